@@ -1,0 +1,39 @@
+/** Something about the data that a reader must know; the place is on the recording's clock. */
+export interface Issue {
+  readonly code: IssueCode;
+  readonly severity: 'note' | 'warning' | 'invalid';
+  readonly fromS: number;
+  readonly toS: number;
+  /** numbers that the sentence for this code shows */
+  readonly details?: Readonly<Record<string, number | string>>;
+}
+
+export type IssueCode =
+  /** samples missing for longer than a sample or two */
+  | 'gap'
+  /** isolated spikes removed before detection */
+  | 'spikes'
+  /** the resting level jumped: the sensor slipped or was moved */
+  | 'sensor-moved'
+  /** the signal sits at a limit of the sensor */
+  | 'saturated'
+  /** no quiet stance was found: the floor was taken from the bottoms */
+  | 'no-quiet-stance'
+  /** sampling rate uneven by more than the rule */
+  | 'uneven-sampling'
+  /** effective rate too low for the timing shown */
+  | 'low-rate'
+  /** the signal never moves */
+  | 'flat'
+  /** the sensor was mounted upside down or its axes were turned: handled, and said */
+  | 'orientation'
+  /** tilt from the accelerometer alone: fast movement makes it less certain */
+  | 'accelerometer-only'
+  /** tops or verdicts that the final pass changed against the block pass */
+  | 'changed-in-final-pass'
+  /** movement before or after the set was left out */
+  | 'movement-outside-set'
+  /** the reference height rose because an early repetition was higher */
+  | 'reference-raised'
+  /** body weight could not be read from the force */
+  | 'no-body-weight';
