@@ -1,0 +1,91 @@
+import { requireCount, requireFinite, requireRange } from '../check.ts';
+
+/**
+ * Reorders `values` so that the element at `rank` is the one that sorting would put there, none before it is greater
+ * and none after it is smaller (Hoare 1961, Algorithm 65). The pivot is the median of three, so a sorted array costs
+ * no more than a random one.
+ */
+function select(values: Float64Array, rank: number): number {
+  let low = 0;
+  let high = values.length - 1;
+  while (low < high) {
+    const a = values[low];
+    const b = values[(low + high) >>> 1];
+    const c = values[high];
+    const pivot = Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
+    let i = low;
+    let j = high;
+    while (i <= j) {
+      while (values[i] < pivot) i++;
+      while (values[j] > pivot) j--;
+      if (i <= j) {
+        const swapped = values[i];
+        values[i] = values[j]!;
+        values[j] = swapped;
+        i++;
+        j--;
+      }
+    }
+    if (rank <= j) high = j;
+    else if (rank >= i) low = i;
+    else break;
+  }
+  return values[rank];
+}
+
+/**
+ * Quantile by linear interpolation between the two nearest order statistics.
+ *
+ * @param samples - values in any order, n >= 1, finite; left as they are [unit of samples]
+ * @param probability - share of values below, 0 to 1 [-]
+ * @returns the value at rank (n - 1) p, interpolated [unit of samples]
+ * @throws {@link InputError} `too-short` when n = 0; `not-finite` on NaN or infinity; `out-of-range` for the probability
+ *
+ * Source: Hyndman & Fan (1996), Sample quantiles in statistical packages, Am Stat 50:361-365, definition 7
+ */
+export function quantile(samples: ArrayLike<number>, probability: number): number {
+  requireCount(samples, 1, 'samples');
+  requireFinite(samples, 'samples');
+  requireRange(probability, probability >= 0 && probability <= 1, 'probability', '0 <= p <= 1');
+  const values = Float64Array.from(samples);
+  const rank = (values.length - 1) * probability;
+  const below = Math.floor(rank);
+  const lower = select(values, below);
+  if (rank === below) return lower;
+  // after selection everything above the rank is at least as great: the next order statistic is the least of it
+  let upper = values[below + 1];
+  for (let i = below + 2; i < values.length; i++) if (values[i] < upper) upper = values[i]!;
+  return lower + (rank - below) * (upper - lower);
+}
+
+/**
+ * Median; the mean of the two middle values when n is even.
+ *
+ * @param samples - values in any order, n >= 1, finite; left as they are [unit of samples]
+ * @returns the median [unit of samples]
+ * @throws {@link InputError} `too-short` when n = 0; `not-finite` on NaN or infinity
+ *
+ * Source: definition
+ */
+export function median(samples: ArrayLike<number>): number {
+  return quantile(samples, 0.5);
+}
+
+/** makes the median absolute deviation of a normal distribution equal its standard deviation: 1 / (0.75 quantile) */
+const NORMAL_SCALE = 1.482602218505602;
+
+/**
+ * Median absolute deviation from the median, scaled to equal the standard deviation where the values are normal.
+ *
+ * @param samples - values in any order, n >= 1, finite; left as they are [unit of samples]
+ * @returns 1.4826 times the median of |x - median(x)| [unit of samples]
+ * @throws {@link InputError} `too-short` when n = 0; `not-finite` on NaN or infinity
+ *
+ * Source: Hampel (1974), The influence curve and its role in robust estimation, J Am Stat Assoc 69:383-393
+ */
+export function medianAbsoluteDeviation(samples: ArrayLike<number>): number {
+  const centre = median(samples);
+  const deviations = new Float64Array(samples.length);
+  for (let i = 0; i < samples.length; i++) deviations[i] = Math.abs(samples[i] - centre);
+  return NORMAL_SCALE * median(deviations);
+}
