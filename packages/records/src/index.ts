@@ -1,1 +1,26 @@
-export {};
+export { RecordError, type RecordErrorCode, type RecordErrorDetails } from './errors.ts';
+export type { Gap } from './gaps.ts';
+export { sha256Hex } from './hash.ts';
+export {
+  type HeaderPlace,
+  type IgnoredColumn,
+  type Mapping,
+  mapHeader,
+  type SampleColumn,
+  type TimeColumn,
+} from './mapping.ts';
+export {
+  type Axis,
+  type Placement,
+  placements,
+  type Quantity,
+  quantities,
+  type Side,
+  sides,
+  siUnits,
+} from './quantities.ts';
+export { type ReadOptions, readRecording } from './read-recording.ts';
+export type { ChannelUnit, RawSource, RecordedChannel, RecordedGroup, Recording, UnusedColumn } from './recording.ts';
+export { readTable, type Table, type TableOptions } from './table.ts';
+export type { Delimiter } from './table-header.ts';
+export { applyScale, findUnit, listUnits, type Scale, scaleToSi, type Unit, units } from './units.ts';

@@ -1,0 +1,96 @@
+import { RecordError } from './errors.ts';
+import { listGaps } from './gaps.ts';
+import { sha256Hex } from './hash.ts';
+import { type HeaderPlace, type Mapping, mapHeader, type SampleColumn } from './mapping.ts';
+import { type Placement, type Side, siUnits } from './quantities.ts';
+import { freezeRecording, type RecordedChannel, type Recording } from './recording.ts';
+import { readTableRows } from './table.ts';
+import { readTableHeader } from './table-header.ts';
+import { columnLabel } from './table-row.ts';
+import { checkTimeline } from './timeline.ts';
+import { applyScale, scaleToSi } from './units.ts';
+
+/** What is known about a file beside its bytes. */
+export interface ReadOptions {
+  /** name of the file, for refusals only */
+  readonly file?: string;
+  /** anatomical side of every channel, where the mapping names none */
+  readonly side?: Side;
+  /** declared placement of every channel, where the mapping names none */
+  readonly placement?: Placement;
+  /** which column is what; our documented header when left out */
+  readonly mapping?: (names: readonly string[], place: HeaderPlace) => Mapping;
+  /** keep a copy of the bytes in the recording, so that it can be read again under another mapping */
+  readonly keepBytes?: boolean;
+}
+
+/**
+ * The recording that a table file holds: columns found by the mapping, in SI, on their own times.
+ *
+ * @throws {@link RecordError} with file, row and column; nothing is skipped, repaired or filled in
+ */
+export function readRecording(bytes: Uint8Array, options: ReadOptions = {}): Recording {
+  const file = options.file;
+  const header = readTableHeader(bytes, file);
+  const headerPlace = file === undefined ? { row: header.line } : { file, row: header.line };
+  const mapping = (options.mapping ?? mapHeader)(header.names, headerPlace);
+  const wanted = [mapping.time.columnIndex, ...mapping.samples.map(({ columnIndex }) => columnIndex)];
+  const table = readTableRows(header, wanted, file);
+  const timesS = applyScale(table.columns[mapping.time.columnIndex]!, scaleToSi('time', mapping.time.unit));
+  const medianS = checkTimeline(timesS, {
+    ...(file === undefined ? {} : { file }),
+    column: columnLabel(table.names, mapping.time.columnIndex),
+    rowOf: (index) => table.lineOf(index),
+  });
+  const channels = mapping.samples.map((mapped): RecordedChannel => {
+    const side = mapped.side ?? options.side;
+    const placement = mapped.placement ?? options.placement;
+    const samples = applyScale(table.columns[mapped.columnIndex]!, scaleToSi(mapped.quantity, mapped.unit));
+    refuseOverflow(samples, mapped, (index) => table.lineOf(index), table.names, file);
+    return {
+      quantity: mapped.quantity,
+      axis: mapped.axis,
+      samples,
+      unit: { source: mapped.unit.ucum, si: siUnits[mapped.quantity] },
+      column: columnLabel(table.names, mapped.columnIndex),
+      ...(side === undefined ? {} : { side }),
+      ...(placement === undefined ? {} : { placementDeclared: placement }),
+    };
+  });
+  return freezeRecording({
+    source: {
+      sha256: sha256Hex(bytes),
+      byteLength: bytes.length,
+      ...(options.keepBytes === true ? { bytes: bytes.slice() } : {}),
+    },
+    groups: [
+      {
+        timesS,
+        timeUnit: { source: mapping.time.unit.ucum, si: siUnits.time },
+        channels,
+        gaps: listGaps(timesS, medianS),
+      },
+    ],
+    deviceNotes: table.notes,
+    unusedColumns: mapping.ignored.map(({ column, reason }) => ({ column, reason })),
+  });
+}
+
+/** A finite number can still leave the range of a double when its unit is large. */
+function refuseOverflow(
+  samples: Float64Array,
+  mapped: SampleColumn,
+  rowOf: (index: number) => number,
+  names: readonly string[],
+  file: string | undefined,
+): void {
+  const index = samples.findIndex((sample) => !Number.isFinite(sample));
+  if (index < 0) return;
+  throw new RecordError('not-finite', {
+    ...(file === undefined ? {} : { file }),
+    row: rowOf(index),
+    column: columnLabel(names, mapped.columnIndex),
+    expected: `a number that is finite in ${siUnits[mapped.quantity]}`,
+    actual: 'one too large',
+  });
+}
