@@ -66,7 +66,7 @@ function pairSlopes(x: ArrayLike<number>, y: ArrayLike<number>): Float64Array {
 export function theilSen(x: ArrayLike<number>, y: ArrayLike<number>): RobustLine {
   requirePoints(x, y);
   // ml-regression 6.3.0 takes the lower of the two middle slopes when the number of pairs is even (-0.0575 for -0.05625
-  // in Hollander, Wolfe & Chicken 9.1): it serves as the oracle for odd numbers in the test instead
+  // in Hollander, Wolfe & Chicken 9.1), so its Theil-Sen line is not used
   const slopes = pairSlopes(x, y);
   const slope = median(slopes);
   const intercept = median(Float64Array.from(x, (value, i) => y[i] - slope * value));

@@ -1,0 +1,40 @@
+import { readFile } from 'node:fs/promises';
+import type { Io } from '../../apps/cli/src/io.ts';
+
+/** Files and terminal of the command line, in memory; real fixture files may be read, nothing is written to disk. */
+export class MemoryIo {
+  out = '';
+  error = '';
+  readonly files = new Map<string, string | Uint8Array>();
+  readonly folders = new Set<string>();
+  width = 80;
+
+  get io(): Io {
+    return {
+      writeOut: (text) => {
+        this.out += text;
+      },
+      writeError: (text) => {
+        this.error += text;
+      },
+      readFile: (path) => {
+        const content = this.files.get(path);
+        if (content === undefined) return readFile(path);
+        return Promise.resolve(typeof content === 'string' ? new TextEncoder().encode(content) : content);
+      },
+      writeFile: (path, text) => void this.files.set(path, text),
+      makeFolder: (path) => void this.folders.add(path),
+      exists: (path) => this.files.has(path),
+      width: this.width,
+      watched: false,
+      drawsBlocks: true,
+    };
+  }
+
+  text(path: string): string {
+    const content = this.files.get(path);
+    if (typeof content !== 'string')
+      throw new Error(`${path} was not written; there are ${[...this.files.keys()].join(', ')}`);
+    return content;
+  }
+}
