@@ -11,7 +11,7 @@ export function secondDerivative(samples: Float64Array, sampleRateHz: number): F
   const result = new Float64Array(samples.length);
   const square = sampleRateHz * sampleRateHz;
   for (let i = 1; i < samples.length - 1; i++) {
-    result[i] = (samples[i + 1]! - 2 * samples[i]! + samples[i - 1]!) * square;
+    result[i] = (samples[i + 1] - 2 * samples[i] + samples[i - 1]) * square;
   }
   result[0] = result[1]!;
   result[samples.length - 1] = result[samples.length - 2]!;
@@ -29,7 +29,7 @@ export function secondDerivative(samples: Float64Array, sampleRateHz: number): F
  */
 export function firstDerivative(samples: Float64Array, sampleRateHz: number): Float64Array {
   const result = new Float64Array(samples.length);
-  for (let i = 1; i < samples.length - 1; i++) result[i] = ((samples[i + 1]! - samples[i - 1]!) * sampleRateHz) / 2;
+  for (let i = 1; i < samples.length - 1; i++) result[i] = ((samples[i + 1] - samples[i - 1]) * sampleRateHz) / 2;
   result[0] = result[1]!;
   result[samples.length - 1] = result[samples.length - 2]!;
   return result;

@@ -85,12 +85,12 @@ export function sway(count: number, sampleRateHz: number, rms: number, random: R
   const breath = random.between(0.1, 0.4);
   for (let i = 0; i < count; i++) {
     const wave = breath * Math.SQRT2 * Math.sin((2 * Math.PI * breathHz * i) / sampleRateHz + phase);
-    samples[i] = (samples[i]! * noiseSize + wave) * Math.exp(slow[i]! * slowSize);
+    samples[i] = (samples[i] * noiseSize + wave) * Math.exp(slow[i] * slowSize);
   }
   const mean = samples.reduce((sum, value) => sum + value, 0) / Math.max(1, count);
-  for (let i = 0; i < count; i++) samples[i] = samples[i]! - mean;
+  for (let i = 0; i < count; i++) samples[i] = samples[i] - mean;
   const size = rms / (standardDeviation(samples) || 1);
-  for (let i = 0; i < count; i++) samples[i] = samples[i]! * size;
+  for (let i = 0; i < count; i++) samples[i] = samples[i] * size;
   return samples;
 }
 

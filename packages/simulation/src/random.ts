@@ -91,6 +91,6 @@ export class Random {
       left -= weight;
       if (left < 0) return value;
     }
-    return entries[entries.length - 1]![0];
+    return entries[entries.length - 1][0];
   }
 }

@@ -2,16 +2,7 @@ import type { FaultAmounts } from './fault-table.ts';
 import { bodyRise, heelHeight } from './foot-lever.ts';
 import type { Person } from './person.ts';
 import type { Random } from './random.ts';
-import type { MoveShape } from './smooth-move.ts';
-
-/** One smooth change of the foot's pitch. */
-export interface PitchMove {
-  readonly fromS: number;
-  readonly toS: number;
-  readonly fromRad: number;
-  readonly toRad: number;
-  readonly shape: MoveShape;
-}
+import type { Move, MoveShape } from './smooth-move.ts';
 
 /** What is true of one repetition. */
 export interface TrueRepetition {
@@ -41,7 +32,7 @@ export interface TrueRepetition {
 
 /** The moves of a set and their truth. */
 export interface RepetitionPlan {
-  readonly moves: readonly PitchMove[];
+  readonly moves: readonly Move[];
   readonly repetitions: readonly TrueRepetition[];
   readonly endS: number;
 }
@@ -85,10 +76,10 @@ export function planRepetitions(
 ): RepetitionPlan {
   const { foot, shares } = person;
   const rest = foot.restPitchRad;
-  const moves: PitchMove[] = [];
+  const moves: Move[] = [];
   const repetitions: TrueRepetition[] = [];
-  const go = (fromS: number, toS: number, fromRad: number, toRad: number, shape: MoveShape): void => {
-    moves.push({ fromS, toS, fromRad, toRad, shape });
+  const go = (fromS: number, toS: number, from: number, to: number, shape: MoveShape): void => {
+    moves.push({ fromS, toS, from, to, shape });
   };
   let timeS = beginS;
   let bottom = rest;
@@ -151,7 +142,7 @@ export function planRepetitions(
     }
     timeS = endS + lowS;
   }
-  return { moves, repetitions, endS: repetitions.length > 0 ? repetitions[repetitions.length - 1]!.endS : beginS };
+  return { moves, repetitions, endS: repetitions.length > 0 ? repetitions[repetitions.length - 1].endS : beginS };
 
   function bounces(fromS: number, lowS: number, level: number): void {
     let atS = fromS + random.between(0.3, 0.6);

@@ -65,7 +65,7 @@ export function sampleAt(signal: Float64Array, world: World, timesS: Float64Arra
     const place = Math.min(last, timeS * world.sampleRateHz);
     const index = Math.min(last - 1, Math.floor(place));
     const share = place - index;
-    return signal[index]! * (1 - share) + signal[index + 1]! * share;
+    return signal[index] * (1 - share) + signal[index + 1] * share;
   });
 }
 
@@ -82,14 +82,14 @@ export function sampleAt(signal: Float64Array, world: World, timesS: Float64Arra
 export function convert(samples: Float64Array, low: number, high: number, bits: number): void {
   const step = (high - low) / 2 ** bits;
   for (let i = 0; i < samples.length; i++) {
-    const bounded = Math.min(high - step, Math.max(low, samples[i]!));
+    const bounded = Math.min(high - step, Math.max(low, samples[i]));
     samples[i] = low + step * Math.round((bounded - low) / step);
   }
 }
 
 /** Adds white Gaussian noise in place; `sd` per sample. */
 export function addWhite(samples: Float64Array, sd: number, random: Random): void {
-  for (let i = 0; i < samples.length; i++) samples[i] = samples[i]! + sd * random.gaussian();
+  for (let i = 0; i < samples.length; i++) samples[i] = samples[i] + sd * random.gaussian();
 }
 
 /** Replaces single samples by wild ones, up to `size` away. */
@@ -100,12 +100,12 @@ export function addSpikes(
   size: number,
   random: Random,
 ): void {
-  const lengthS = timesS[timesS.length - 1]! - timesS[0]!;
+  const lengthS = timesS[timesS.length - 1] - timesS[0];
   const expected = (perMinute * lengthS) / 60;
   const count = Math.floor(expected) + (random.chance(expected % 1) ? 1 : 0);
   for (let left = count; left > 0; left--) {
-    const channel = samples[random.integer(0, samples.length - 1)]!;
+    const channel = samples[random.integer(0, samples.length - 1)];
     const index = random.integer(0, channel.length - 1);
-    channel[index] = channel[index]! + size * random.between(0.3, 1) * (random.chance(0.5) ? 1 : -1);
+    channel[index] = channel[index] + size * random.between(0.3, 1) * (random.chance(0.5) ? 1 : -1);
   }
 }

@@ -11,8 +11,12 @@ import { inertialTrace } from './sensors/inertial.ts';
 import { platformTrace } from './sensors/platform.ts';
 import { trunkInertial } from './sensors/trunk-inertial.ts';
 import { type NoiseDensity, signalToNoise } from './signal-to-noise.ts';
+import { afterSet, beforeSet, Choreography } from './surroundings.ts';
 import type { SimulatedTrace } from './trace.ts';
 import { buildWorld, type World } from './world.ts';
+
+/** What the person does: a set of heel raises, or something that holds no repetition. */
+export type Activity = 'heel-raises' | 'quiet' | 'squats' | 'walking';
 
 /** What to simulate. Everything that is left out is drawn from the seed. */
 export interface SetRequest {
@@ -22,6 +26,8 @@ export interface SetRequest {
   readonly seed: number;
   /** foot only: whether the sensor has a gyroscope; true when left out */
   readonly gyroscope?: boolean;
+  /** heel raises when left out */
+  readonly activity?: Activity;
   /** number of repetitions [-] */
   readonly count?: number;
   /** duration of one repetition with its usual stay at the bottom [s] */
@@ -79,12 +85,27 @@ export function simulateSet(request: SetRequest): SimulatedSet {
   };
   const planRandom = stream('plan');
   const wanted = drawCount(planRandom);
-  const empty = tester.chance(faults.emptyChance);
+  const empty = tester.chance(faults.emptyChance) || (request.activity ?? 'heel-raises') !== 'heel-raises';
   const count = request.count ?? (empty ? 0 : wanted);
-  const beginS = faults.quietBeforeS;
-  const plan = planRepetitions(person, faults, count, beginS, planRandom);
-  const lengthS = plan.endS + faults.quietAfterS;
-  const world = buildWorld(person, faults, plan.moves, plan.repetitions, lengthS, stream('world'));
+  const events = stream('events');
+  const stage = new Choreography(events, 0);
+  beforeSet(request.placement, faults, stage, events);
+  const plan = planRepetitions(person, faults, count, stage.timeS + faults.quietBeforeS, planRandom);
+  stage.timeS = plan.endS;
+  if (count === 0) otherActivity(request.activity ?? 'quiet', stage, events);
+  stage.timeS += faults.quietAfterS;
+  afterSet(request.placement, faults, stage, events);
+  const world = buildWorld(
+    {
+      person,
+      faults,
+      moves: plan.moves,
+      repetitions: plan.repetitions,
+      surroundings: stage.parts,
+      lengthS: stage.timeS,
+    },
+    stream('world'),
+  );
   const random = stream('sensor');
   const short = tester.chance(0.6); // a long string reads the height itself
   const stringRestLengthM = short ? tester.between(0.1, 0.5) : tester.between(1.2, 2);
@@ -109,6 +130,12 @@ export function simulateSet(request: SetRequest): SimulatedSet {
     },
     faults,
   };
+}
+
+function otherActivity(activity: Activity, stage: Choreography, random: Random): void {
+  if (activity === 'squats') for (let left = random.integer(3, 15); left > 0; left--) stage.squat();
+  else if (activity === 'walking') for (let left = random.integer(5, 20); left > 0; left--) stage.stride();
+  else stage.wait(3, 12);
 }
 
 function sense(
@@ -147,8 +174,8 @@ function noiseDensity(
   person: Person,
   faults: FaultAmounts,
 ): NoiseDensity | undefined {
-  const { timesS } = trace.groups[0]!;
-  const bandHz = timesS.length / (2 * (timesS[timesS.length - 1]! - timesS[0]!));
+  const { timesS } = trace.groups[0];
+  const bandHz = timesS.length / (2 * (timesS[timesS.length - 1] - timesS[0]));
   const wobbleOf = (density: number) => (frequencyHz: number) =>
     lowPassNoiseDensity(frequencyHz, world.sampleRateHz, density, faults.wobbleCornerHz);
   if (placement === 'trunk') {
@@ -183,5 +210,5 @@ function withSignalToNoise(
 function median(values: readonly number[]): number {
   const sorted = [...values].sort((a, b) => a - b);
   const middle = Math.floor(sorted.length / 2);
-  return sorted.length % 2 === 1 ? sorted[middle]! : (sorted[middle - 1]! + sorted[middle]!) / 2;
+  return sorted.length % 2 === 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
 }

@@ -7,6 +7,15 @@ export interface MoveShape {
   readonly share: number;
 }
 
+/** One smooth change of a level, in the unit of that level. */
+export interface Move {
+  readonly fromS: number;
+  readonly toS: number;
+  readonly from: number;
+  readonly to: number;
+  readonly shape: MoveShape;
+}
+
 function minimumJerk(u: number): number {
   return u * u * u * (10 + u * (-15 + 6 * u)); // Flash and Hogan 1985, J Neurosci 5:1688
 }

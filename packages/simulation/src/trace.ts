@@ -23,5 +23,5 @@ export function vectorChannels(
   quantity: 'acceleration' | 'angular-velocity',
   samples: readonly Float64Array[],
 ): SimulatedChannel[] {
-  return axes.map((axis, index) => ({ quantity, axis, samples: samples[index]! }));
+  return axes.map((axis, index) => ({ quantity, axis, samples: samples[index] }));
 }

@@ -44,17 +44,17 @@ export function heelStringTrace(
   random: Random,
 ): SimulatedTrace {
   const reading = world.heelM.map((height, i) =>
-    stringReading(height, heelTravel(foot, world.pitchRad[i]!) + world.forwardM[i]!, restLengthM),
+    stringReading(height, heelTravel(foot, world.pitchRad[i]) + world.forwardM[i], restLengthM),
   );
-  for (let i = 0; i < reading.length; i++) reading[i] = reading[i]! + world.pullM[i]!;
+  for (let i = 0; i < reading.length; i++) reading[i] = reading[i] + world.pullM[i];
   const lengthS = world.count / world.sampleRateHz;
   const times = drawSampleTimes(lengthS, random.between(50, 200), faults, random);
   const samples = sampleAt(reading, world, times.trueS);
   const slip = faults.slipM * (random.chance(0.5) ? 1 : -1);
   for (let i = 0; i < samples.length; i++) {
-    const timeS = times.trueS[i]!;
+    const timeS = times.trueS[i];
     samples[i] =
-      samples[i]! + (faults.stringDriftM * timeS) / 60 + (slipAtS !== undefined && timeS >= slipAtS ? slip : 0);
+      samples[i] + (faults.stringDriftM * timeS) / 60 + (slipAtS !== undefined && timeS >= slipAtS ? slip : 0);
   }
   addWhite(samples, faults.stringNoiseM, random);
   addSpikes([samples], times.stampS, faults.spikesPerMinute, 0.1, random);

@@ -28,9 +28,9 @@ function sampleVector(
   timesS: Float64Array,
 ): [Float64Array, Float64Array, Float64Array] {
   return [
-    sampleAt(signals[0]!, world, timesS),
-    sampleAt(signals[1]!, world, timesS),
-    sampleAt(signals[2]!, world, timesS),
+    sampleAt(signals[0], world, timesS),
+    sampleAt(signals[1], world, timesS),
+    sampleAt(signals[2], world, timesS),
   ];
 }
 
@@ -61,8 +61,9 @@ export function inertialTrace(
   const turned = (vector: readonly Float64Array[]): [Float64Array, Float64Array, Float64Array] => {
     const [x, y, z] = sampleVector(vector, world, times.trueS);
     for (let i = 0; i < x.length; i++) {
-      let [a, b, c] = [x[i]!, y[i]!, z[i]!];
-      if (slip !== undefined && times.trueS[i]! >= slip.atS) {
+      const b = y[i];
+      let [a, c] = [x[i], z[i]];
+      if (slip !== undefined && times.trueS[i] >= slip.atS) {
         const cos = Math.cos(slip.angleRad);
         const sin = Math.sin(slip.angleRad);
         [a, c] = [a * cos - c * sin, a * sin + c * cos];
@@ -74,7 +75,7 @@ export function inertialTrace(
   const force = turned(ideal.force);
   for (const samples of force) {
     const offset = faults.accelerometerOffset * random.boundedGaussian();
-    for (let i = 0; i < samples.length; i++) samples[i] = samples[i]! + offset;
+    for (let i = 0; i < samples.length; i++) samples[i] = samples[i] + offset;
     addWhite(samples, faults.accelerometerNoise * whiteSd, random);
   }
   addSpikes(force, times.stampS, faults.spikesPerMinute, faults.accelerometerRange / 2, random);
@@ -87,7 +88,7 @@ export function inertialTrace(
     for (const samples of turn) {
       const bias = faults.gyroscopeBias * random.boundedGaussian();
       const drift = (faults.gyroscopeDrift * random.boundedGaussian()) / 60;
-      for (let i = 0; i < samples.length; i++) samples[i] = samples[i]! + bias + drift * times.trueS[i]!;
+      for (let i = 0; i < samples.length; i++) samples[i] = samples[i] + bias + drift * times.trueS[i];
       addWhite(samples, faults.gyroscopeNoise * whiteSd, random);
     }
     addSpikes(turn, times.stampS, faults.spikesPerMinute, gyroscopeRange / 2, random);

@@ -23,7 +23,7 @@ const rangeN = 2500;
 export function groundForce(world: World, bodyMassKg: number, wobble: Float64Array): Float64Array {
   const acceleration = secondDerivative(world.bodyM, world.sampleRateHz);
   return acceleration.map(
-    (value, i) => world.load[i]! * bodyMassKg * (standardGravity + value + world.hit[i]! + wobble[i]!),
+    (value, i) => world.load[i] * bodyMassKg * (standardGravity + value + world.hit[i] + wobble[i]),
   );
 }
 
@@ -45,7 +45,7 @@ export function platformTrace(world: World, bodyMassKg: number, faults: FaultAmo
   const times = drawSampleTimes(lengthS, random.between(100, 400), faults, random);
   const samples = sampleAt(force, world, times.trueS);
   for (let i = 0; i < samples.length; i++) {
-    samples[i] = samples[i]! + faults.forceOffsetN + (faults.forceDriftN * times.trueS[i]!) / 60;
+    samples[i] = samples[i] + faults.forceOffsetN + (faults.forceDriftN * times.trueS[i]) / 60;
   }
   addWhite(samples, faults.forceNoiseN, random);
   addSpikes([samples], times.stampS, faults.spikesPerMinute, 600, random);

@@ -30,16 +30,16 @@ export function trunkInertial(world: World, faults: FaultAmounts, random: Random
     lowPassNoise(count, sampleRateHz, size * faults.trunkWobble, faults.wobbleCornerHz, random);
   const [up, forward, left] = [wobble(1), wobble(0.8), wobble(0.8)];
   const vertical = secondDerivative(
-    world.bodyM.map((rise, i) => rise - behindAxisM * Math.sin(trunkPitchRad[i]!)),
+    world.bodyM.map((rise, i) => rise - behindAxisM * Math.sin(trunkPitchRad[i])),
     sampleRateHz,
   );
   const along = new Float64Array(count);
   const across = new Float64Array(count);
   for (let i = 0; i < count; i++) {
-    const cos = Math.cos(trunkPitchRad[i]!);
-    const sin = Math.sin(trunkPitchRad[i]!);
-    const z = vertical[i]! + hitShare * world.hit[i]! + up[i]! + standardGravity;
-    const x = forward[i]! + world.trunkForward[i]!;
+    const cos = Math.cos(trunkPitchRad[i]);
+    const sin = Math.sin(trunkPitchRad[i]);
+    const z = vertical[i] + hitShare * world.hit[i] + up[i] + standardGravity;
+    const x = forward[i] + world.trunkForward[i];
     along[i] = x * cos - z * sin;
     across[i] = x * sin + z * cos;
   }
