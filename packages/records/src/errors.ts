@@ -48,6 +48,8 @@ export type RecordErrorCode =
   | 'rate-too-high'
   /** fewer samples than a recording needs */
   | 'too-few-samples'
+  /** a manifest without the column `file`: add it */
+  | 'no-file-column'
   /** a document that is not a recording of this software, or a damaged one: see the path */
   | 'invalid-document'
   /** a document written by a newer version: update the software */

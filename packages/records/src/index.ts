@@ -1,6 +1,8 @@
 export { RecordError, type RecordErrorCode, type RecordErrorDetails } from './errors.ts';
 export type { Gap } from './gaps.ts';
 export { sha256Hex } from './hash.ts';
+export { type ManifestOptions, readManifest } from './manifest.ts';
+export type { ManifestEntry, ManifestRefusal, ManifestRefusalCode, ManifestRow } from './manifest-entry.ts';
 export {
   type HeaderPlace,
   type IgnoredColumn,
