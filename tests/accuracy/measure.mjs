@@ -1,0 +1,42 @@
+import { Figures } from './figures.mjs';
+import { kinds, setRequest } from './kinds.mjs';
+
+/**
+ * The final pass as the report runs it, with the settings that are the default.
+ * `analysis` is the front door of the analysis package; `set` one simulated set.
+ */
+export function detect(analysis, placement, set) {
+  const { trace, subject } = set;
+  if (placement === 'heel' || placement === 'foot') {
+    const foot = { heelLeverM: subject.heelLeverM, ...stringOf(subject) };
+    return analysis.detectHeelRaises(trace, placement, foot, defaults(analysis).heel);
+  }
+  return analysis.detectBodyRaises(trace, placement, { bodyMassKg: subject.bodyMassKg }, defaults(analysis).body);
+}
+
+function defaults(analysis) {
+  return { heel: analysis.heelDefaults, body: analysis.bodyDefaults, ...analysis.defaultSettings?.() };
+}
+
+function stringOf(subject) {
+  return subject.stringRestLengthM === undefined ? {} : { stringRestLengthM: subject.stringRestLengthM };
+}
+
+/** Figures of `sets` sets of one kind and level, with seeds from `from` on. `progress` hears of every set. */
+export function measure({ simulation, analysis, kind, level, sets, from, progress = () => {} }) {
+  const { placement, heightOf } = kinds[kind];
+  const figures = new Figures();
+  for (let seed = from; seed < from + sets; seed++) {
+    const set = simulation.simulateSet(setRequest(kind, level, seed));
+    const detection = detect(analysis, placement, set);
+    figures.add({
+      seed,
+      raises: detection.raises,
+      count: { low: detection.countLow, high: detection.countHigh },
+      repetitions: set.truth.repetitions,
+      heightOf,
+    });
+    progress(seed - from + 1);
+  }
+  return figures;
+}
