@@ -129,7 +129,8 @@ export const faultTable = {
     [0.7, 0.7],
   ),
   stepOnChance: row('-', 'chance that the platform is empty first', none, [0.5, 0.5], [0.5, 0.5], [0.9, 0.9]),
-  stepOffChance: row('-', 'chance of stepping off after the set', none, [0.3, 0.3], [0.3, 0.3], [0.8, 0.8]),
+  walkOffChance: row('-', 'chance of strides or footfalls after the set', none, none, none, [0.7, 0.7]),
+  stepOffChance: row('-', 'chance that the platform is left after the set', none, [0.3, 0.3], [0.3, 0.3], [0.8, 0.8]),
   emptyChance: row('-', 'chance that no repetition follows at all', none, none, none, [0.05, 0.05]),
 } as const satisfies Record<string, FaultRow>;
 

@@ -87,12 +87,30 @@ export function convert(samples: Float64Array, low: number, high: number, bits: 
   }
 }
 
-/** Adds white Gaussian noise in place; `sd` per sample. */
+/**
+ * White Gaussian noise, added to a signal.
+ *
+ * @param samples - changed in place [unit]
+ * @param sd - standard deviation of each sample [unit]
+ * @param random - stream to draw from [-]
+ *
+ * Source: definition
+ */
 export function addWhite(samples: Float64Array, sd: number, random: Random): void {
   for (let i = 0; i < samples.length; i++) samples[i] = samples[i] + sd * random.gaussian();
 }
 
-/** Replaces single samples by wild ones, up to `size` away. */
+/**
+ * Wild single samples, put into a signal.
+ *
+ * @param samples - channels, changed in place [unit]
+ * @param timesS - their times [s]
+ * @param perMinute - how many of them, over all channels [1/min]
+ * @param size - how far away at most [unit]
+ * @param random - stream to draw from [-]
+ *
+ * Source: ours
+ */
 export function addSpikes(
   samples: readonly Float64Array[],
   timesS: Float64Array,

@@ -36,7 +36,13 @@ export interface Surroundings {
   readonly squats: Hump[];
 }
 
-/** Nothing happens. */
+/**
+ * Surroundings in which nothing happens.
+ *
+ * @returns empty lists [-]
+ *
+ * Source: ours
+ */
 export function emptySurroundings(): Surroundings {
   return { pitch: [], forward: [], lifts: [], pulls: [], load: [], loadShifts: [], hits: [], gait: [], squats: [] };
 }
@@ -217,14 +223,13 @@ export function afterSet(
   if (placement === 'heel' && random.chance(faults.hookingChance)) {
     stage.pull();
     stage.wait(0.3, 1.5);
-  } else if (random.chance(faults.stepOffChance)) {
-    if (placement === 'platform') stage.stepOff();
-    else {
-      for (let left = random.integer(1, 3); left > 0; left--) {
-        if (placement === 'heel') stage.footfall(0);
-        else stage.stride();
-      }
-      stage.wait(0.3, 1);
+  } else if (placement === 'platform') {
+    if (random.chance(faults.stepOffChance)) stage.stepOff();
+  } else if (random.chance(faults.walkOffChance)) {
+    for (let left = random.integer(1, 3); left > 0; left--) {
+      if (placement === 'heel') stage.footfall(0);
+      else stage.stride();
     }
+    stage.wait(0.3, 1);
   }
 }

@@ -18,7 +18,15 @@ export interface SimulatedTrace {
 
 const axes = ['x', 'y', 'z'] as const;
 
-/** Three samples columns as the channels of a vector quantity. */
+/**
+ * Channels x, y, z of a vector quantity.
+ *
+ * @param quantity - what the vector is [-]
+ * @param samples - three columns [SI]
+ * @returns three channels [SI]
+ *
+ * Source: definition
+ */
 export function vectorChannels(
   quantity: 'acceleration' | 'angular-velocity',
   samples: readonly Float64Array[],

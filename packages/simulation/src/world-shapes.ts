@@ -15,7 +15,15 @@ function forEachSample(
   for (let i = from; i < to; i++) change(i, i / worldRateHz);
 }
 
-/** Writes smooth moves into an array of levels; between moves the last level stays. */
+/**
+ * Levels that smooth moves lead to, written into an array; between moves the last level stays.
+ *
+ * @param target - changed in place, at the rate of the world [unit]
+ * @param moves - in time order, none overlapping [s, unit]
+ * @param startLevel - level before the first move [unit]
+ *
+ * Source: ours
+ */
 export function drawMoves(target: Float64Array, moves: readonly Move[], startLevel: number): void {
   let level = startLevel;
   let index = 0;
@@ -32,7 +40,16 @@ export function drawMoves(target: Float64Array, moves: readonly Move[], startLev
   while (index < target.length) target[index++] = level;
 }
 
-/** Adds a smooth there-and-back of the given size: 0 at both ends, full in the middle. */
+/**
+ * A smooth there-and-back, added to a signal: 0 at both ends, full in the middle.
+ *
+ * @param target - changed in place, at the rate of the world [unit]
+ * @param fromS - begin [s]
+ * @param toS - end [s]
+ * @param size - greatest value [unit]
+ *
+ * Source: ours
+ */
 export function addHump(target: Float64Array, fromS: number, toS: number, size: number): void {
   forEachSample(target, fromS, toS, (i, timeS) => {
     const u = (timeS - fromS) / (toS - fromS);
@@ -40,7 +57,17 @@ export function addHump(target: Float64Array, fromS: number, toS: number, size: 
   });
 }
 
-/** Adds a level that is reached at `fromS` and kept until `toS`, with edges outside of `edgeS` each. */
+/**
+ * A level with smooth edges, added to a signal.
+ *
+ * @param target - changed in place, at the rate of the world [unit]
+ * @param fromS - the level is reached [s]
+ * @param toS - the level is left [s]
+ * @param edgeS - duration of each edge, outside of the two [s]
+ * @param size - the level [unit]
+ *
+ * Source: ours
+ */
 export function addPlateau(target: Float64Array, fromS: number, toS: number, edgeS: number, size: number): void {
   const shape = { kind: 'minimum-jerk', skew: 0, share: 0 } as const;
   forEachSample(target, fromS - edgeS, toS + edgeS, (i, timeS) => {
@@ -48,14 +75,34 @@ export function addPlateau(target: Float64Array, fromS: number, toS: number, edg
   });
 }
 
-/** Adds a there-and-back that leaves rest at speed: a sine arch to a power of at most 1. */
+/**
+ * A there-and-back that leaves rest at speed, added to a signal: a sine arch to a power.
+ *
+ * @param target - changed in place, at the rate of the world [unit]
+ * @param fromS - begin [s]
+ * @param toS - end [s]
+ * @param size - greatest value [unit]
+ * @param power - above 0, at most 1; smaller is more sudden [-]
+ *
+ * Source: ours
+ */
 export function addArch(target: Float64Array, fromS: number, toS: number, size: number, power: number): void {
   forEachSample(target, fromS, toS, (i, timeS) => {
     target[i] += size * Math.sin((Math.PI * (timeS - fromS)) / (toS - fromS)) ** power;
   });
 }
 
-/** Adds the bobbing of a walking body: a sine of the step rate inside smooth edges. */
+/**
+ * The bobbing of a walking body, added to a signal: a sine of the step rate inside smooth edges.
+ *
+ * @param target - changed in place, at the rate of the world [unit]
+ * @param fromS - begin [s]
+ * @param toS - end [s]
+ * @param stepHz - steps per second [Hz]
+ * @param size - half height [unit]
+ *
+ * Source: ours
+ */
 export function addBobbing(target: Float64Array, fromS: number, toS: number, stepHz: number, size: number): void {
   forEachSample(target, fromS, toS, (i, timeS) => {
     const u = (timeS - fromS) / (toS - fromS);
@@ -63,9 +110,18 @@ export function addBobbing(target: Float64Array, fromS: number, toS: number, ste
   });
 }
 
-/** Adds a hit that takes `speed` away from a body: a short push with a ringing tail, whose area is the speed. */
+/**
+ * A hit, added to an acceleration: a short push with a ringing tail.
+ *
+ * @param target - changed in place, at the rate of the world [m/s2]
+ * @param atS - when [s]
+ * @param speed - area of the push: speed taken from a falling body [m/s]
+ * @param random - stream for the pitch and length of the ringing [-]
+ *
+ * Source: ours
+ */
 export function addHit(target: Float64Array, atS: number, speed: number, random: Random): void {
-  const turn = 2 * Math.PI * random.between(15, 35);
+  const turn = 2 * Math.PI * random.between(8, 20);
   const decayS = random.between(0.015, 0.04);
   const area = turn / (turn * turn + 1 / (decayS * decayS)); // integral of exp(-t/d) sin(w t) from 0 on
   forEachSample(target, atS, atS + 0.25, (i, timeS) => {

@@ -4,7 +4,7 @@ import type { World } from '../world.ts';
 import type { IdealInertial } from './inertial.ts';
 
 /** A hit of the heel shakes the foot more than the body [-]; ours. */
-const footHitShare = 2;
+const footHitShare = 3;
 
 /** Place of the sensor on the foot, from the metatarsal heads. */
 export interface FootPlace {

@@ -16,14 +16,14 @@ const rangeN = 2500;
  * @param world - body on a fine grid [SI]
  * @param bodyMassKg - body mass [kg]
  * @param wobble - acceleration of the body besides the heel raises, on the same grid [m/s2]
- * @returns force, F = load m (g + a) [N]
+ * @returns force, F = load m (g + a), never below 0: feet do not pull [N]
  *
  * Source: Newton's second law
  */
 export function groundForce(world: World, bodyMassKg: number, wobble: Float64Array): Float64Array {
   const acceleration = secondDerivative(world.bodyM, world.sampleRateHz);
-  return acceleration.map(
-    (value, i) => world.load[i] * bodyMassKg * (standardGravity + value + world.hit[i] + wobble[i]),
+  return acceleration.map((value, i) =>
+    Math.max(0, world.load[i] * bodyMassKg * (standardGravity + value + world.hit[i] + wobble[i])),
   );
 }
 
