@@ -1,5 +1,34 @@
+export { defaultSettings } from './assess/default-settings.ts';
+export { canonicalJson, protocolFingerprint } from './assess/fingerprint.ts';
+export { judge } from './assess/judge.ts';
+export type {
+  AssessedRepetition,
+  BlockDifference,
+  Count,
+  Effort,
+  Gate,
+  GateReason,
+  Reference,
+  Report,
+  SetMeasures,
+  TestEnd,
+  WithheldReason,
+  Work,
+} from './assess/report.ts';
+export type { AssessmentRequest, PracticeRaise, Subject, TesterMark, TrialContext } from './assess/request.ts';
+export type { JudgingSettings, Settings } from './assess/settings.ts';
 export { InputError, type InputErrorCode } from './errors.ts';
 export type { Issue, IssueCode } from './issue.ts';
+export type {
+  CriterionFinding,
+  CriterionResult,
+  Evidence,
+  NotObservedReason,
+  Verdict,
+} from './raises/criteria/finding.ts';
 export type { Detection, Doubtful, DoubtReason, Motion, Raise } from './raises/detection.ts';
+export type { HeightFade } from './raises/fatigue.ts';
+export type { Estimate } from './raises/slope-estimate.ts';
+export type { SetTempo } from './raises/tempo.ts';
 export type { Interval } from './signal/intervals.ts';
 export type { Axis, Channel, ChannelGroup, Placement, Quantity, Side, Trace } from './trace.ts';

@@ -1,0 +1,151 @@
+import { type CriterionId, OBSERVABILITY, type Observability } from '@surae/shared';
+import { judgeRepetition } from '../raises/criteria/judge-repetition.ts';
+import type { SetUnderJudgement } from '../raises/criteria/subject.ts';
+import type { Detection } from '../raises/detection.ts';
+import { faultEnd } from '../raises/end-rule.ts';
+import { movementRate } from '../raises/movement-rate.ts';
+import { powerTrace } from '../raises/power.ts';
+import { type ReferenceHeight, referenceHeight } from '../raises/reference-height.ts';
+import { tempoParts } from '../raises/tempo.ts';
+import type { Placement } from '../trace.ts';
+import { assessedRepetition } from './assessed-repetition.ts';
+import { countOf, faultsOf } from './count-of-set.ts';
+import { effortOf } from './effort.ts';
+import { protocolFingerprint } from './fingerprint.ts';
+import { gateOf } from './gate.ts';
+import { footGeometry, liftedMass, repetitionWork } from './repetition-work.ts';
+import type { BlockDifference, Reference, Report } from './report.ts';
+import { ownIssues, withheldReasons } from './report-notes.ts';
+import type { AssessmentRequest } from './request.ts';
+import { setMeasures } from './set-measures.ts';
+import type { JudgingSettings } from './settings.ts';
+import { testEnd } from './test-end.ts';
+
+function observabilityAt(placement: Placement): (criterion: CriterionId) => Observability {
+  return (criterion) => OBSERVABILITY.find((entry) => entry.subject === criterion)?.by[placement] ?? 'not-observed';
+}
+
+function referenceOf(detection: Detection, request: AssessmentRequest): ReferenceHeight | undefined {
+  const { referenceRaises, referenceBest, referenceRaisedBy } = request.protocol.parameters;
+  const practice = request.context?.familiarisation ?? [];
+  return referenceHeight(
+    detection.raises.map((raise) => ({ ...raise, usable: !raise.topInGap })),
+    { raises: referenceRaises.value ?? 1, best: referenceBest.value ?? 1, raisedBy: referenceRaisedBy.value ?? 0 },
+    practice.map((raise) => ({ ...raise, usable: true })),
+  );
+}
+
+function marksOn(detection: Detection, request: AssessmentRequest, i: number): CriterionId[] {
+  const fromS = detection.raises[i].startS;
+  const toS = detection.raises.at(i + 1)?.startS ?? Number.POSITIVE_INFINITY;
+  const marks = request.context?.marks ?? [];
+  return marks.filter((mark) => mark.atS >= fromS && mark.atS < toS).map((mark) => mark.criterion);
+}
+
+function reported(reference: ReferenceHeight | undefined, practised: boolean, heightsKnown: boolean): Reference | null {
+  if (reference === undefined) return null;
+  return {
+    rule: practised ? 'best-two-of-familiarisation' : 'best-two-of-first-repetitions',
+    heightM: heightsKnown ? reference.heightM : null,
+    heightUM: heightsKnown ? reference.heightUM : null,
+    fromRepetitions: reference.fromRepetitions,
+    raised: reference.raised,
+  };
+}
+
+/**
+ * Report on a detected set: measures and verdict of every attempted repetition, counts with their bounds, the end of the
+ * test, measures of the set. What a placement cannot see is said, what is not known is null.
+ *
+ * @param detection - the attempted repetitions of the final pass [s, m]
+ * @param request - placement, protocol, subject and what is known of the trial [-]
+ * @param settings - see {@link JudgingSettings} [-]
+ * @param blockDifferences - how the block pass differed; empty when it was not run [s]
+ * @returns the report, plain JSON [-]
+ * @throws {@link InputError} `out-of-range` for a mass, a protocol parameter or a setting that is not positive where it must be
+ *
+ * Source: ours
+ */
+export function judge(
+  detection: Detection,
+  request: AssessmentRequest,
+  settings: JudgingSettings,
+  blockDifferences: readonly BlockDifference[] = [],
+): Report {
+  const { placement, protocol, subject, context } = request;
+  const { parameters } = protocol;
+  const heightsKnown = placement !== 'foot' || subject.heelLeverM !== undefined;
+  const reference = referenceOf(detection, request);
+  const tempo = tempoParts(detection.raises);
+  const rate = movementRate(detection.motion, settings.movementCutoffHz);
+  const set: SetUnderJudgement = {
+    detection,
+    parameters,
+    settings,
+    reference,
+    heightsKnown,
+    tempo,
+    rate,
+    seenBy: observabilityAt(placement),
+  };
+  const judgements = detection.raises.map((_, i) => judgeRepetition(set, i, marksOn(detection, request, i)));
+  const faults = faultEnd(
+    judgements.map((one) => ({ faults: faultsOf(one), judged: one.probabilityValid !== null })),
+    parameters.endFaultsInARow.value ?? Number.POSITIVE_INFINITY,
+  );
+  const end = testEnd(detection.raises, parameters, faults, context?.endReason);
+  const mass = liftedMass(request, settings.massRelativeU);
+  const geometry = footGeometry(request);
+  const { motion } = detection;
+  const load =
+    motion.forceN === undefined
+      ? mass && ({ kind: 'mass', massKg: mass.massKg, gravityMps2: settings.gravityMps2 } as const)
+      : ({ kind: 'force', forceN: motion.forceN } as const);
+  const powerW = heightsKnown && load ? powerTrace(motion, rate, load, settings.movementCutoffHz) : undefined;
+  const repetitions = detection.raises.map((raise, i) =>
+    assessedRepetition(i, {
+      set,
+      judgement: judgements[i],
+      work: repetitionWork(raise, { motion, rate, mass, geometry, heightsKnown, settings }),
+      powerW,
+      afterEnd: i >= end.atRepetition,
+    }),
+  );
+  const practised = (context?.familiarisation ?? []).length > 0;
+  const referenceReport = reported(reference, practised, heightsKnown);
+  const measures = setMeasures({
+    detection,
+    repetitions,
+    tempo,
+    referenceOnTraceM: reference?.heightM,
+    heightsKnown,
+    cycleTargetS: parameters.cue.value === 'none' ? undefined : (parameters.cycleTarget.value ?? undefined),
+    endAt: end.atRepetition,
+    settings,
+  });
+  const rule = practised ? 'best-two-of-familiarisation' : 'best-two-of-first-repetitions';
+  return {
+    placement,
+    side: request.side ?? null,
+    protocol: {
+      id: protocol.id,
+      version: protocol.version,
+      fingerprint: protocolFingerprint(protocol, placement, rule),
+    },
+    kind: motion.kind,
+    repetitions,
+    doubtful: detection.doubtful,
+    count: countOf(judgements, set, end),
+    reference: referenceReport,
+    end,
+    measures,
+    effort: effortOf(measures, end, context, settings),
+    gate: gateOf(detection, request.side, settings),
+    stance: detection.stance ?? null,
+    bodyWeightN: detection.bodyWeightN ?? null,
+    bodyWeightUN: detection.bodyWeightUN ?? null,
+    withheld: withheldReasons(request, heightsKnown),
+    issues: [...detection.issues, ...ownIssues(detection, reference, blockDifferences)],
+    blockDifferences,
+  };
+}

@@ -1,0 +1,86 @@
+import type { Entry } from './entry.ts';
+
+/** A number of a protocol, with the range that a tester may choose from; `null` means the protocol sets none. */
+export interface NumberParameter extends Entry {
+  readonly value: number | null;
+  readonly allowed: { readonly least: number; readonly most: number };
+}
+
+/** A choice of a protocol among named alternatives. */
+export interface ChoiceParameter<Choice extends string = string> extends Entry {
+  readonly value: Choice;
+  readonly allowed: readonly Choice[];
+}
+
+export type Surface = 'floor' | 'incline10' | 'step';
+export type ReferenceRule = 'best-two-of-familiarisation' | 'best-two-of-first-repetitions';
+export type EndReason =
+  | 'fatigue'
+  | 'pain'
+  | 'other-stop'
+  | 'heel-cannot-leave'
+  | 'two-prompted-faults'
+  | 'safety'
+  | 'technical'
+  | 'cap'
+  | 'fixed-count-done';
+
+/** Every parameter of a heel-raise protocol; changing any of them makes another protocol. */
+export interface ProtocolParameters {
+  readonly surface: ChoiceParameter<Surface>;
+  readonly legs: ChoiceParameter<'single' | 'double'>;
+  readonly knee: ChoiceParameter<'straight' | 'bent'>;
+  readonly kneeFlexionHeld: NumberParameter;
+  readonly support: ChoiceParameter<'fingertips' | 'rail' | 'none'>;
+  readonly footwear: ChoiceParameter<'barefoot' | 'thin-sock' | 'shoe'>;
+  readonly cue: ChoiceParameter<'metronome' | 'light' | 'none'>;
+  readonly encouragement: ChoiceParameter<'scripted' | 'none'>;
+  readonly externalMass: ChoiceParameter<'none' | 'declared'>;
+  /** time from one repetition to the next at the beat */
+  readonly cycleTarget: NumberParameter;
+  readonly upTarget: NumberParameter;
+  readonly downTarget: NumberParameter;
+  readonly heightFraction: NumberParameter;
+  readonly returnHeight: NumberParameter;
+  readonly returnFraction: NumberParameter;
+  readonly cycleTolerance: NumberParameter;
+  readonly cycleFaultsInARow: NumberParameter;
+  readonly lowDwellMost: NumberParameter;
+  readonly kneeFlexionMost: NumberParameter;
+  readonly kneeChangeMost: NumberParameter;
+  readonly kneeDipFraction: NumberParameter;
+  readonly kneePeakFraction: NumberParameter;
+  readonly leanMost: NumberParameter;
+  readonly handsFraction: NumberParameter;
+  readonly handsLeast: NumberParameter;
+  readonly bounceSpeed: NumberParameter;
+  readonly bounceDwell: NumberParameter;
+  readonly bounceForceFraction: NumberParameter;
+  readonly gapMost: NumberParameter;
+  readonly cycleLeast: NumberParameter;
+  readonly heightLeast: NumberParameter;
+  readonly fallFraction: NumberParameter;
+  readonly referenceRule: ChoiceParameter<ReferenceRule>;
+  readonly referenceRaises: NumberParameter;
+  readonly referenceBest: NumberParameter;
+  readonly referenceRaisedBy: NumberParameter;
+  readonly endFaultsInARow: NumberParameter;
+  readonly repetitionCap: NumberParameter;
+  readonly fixedCount: NumberParameter;
+  readonly duration: NumberParameter;
+  readonly painLimit: NumberParameter;
+}
+
+export type ParameterName = keyof ProtocolParameters;
+
+/** One way of testing, complete: its parameters, what it needs, how it may end, what it yields. */
+export interface Protocol extends Entry {
+  readonly title: string;
+  readonly test: 'heel-raise';
+  readonly parameters: ProtocolParameters;
+  readonly requiredSignals: readonly string[];
+  readonly endConditions: readonly EndReason[];
+  readonly outputs: readonly string[];
+  /** what a tester must know before choosing it */
+  readonly remarks: readonly string[];
+}
