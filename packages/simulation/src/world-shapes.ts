@@ -4,6 +4,8 @@ import { type Move, wayGone } from './smooth-move.ts';
 /** Samples per second of the world [Hz]. */
 export const worldRateHz = 500;
 
+const minimumJerk = { kind: 'minimum-jerk', skew: 0, share: 0 } as const;
+
 function forEachSample(
   target: Float64Array,
   fromS: number,
@@ -69,9 +71,9 @@ export function addHump(target: Float64Array, fromS: number, toS: number, size: 
  * Source: ours
  */
 export function addPlateau(target: Float64Array, fromS: number, toS: number, edgeS: number, size: number): void {
-  const shape = { kind: 'minimum-jerk', skew: 0, share: 0 } as const;
   forEachSample(target, fromS - edgeS, toS + edgeS, (i, timeS) => {
-    target[i] += size * (wayGone(shape, (timeS - fromS + edgeS) / edgeS) - wayGone(shape, (timeS - toS) / edgeS));
+    target[i] +=
+      size * (wayGone(minimumJerk, (timeS - fromS + edgeS) / edgeS) - wayGone(minimumJerk, (timeS - toS) / edgeS));
   });
 }
 
@@ -105,8 +107,9 @@ export function addArch(target: Float64Array, fromS: number, toS: number, size: 
  */
 export function addBobbing(target: Float64Array, fromS: number, toS: number, stepHz: number, size: number): void {
   forEachSample(target, fromS, toS, (i, timeS) => {
-    const u = (timeS - fromS) / (toS - fromS);
-    target[i] += size * Math.min(1, 64 * (u * (1 - u)) ** 3 * 2) * Math.sin(2 * Math.PI * stepHz * (timeS - fromS));
+    const edgeS = (toS - fromS) / 3;
+    const window = wayGone(minimumJerk, (timeS - fromS) / edgeS) * wayGone(minimumJerk, (toS - timeS) / edgeS);
+    target[i] += size * window * Math.sin(2 * Math.PI * stepHz * (timeS - fromS));
   });
 }
 
