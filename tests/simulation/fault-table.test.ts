@@ -1,0 +1,63 @@
+import { describe, expect, test } from 'vitest';
+import { drawFaults } from '../../packages/simulation/src/fault-draw.ts';
+import { faultNames, faultRange, formatFaultTable } from '../../packages/simulation/src/fault-table.ts';
+import { Random } from '../../packages/simulation/src/random.ts';
+
+const levels = ['clean', 'typical', 'hard', 'field'] as const;
+
+describe('the table of faults', () => {
+  test('prints one row for each fault with the amounts of four levels', () => {
+    const lines = formatFaultTable().split('\n');
+    expect(lines).toHaveLength(faultNames.length + 2);
+    for (const line of lines) expect(line.split('|')).toHaveLength(9);
+    expect(lines.find((line) => line.startsWith('| swayHeelM '))).toBe(
+      '| swayHeelM | m | sway at the heel, rms | 0 | 0.0002 to 0.0006 | 0.0023 to 0.0025 | 0.0023 to 0.0025 |',
+    );
+  });
+
+  test('ranges are not upside down, and a field recording is no better than a hard one', () => {
+    for (const name of faultNames) {
+      for (const level of levels) {
+        const [low, high] = faultRange(name, level);
+        expect(low, `${name} ${level}`).toBeLessThanOrEqual(high);
+      }
+    }
+    for (const name of ['swayHeelM', 'trunkWobble', 'lossShare', 'stampJitter', 'incompleteShare'] as const) {
+      expect(faultRange(name, 'field')).toEqual(faultRange(name, 'hard'));
+      expect(faultRange(name, 'hard')[0]).toBeGreaterThanOrEqual(faultRange(name, 'typical')[1]);
+    }
+  });
+
+  test('what a field recording adds is absent from the other levels', () => {
+    for (const name of [
+      'stridesChance',
+      'hookingChance',
+      'dipShare',
+      'pauseBounceShare',
+      'slipChance',
+      'emptyChance',
+    ] as const) {
+      for (const level of ['clean', 'typical', 'hard'] as const) expect(faultRange(name, level)).toEqual([0, 0]);
+      expect(faultRange(name, 'field')[1]).toBeGreaterThan(0);
+    }
+  });
+});
+
+describe('drawing from the table', () => {
+  test('stays within the ranges and uses them', () => {
+    const draws = Array.from({ length: 400 }, (_, seed) => drawFaults('hard', new Random(seed, 0), {}));
+    for (const name of faultNames) {
+      const [low, high] = faultRange(name, 'hard');
+      const values = draws.map((draw) => draw[name]);
+      expect(Math.min(...values)).toBeGreaterThanOrEqual(low);
+      expect(Math.max(...values)).toBeLessThanOrEqual(high);
+      if (high > low) expect(Math.max(...values) - Math.min(...values)).toBeGreaterThan(0.95 * (high - low));
+    }
+  });
+
+  test('a fixed amount is taken as it is and changes no other', () => {
+    const free = drawFaults('field', new Random(7, 0), {});
+    const fixed = drawFaults('field', new Random(7, 0), { swayHeelM: 0.01 });
+    expect(fixed).toEqual({ ...free, swayHeelM: 0.01 });
+  });
+});
