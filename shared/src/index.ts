@@ -1,3 +1,6 @@
+export type { Column } from './columns/column.ts';
+export { REPETITION_COLUMNS } from './columns/repetition-columns.ts';
+export { SET_COLUMNS } from './columns/set-columns.ts';
 export { CRITERION_IDS, type CriterionId, FAULT_KINDS, type FaultKind } from './criterion.ts';
 export type { Entry, EvidenceMark } from './entry.ts';
 export {
@@ -27,3 +30,28 @@ export {
   SLOW_TEMPO,
   STEP,
 } from './protocols/to-fatigue.ts';
+export type { Sentence, Sentences } from './sentences/sentence.ts';
+export {
+  DOUBT_SENTENCES,
+  GATE_SENTENCES,
+  INPUT_SENTENCES,
+  ISSUE_SENTENCES,
+  REFUSAL_SENTENCES,
+  WITHHELD_SENTENCES,
+} from './sentences/signal-sentences.ts';
+export {
+  CRITERION_NAMES,
+  CRITERION_SENTENCES,
+  EFFORT_SENTENCES,
+  END_CLASS_SENTENCES,
+  END_REASON_SENTENCES,
+  END_RULE_SENTENCES,
+  FAULT_KIND_SENTENCES,
+  NOT_OBSERVED_SENTENCES,
+  REFERENCE_SENTENCES,
+  SCOPE_SENTENCES,
+  VERDICT_SENTENCES,
+} from './sentences/verdict-sentences.ts';
+export { REFERENCE_TABLES, type ReferenceEntry } from './tables/reference-tables.ts';
+export { RELIABILITY_TABLES, type ReliabilityEntry } from './tables/reliability-tables.ts';
+export { SAFETY_LIST, type SafetyEntry } from './tables/safety-list.ts';

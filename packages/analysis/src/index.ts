@@ -1,6 +1,8 @@
+export { type ColumnValue, columnValue, type NestedValues, nestedValues } from './assess/column-values.ts';
 export { defaultSettings } from './assess/default-settings.ts';
 export { canonicalJson, protocolFingerprint } from './assess/fingerprint.ts';
 export { judge } from './assess/judge.ts';
+export { type Overridden, type OverrideProblem, overrideSettings, withParameters } from './assess/override.ts';
 export type {
   AssessedRepetition,
   BlockDifference,

@@ -1,4 +1,4 @@
-import type { Protocol, ReferenceRule } from '@surae/shared';
+import type { ChoiceParameter, NumberParameter, Protocol, ReferenceRule } from '@surae/shared';
 import type { Placement } from '../trace.ts';
 
 type Json = string | number | boolean | null | readonly Json[] | { readonly [key: string]: Json };
@@ -32,7 +32,8 @@ export function canonicalJson(value: Json): string {
  */
 export function protocolFingerprint(protocol: Protocol, placement: Placement, referenceRule: ReferenceRule): string {
   const parameters: Record<string, Json> = {};
-  for (const [name, parameter] of Object.entries(protocol.parameters)) {
+  const entries = Object.entries(protocol.parameters) as [string, NumberParameter | ChoiceParameter][];
+  for (const [name, parameter] of entries) {
     parameters[name] = { value: parameter.value, unit: parameter.unit };
   }
   return canonicalJson({

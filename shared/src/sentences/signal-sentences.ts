@@ -1,0 +1,90 @@
+import { sentences } from './sentence.ts';
+
+/** What a reader must know about the signal. */
+export const ISSUE_SENTENCES = sentences('issue', {
+  gap: 'Samples are missing here; a repetition with too long a gap cannot be judged.',
+  spikes: 'Single stray samples were taken out before repetitions were looked for.',
+  'sensor-moved': 'The level at rest jumped: the sensor moved. Heights after it are less certain.',
+  saturated: 'The signal sits at a limit of the sensor: the true value may lie beyond.',
+  'no-quiet-stance': 'No quiet stance was found; the floor was taken from the bottoms of the repetitions.',
+  'uneven-sampling': 'The sample times are uneven; they were kept, and brought to a regular grid for filtering.',
+  'low-rate': 'There are too few samples a second for the timing that is shown.',
+  flat: 'No movement seen: the signal stays flat.',
+  orientation: 'The sensor was mounted turned or upside down; its direction was found from gravity and movement.',
+  'accelerometer-only': 'Tilt comes from the accelerometer alone: the faster the movement, the less certain it is.',
+  'changed-in-final-pass': 'The final pass sees repetitions otherwise than the count while recording; both are kept.',
+  'movement-outside-set': 'Movement before or after the set was left out.',
+  'reference-raised':
+    'An early repetition was higher than the practice raises and became the reference; all verdicts follow it.',
+  'no-body-weight': 'Body weight could not be read from the force; what depends on it is not shown.',
+});
+
+/** Why a movement was looked at and not counted. */
+export const DOUBT_SENTENCES = sentences('doubt', {
+  'too-small': 'Lower than the least height of a repetition.',
+  'too-quick': 'Too quick to be a repetition.',
+  stride: 'A step or a stride: the foot travelled, or went where a foot on its toes cannot.',
+  'starts-at-speed': 'Begins or ends at speed: a string hooked on or pulled.',
+  'unlike-the-set': 'Unlike the other repetitions of the set.',
+  'outside-the-set': 'Outside the bout that was taken as the set.',
+  improbable: 'Too improbable to be a repetition, though possible.',
+});
+
+/** Why figures are not shown. */
+export const WITHHELD_SENTENCES = sentences('withheld', {
+  'no-heel-lever': 'Heights are not shown in centimetres: the lever of the heel is not given.',
+  'no-body-mass': 'Work and power are not shown: enter the body mass.',
+  'no-external-mass': 'Work and power are not shown: enter the external mass.',
+  'no-ankle-geometry': 'Work by the rise of the ankle is not shown: enter the lever and the angle of the ankle.',
+});
+
+/** Why the interpretation of a trial is held back. */
+export const GATE_SENTENCES = sentences('gate', {
+  'invalid-signal': 'The signal does not hold over some of the set.',
+  'doubtful-signal': 'The signal is doubtful over some of the set.',
+  gaps: 'Too much of the set is lost in gaps to compare it with another.',
+  'side-unknown': 'The side is not given.',
+  'no-repetition': 'No repetition was found.',
+});
+
+/** Why an assessment was refused. */
+export const INPUT_SENTENCES = sentences('input', {
+  'too-short': 'The recording holds fewer samples than the method needs: record for longer.',
+  'not-finite': 'A signal holds a value that is no number: repair the recording first.',
+  'length-mismatch': 'Two columns that belong together differ in length.',
+  'out-of-range': 'A value lies outside its allowed range.',
+  'not-increasing': 'The sample times do not rise: sort or repair the recording first.',
+  'missing-channel': 'The recording lacks the channel that this placement needs: check which column is what.',
+});
+
+/** Why a file or a document was refused, and what to do. */
+export const REFUSAL_SENTENCES = sentences('refusal', {
+  'empty-file': 'The file holds nothing to read: export the recording again.',
+  'binary-file': 'The file is not text: export it as CSV.',
+  'utf-16': 'The file is in UTF-16: save it as UTF-8.',
+  'not-utf-8': 'The text is not UTF-8: save it as UTF-8.',
+  'nul-bytes': 'The file holds zero bytes inside its text: it was damaged, copy it again.',
+  'header-only': 'There is a header and no row below it: nothing was recorded.',
+  'no-time': 'There is no column of sample times: add one such as time [s].',
+  'no-quantity': 'There is no column of a known quantity: add one such as force [N].',
+  'missing-unit': 'A column has no unit in brackets: add it, a unit is never guessed.',
+  'unknown-unit': 'The unit in brackets is not one of its quantity.',
+  'duplicate-column': 'Two columns are the same: keep one.',
+  'ragged-row': 'A row has more or fewer fields than the header.',
+  'empty-field': 'A number is missing between two delimiters.',
+  'not-a-number': 'There is text where a number is needed.',
+  'not-finite': 'A value is no finite number.',
+  'decimal-comma': 'The numbers have a decimal comma: export them with a decimal point.',
+  'unclosed-quote': 'A quoted field never ends.',
+  'malformed-quote': 'There is text after the closing quote of a field.',
+  'cut-off': 'The file ends in the middle of its last row: copy it again.',
+  'time-backwards': 'A sample time is earlier than the one before it.',
+  'time-repeated': 'A sample time equals the one before it.',
+  'rate-too-low': 'The recording is slower than timing can be judged with.',
+  'rate-too-high': 'The recording is faster than this software was checked with, or its times are in another unit.',
+  'too-few-samples': 'There are fewer samples than a recording needs.',
+  'no-file-column': 'The manifest has no column named file.',
+  'invalid-document': 'The document is not a recording of this software, or it is damaged.',
+  'newer-version': 'The document was written by a newer version: update the software.',
+  'hash-mismatch': 'The raw bytes do not match their checksum: the document was altered.',
+});
