@@ -1,5 +1,6 @@
 export { type ColumnValue, columnValue, type NestedValues, nestedValues } from './assess/column-values.ts';
 export { defaultSettings } from './assess/default-settings.ts';
+export { heelDefaults } from './assess/defaults/heel.ts';
 export { canonicalJson, protocolFingerprint } from './assess/fingerprint.ts';
 export { judge } from './assess/judge.ts';
 export { type Overridden, type OverrideProblem, overrideSettings, withParameters } from './assess/override.ts';
@@ -21,6 +22,7 @@ export type { AssessmentRequest, PracticeRaise, Subject, TesterMark, TrialContex
 export type { JudgingSettings, Settings } from './assess/settings.ts';
 export { InputError, type InputErrorCode } from './errors.ts';
 export type { Issue, IssueCode } from './issue.ts';
+export type { FootGeometry } from './movement/heel-height.ts';
 export type {
   CriterionFinding,
   CriterionResult,
@@ -28,8 +30,10 @@ export type {
   NotObservedReason,
   Verdict,
 } from './raises/criteria/finding.ts';
+export { detectHeelRaises } from './raises/detect-heel.ts';
 export type { Detection, Doubtful, DoubtReason, Motion, Raise } from './raises/detection.ts';
 export type { HeightFade } from './raises/fatigue.ts';
+export type { HeelSettings } from './raises/heel/heel-settings.ts';
 export type { Estimate } from './raises/slope-estimate.ts';
 export type { SetTempo } from './raises/tempo.ts';
 export type { Interval } from './signal/intervals.ts';

@@ -91,6 +91,8 @@ export interface Detection {
   readonly stance: Interval | undefined;
   /** standard deviation of the height while standing still [m] */
   readonly stillSdM: number;
+  /** true when no heel lever was given and a usual one stands in: count and times hold, heights in metres do not */
+  readonly leverAssumed?: boolean;
   /** body weight read from the stance, platform only [N] */
   readonly bodyWeightN?: number;
   readonly bodyWeightUN?: number;

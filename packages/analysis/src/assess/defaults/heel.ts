@@ -1,0 +1,48 @@
+import type { HeelSettings } from '../../raises/heel/heel-settings.ts';
+
+const degree = Math.PI / 180;
+
+/** What the detection from a heel or foot sensor takes as given unless the caller says otherwise. */
+export const heelDefaults: HeelSettings = {
+  workingRateHz: 100, // several samples on the steepest part of a half-second cycle; ours
+  movementCutoffHz: 6, // common practice for human movement (Winter 2009)
+  bumpCutoffHz: 4, // passes half-second cycles, leaves out tremor; ours
+  longGapS: 0.25, // common practice, no source
+  leastHeightM: 0.02, // common practice, no source
+  leastCycleS: 0.5, // common practice, no source
+  leastFall: 0.5, // half of the last top; common practice, no source
+  leastOwnRise: 0.3, // ours
+  nominalHeelLeverM: 0.18, // 0.71 of a foot of 25.5 cm; ours
+  longestHeelLeverM: 0.23, // 0.71 of a foot of 32 cm; ours
+  steepestRad: 75 * degree, // ours
+  stillWindowS: 0.5, // ours
+  stillRangeM: 0.006, // sway of the heel is 2 to 3 mm; ours
+  boutGapS: 30, // ours
+  belowFloorM: 0.014, // 4.5 degrees toes-up on an 18 cm lever, six times the sway; ours
+  travelAcceleration: 0.8, // ours
+  heelLeverUM: 0.005, // tape on a foot; common practice, no source
+  tiltURad: 0.5 * degree, // between bottom and top, by the gyroscope; ours
+  tiltAccelerometerOnlyURad: 1.2 * degree, // offsets of the axes and what the lever leaves over; ours
+  pivotMigrationU: 0.05, // common practice, no source
+  spikeM: 0.012, // ours
+  spikeAcceleration: 4, // ours
+  spikeRate: 1.5, // ours
+  pitch: {
+    movementCutoffHz: 8, // ours
+    tempoCutoffHz: 3, // ours
+    sensorPlace: {
+      behindM: 0.1, // instep; ours
+      behindSdM: 0.06, // laces to heel; ours
+      aboveM: 0.05, // instep or heel counter above the sole line; ours
+      accelerationSd: 0.1, // ours
+    },
+    tiltSdRad: 2 * degree, // ours
+    tiltSdPerExcess: 3 * degree, // ours
+    driftSdRad: 0.1 * degree, // ours
+    shakeWindowS: 0.4, // ours
+    shakeAcceleration: 3, // quick raises stay near it, strides reach ten times as much; ours
+    leverRounds: 3, // ours
+    leastAgreement: 0.5, // ours
+    rest: { windowS: 0.5, toleranceRad: 2 * degree, enoughS: 1.5 },
+  },
+};

@@ -1,0 +1,299 @@
+import type { Issue } from '../issue.ts';
+import { tiltOfHeight } from '../movement/foot-lever.ts';
+import { type FootGeometry, type HeelHeight, heelHeightOf, smoothLevel } from '../movement/heel-height.ts';
+import { longestGapS } from '../signal/gaps.ts';
+import { contains, type Interval } from '../signal/intervals.ts';
+import type { Trace } from '../trace.ts';
+import type { Detection, Doubtful, Motion, Raise } from './detection.ts';
+import { startsAtSpeed } from './heel/at-speed.ts';
+import { findBumps, joinBumps } from './heel/bumps.ts';
+import { type Candidate, describeBumps } from './heel/candidate.ts';
+import { countBounds } from './heel/count-bounds.ts';
+import { restLevel } from './heel/floor.ts';
+import { type FloorLine, floorLine, restVotes } from './heel/floor-line.ts';
+import type { HeelSettings } from './heel/heel-settings.ts';
+import { heightUncertainty } from './heel/height-uncertainty.ts';
+import { moveShapes } from './heel/move-shape.ts';
+import { isolateSet, type Judged } from './heel/set-isolation.ts';
+import { chooseShapes } from './heel/shape-choice.ts';
+import {
+  type FitSignal,
+  reachOf,
+  type Stretch,
+  samplesOf,
+  stretchOf,
+  type Timed,
+  timeRepetition,
+} from './heel/timing.ts';
+
+interface Found {
+  readonly judged: Judged;
+  readonly stretch: Stretch;
+  readonly timed: Timed;
+}
+
+/**
+ * The heel raises in a recording from a displacement sensor at the heel or an inertial sensor on the foot: the final
+ * pass, which may look at the whole recording at once.
+ *
+ * @param trace - channel `heel-height`, or `acceleration` x, y, z with or without `angular-velocity` x, y, z [SI]
+ * @param placement - which of the two [-]
+ * @param foot - heel lever and rest length of the string, as far as known [m]
+ * @param settings - see {@link HeelSettings} [SI]
+ * @returns repetitions, doubtful movements, bounds of the count and the height over time [SI]
+ * @throws {@link InputError} `missing-channel` when the trace lacks what the placement needs
+ *
+ * Source: ours
+ */
+export function detectHeelRaises(
+  trace: Trace,
+  placement: 'heel' | 'foot',
+  foot: FootGeometry,
+  settings: HeelSettings,
+): Detection {
+  const height = heelHeightOf(trace, placement, foot, settings);
+  const { grid, levelM } = height;
+  const timeOf = (index: number): number => grid.startS + index / grid.sampleRateHz;
+  const smooth = smoothLevel(levelM, grid.sampleRateHz, settings.bumpCutoffHz);
+  const turns = findBumps(smooth, settings.stillRangeM);
+  const restM = restLevel(smooth, turns, grid.sampleRateHz, settings) ?? 0;
+  const joined = joinBumps(turns, (top) => settings.leastFall * (top - restM));
+  const candidates = describeBumps(joined, smooth, restM, grid.sampleRateHz, height.foot?.unexplained).filter(
+    (candidate) => candidate.heightM > settings.leastHeightM / 2 && candidate.ownRiseM > settings.leastHeightM / 2,
+  );
+  const tops = candidates.map((candidate) => timeOf(candidate.bump.topIndex));
+  const signal: FitSignal = {
+    startS: grid.startS,
+    sampleRateHz: grid.sampleRateHz,
+    levelM: smoothLevel(levelM, grid.sampleRateHz, 12),
+    smoothM: smooth,
+    turns,
+    noiseM: 0.0025,
+  };
+  const shapes = moveShapes();
+  const atSpeed = candidates.map((candidate, i) => {
+    const edge = i < 8 || i >= candidates.length - 8;
+    if (!edge || placement === 'foot') return 0;
+    const stretch = stretchOf(candidate, signal);
+    const reach = reachOf(stretch, ends(candidates[i - 1], timeOf), starts(candidates[i + 1], timeOf), signal);
+    const { timesS, level } = samplesOf(signal, reach[0], reach[1]);
+    return startsAtSpeed(timesS, level, stretch.guess, shapes.slice(0, 3), signal.noiseM);
+  });
+  const judged = isolateSet(candidates, tops, atSpeed, {
+    leastHeightM: settings.leastHeightM,
+    leastCycleS: settings.leastCycleS,
+    greatestHeightM: greatestHeight(height, foot, settings),
+    belowFloorM: settings.belowFloorM,
+    travelAcceleration: settings.travelAcceleration,
+    leastOwnRise: settings.leastOwnRise,
+    boutGapS: settings.boutGapS,
+  });
+  const members = judged.filter((one) => one.accepted && one.candidate.heightM >= settings.leastHeightM);
+  const stretches = members.map((one) => stretchOf(one.candidate, signal));
+  const reaches = stretches.map((stretch, i) =>
+    reachOf(stretch, ends(members[i - 1]?.candidate, timeOf), starts(members[i + 1]?.candidate, timeOf), signal),
+  );
+  const whole = stretches.map((_, i) => i).filter((i) => stretches[i].highs.length === 1);
+  const some = whole.filter((_, k) => k % Math.ceil(whole.length / 12) === 0);
+  const chosen = chooseShapes(
+    some.map((i) => stretches[i]),
+    some.map((i) => reaches[i]),
+    signal,
+    shapes,
+  );
+  const found: Found[] = stretches.map((stretch, i) => ({
+    judged: members[i],
+    stretch,
+    timed: timeRepetition(stretch, reaches[i], signal, chosen.up, chosen.down),
+  }));
+  const rests = restsOf(found, judged, timeOf, grid.count);
+  const votes = restVotes(smooth, grid.startS, grid.sampleRateHz, rests);
+  const floor = floorLine(votes, restM, 0.001);
+  const stillSdM = stillSpread(signal, rests, floor, floor.scatterM);
+  const lever = height.heelLeverM;
+  const above = (level: number, base: number): number =>
+    placement === 'heel'
+      ? level - base
+      : lever * Math.sin(tiltOfHeight(level, 0, lever) - tiltOfHeight(base, 0, lever));
+  const raises = found.map(({ judged: one, timed }): Raise => {
+    const base = floor.at(timed.topS);
+    const heightM = above(timed.topM, base);
+    const inGap = height.longGaps.some((gap) => contains(gap, timed.topS));
+    return {
+      startS: timed.startS,
+      startUS: timed.startU,
+      topS: timed.topS,
+      topUS: timed.topU,
+      endS: timed.endS,
+      endUS: timed.endU,
+      highFromS: timed.highFromS,
+      highToS: timed.highToS,
+      heightM,
+      heightUM: heightUncertainty({
+        placement,
+        accelerometerOnly: height.foot?.accelerometerOnly ?? false,
+        heightM,
+        heelLeverM: lever,
+        leverAssumed: height.leverAssumed,
+        stillSdM,
+        residualSdM: timed.residualSdM,
+        topUM: timed.topUM,
+        floorUM: floor.uncertainty(timed.topS),
+        settings,
+      }),
+      lowBeforeM: above(timed.beforeM, floor.at(timed.startS)),
+      lowAfterM: above(timed.afterM, floor.at(timed.endS)),
+      probability: one.probability,
+      longestGapS: longestGapS(height.longGaps, timed.startS, timed.endS),
+      topInGap: inGap,
+    };
+  });
+  const doubtful = judged
+    .filter((one) => !members.includes(one))
+    .map((one): Doubtful => {
+      const { candidate, probability, reason } = one;
+      const tooSmall = candidate.heightM < settings.leastHeightM;
+      return {
+        startS: timeOf(candidate.halfUpIndex) - candidate.upS,
+        topS: timeOf(candidate.bump.topIndex),
+        endS: timeOf(candidate.halfDownIndex) + candidate.downS,
+        heightM: candidate.heightM,
+        probability: Math.min(0.5, tooSmall ? 0.02 : probability),
+        reason: tooSmall ? 'too-small' : reason,
+      };
+    });
+  const { low, high } = countBounds(
+    [...raises.map((raise) => raise.probability), ...doubtful.map((one) => one.probability)],
+    0.95,
+  );
+  const stance = stanceBefore(rests, raises);
+  return {
+    raises,
+    doubtful,
+    countLow: low,
+    countHigh: high,
+    motion: motionOf(height, floor, above, settings),
+    stance,
+    stillSdM,
+    issues: issuesOf(height, stance, raises),
+    ...(height.leverAssumed ? { leverAssumed: true } : {}),
+  };
+}
+
+function ends(candidate: Candidate | undefined, timeOf: (index: number) => number): number {
+  return candidate === undefined
+    ? Number.NEGATIVE_INFINITY
+    : timeOf(candidate.halfDownIndex) + (0.5 * candidate.downS) / 0.55;
+}
+
+function starts(candidate: Candidate | undefined, timeOf: (index: number) => number): number {
+  return candidate === undefined
+    ? Number.POSITIVE_INFINITY
+    : timeOf(candidate.halfUpIndex) - (0.5 * candidate.upS) / 0.55;
+}
+
+function greatestHeight(height: HeelHeight, foot: FootGeometry, settings: HeelSettings): number {
+  const lever =
+    foot.heelLeverM ?? (height.foot === undefined ? settings.longestHeelLeverM : settings.nominalHeelLeverM);
+  return lever * Math.sin(settings.steepestRad);
+}
+
+/** Stretches of the set and beside it in which the heel is down, as far as nothing else happens there. */
+function restsOf(
+  found: readonly Found[],
+  judged: readonly Judged[],
+  timeOf: (index: number) => number,
+  count: number,
+): Interval[] {
+  if (found.length === 0) return [{ fromS: timeOf(0), toS: timeOf(count - 1) }];
+  const busy: Interval[] = found.map(({ timed }) => ({ fromS: timed.startS, toS: timed.endS }));
+  for (const { candidate, accepted } of judged) {
+    if (accepted) continue;
+    busy.push({
+      fromS: timeOf(candidate.halfUpIndex) - 1.2 * candidate.upS - 0.1,
+      toS: timeOf(candidate.halfDownIndex) + 1.2 * candidate.downS + 0.1,
+    });
+  }
+  busy.sort((a, b) => a.fromS - b.fromS);
+  const firstS = found[0].timed.startS - 8;
+  const lastS = found.at(-1)!.timed.endS + 8;
+  const rests: Interval[] = [];
+  let fromS = Math.max(firstS, timeOf(0));
+  for (const one of busy) {
+    if (one.toS < fromS) continue;
+    if (one.fromS > fromS && one.fromS < lastS) rests.push({ fromS, toS: one.fromS });
+    fromS = Math.max(fromS, one.toS);
+  }
+  const endS = Math.min(lastS, timeOf(count - 1));
+  if (endS > fromS) rests.push({ fromS, toS: endS });
+  return rests;
+}
+
+function stillSpread(signal: FitSignal, rests: readonly Interval[], floor: FloorLine, limit: number): number {
+  let squares = 0;
+  let count = 0;
+  for (const { fromS, toS } of rests) {
+    if (toS - fromS < 0.4) continue;
+    const from = Math.ceil((fromS - signal.startS) * signal.sampleRateHz);
+    const to = Math.floor((toS - signal.startS) * signal.sampleRateHz);
+    for (let i = Math.max(0, from); i < Math.min(to, signal.smoothM.length); i += 5) {
+      const departure = signal.smoothM[i] - floor.at(signal.startS + i / signal.sampleRateHz);
+      if (Math.abs(departure) > 6 * limit) continue;
+      squares += departure * departure;
+      count++;
+    }
+  }
+  return count > 0 ? Math.sqrt(squares / count) : limit;
+}
+
+function stanceBefore(rests: readonly Interval[], raises: readonly Raise[]): Interval | undefined {
+  const first = raises[0];
+  if (first === undefined) return undefined;
+  const before = rests.filter((rest) => rest.toS <= first.startS + 1e-6).at(-1);
+  return before !== undefined && before.toS - before.fromS >= 0.5 ? before : undefined;
+}
+
+function motionOf(
+  height: HeelHeight,
+  floor: FloorLine,
+  above: (level: number, base: number) => number,
+  settings: HeelSettings,
+): Motion {
+  const { grid, levelM, longGaps, foot } = height;
+  const filtered = smoothLevel(levelM, grid.sampleRateHz, settings.movementCutoffHz);
+  const heightM = new Float64Array(grid.count);
+  const step = Math.round(grid.sampleRateHz);
+  let here = floor.at(grid.startS);
+  for (let i = 0; i < grid.count; i += step) {
+    const next = floor.at(grid.startS + (i + step) / grid.sampleRateHz);
+    for (let k = i; k < Math.min(grid.count, i + step); k++) {
+      heightM[k] = above(filtered[k], here + ((next - here) * (k - i)) / step);
+    }
+    here = next;
+  }
+  for (const { fromS, toS } of longGaps) {
+    const from = Math.ceil((fromS - grid.startS) * grid.sampleRateHz + 1e-6);
+    const to = Math.ceil((toS - grid.startS) * grid.sampleRateHz - 1e-6);
+    if (to > from) heightM.fill(Number.NaN, Math.max(0, from), Math.min(grid.count, to));
+  }
+  return {
+    kind: 'heel-height',
+    startS: grid.startS,
+    sampleRateHz: grid.sampleRateHz,
+    heightM,
+    gaps: longGaps,
+    ...(foot === undefined ? {} : { pitchRad: foot.pitchRad, accelerationExcess: foot.excess }),
+  };
+}
+
+function issuesOf(height: HeelHeight, stance: Interval | undefined, raises: readonly Raise[]): Issue[] {
+  const issues = [...height.issues];
+  for (const { fromS, toS } of height.longGaps) {
+    issues.push({ code: 'gap', severity: 'warning', fromS, toS, details: { lengthS: toS - fromS } });
+  }
+  const first = raises[0];
+  if (first !== undefined && stance === undefined) {
+    issues.push({ code: 'no-quiet-stance', severity: 'warning', fromS: first.startS, toS: first.startS });
+  }
+  return issues;
+}

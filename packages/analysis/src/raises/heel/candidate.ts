@@ -1,0 +1,89 @@
+import { median, quantile } from '../../signal/order-statistics.ts';
+import type { Bump } from './bumps.ts';
+
+/** A bump that may be a repetition, with what speaks for and against it. */
+export interface Candidate {
+  readonly bump: Bump;
+  /** top over the level at rest [m] */
+  readonly heightM: number;
+  /** top over the higher of its own lows [m] */
+  readonly ownRiseM: number;
+  /** time from 10 to 90 % of the way up and of the way down [s] */
+  readonly upS: number;
+  readonly downS: number;
+  /** time spent above half height [s] */
+  readonly highS: number;
+  /** half-height crossings, by index */
+  readonly halfUpIndex: number;
+  readonly halfDownIndex: number;
+  /** how far the heel goes below the level at rest right beside the bump; 0 when it does not [m] */
+  readonly belowM: number;
+  /** usual and great (90 %) vertical acceleration that turning about the forefoot leaves unexplained; foot only [m/s2] */
+  readonly unexplained: number | undefined;
+  readonly unexplainedGreat: number | undefined;
+}
+
+/** Place, in samples, where the signal crosses a level on the way from one index towards another. */
+function crossing(signal: Float64Array, from: number, to: number, level: number): number {
+  const step = to >= from ? 1 : -1;
+  for (let i = from; i !== to; i += step) {
+    const here = signal[i] - level;
+    const there = signal[i + step] - level;
+    if (here >= 0 && there < 0) return i + (step * here) / (here - there);
+  }
+  return to;
+}
+
+/**
+ * What speaks for and against each bump.
+ *
+ * @param bumps - bumps of the smooth level, in time order [index, m]
+ * @param smooth - low-passed level [m]
+ * @param restM - level at rest [m]
+ * @param sampleRateHz - samples per second [Hz]
+ * @param unexplained - vertical acceleration left unexplained, same grid; undefined for a heel sensor [m/s2]
+ * @returns one candidate per bump [SI]
+ *
+ * Source: ours
+ */
+export function describeBumps(
+  bumps: readonly Bump[],
+  smooth: Float64Array,
+  restM: number,
+  sampleRateHz: number,
+  unexplained: Float64Array | undefined,
+): Candidate[] {
+  return bumps.map((bump) => {
+    const { leftIndex, topIndex, rightIndex, left, top, right } = bump;
+    const way = (share: number, low: number): number => low + share * (top - low);
+    const up10 = crossing(smooth, topIndex, leftIndex, way(0.1, left));
+    const up90 = crossing(smooth, topIndex, leftIndex, way(0.9, left));
+    const down10 = crossing(smooth, topIndex, rightIndex, way(0.1, right));
+    const down90 = crossing(smooth, topIndex, rightIndex, way(0.9, right));
+    const halfUp = crossing(smooth, topIndex, leftIndex, way(0.5, left));
+    const halfDown = crossing(smooth, topIndex, rightIndex, way(0.5, right));
+    // Only as far as the movement itself: a later slow sink of the rest level is not its doing.
+    const reach = Math.round(0.6 * sampleRateHz);
+    let lowest = restM;
+    const from = Math.max(leftIndex, Math.floor(up10) - reach);
+    const to = Math.min(rightIndex, Math.ceil(down10) + reach);
+    for (let i = from; i <= to; i++) lowest = Math.min(lowest, smooth[i]);
+    const shaken =
+      unexplained === undefined
+        ? undefined
+        : unexplained.slice(Math.floor(halfUp), Math.ceil(halfDown) + 1).map((value) => Math.abs(value));
+    return {
+      bump,
+      heightM: top - restM,
+      ownRiseM: top - Math.max(left, right),
+      upS: Math.max(1, up90 - up10) / sampleRateHz,
+      downS: Math.max(1, down10 - down90) / sampleRateHz,
+      highS: (halfDown - halfUp) / sampleRateHz,
+      halfUpIndex: halfUp,
+      halfDownIndex: halfDown,
+      belowM: restM - lowest,
+      unexplained: shaken === undefined || shaken.length === 0 ? undefined : median(shaken),
+      unexplainedGreat: shaken === undefined || shaken.length === 0 ? undefined : quantile(shaken, 0.9),
+    };
+  });
+}

@@ -1,0 +1,228 @@
+import { type Bump, joinBumps } from './bumps.ts';
+import type { Candidate } from './candidate.ts';
+import { fitMove, type Move, type MoveFit } from './move-fit.ts';
+import type { MoveShape } from './move-shape.ts';
+
+/** The level as the fits see it. */
+export interface FitSignal {
+  readonly startS: number;
+  readonly sampleRateHz: number;
+  /** lightly filtered level [m] */
+  readonly levelM: Float64Array;
+  /** low-passed level in which bumps were found [m] */
+  readonly smoothM: Float64Array;
+  /** every turn of it, also those that were joined */
+  readonly turns: readonly Bump[];
+  /** usual departure of the level from a smooth move [m] */
+  readonly noiseM: number;
+}
+
+/** The stretch of one repetition: its outer lows, and the highs that stand out of it. */
+export interface Stretch {
+  readonly leftIndex: number;
+  readonly rightIndex: number;
+  /** one, or more when the top has dips; in time order */
+  readonly highs: readonly Bump[];
+  readonly guess: Move;
+}
+
+/** Share of the height that a dip at the top must have to part two highs. */
+const leastDip = 0.08;
+
+/**
+ * Stretch and first guess of one repetition.
+ *
+ * @param candidate - the bump with its crossings [SI]
+ * @param signal - level and turns [m]
+ * @returns stretch, by index, and guess [index, s, m]
+ *
+ * Source: ours
+ */
+export function stretchOf(candidate: Candidate, signal: FitSignal): Stretch {
+  const { bump, halfUpIndex, halfDownIndex } = candidate;
+  let leftIndex = bump.leftIndex;
+  let rightIndex = bump.rightIndex;
+  const inside: Bump[] = [];
+  for (const turn of turnsWithin(signal.turns, bump)) {
+    inside.push(turn);
+    // A bounce at the bottom is not part of the move: the move begins at the last low before it, ends at the first after.
+    if (turn.leftIndex < halfUpIndex && turn.left < bump.left + 0.35 * (bump.top - bump.left)) {
+      leftIndex = Math.max(leftIndex, turn.leftIndex);
+    }
+    if (turn.rightIndex > halfDownIndex && turn.right < bump.right + 0.35 * (bump.top - bump.right)) {
+      rightIndex = Math.min(rightIndex, turn.rightIndex);
+    }
+  }
+  const dip = Math.max(leastDip * candidate.heightM, 3 * signal.noiseM);
+  const highs = joinBumps(inside, () => dip).filter(
+    (one) => one.topIndex >= halfUpIndex - 1 && one.topIndex <= halfDownIndex + 1,
+  );
+  const timeOf = (index: number): number => signal.startS + index / signal.sampleRateHz;
+  // From 10 to 90 % takes about 0.55 of a smooth move.
+  const upS = candidate.upS / 0.55;
+  const downS = candidate.downS / 0.55;
+  const guess = {
+    startS: timeOf(halfUpIndex) - upS / 2,
+    highFromS: Math.min(timeOf(halfUpIndex) + upS / 2, timeOf(halfDownIndex)),
+    highToS: Math.max(timeOf(halfDownIndex) - downS / 2, timeOf(halfUpIndex)),
+    endS: timeOf(halfDownIndex) + downS / 2,
+    before: bump.left,
+    top: bump.top,
+    after: bump.right,
+  };
+  return { leftIndex, rightIndex, highs: highs.length > 0 ? highs : [bump], guess };
+}
+
+/** The turns of the signal that lie within a bump; they are in time order, so two binary searches find them. */
+function turnsWithin(turns: readonly Bump[], bump: Bump): readonly Bump[] {
+  let from = 0;
+  let to = turns.length;
+  while (from < to) {
+    const middle = (from + to) >> 1;
+    if (turns[middle].topIndex < bump.leftIndex) from = middle + 1;
+    else to = middle;
+  }
+  let end = from;
+  while (end < turns.length && turns[end].topIndex <= bump.rightIndex) end++;
+  return turns.slice(from, end);
+}
+
+/**
+ * Samples of a stretch for one fit, with what of the rest on either side belongs to it.
+ *
+ * @param signal - level [m]
+ * @param fromS - start of the stretch [s]
+ * @param toS - end of the stretch [s]
+ * @returns times and levels, thinned to about 60 samples or more [s, m]
+ *
+ * Source: ours
+ */
+export function samplesOf(
+  signal: FitSignal,
+  fromS: number,
+  toS: number,
+): { readonly timesS: Float64Array; readonly level: Float64Array } {
+  const { startS, sampleRateHz, levelM } = signal;
+  const from = Math.max(0, Math.ceil((fromS - startS) * sampleRateHz - 1e-6));
+  const to = Math.min(levelM.length - 1, Math.floor((toS - startS) * sampleRateHz + 1e-6));
+  const thin = Math.max(1, Math.floor((to - from) / 60));
+  const count = Math.max(0, Math.floor((to - from) / thin) + 1);
+  const timesS = new Float64Array(count);
+  const level = new Float64Array(count);
+  for (let i = 0; i < count; i++) {
+    const index = from + i * thin;
+    timesS[i] = startS + index / sampleRateHz;
+    level[i] = levelM[index]!;
+  }
+  return { timesS, level };
+}
+
+/** How far the stretch of a fit reaches: to the neighbours, but no longer than the move itself on either side. */
+export function reachOf(
+  stretch: Stretch,
+  previousEndS: number,
+  nextStartS: number,
+  signal: FitSignal,
+): [number, number] {
+  const { guess } = stretch;
+  const timeOf = (index: number): number => signal.startS + index / signal.sampleRateHz;
+  const upS = guess.highFromS - guess.startS;
+  const downS = guess.endS - guess.highToS;
+  const left = Math.max(previousEndS, guess.startS - Math.max(0.25, 0.5 * upS));
+  const right = Math.min(nextStartS, guess.endS + Math.max(0.25, 0.5 * downS));
+  return [Math.min(left, timeOf(stretch.leftIndex)), Math.max(right, timeOf(stretch.rightIndex))];
+}
+
+export interface Timed {
+  readonly startS: number;
+  readonly startU: number;
+  readonly topS: number;
+  readonly topU: number;
+  readonly endS: number;
+  readonly endU: number;
+  readonly highFromS: number;
+  readonly highToS: number;
+  readonly topM: number;
+  readonly topUM: number;
+  readonly beforeM: number;
+  readonly afterM: number;
+  readonly residualSdM: number;
+  /** the fit of the main high, undefined where none settled */
+  readonly fit: MoveFit | undefined;
+}
+
+/**
+ * Times and levels of one repetition. With a dip at the top the highest high gives the top, the first the start and the
+ * last the end.
+ *
+ * @param stretch - from {@link stretchOf} [index, s, m]
+ * @param reachS - from where to where the rest on either side is used [s]
+ * @param signal - level [m]
+ * @param up - shape of the way up [-]
+ * @param down - shape of the way down [-]
+ * @returns times and levels with uncertainties [s, m]
+ *
+ * Source: ours
+ */
+export function timeRepetition(
+  stretch: Stretch,
+  reachS: readonly [number, number],
+  signal: FitSignal,
+  up: MoveShape,
+  down: MoveShape,
+): Timed {
+  const { guess, highs } = stretch;
+  const timeOf = (index: number): number => signal.startS + index / signal.sampleRateHz;
+  const fitOf = (fromS: number, toS: number, from: Move): MoveFit | undefined => {
+    const { timesS, level } = samplesOf(signal, fromS, toS);
+    return fitMove(timesS, level, from, up, down, signal.noiseM);
+  };
+  const first = highs[0];
+  const last = highs.at(-1)!;
+  const main = highs.reduce((a, b) => (b.top > a.top ? b : a));
+  if (highs.length === 1) return timed(fitOf(reachS[0], reachS[1], guess), undefined, undefined, guess, signal);
+  const part = (high: Bump): MoveFit | undefined => {
+    const fromS = high === first ? reachS[0] : timeOf(high.leftIndex);
+    const toS = high === last ? reachS[1] : timeOf(high.rightIndex);
+    const topS = timeOf(high.topIndex);
+    return fitOf(fromS, toS, {
+      startS: high === first ? guess.startS : fromS,
+      highFromS: high === first ? Math.min(guess.highFromS, topS) : (fromS + 2 * topS) / 3,
+      highToS: high === last ? Math.max(guess.highToS, topS) : (toS + 2 * topS) / 3,
+      endS: high === last ? guess.endS : toS,
+      before: high.left,
+      top: high.top,
+      after: high.right,
+    });
+  };
+  return timed(part(main), part(first), part(last), guess, signal);
+}
+
+function timed(
+  main: MoveFit | undefined,
+  first: MoveFit | undefined,
+  last: MoveFit | undefined,
+  guess: Move,
+  signal: FitSignal,
+): Timed {
+  const begin = first ?? main;
+  const finish = last ?? main;
+  const wideS = 0.25 * (guess.endS - guess.startS);
+  const top: Move = main ?? guess;
+  return {
+    startS: (begin ?? guess).startS,
+    startU: begin?.startU ?? wideS,
+    topS: (top.highFromS + top.highToS) / 2,
+    topU: main?.topU ?? wideS,
+    endS: (finish ?? guess).endS,
+    endU: finish?.endU ?? wideS,
+    highFromS: (begin ?? guess).highFromS,
+    highToS: (finish ?? guess).highToS,
+    topM: top.top,
+    topUM: main?.levelU ?? 2 * signal.noiseM,
+    beforeM: (begin ?? guess).before,
+    afterM: (finish ?? guess).after,
+    residualSdM: main?.residualSd ?? signal.noiseM,
+    fit: main,
+  };
+}
