@@ -1,5 +1,7 @@
-import { type ManifestEntry, type ManifestRefusalCode, RecordError, readManifest } from '@surae/records';
 import { describe, expect, test } from 'vitest';
+import { RecordError } from '../../packages/records/src/errors.ts';
+import { readManifest } from '../../packages/records/src/manifest.ts';
+import { type ManifestEntry, type ManifestRefusalCode } from '../../packages/records/src/manifest-entry.ts';
 
 const bytes = (text: string) => new TextEncoder().encode(text);
 const read = (text: string): ManifestEntry[] => readManifest(bytes(text), { file: 'm.csv', tests: ['heel-raise'] });

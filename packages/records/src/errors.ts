@@ -65,6 +65,8 @@ export interface RecordErrorDetails {
   readonly row?: number;
   /** name of the column as the header spells it, or its number when it has no name */
   readonly column?: string;
+  /** place in a document, as in `groups[0].timesS` */
+  readonly path?: string;
   readonly expected: string;
   readonly actual: string;
 }
@@ -76,6 +78,7 @@ export class RecordError extends Error {
   readonly file: string | undefined;
   readonly row: number | undefined;
   readonly column: string | undefined;
+  readonly path: string | undefined;
   readonly expected: string;
   readonly actual: string;
 
@@ -84,6 +87,7 @@ export class RecordError extends Error {
       details.file,
       details.row === undefined ? undefined : `row ${details.row}`,
       details.column === undefined ? undefined : `column "${details.column}"`,
+      details.path,
     ].filter((part) => part !== undefined);
     const where = place.length === 0 ? '' : `${place.join(', ')}: `;
     super(`${where}expected ${details.expected}, got ${details.actual}`, options);
@@ -91,6 +95,7 @@ export class RecordError extends Error {
     this.file = details.file;
     this.row = details.row;
     this.column = details.column;
+    this.path = details.path;
     this.expected = details.expected;
     this.actual = details.actual;
   }

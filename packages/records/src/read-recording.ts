@@ -61,7 +61,7 @@ export function readRecording(bytes: Uint8Array, options: ReadOptions = {}): Rec
     source: {
       sha256: sha256Hex(bytes),
       byteLength: bytes.length,
-      ...(options.keepBytes === true ? { bytes: bytes.slice() } : {}),
+      ...(options.keepBytes === true ? { bytes: new Uint8Array(bytes) } : {}),
     },
     groups: [
       {

@@ -13,6 +13,7 @@ const LEAST_SAMPLES = 10;
 export interface TimelinePlace {
   readonly file?: string;
   readonly column?: string;
+  readonly path?: string;
   readonly rowOf?: (sampleIndex: number) => number;
 }
 
@@ -23,7 +24,10 @@ export interface TimelinePlace {
  */
 export function checkTimeline(timesS: Float64Array, place: TimelinePlace = {}): number {
   const file = place.file === undefined ? {} : { file: place.file };
-  const column = place.column === undefined ? {} : { column: place.column };
+  const column = {
+    ...(place.column === undefined ? {} : { column: place.column }),
+    ...(place.path === undefined ? {} : { path: place.path }),
+  };
   for (let i = 1; i < timesS.length; i += 1) {
     const step = timesS[i]! - timesS[i - 1]!;
     if (step > 0) continue;

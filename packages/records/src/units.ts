@@ -11,7 +11,7 @@ export interface Unit {
   readonly expression: string;
 }
 
-/** How a value in a unit becomes one in SI: times `multiply`, or by `divide` where that is the exact of the two. */
+/** How a value in a unit becomes one in SI: times `multiply`, or by `divide` where only the divisor is exact. */
 export type Scale = { readonly multiply: number } | { readonly divide: number };
 
 const unit = (ucum: string, expression: string, ...spellings: string[]): Unit => ({
@@ -102,7 +102,8 @@ const siExpressions: Readonly<Record<Quantity | 'time', string>> = {
 export function scaleToSi(quantity: Quantity | 'time', from: Unit): Scale {
   const factor = math.unit(from.expression.replace(/^(?![0-9])/, '1 ')).toNumber(siExpressions[quantity]);
   const inverse = Math.round(1 / factor);
-  // 12.5 mm / 1000 is the double nearest to 0.0125 m; 12.5 * 0.001 can be its neighbour, since 0.001 is not exact.
+  // The quotient of two exactly held numbers is rounded once: 9 mm / 1000 is the double nearest to 0.009 m, while
+  // 0.001 is rounded itself, and 9 * 0.001 is the neighbour.
   return factor < 1 && 1 / inverse === factor ? { divide: inverse } : { multiply: factor };
 }
 

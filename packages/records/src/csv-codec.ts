@@ -1,0 +1,50 @@
+import { RecordError } from './errors.ts';
+import type { Axis, Quantity } from './quantities.ts';
+import type { RecordedGroup, Recording } from './recording.ts';
+
+const columnNames: Readonly<Record<Quantity, string>> = {
+  force: 'force',
+  'heel-height': 'heel_height',
+  acceleration: 'acc',
+  'angular-velocity': 'gyro',
+  torque: 'torque',
+  angle: 'angle',
+};
+
+/** The name of a channel in our documented header, with its SI unit. */
+export function headerName(quantity: Quantity, axis: Axis, ucumUnit: string): string {
+  return `${columnNames[quantity]}${axis === null ? '' : `_${axis}`} [${ucumUnit}]`;
+}
+
+/**
+ * A recording as tables under our documented header, one text for each group of channels. Numbers are in SI, written
+ * with the digits that give the same double again. Sides, placements and the hash of the source are not in it: they
+ * are not the table's to say.
+ *
+ * @throws {@link RecordError} `duplicate-column` when a group holds two channels that the header cannot tell apart
+ */
+export function writeRecordingCsv(recording: Recording): string[] {
+  const notes = recording.deviceNotes.flatMap((note) => note.split(/\r\n|\r|\n/)).map((note) => `# ${note}`.trimEnd());
+  return recording.groups.map((group) => `${[...notes, ...groupLines(group)].join('\n')}\n`);
+}
+
+function groupLines({ timesS, channels }: RecordedGroup): string[] {
+  const names = channels.map(({ quantity, axis, unit }) => headerName(quantity, axis, unit.si));
+  const repeated = names.find((name, index) => names.indexOf(name) < index);
+  if (repeated !== undefined) {
+    const expected = 'one channel of each quantity and axis in a table';
+    throw new RecordError('duplicate-column', { column: repeated, expected, actual: 'two' });
+  }
+  const lines = [['time [s]', ...names].join(',')];
+  for (let i = 0; i < timesS.length; i += 1) {
+    let line = decimal(timesS[i]!);
+    for (const { samples } of channels) line += `,${decimal(samples[i]!)}`;
+    lines.push(line);
+  }
+  return lines;
+}
+
+/** The shortest decimal that reads as the same double; the sign of -0 is kept. */
+function decimal(value: number): string {
+  return Object.is(value, -0) ? '-0' : String(value);
+}
