@@ -1,5 +1,7 @@
+export { assess } from './assess/assess.ts';
 export { type ColumnValue, columnValue, type NestedValues, nestedValues } from './assess/column-values.ts';
 export { defaultSettings } from './assess/default-settings.ts';
+export { bodyDefaults } from './assess/defaults/body.ts';
 export { heelDefaults } from './assess/defaults/heel.ts';
 export { canonicalJson, protocolFingerprint } from './assess/fingerprint.ts';
 export { judge } from './assess/judge.ts';
@@ -23,6 +25,7 @@ export type { JudgingSettings, Settings } from './assess/settings.ts';
 export { InputError, type InputErrorCode } from './errors.ts';
 export type { Issue, IssueCode } from './issue.ts';
 export type { FootGeometry } from './movement/heel-height.ts';
+export type { BodySettings } from './raises/body/settings.ts';
 export type {
   CriterionFinding,
   CriterionResult,
@@ -30,6 +33,7 @@ export type {
   NotObservedReason,
   Verdict,
 } from './raises/criteria/finding.ts';
+export { detectBodyRaises } from './raises/detect-body.ts';
 export { detectHeelRaises } from './raises/detect-heel.ts';
 export type { Detection, Doubtful, DoubtReason, Motion, Raise } from './raises/detection.ts';
 export type { HeightFade } from './raises/fatigue.ts';

@@ -1,0 +1,85 @@
+import type { BodySettings } from '../../raises/body/settings.ts';
+
+/** Settings of the final pass over trunk and platform recordings. */
+export const bodyDefaults: BodySettings = {
+  /** rate of the model grid [Hz]; ours: 10 cells in the shortest repetition */
+  modelRateHz: 20,
+  /** rate of the returned motion [Hz]; ours */
+  motionRateHz: 100,
+  /** low-pass of the input [Hz]; ours: the shortest repetition keeps three harmonics */
+  lowPassHz: 7,
+  /** low-pass of the trunk's angle [Hz]; ours: below the beat, above a lean */
+  postureCutoffHz: 0.8,
+  /** least quiet stance before the set [s]; ours */
+  leastStanceS: 0.5,
+  /** moving median that takes slow drift away [s]; ours: several of the longest repetitions */
+  driftWindowS: 24,
+  /** samples missing longer than this count as absent [s]; common practice, no source */
+  gapS: 0.25,
+  /** spikes: half window [samples] and threshold [robust deviations]; ours */
+  spikeHalfWindow: 4,
+  spikeThreshold: 8,
+  /** shortest repetition [s]; common practice, no source */
+  shortestS: 0.5,
+  /** longest repetition [s]; ours: 2 s up, 2 s held, 2 s down and some more */
+  longestS: 6.5,
+  /** least rise of the body [m]; ours: about half of the 20 mm that common practice asks of the heel */
+  leastRiseM: 0.01,
+  /** greatest rise of the body on one's toes [m]; ours: a long foot at 60 degrees stays below it */
+  mostRiseM: 0.14,
+  /** greatest turn of the trunk within a repetition [rad]; ours: thrice the 10 degrees that count as a lean */
+  mostTurnRad: 0.52,
+  /** typical rise of the body [m] and its spread between people [-]; ours, from a 26 cm foot at 15 to 45 degrees */
+  typicalRiseM: 0.05,
+  typicalRiseSpread: 0.35,
+  /** spread of rises in a set [-]; ours */
+  riseSpread: 0.12,
+  /** change of rise and of tempo over a set [-]; ours */
+  riseDrift: 0.25,
+  tempoDrift: 0.2,
+  /** typical repetition [s] and its spread between sets [log]; ours: about the beat of 60 a minute, half to thrice */
+  typicalDurationS: 1.8,
+  typicalDurationSpread: 0.5,
+  /** share of pauses among gaps and of tops with a dip [-]; ours, flat between 0.03 and 0.1 */
+  pauseShare: 0.05,
+  dipShare: 0.06,
+  /** typical pause [s]; ours */
+  typicalPauseS: 5,
+  /** repetitions in a typical set [-]; Hébert-Losier et al. (2017), Physiotherapy 103:446-452: medians 21 and 24 */
+  typicalSetSize: 22,
+  /** relative misfit of the repetition shape [-]; ours */
+  shapeMisfit: 0.25,
+  /** what the grid cannot follow [share of the acceleration]; ours: a quarter of a cell against a rise of half a second */
+  gridMisfit: 0.08,
+  /** evidence that a set needs beyond standing [nat]; ours: about one for each quantity that is fitted to the set */
+  setEntryCost: 4,
+  /** other movement begins and ends [1/s]; ours */
+  otherBeginsPerS: 0.02,
+  otherEndsPerS: 0.7,
+  /** smooth movements that are no repetitions: rate [1/s] and sizes [m]; ours: fidgeting, a knee bend, sitting down */
+  bumpsPerS: 0.015,
+  bumpSizesM: [0.01, 0.03, 0.1, 0.4],
+  /** acceleration of steps [m/s2]; ours */
+  otherAcceleration: 1.5,
+  /** order of the noise model [-]; ours */
+  noiseOrder: 4,
+  /** rounds of learning, paths in each, paths at the end [-]; ours */
+  learningRounds: 4,
+  learningPaths: 40,
+  paths: 160,
+  /** seed of the sampled paths [-] */
+  seed: 20260101,
+  /** widening of sampled spreads [-]; ours, from simulated sets */
+  riseWidening: 1.15,
+  timeWidening: 1.4,
+  /** what an unknown shape adds to times [share of the move] and to rises [share]; ours, from simulated sets */
+  shapeTimeShare: 0.025,
+  shapeRiseShare: 0.04,
+  /** least doubt about any repetition [-]; ours */
+  leastDoubt: 0.002,
+  /** recordings longer than this are searched coarsely first [s]; ours */
+  searchAboveS: 300,
+  /** share of body weight that counts as standing on the platform, and to which a stance is trimmed [-]; ours */
+  standingShare: 0.85,
+  trimShare: 0.97,
+};

@@ -1,0 +1,63 @@
+import { repetitionTemplate, type Shape, type Template } from './template.ts';
+
+/** Repetition templates in order of length; those of one length form a class. */
+export interface Bank {
+  readonly templates: readonly Template[];
+  /** first template of each class, and one past the last template */
+  readonly classStart: readonly number[];
+  /** length of the templates in each class [cells] */
+  readonly classCells: readonly number[];
+}
+
+/** Where the grid of shapes is laid: logarithmic steps of duration, and the values of the other three. */
+export interface ShapeGrid {
+  readonly fromS: number;
+  readonly toS: number;
+  readonly durationStep: number;
+  readonly holdShares: readonly number[];
+  readonly fallRatios: readonly number[];
+  readonly dips: readonly number[];
+  /** least share held for which a dip is tried */
+  readonly leastDipHold: number;
+}
+
+function gridShapes(grid: ShapeGrid): Shape[] {
+  const shapes: Shape[] = [];
+  const steps = Math.max(0, Math.round(Math.log(grid.toS / grid.fromS) / grid.durationStep));
+  for (let step = 0; step <= steps; step++) {
+    const durationS = steps === 0 ? grid.fromS : grid.fromS * (grid.toS / grid.fromS) ** (step / steps);
+    for (const holdShare of grid.holdShares) {
+      for (const fallRatio of grid.fallRatios) shapes.push({ durationS, holdShare, fallRatio, dip: 0 });
+      if (holdShare < grid.leastDipHold) continue;
+      for (const dip of grid.dips) shapes.push({ durationS, holdShare, fallRatio: 1, dip });
+    }
+  }
+  return shapes;
+}
+
+/**
+ * Repetition templates over one or more grids of duration, hold, symmetry and dip, sorted by length.
+ *
+ * @param grids - where shapes are laid, see {@link ShapeGrid} [s, -]
+ * @param rateHz - cells per second of the model grid, > 0 [Hz]
+ * @param more - templates to add to those of the grids [m/s2 per m]
+ * @returns templates and their classes of equal length [m/s2, cells]
+ *
+ * Source: ours
+ */
+export function templateBank(grids: readonly ShapeGrid[], rateHz: number, more: readonly Template[] = []): Bank {
+  const templates = grids
+    .flatMap(gridShapes)
+    .map((shape) => repetitionTemplate(shape, rateHz))
+    .concat(more);
+  templates.sort((a, b) => a.cells - b.cells);
+  const classStart: number[] = [];
+  const classCells: number[] = [];
+  templates.forEach((template, index) => {
+    if (template.cells === classCells.at(-1)) return;
+    classStart.push(index);
+    classCells.push(template.cells);
+  });
+  classStart.push(templates.length);
+  return { templates, classStart, classCells };
+}

@@ -1,0 +1,135 @@
+import type { Bank } from './bank.ts';
+import type { Rhythm } from './rhythm.ts';
+import type { BodySettings } from './settings.ts';
+
+/** Prior log probabilities that the paths need, tabulated over a few spans of time because levels may drift. */
+export interface PriorTables {
+  readonly spans: number;
+  /** log prior of each template, at span * templates + k [nat] */
+  readonly templates: Float64Array;
+  /** log prior of a rest of g cells after a repetition of class c, at (span * classes + c) * rests + g [nat] */
+  readonly rests: Float64Array;
+  readonly restCells: number;
+}
+
+/** share of repetitions whose duration and hold follow the broad prior instead of the set's */
+const ODD_SHAPE_SHARE = 0.04;
+/** share of the rests that follow the broad prior instead of the set's beat */
+const ODD_REST_SHARE = 0.1;
+/** longest rest that is not a pause [s] */
+const LONGEST_REST_S = 2.5;
+
+function normalLog(value: number, mean: number, spread: number): number {
+  const z = (value - mean) / spread;
+  return -0.5 * z * z - Math.log(spread);
+}
+
+function normalise(logs: Float64Array, from: number, to: number): void {
+  let most = -Infinity;
+  for (let i = from; i < to; i++) most = Math.max(most, logs[i]);
+  if (most === -Infinity) return;
+  let sum = 0;
+  for (let i = from; i < to; i++) sum += Math.exp(logs[i] - most);
+  const total = most + Math.log(sum);
+  for (let i = from; i < to; i++) logs[i] -= total;
+}
+
+/** Log density of each template, so that grids of unequal fineness carry equal weight: by local spacing of durations. */
+function cellWeights(bank: Bank): Float64Array {
+  const logs = bank.templates.map((template) => Math.log(template.durationS));
+  const weights = new Float64Array(logs.length);
+  for (let k = 0; k < logs.length; k++) {
+    let near = 0;
+    for (let j = 0; j < logs.length; j++) {
+      const z = (logs[j] - logs[k]) / 0.1;
+      if (bank.templates[j].dip > 0 === bank.templates[k].dip > 0) near += Math.exp(-0.5 * z * z);
+    }
+    weights[k] = -Math.log(near);
+  }
+  return weights;
+}
+
+/**
+ * Prior tables of a rhythm over a bank of templates.
+ *
+ * @param bank - templates and classes [-]
+ * @param rhythm - what is believed about the set [s, -]
+ * @param settings - broad priors [s, -]
+ * @param spanCentresS - middle of each span of time [s]
+ * @returns normalised log probabilities, see {@link PriorTables} [nat]
+ *
+ * Source: ours
+ */
+export function priorTables(
+  bank: Bank,
+  rhythm: Rhythm,
+  settings: BodySettings,
+  spanCentresS: readonly number[],
+): PriorTables {
+  const count = bank.templates.length;
+  const classes = bank.classCells.length;
+  const spans = spanCentresS.length;
+  const restCells = Math.round(LONGEST_REST_S * settings.modelRateHz) + 1;
+  const templates = new Float64Array(spans * count);
+  const rests = new Float64Array(spans * classes * restCells);
+  const weights = cellWeights(bank);
+  const broadMean = Math.log(settings.typicalDurationS);
+  spanCentresS.forEach((centreS, span) => {
+    const logDuration = rhythm.logDuration + rhythm.logDurationSlope * (centreS - rhythm.centreS);
+    const own = new Float64Array(count);
+    const broad = new Float64Array(count);
+    bank.templates.forEach((template, k) => {
+      const duration = Math.log(template.durationS);
+      const ratio = Math.log(template.fallRatio);
+      const shape = normalLog(template.holdShare, rhythm.holdShare, rhythm.holdSpread);
+      own[k] = weights[k] + normalLog(duration, logDuration, rhythm.logDurationSpread) + shape;
+      broad[k] = weights[k] + normalLog(duration, broadMean, settings.typicalDurationSpread);
+      if (template.dip > 0) return;
+      own[k] += normalLog(ratio, rhythm.logFallRatio, rhythm.logFallSpread);
+      broad[k] += normalLog(ratio, 0, 0.4);
+    });
+    mixByDip(bank, own, rhythm.dipShare);
+    mixByDip(bank, broad, settings.dipShare);
+    for (let k = 0; k < count; k++) {
+      const sum = (1 - ODD_SHAPE_SHARE) * Math.exp(own[k]) + ODD_SHAPE_SHARE * Math.exp(broad[k]);
+      templates[span * count + k] = Math.log(sum);
+    }
+    const logCycle = rhythm.logCycle + rhythm.logCycleSlope * (centreS - rhythm.centreS);
+    for (let c = 0; c < classes; c++) {
+      const from = (span * classes + c) * restCells;
+      const beat = new Float64Array(restCells);
+      const free = new Float64Array(restCells);
+      for (let g = 0; g < restCells; g++) {
+        const restS = g / settings.modelRateHz;
+        const cycle = Math.log((bank.classCells[c] + g) / settings.modelRateHz);
+        free[g] = -restS / Math.max(0.1, rhythm.restS);
+        beat[g] = normalLog(cycle, logCycle, rhythm.logCycleSpread) - cycle + 0.5 * free[g];
+      }
+      normalise(beat, 0, restCells);
+      normalise(free, 0, restCells);
+      for (let g = 0; g < restCells; g++) {
+        rests[from + g] = Math.log((1 - ODD_REST_SHARE) * Math.exp(beat[g]) + ODD_REST_SHARE * Math.exp(free[g]));
+      }
+    }
+  });
+  return { spans, templates, rests, restCells };
+}
+
+/** Scales the templates with and without a dip so that the share of dips is as given, and all sum to one. */
+function mixByDip(bank: Bank, logs: Float64Array, dipShare: number): void {
+  for (const dipped of [false, true]) {
+    let sum = 0;
+    let most = -Infinity;
+    bank.templates.forEach((template, k) => {
+      if (template.dip > 0 === dipped) most = Math.max(most, logs[k]);
+    });
+    if (most === -Infinity) continue;
+    bank.templates.forEach((template, k) => {
+      if (template.dip > 0 === dipped) sum += Math.exp(logs[k] - most);
+    });
+    const shift = Math.log(dipped ? dipShare : 1 - dipShare) - most - Math.log(sum);
+    bank.templates.forEach((template, k) => {
+      if (template.dip > 0 === dipped) logs[k] += shift;
+    });
+  }
+}

@@ -1,0 +1,165 @@
+import { createRandom } from '../../signal/random.ts';
+import { type Bank, type ShapeGrid, templateBank } from './bank.ts';
+import { bumpBank, bumpWeights } from './bumps.ts';
+import { type Correlations, correlate } from './correlations.ts';
+import { type Forward, forwardPass, type PathInput } from './forward.ts';
+import { learnRhythm } from './learning.ts';
+import { otherMovementRatio } from './other-movement.ts';
+import { type Path, samplePaths } from './path-sampling.ts';
+import { priorTables } from './prior-tables.ts';
+import { priorRhythm, type Rhythm, repetitionComponents } from './rhythm.ts';
+import { logBayesFactors } from './rise-evidence.ts';
+import type { BodySettings } from './settings.ts';
+import { type Whitened, whiten } from './whitening.ts';
+
+/** Acceleration of the body on the model grid. */
+export interface ModelSignal {
+  /** upward acceleration, slow drift removed [m/s2] */
+  readonly acceleration: Float64Array;
+  /** 1 where the cell holds data [-] */
+  readonly present: Uint8Array;
+  /** time of the first cell boundary [s] */
+  readonly startS: number;
+}
+
+/** A set as it was learnt, with segmentations drawn from its posterior. */
+export interface FittedSet {
+  readonly rhythm: Rhythm;
+  readonly bank: Bank;
+  readonly whitened: Whitened;
+  readonly correlations: Correlations;
+  readonly paths: readonly Path[];
+  /** log evidence per recording, the noise included [nat] */
+  readonly evidence: number;
+}
+
+interface Round {
+  readonly bank: Bank;
+  readonly whitened: Whitened;
+  readonly correlations: Correlations;
+  readonly input: PathInput;
+  readonly forward: Forward;
+  readonly evidence: number;
+}
+
+const SPANS = 8;
+
+function broadGrid(settings: BodySettings): ShapeGrid {
+  return {
+    fromS: settings.shortestS,
+    toS: settings.longestS,
+    durationStep: 0.12,
+    holdShares: [0, 0.15, 0.3, 0.5],
+    fallRatios: [0.65, 1, 1.5],
+    dips: [0.25],
+    leastDipHold: 0.3,
+  };
+}
+
+/** A finer grid about what was learnt, and a coarse one for the repetition that is unlike the others. */
+function narrowGrids(rhythm: Rhythm, settings: BodySettings): ShapeGrid[] {
+  const reach = 2.2 * rhythm.logDurationSpread + Math.abs(rhythm.logDurationSlope) * 30;
+  const fromS = Math.max(settings.shortestS, Math.exp(rhythm.logDuration - reach));
+  const toS = Math.min(settings.longestS, Math.max(1.15 * fromS, Math.exp(rhythm.logDuration + reach)));
+  const holdShares = [-1, 0, 1]
+    .map((step) => Math.max(0, Math.min(0.6, rhythm.holdShare + 1.2 * step * rhythm.holdSpread)))
+    .filter((share, index, all) => index === 0 || share - all[index - 1] > 0.03);
+  const fallRatios = [-1, 0, 1].map((step) => Math.exp(rhythm.logFallRatio + 1.2 * step * rhythm.logFallSpread));
+  const dips = [0.2, 0.4];
+  const near = { fromS, toS, durationStep: 0.06, holdShares, fallRatios, dips: [], leastDipHold: 1 };
+  const dipped = { fromS, toS, durationStep: 0.12, holdShares: [0.3, 0.5], fallRatios: [], dips, leastDipHold: 0.1 };
+  const far = { ...broadGrid(settings), durationStep: 0.2, holdShares: [0, 0.3, 0.6], fallRatios: [1], dips: [] };
+  return [near, dipped, far];
+}
+
+/** Evidence of one belief about the set. */
+function weigh(signal: ModelSignal, bank: Bank, rhythm: Rhythm, settings: BodySettings): Round {
+  const { acceleration, present, startS } = signal;
+  const cells = acceleration.length;
+  const timeOf = (cell: number): number => startS + cell / settings.modelRateHz;
+  const whitened = whiten(acceleration, present, rhythm.noiseCoefficients);
+  const correlations = correlate(whitened, bank, rhythm.noiseCoefficients);
+  const centres = Array.from({ length: SPANS }, (_, span) => timeOf(((span + 0.5) * cells) / SPANS));
+  const tables = priorTables(bank, rhythm, settings, centres);
+  const spanOf = Uint8Array.from({ length: cells + 1 }, (_, b) => Math.min(SPANS - 1, Math.floor((b * SPANS) / cells)));
+  const components = centres.map((centreS) => repetitionComponents(rhythm, settings.leastRiseM, centreS));
+  const factors = logBayesFactors(whitened, correlations, bank, rhythm.noiseVariance, components, spanOf);
+  const other = otherMovementRatio(whitened, rhythm.noiseVariance, settings);
+  const bumps = bumpWeights(
+    whitened,
+    bumpBank(settings.modelRateHz),
+    rhythm.noiseCoefficients,
+    rhythm.noiseVariance,
+    settings,
+  );
+  const input: PathInput = { cells, bank, factors, bumps, other, tables, spanOf, rhythm, settings };
+  const forward = forwardPass(input);
+  const held = whitened.counts[cells];
+  const standing = -0.5 * (held * Math.log(rhythm.noiseVariance) + whitened.squares[cells] / rhythm.noiseVariance);
+  return { bank, whitened, correlations, input, forward, evidence: forward.evidence + standing };
+}
+
+/** First guesses at the noise: low quantiles of the mean square over half a second. */
+function noiseGuesses(signal: ModelSignal, settings: BodySettings): number[] {
+  const width = Math.round(settings.modelRateHz / 2);
+  const squares: number[] = [];
+  for (let from = 0; from + width <= signal.acceleration.length; from += width) {
+    let sum = 0;
+    let held = 0;
+    for (let i = from; i < from + width; i++) {
+      sum += signal.present[i] * signal.acceleration[i] ** 2;
+      held += signal.present[i];
+    }
+    if (held >= width / 2) squares.push(sum / held);
+  }
+  if (squares.length === 0) return [1e-4];
+  squares.sort((a, b) => a - b);
+  const at = (share: number): number => Math.max(1e-7, squares[Math.floor(share * (squares.length - 1))]);
+  const floor = settings.gridMisfit ** 2 * at(0.6);
+  return [Math.max(floor, at(0.12)), Math.max(floor, at(0.5))];
+}
+
+/**
+ * A set fitted to a recording: its rhythm by empirical Bayes and segmentations drawn from their posterior.
+ *
+ * The first round is run for a few guesses at the noise and the one with the most evidence goes on. Each later round
+ * learns the rhythm from sampled paths and lays the templates finer about it.
+ *
+ * @param signal - acceleration on the model grid [m/s2]
+ * @param settings - priors and sizes [-]
+ * @returns rhythm, templates and sampled paths [-]
+ *
+ * Source: ours
+ */
+export function fitSet(signal: ModelSignal, settings: BodySettings): FittedSet {
+  const random = createRandom(settings.seed);
+  const cells = signal.acceleration.length;
+  const centreS = signal.startS + cells / settings.modelRateHz / 2;
+  const timeOf = (cell: number): number => signal.startS + cell / settings.modelRateHz;
+  const broad = templateBank([broadGrid(settings)], settings.modelRateHz);
+  let best: Round | undefined;
+  for (const noise of noiseGuesses(signal, settings)) {
+    const round = weigh(signal, broad, priorRhythm(settings, centreS, noise), settings);
+    if (best === undefined || round.evidence > best.evidence) best = round;
+  }
+  let round = best!;
+  for (let n = 0; n < settings.learningRounds; n++) {
+    const paths = samplePaths(round.input, round.forward, settings.learningPaths, random);
+    const { whitened, correlations, bank, input } = round;
+    const rhythm = learnRhythm(
+      signal.acceleration,
+      whitened,
+      correlations,
+      bank,
+      input.rhythm,
+      paths,
+      settings,
+      timeOf,
+    );
+    const next = n === 0 ? broad : templateBank(narrowGrids(rhythm, settings), settings.modelRateHz);
+    round = weigh(signal, next, rhythm, settings);
+  }
+  const paths = samplePaths(round.input, round.forward, settings.paths, random);
+  const { bank, whitened, correlations, input, evidence } = round;
+  return { rhythm: input.rhythm, bank, whitened, correlations, paths, evidence };
+}

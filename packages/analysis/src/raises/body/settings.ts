@@ -1,0 +1,80 @@
+/** Constants of the final pass over a trunk or platform recording; the defaults live in assess/defaults/body.ts. */
+export interface BodySettings {
+  /** rate of the grid on which paths are weighed [Hz] */
+  readonly modelRateHz: number;
+  /** rate of the grid on which the motion is returned [Hz] */
+  readonly motionRateHz: number;
+  /** low-pass of the motion and of the model's input [Hz] */
+  readonly lowPassHz: number;
+  /** low-pass of the trunk's angle [Hz] */
+  readonly postureCutoffHz: number;
+  /** least quiet stance before the set [s] */
+  readonly leastStanceS: number;
+  /** width of the moving median that removes slow drift of the sensor [s] */
+  readonly driftWindowS: number;
+  /** samples missing for longer than this count as absent [s] */
+  readonly gapS: number;
+  /** half width of the running median that finds spikes [samples] and its threshold in robust deviations [-] */
+  readonly spikeHalfWindow: number;
+  readonly spikeThreshold: number;
+  /** shortest and longest repetition [s] */
+  readonly shortestS: number;
+  readonly longestS: number;
+  /** least rise of the body in a repetition, and the most that toes can give [m] */
+  readonly leastRiseM: number;
+  readonly mostRiseM: number;
+  /** most that the trunk may turn within a repetition and still be upright on its toes [rad] */
+  readonly mostTurnRad: number;
+  /** typical rise of the body and its spread between people, as a share [m, -] */
+  readonly typicalRiseM: number;
+  readonly typicalRiseSpread: number;
+  /** spread of rises within a set, as a share of the level, before the set is known [-] */
+  readonly riseSpread: number;
+  /** how firmly rises and tempo are held constant: standard deviation of their change over a set, as a share [-] */
+  readonly riseDrift: number;
+  readonly tempoDrift: number;
+  /** typical duration of a repetition and its spread between sets (log) [s, -] */
+  readonly typicalDurationS: number;
+  readonly typicalDurationSpread: number;
+  /** share of pauses among the gaps between repetitions and of repetitions that dip at the top, before the set is known [-] */
+  readonly pauseShare: number;
+  readonly dipShare: number;
+  /** typical pause [s] */
+  readonly typicalPauseS: number;
+  /** repetitions in a typical set [-] */
+  readonly typicalSetSize: number;
+  /** relative misfit of the repetition shape, before the set is known [-] */
+  readonly shapeMisfit: number;
+  /** size of the movement that a grid of shapes and cells cannot follow, as a share of the acceleration [-] */
+  readonly gridMisfit: number;
+  /** evidence that a set needs beyond that of standing, because its rhythm is fitted to it [nat] */
+  readonly setEntryCost: number;
+  /** rate at which other movement begins while standing, and ends [1/s] */
+  readonly otherBeginsPerS: number;
+  readonly otherEndsPerS: number;
+  /** rate at which smooth movements that are no repetitions begin while standing [1/s], and their sizes [m] */
+  readonly bumpsPerS: number;
+  readonly bumpSizesM: readonly number[];
+  /** acceleration of steps and other large movement [m/s2] */
+  readonly otherAcceleration: number;
+  /** order of the noise model [-] */
+  readonly noiseOrder: number;
+  /** rounds of learning the rhythm of the set, paths sampled in each, and at the end [-] */
+  readonly learningRounds: number;
+  readonly learningPaths: number;
+  readonly paths: number;
+  readonly seed: number;
+  /** factors by which sampled spreads are widened, found on simulated sets [-] */
+  readonly riseWidening: number;
+  readonly timeWidening: number;
+  /** what an unknown shape adds to times, as a share of the move, and to rises, as a share [-] */
+  readonly shapeTimeShare: number;
+  readonly shapeRiseShare: number;
+  /** least doubt about any repetition: failures that the paths cannot see [-] */
+  readonly leastDoubt: number;
+  /** recordings longer than this are searched coarsely first [s] */
+  readonly searchAboveS: number;
+  /** platform: share of body weight above which someone stands on it, and to which a stance is trimmed [-] */
+  readonly standingShare: number;
+  readonly trimShare: number;
+}

@@ -1,0 +1,159 @@
+import type { Issue } from '../issue.ts';
+import { type BodyAcceleration, bodyAcceleration } from '../movement/body-acceleration.ts';
+import { bodyChannels } from '../movement/body-channels.ts';
+import { slowDrift } from '../movement/body-drift.ts';
+import { type BodyWeight, bodyWeight } from '../movement/body-weight.ts';
+import { contains, type Interval } from '../signal/intervals.ts';
+import type { Trace } from '../trace.ts';
+import { agreedRepetitions } from './body/consensus.ts';
+import { bodyMotion } from './body/motion.ts';
+import { raiseList } from './body/raise-list.ts';
+import { type FittedSet, fitSet, type ModelSignal } from './body/set-model.ts';
+import type { BodySettings } from './body/settings.ts';
+import type { Detection, Raise } from './detection.ts';
+
+/** The model's input: acceleration within the stance, on the coarser grid, without slow drift. */
+function modelSignal(body: BodyAcceleration, span: Interval, settings: BodySettings): ModelSignal {
+  const step = Math.round(body.sampleRateHz / settings.modelRateHz);
+  const first = Math.max(0, Math.ceil(((span.fromS - body.startS) * body.sampleRateHz) / step) * step);
+  const last = Math.min(body.upward.length, Math.floor((span.toS - body.startS) * body.sampleRateHz));
+  const cells = Math.max(0, Math.ceil((last - first) / step));
+  const coarse = Float64Array.from({ length: cells }, (_, i) => body.upward[first + i * step]);
+  const timeOf = (cell: number): number => body.startS + (first + cell * step) / body.sampleRateHz;
+  const present = Uint8Array.from({ length: cells }, (_, i) =>
+    body.gaps.some((gap) => contains(gap, timeOf(i))) ? 0 : 1,
+  );
+  const drift = slowDrift(coarse, settings.modelRateHz, settings.driftWindowS);
+  const acceleration = coarse.map((value, i) => (value - drift[i]) * present[i]);
+  // a cell is centred on its sample, so its first boundary lies half a cell earlier
+  return { acceleration, present, startS: timeOf(0) - 0.5 / settings.modelRateHz };
+}
+
+/** Spans that most paths hold to be other movement. */
+function otherSpans(fitted: FittedSet, cells: number, timeOf: (cell: number) => number): Interval[] {
+  const share = new Float64Array(cells + 1);
+  for (const path of fitted.paths) for (const [from, to] of path.other) for (let i = from; i < to; i++) share[i]++;
+  const spans: Interval[] = [];
+  for (let i = 0; i < cells; i++) {
+    if (share[i] < fitted.paths.length / 2) continue;
+    let to = i;
+    while (to < cells && share[to] >= fitted.paths.length / 2) to++;
+    spans.push({ fromS: timeOf(i), toS: timeOf(to) });
+    i = to;
+  }
+  return spans;
+}
+
+/**
+ * Heel raises in a recording of a trunk accelerometer or a force platform: the final pass.
+ *
+ * The signal is small beside sway, so the recording is explained as a whole: standing, repetitions in a rhythm that is
+ * learnt from them, other movement. Probabilities and the bounds of the count come from segmentations drawn from their
+ * posterior. Rises are drawn towards the line of the set, the more the noisier the recording.
+ *
+ * @param trace - the recording [m/s2, N]
+ * @param placement - accelerometer at the trunk, or platform under the whole foot [-]
+ * @param subject - body mass from a scale, when known [kg]
+ * @param settings - priors and sizes, see {@link BodySettings} [-]
+ * @returns attempted repetitions, doubtful movements, bounds of the count, rise of the body [s, m]
+ * @throws {@link InputError} `missing-channel` when the trace holds no acceleration or force; `too-short` under 8 samples
+ *
+ * Source: ours
+ */
+export function detectBodyRaises(
+  trace: Trace,
+  placement: 'trunk' | 'platform',
+  subject: { readonly bodyMassKg?: number },
+  settings: BodySettings,
+): Detection {
+  const channels = bodyChannels(trace, placement);
+  const body = bodyAcceleration(channels, placement, subject.bodyMassKg, {
+    ...settings,
+    rateHz: settings.motionRateHz,
+  });
+  const signal = body.span === undefined ? undefined : modelSignal(body, body.span, settings);
+  if (signal === undefined || signal.acceleration.length < LEAST_S * settings.modelRateHz)
+    return nothing(body, settings);
+  const cells = signal.acceleration.length;
+  const timeOf = (cell: number): number => signal.startS + cell / settings.modelRateHz;
+  const fitted = fitSet(signal, settings);
+  const { repetitions, counts } = agreedRepetitions(fitted, timeOf);
+  const list = raiseList(repetitions, counts, body.gaps, settings);
+  const elsewhere = otherSpans(fitted, cells, timeOf);
+  const stance = stanceBefore(list.raises[0]?.startS, timeOf(0), timeOf(cells), elsewhere, settings);
+  const motion = bodyMotion(body, list.raises, elsewhere, stance, settings.postureCutoffHz);
+  const found = { ...list, motion, stance, stillSdM: stillSd(fitted) };
+  const weight = weightFrom(body, list.raises, stance);
+  const issues = bodyIssues(body, list.raises, elsewhere, stance, weight);
+  if (weight === undefined) return { ...found, issues };
+  return { ...found, bodyWeightN: weight.weightN, bodyWeightUN: weight.uncertaintyN, issues };
+}
+
+/** Shorter recordings hold no repetition with rest around it [s]. */
+const LEAST_S = 1;
+
+function nothing(body: BodyAcceleration, settings: BodySettings): Detection {
+  const motion = bodyMotion(body, [], [], undefined, settings.postureCutoffHz);
+  const issues = bodyIssues(body, [], [], undefined, undefined);
+  return { raises: [], doubtful: [], countLow: 0, countHigh: 0, motion, stance: undefined, stillSdM: 0, issues };
+}
+
+/** Standing between the last other movement and the first repetition; before the end when there is none. */
+function stanceBefore(
+  firstS: number | undefined,
+  fromS: number,
+  toS: number,
+  elsewhere: readonly Interval[],
+  settings: BodySettings,
+): Interval | undefined {
+  const endS = firstS ?? toS;
+  const begins = elsewhere.filter((span) => span.fromS < endS).map((span) => span.toS);
+  const beginS = Math.max(fromS, ...begins);
+  return endS - beginS >= settings.leastStanceS ? { fromS: beginS, toS: endS } : undefined;
+}
+
+/** Weight from the quiet stance; without one, from the whole of the set, which begins and ends at rest. */
+function weightFrom(
+  body: BodyAcceleration,
+  raises: readonly Raise[],
+  stance: Interval | undefined,
+): BodyWeight | undefined {
+  const { force, sampleRateHz, startS, span } = body;
+  if (force === undefined || span === undefined) return undefined;
+  const quiet = stance && bodyWeight(force, sampleRateHz, startS, stance);
+  const last = raises.at(-1);
+  const set = last === undefined ? span : { fromS: raises[0].startS, toS: last.endS };
+  return quiet ?? bodyWeight(force, sampleRateHz, startS, set);
+}
+
+/** Standard deviation of the rise that standing still alone would give in a repetition of the set's duration. */
+function stillSd(fitted: FittedSet): number {
+  const { rhythm, bank, correlations } = fitted;
+  const wantedS = Math.exp(rhythm.logDuration);
+  let best = 0;
+  bank.templates.forEach((template, k) => {
+    if (Math.abs(template.durationS - wantedS) < Math.abs(bank.templates[best].durationS - wantedS)) best = k;
+  });
+  return Math.sqrt(rhythm.noiseVariance / correlations.energies[best]);
+}
+
+function bodyIssues(
+  body: BodyAcceleration,
+  raises: readonly Raise[],
+  elsewhere: readonly Interval[],
+  stance: Interval | undefined,
+  weight: BodyWeight | undefined,
+): Issue[] {
+  const { startS, sampleRateHz, upward, gaps, spikes, force } = body;
+  const whole = { fromS: startS, toS: startS + upward.length / sampleRateHz };
+  const issues: Issue[] = gaps.map((gap) => ({ code: 'gap', severity: 'warning', ...gap }));
+  if (spikes > 0) issues.push({ code: 'spikes', severity: 'note', ...whole, details: { count: spikes } });
+  if (raises.length > 0 && stance === undefined)
+    issues.push({ code: 'no-quiet-stance', severity: 'warning', ...whole });
+  if (raises.length > 0) {
+    for (const span of elsewhere) issues.push({ code: 'movement-outside-set', severity: 'note', ...span });
+  }
+  if (force !== undefined && weight === undefined)
+    issues.push({ code: 'no-body-weight', severity: 'invalid', ...whole });
+  return issues;
+}
