@@ -1,4 +1,34 @@
-/** Runs the command with its arguments and gives the exit code. */
-export function main(args: readonly string[]): Promise<number> {
-  return Promise.resolve(args.length === 0 ? 2 : 1);
+import { readArguments } from './arguments.ts';
+import { assessCommand } from './assess-command.ts';
+import { helpText } from './help.ts';
+import { type Io, nodeIo } from './io.ts';
+import { simulateCommand } from './simulate-command.ts';
+import { softwareName } from './software.ts';
+import { UsageError } from './usage-error.ts';
+
+/**
+ * Runs the command with its arguments.
+ *
+ * @returns the exit code: 0 done, 1 some recordings were refused, 2 the command line cannot be followed
+ */
+export async function main(args: readonly string[], io: Io = nodeIo()): Promise<number> {
+  try {
+    const asked = readArguments(args);
+    switch (asked.command) {
+      case 'help':
+        io.writeOut(helpText(asked.about));
+        return 0;
+      case 'version':
+        io.writeOut(`${softwareName()}\n`);
+        return 0;
+      case 'assess':
+        return await assessCommand(asked, io);
+      case 'simulate':
+        return simulateCommand(asked, io);
+    }
+  } catch (error) {
+    if (!(error instanceof UsageError)) throw error;
+    io.writeError(`surae: ${error.message}\n       surae --help shows what can be asked\n`);
+    return 2;
+  }
 }

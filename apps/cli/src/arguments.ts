@@ -1,0 +1,214 @@
+import { parseArgs } from 'node:util';
+import { isPlacement, isSide, PLACEMENTS, SIDES, TESTS } from './known-words.ts';
+import { positiveNumber } from './positive-number.ts';
+import { UsageError } from './usage-error.ts';
+import type { GivenAbout } from './work-list.ts';
+
+/** How the result is handed over. */
+export type Output =
+  | { readonly kind: 'text' }
+  | { readonly kind: 'json' }
+  | { readonly kind: 'csv'; readonly folder: string; readonly replace: boolean };
+
+export interface AssessArguments {
+  readonly command: 'assess';
+  readonly files: readonly string[];
+  readonly manifest: string | undefined;
+  /** what was said on the command line; a filled cell of a manifest comes before it */
+  readonly given: GivenAbout;
+  readonly settings: string | undefined;
+  readonly output: Output;
+}
+
+export interface SimulateArguments {
+  readonly command: 'simulate';
+  readonly placement: 'heel' | 'foot' | 'trunk' | 'platform';
+  readonly level: 'clean' | 'typical' | 'hard' | 'field';
+  readonly seed: number;
+  readonly count: number;
+  readonly gyroscope: boolean;
+  readonly folder: string;
+  readonly replace: boolean;
+}
+
+export type Arguments =
+  | AssessArguments
+  | SimulateArguments
+  | { readonly command: 'help'; readonly about: 'surae' | 'assess' | 'simulate' }
+  | { readonly command: 'version' };
+
+const LEVELS = ['clean', 'typical', 'hard', 'field'] as const;
+
+/**
+ * What the command line asks for.
+ *
+ * @throws {@link UsageError} with one sentence when it asks for nothing that can be done
+ */
+export function readArguments(args: readonly string[]): Arguments {
+  const [command, ...rest] = args;
+  switch (command) {
+    case undefined:
+      throw new UsageError('a command is needed: assess or simulate');
+    case '--help':
+    case '-h':
+    case 'help':
+      return { command: 'help', about: rest[0] === 'assess' || rest[0] === 'simulate' ? rest[0] : 'surae' };
+    case '--version':
+      return { command: 'version' };
+    case 'assess':
+      return readAssess(rest);
+    case 'simulate':
+      return readSimulate(rest);
+    default:
+      throw new UsageError(`there is no command "${command}": use assess or simulate`);
+  }
+}
+
+/** The parser of Node, its errors turned into ours. */
+function parsed<Result>(parse: () => Result): Result {
+  try {
+    return parse();
+  } catch (error) {
+    const sentence = error instanceof Error ? error.message : String(error);
+    throw new UsageError(sentence.split('. ')[0]!.replace(/\.$/, ''));
+  }
+}
+
+function readAssess(args: readonly string[]): Arguments {
+  const { values, positionals } = parsed(() =>
+    parseArgs({
+      args: [...args],
+      allowPositionals: true,
+      options: {
+        manifest: { type: 'string' },
+        test: { type: 'string' },
+        placement: { type: 'string' },
+        side: { type: 'string' },
+        'heel-lever-mm': { type: 'string' },
+        'body-mass-kg': { type: 'string' },
+        'string-rest-mm': { type: 'string' },
+        'external-mass-kg': { type: 'string' },
+        'ankle-lever-mm': { type: 'string' },
+        'ankle-angle-deg': { type: 'string' },
+        protocol: { type: 'string' },
+        settings: { type: 'string' },
+        json: { type: 'boolean' },
+        csv: { type: 'string' },
+        replace: { type: 'boolean' },
+        help: { type: 'boolean', short: 'h' },
+      },
+    }),
+  );
+  if (values.help === true) return { command: 'help', about: 'assess' };
+  if (values.manifest === undefined && positionals.length === 0) {
+    throw new UsageError('name at least one FILE, or a list of files with --manifest');
+  }
+  if (values.manifest !== undefined && positionals.length > 0) {
+    throw new UsageError(`name files or a manifest, not both: "${positionals[0]}" came with --manifest`);
+  }
+  return {
+    command: 'assess',
+    files: positionals,
+    manifest: values.manifest,
+    given: givenAbout(values),
+    settings: values.settings,
+    output: chosenOutput(values.json, values.csv, values.replace),
+  };
+}
+
+function chosenOutput(json: boolean | undefined, csv: string | undefined, replace: boolean | undefined): Output {
+  if (json === true && csv !== undefined) throw new UsageError('choose --json or --csv, not both');
+  if (replace === true && csv === undefined) throw new UsageError('--replace says something only with --csv');
+  if (csv === '') throw new UsageError('--csv needs the name of a folder');
+  if (json === true) return { kind: 'json' };
+  return csv === undefined ? { kind: 'text' } : { kind: 'csv', folder: csv, replace: replace === true };
+}
+
+interface AboutOptions {
+  test?: string;
+  placement?: string;
+  side?: string;
+  'heel-lever-mm'?: string;
+  'body-mass-kg'?: string;
+  'string-rest-mm'?: string;
+  'external-mass-kg'?: string;
+  'ankle-lever-mm'?: string;
+  'ankle-angle-deg'?: string;
+  protocol?: string;
+}
+
+function givenAbout(values: AboutOptions): GivenAbout {
+  const { test, placement, side, protocol } = values;
+  if (test !== undefined && !TESTS.some((known) => known === test)) throw unknown('--test', test, TESTS);
+  if (placement !== undefined && !isPlacement(placement)) throw unknown('--placement', placement, PLACEMENTS);
+  if (side !== undefined && !isSide(side)) throw unknown('--side', side, SIDES);
+  return {
+    test,
+    placement,
+    side,
+    protocol,
+    heelLeverMm: numberOption('--heel-lever-mm', values['heel-lever-mm']),
+    bodyMassKg: numberOption('--body-mass-kg', values['body-mass-kg']),
+    stringRestMm: numberOption('--string-rest-mm', values['string-rest-mm']),
+    externalMassKg: numberOption('--external-mass-kg', values['external-mass-kg']),
+    ankleLeverMm: numberOption('--ankle-lever-mm', values['ankle-lever-mm']),
+    ankleAngleDeg: numberOption('--ankle-angle-deg', values['ankle-angle-deg']),
+  };
+}
+
+function unknown(option: string, came: string, allowed: readonly string[]): UsageError {
+  return new UsageError(`${option} ${came}: expected ${allowed.join(', ')}`);
+}
+
+function numberOption(option: string, text: string | undefined): number | undefined {
+  if (text === undefined) return undefined;
+  const value = positiveNumber(text);
+  if (value === undefined) throw new UsageError(`${option} ${text}: expected a number above 0, with a decimal point`);
+  return value;
+}
+
+function readSimulate(args: readonly string[]): Arguments {
+  const { values } = parsed(() =>
+    parseArgs({
+      args: [...args],
+      allowPositionals: false,
+      options: {
+        placement: { type: 'string' },
+        level: { type: 'string' },
+        seed: { type: 'string' },
+        count: { type: 'string' },
+        'no-gyroscope': { type: 'boolean' },
+        out: { type: 'string' },
+        replace: { type: 'boolean' },
+        help: { type: 'boolean', short: 'h' },
+      },
+    }),
+  );
+  if (values.help === true) return { command: 'help', about: 'simulate' };
+  const placement = values.placement ?? 'heel';
+  if (!isPlacement(placement)) throw unknown('--placement', placement, PLACEMENTS);
+  const level = LEVELS.find((known) => known === (values.level ?? 'typical'));
+  if (level === undefined) throw unknown('--level', values.level ?? '', LEVELS);
+  if (values['no-gyroscope'] === true && placement !== 'foot') {
+    throw new UsageError('--no-gyroscope says something only with --placement foot');
+  }
+  if (values.out === undefined || values.out === '') throw new UsageError('--out needs the name of a folder');
+  return {
+    command: 'simulate',
+    placement,
+    level,
+    seed: wholeNumber('--seed', values.seed ?? '1', 0, 2 ** 31 - 1),
+    count: wholeNumber('--count', values.count ?? '1', 1, 10_000),
+    gyroscope: values['no-gyroscope'] !== true,
+    folder: values.out,
+    replace: values.replace === true,
+  };
+}
+
+function wholeNumber(option: string, text: string, least: number, most: number): number {
+  const value = /^\d+$/.test(text) ? Number(text) : Number.NaN;
+  if (!(value >= least && value <= most)) {
+    throw new UsageError(`${option} ${text}: expected a whole number from ${least} to ${most}`);
+  }
+  return value;
+}

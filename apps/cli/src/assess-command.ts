@@ -1,0 +1,64 @@
+import { PROTOCOLS } from '@surae/shared';
+import type { AssessArguments } from './arguments.ts';
+import { assessFile } from './assess-file.ts';
+import type { Io } from './io.ts';
+import { readManifest } from './manifest.ts';
+import { CsvReport } from './report-csv.ts';
+import { jsonLine } from './report-json.ts';
+import { closingLines, reportText, type SetSummary, setSummary } from './report-text.ts';
+import { type GivenSettings, readSettings, usualSettings } from './settings-file.ts';
+import { UsageError } from './usage-error.ts';
+import type { WorkItem } from './work-list.ts';
+
+/** Assesses one recording after the other; only one is in memory at a time. */
+export async function assessCommand(args: AssessArguments, io: Io): Promise<number> {
+  const settings = args.settings === undefined ? usualSettings() : await settingsOf(args.settings, io);
+  const items = await workList(args, io);
+  const csv = args.output.kind === 'csv' ? new CsvReport(args.output, carriedNames(items), io) : undefined;
+  const summaries: SetSummary[] = [];
+  const refusals: string[] = [];
+  for (const [index, item] of items.entries()) {
+    if (io.watched) io.writeError(`\r${index + 1} of ${items.length}  ${item.file}\u001b[K`);
+    const outcome = await assessFile(item, settings, io);
+    if (outcome.status === 'refused') refusals.push(outcome.reason);
+    if (args.output.kind === 'json') io.writeOut(`${jsonLine(outcome)}\n`);
+    else if (csv !== undefined) csv.add(outcome);
+    else if (outcome.status === 'ok') io.writeOut(`${reportText(outcome, io).join('\n')}\n\n`);
+    if (args.output.kind === 'text') summaries.push(setSummary(outcome));
+  }
+  if (io.watched) io.writeError('\r\u001b[K');
+  if (csv !== undefined) io.writeOut(`${csv.write().join('\n')}\n`);
+  if (args.output.kind === 'text') io.writeOut(`${closingLines(summaries, io).join('\n')}\n`);
+  if (refusals.length > 0) {
+    io.writeError(
+      `Refused, ${refusals.length} of ${items.length}:\n${refusals.map((reason) => `  ${reason}\n`).join('')}`,
+    );
+  }
+  return refusals.length === 0 ? 0 : 1;
+}
+
+async function settingsOf(path: string, io: Io): Promise<GivenSettings> {
+  const given = readSettings(path, await readNamed(path, io));
+  // every protocol has the same parameters: a wrong one is found now and not in the middle of the list
+  given.adjust(PROTOCOLS[0]!);
+  return given;
+}
+
+async function workList(args: AssessArguments, io: Io): Promise<WorkItem[]> {
+  if (args.manifest !== undefined) return readManifest(args.manifest, await readNamed(args.manifest, io), args.given);
+  return args.files.map((file) => ({ file, path: file, about: args.given, carried: {}, refusal: undefined }));
+}
+
+/** A file without which nothing can be done at all. */
+async function readNamed(path: string, io: Io): Promise<Uint8Array> {
+  try {
+    return await io.readFile(path);
+  } catch (error) {
+    throw new UsageError(`${path} cannot be read: ${error instanceof Error ? error.message : String(error)}`);
+  }
+}
+
+/** Names of all columns that are handed on, in the order in which they appear. */
+function carriedNames(items: readonly WorkItem[]): string[] {
+  return [...new Set(items.flatMap((item) => Object.keys(item.carried)))];
+}

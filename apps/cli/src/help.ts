@@ -1,0 +1,98 @@
+const SURAE = `surae: from a raw trace of a calf test to repetitions one can trust
+
+  surae assess FILE...          find and measure the repetitions in recordings
+  surae assess --manifest M.csv the same for a list of recordings
+  surae simulate --out DIR      write recordings whose repetitions are known
+
+  surae assess --help           options and examples
+  surae simulate --help
+  surae --version
+
+It supports a clinician's judgement. It is not a diagnosis.
+`;
+
+const ASSESS = `surae assess FILE... | --manifest M.csv  [options]
+
+Reads recordings (CSV), finds every attempted heel raise, measures it and says
+which ones meet the protocol, which do not and why, and where it cannot tell.
+The files are read and never changed.
+
+What the recording is
+  --placement WHERE     heel      displacement of the heel
+                        foot      accelerometer on the foot, gyroscope or not
+                        trunk     accelerometer at the sacrum
+                        platform  vertical force under the whole foot
+                        Not needed where the columns leave no doubt
+                        (heel_height, force).
+  --side SIDE           left or right
+  --test TEST           heel-raise (the only one so far)
+  --heel-lever-mm N     ball of the foot to the sensor point at the heel;
+                        without it a foot sensor gives no heights
+  --body-mass-kg N      needed for work and power; never guessed
+  --string-rest-mm N    length of the string at rest, where a string measured
+                        the heel and its obliquity should be corrected
+  --external-mass-kg N  a load that is carried, where the protocol has one
+  --ankle-lever-mm N    ball of the foot to the ankle axis, and the angle of
+  --ankle-angle-deg N   that line above the foot line: for work by the ankle
+  --protocol ID         which rules a repetition is judged by
+  --settings FILE       JSON with what differs from the usual settings, such as
+                        {"protocol": {"heightFraction": 0.6}}
+
+What comes out
+  (nothing)             a table to read, with a picture of the heights
+  --json                one JSON object a line, in the order of the files
+  --csv DIR             repetitions.csv, sets.csv, issues.csv, refused.csv and
+                        dictionary.csv, which explains every column
+  --replace             let --csv replace files of these names
+
+The recording: a first line such as
+  time [s],heel_height [mm]
+  time [s],acc_x [m/s2],acc_y [m/s2],acc_z [m/s2],gyro_x [deg/s],...
+  time [s],force [N]
+The manifest: columns file,person,visit,side,test,placement,heel_lever_mm,
+body_mass_kg; more are handed on as they came. Paths are relative to it; an
+empty cell is unknown, and what the command line says fills it.
+
+Exit code: 0 all assessed, 1 some refused (listed on standard error), 2 the
+command line cannot be followed.
+
+Examples
+  surae assess left.csv --placement heel --side left --body-mass-kg 70
+  surae assess foot.csv --placement foot --heel-lever-mm 186
+  surae assess --manifest study.csv --csv results
+  surae assess *.csv --placement platform --json > sets.jsonl
+`;
+
+const SIMULATE = `surae simulate --out DIR  [options]
+
+Writes recordings of a simulated person, their truth, and a manifest that
+"surae assess --manifest" reads. The same seed writes the same files.
+
+  --placement WHERE     heel, foot, trunk or platform        (heel)
+  --level LEVEL         clean, typical, hard or field: how much goes wrong
+                                                             (typical)
+  --seed N              the first seed                       (1)
+  --count N             how many recordings, one seed each   (1)
+  --no-gyroscope        a foot sensor without gyroscope
+  --out DIR             the folder; made if it is not there
+  --replace             replace files of the same names
+
+In DIR: NAME.csv the recording, NAME.truth.json what went into it, truth.csv
+every true repetition, manifest.csv the list.
+
+Example
+  surae simulate --placement foot --level hard --seed 1 --count 3 --out sets
+  surae assess --manifest sets/manifest.csv
+`;
+
+/** The words that a command says about itself. */
+export function helpText(about: 'surae' | 'assess' | 'simulate'): string {
+  switch (about) {
+    case 'surae':
+      return SURAE;
+    case 'assess':
+      return ASSESS;
+    case 'simulate':
+      return SIMULATE;
+  }
+}

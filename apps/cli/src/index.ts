@@ -1,0 +1,2 @@
+export { type Io, nodeIo } from './io.ts';
+export { main } from './main.ts';

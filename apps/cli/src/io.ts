@@ -1,0 +1,44 @@
+import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
+
+/** Everything the command does to the outside: the only door to files and the terminal, so that a test can stand in it. */
+export interface Io {
+  readonly writeOut: (text: string) => void;
+  readonly writeError: (text: string) => void;
+  /** the bytes of a file, never changed */
+  readonly readFile: (path: string) => Promise<Uint8Array>;
+  readonly writeFile: (path: string, text: string) => void;
+  readonly makeFolder: (path: string) => void;
+  readonly exists: (path: string) => boolean;
+  /** characters in a line of the output */
+  readonly width: number;
+  /** whether a person watches standard error: progress is shown only then */
+  readonly watched: boolean;
+  /** whether block and line characters can be drawn */
+  readonly drawsBlocks: boolean;
+}
+
+function localeDrawsBlocks(environment: NodeJS.ProcessEnv): boolean {
+  const locale = environment['LC_ALL'] || environment['LC_CTYPE'] || environment['LANG'] || '';
+  return locale === '' || locale === 'C' || locale === 'POSIX' ? false : /utf-?8/i.test(locale);
+}
+
+/** The real files and the real terminal. */
+export function nodeIo(): Io {
+  process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+    // the reader of the pipe has gone, as with `surae assess ... | head`: nobody is left to tell
+    if (error.code === 'EPIPE') process.exit(0);
+    throw error;
+  });
+  return {
+    writeOut: (text) => void process.stdout.write(text),
+    writeError: (text) => void process.stderr.write(text),
+    readFile: (path) => readFile(path),
+    writeFile: (path, text) => writeFileSync(path, text),
+    makeFolder: (path) => void mkdirSync(path, { recursive: true }),
+    exists: existsSync,
+    width: Math.min(Math.max(process.stdout.columns ?? 80, 60), 100),
+    watched: process.stderr.isTTY === true && process.stdout.isTTY !== true,
+    drawsBlocks: localeDrawsBlocks(process.env) || process.platform === 'darwin',
+  };
+}

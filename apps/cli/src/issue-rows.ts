@@ -1,0 +1,48 @@
+import { type Issue } from '@surae/analysis';
+import { ISSUE_SENTENCES } from '@surae/shared';
+import type { Assessed } from './assess-file.ts';
+import { plain } from './readable-number.ts';
+import { unusedCells } from './trial-context.ts';
+
+/** Something about a recording that a reader must know, as it stands in a file. */
+export interface IssueRow {
+  readonly code: string;
+  readonly severity: Issue['severity'];
+  /** null where it concerns no place of the recording */
+  readonly from_s: number | null;
+  readonly to_s: number | null;
+  /** the figures of the issue by name, such as how many */
+  readonly details: Readonly<Record<string, number | string>>;
+  readonly sentence: string;
+}
+
+function note(code: string, sentence: string): IssueRow {
+  return { code, severity: 'note', from_s: null, to_s: null, details: {}, sentence };
+}
+
+/** Issues of the trace, then what was in the file or the manifest and could not be used. */
+export function issueRows({ report, recording, item }: Assessed): IssueRow[] {
+  return [
+    ...report.issues.map((issue) => ({
+      code: issue.code,
+      severity: issue.severity,
+      from_s: issue.fromS,
+      to_s: issue.toS,
+      details: issue.details ?? {},
+      sentence: ISSUE_SENTENCES[issue.code].text,
+    })),
+    ...recording.unusedColumns.map(({ column, reason }) => {
+      const why = reason === 'no-axis' ? 'its name lacks the axis' : 'its name is none of ours';
+      return note('unused-column', `The column "${column}" was not used: ${why}.`);
+    }),
+    ...unusedCells(item.carried).map((sentence) => note('unused-cell', sentence)),
+  ];
+}
+
+/** Where on the recording an issue is, as one reads it; empty where it has no place. */
+export function issuePlace(row: IssueRow): string {
+  if (row.from_s === null || row.to_s === null) return '';
+  return row.to_s - row.from_s < 0.05
+    ? `at ${plain(row.from_s, 1)} s: `
+    : `${plain(row.from_s, 1)} to ${plain(row.to_s, 1)} s: `;
+}

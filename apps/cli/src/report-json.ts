@@ -1,0 +1,37 @@
+import { nestedValues } from '@surae/analysis';
+import { REPETITION_COLUMNS, SET_COLUMNS } from '@surae/shared';
+import type { Outcome } from './assess-file.ts';
+import { FILE_COLUMN, type FrameColumn, ORIGIN_COLUMNS, REASON_COLUMN, TRIAL_COLUMNS } from './frame-columns.ts';
+import { issueRows } from './issue-rows.ts';
+import { rounded } from './rounded.ts';
+
+function framed(columns: readonly FrameColumn[], outcome: Outcome): Record<string, string | null> {
+  return Object.fromEntries(columns.map(({ key, value }) => [key, value(outcome)]));
+}
+
+/** One recording as one line of JSON. Null means not measured, or not known; zero means zero. */
+export function jsonLine(outcome: Outcome): string {
+  const frame = {
+    ...framed([FILE_COLUMN], outcome),
+    ...outcome.item.carried,
+    ...framed([...ORIGIN_COLUMNS, ...(outcome.status === 'refused' ? [REASON_COLUMN] : []), ...TRIAL_COLUMNS], outcome),
+  };
+  return JSON.stringify(rounded(outcome.status === 'refused' ? frame : { ...frame, ...resultOf(outcome) }));
+}
+
+function resultOf(outcome: Extract<Outcome, { status: 'ok' }>): Record<string, unknown> {
+  const { report } = outcome;
+  return {
+    repetitions: report.repetitions.map((repetition) => nestedValues(REPETITION_COLUMNS, repetition)),
+    ...nestedValues(SET_COLUMNS, report),
+    withheld: report.withheld,
+    doubtful: report.doubtful.map((movement) => ({
+      start_s: movement.startS,
+      top_s: movement.topS,
+      end_s: movement.endS,
+      probability: movement.probability,
+      reason: movement.reason,
+    })),
+    issues: issueRows(outcome),
+  };
+}

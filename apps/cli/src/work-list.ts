@@ -1,0 +1,28 @@
+import type { Placement, Side } from '@surae/analysis';
+
+/** What was said about a recording; undefined means unknown. */
+export interface GivenAbout {
+  readonly test: string | undefined;
+  readonly placement: Placement | undefined;
+  readonly side: Side | undefined;
+  readonly protocol: string | undefined;
+  readonly heelLeverMm: number | undefined;
+  readonly bodyMassKg: number | undefined;
+  readonly stringRestMm: number | undefined;
+  readonly externalMassKg: number | undefined;
+  readonly ankleLeverMm: number | undefined;
+  readonly ankleAngleDeg: number | undefined;
+}
+
+/** One recording to assess, in the order of the command line or the manifest. */
+export interface WorkItem {
+  /** as it was written by the caller */
+  readonly file: string;
+  /** where it is read from */
+  readonly path: string;
+  readonly about: GivenAbout;
+  /** cells of the manifest that say more about the trial, handed on as they came */
+  readonly carried: Readonly<Record<string, string>>;
+  /** why this row cannot be assessed, known before the file is read */
+  readonly refusal: string | undefined;
+}

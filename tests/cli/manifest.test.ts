@@ -1,0 +1,87 @@
+import { expect, test } from 'vitest';
+import { readManifest } from '../../apps/cli/src/manifest.ts';
+import type { GivenAbout } from '../../apps/cli/src/work-list.ts';
+
+const NOTHING: GivenAbout = {
+  test: undefined,
+  placement: undefined,
+  side: undefined,
+  protocol: undefined,
+  heelLeverMm: undefined,
+  bodyMassKg: undefined,
+  stringRestMm: undefined,
+  externalMassKg: undefined,
+  ankleLeverMm: undefined,
+  ankleAngleDeg: undefined,
+};
+
+function read(text: string, given: GivenAbout = NOTHING) {
+  return readManifest('study/list.csv', new TextEncoder().encode(text), given);
+}
+
+test('rows come in order, with paths relative to the manifest', () => {
+  const items = read(
+    'file,person,side,placement,heel_lever_mm,body_mass_kg\nb.csv,P1,left,foot,186,70.5\n/abs/a.csv,P2,,,,\n',
+  );
+  expect(items.map((item) => [item.file, item.path])).toEqual([
+    ['b.csv', 'study/b.csv'],
+    ['/abs/a.csv', '/abs/a.csv'],
+  ]);
+  expect(items[0].about).toMatchObject({ side: 'left', placement: 'foot', heelLeverMm: 186, bodyMassKg: 70.5 });
+  expect(items[1].about).toEqual(NOTHING);
+});
+
+test('columns that the command does not use are handed on as they came, empty ones left out', () => {
+  const [item] = read('file,person,pain_peak,surface,end_reason\na.csv,007,3,floor,\n');
+  expect(item.carried).toEqual({ person: '007', pain_peak: '3', surface: 'floor' });
+});
+
+test('an empty cell takes what the command line said, a filled one keeps its own', () => {
+  const items = read('file,placement,body_mass_kg\na.csv,,\nb.csv,trunk,80\n', {
+    ...NOTHING,
+    placement: 'heel',
+    bodyMassKg: 70,
+  });
+  expect(items.map((item) => [item.about.placement, item.about.bodyMassKg])).toEqual([
+    ['heel', 70],
+    ['trunk', 80],
+  ]);
+});
+
+test('a row that cannot be followed is refused by line and column, and the others stand', () => {
+  const items = read(
+    [
+      'file,side,test,placement,heel_lever_mm',
+      'a.csv,L,,,',
+      'b.csv,left,hop,,',
+      'c.csv,left,,wrist,',
+      'd.csv,left,,,"186,5"',
+      'e.csv,left',
+      ',left,,,',
+      'f.csv,left,heel-raise,heel,',
+    ].join('\n'),
+  );
+  expect(items.map((item) => item.refusal)).toEqual([
+    'study/list.csv, line 2, column side: expected left, right, got "L"',
+    'study/list.csv, line 3, column test: expected heel-raise, got "hop"',
+    'study/list.csv, line 4, column placement: expected heel, foot, trunk, platform, got "wrist"',
+    'study/list.csv, line 5, column heel_lever_mm: expected a number above 0, got "186,5"',
+    'study/list.csv, line 6: 2 cells where the first line names 5 columns',
+    'study/list.csv, line 7, column file: empty',
+    undefined,
+  ]);
+});
+
+test.each([
+  ['no file column', 'person,side\nP1,left\n', 'must name a column "file"'],
+  ['an empty file', '', 'it names nothing'],
+  ['a header alone', 'file,side\n', 'names no files'],
+  ['a column twice', 'file,side,side\na.csv,left,right\n', 'the column "side" is there twice'],
+  ['an open quote', 'file\n"a.csv\n', 'never closed'],
+])('a manifest with %s is refused as a whole', (_, text, sentence) => {
+  expect(() => read(text)).toThrow(sentence);
+});
+
+test('a manifest that is not UTF-8 is refused as a whole', () => {
+  expect(() => readManifest('m.csv', Uint8Array.from([0xff, 0xfe, 0x66, 0x00]), NOTHING)).toThrow('not UTF-8');
+});
