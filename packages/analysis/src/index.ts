@@ -1,6 +1,7 @@
 export { assess } from './assess/assess.ts';
 export { type ColumnValue, columnValue, type NestedValues, nestedValues } from './assess/column-values.ts';
 export { defaultSettings } from './assess/default-settings.ts';
+export { blockCounterDefaults } from './assess/defaults/block-counter.ts';
 export { bodyDefaults } from './assess/defaults/body.ts';
 export { heelDefaults } from './assess/defaults/heel.ts';
 export { canonicalJson, protocolFingerprint } from './assess/fingerprint.ts';
@@ -25,6 +26,15 @@ export type { JudgingSettings, Settings } from './assess/settings.ts';
 export { InputError, type InputErrorCode } from './errors.ts';
 export type { Issue, IssueCode } from './issue.ts';
 export type { FootGeometry } from './movement/heel-height.ts';
+export { BlockCounter, type BlockCounterOptions, type LiveState } from './raises/block-counter.ts';
+export type { ProvisionalRaise, RaisePhase } from './raises/block-machine.ts';
+export type {
+  BlockBodySettings,
+  BlockCounterSettings,
+  BlockFootSettings,
+  BlockMovementSettings,
+} from './raises/block-settings.ts';
+export { counterInput } from './raises/block-trace.ts';
 export type { BodySettings } from './raises/body/settings.ts';
 export type {
   CriterionFinding,

@@ -1,3 +1,4 @@
+import { ownUncertainty } from '../raises/common-error.ts';
 import type { Judgement } from '../raises/criteria/judge-repetition.ts';
 import type { SetUnderJudgement } from '../raises/criteria/subject.ts';
 import type { Raise } from '../raises/detection.ts';
@@ -23,7 +24,8 @@ function share(raise: Raise, set: SetUnderJudgement): { percent: number; percent
   const { reference } = set;
   if (reference === undefined || !(reference.heightM > 0) || raise.topInGap) return undefined;
   const ratio = raise.heightM / reference.heightM;
-  const u = Math.hypot(raise.heightUM, ratio * reference.heightUM) / reference.heightM;
+  const ownUM = ownUncertainty(raise.heightUM, raise.heightM, set.commonRelativeU);
+  const u = Math.hypot(ownUM, ratio * reference.heightUM) / reference.heightM;
   return { percent: 100 * ratio, percentU: 100 * u };
 }
 

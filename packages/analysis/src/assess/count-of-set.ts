@@ -1,4 +1,5 @@
 import type { CriterionId, FaultKind } from '@surae/shared';
+import { ownUncertainty } from '../raises/common-error.ts';
 import { countInterval, type UncertainRepetition } from '../raises/count-interval.ts';
 import type { Judgement } from '../raises/criteria/judge-repetition.ts';
 import type { SetUnderJudgement } from '../raises/criteria/subject.ts';
@@ -30,7 +31,9 @@ export function faultsOf(judgement: Judgement): ReadonlySet<FaultKind> {
   return new Set(kinds.filter((kind) => kind !== undefined));
 }
 
-function uncertain(judgement: Judgement, raise: Raise, referenceM: number | undefined): UncertainRepetition {
+function uncertain(judgement: Judgement, raise: Raise, set: SetUnderJudgement): UncertainRepetition {
+  const referenceM = set.reference?.heightM;
+  const ownUM = ownUncertainty(raise.heightUM, raise.heightM, set.commonRelativeU);
   const { height } = judgement.criteria;
   const judgedByHeight = height.evidence !== null && height.seen === 'measured' && referenceM !== undefined;
   const others = deciding(judgement)
@@ -39,7 +42,7 @@ function uncertain(judgement: Judgement, raise: Raise, referenceM: number | unde
   return {
     exists: raise.probability,
     // the reference is drawn once for the whole set, so its uncertainty is not in here again
-    height: judgedByHeight ? { share: raise.heightM / referenceM, u: raise.heightUM / referenceM } : undefined,
+    height: judgedByHeight ? { share: raise.heightM / referenceM, u: ownUM / referenceM } : undefined,
     others,
     judged: judgement.probabilityValid !== null,
   };
@@ -64,7 +67,7 @@ export function countOf(judgements: readonly Judgement[], set: SetUnderJudgement
     set.seenBy('height') === 'not-observed' ? undefined : (parameters.heightFraction.value ?? undefined);
   const certain = raises.map((raise, i) => ({
     topS: raise.topS,
-    one: uncertain(judgements[i], raise, reference?.heightM),
+    one: uncertain(judgements[i], raise, set),
   }));
   // a movement that was not counted may have been a repetition: it is then judged by its height alone
   const possible = doubtful

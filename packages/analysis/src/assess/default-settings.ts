@@ -1,3 +1,6 @@
+import { blockCounterDefaults } from './defaults/block-counter.ts';
+import { bodyDefaults } from './defaults/body.ts';
+import { heelDefaults } from './defaults/heel.ts';
 import { judgingDefaults } from './defaults/judging.ts';
 import type { Settings } from './settings.ts';
 
@@ -9,10 +12,15 @@ import type { Settings } from './settings.ts';
  * Source: ours
  */
 export function defaultSettings(): Settings {
-  return structuredCloneOf({ judging: judgingDefaults });
+  return deepCopy({
+    heel: heelDefaults,
+    body: bodyDefaults,
+    block: blockCounterDefaults,
+    judging: judgingDefaults,
+  });
 }
 
 // plain JSON only, so a round trip is an exact deep copy and needs no platform function
-function structuredCloneOf<Value>(value: Value): Value {
+function deepCopy<Value>(value: Value): Value {
   return JSON.parse(JSON.stringify(value)) as Value;
 }

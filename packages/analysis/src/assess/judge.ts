@@ -1,4 +1,5 @@
 import { type CriterionId, OBSERVABILITY, type Observability } from '@surae/shared';
+import { ownUncertainty } from '../raises/common-error.ts';
 import { judgeRepetition } from '../raises/criteria/judge-repetition.ts';
 import type { SetUnderJudgement } from '../raises/criteria/subject.ts';
 import type { Detection } from '../raises/detection.ts';
@@ -25,13 +26,29 @@ function observabilityAt(placement: Placement): (criterion: CriterionId) => Obse
   return (criterion) => OBSERVABILITY.find((entry) => entry.subject === criterion)?.by[placement] ?? 'not-observed';
 }
 
-function referenceOf(detection: Detection, request: AssessmentRequest): ReferenceHeight | undefined {
+/** What judging is told beyond the detection itself. */
+export interface JudgingExtras {
+  /** relative standard uncertainty that all heights of the set share; it cancels in ratios [-] */
+  readonly commonRelativeU: number;
+  /** how the block pass differed; empty when it was not run */
+  readonly blockDifferences: readonly BlockDifference[];
+}
+
+function referenceOf(
+  detection: Detection,
+  request: AssessmentRequest,
+  commonRelativeU: number,
+): ReferenceHeight | undefined {
+  const own = (one: { readonly heightM: number; readonly heightUM: number }) => ({
+    heightM: one.heightM,
+    heightUM: ownUncertainty(one.heightUM, one.heightM, commonRelativeU),
+  });
   const { referenceRaises, referenceBest, referenceRaisedBy } = request.protocol.parameters;
   const practice = request.context?.familiarisation ?? [];
   return referenceHeight(
-    detection.raises.map((raise) => ({ ...raise, usable: !raise.topInGap })),
+    detection.raises.map((raise) => ({ ...own(raise), usable: !raise.topInGap })),
     { raises: referenceRaises.value ?? 1, best: referenceBest.value ?? 1, raisedBy: referenceRaisedBy.value ?? 0 },
-    practice.map((raise) => ({ ...raise, usable: true })),
+    practice.map((raise) => ({ ...own(raise), usable: true })),
   );
 }
 
@@ -42,12 +59,17 @@ function marksOn(detection: Detection, request: AssessmentRequest, i: number): C
   return marks.filter((mark) => mark.atS >= fromS && mark.atS < toS).map((mark) => mark.criterion);
 }
 
-function reported(reference: ReferenceHeight | undefined, practised: boolean, heightsKnown: boolean): Reference | null {
+function reported(
+  reference: ReferenceHeight | undefined,
+  practised: boolean,
+  heightsKnown: boolean,
+  commonRelativeU: number,
+): Reference | null {
   if (reference === undefined) return null;
   return {
     rule: practised ? 'best-two-of-familiarisation' : 'best-two-of-first-repetitions',
     heightM: heightsKnown ? reference.heightM : null,
-    heightUM: heightsKnown ? reference.heightUM : null,
+    heightUM: heightsKnown ? Math.hypot(reference.heightUM, commonRelativeU * reference.heightM) : null,
     fromRepetitions: reference.fromRepetitions,
     raised: reference.raised,
   };
@@ -60,7 +82,7 @@ function reported(reference: ReferenceHeight | undefined, practised: boolean, he
  * @param detection - the attempted repetitions of the final pass [s, m]
  * @param request - placement, protocol, subject and what is known of the trial [-]
  * @param settings - see {@link JudgingSettings} [-]
- * @param blockDifferences - how the block pass differed; empty when it was not run [s]
+ * @param extras - see {@link JudgingExtras} [-]
  * @returns the report, plain JSON [-]
  * @throws {@link InputError} `out-of-range` for a mass, a protocol parameter or a setting that is not positive where it must be
  *
@@ -70,12 +92,13 @@ export function judge(
   detection: Detection,
   request: AssessmentRequest,
   settings: JudgingSettings,
-  blockDifferences: readonly BlockDifference[] = [],
+  extras: JudgingExtras = { commonRelativeU: 0, blockDifferences: [] },
 ): Report {
   const { placement, protocol, subject, context } = request;
   const { parameters } = protocol;
   const heightsKnown = placement !== 'foot' || subject.heelLeverM !== undefined;
-  const reference = referenceOf(detection, request);
+  const { commonRelativeU, blockDifferences } = extras;
+  const reference = referenceOf(detection, request, commonRelativeU);
   const tempo = tempoParts(detection.raises);
   const rate = movementRate(detection.motion, settings.movementCutoffHz);
   const set: SetUnderJudgement = {
@@ -83,6 +106,7 @@ export function judge(
     parameters,
     settings,
     reference,
+    commonRelativeU,
     heightsKnown,
     tempo,
     rate,
@@ -112,7 +136,7 @@ export function judge(
     }),
   );
   const practised = (context?.familiarisation ?? []).length > 0;
-  const referenceReport = reported(reference, practised, heightsKnown);
+  const referenceReport = reported(reference, practised, heightsKnown, commonRelativeU);
   const measures = setMeasures({
     detection,
     repetitions,

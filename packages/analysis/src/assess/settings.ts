@@ -1,3 +1,7 @@
+import type { BlockCounterSettings } from '../raises/block-settings.ts';
+import type { BodySettings } from '../raises/body/settings.ts';
+import type { HeelSettings } from '../raises/heel/heel-settings.ts';
+
 /** How repetitions are judged and set measures taken, apart from what the protocol says. */
 export interface JudgingSettings {
   readonly gravityMps2: number;
@@ -11,6 +15,7 @@ export interface JudgingSettings {
   readonly speedRelativeU: number;
   readonly forceRelativeU: number;
   readonly kneeDipWindowS: number;
+  readonly kneePeakPeriodS: number;
   readonly plateauLeastS: number;
   readonly draws: number;
   readonly seed: number;
@@ -25,5 +30,11 @@ export interface JudgingSettings {
 
 /** Every number that an assessment uses and no protocol states; plain JSON. */
 export interface Settings {
+  /** detection from heel or foot */
+  readonly heel: HeelSettings;
+  /** detection from trunk or platform */
+  readonly body: BodySettings;
+  /** the count while samples arrive */
+  readonly block: BlockCounterSettings;
   readonly judging: JudgingSettings;
 }

@@ -25,6 +25,8 @@ export const judgingDefaults: JudgingSettings = {
   forceRelativeU: 0.005,
   // time before the start in which an unweighting dip is looked for [s]: ours
   kneeDipWindowS: 0.3,
+  // period from which a force peak in the rise is a sign of the knee [s]: common practice, no source (slow tempo)
+  kneePeakPeriodS: 3,
   // plateau long enough for the mean force to show the hands [s]: common practice, no source
   plateauLeastS: 0.5,
   // random draws of the count interval and the seed [-]: ours

@@ -78,7 +78,7 @@ export function handsFinding(set: SetUnderJudgement, i: number): CriterionFindin
 
 /**
  * Whether the knee helped. Force alone shows one of the signs only, a dip before the rise or a peak during it, so that
- * this finding never passes and never fails: a sign asks for a second look.
+ * this finding never passes and never fails: a sign asks for a second look. The peak is a sign at a slow tempo only.
  *
  * @param set - the set [-]
  * @param i - which repetition, from 0 [-]
@@ -100,7 +100,9 @@ export function kneeFinding(set: SetUnderJudgement, i: number): CriterionFinding
   const u = (bodyWeightUN ?? 0) / bodyWeightN + set.settings.forceRelativeU;
   const dip = before.least / bodyWeightN;
   const peak = during.most / bodyWeightN;
-  if (peak > kneePeakFraction.value) {
+  // at a quick beat a plain rise alone reaches that peak
+  const slow = (set.tempo[i].periodS ?? 0) >= set.settings.kneePeakPeriodS;
+  if (slow && peak > kneePeakFraction.value) {
     const evidence = {
       value: peak,
       u,

@@ -1,3 +1,4 @@
+import { ownUncertainty } from '../common-error.ts';
 import { type CriterionFinding, limitFinding, notObserved } from './finding.ts';
 import type { SetUnderJudgement } from './subject.ts';
 
@@ -21,7 +22,8 @@ export function heightFinding(set: SetUnderJudgement, i: number): CriterionFindi
   const { heightM: referenceM, heightUM: referenceUM } = set.reference;
   const value = raise.heightM / referenceM;
   // u of h - k H, in shares of H
-  const u = Math.hypot(raise.heightUM, share * referenceUM) / referenceM;
+  const ownUM = ownUncertainty(raise.heightUM, raise.heightM, set.commonRelativeU);
+  const u = Math.hypot(ownUM, share * referenceUM) / referenceM;
   const evidence = { value, u, threshold: share, unit: '1', fromS: raise.highFromS, toS: raise.highToS };
   return limitFinding(evidence, 'at-least', seen);
 }

@@ -10,7 +10,10 @@ export interface SetUnderJudgement {
   readonly detection: Detection;
   readonly parameters: ProtocolParameters;
   readonly settings: JudgingSettings;
+  /** its uncertainty is apart from what all heights of the set share */
   readonly reference: ReferenceHeight | undefined;
+  /** relative standard uncertainty that all heights of the set share; it cancels in ratios [-] */
+  readonly commonRelativeU: number;
   /** false when heights are known only in proportion to each other: a foot without its lever */
   readonly heightsKnown: boolean;
   readonly tempo: readonly TempoParts[];

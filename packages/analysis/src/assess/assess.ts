@@ -1,0 +1,48 @@
+import { detectBodyRaises } from '../raises/detect-body.ts';
+import { detectHeelRaises } from '../raises/detect-heel.ts';
+import type { Detection } from '../raises/detection.ts';
+import type { HeelSettings } from '../raises/heel/heel-settings.ts';
+import type { Trace } from '../trace.ts';
+import { blockDifferences, provisionalRaises } from './block-differences.ts';
+import { detectionSettings } from './detection-settings.ts';
+import { judge } from './judge.ts';
+import type { Report } from './report.ts';
+import type { AssessmentRequest, Subject } from './request.ts';
+import type { Settings } from './settings.ts';
+
+/** share of a lever that is unknown when nobody measured it [-]: ours, as the detection takes it */
+const ASSUMED_LEVER_U = 0.1;
+
+/** Relative error of height that all repetitions of a foot sensor share: the lever, and where it pivots. */
+function sharedHeightError(subject: Subject, settings: HeelSettings): number {
+  const leverU = subject.heelLeverM === undefined ? ASSUMED_LEVER_U : settings.heelLeverUM / subject.heelLeverM;
+  return Math.hypot(leverU, settings.pivotMigrationU);
+}
+
+/**
+ * Report on one recording of a heel-raise set: the attempted repetitions, their measures and verdicts, the counts with
+ * their bounds, the measures of the set, and every difference from the count while samples arrived.
+ *
+ * @param trace - the recording, SI units, native sample times [SI]
+ * @param request - placement, side, protocol, subject, and what is known of the trial [-]
+ * @param settings - every number that no protocol states; see {@link defaultSettings} [-]
+ * @returns the report, plain JSON; poor data give issues in it, never an error [-]
+ * @throws {@link InputError} `missing-channel` when the trace lacks what the placement needs; `too-short`, `not-finite`, `not-increasing`, `length-mismatch` for a trace that breaks its contract; `out-of-range` for a subject, protocol or setting out of range
+ *
+ * Source: ours
+ */
+export function assess(trace: Trace, request: AssessmentRequest, settings: Settings): Report {
+  const { placement, subject } = request;
+  const { heel, body, block } = detectionSettings(settings, request.protocol.parameters);
+  let detection: Detection;
+  let commonRelativeU = 0;
+  if (placement === 'heel' || placement === 'foot') {
+    detection = detectHeelRaises(trace, placement, subject, heel);
+    if (placement === 'foot') commonRelativeU = sharedHeightError(subject, heel);
+  } else {
+    detection = detectBodyRaises(trace, placement, subject, body);
+  }
+  const provisional = provisionalRaises(trace, placement, subject.heelLeverM, block);
+  const differences = blockDifferences(detection.raises, provisional, settings.judging.topMovedS);
+  return judge(detection, request, settings.judging, { commonRelativeU, blockDifferences: differences });
+}

@@ -1,0 +1,91 @@
+import { BlockCounter } from '../raises/block-counter.ts';
+import type { ProvisionalRaise } from '../raises/block-machine.ts';
+import type { BlockCounterSettings } from '../raises/block-settings.ts';
+import type { Raise } from '../raises/detection.ts';
+import type { ChannelGroup, Placement, Quantity, Trace } from '../trace.ts';
+import type { BlockDifference } from './report.ts';
+
+const NEEDED: Readonly<Record<Placement, Quantity>> = {
+  heel: 'heel-height',
+  foot: 'acceleration',
+  trunk: 'acceleration',
+  platform: 'force',
+};
+
+function groupFor(trace: Trace, placement: Placement): ChannelGroup | undefined {
+  const holds = (quantity: Quantity) => (group: ChannelGroup) =>
+    group.channels.filter((channel) => channel.quantity === quantity).length >= (quantity === 'acceleration' ? 3 : 1);
+  return trace.groups.find(holds(NEEDED[placement]));
+}
+
+/**
+ * Repetitions as they are counted while samples arrive, from the whole recording at once; any split gives the same.
+ *
+ * @param trace - the recording [SI]
+ * @param placement - where the sensor sat [-]
+ * @param heelLeverM - lever of the heel; undefined when not given [m]
+ * @param settings - of the counter [-]
+ * @returns the provisional repetitions in time order; empty when the recording lacks the channel [s, m]
+ * @throws {@link InputError} for a trace that breaks its contract
+ *
+ * Source: ours
+ */
+export function provisionalRaises(
+  trace: Trace,
+  placement: Placement,
+  heelLeverM: number | undefined,
+  settings: BlockCounterSettings,
+): ProvisionalRaise[] {
+  const group = groupFor(trace, placement);
+  if (group === undefined) return [];
+  const counter = new BlockCounter(placement, { settings, ...(heelLeverM === undefined ? {} : { heelLeverM }) });
+  return [...counter.push(group), ...counter.finish()];
+}
+
+/**
+ * Every difference between the repetitions of the final pass and those counted while samples arrived. Two are the same
+ * repetition when the top of one lies within the other and none is nearer.
+ *
+ * @param raises - of the final pass, in time order [s]
+ * @param provisional - of the block pass, in time order [s]
+ * @param topMovedS - tops that differ by more are listed, >= 0 [s]
+ * @returns the differences in time order; empty when there is none [s]
+ *
+ * Source: ours
+ */
+export function blockDifferences(
+  raises: readonly Raise[],
+  provisional: readonly ProvisionalRaise[],
+  topMovedS: number,
+): BlockDifference[] {
+  const taken = new Set<number>();
+  const differences: { readonly atS: number; readonly difference: BlockDifference }[] = [];
+  raises.forEach((raise, i) => {
+    let nearest = -1;
+    provisional.forEach((one, k) => {
+      if (taken.has(k)) return;
+      const same =
+        (one.topS >= raise.startS && one.topS <= raise.endS) || (raise.topS >= one.startS && raise.topS <= one.endS);
+      const nearer = nearest < 0 || Math.abs(one.topS - raise.topS) < Math.abs(provisional[nearest].topS - raise.topS);
+      if (same && nearer) nearest = k;
+    });
+    const finalTopS = raise.topS;
+    if (nearest < 0) {
+      const difference = { kind: 'only-final', repetition: i + 1, finalTopS, blockTopS: null } as const;
+      differences.push({ atS: finalTopS, difference });
+      return;
+    }
+    taken.add(nearest);
+    const blockTopS = provisional[nearest].topS;
+    if (Math.abs(blockTopS - finalTopS) > topMovedS) {
+      const difference = { kind: 'top-moved', repetition: i + 1, finalTopS, blockTopS } as const;
+      differences.push({ atS: finalTopS, difference });
+    }
+  });
+  provisional.forEach((one, k) => {
+    if (taken.has(k)) return;
+    const difference = { kind: 'only-block', repetition: null, finalTopS: null, blockTopS: one.topS } as const;
+    differences.push({ atS: one.topS, difference });
+  });
+  return differences.sort((a, b) => a.atS - b.atS).map((one) => one.difference);
+}

@@ -1,0 +1,143 @@
+import { expect, test } from 'vitest';
+import { countInterval, type UncertainRepetition } from '../../../packages/analysis/src/raises/count-interval.ts';
+import { normalCdf } from '../../../packages/analysis/src/signal/normal.ts';
+import { createRandom, gaussian } from '../../../packages/analysis/src/signal/random.ts';
+
+const noRule = { heightShare: 0.75, referenceU: 0, faultsInARow: undefined, cap: undefined };
+
+function byHeight(share: number, u: number, exists = 1): UncertainRepetition {
+  return { exists, height: { share, u }, others: [], judged: true };
+}
+
+/** Exact distribution of a sum of independent yes-or-no draws, one convolution at a time. */
+function poissonBinomial(probabilities: readonly number[]): number[] {
+  let distribution = [1];
+  for (const p of probabilities) {
+    const next = new Array<number>(distribution.length + 1).fill(0);
+    distribution.forEach((share, count) => {
+      next[count] += share * (1 - p);
+      next[count + 1] += share * p;
+    });
+    distribution = next;
+  }
+  return distribution;
+}
+
+function quantileOf(distribution: readonly number[], share: number): { count: number; margin: number } {
+  let sum = 0;
+  let margin = 1;
+  for (let count = 0; count < distribution.length; count++) {
+    sum += distribution[count];
+    margin = Math.min(margin, Math.abs(sum - share));
+    if (sum >= share) return { count, margin };
+  }
+  return { count: distribution.length - 1, margin };
+}
+
+test('without an end rule the bounds are the quantiles of the exact Poisson binomial distribution', () => {
+  const random = createRandom(11);
+  let compared = 0;
+  for (let round = 0; round < 30; round++) {
+    const set = Array.from({ length: 5 + Math.floor(30 * random()) }, () => byHeight(0.6 + 0.3 * random(), 0.05));
+    const exact = poissonBinomial(set.map((one) => normalCdf(((one.height?.share ?? 0) - 0.75) / 0.05)));
+    const low = quantileOf(exact, 0.025);
+    const high = quantileOf(exact, 0.975);
+    const found = countInterval(set, noRule, 20_000, round);
+    expect(found.scoredLow).toBe(found.validLow);
+    // 20000 draws know a tail of 2.5 % to about 0.1 %: where the exact tail is nearer than 0.5 % either count is right
+    if (low.margin > 0.005) expect(found.scoredLow).toBe(low.count);
+    if (high.margin > 0.005) expect(found.scoredHigh).toBe(high.count);
+    compared += Number(low.margin > 0.005) + Number(high.margin > 0.005);
+  }
+  expect(compared).toBeGreaterThan(30);
+});
+
+test('other criteria and the chance of not being a repetition enter as independent draws', () => {
+  const set = Array.from({ length: 20 }, () => ({
+    exists: 0.8,
+    height: undefined,
+    others: [{ probability: 0.9, kind: undefined }],
+    judged: true,
+  }));
+  const exact = poissonBinomial(Array.from({ length: 20 }, () => 0.72));
+  const found = countInterval(set, noRule, 20_000, 3);
+  expect(found.validLow).toBe(quantileOf(exact, 0.025).count);
+  expect(found.validHigh).toBe(quantileOf(exact, 0.975).count);
+});
+
+test('certain repetitions leave no room', () => {
+  const set = [byHeight(1, 0), byHeight(0.75, 0), byHeight(0.74, 0)];
+  expect(countInterval(set, noRule, 100, 1)).toEqual({ validLow: 2, validHigh: 2, scoredLow: 2, scoredHigh: 2 });
+});
+
+test('the end rule is applied in every draw: repetitions after it are valid but do not score', () => {
+  const set = [1, 1, 0.5, 0.5, 1, 1, 1].map((share) => byHeight(share, 0));
+  const found = countInterval(set, { ...noRule, faultsInARow: 2 }, 100, 1);
+  expect(found).toEqual({ validLow: 5, validHigh: 5, scoredLow: 2, scoredHigh: 2 });
+});
+
+test('an end that may or may not come widens the score downwards', () => {
+  // two borderline repetitions in the middle: a quarter of the draws end there
+  const set = [1, 1, 1, 0.75, 0.75, 1, 1, 1].map((share) => byHeight(share, 0.02));
+  const found = countInterval(set, { ...noRule, faultsInARow: 2 }, 5000, 5);
+  expect(found.scoredLow).toBe(3);
+  expect(found.scoredHigh).toBe(8);
+  expect(found.validLow).toBe(6);
+});
+
+test('an error of the reference is common to a draw and does not average out', () => {
+  const set = Array.from({ length: 40 }, () => byHeight(0.75, 0));
+  const found = countInterval(set, { ...noRule, referenceU: 0.03 }, 2000, 7);
+  expect(found).toMatchObject({ validLow: 0, validHigh: 40 });
+});
+
+test('a repetition hidden by a gap may be either, and a cap cuts the score', () => {
+  const hidden = { exists: 1, height: undefined, others: [], judged: false };
+  expect(countInterval([hidden], noRule, 500, 1)).toMatchObject({ validLow: 0, validHigh: 1 });
+  const found = countInterval([byHeight(1, 0), byHeight(1, 0), byHeight(1, 0)], { ...noRule, cap: 2 }, 100, 1);
+  expect(found).toMatchObject({ validLow: 3, scoredLow: 2, scoredHigh: 2 });
+});
+
+test('the same seed gives the same bounds', () => {
+  const set = Array.from({ length: 12 }, () => byHeight(0.76, 0.04));
+  expect(countInterval(set, noRule, 300, 9)).toEqual(countInterval(set, noRule, 300, 9));
+  expect(() => countInterval(set, noRule, 10, 9)).toThrow('draws');
+});
+
+/** Valid repetitions before two in a row below the share, in a fading set with noise on every height. */
+function scoreOfFadingSet(share: number, random: () => number): number {
+  let row = 0;
+  let score = 0;
+  for (let k = 0; k < 40; k++) {
+    const height = 0.1 * (1 - 0.012 * k) + 0.005 * gaussian(random);
+    if (height >= share * 0.1) {
+      row = 0;
+      score += 1;
+    } else if (++row === 2) {
+      break;
+    }
+  }
+  return score;
+}
+
+test.each([
+  [0.6, 32],
+  [0.7, 24],
+  [0.75, 20],
+  [0.8, 16],
+  [0.9, 8],
+])(
+  'a set that fades by 1.2 %% a repetition scores about %f: %i, and the interval holds that score',
+  (share, expected) => {
+    const random = createRandom(17);
+    const scores = Array.from({ length: 4000 }, () => scoreOfFadingSet(share, random));
+    const mean = scores.reduce((sum, score) => sum + score, 0) / scores.length;
+    expect(Math.abs(mean - expected)).toBeLessThan(1);
+    // judging the noiseless heights with that uncertainty draws the same experiment
+    const set = Array.from({ length: 40 }, (_, k) => byHeight(1 - 0.012 * k, 0.05));
+    const found = countInterval(set, { ...noRule, heightShare: share, faultsInARow: 2 }, 4000, 23);
+    scores.sort((a, b) => a - b);
+    expect(Math.abs(found.scoredLow - scores[99])).toBeLessThanOrEqual(1);
+    expect(Math.abs(found.scoredHigh - scores[3899])).toBeLessThanOrEqual(1);
+  },
+);
