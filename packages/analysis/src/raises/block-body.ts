@@ -1,55 +1,67 @@
-import { butterworthHighPass, butterworthLowPass, type Section } from '../signal/butterworth.ts';
-import { SectionFilter } from '../signal/section-filter.ts';
 import type { BlockBodySettings } from './block-settings.ts';
 
 /**
- * Section of a double integral that leaks: 1 / (s^2 + sqrt(2) w s + w^2), w = 2 pi f, by the bilinear transform. Well
- * above f it integrates twice; a constant does not grow.
+ * Weights that turn accelerations about an instant into the rise at that instant, no phase turned: the transform
+ * -1/w^2 of the double integral, times (1 - exp(-(w s)^2 / 2))^2, which lets drift go, times a Gaussian low pass, cut
+ * off smoothly at the reach. A constant and a steady drift of the acceleration give nothing.
  */
-function leakyDoubleIntegral(leakHz: number, rateHz: number): Section {
-  const w = 2 * Math.PI * leakHz;
-  const k = 2 * rateHz;
-  const scale = 1 / (k * k + Math.SQRT2 * w * k + w * w);
-  return {
-    b0: scale,
-    b1: 2 * scale,
-    b2: scale,
-    a1: 2 * (w * w - k * k) * scale,
-    a2: (k * k - Math.SQRT2 * w * k + w * w) * scale,
-  };
+function riseWeights(settings: BlockBodySettings, cellS: number): Float64Array {
+  const { spreadS, reachS, cutoffHz } = settings;
+  const reach = Math.round(reachS / cellS);
+  const weights = new Float64Array(2 * reach + 1);
+  const stepHz = 1 / (8 * reachS);
+  for (let f = stepHz / 2; f < 4 * cutoffHz; f += stepHz) {
+    const w = 2 * Math.PI * f;
+    const gain = (1 - Math.exp(-((w * spreadS) ** 2) / 2)) ** 2 * Math.exp(-((f / cutoffHz) ** 2) / 2);
+    // inverse Fourier transform of an even function: twice the integral over positive frequencies
+    const share = (-2 * gain * stepHz * cellS) / (w * w);
+    for (let i = -reach; i <= reach; i++) weights[i + reach] += share * Math.cos(w * i * cellS);
+  }
+  let sum = 0;
+  let taperSum = 0;
+  const taper = (i: number): number => 0.5 + 0.5 * Math.cos((Math.PI * i) / (reach + 1));
+  for (let i = -reach; i <= reach; i++) {
+    weights[i + reach] *= taper(i);
+    sum += weights[i + reach];
+    taperSum += taper(i);
+  }
+  for (let i = -reach; i <= reach; i++) weights[i + reach] -= (sum / taperSum) * taper(i);
+  return weights;
 }
 
-/** Band-passed rise of the body from its vertical acceleration, one cell at a time; it swings about zero. */
+/**
+ * Band-passed rise of the body from its vertical acceleration, one cell at a time. The rise at an instant needs what
+ * comes after it, so it is given with a delay of {@link delayS}; it swings about zero.
+ */
 export class BodyRise {
-  private readonly filter: SectionFilter;
-  private readonly leakHz: number;
+  private readonly weights: Float64Array;
+  /** the last accelerations, twice over, so that any stretch of them lies in one piece */
+  private readonly ring: Float64Array;
+  private at = 0;
+  /** how long ago the instant lies whose rise is given [s] */
+  readonly delayS: number;
 
   constructor(settings: BlockBodySettings, cellRateHz: number) {
-    this.leakHz = settings.leakHz;
-    this.filter = new SectionFilter([
-      ...butterworthLowPass(2, settings.cutoffHz, cellRateHz),
-      ...butterworthHighPass(2, settings.leakHz, cellRateHz),
-      leakyDoubleIntegral(settings.leakHz, cellRateHz),
-    ]);
+    this.weights = riseWeights(settings, 1 / cellRateHz);
+    this.ring = new Float64Array(2 * this.weights.length);
+    this.delayS = (this.weights.length - 1) / 2 / cellRateHz;
   }
 
   /** Takes a vertical acceleration with any constant on it [m/s2]; gives the rise [m]. */
   step(acceleration: number): number {
-    return this.filter.step(acceleration);
+    const { ring, weights } = this;
+    const count = weights.length;
+    ring[this.at] = acceleration;
+    ring[this.at + count] = acceleration;
+    this.at = (this.at + 1) % count;
+    let riseM = 0;
+    for (let i = 0, k = this.at; i < count; i++, k++) riseM += weights[i] * ring[k];
+    return riseM;
   }
 
-  /** Forgets what went before: the person stands still under this constant [m/s2]. */
+  /** Forgets what went before: the person has stood still under this constant [m/s2]. */
   settle(acceleration: number): void {
-    this.filter.settle(acceleration);
-  }
-
-  /**
-   * How much earlier than the body the band-passed rise moves, for a repetition of a given length [s]: two second-order
-   * Butterworth high passes at the leak turn the phase forward by atan(sqrt(2) r / (1 - r^2)) each, r = leak / frequency.
-   */
-  leadS(cycleS: number): number {
-    const r = this.leakHz * cycleS;
-    return (2 * Math.atan2(Math.SQRT2 * r, 1 - r * r) * cycleS) / (2 * Math.PI);
+    this.ring.fill(acceleration);
   }
 }
 

@@ -152,7 +152,7 @@ export class BlockCounter {
       case 'foot':
         return this.footHeight(means);
       case 'trunk':
-        return this.bodyHeight(Math.hypot(means[0], means[1], means[2]) - this.settings.body.gravityMps2);
+        return this.trunkHeight(means);
       case 'platform':
         return this.platformHeight(means[0]);
       default:
@@ -166,8 +166,15 @@ export class BlockCounter {
     const heightM = this.foot.step(means, this.machine.restsLow);
     const { hasLevel, pitchRad } = this.foot;
     const isStep = pitchRad > settings.foot.mostPitchRad || pitchRad < -settings.foot.mostToesUpRad;
-    if (hasLevel && isStep) this.machine.spoil();
+    if (hasLevel && this.hasGyroscope && isStep) this.machine.spoil();
     return heightM;
+  }
+
+  private trunkHeight(means: Float64Array): number {
+    const acceleration = Math.sqrt(means[0] ** 2 + means[1] ** 2 + means[2] ** 2) - this.settings.body.gravityMps2;
+    if (!this.standing) this.body.settle(acceleration);
+    this.standing = true;
+    return this.bodyHeight(acceleration);
   }
 
   private bodyHeight(acceleration: number): number {
@@ -182,7 +189,7 @@ export class BlockCounter {
       this.standing = false;
       return undefined;
     }
-    if (!this.standing) this.body.settle(acceleration);
+    if (!this.standing) this.body.settle(0);
     this.standing = true;
     return this.bodyHeight(acceleration);
   }
@@ -193,15 +200,15 @@ export class BlockCounter {
     this.ready.push(this.inTime(raise));
   }
 
-  /** Takes off the delay of the filters, or their lead, which are known for the frequency of the repetition. */
+  /** Takes off the delay of the filters. */
   private inTime(raise: ProvisionalRaise): ProvisionalRaise {
-    const { body, foot, heel } = this.settings;
+    const { foot, heel } = this.settings;
     // group delay of a second-order Butterworth low pass well below its cut-off: sqrt(2) / (2 pi fc)
     const delayOf = (cutoffHz: number): number => Math.SQRT2 / (2 * Math.PI * cutoffHz);
     let delayS = 0;
     if (this.placement === 'heel') delayS = delayOf(heel.cutoffHz);
     else if (this.placement === 'foot') delayS = this.hasGyroscope ? 0 : delayOf(foot.tiltCutoffHz);
-    else delayS = delayOf(body.cutoffHz) - this.body.leadS(raise.endS - raise.startS);
+    else delayS = this.body.delayS;
     const { startS, topS, endS, heightM } = raise;
     return { startS: startS - delayS, topS: topS - delayS, endS: endS - delayS, heightM };
   }

@@ -67,8 +67,10 @@ export interface BlockFootSettings {
 /** From acceleration or force to a band-passed rise of the body. */
 export interface BlockBodySettings {
   readonly gravityMps2: number;
-  /** below this frequency the double integral leaks away [Hz] */
-  readonly leakHz: number;
+  /** movement slower than about twice this is let go as drift [s] */
+  readonly spreadS: number;
+  /** the rise at an instant is taken from the accelerations so long before and after it [s] */
+  readonly reachS: number;
   /** above this frequency the acceleration is left out [Hz] */
   readonly cutoffHz: number;
   /** standing on the platform: force above this, and steady within this share for so long [N, -, s] */

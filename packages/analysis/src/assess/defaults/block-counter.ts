@@ -12,7 +12,7 @@ export const blockCounterDefaults: BlockCounterSettings = {
     /** least rise as a share of the typical one [-]; ours */
     leastShare: 0.3,
     /** the same for the body, whose band-passed rise swings on after a repetition [-]; ours */
-    leastBodyShare: 0.45,
+    leastBodyShare: 0.6,
     /** typical rise before any was seen [m]; ours: low, so that small raises are not missed */
     firstTypicalM: 0.06,
     /** the same for the body [m]; ours */
@@ -71,8 +71,10 @@ export const blockCounterDefaults: BlockCounterSettings = {
   body: {
     /** standard gravity [m/s2]; BIPM (2019), The International System of Units */
     gravityMps2: 9.80665,
-    /** leak of the double integration [Hz]; ours: a cycle of 4 s keeps most of its size */
-    leakHz: 0.2,
+    /** drift that is let go [s]; ours */
+    spreadS: 0.7,
+    /** accelerations before and after an instant, also the delay of the count [s]; ours */
+    reachS: 2,
     /** low-pass of the acceleration [Hz]; ours */
     cutoffHz: 4,
     /** force of a person who stands on the platform [N]; ours */
@@ -81,8 +83,8 @@ export const blockCounterDefaults: BlockCounterSettings = {
     steadyShare: 0.05,
     /** time that it must last [s]; ours */
     steadyS: 0.8,
-    /** share of body weight below which the person steps off [-]; ours */
-    unloadedShare: 0.6,
+    /** share of body weight below which the person is stepping off [-]; ours: a quick raise nearly leaves the ground */
+    unloadedShare: 0.15,
     /** greatest acceleration of a raise [m/s2]; ours: a quick rise of 8 cm in 0.2 s stays below it */
     mostAccelerationMps2: 12,
   },
