@@ -7,15 +7,12 @@ import { kinds, setRequest } from './kinds.mjs';
  */
 export function detect(analysis, placement, set) {
   const { trace, subject } = set;
+  const settings = analysis.defaultSettings();
   if (placement === 'heel' || placement === 'foot') {
     const foot = { heelLeverM: subject.heelLeverM, ...stringOf(subject) };
-    return analysis.detectHeelRaises(trace, placement, foot, defaults(analysis).heel);
+    return analysis.detectHeelRaises(trace, placement, foot, settings.heel);
   }
-  return analysis.detectBodyRaises(trace, placement, { bodyMassKg: subject.bodyMassKg }, defaults(analysis).body);
-}
-
-function defaults(analysis) {
-  return { heel: analysis.heelDefaults, body: analysis.bodyDefaults, ...analysis.defaultSettings?.() };
+  return analysis.detectBodyRaises(trace, placement, { bodyMassKg: subject.bodyMassKg }, settings.body);
 }
 
 function stringOf(subject) {

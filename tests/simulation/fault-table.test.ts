@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { drawFaults } from '../../packages/simulation/src/fault-draw.ts';
-import { faultNames, faultRange, formatFaultTable } from '../../packages/simulation/src/fault-table.ts';
+import { type FaultName, faultRange, faultTable, formatFaultTable } from '../../packages/simulation/src/fault-table.ts';
 import { Random } from '../../packages/simulation/src/random.ts';
 
+const faultNames = Object.keys(faultTable) as FaultName[];
 const levels = ['clean', 'typical', 'hard', 'field'] as const;
 
 describe('the table of faults', () => {
@@ -18,13 +19,15 @@ describe('the table of faults', () => {
   test('ranges are not upside down, and a field recording is no better than a hard one', () => {
     for (const name of faultNames) {
       for (const level of levels) {
-        const [low, high] = faultRange(name, level);
+        const [low, high] = faultRange(faultTable[name], level);
         expect(low, `${name} ${level}`).toBeLessThanOrEqual(high);
       }
     }
     for (const name of ['swayHeelM', 'trunkWobble', 'lossShare', 'stampJitter', 'incompleteShare'] as const) {
-      expect(faultRange(name, 'field')).toEqual(faultRange(name, 'hard'));
-      expect(faultRange(name, 'hard')[0]).toBeGreaterThanOrEqual(faultRange(name, 'typical')[1]);
+      expect(faultRange(faultTable[name], 'field')).toEqual(faultRange(faultTable[name], 'hard'));
+      expect(faultRange(faultTable[name], 'hard')[0]).toBeGreaterThanOrEqual(
+        faultRange(faultTable[name], 'typical')[1],
+      );
     }
   });
 
@@ -37,17 +40,18 @@ describe('the table of faults', () => {
       'slipChance',
       'emptyChance',
     ] as const) {
-      for (const level of ['clean', 'typical', 'hard'] as const) expect(faultRange(name, level)).toEqual([0, 0]);
-      expect(faultRange(name, 'field')[1]).toBeGreaterThan(0);
+      for (const level of ['clean', 'typical', 'hard'] as const)
+        expect(faultRange(faultTable[name], level)).toEqual([0, 0]);
+      expect(faultRange(faultTable[name], 'field')[1]).toBeGreaterThan(0);
     }
   });
 });
 
 describe('drawing from the table', () => {
   test('stays within the ranges and uses them', () => {
-    const draws = Array.from({ length: 400 }, (_, seed) => drawFaults('hard', new Random(seed, 0), {}));
+    const draws = Array.from({ length: 400 }, (_, seed) => drawFaults(faultTable, 'hard', new Random(seed, 0), {}));
     for (const name of faultNames) {
-      const [low, high] = faultRange(name, 'hard');
+      const [low, high] = faultRange(faultTable[name], 'hard');
       const values = draws.map((draw) => draw[name]);
       expect(Math.min(...values)).toBeGreaterThanOrEqual(low);
       expect(Math.max(...values)).toBeLessThanOrEqual(high);
@@ -56,8 +60,8 @@ describe('drawing from the table', () => {
   });
 
   test('a fixed amount is taken as it is and changes no other', () => {
-    const free = drawFaults('field', new Random(7, 0), {});
-    const fixed = drawFaults('field', new Random(7, 0), { swayHeelM: 0.01 });
+    const free = drawFaults(faultTable, 'field', new Random(7, 0), {});
+    const fixed = drawFaults(faultTable, 'field', new Random(7, 0), { swayHeelM: 0.01 });
     expect(fixed).toEqual({ ...free, swayHeelM: 0.01 });
   });
 });

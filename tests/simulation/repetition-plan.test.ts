@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { drawFaults } from '../../packages/simulation/src/fault-draw.ts';
-import type { FaultName } from '../../packages/simulation/src/fault-table.ts';
+import { type FaultName, faultTable } from '../../packages/simulation/src/fault-table.ts';
 import { bodyRise, heelHeight } from '../../packages/simulation/src/foot-lever.ts';
 import { drawPerson } from '../../packages/simulation/src/person.ts';
 import { Random } from '../../packages/simulation/src/random.ts';
@@ -8,7 +8,7 @@ import { planRepetitions, type RepetitionPlan } from '../../packages/simulation/
 import { drawMoves, worldRateHz } from '../../packages/simulation/src/world-shapes.ts';
 
 function plan(seed: number, count: number, fixed: Partial<Record<FaultName, number>> = {}): RepetitionPlan {
-  const faults = drawFaults('field', new Random(seed, 0), fixed);
+  const faults = drawFaults(faultTable, 'field', new Random(seed, 0), fixed);
   return planRepetitions(drawPerson(new Random(seed, 1)), faults, count, 2, new Random(seed, 2));
 }
 

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { drawFaults } from '../../packages/simulation/src/fault-draw.ts';
+import { faultTable } from '../../packages/simulation/src/fault-table.ts';
 import { Random } from '../../packages/simulation/src/random.ts';
 import { addSpikes, addWhite, convert, drawSampleTimes } from '../../packages/simulation/src/sampling.ts';
 
-const still = drawFaults('clean', new Random(1, 0), {});
+const still = drawFaults(faultTable, 'clean', new Random(1, 0), {});
 
 describe('sample times', () => {
   test('are regular when nothing disturbs them', () => {

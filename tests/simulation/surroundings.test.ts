@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { drawFaults } from '../../packages/simulation/src/fault-draw.ts';
+import { faultTable } from '../../packages/simulation/src/fault-table.ts';
 import { Random } from '../../packages/simulation/src/random.ts';
 import { afterSet, beforeSet, Choreography } from '../../packages/simulation/src/surroundings.ts';
 import { drawMoves } from '../../packages/simulation/src/world-shapes.ts';
 
-const still = drawFaults('clean', new Random(1, 0), {});
+const still = drawFaults(faultTable, 'clean', new Random(1, 0), {});
 
 function staged(write: (stage: Choreography, random: Random) => void, seed = 1): Choreography {
   const random = new Random(seed, 0);

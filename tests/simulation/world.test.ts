@@ -1,17 +1,17 @@
 import { describe, expect, test } from 'vitest';
 import { drawFaults } from '../../packages/simulation/src/fault-draw.ts';
-import type { FaultName } from '../../packages/simulation/src/fault-table.ts';
+import { type FaultName, faultTable } from '../../packages/simulation/src/fault-table.ts';
 import { bodyRise, heelHeight } from '../../packages/simulation/src/foot-lever.ts';
 import { drawPerson } from '../../packages/simulation/src/person.ts';
 import { Random } from '../../packages/simulation/src/random.ts';
-import { planRepetitions, type TrueRepetition } from '../../packages/simulation/src/repetition-plan.ts';
+import { planRepetitions } from '../../packages/simulation/src/repetition-plan.ts';
 import { Choreography } from '../../packages/simulation/src/surroundings.ts';
 import { buildWorld, type World } from '../../packages/simulation/src/world.ts';
 
 const person = drawPerson(new Random(1, 1));
 
 function build(fixed: Partial<Record<FaultName, number>>, act: (stage: Choreography) => void = () => {}) {
-  const faults = drawFaults('clean', new Random(1, 0), fixed);
+  const faults = drawFaults(faultTable, 'clean', new Random(1, 0), fixed);
   const plan = planRepetitions(person, faults, 5, 3, new Random(1, 2));
   const stage = new Choreography(new Random(1, 4), 0);
   act(stage);

@@ -1,12 +1,18 @@
 export {
   type FaultAmounts,
   type FaultName,
+  type FaultRow,
+  faultTable,
   formatFaultTable,
   type Level,
   type SimulatedPlacement,
 } from './fault-table.ts';
 export type { FootLever } from './foot-lever.ts';
 export type { Person } from './person.ts';
+export type { Effort } from './pulls/effort.ts';
+export { type PullFaultName, type PullFaults, pullTable } from './pulls/pull-table.ts';
+export { type PullRequest, type SimulatedPulls, simulatePulls, type TrueEffort } from './pulls/simulate-pulls.ts';
 export type { TrueRepetition } from './repetition-plan.ts';
-export { type SetRequest, type SimulatedSet, simulateSet } from './simulate-set.ts';
+export { type Activity, type SetRequest, type SimulatedSet, simulateSet } from './simulate-set.ts';
+export type { MoveShape } from './smooth-move.ts';
 export type { SimulatedChannel, SimulatedGroup, SimulatedTrace } from './trace.ts';

@@ -1,6 +1,5 @@
 import type { FaultAmounts } from './fault-table.ts';
 import type { Random } from './random.ts';
-import type { World } from './world.ts';
 
 /** When the sensor looked, and what its stamps say. */
 export interface SampleTimes {
@@ -23,7 +22,7 @@ export interface SampleTimes {
 export function drawSampleTimes(
   lengthS: number,
   sampleRateHz: number,
-  faults: FaultAmounts,
+  faults: Pick<FaultAmounts, 'lossShare' | 'gapCount' | 'stampJitter'>,
   random: Random,
 ): SampleTimes {
   const count = Math.floor(lengthS * sampleRateHz);
@@ -59,7 +58,11 @@ export function drawSampleTimes(
  *
  * Source: definition
  */
-export function sampleAt(signal: Float64Array, world: World, timesS: Float64Array): Float64Array {
+export function sampleAt(
+  signal: Float64Array,
+  world: { readonly sampleRateHz: number },
+  timesS: Float64Array,
+): Float64Array {
   const last = signal.length - 1;
   return timesS.map((timeS) => {
     const place = Math.min(last, timeS * world.sampleRateHz);

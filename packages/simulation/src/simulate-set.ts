@@ -1,6 +1,6 @@
 import { secondDerivative } from './derivatives.ts';
 import { drawFaults } from './fault-draw.ts';
-import type { FaultAmounts, FaultName, Level, SimulatedPlacement } from './fault-table.ts';
+import { type FaultAmounts, type FaultName, faultTable, type Level, type SimulatedPlacement } from './fault-table.ts';
 import { lowPassNoiseDensity } from './noise.ts';
 import { drawPerson, type Person } from './person.ts';
 import { Random } from './random.ts';
@@ -74,7 +74,7 @@ function drawCount(random: Random): number {
  */
 export function simulateSet(request: SetRequest): SimulatedSet {
   const stream = (name: keyof typeof streams): Random => new Random(request.seed, streams[name]);
-  const faults = drawFaults(request.level, stream('faults'), request.faults ?? {});
+  const faults = drawFaults(faultTable, request.level, stream('faults'), request.faults ?? {});
   const tester = stream('tester');
   const drawn = drawPerson(stream('person'));
   const person: Person = {

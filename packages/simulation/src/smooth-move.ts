@@ -72,3 +72,15 @@ export function wayGone(shape: MoveShape, time: number): number {
       return shape.kind satisfies never;
   }
 }
+
+/**
+ * A smooth there-and-back: 0 at both ends with two derivatives, 1 in the middle.
+ *
+ * @param time - share of the duration gone; outside 0 to 1 gives 0 [-]
+ * @returns share of the greatest value [-]
+ *
+ * Source: ours
+ */
+export function thereAndBack(time: number): number {
+  return time <= 0 || time >= 1 ? 0 : 64 * (time * (1 - time)) ** 3;
+}

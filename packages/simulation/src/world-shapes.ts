@@ -1,5 +1,5 @@
 import type { Random } from './random.ts';
-import { type Move, wayGone } from './smooth-move.ts';
+import { type Move, thereAndBack, wayGone } from './smooth-move.ts';
 
 /** Samples per second of the world [Hz]. */
 export const worldRateHz = 500;
@@ -54,8 +54,7 @@ export function drawMoves(target: Float64Array, moves: readonly Move[], startLev
  */
 export function addHump(target: Float64Array, fromS: number, toS: number, size: number): void {
   forEachSample(target, fromS, toS, (i, timeS) => {
-    const u = (timeS - fromS) / (toS - fromS);
-    target[i] += size * 64 * (u * (1 - u)) ** 3; // value and two derivatives vanish at both ends
+    target[i] += size * thereAndBack((timeS - fromS) / (toS - fromS));
   });
 }
 

@@ -1,12 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { drawFaults } from '../../../packages/simulation/src/fault-draw.ts';
+import { faultTable } from '../../../packages/simulation/src/fault-table.ts';
 import { standardGravity } from '../../../packages/simulation/src/gravity.ts';
 import { Random } from '../../../packages/simulation/src/random.ts';
 import { inertialTrace } from '../../../packages/simulation/src/sensors/inertial.ts';
 import { worldOfPitch } from './worlds.ts';
 
 const still = {
-  ...drawFaults('clean', new Random(1, 0), {}),
+  ...drawFaults(faultTable, 'clean', new Random(1, 0), {}),
   accelerometerNoise: 0,
   gyroscopeNoise: 0,
 };

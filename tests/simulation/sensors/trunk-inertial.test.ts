@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { drawFaults } from '../../../packages/simulation/src/fault-draw.ts';
+import { faultTable } from '../../../packages/simulation/src/fault-table.ts';
 import { standardGravity } from '../../../packages/simulation/src/gravity.ts';
 import { Random } from '../../../packages/simulation/src/random.ts';
 import { trunkInertial } from '../../../packages/simulation/src/sensors/trunk-inertial.ts';
 import { cosineCycles, worldOfPitch } from './worlds.ts';
 
-const still = { ...drawFaults('clean', new Random(1, 0), {}), trunkWobble: 0 };
+const still = { ...drawFaults(faultTable, 'clean', new Random(1, 0), {}), trunkWobble: 0 };
 
 describe('an accelerometer at the sacrum', () => {
   test('reads gravity plus the acceleration of the body, whose sum over a cycle is nothing', () => {
