@@ -73,6 +73,14 @@ describe('a simulated set', () => {
     expect(set.faults.swayHeelM).toBe(0.001);
   });
 
+  test('who moves quickly wobbles more, unless the wobble is fixed', () => {
+    const request = { placement: 'trunk', level: 'hard', seed: 3, count: 2, faults: { wobblePace: 1 } } as const;
+    const wobble = (cycleS: number): number => simulateSet({ ...request, cycleS }).faults.trunkWobble;
+    expect(Math.abs(wobble(1) / wobble(4) - 4)).toBeLessThan(1e-12);
+    const fixed = simulateSet({ ...request, cycleS: 1, faults: { trunkWobble: 0.1 } });
+    expect(fixed.faults.trunkWobble).toBe(0.1);
+  });
+
   test('80 kg lifted by 10 cm at the heel 25 times are 1961.33 J by the heel convention', () => {
     const { foot } = simulateSet({ placement: 'heel', level: 'clean', seed: 1 }).truth.person;
     const topPitchRad = Math.asin(0.1 / foot.heelLeverM);
@@ -110,8 +118,9 @@ describe('files without a repetition', () => {
 
   test('squats move the trunk and the platform, walking moves the foot', () => {
     const spread = (request: SetRequest): number => {
-      const { samples } = simulateSet(request).trace.groups[0].channels[0];
-      return Math.max(...samples) - Math.min(...samples);
+      const { timesS, channels } = simulateSet(request).trace.groups[0];
+      const sizes = timesS.map((_, i) => Math.hypot(...channels.map(({ samples }) => samples[i])));
+      return Math.max(...sizes) - Math.min(...sizes);
     };
     const still = { level: 'clean', seed: 2 } as const;
     for (const [placement, activity] of [
@@ -123,7 +132,7 @@ describe('files without a repetition', () => {
         5 * spread({ ...still, placement, activity: 'quiet' }),
       );
     }
-    const foot = { ...still, placement: 'foot' } as const;
+    const foot = { ...still, placement: 'foot', gyroscope: false } as const;
     expect(spread({ ...foot, activity: 'squats' })).toBeLessThan(2 * spread({ ...foot, activity: 'quiet' }));
   });
 

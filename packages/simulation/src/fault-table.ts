@@ -92,6 +92,14 @@ export const faultTable = {
     [0.13, 0.185],
     [0.13, 0.185],
   ),
+  wobblePace: faultRow(
+    '-',
+    'power by which wobble grows with tempo; 1 at 2 s a cycle',
+    [0.5, 1],
+    [0.5, 1],
+    [0.5, 1],
+    [0.5, 1],
+  ),
   wobbleCornerHz: faultRow('Hz', 'corner above which the wobble falls', [2, 5], [2, 5], [2, 5], [2, 5]),
   // the model of the body that the tester uses
   leverError: faultRow('-', 'error of the measured heel lever, sd', none, [0.01, 0.01], [0.01, 0.01], [0.01, 0.01]),

@@ -27,7 +27,7 @@ const shapeKinds = [
 function drawShape(random: Random): MoveShape {
   return {
     kind: random.weighted(shapeKinds),
-    skew: random.between(-0.2, 0.2),
+    skew: random.between(-0.15, 0.15),
     share: random.between(0.35, 0.5),
   };
 }
@@ -62,6 +62,9 @@ export function drawPerson(random: Random): Person {
   const down = random.between(0.8, 1.3);
   const hold = random.chance(0.25) ? random.between(0, 0.05) : random.between(0.05, 0.9);
   const low = random.between(0.05, 0.7);
+  const upShape = drawShape(random);
+  const ownDownShape = drawShape(random);
+  const sameManner = random.chance(0.75); // most people go down in the manner they come up
   const sum = up + hold + down + low;
   return {
     bodyMassKg: random.between(50, 100),
@@ -74,7 +77,7 @@ export function drawPerson(random: Random): Person {
       ]),
     cycleS,
     shares: [up / sum, hold / sum, down / sum, low / sum],
-    upShape: drawShape(random),
-    downShape: drawShape(random),
+    upShape,
+    downShape: sameManner ? { ...ownDownShape, kind: upShape.kind } : ownDownShape,
   };
 }

@@ -74,15 +74,16 @@ function drawCount(random: Random): number {
  */
 export function simulateSet(request: SetRequest): SimulatedSet {
   const stream = (name: keyof typeof streams): Random => new Random(request.seed, streams[name]);
-  const faults = drawFaults(faultTable, request.level, stream('faults'), request.faults ?? {});
+  const amounts = drawFaults(faultTable, request.level, stream('faults'), request.faults ?? {});
   const tester = stream('tester');
   const drawn = drawPerson(stream('person'));
   const person: Person = {
     ...drawn,
     ...(request.cycleS === undefined ? {} : { cycleS: request.cycleS }),
-    foot: { ...drawn.foot, pivotMigration: faults.pivotMigration },
+    foot: { ...drawn.foot, pivotMigration: amounts.pivotMigration },
     ...request.person,
   };
+  const faults = atPace(amounts, person.cycleS, request.faults ?? {});
   const planRandom = stream('plan');
   const wanted = drawCount(planRandom);
   const empty = tester.chance(faults.emptyChance) || (request.activity ?? 'heel-raises') !== 'heel-raises';
@@ -129,6 +130,19 @@ export function simulateSet(request: SetRequest): SimulatedSet {
         : { medianSignalToNoise: median(repetitions.map((repetition) => repetition.signalToNoise!)) }),
     },
     faults,
+  };
+}
+
+/** Tempo at which the table states the wobble [s]. */
+const statedCycleS = 2;
+
+/** Who moves quickly shakes more: the wobble of this person's tempo, unless it was fixed. */
+function atPace(amounts: FaultAmounts, cycleS: number, fixed: Partial<Record<FaultName, number>>): FaultAmounts {
+  const growth = (statedCycleS / cycleS) ** amounts.wobblePace;
+  return {
+    ...amounts,
+    trunkWobble: fixed.trunkWobble ?? amounts.trunkWobble * growth,
+    platformWobble: fixed.platformWobble ?? amounts.platformWobble * growth,
   };
 }
 
