@@ -13,9 +13,11 @@ import { restLevel } from './heel/floor.ts';
 import { type FloorLine, floorLine, restVotes } from './heel/floor-line.ts';
 import type { HeelSettings } from './heel/heel-settings.ts';
 import { heightUncertainty } from './heel/height-uncertainty.ts';
-import { moveShapes } from './heel/move-shape.ts';
+import { minimumJerk, moveShape } from './heel/move-shape.ts';
+import { restsBetween } from './heel/rests.ts';
 import { isolateSet, type Judged } from './heel/set-isolation.ts';
 import { chooseShapes } from './heel/shape-choice.ts';
+import { measureNoise } from './heel/sway-noise.ts';
 import {
   type FitSignal,
   reachOf,
@@ -62,22 +64,21 @@ export function detectHeelRaises(
     (candidate) => candidate.heightM > settings.leastHeightM / 2 && candidate.ownRiseM > settings.leastHeightM / 2,
   );
   const tops = candidates.map((candidate) => timeOf(candidate.bump.topIndex));
-  const signal: FitSignal = {
+  const usual: FitSignal = {
     startS: grid.startS,
     sampleRateHz: grid.sampleRateHz,
-    levelM: smoothLevel(levelM, grid.sampleRateHz, 12),
+    levelM,
     smoothM: smooth,
     turns,
-    noiseM: 0.0025,
+    noise: { swaySdM: settings.noise.usualSwayM, swayTimeS: settings.noise.usualSwayTimeS, whiteSdM: 0.001 },
   };
-  const shapes = moveShapes();
+  const smoothShapes = [minimumJerk, { start: 1, end: 1, spread: 0 }, { start: 3, end: 3, spread: 0 }].map(moveShape);
   const atSpeed = candidates.map((candidate, i) => {
     const edge = i < 8 || i >= candidates.length - 8;
     if (!edge || placement === 'foot') return 0;
-    const stretch = stretchOf(candidate, signal);
-    const reach = reachOf(stretch, ends(candidates[i - 1], timeOf), starts(candidates[i + 1], timeOf), signal);
-    const { timesS, level } = samplesOf(signal, reach[0], reach[1]);
-    return startsAtSpeed(timesS, level, stretch.guess, shapes.slice(0, 3), signal.noiseM);
+    const stretch = stretchOf(candidate, usual);
+    const reach = reachOf(stretch, ends(candidates[i - 1], timeOf), starts(candidates[i + 1], timeOf), usual);
+    return startsAtSpeed(samplesOf(usual, reach[0], reach[1]), stretch.guess, smoothShapes);
   });
   const judged = isolateSet(candidates, tops, atSpeed, {
     leastHeightM: settings.leastHeightM,
@@ -89,24 +90,39 @@ export function detectHeelRaises(
     boutGapS: settings.boutGapS,
   });
   const members = judged.filter((one) => one.accepted && one.candidate.heightM >= settings.leastHeightM);
-  const stretches = members.map((one) => stretchOf(one.candidate, signal));
+  const whole: Interval = { fromS: timeOf(0), toS: timeOf(grid.count - 1) };
+  const stretches = members.map((one) => stretchOf(one.candidate, usual));
+  const guessed = restsBetween(
+    stretches.map((stretch) => stretch.guess),
+    judged,
+    timeOf,
+    whole,
+  );
+  const firstFloor = floorLine(restVotes(smooth, grid.startS, grid.sampleRateHz, guessed), restM, 0.001);
+  const signal: FitSignal = {
+    ...usual,
+    noise: measureNoise(levelM, grid.startS, grid.sampleRateHz, guessed, firstFloor.at, settings.noise),
+  };
   const reaches = stretches.map((stretch, i) =>
     reachOf(stretch, ends(members[i - 1]?.candidate, timeOf), starts(members[i + 1]?.candidate, timeOf), signal),
   );
-  const whole = stretches.map((_, i) => i).filter((i) => stretches[i].highs.length === 1);
-  const some = whole.filter((_, k) => k % Math.ceil(whole.length / 12) === 0);
+  const plain = stretches.map((_, i) => i).filter((i) => stretches[i].highs.length === 1);
+  const some = plain.filter((_, k) => k % Math.ceil(plain.length / 12) === 0);
   const chosen = chooseShapes(
-    some.map((i) => stretches[i]),
-    some.map((i) => reaches[i]),
-    signal,
-    shapes,
+    some.map((i) => samplesOf(signal, reaches[i][0], reaches[i][1])),
+    some.map((i) => stretches[i].guess),
   );
   const found: Found[] = stretches.map((stretch, i) => ({
     judged: members[i],
     stretch,
     timed: timeRepetition(stretch, reaches[i], signal, chosen.up, chosen.down),
   }));
-  const rests = restsOf(found, judged, timeOf, grid.count);
+  const rests = restsBetween(
+    found.map(({ timed }) => timed),
+    judged,
+    timeOf,
+    whole,
+  );
   const votes = restVotes(smooth, grid.startS, grid.sampleRateHz, rests);
   const floor = floorLine(votes, restM, 0.001);
   const stillSdM = stillSpread(signal, rests, floor, floor.scatterM);
@@ -196,37 +212,6 @@ function greatestHeight(height: HeelHeight, foot: FootGeometry, settings: HeelSe
   const lever =
     foot.heelLeverM ?? (height.foot === undefined ? settings.longestHeelLeverM : settings.nominalHeelLeverM);
   return lever * Math.sin(settings.steepestRad);
-}
-
-/** Stretches of the set and beside it in which the heel is down, as far as nothing else happens there. */
-function restsOf(
-  found: readonly Found[],
-  judged: readonly Judged[],
-  timeOf: (index: number) => number,
-  count: number,
-): Interval[] {
-  if (found.length === 0) return [{ fromS: timeOf(0), toS: timeOf(count - 1) }];
-  const busy: Interval[] = found.map(({ timed }) => ({ fromS: timed.startS, toS: timed.endS }));
-  for (const { candidate, accepted } of judged) {
-    if (accepted) continue;
-    busy.push({
-      fromS: timeOf(candidate.halfUpIndex) - 1.2 * candidate.upS - 0.1,
-      toS: timeOf(candidate.halfDownIndex) + 1.2 * candidate.downS + 0.1,
-    });
-  }
-  busy.sort((a, b) => a.fromS - b.fromS);
-  const firstS = found[0].timed.startS - 8;
-  const lastS = found.at(-1)!.timed.endS + 8;
-  const rests: Interval[] = [];
-  let fromS = Math.max(firstS, timeOf(0));
-  for (const one of busy) {
-    if (one.toS < fromS) continue;
-    if (one.fromS > fromS && one.fromS < lastS) rests.push({ fromS, toS: one.fromS });
-    fromS = Math.max(fromS, one.toS);
-  }
-  const endS = Math.min(lastS, timeOf(count - 1));
-  if (endS > fromS) rests.push({ fromS, toS: endS });
-  return rests;
 }
 
 function stillSpread(signal: FitSignal, rests: readonly Interval[], floor: FloorLine, limit: number): number {

@@ -27,6 +27,12 @@ export const heelDefaults: HeelSettings = {
   spikeM: 0.012, // ours
   spikeAcceleration: 4, // ours
   spikeRate: 1.5, // ours
+  noise: {
+    usualSwayM: 0.002, // from memory: sway of a standing heel is 1 to 3 mm
+    usualSwayTimeS: 0.3, // ours
+    leastSwayM: 0.0004, // ours
+    leastWhiteM: 0.0001, // ours
+  },
   pitch: {
     movementCutoffHz: 8, // ours
     tempoCutoffHz: 3, // ours

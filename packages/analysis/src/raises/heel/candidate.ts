@@ -55,7 +55,8 @@ export function describeBumps(
 ): Candidate[] {
   return bumps.map((bump) => {
     const { leftIndex, topIndex, rightIndex, left, top, right } = bump;
-    const way = (share: number, low: number): number => low + share * (top - low);
+    // Where a neighbour dips below the floor, the move begins and ends at rest all the same.
+    const way = (share: number, low: number): number => Math.max(low, restM) + share * (top - Math.max(low, restM));
     const up10 = crossing(smooth, topIndex, leftIndex, way(0.1, left));
     const up90 = crossing(smooth, topIndex, leftIndex, way(0.9, left));
     const down10 = crossing(smooth, topIndex, rightIndex, way(0.1, right));

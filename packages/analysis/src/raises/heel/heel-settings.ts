@@ -1,4 +1,5 @@
 import type { PitchSettings } from '../../movement/pitch.ts';
+import type { NoiseRule } from './sway-noise.ts';
 
 /** Everything that the detection of heel raises from a heel or foot sensor takes as given. */
 export interface HeelSettings {
@@ -42,5 +43,7 @@ export interface HeelSettings {
   readonly spikeM: number;
   readonly spikeAcceleration: number;
   readonly spikeRate: number;
+  /** sway and noise of the level */
+  readonly noise: NoiseRule;
   readonly pitch: PitchSettings;
 }

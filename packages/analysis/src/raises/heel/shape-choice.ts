@@ -1,40 +1,223 @@
-import { fitMove } from './move-fit.ts';
-import type { MoveShape } from './move-shape.ts';
-import { type FitSignal, type Stretch, samplesOf } from './timing.ts';
+import { solveSymmetric } from './linear-solve.ts';
+import type { FitData, Move } from './move-fit.ts';
+import { moveLevel, moveSize, orderTimes } from './move-model.ts';
+import { type MoveShape, minimumJerk, moveShape, readShape, type ShapeExponents } from './move-shape.ts';
+
+export interface ChosenShapes {
+  readonly up: MoveShape;
+  readonly down: MoveShape;
+}
+
+/** Shared parameters: logarithm of start, of end, and spread; of the way up, then of the way down. */
+const sharedSize = 6;
+
+/** How far the shared parameters usually lie from minimum jerk: a factor of 1.5 in either exponent, a spread of 3. */
+const usualSd = [0.4, 0.4, 3] as const;
+
+/** Whitened departures beyond this many units count less and less. */
+const softness = 3;
+
+const rounds = 20;
+
+interface Way {
+  readonly shape: MoveShape;
+  /** derivative of the way by each of its three parameters, tabulated like it */
+  readonly slopes: readonly Float64Array[];
+}
+
+function exponentsOf(shared: Float64Array, offset: number): ShapeExponents {
+  return {
+    start: Math.exp(shared[offset]),
+    end: Math.exp(shared[offset + 1]),
+    spread: shared[offset + 2],
+  };
+}
+
+function wayOf(shared: Float64Array, offset: number): Way {
+  const shape = moveShape(exponentsOf(shared, offset));
+  const slopes = [0.01, 0.01, 0.05].map((step, k) => {
+    const moved = Float64Array.from(shared);
+    moved[offset + k] = moved[offset + k] + step;
+    const other = moveShape(exponentsOf(moved, offset)).way;
+    return other.map((value, i) => (value - shape.way[i]) / step);
+  });
+  return { shape, slopes };
+}
+
+/** Pieces of the normal equations: one block for each repetition, its coupling with the shared ones, and theirs. */
+interface Blocks {
+  readonly own: Float64Array[];
+  readonly coupling: Float64Array[];
+  readonly ownGradient: Float64Array[];
+  readonly shared: Float64Array;
+  readonly sharedGradient: Float64Array;
+  cost: number;
+}
+
+function assemble(all: readonly FitData[], moves: readonly Float64Array[], shared: Float64Array): Blocks {
+  const [up, down] = [wayOf(shared, 0), wayOf(shared, 3)];
+  const blocks: Blocks = {
+    own: all.map(() => new Float64Array(moveSize * moveSize)),
+    coupling: all.map(() => new Float64Array(moveSize * sharedSize)),
+    ownGradient: all.map(() => new Float64Array(moveSize)),
+    shared: new Float64Array(sharedSize * sharedSize),
+    sharedGradient: new Float64Array(sharedSize),
+    cost: 0,
+  };
+  all.forEach((data, k) => addRepetition(data, moves[k], up, down, blocks, k));
+  for (let a = 0; a < sharedSize; a++) {
+    const usual = a % 3 === 2 ? minimumJerk.spread : Math.log(2);
+    const precision = 1 / usualSd[a % 3] ** 2;
+    blocks.cost += precision * (shared[a] - usual) ** 2;
+    blocks.shared[a * sharedSize + a] += precision;
+    blocks.sharedGradient[a] += precision * (usual - shared[a]);
+  }
+  return blocks;
+}
+
+function addRepetition(data: FitData, p: Float64Array, up: Way, down: Way, blocks: Blocks, k: number): void {
+  const total = moveSize + sharedSize;
+  const slopes = new Float64Array(moveSize);
+  const inner = new Float64Array(total);
+  const sway = new Float64Array(total);
+  const white = new Float64Array(total);
+  const { timesS, level, whitening } = data;
+  const [own, coupling, ownGradient] = [blocks.own[k], blocks.coupling[k], blocks.ownGradient[k]];
+  const { shared, sharedGradient } = blocks;
+  const { decay, passed } = whitening;
+  let [levelInner, levelSway] = [0, 0];
+  for (let i = 0; i < timesS.length; i++) {
+    const t = timesS[i];
+    const departure = level[i] - moveLevel(p, t, up.shape, down.shape, slopes);
+    const rising = t > p[0] && t < p[1];
+    const falling = t > p[2] && t < p[3];
+    const u = rising ? (t - p[0]) / (p[1] - p[0]) : falling ? (t - p[2]) / (p[3] - p[2]) : 0;
+    const innerGain = whitening.innerGain[i];
+    const swayGain = whitening.swayGain[i];
+    const scale = whitening.scale[i];
+    const surprise = departure - levelSway;
+    levelInner += innerGain * surprise;
+    levelSway = passed * levelInner + decay * (levelSway + swayGain * surprise);
+    levelInner *= decay;
+    for (let a = 0; a < total; a++) {
+      let slope = 0;
+      if (a < moveSize) slope = slopes[a];
+      else if (rising && a < moveSize + 3) slope = (p[5] - p[4]) * readShape(up.slopes[a - moveSize], u);
+      else if (falling && a >= moveSize + 3) slope = (p[6] - p[5]) * readShape(down.slopes[a - moveSize - 3], u);
+      const fresh = slope - sway[a];
+      const stage = inner[a] + innerGain * fresh;
+      sway[a] = passed * stage + decay * (sway[a] + swayGain * fresh);
+      inner[a] = decay * stage;
+      white[a] = fresh * scale;
+    }
+    const x = surprise * scale;
+    const root = Math.sqrt(1 + (x * x) / (softness * softness));
+    blocks.cost += 2 * softness * softness * (root - 1);
+    for (let a = 0; a < total; a++) {
+      const weighted = white[a] / root;
+      if (a < moveSize) {
+        ownGradient[a] += weighted * x;
+        for (let b = 0; b <= a; b++) own[a * moveSize + b] += weighted * white[b];
+        for (let b = 0; b < sharedSize; b++) coupling[a * sharedSize + b] += weighted * white[moveSize + b];
+      } else {
+        sharedGradient[a - moveSize] += weighted * x;
+        for (let b = moveSize; b <= a; b++) {
+          shared[(a - moveSize) * sharedSize + (b - moveSize)] += weighted * white[b];
+        }
+      }
+    }
+  }
+}
+
+/** Step of all parameters: the repetitions are eliminated one by one, then the few shared ones solved for. */
+function stepOf(
+  blocks: Blocks,
+  damping: number,
+): { readonly moves: Float64Array[]; readonly shared: Float64Array } | undefined {
+  const schur = Float64Array.from(blocks.shared);
+  const sharedStep = Float64Array.from(blocks.sharedGradient);
+  for (let a = 0; a < sharedSize; a++) schur[a * sharedSize + a] = schur[a * sharedSize + a] * (1 + damping);
+  const solved: Float64Array[][] = [];
+  for (let k = 0; k < blocks.own.length; k++) {
+    const matrix = Float64Array.from(blocks.own[k]);
+    for (let a = 0; a < moveSize; a++) matrix[a * moveSize + a] = matrix[a * moveSize + a] * (1 + damping) + 1e-6;
+    const coupling = blocks.coupling[k];
+    const right = [Float64Array.from(blocks.ownGradient[k])];
+    for (let b = 0; b < sharedSize; b++) {
+      right.push(Float64Array.from({ length: moveSize }, (_, a) => coupling[a * sharedSize + b]));
+    }
+    if (!solveSymmetric(matrix, right, moveSize)) return undefined;
+    solved.push(right);
+    for (let a = 0; a < sharedSize; a++) {
+      for (let m = 0; m < moveSize; m++) sharedStep[a] -= coupling[m * sharedSize + a] * right[0][m];
+      for (let b = 0; b <= a; b++) {
+        for (let m = 0; m < moveSize; m++) schur[a * sharedSize + b] -= coupling[m * sharedSize + a] * right[b + 1][m];
+      }
+    }
+  }
+  if (!solveSymmetric(schur, [sharedStep], sharedSize)) return undefined;
+  const moves = solved.map((right) =>
+    right[0].map((value, m) => {
+      let step = value;
+      for (let b = 0; b < sharedSize; b++) step -= right[b + 1][m] * sharedStep[b];
+      return step;
+    }),
+  );
+  return { moves, shared: sharedStep };
+}
 
 /**
  * The shapes of the way up and down that suit the repetitions of a set best, all of them together: one person moves
  * alike, so a few repetitions tell the shape that a single one under sway cannot.
  *
- * @param stretches - repetitions without dips, a dozen is enough [index, s, m]
- * @param reaches - from where to where each uses the rest beside it [s]
- * @param signal - level [m]
- * @param shapes - the family, the usual one first; it stays unless another is clearly better [-]
- * @returns shape of the way up and of the way down [-]
+ * @param all - samples of the repetitions, without dips; a dozen is enough [s, m]
+ * @param guesses - where to begin, one for each [s, m]
+ * @returns shape of the way up and of the way down; minimum jerk when nothing better is found [-]
  *
- * Source: ours (maximum likelihood over a family, pooled)
+ * Source: ours (posterior mode over a family of shapes with repetitions pooled; Levenberg-Marquardt with the Schur complement)
  */
-export function chooseShapes(
-  stretches: readonly Stretch[],
-  reaches: readonly (readonly [number, number])[],
-  signal: FitSignal,
-  shapes: readonly MoveShape[],
-): { readonly up: MoveShape; readonly down: MoveShape } {
-  const up = new Float64Array(shapes.length);
-  const down = new Float64Array(shapes.length);
-  stretches.forEach((stretch, k) => {
-    const { timesS, level } = samplesOf(signal, reaches[k][0], reaches[k][1]);
-    const fits = shapes.map((shape) => fitMove(timesS, level, stretch.guess, shape, shape, signal.noiseM));
-    if (fits.some((fit) => fit === undefined)) return;
-    fits.forEach((fit, s) => {
-      up[s] = up[s] + fit!.upMisfit;
-      down[s] = down[s] + fit!.downMisfit;
-    });
+export function chooseShapes(all: readonly FitData[], guesses: readonly Move[]): ChosenShapes {
+  let shared = Float64Array.of(Math.log(2), Math.log(2), 0, Math.log(2), Math.log(2), 0);
+  const shortest = all.map(({ timesS }) => Math.max(0.06, 3 * (timesS[1] - timesS[0])));
+  let moves = guesses.map((guess, k) => {
+    const p = Float64Array.of(
+      guess.startS,
+      guess.highFromS,
+      guess.highToS,
+      guess.endS,
+      guess.before,
+      guess.top,
+      guess.after,
+    );
+    orderTimes(p, shortest[k]);
+    return p;
   });
-  const least = (misfit: Float64Array): MoveShape => {
-    let best = 0;
-    for (let s = 1; s < misfit.length; s++) if (misfit[s] < misfit[best]) best = s;
-    return shapes[best];
-  };
-  return { up: least(up), down: least(down) };
+  let blocks = assemble(all, moves, shared);
+  let damping = 0.1;
+  for (let round = 0; round < rounds; round++) {
+    const step = stepOf(blocks, damping);
+    if (step === undefined) break;
+    const nextShared = shared.map((value, a) => held(value + Math.max(-0.7, Math.min(0.7, step.shared[a])), a));
+    const nextMoves = moves.map((p, k) => {
+      const next = p.map((value, m) => value + step.moves[k][m]);
+      orderTimes(next, shortest[k]);
+      return next;
+    });
+    const tried = assemble(all, nextMoves, nextShared);
+    if (tried.cost < blocks.cost) {
+      const small = blocks.cost - tried.cost < 1e-3 * tried.cost;
+      [shared, moves, blocks] = [nextShared, nextMoves, tried];
+      damping = Math.max(1e-5, damping / 5);
+      if (small) break;
+    } else {
+      damping *= 5;
+      if (damping > 1e4) break;
+    }
+  }
+  return { up: moveShape(exponentsOf(shared, 0)), down: moveShape(exponentsOf(shared, 3)) };
+}
+
+/** Keeps an exponent between 0.7 and 5 and the spread between -0.9 and 15, where the family means something. */
+function held(value: number, index: number): number {
+  return index % 3 === 2 ? Math.min(15, Math.max(-0.9, value)) : Math.min(Math.log(5), Math.max(Math.log(0.7), value));
 }

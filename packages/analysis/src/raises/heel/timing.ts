@@ -1,7 +1,8 @@
 import { type Bump, joinBumps } from './bumps.ts';
 import type { Candidate } from './candidate.ts';
-import { fitMove, type Move, type MoveFit } from './move-fit.ts';
+import { type FitData, fitMove, type Move, type MoveFit } from './move-fit.ts';
 import type { MoveShape } from './move-shape.ts';
+import { type SwayNoise, whitening } from './sway-noise.ts';
 
 /** The level as the fits see it. */
 export interface FitSignal {
@@ -13,8 +14,8 @@ export interface FitSignal {
   readonly smoothM: Float64Array;
   /** every turn of it, also those that were joined */
   readonly turns: readonly Bump[];
-  /** usual departure of the level from a smooth move [m] */
-  readonly noiseM: number;
+  /** how the level departs from a smooth move */
+  readonly noise: SwayNoise;
 }
 
 /** The stretch of one repetition: its outer lows, and the highs that stand out of it. */
@@ -53,7 +54,7 @@ export function stretchOf(candidate: Candidate, signal: FitSignal): Stretch {
       rightIndex = Math.min(rightIndex, turn.rightIndex);
     }
   }
-  const dip = Math.max(leastDip * candidate.heightM, 3 * signal.noiseM);
+  const dip = Math.max(leastDip * candidate.heightM, 3 * signal.noise.swaySdM);
   const highs = joinBumps(inside, () => dip).filter(
     (one) => one.topIndex >= halfUpIndex - 1 && one.topIndex <= halfDownIndex + 1,
   );
@@ -88,33 +89,32 @@ function turnsWithin(turns: readonly Bump[], bump: Bump): readonly Bump[] {
 }
 
 /**
- * Samples of a stretch for one fit, with what of the rest on either side belongs to it.
+ * Samples of a stretch for one fit: means of as many neighbours as leave some 60 samples.
  *
  * @param signal - level [m]
  * @param fromS - start of the stretch [s]
  * @param toS - end of the stretch [s]
- * @returns times and levels, thinned to about 60 samples or more [s, m]
+ * @returns times, levels and their whitening [s, m]
  *
  * Source: ours
  */
-export function samplesOf(
-  signal: FitSignal,
-  fromS: number,
-  toS: number,
-): { readonly timesS: Float64Array; readonly level: Float64Array } {
-  const { startS, sampleRateHz, levelM } = signal;
+export function samplesOf(signal: FitSignal, fromS: number, toS: number): FitData {
+  const { startS, sampleRateHz, levelM, noise } = signal;
   const from = Math.max(0, Math.ceil((fromS - startS) * sampleRateHz - 1e-6));
   const to = Math.min(levelM.length - 1, Math.floor((toS - startS) * sampleRateHz + 1e-6));
-  const thin = Math.max(1, Math.floor((to - from) / 60));
-  const count = Math.max(0, Math.floor((to - from) / thin) + 1);
+  const thin = Math.max(1, Math.floor((to - from + 1) / 60));
+  const count = Math.max(0, Math.floor((to - from + 1) / thin));
   const timesS = new Float64Array(count);
   const level = new Float64Array(count);
   for (let i = 0; i < count; i++) {
-    const index = from + i * thin;
-    timesS[i] = startS + index / sampleRateHz;
-    level[i] = levelM[index]!;
+    const first = from + i * thin;
+    let sum = 0;
+    for (let k = first; k < first + thin; k++) sum += levelM[k];
+    level[i] = sum / thin;
+    timesS[i] = startS + (first + (thin - 1) / 2) / sampleRateHz;
   }
-  return { timesS, level };
+  const ofMean = { ...noise, whiteSdM: noise.whiteSdM / Math.sqrt(thin) };
+  return { timesS, level, whitening: whitening(ofMean, thin / sampleRateHz, count) };
 }
 
 /** How far the stretch of a fit reaches: to the neighbours, but no longer than the move itself on either side. */
@@ -128,9 +128,9 @@ export function reachOf(
   const timeOf = (index: number): number => signal.startS + index / signal.sampleRateHz;
   const upS = guess.highFromS - guess.startS;
   const downS = guess.endS - guess.highToS;
-  const left = Math.max(previousEndS, guess.startS - Math.max(0.25, 0.5 * upS));
-  const right = Math.min(nextStartS, guess.endS + Math.max(0.25, 0.5 * downS));
-  return [Math.min(left, timeOf(stretch.leftIndex)), Math.max(right, timeOf(stretch.rightIndex))];
+  const left = Math.max(Math.min(previousEndS, timeOf(stretch.leftIndex)), guess.startS - Math.max(0.25, 0.5 * upS));
+  const right = Math.min(Math.max(nextStartS, timeOf(stretch.rightIndex)), guess.endS + Math.max(0.25, 0.5 * downS));
+  return [left, right];
 }
 
 export interface Timed {
@@ -174,8 +174,7 @@ export function timeRepetition(
   const { guess, highs } = stretch;
   const timeOf = (index: number): number => signal.startS + index / signal.sampleRateHz;
   const fitOf = (fromS: number, toS: number, from: Move): MoveFit | undefined => {
-    const { timesS, level } = samplesOf(signal, fromS, toS);
-    return fitMove(timesS, level, from, up, down, signal.noiseM);
+    return fitMove(samplesOf(signal, fromS, toS), from, up, down);
   };
   const first = highs[0];
   const last = highs.at(-1)!;
@@ -219,10 +218,10 @@ function timed(
     highFromS: (begin ?? guess).highFromS,
     highToS: (finish ?? guess).highToS,
     topM: top.top,
-    topUM: main?.levelU ?? 2 * signal.noiseM,
+    topUM: main?.levelU ?? 2 * signal.noise.swaySdM,
     beforeM: (begin ?? guess).before,
     afterM: (finish ?? guess).after,
-    residualSdM: main?.residualSd ?? signal.noiseM,
+    residualSdM: main?.residualSd ?? signal.noise.swaySdM,
     fit: main,
   };
 }

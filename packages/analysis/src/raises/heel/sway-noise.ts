@@ -1,0 +1,161 @@
+import type { Interval } from '../../signal/intervals.ts';
+import { median } from '../../signal/order-statistics.ts';
+
+/** How the level departs from a smooth move: slow sway and quick noise. */
+export interface SwayNoise {
+  /** standard deviation of the sway [m] */
+  readonly swaySdM: number;
+  /** time constant of either of its two low-pass stages [s] */
+  readonly swayTimeS: number;
+  /** standard deviation of the noise of one sample [m] */
+  readonly whiteSdM: number;
+}
+
+/** Weights that turn departures into independent ones of unit size; see {@link foretell}. */
+export interface Whitening {
+  /** share of the state that is left after one sample [-] */
+  readonly decay: number;
+  /** how much of the inner state reaches the sway within one sample [-] */
+  readonly passed: number;
+  /** share of each surprise that is taken for inner state, and for sway, by sample [-] */
+  readonly innerGain: Float64Array;
+  readonly swayGain: Float64Array;
+  /** one over the standard deviation of each surprise, by sample [1/m] */
+  readonly scale: Float64Array;
+}
+
+/**
+ * Whitening of a signal made of sway and noise: what each sample holds that could not be foretold from those before.
+ *
+ * Sway is taken for noise through two equal low-pass stages (it moves smoothly and forgets itself), so the innovations
+ * of its Kalman filter are independent; their scale starts with the whole spread and settles within a few samples.
+ *
+ * @param noise - sway and noise, not both 0 [m, s]
+ * @param intervalS - sample interval, > 0 [s]
+ * @param count - number of samples [-]
+ * @returns gains and scales [-, 1/m]
+ *
+ * Source: Kalman (1960), J Basic Eng 82:35-45
+ */
+export function whitening(noise: SwayNoise, intervalS: number, count: number): Whitening {
+  const decay = Math.exp(-intervalS / noise.swayTimeS);
+  const passed = (decay * intervalS) / noise.swayTimeS;
+  const v = noise.swaySdM ** 2;
+  const white = noise.whiteSdM ** 2;
+  // In the long run the inner stage has twice the variance of the sway, and their covariance equals the latter.
+  let [inner, both, sway] = [2 * v, v, v];
+  const settled = [inner, both, sway] as const;
+  const aged = (a: number, b: number, c: number): [number, number, number] => [
+    decay * decay * a,
+    decay * (passed * a + decay * b),
+    passed * passed * a + 2 * passed * decay * b + decay * decay * c,
+  ];
+  const left = aged(...settled);
+  const innerGain = new Float64Array(count);
+  const swayGain = new Float64Array(count);
+  const scale = new Float64Array(count);
+  for (let i = 0; i < count; i++) {
+    const surprise = sway + white;
+    innerGain[i] = both / surprise;
+    swayGain[i] = sway / surprise;
+    scale[i] = 1 / Math.sqrt(surprise);
+    const next = aged(inner - innerGain[i] * both, both - swayGain[i] * both, sway - swayGain[i] * sway);
+    [inner, both, sway] = [
+      next[0] + settled[0] - left[0],
+      next[1] + settled[1] - left[1],
+      next[2] + settled[2] - left[2],
+    ];
+  }
+  return { decay, passed, innerGain, swayGain, scale };
+}
+
+/** What the noise is taken for where no rest shows it, and what it is never taken to be less than. */
+export interface NoiseRule {
+  /** sway of a standing heel [m], and the time constant of either of its two low-pass stages [s] */
+  readonly usualSwayM: number;
+  readonly usualSwayTimeS: number;
+  /** departures that no shape of the family explains, however still the sensor [m] */
+  readonly leastSwayM: number;
+  readonly leastWhiteM: number;
+}
+
+/**
+ * Sway and noise of the level, from the time at rest.
+ *
+ * The spread about the floor gives the sway, its likeness to itself a fifth of a second later the time it lasts, and
+ * the second differences of neighbouring samples the quick noise. Few seconds of rest count together with what is usual.
+ *
+ * @param levelM - level [m]
+ * @param startS - time of the first sample [s]
+ * @param sampleRateHz - samples per second [Hz]
+ * @param rests - stretches at rest [s]
+ * @param floorAt - level at rest at an instant [m]
+ * @param rule - what is usual, see {@link NoiseRule} [m, s]
+ * @returns sway and noise [m, s]
+ *
+ * Source: ours (method of moments)
+ */
+export function measureNoise(
+  levelM: Float64Array,
+  startS: number,
+  sampleRateHz: number,
+  rests: readonly Interval[],
+  floorAt: (timeS: number) => number,
+  rule: NoiseRule,
+): SwayNoise {
+  const lag = Math.round(0.2 * sampleRateHz);
+  let [count, squares, lagged, laggedCount] = [0, 0, 0, 0];
+  const bends: number[] = [];
+  const departures: number[] = [];
+  for (const { fromS, toS } of rests) {
+    const from = Math.max(1, Math.ceil((fromS - startS) * sampleRateHz));
+    const to = Math.min(levelM.length - 1, Math.floor((toS - startS) * sampleRateHz));
+    const floor = floorAt((fromS + toS) / 2);
+    for (let i = from; i < to; i++) {
+      departures.push(levelM[i] - floor);
+      if (i % 3 === 0) bends.push(Math.abs(levelM[i] - (levelM[i - 1] + levelM[i + 1]) / 2));
+    }
+  }
+  // Knocks and what is left of a movement must not pass for sway.
+  const limit = departures.length > 0 ? Math.max(0.002, 4 * 1.4826 * median(departures.map(Math.abs))) : 0;
+  for (const { fromS, toS } of rests) {
+    const from = Math.max(1, Math.ceil((fromS - startS) * sampleRateHz));
+    const to = Math.min(levelM.length - 1, Math.floor((toS - startS) * sampleRateHz));
+    const floor = floorAt((fromS + toS) / 2);
+    for (let i = from; i < to; i++) {
+      const here = levelM[i] - floor;
+      if (Math.abs(here) > limit) continue;
+      squares += here * here;
+      count++;
+      if (i + lag >= to) continue;
+      const later = levelM[i + lag] - floor;
+      if (Math.abs(later) > limit) continue;
+      lagged += here * later;
+      laggedCount++;
+    }
+  }
+  // the middle of two neighbours carries half a variance: a bend has 1.5 of it, and 0.6745 is the median of |z|
+  const white = bends.length > 0 ? median(bends) / 0.6745 / Math.sqrt(1.5) : rule.leastWhiteM;
+  const seenS = count / sampleRateHz;
+  const usual = 1; // seconds of rest that what is usual weighs as much as
+  const variance = (squares / sampleRateHz + usual * rule.usualSwayM ** 2) / (seenS + usual);
+  const sway = Math.sqrt(Math.max(0, variance - white * white));
+  const alike = laggedCount > sampleRateHz && squares > 0 ? lagged / laggedCount / (squares / count) : undefined;
+  const lasting = alike === undefined ? rule.usualSwayTimeS : lag / sampleRateHz / agedTo(alike);
+  return {
+    swaySdM: Math.max(rule.leastSwayM, seenS > 4 ? Math.sqrt(Math.max(0, squares / count - white * white)) : sway),
+    swayTimeS: lasting,
+    whiteSdM: Math.max(rule.leastWhiteM, white),
+  };
+}
+
+/** Number of time constants after which two equal stages are as like themselves as given: (1 + x) exp(-x). */
+function agedTo(alike: number): number {
+  let [low, high] = [0.15, 4];
+  for (let step = 0; step < 40; step++) {
+    const middle = (low + high) / 2;
+    if ((1 + middle) * Math.exp(-middle) > alike) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}
