@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { readManifest } from '../../apps/cli/src/manifest.ts';
+import { manifestItems } from '../../apps/cli/src/manifest.ts';
 import type { GivenAbout } from '../../apps/cli/src/work-list.ts';
 
 const NOTHING: GivenAbout = {
@@ -16,7 +16,7 @@ const NOTHING: GivenAbout = {
 };
 
 function read(text: string, given: GivenAbout = NOTHING) {
-  return readManifest('study/list.csv', new TextEncoder().encode(text), given);
+  return manifestItems('study/list.csv', new TextEncoder().encode(text), given);
 }
 
 test('rows come in order, with paths relative to the manifest', () => {
@@ -48,40 +48,55 @@ test('an empty cell takes what the command line said, a filled one keeps its own
   ]);
 });
 
-test('a row that cannot be followed is refused by line and column, and the others stand', () => {
+test('a row that cannot be followed is refused by row and column, and the others stand', () => {
   const items = read(
     [
-      'file,side,test,placement,heel_lever_mm',
-      'a.csv,L,,,',
-      'b.csv,left,hop,,',
-      'c.csv,left,,wrist,',
-      'd.csv,left,,,"186,5"',
+      'file,side,test,placement,heel_lever_mm,ankle_lever_mm',
+      'a.csv,L,,,,',
+      'b.csv,left,hop,,,',
+      'c.csv,left,,wrist,,',
+      'd.csv,left,,,"186,5",',
       'e.csv,left',
-      ',left,,,',
-      'f.csv,left,heel-raise,heel,',
+      ',left,,,,',
+      'f.csv,left,,,,-3',
+      'g.csv,left,heel-raise,heel,,',
     ].join('\n'),
   );
+  const places = [
+    'row 2, column "side"',
+    'row 3, column "test"',
+    'row 4, column "placement"',
+    'row 5, column "heel_lever_mm"',
+  ];
   expect(items.map((item) => item.refusal)).toEqual([
-    'study/list.csv, line 2, column side: expected left, right, got "L"',
-    'study/list.csv, line 3, column test: expected heel-raise, got "hop"',
-    'study/list.csv, line 4, column placement: expected heel, foot, trunk, platform, got "wrist"',
-    'study/list.csv, line 5, column heel_lever_mm: expected a number above 0, got "186,5"',
-    'study/list.csv, line 6: 2 cells where the first line names 5 columns',
-    'study/list.csv, line 7, column file: empty',
+    ...places.map((place) => expect.stringContaining(`study/list.csv, ${place}: expected `) as string),
+    expect.stringContaining('row 6'),
+    expect.stringContaining('row 7'),
+    'study/list.csv, row 8, column "ankle_lever_mm": expected a number above 0, got "-3"',
     undefined,
   ]);
 });
 
+test('what the command uses is not handed on a second time', () => {
+  const [item] = read('file,protocol,ankle_lever_mm,ankle_angle_deg,external_mass_kg,order\na.csv,p,148,28,10,2\n');
+  expect(item?.about).toMatchObject({ protocol: 'p', ankleLeverMm: 148, ankleAngleDeg: 28, externalMassKg: 10 });
+  expect(item?.carried).toEqual({ order: '2' });
+});
+
+test('a column that bears the name of a result is refused, since the two could not be told apart', () => {
+  expect(() => read('file,count\na.csv,3\n')).toThrow('the column "count" has the name of a result');
+});
+
 test.each([
-  ['no file column', 'person,side\nP1,left\n', 'must name a column "file"'],
-  ['an empty file', '', 'it names nothing'],
-  ['a header alone', 'file,side\n', 'names no files'],
-  ['a column twice', 'file,side,side\na.csv,left,right\n', 'the column "side" is there twice'],
-  ['an open quote', 'file\n"a.csv\n', 'never closed'],
+  ['no file column', 'person,side\nP1,left\n', 'a column "file"'],
+  ['nothing in it', '', 'empty'],
+  ['a header alone', 'file,side\n', 'no row'],
+  ['a column twice', 'file,side,side\na.csv,left,right\n', 'one column of each name'],
+  ['an open quote', 'file\n"a.csv\n', 'closing quotation mark'],
 ])('a manifest with %s is refused as a whole', (_, text, sentence) => {
   expect(() => read(text)).toThrow(sentence);
 });
 
 test('a manifest that is not UTF-8 is refused as a whole', () => {
-  expect(() => readManifest('m.csv', Uint8Array.from([0xff, 0xfe, 0x66, 0x00]), NOTHING)).toThrow('not UTF-8');
+  expect(() => manifestItems('m.csv', Uint8Array.from([0xff, 0xfe, 0x66, 0x00]), NOTHING)).toThrow('UTF-8');
 });

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { parseCsvText } from '../../apps/cli/src/csv-text.ts';
 import { CsvReport } from '../../apps/cli/src/report-csv.ts';
+import { csvCells, csvRows } from '../support/csv-rows.ts';
 import { handMadeOutcome, handMadeRefusal } from '../support/hand-made-outcome.ts';
 import { MemoryIo } from '../support/memory-io.ts';
 
@@ -10,10 +10,7 @@ function written(): { memory: MemoryIo; table: (name: string) => Record<string, 
   report.add(handMadeOutcome([100, 98, 96, 60]));
   report.add(handMadeRefusal());
   report.write();
-  const table = (name: string): Record<string, string>[] => {
-    const { header, rows } = parseCsvText(memory.text(`out/${name}`));
-    return rows.map(({ cells }) => Object.fromEntries(header.map((key, index) => [key, cells[index] ?? ''])));
-  };
+  const table = (name: string): Record<string, string>[] => csvRows(memory.text(`out/${name}`));
   return { memory, table };
 }
 
@@ -55,7 +52,7 @@ test('the dictionary explains every column of every table', () => {
   expect(entries.filter((entry) => entry['description'] === '')).toEqual([]);
   for (const name of ['repetitions.csv', 'sets.csv', 'issues.csv', 'refused.csv']) {
     const listed = entries.filter((entry) => entry['table'] === name).map((entry) => entry['column']);
-    expect(listed).toEqual(parseCsvText(memory.text(`out/${name}`)).header);
+    expect(listed).toEqual(csvCells(memory.text(`out/${name}`))[0]);
   }
   expect(entries.find((entry) => entry['column'] === 'height_mm')?.['unit']).toBe('mm');
 });

@@ -1,8 +1,8 @@
 import { readRecording } from '@surae/records';
 import { simulateSet } from '@surae/simulation';
 import { expect, test } from 'vitest';
-import { parseCsvText } from '../../apps/cli/src/csv-text.ts';
 import { main } from '../../apps/cli/src/main.ts';
+import { csvRows } from '../support/csv-rows.ts';
 import { MemoryIo } from '../support/memory-io.ts';
 
 async function simulate(...args: string[]): Promise<MemoryIo> {
@@ -32,13 +32,10 @@ test.each([
 
 test('the truth has one row for each true repetition, in millimetres', async () => {
   const memory = await simulate('--placement', 'heel', '--seed', '5', '--count', '2');
-  const truth = parseCsvText(memory.text('sets/truth.csv'));
+  const truth = csvRows(memory.text('sets/truth.csv'));
   const sets = [5, 6].map((seed) => simulateSet({ placement: 'heel', level: 'typical', seed }).truth.repetitions);
-  expect(truth.rows).toHaveLength(sets.flat().length);
-  expect(Number(truth.rows[0]?.cells[truth.header.indexOf('heel_height_mm')])).toBeCloseTo(
-    (sets[0]?.[0]?.heelHeightM ?? 0) * 1000,
-    1,
-  );
+  expect(truth).toHaveLength(sets.flat().length);
+  expect(Number(truth[0]?.['heel_height_mm'])).toBeCloseTo((sets[0]?.[0]?.heelHeightM ?? 0) * 1000, 1);
 });
 
 test('a foot sensor without gyroscope has no gyroscope', async () => {

@@ -2,7 +2,7 @@ import { PROTOCOLS } from '@surae/shared';
 import type { AssessArguments } from './arguments.ts';
 import { assessFile } from './assess-file.ts';
 import type { Io } from './io.ts';
-import { readManifest } from './manifest.ts';
+import { manifestItems } from './manifest.ts';
 import { CsvReport } from './report-csv.ts';
 import { jsonLine } from './report-json.ts';
 import { closingLines, reportText, type SetSummary, setSummary } from './report-text.ts';
@@ -45,7 +45,7 @@ async function settingsOf(path: string, io: Io): Promise<GivenSettings> {
 }
 
 async function workList(args: AssessArguments, io: Io): Promise<WorkItem[]> {
-  if (args.manifest !== undefined) return readManifest(args.manifest, await readNamed(args.manifest, io), args.given);
+  if (args.manifest !== undefined) return manifestItems(args.manifest, await readNamed(args.manifest, io), args.given);
   return args.files.map((file) => ({ file, path: file, about: args.given, carried: {}, refusal: undefined }));
 }
 

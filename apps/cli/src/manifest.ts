@@ -1,28 +1,13 @@
 import { dirname, isAbsolute, join } from 'node:path';
-import type { Placement, Side } from '@surae/analysis';
-import { parseCsvText, type TextTable } from './csv-text.ts';
+import { type ManifestEntry, type ManifestRow, RecordError, readManifest } from '@surae/records';
 import { reservedNames } from './frame-columns.ts';
-import { isPlacement, isSide, PLACEMENTS, SIDES, TESTS } from './known-words.ts';
+import { TESTS } from './known-words.ts';
 import { positiveNumber } from './positive-number.ts';
 import { UsageError } from './usage-error.ts';
 import type { GivenAbout, WorkItem } from './work-list.ts';
 
-/** Columns that the command itself uses; every other column is handed on as it came. */
-const USED = [
-  'file',
-  'side',
-  'test',
-  'placement',
-  'protocol',
-  'heel_lever_mm',
-  'body_mass_kg',
-  'string_rest_mm',
-  'external_mass_kg',
-  'ankle_lever_mm',
-  'ankle_angle_deg',
-] as const;
-
-type Used = (typeof USED)[number];
+/** Columns beside those that every manifest knows which the command uses as well. */
+const ALSO_USED = ['protocol', 'external_mass_kg', 'ankle_lever_mm', 'ankle_angle_deg'] as const;
 
 /**
  * The recordings that a manifest names, in its order. A cell that is empty is unknown: what the command line said fills it.
@@ -30,83 +15,72 @@ type Used = (typeof USED)[number];
  *
  * @throws {@link UsageError} when the manifest as a whole cannot be read
  */
-export function readManifest(path: string, bytes: Uint8Array, given: GivenAbout): WorkItem[] {
-  const table = tableOf(path, bytes);
-  const twice = table.header.find((name, index) => table.header.indexOf(name) !== index);
-  if (twice !== undefined) throw new UsageError(`${path}: the column "${twice}" is there twice`);
-  if (!table.header.includes('file')) {
-    throw new UsageError(
-      `${path}: the first line must name a column "file"; it names ${table.header.join(', ') || 'nothing'}`,
-    );
-  }
-  const taken = table.header.find((name) => reservedNames().has(name) && !USED.some((used) => used === name));
+export function manifestItems(path: string, bytes: Uint8Array, given: GivenAbout): WorkItem[] {
+  const entries = entriesOf(path, bytes);
+  const names = entries.flatMap((entry) => (entry.kind === 'row' ? Object.keys(entry.carried) : []));
+  const taken = names.find((name) => reservedNames().has(name) && !isAlsoUsed(name));
   if (taken !== undefined) {
     throw new UsageError(`${path}: the column "${taken}" has the name of a result; give it another`);
   }
-  if (table.rows.length === 0) throw new UsageError(`${path}: the manifest names no files`);
-  return table.rows.map((row) => item(path, table.header, row, given));
+  return entries.map((entry) => (entry.kind === 'row' ? rowItem(path, entry, given) : refusedItem(path, entry, given)));
 }
 
-function tableOf(path: string, bytes: Uint8Array): TextTable {
+function entriesOf(path: string, bytes: Uint8Array): ManifestEntry[] {
   try {
-    return parseCsvText(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
+    return readManifest(bytes, { file: path, tests: TESTS });
   } catch (error) {
-    const why = error instanceof SyntaxError ? error.message : 'the text is not UTF-8';
-    throw new UsageError(`${path}: ${why}`);
+    if (error instanceof RecordError) throw new UsageError(error.message);
+    throw error;
   }
 }
 
-function item(path: string, header: readonly string[], row: TextTable['rows'][number], given: GivenAbout): WorkItem {
-  const place = `${path}, line ${row.line}`;
-  const cells = new Map(header.map((name, index) => [name, (row.cells[index] ?? '').trim()]));
-  const file = cells.get('file') ?? '';
-  const refusals: string[] = [];
-  if (row.cells.length !== header.length) {
-    refusals.push(`${place}: ${row.cells.length} cells where the first line names ${header.length} columns`);
-  }
-  if (file === '') refusals.push(`${place}, column file: empty`);
-  const word = (column: Used): string | undefined => cells.get(column) || undefined;
-  const refuse = (column: Used, came: string, expected: string): undefined => {
-    refusals.push(`${place}, column ${column}: expected ${expected}, got "${came}"`);
-    return undefined;
+function isAlsoUsed(name: string): boolean {
+  return ALSO_USED.some((used) => used === name);
+}
+
+function pathOf(manifest: string, file: string): string {
+  return isAbsolute(file) ? file : join(dirname(manifest), file);
+}
+
+function refusedItem(path: string, entry: Extract<ManifestEntry, { kind: 'refusal' }>, given: GivenAbout): WorkItem {
+  return { file: entry.file, path: pathOf(path, entry.file), about: given, carried: {}, refusal: entry.message };
+}
+
+function rowItem(path: string, row: ManifestRow, given: GivenAbout): WorkItem {
+  let refusal: string | undefined;
+  const size = (column: (typeof ALSO_USED)[number]): number | undefined => {
+    const text = row.carried[column];
+    if (text === undefined) return undefined;
+    const value = positiveNumber(text);
+    if (value === undefined)
+      refusal ??= `${path}, row ${row.line}, column "${column}": expected a number above 0, got "${text}"`;
+    return value;
   };
-  const size = (column: Used): number | undefined => {
-    const text = word(column);
-    return text === undefined ? undefined : (positiveNumber(text) ?? refuse(column, text, 'a number above 0'));
-  };
-  const test = word('test') ?? given.test;
-  if (test !== undefined && !TESTS.some((known) => known === test)) refuse('test', test, TESTS.join(', '));
+  const millimetres = (metres: number | undefined): number | undefined =>
+    metres === undefined ? undefined : metres * 1000;
   const about: GivenAbout = {
-    test,
-    placement: placementOf(word('placement'), refuse) ?? given.placement,
-    side: sideOf(word('side'), refuse) ?? given.side,
-    protocol: word('protocol') ?? given.protocol,
-    heelLeverMm: size('heel_lever_mm') ?? given.heelLeverMm,
-    bodyMassKg: size('body_mass_kg') ?? given.bodyMassKg,
-    stringRestMm: size('string_rest_mm') ?? given.stringRestMm,
+    test: row.test ?? given.test,
+    placement: row.placement ?? given.placement,
+    side: row.side ?? given.side,
+    protocol: row.carried['protocol'] ?? given.protocol,
+    heelLeverMm: millimetres(row.heelLeverM) ?? given.heelLeverMm,
+    bodyMassKg: row.bodyMassKg ?? given.bodyMassKg,
+    stringRestMm: millimetres(row.stringRestLengthM) ?? given.stringRestMm,
     externalMassKg: size('external_mass_kg') ?? given.externalMassKg,
     ankleLeverMm: size('ankle_lever_mm') ?? given.ankleLeverMm,
     ankleAngleDeg: size('ankle_angle_deg') ?? given.ankleAngleDeg,
   };
+  const { person, visit } = row;
+  const handedOn = Object.entries(row.carried).filter(([name]) => !isAlsoUsed(name));
   return {
-    file,
-    path: isAbsolute(file) ? file : join(dirname(path), file),
+    file: row.file,
+    path: pathOf(path, row.file),
     about,
-    carried: Object.fromEntries(
-      [...cells].filter(([name, value]) => name !== '' && value !== '' && !USED.some((used) => used === name)),
-    ),
-    refusal: refusals[0],
+    carried: {
+      ...(person === undefined ? {} : { person }),
+      ...(visit === undefined ? {} : { visit }),
+      ...Object.fromEntries(handedOn),
+    },
+    refusal,
   };
-}
-
-type Refuse = (column: Used, came: string, expected: string) => undefined;
-
-function placementOf(word: string | undefined, refuse: Refuse): Placement | undefined {
-  if (word === undefined || isPlacement(word)) return word;
-  return refuse('placement', word, PLACEMENTS.join(', '));
-}
-
-function sideOf(word: string | undefined, refuse: Refuse): Side | undefined {
-  if (word === undefined || isSide(word)) return word;
-  return refuse('side', word, SIDES.join(', '));
 }

@@ -33,7 +33,7 @@ const MANIFEST_COLUMNS = [
   'placement',
   'heel_lever_mm',
   'body_mass_kg',
-  'string_rest_mm',
+  'string_rest_length_mm',
 ] as const;
 
 /** Writes recordings with known truth, and the manifest by which they can be assessed. */
