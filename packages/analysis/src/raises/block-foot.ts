@@ -101,7 +101,9 @@ export class FootHeight {
       meanTurn[i] += share * (turn[i] - meanTurn[i]);
     }
     const away = size(quickMean[0] - mean[0], quickMean[1] - mean[1], quickMean[2] - mean[2]);
-    this.stillForS = away < settings.stillToleranceMps2 ? this.stillForS + this.cellS : 0;
+    const turning = size(turn[0] - meanTurn[0], turn[1] - meanTurn[1], turn[2] - meanTurn[2]);
+    const isStill = away < settings.stillToleranceMps2 && turning < settings.stillTurningRadps;
+    this.stillForS = isStill ? this.stillForS + this.cellS : 0;
     if (this.levelled !== 'standing' && this.stillForS >= settings.stillS) this.bias.set(meanTurn);
   }
 

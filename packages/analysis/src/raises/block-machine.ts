@@ -203,7 +203,9 @@ export class RaiseMachine {
       return raise;
     }
     const isStill = this.stillForS >= settings.stillS;
-    const isSmall = this.topM - this.startValleyM < this.leastRise;
+    // a rise by less than half of what this set shows, and then stillness, is a level and no top
+    const seenM = this.lastRisesM.length === 0 ? 0 : settings.returnShare * this.typicalM;
+    const isSmall = this.topM - this.startValleyM < Math.max(this.leastRise, seenM);
     if (isStill && (this.hasFallen || isSmall)) {
       // the level moved: a slipped sensor, a string hooked on, a rest on a higher bottom
       const raise = this.hasFallen ? this.close(timeS - this.stillForS) : undefined;

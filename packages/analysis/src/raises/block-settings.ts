@@ -54,6 +54,8 @@ export interface BlockFootSettings {
   readonly correctionToleranceMps2: number;
   /** standing still: the specific force stays this close to its recent mean for so long [m/s2, s] */
   readonly stillToleranceMps2: number;
+  /** and so does the turning [rad/s] */
+  readonly stillTurningRadps: number;
   readonly stillS: number;
   /** after this time a level is taken for the time being, until the foot has stood still [s] */
   readonly waitS: number;

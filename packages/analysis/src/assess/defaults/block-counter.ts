@@ -57,6 +57,8 @@ export const blockCounterDefaults: BlockCounterSettings = {
     correctionToleranceMps2: 0.6,
     /** scatter of the specific force while standing still [m/s2]; ours */
     stillToleranceMps2: 0.3,
+    /** scatter of the turning while standing still [rad/s]; ours: well above the noise of a common gyroscope */
+    stillTurningRadps: 0.08,
     /** time that it must last [s]; ours */
     stillS: 0.6,
     /** wait for a level for the time being [s]; ours */
