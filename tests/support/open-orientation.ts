@@ -67,7 +67,10 @@ export function translationTilt(axis: 0 | 1): { readonly alone: Agreement; reado
   const excess = force[0].map((x, i) => Math.hypot(x, force[1][i], force[2][i]) - GRAVITY);
   // seen from the sensor, gravity turns against the sensor's own turn
   const rate = angular[axis].map((value) => -value);
-  const noise = { tiltSdRad: excess.map((value) => Math.hypot(tiltSdRad, tiltSdPerExcess * value)), driftSdRad };
+  const noise = {
+    tiltSdRad: excess.map((value) => Math.hypot(tiltSdRad, tiltSdPerExcess * value)),
+    driftSdRad: excess.map(() => driftSdRad),
+  };
   const { timesS, up } = optics('translation');
   const optical = Float64Array.from(tiltInPlane(columns(up), plane), (value) => value * DEGREES);
   const against = (tilt: Float64Array): Agreement => {

@@ -104,7 +104,7 @@ function shoePitch(side: 'left' | 'right', withGyroscope: boolean): Float64Array
     tiltSdRad: force[0].map((x, i) =>
       Math.hypot(tiltSdRad, tiltSdPerExcess * (Math.hypot(x, force[1][i], force[2][i]) - gravity)),
     ),
-    driftSdRad,
+    driftSdRad: force[0].map(() => driftSdRad),
   };
   // seen from the sensor, gravity turns against the sensor's own turn
   return fuseTiltAndRate(
