@@ -56,7 +56,11 @@ export function reportText(outcome: Assessed, screen: Screen): string[] {
   }
   const bars = pictureBars(report);
   const picture = bars.some((bar) => bar.heightMm !== undefined)
-    ? [...heightPicture(bars, criterionMm(outcome), screen), '']
+    ? [
+        `  ${report.kind === 'heel-height' ? 'height' : 'rise'}, mm`,
+        ...heightPicture(bars, criterionMm(outcome), screen),
+        '',
+      ]
     : [];
   return [
     ...head,
