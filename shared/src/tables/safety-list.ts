@@ -100,8 +100,8 @@ const before: readonly SafetyEntry[] = [
     id: 'safety.other-caution',
     when: 'before',
     effect: 'caution',
-    ask: 'Tendon lumps, early heart disease in the family, diabetes, gout, blood thinners, or poor balance?',
-    next: 'Go on; note it. With poor balance two legs and a rail.',
+    ask: 'Tendon lumps, early heart disease in the family, diabetes, gout, blood thinners, or unsteady balance?',
+    next: 'Go on; note it. Where balance is unsteady, two legs and a rail.',
   },
 ];
 

@@ -1,22 +1,10 @@
 import { BlockCounter } from '../raises/block-counter.ts';
 import type { ProvisionalRaise } from '../raises/block-machine.ts';
 import type { BlockCounterSettings } from '../raises/block-settings.ts';
+import { counterInput } from '../raises/block-trace.ts';
 import type { Raise } from '../raises/detection.ts';
-import type { ChannelGroup, Placement, Quantity, Trace } from '../trace.ts';
+import type { Placement, Trace } from '../trace.ts';
 import type { BlockDifference } from './report.ts';
-
-const NEEDED: Readonly<Record<Placement, Quantity>> = {
-  heel: 'heel-height',
-  foot: 'acceleration',
-  trunk: 'acceleration',
-  platform: 'force',
-};
-
-function groupFor(trace: Trace, placement: Placement): ChannelGroup | undefined {
-  const holds = (quantity: Quantity) => (group: ChannelGroup) =>
-    group.channels.filter((channel) => channel.quantity === quantity).length >= (quantity === 'acceleration' ? 3 : 1);
-  return trace.groups.find(holds(NEEDED[placement]));
-}
 
 /**
  * Repetitions as they are counted while samples arrive, from the whole recording at once; any split gives the same.
@@ -25,8 +13,8 @@ function groupFor(trace: Trace, placement: Placement): ChannelGroup | undefined 
  * @param placement - where the sensor sat [-]
  * @param heelLeverM - lever of the heel; undefined when not given [m]
  * @param settings - of the counter [-]
- * @returns the provisional repetitions in time order; empty when the recording lacks the channel [s, m]
- * @throws {@link InputError} for a trace that breaks its contract
+ * @returns the provisional repetitions in time order [s, m]
+ * @throws {@link InputError} `missing-channel` when the recording lacks the channel; `not-finite`, `not-increasing`, `length-mismatch` for a trace that breaks its contract
  *
  * Source: ours
  */
@@ -36,10 +24,8 @@ export function provisionalRaises(
   heelLeverM: number | undefined,
   settings: BlockCounterSettings,
 ): ProvisionalRaise[] {
-  const group = groupFor(trace, placement);
-  if (group === undefined) return [];
   const counter = new BlockCounter(placement, { settings, ...(heelLeverM === undefined ? {} : { heelLeverM }) });
-  return [...counter.push(group), ...counter.finish()];
+  return [...counter.push(counterInput(trace, placement)), ...counter.finish()];
 }
 
 /**

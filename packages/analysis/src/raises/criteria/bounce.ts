@@ -22,7 +22,8 @@ function contactSpeed(set: SetUnderJudgement, i: number): number | undefined {
   // an incomplete return never reaches the level: its slow end is the contact
   at ??= toIndex - 1;
   if (at < 0 || at >= set.rate.velocityMps.length) return undefined;
-  const speed = -set.rate.velocityMps[at];
+  // the level is met between two samples; so near the bottom the later one is already slowed down
+  const speed = -Math.min(set.rate.velocityMps[at], set.rate.velocityMps[Math.max(at - 1, 0)]);
   return Number.isFinite(speed) ? Math.max(0, speed) : undefined;
 }
 
