@@ -37,7 +37,9 @@ export interface HeelHeight {
   readonly foot: FootPitch | undefined;
   readonly heelLeverM: number;
   readonly leverAssumed: boolean;
-  /** stretches without samples that are too long to judge, and all of them [s] */
+  /** 1 where samples were recorded, 0 inside gaps of any length */
+  readonly known: Float64Array;
+  /** stretches without samples that are too long to judge [s] */
   readonly longGaps: readonly Interval[];
   readonly issues: readonly Issue[];
 }
@@ -64,6 +66,11 @@ function knownOnGrid(grid: Grid, gaps: readonly Interval[]): Float64Array {
     if (to > from) known.fill(0, from, to);
   }
   return known;
+}
+
+/** A stretch of this length without samples is no longer bridged as if it had some [s]. */
+function shortestGapS(track: SignalTrack): number {
+  return Math.max(0.04, 3 / medianRateHz(track.timesS));
 }
 
 function missing(what: string): InputError {
@@ -101,6 +108,7 @@ function fromString(trace: Trace, foot: FootGeometry, settings: HeelHeightSettin
     grid,
     levelM: rest === undefined ? reading : reading.map((value) => heightFromString(value, heelLeverM, rest)),
     foot: undefined,
+    known: knownOnGrid(grid, trackGaps(track, shortestGapS(track))),
     heelLeverM,
     leverAssumed: false,
     longGaps: trackGaps(track, settings.longGapS),
@@ -123,8 +131,7 @@ function fromFoot(trace: Trace, foot: FootGeometry, settings: HeelHeightSettings
     turning = ontoGrid({ timesS: angular.timesS, parts: clean.parts }, grid);
     spikesS = [...spikesS, ...clean.spikesS].sort((a, b) => a - b);
   }
-  const shortGapS = 3 / medianRateHz(force.timesS);
-  const known = knownOnGrid(grid, trackGaps(force, Math.max(0.04, shortGapS)));
+  const known = knownOnGrid(grid, trackGaps(force, shortestGapS(force)));
   const heelLeverM = foot.heelLeverM ?? settings.nominalHeelLeverM;
   const pitch = footPitch(
     forceParts as unknown as VectorSignal,
@@ -149,6 +156,7 @@ function fromFoot(trace: Trace, foot: FootGeometry, settings: HeelHeightSettings
         ? new Float64Array(grid.count)
         : pitch.pitchRad.map((angle) => heelLeverM * Math.sin(Math.max(-Math.PI / 2, Math.min(Math.PI / 2, angle)))),
     foot: pitch,
+    known,
     heelLeverM,
     leverAssumed: foot.heelLeverM === undefined,
     longGaps,

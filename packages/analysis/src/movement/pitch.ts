@@ -186,7 +186,10 @@ export function footPitch(
     known[i] > 0 ? Math.hypot(settings.tiltSdRad, settings.tiltSdPerExcess * value) : 1e3,
   );
   // Across a gap nobody knows how far the foot turned.
-  const driftSdRad = known.map((value) => (value > 0 ? settings.driftSdRad : 1));
+  // A violent shake may exceed its range, and what it then misses is lost for good.
+  const driftSdRad = known.map((value, i) =>
+    value > 0 ? settings.driftSdRad * (1 + (shake[i] / settings.shakeAcceleration / 2) ** 2) : 1,
+  );
   const rate = turn.rate === undefined ? undefined : withoutOffset(turn.rate, turn.tilt, weights, sampleRateHz);
   const fuse = (tilt: Float64Array, sensed: Float64Array): Float64Array =>
     fuseTiltAndRate(tilt, sensed, sampleRateHz, { tiltSdRad, driftSdRad });

@@ -3,6 +3,7 @@ import { tiltOfHeight } from '../movement/foot-lever.ts';
 import { type FootGeometry, type HeelHeight, heelHeightOf, smoothLevel } from '../movement/heel-height.ts';
 import { longestGapS } from '../signal/gaps.ts';
 import { contains, type Interval } from '../signal/intervals.ts';
+import { median } from '../signal/order-statistics.ts';
 import type { Trace } from '../trace.ts';
 import type { Detection, Doubtful, Motion, Raise } from './detection.ts';
 import { startsAtSpeed } from './heel/at-speed.ts';
@@ -59,7 +60,13 @@ export function detectHeelRaises(
   const smooth = smoothLevel(levelM, grid.sampleRateHz, settings.bumpCutoffHz);
   const turns = findBumps(smooth, settings.stillRangeM);
   const restM = restLevel(smooth, turns, grid.sampleRateHz, settings) ?? 0;
-  const joined = joinBumps(turns, (top) => settings.leastFall * (top - restM));
+  const inGap = (index: number): boolean =>
+    height.longGaps.some((gap) => timeOf(index) > gap.fromS - 0.05 && timeOf(index) < gap.toS + 0.05);
+  // Inside a gap the heel may have gone lower than the bridge across it shows.
+  const joined = joinBumps(
+    turns,
+    (top, _, low) => (inGap(low) ? settings.leastFall / 3 : settings.leastFall) * (top - restM),
+  );
   const candidates = describeBumps(joined, smooth, restM, grid.sampleRateHz, height.foot?.unexplained).filter(
     (candidate) => candidate.heightM > settings.leastHeightM / 2 && candidate.ownRiseM > settings.leastHeightM / 2,
   );
@@ -68,6 +75,7 @@ export function detectHeelRaises(
     startS: grid.startS,
     sampleRateHz: grid.sampleRateHz,
     levelM,
+    known: height.known,
     smoothM: smooth,
     turns,
     noise: { swaySdM: settings.noise.usualSwayM, swayTimeS: settings.noise.usualSwayTimeS, whiteSdM: 0.001 },
@@ -179,7 +187,11 @@ export function detectHeelRaises(
       };
     });
   const { low, high } = countBounds(
-    [...raises.map((raise) => raise.probability), ...doubtful.map((one) => one.probability)],
+    [
+      ...raises.map((raise) => raise.probability),
+      ...doubtful.map((one) => one.probability),
+      ...unseenChances(raises, height.longGaps),
+    ],
     0.95,
   );
   const stance = stanceBefore(rests, raises);
@@ -194,6 +206,20 @@ export function detectHeelRaises(
     issues: issuesOf(height, stance, raises),
     ...(height.leverAssumed ? { leverAssumed: true } : {}),
   };
+}
+
+/**
+ * Chances that a repetition happened inside a gap, unseen: where neighbours across a gap stand further apart than usual.
+ */
+function unseenChances(raises: readonly Raise[], gaps: readonly Interval[]): number[] {
+  if (raises.length < 3) return [];
+  const spacings = raises.slice(1).map((raise, i) => raise.topS - raises[i].topS);
+  const usualS = median(spacings);
+  return spacings.flatMap((spacingS, i) => {
+    const gap = longestGapS(gaps, raises[i].topS, raises[i + 1].topS);
+    const room = Math.round(Math.min(spacingS / usualS - 1, gap / usualS + 0.9));
+    return gap > 0.35 * usualS && room >= 1 ? new Array<number>(room).fill(0.5) : [];
+  });
 }
 
 function ends(candidate: Candidate | undefined, timeOf: (index: number) => number): number {

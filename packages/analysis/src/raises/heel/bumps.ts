@@ -117,10 +117,9 @@ export function joinBumps(
       // At the ends only the inner low can be given up.
       const low = i === 0 ? i + 1 : i === highs.length - 1 ? i : toRight ? i + 1 : i;
       if (rise >= leastRise(highs[i].level, highs[i].index, lows[low].index)) continue;
-      const smaller =
-        (i === 0 || rise <= ownRise(highs, lows, i - 1)) &&
-        (i === highs.length - 1 || rise <= ownRise(highs, lows, i + 1));
-      if (!smaller) continue;
+      // It gives way to the high beyond that low, which must be the higher one.
+      const beyond = low === i ? i - 1 : i + 1;
+      if (highs[beyond].level < highs[i].level) continue;
       const outer = i === 0 ? 0 : i === highs.length - 1 ? i + 1 : undefined;
       highs.splice(i, 1);
       if (outer !== undefined) {

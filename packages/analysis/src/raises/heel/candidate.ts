@@ -64,7 +64,7 @@ export function describeBumps(
     const halfUp = crossing(smooth, topIndex, leftIndex, way(0.5, left));
     const halfDown = crossing(smooth, topIndex, rightIndex, way(0.5, right));
     // Only as far as the movement itself: a later slow sink of the rest level is not its doing.
-    const reach = Math.round(0.6 * sampleRateHz);
+    const reach = Math.round(0.35 * sampleRateHz);
     let lowest = restM;
     const from = Math.max(leftIndex, Math.floor(up10) - reach);
     const to = Math.min(rightIndex, Math.ceil(down10) + reach);

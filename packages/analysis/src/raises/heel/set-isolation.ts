@@ -1,17 +1,10 @@
 import { median } from '../../signal/order-statistics.ts';
 import type { DoubtReason } from '../detection.ts';
 import type { Candidate } from './candidate.ts';
+import { beyond, type EvidenceRule, type OwnEvidence, ownEvidence, type SetHabits } from './evidence.ts';
 
-/** What counts for and against a repetition; weights are natural logarithms of likelihood ratios. */
-export interface IsolationRule {
+export interface IsolationRule extends EvidenceRule {
   readonly leastHeightM: number;
-  readonly leastCycleS: number;
-  /** highest that the heel can get with the forefoot down [m] */
-  readonly greatestHeightM: number;
-  /** deeper below rest, the forefoot cannot be down [m] */
-  readonly belowFloorM: number;
-  /** greater unexplained acceleration, the forefoot cannot stay where it is [m/s2] */
-  readonly travelAcceleration: number;
   /** rise over its own lows, in shares of the usual height, below which it is a bounce [-] */
   readonly leastOwnRise: number;
   /** time between neighbours beyond which they belong to different bouts [s] */
@@ -27,65 +20,48 @@ export interface Judged {
   readonly reason: DoubtReason;
 }
 
-interface Evidence {
+/** Logarithms of height and of the time a way takes: the two in which the repetitions of a set resemble each other. */
+type Marks = readonly [height: number, way: number];
+
+/** Usual spread of either mark within a set; ours. */
+const spreads: Marks = [0.3, 0.25];
+
+/** Any other movement spreads over about this area in both logarithms; ours. */
+const otherArea = 6;
+
+/** A bump between two repetitions is more likely to be one than a bump beside them; ours. */
+const insideBonus = 3;
+
+/** A set pauses once in twenty repetitions; other movements keep no rhythm; ours. */
+const pausePenalty = 2.5;
+
+/** Where something impossible lies between, the set had not begun or was over; ours. */
+const blockPenalty = 4;
+
+interface Weighed {
+  readonly own: OwnEvidence;
+  /** own evidence, likeness to the members near and rise over its own lows together */
   readonly weight: number;
   readonly reason: DoubtReason;
 }
 
-/** What a bump says for itself: with and without its tempo, which a set of many alike can outvote. */
-interface OwnEvidence extends Evidence {
-  readonly physical: number;
+/** Bumps that follow each other without a pause and without anything impossible between. */
+interface Run {
+  readonly members: readonly number[];
+  readonly weight: number;
 }
 
-/** Smooth penalty: nothing up to the limit, then the share beyond it times a slope, held at a bound. */
-function beyond(value: number, limit: number, slope: number): number {
-  return value <= limit ? 0 : -Math.min(14, slope * (value / limit - 1));
+function marksOf({ heightM, upS, downS }: Candidate): Marks {
+  return [Math.log(heightM), 0.5 * Math.log(upS * downS)];
 }
 
-/** What a bump says for itself, without the others. */
-function ownEvidence(candidate: Candidate, rule: IsolationRule, atSpeed: number, dipsAreUsual: boolean): OwnEvidence {
-  const { heightM, upS, downS, highS, belowM, unexplained } = candidate;
-  // A quick raise shakes the sensor more, since its place on the lever is only roughly known.
-  const briskness = heightM / (upS * downS);
-  const terms: Evidence[] = [
-    { weight: beyond(heightM, rule.greatestHeightM, 60), reason: 'stride' },
-    { weight: dipsAreUsual ? 0 : beyond(belowM, rule.belowFloorM, 6), reason: 'stride' },
-    {
-      weight:
-        unexplained === undefined ? 0 : beyond(unexplained, rule.travelAcceleration + 0.15 * Math.min(8, briskness), 6),
-      reason: 'stride',
-    },
-    { weight: beyond(1 / highS, 2.2 / rule.leastCycleS, 12), reason: 'too-quick' },
-    { weight: Math.min(0.5, -atSpeed), reason: 'starts-at-speed' },
-  ];
-  const worst = terms.reduce((a, b) => (b.weight < a.weight ? b : a));
-  const physical = 0.5 + terms.reduce((sum, term) => sum + term.weight, 0);
-  return { weight: physical + tempoEvidence(candidate), reason: worst.reason, physical };
-}
-
-/**
- * For a raise, over a step or a knock, by the time the two ways take: raises centre at 0.45 s from 10 to 90 % and
- * spread widely, a foot through the air takes about 0.18 s. Both are log-normal; ours.
- */
-function tempoEvidence({ upS, downS }: Candidate): number {
-  const way = 0.5 * Math.log(upS * downS);
-  const raise = -0.5 * ((way - Math.log(0.45)) / 0.6) ** 2 - Math.log(0.6);
-  const step = -0.5 * ((way - Math.log(0.18)) / 0.4) ** 2 - Math.log(0.4);
-  return Math.max(-3, Math.min(3, raise - step));
-}
-
-/** Logarithms of height and of the time a way takes: the two in which the repetitions of a set resemble each other. */
-function marks(candidate: Candidate): Marks {
-  return [Math.log(candidate.heightM), 0.5 * Math.log(candidate.upS * candidate.downS)];
-}
-
-/** Usual spread of either mark within a set. */
-const usualSpreads = [0.3, 0.25] as const;
-
-type Marks = readonly [number, number];
-
-function distance2(a: Marks, b: Marks, spreads: Marks): number {
+function distance2(a: Marks, b: Marks): number {
   return ((a[0] - b[0]) / spreads[0]) ** 2 + ((a[1] - b[1]) / spreads[1]) ** 2;
+}
+
+/** For a member of the set over anything else, by likeness: a Student-like tail against the wide area of the rest. */
+function likeness(d2: number): number {
+  return Math.log(otherArea / (2 * Math.PI * spreads[0] * spreads[1])) - 4 * Math.log(1 + d2 / 8);
 }
 
 function logistic(x: number): number {
@@ -93,9 +69,11 @@ function logistic(x: number): number {
 }
 
 /**
- * Which bumps are repetitions of the set. Each is weighed by what it says for itself (a body can neither lift its heel
- * higher than the foot is long, nor dip it below the floor, nor travel, nor leave rest at speed) and by how far it
- * resembles the repetitions near it. What lies between repetitions is let in more easily than what lies outside.
+ * Which bumps are repetitions of the set.
+ *
+ * Each is weighed by what it says for itself ({@link ownEvidence}) and by how far it resembles the repetitions near it.
+ * Bumps are then taken run by run: the run with most evidence is the set, others join it when their evidence outweighs
+ * the pause or the disturbance between. So a stray before the set cannot lean on another stray.
  *
  * @param candidates - bumps in time order, see {@link Candidate} [SI]
  * @param timesS - the instant of each top [s]
@@ -112,146 +90,170 @@ export function isolateSet(
   rule: IsolationRule,
 ): Judged[] {
   const count = candidates.length;
-  if (count === 0) return [];
   const deep = candidates.filter((candidate) => candidate.belowM > rule.belowFloorM).length;
-  const own = candidates.map((candidate, i) =>
-    ownEvidence(candidate, rule, atSpeed[i], deep > 0.8 * count && count > 4),
-  );
-  const places = candidates.map(marks);
-  let members = seed(places, own, timesS, rule);
-  let total: readonly Evidence[] = own;
+  const dipsAreUsual = deep > 0.8 * count && count > 4;
+  const marks = candidates.map(marksOf);
+  const ownOf = (habits: SetHabits): OwnEvidence[] =>
+    candidates.map((candidate, i) => ownEvidence(candidate, rule, atSpeed[i], habits));
+  let members = seed(candidates, marks, ownOf({ dipsAreUsual, unexplained: undefined }), rule);
+  let verdicts: Judged[] = [];
   for (let round = 0; round < 4; round++) {
-    total = candidates.map((candidate, i) => weighed(i, candidate, places, own, members, timesS, rule));
-    const next = total.map((evidence) => evidence.weight > 0);
-    if (next.every((value, i) => value === members[i])) break;
-    members = next;
+    const own = ownOf({ dipsAreUsual, unexplained: usualUnexplained(candidates, members) });
+    const weighed = candidates.map((candidate, i) => weigh(i, candidate, marks, own[i], members, rule));
+    verdicts = gather(candidates, weighed, timesS, members, rule);
+    const settled = verdicts.every((one, i) => one.accepted === members[i]);
+    members = verdicts.map((one) => one.accepted);
+    if (settled) break;
   }
-  return candidates.map((candidate, i) => ({
-    candidate,
-    accepted: members[i],
-    probability: logistic(total[i].weight),
-    reason: total[i].reason,
-  }));
+  return verdicts;
 }
 
 /** The bumps that resemble the one with most likeness around it. */
 function seed(
-  places: readonly Marks[],
+  candidates: readonly Candidate[],
+  marks: readonly Marks[],
   own: readonly OwnEvidence[],
-  timesS: readonly number[],
   rule: IsolationRule,
 ): boolean[] {
-  const trust = own.map((evidence) => logistic(evidence.weight));
+  const trust = own.map((evidence, i) => {
+    const { heightM, ownRiseM } = candidates[i];
+    return Math.min(heightM, ownRiseM) < rule.leastHeightM ? 0 : logistic(evidence.weight);
+  });
   // In a long recording a few hundred bumps are enough to find the centre.
-  const stride = Math.max(1, Math.floor(places.length / 400));
+  const stride = Math.max(1, Math.floor(marks.length / 400));
   let best = -1;
   let most = 0;
-  for (let i = 0; i < places.length; i += stride) {
+  for (let i = 0; i < marks.length; i += stride) {
     let support = 0;
-    for (let j = 0; j < places.length; j += stride) {
-      support += trust[j] * Math.exp(-distance2(places[i], places[j], usualSpreads) / 4);
-    }
-    support *= trust[i];
-    if (support > most) {
-      most = support;
-      best = i;
-    }
+    for (let j = 0; j < marks.length; j += stride) support += trust[j] * Math.exp(-distance2(marks[i], marks[j]) / 4);
+    // A crowd of doubtful bumps that are all alike outweighs one good one, but not two good ones.
+    support *= Math.sqrt(trust[i]);
+    if (support <= most) continue;
+    most = support;
+    best = i;
   }
-  const near = places.map(
-    (place, i) => best >= 0 && own[i].physical > -1 && distance2(place, places[best], usualSpreads) < 16,
+  return marks.map(
+    (one, i) =>
+      i === best ||
+      (best >= 0 && trust[i] > 0 && own[i].physical > -1 && own[i].weight + likeness(distance2(one, marks[best])) > 0),
   );
-  return sameBout(near, timesS, rule);
 }
 
-/** Keeps the largest bout of members: neighbours further apart than the rule part them. */
-function sameBout(members: readonly boolean[], timesS: readonly number[], rule: IsolationRule): boolean[] {
-  const bout: number[] = [];
-  const sizes: number[] = [];
-  let last: number | undefined;
-  members.forEach((member, i) => {
-    if (!member) return;
-    if (last === undefined || timesS[i] - timesS[last] > rule.boutGapS) sizes.push(0);
-    sizes[sizes.length - 1]++;
-    bout[i] = sizes.length - 1;
-    last = i;
-  });
-  const largest = sizes.indexOf(Math.max(...sizes, 0));
-  return members.map((member, i) => member && bout[i] === largest);
+function usualUnexplained(candidates: readonly Candidate[], members: readonly boolean[]): number | undefined {
+  const values = candidates.filter((_, i) => members[i]).map((candidate) => candidate.unexplained ?? 0);
+  return values.length >= 5 ? median(values) : undefined;
 }
 
-/** Own evidence and resemblance to the members near in time. */
-function weighed(
+/** Own evidence, resemblance to the members near in time, and rise over its own lows. */
+function weigh(
   i: number,
   candidate: Candidate,
-  places: readonly Marks[],
-  own: readonly OwnEvidence[],
+  marks: readonly Marks[],
+  own: OwnEvidence,
   members: readonly boolean[],
-  timesS: readonly number[],
   rule: IsolationRule,
-): Evidence {
+): Weighed {
   const near: number[] = [];
-  let before = -1;
-  let after = -1;
-  for (let j = i - 1; j >= 0 && near.length < 4; j--) {
-    if (!members[j]) continue;
-    if (before < 0) before = j;
-    near.push(j);
-  }
-  for (let j = i + 1, found = 0; j < members.length && found < 4; j++) {
-    if (!members[j]) continue;
-    if (after < 0) after = j;
-    near.push(j);
-    found++;
-  }
-  if (near.length === 0) {
-    // Alone: the only repetition of the recording, if it is one.
-    return members[i] ? own[i] : { weight: Math.min(own[i].weight, 0) - 3, reason: own[i].reason };
-  }
-  const apart = Math.min(
-    before < 0 ? Number.POSITIVE_INFINITY : timesS[i] - timesS[before],
-    after < 0 ? Number.POSITIVE_INFINITY : timesS[after] - timesS[i],
-  );
-  if (apart > rule.boutGapS) return { weight: Math.min(own[i].weight, 0) - 6, reason: 'outside-the-set' };
-  const usual: Marks = [median(near.map((j) => places[j][0])), median(near.map((j) => places[j][1]))];
-  const usualHeightM = Math.exp(usual[0]);
-  const inside = before >= 0 && after >= 0;
-  const d2 = distance2(places[i], usual, usualSpreads);
-  // Repetition: Student t about its neighbours. Anything else: spread over an area of about six in both logarithms.
-  const area = 6 / (2 * Math.PI * usualSpreads[0] * usualSpreads[1]);
-  const likeness = Math.log(area) - (inside ? 3 * Math.log(1 + d2 / 4) : 5 * Math.log(1 + d2 / 8));
-  const bounce = beyond(rule.leastOwnRise * usualHeightM, candidate.ownRiseM, 25);
-  const parts: Evidence[] = [
-    own[i],
-    { weight: likeness, reason: 'unlike-the-set' },
-    { weight: bounce, reason: 'too-small' },
-    {
-      weight: inside ? 3 : outsideEvidence(i, apart, spacingS(members, timesS), before >= 0 ? before : after, own),
-      reason: 'outside-the-set',
-    },
-  ];
-  const worst = own[i].physical < 0 ? own[i] : parts.reduce((a, b) => (b.weight < a.weight ? b : a));
-  return { weight: parts.reduce((sum, part) => sum + part.weight, 0), reason: worst.reason };
+  for (let j = i - 1; j >= 0 && near.length < 4; j--) if (members[j]) near.push(j);
+  const before = near.length;
+  for (let j = i + 1; j < members.length && near.length < before + 4; j++) if (members[j]) near.push(j);
+  if (near.length === 0) return { own, weight: own.weight, reason: own.reason };
+  const usual: Marks = [median(near.map((j) => marks[j][0])), median(near.map((j) => marks[j][1]))];
+  const alike = likeness(distance2(marks[i], usual));
+  const bounce = beyond(rule.leastOwnRise * Math.exp(usual[0]), candidate.ownRiseM, 25);
+  const reason = own.physical < -1 ? own.reason : bounce < Math.min(-1, alike) ? 'too-small' : 'unlike-the-set';
+  return { own, weight: own.weight + alike + bounce, reason };
 }
 
 /** Usual time from one member to the next; undefined for fewer than three. */
-function spacingS(members: readonly boolean[], timesS: readonly number[]): number | undefined {
+function usualSpacingS(members: readonly boolean[], timesS: readonly number[]): number | undefined {
   const tops = timesS.filter((_, i) => members[i]);
   return tops.length < 3 ? undefined : median(tops.slice(1).map((timeS, i) => timeS - tops[i]));
 }
 
-/**
- * For a bump before or after all members: a set goes on in its rhythm and pauses once in twenty times, other movements
- * keep no rhythm; and where something that is no repetition lies between, the set had not begun or was over.
- */
-function outsideEvidence(
-  i: number,
-  apartS: number,
-  usualS: number | undefined,
-  nearest: number,
-  own: readonly OwnEvidence[],
-): number {
-  const between = own.slice(Math.min(i, nearest) + 1, Math.max(i, nearest));
-  const disturbed = between.some((evidence) => evidence.physical < -2) ? -1.5 : 0;
-  if (usualS === undefined) return (apartS < 4 ? 0 : -1) + disturbed;
-  return (apartS < 2 * usualS + 0.5 ? 0 : -2.5) + disturbed;
+/** Cuts the sequence at pauses and at impossible bumps. Within a run, what lies between two members comes in easily. */
+function runsOf(weighed: readonly Weighed[], timesS: readonly number[], pauseS: number): Run[] {
+  const runs: Run[] = [];
+  let run: number[] = [];
+  const close = (): void => {
+    const sure = run.filter((i) => weighed[i].weight > 0);
+    if (sure.length > 0) {
+      const [first, last] = [sure[0], sure[sure.length - 1]];
+      const members = run.filter((i) => i >= first && i <= last && weighed[i].weight + insideBonus > 0);
+      // however convincing, one bump alone must not outweigh what parts it from the set
+      runs.push({ members, weight: members.reduce((sum, i) => sum + Math.min(5, weighed[i].weight), 0) });
+    }
+    run = [];
+  };
+  weighed.forEach((one, i) => {
+    if (run.length > 0 && timesS[i] - timesS[run[run.length - 1]] > pauseS) close();
+    if (one.own.physical < -2 && one.weight + insideBonus <= 0) close();
+    else run.push(i);
+  });
+  close();
+  return runs;
+}
+
+function gather(
+  candidates: readonly Candidate[],
+  weighed: readonly Weighed[],
+  timesS: readonly number[],
+  members: readonly boolean[],
+  rule: IsolationRule,
+): Judged[] {
+  const spacingS = usualSpacingS(members, timesS);
+  const pauseS = spacingS === undefined ? 4 : 2 * spacingS + 0.5;
+  const penalty = spacingS === undefined ? 1 : pausePenalty;
+  const runs = runsOf(weighed, timesS, pauseS);
+  const accepted = candidates.map(() => false);
+  const odds = weighed.map((one) => Math.min(one.weight, 0) - 1);
+  const outside = candidates.map(() => false);
+  let main = 0;
+  runs.forEach((run, k) => {
+    if (run.weight > runs[main].weight) main = k;
+  });
+  const join = (k: number, part: number): void => {
+    const run = runs[k];
+    run.members.forEach((i, place) => {
+      const inside = place > 0 && place < run.members.length - 1;
+      accepted[i] = true;
+      odds[i] = Math.min(part, weighed[i].weight + (inside ? insideBonus : 0));
+    });
+  };
+  const stray = (k: number, part: number): void => {
+    for (const i of runs[k].members) {
+      odds[i] = Math.min(0, part, weighed[i].weight);
+      outside[i] = true;
+    }
+  };
+  /** Takes in the runs on one side of the set, nearest first, until one is too far away. */
+  const extend = (step: 1 | -1): void => {
+    let edge = main;
+    for (let k = main + step; k >= 0 && k < runs.length; k += step) {
+      const [near, far] = step > 0 ? [runs[edge], runs[k]] : [runs[k], runs[edge]];
+      const [from, to] = [near.members[near.members.length - 1], far.members[0]];
+      const blocked = weighed.slice(from + 1, to).some((one) => one.own.physical < -2);
+      const apartS = timesS[to] - timesS[from];
+      const part =
+        runs[k].weight -
+        (apartS > pauseS ? penalty : 0) -
+        (blocked ? blockPenalty : 0) -
+        (apartS > rule.boutGapS ? 20 : 0);
+      if (part > 0) {
+        join(k, part);
+        edge = k;
+      } else stray(k, part);
+    }
+  };
+  if (runs.length > 0) {
+    join(main, Number.POSITIVE_INFINITY);
+    extend(-1);
+    extend(1);
+  }
+  return candidates.map((candidate, i) => ({
+    candidate,
+    accepted: accepted[i],
+    probability: logistic(odds[i]),
+    reason: outside[i] ? 'outside-the-set' : weighed[i].reason,
+  }));
 }

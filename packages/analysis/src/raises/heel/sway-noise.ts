@@ -32,12 +32,13 @@ export interface Whitening {
  *
  * @param noise - sway and noise, not both 0 [m, s]
  * @param intervalS - sample interval, > 0 [s]
- * @param count - number of samples [-]
+ * @param seen - 1 for each sample that was recorded, 0 for one inside a gap: it tells nothing [-]
  * @returns gains and scales [-, 1/m]
  *
  * Source: Kalman (1960), J Basic Eng 82:35-45
  */
-export function whitening(noise: SwayNoise, intervalS: number, count: number): Whitening {
+export function whitening(noise: SwayNoise, intervalS: number, seen: Float64Array): Whitening {
+  const count = seen.length;
   const decay = Math.exp(-intervalS / noise.swayTimeS);
   const passed = (decay * intervalS) / noise.swayTimeS;
   const v = noise.swaySdM ** 2;
@@ -56,9 +57,11 @@ export function whitening(noise: SwayNoise, intervalS: number, count: number): W
   const scale = new Float64Array(count);
   for (let i = 0; i < count; i++) {
     const surprise = sway + white;
-    innerGain[i] = both / surprise;
-    swayGain[i] = sway / surprise;
-    scale[i] = 1 / Math.sqrt(surprise);
+    if (seen[i] > 0) {
+      innerGain[i] = both / surprise;
+      swayGain[i] = sway / surprise;
+      scale[i] = 1 / Math.sqrt(surprise);
+    }
     const next = aged(inner - innerGain[i] * both, both - swayGain[i] * both, sway - swayGain[i] * sway);
     [inner, both, sway] = [
       next[0] + settled[0] - left[0],

@@ -10,6 +10,8 @@ export interface FitSignal {
   readonly sampleRateHz: number;
   /** lightly filtered level [m] */
   readonly levelM: Float64Array;
+  /** 1 where samples were recorded, 0 inside gaps */
+  readonly known: Float64Array;
   /** low-passed level in which bumps were found [m] */
   readonly smoothM: Float64Array;
   /** every turn of it, also those that were joined */
@@ -99,22 +101,27 @@ function turnsWithin(turns: readonly Bump[], bump: Bump): readonly Bump[] {
  * Source: ours
  */
 export function samplesOf(signal: FitSignal, fromS: number, toS: number): FitData {
-  const { startS, sampleRateHz, levelM, noise } = signal;
+  const { startS, sampleRateHz, levelM, known, noise } = signal;
   const from = Math.max(0, Math.ceil((fromS - startS) * sampleRateHz - 1e-6));
   const to = Math.min(levelM.length - 1, Math.floor((toS - startS) * sampleRateHz + 1e-6));
   const thin = Math.max(1, Math.floor((to - from + 1) / 60));
   const count = Math.max(0, Math.floor((to - from + 1) / thin));
   const timesS = new Float64Array(count);
   const level = new Float64Array(count);
+  const seen = new Float64Array(count);
   for (let i = 0; i < count; i++) {
     const first = from + i * thin;
     let sum = 0;
-    for (let k = first; k < first + thin; k++) sum += levelM[k];
+    seen[i] = 1;
+    for (let k = first; k < first + thin; k++) {
+      sum += levelM[k];
+      if (known[k] === 0) seen[i] = 0;
+    }
     level[i] = sum / thin;
     timesS[i] = startS + (first + (thin - 1) / 2) / sampleRateHz;
   }
   const ofMean = { ...noise, whiteSdM: noise.whiteSdM / Math.sqrt(thin) };
-  return { timesS, level, whitening: whitening(ofMean, thin / sampleRateHz, count) };
+  return { timesS, level, whitening: whitening(ofMean, thin / sampleRateHz, seen) };
 }
 
 /** How far the stretch of a fit reaches: to the neighbours, but no longer than the move itself on either side. */
