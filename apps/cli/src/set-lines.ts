@@ -107,8 +107,9 @@ function withheldWords({ withheld }: Report): string {
   return withheld.map((reason) => WITHHELD_SENTENCES[reason].text).join(' ');
 }
 
-function weightWords({ bodyWeightN, bodyWeightUN }: Report): string {
-  return bodyWeightN === null ? '' : `${withUncertainty(bodyWeightN, bodyWeightUN ?? 0)} N while standing still`;
+/** Body weight to the newton: how true the plate is, a trace cannot know. */
+function weightWords({ bodyWeightN }: Report): string {
+  return bodyWeightN === null ? '' : `${plain(bodyWeightN, 0)} N while standing still, by the platform`;
 }
 
 /** Why the set may not be interpreted as it is; a side that is not given is said here and nowhere else. */
