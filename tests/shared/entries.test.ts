@@ -8,7 +8,7 @@ const UNITS = new Set(['1', '%', 's', 'ms', 'm', 'mm', 'deg', 'm/s', 'N', 'J', '
 /** Every object anywhere in the shared data that has an id, with the place it was found at. */
 function* entriesIn(value: unknown, path: string): Generator<[string, Partial<shared.Entry>]> {
   if (value === null || typeof value !== 'object') return;
-  if ('id' in value) yield [path, value];
+  if ('id' in value) yield [path, value as Partial<shared.Entry>];
   for (const [key, inner] of Object.entries(value)) yield* entriesIn(inner, `${path}.${key}`);
 }
 

@@ -86,7 +86,7 @@ const verdict: readonly Column[] = [
 ];
 
 const results = CRITERION_IDS.map((id) =>
-  word(`criteria.${id}`, `criteria.${id}.result`, `pass, fail or not_observed for the criterion ${id}`),
+  word(`criteria.${id}`, `criteria.${id}.result`, `result code of the criterion ${id}; not_observed is no pass`),
 );
 
 const evidence = CRITERION_IDS.flatMap((id) => {
