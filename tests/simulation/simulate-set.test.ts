@@ -12,7 +12,7 @@ describe('a simulated set', () => {
   test.each(cells)(
     '$placement, $level: finite numbers at rising times, as many as the times',
     ({ placement, level }) => {
-      for (let seed = 1; seed <= 8; seed++) {
+      for (let seed = 1; seed <= 3; seed++) {
         const trace: Trace = simulateSet({ placement, level, seed }).trace;
         for (const { timesS, channels } of trace.groups) {
           for (let i = 1; i < timesS.length; i++) expect(timesS[i] > timesS[i - 1]).toBe(true);
@@ -97,13 +97,13 @@ describe('a simulated set', () => {
     expect(Math.round(100 * work) / 100).toBe(1961.33);
   });
 
-  test('the tester misses the lever by about one percent', () => {
+  test('the tester misses the lever by somewhat less than one percent', () => {
     const errors = Array.from({ length: 300 }, (_, seed) => {
       const { subject, truth } = simulateSet({ placement: 'heel', level: 'typical', seed, count: 1 });
       return subject.heelLeverM / truth.person.foot.heelLeverM - 1;
     });
     const rms = Math.sqrt(errors.reduce((sum, error) => sum + error * error, 0) / 300);
-    expect(Math.abs(rms - 0.0095)).toBeLessThan(0.0015); // cut at two and a half deviations
+    expect(Math.abs(rms - 0.0076)).toBeLessThan(0.0012); // cut at two and a half deviations
   });
 });
 
@@ -138,11 +138,11 @@ describe('files without a repetition', () => {
 
   test('about one field recording in twenty is empty', () => {
     let empty = 0;
-    for (let seed = 1; seed <= 200; seed++) {
+    for (let seed = 1; seed <= 120; seed++) {
       if (simulateSet({ placement: 'heel', level: 'field', seed }).truth.repetitions.length === 0) empty += 1;
     }
-    expect(empty).toBeGreaterThan(2);
-    expect(empty).toBeLessThan(22);
+    expect(empty).toBeGreaterThan(1);
+    expect(empty).toBeLessThan(15);
   });
 });
 

@@ -102,8 +102,15 @@ export const faultTable = {
   ),
   wobbleCornerHz: faultRow('Hz', 'corner above which the wobble falls', [2, 5], [2, 5], [2, 5], [2, 5]),
   // the model of the body that the tester uses
-  leverError: faultRow('-', 'error of the measured heel lever, sd', none, [0.01, 0.01], [0.01, 0.01], [0.01, 0.01]),
-  pivotMigration: faultRow('-', 'lever gained as the pivot moves to the toes', none, [0, 0.01], [0, 0.015], [0, 0.015]),
+  leverError: faultRow(
+    '-',
+    'error of the measured heel lever, sd',
+    none,
+    [0.008, 0.008],
+    [0.008, 0.008],
+    [0.008, 0.008],
+  ),
+  pivotMigration: faultRow('-', 'lever gained as the pivot moves to the toes', none, [0, 0.01], [0, 0.01], [0, 0.01]),
   // the sensor
   stampJitter: faultRow(
     '-',

@@ -76,7 +76,7 @@ export function lowPassNoiseDensity(
  * Source: ours; more power at low frequencies and a breathing part as standing sway has
  */
 export function sway(count: number, sampleRateHz: number, rms: number, random: Random): Float64Array {
-  const samples = lowPassNoise(count, sampleRateHz, 1, random.between(0.25, 0.8), random);
+  const samples = lowPassNoise(count, sampleRateHz, 1, random.between(0.2, 0.6), random);
   const slow = lowPassNoise(count, sampleRateHz, 1, 0.05, random);
   const breathHz = random.between(0.2, 0.35);
   const phase = random.between(0, 2 * Math.PI);

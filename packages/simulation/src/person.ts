@@ -64,8 +64,10 @@ export function drawPerson(random: Random): Person {
   const low = random.between(0.05, 0.7);
   const upShape = drawShape(random);
   const ownDownShape = drawShape(random);
-  const sameManner = random.chance(0.75); // most people go down in the manner they come up
   const sum = up + hold + down + low;
+  // most people go down in the manner they come up, and who nears the top slowly also leaves it slowly
+  const mirrored = { ...upShape, skew: random.between(-0.05, 0.05) - upShape.skew };
+  const downShape = random.chance(0.9) ? mirrored : ownDownShape;
   return {
     bodyMassKg: random.between(50, 100),
     foot,
@@ -78,6 +80,6 @@ export function drawPerson(random: Random): Person {
     cycleS,
     shares: [up / sum, hold / sum, down / sum, low / sum],
     upShape,
-    downShape: sameManner ? { ...ownDownShape, kind: upShape.kind } : ownDownShape,
+    downShape,
   };
 }

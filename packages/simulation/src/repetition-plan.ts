@@ -92,11 +92,11 @@ export function planRepetitions(
     [upS, holdS, downS] = [upS * quickest, holdS * quickest, downS * quickest];
     let lowS = pace * shares[3] * spread();
     const partial = random.chance(faults.partialShare) ? random.between(0.45, 0.65) : 1;
-    const share =
-      (1 - faults.fatigueLoss * progress) * Math.exp(faults.heightSpread * random.boundedGaussian()) * partial;
+    const fresh = (1 - faults.fatigueLoss * progress) * Math.exp(faults.heightSpread * random.boundedGaussian());
+    const share = fresh * partial;
     const top = Math.max(
       pitchOfRepetition(person, share, Math.min(upS, downS)),
-      bottom + 0.4 * person.topPitchRad * share,
+      bottom + 0.5 * person.topPitchRad * fresh,
       rest + lowestM / foot.heelLeverM,
     );
     const wholeReturn = k === count - 1 || !random.chance(faults.incompleteShare);
