@@ -1,0 +1,70 @@
+import type { ICruiseOptions, IRegularForbiddenRuleType, IResolveOptions } from 'dependency-cruiser';
+
+/** Who may import whom. What is not listed is forbidden. */
+export const may: Readonly<Record<string, readonly string[]>> = {
+  shared: [],
+  'packages/analysis': ['shared'],
+  'packages/simulation': ['shared'],
+  'packages/records': ['shared'],
+  'apps/cli': ['shared', 'packages/analysis', 'packages/simulation', 'packages/records'],
+};
+
+/** Pure packages: no Node module, and of npm only these. */
+export const npmOf: Readonly<Record<string, readonly string[]>> = {
+  shared: [],
+  'packages/analysis': ['ml-regression', 'simple-statistics'],
+  'packages/simulation': [],
+  'packages/records': ['mathjs', 'papaparse', 'zod', '@noble/hashes'],
+};
+
+type Rule = IRegularForbiddenRuleType;
+
+function forbid(name: string, from: Rule['from'], to: Rule['to']): Rule {
+  return { name, severity: 'error', from, to };
+}
+
+const forbidden: Rule[] = [
+  ...Object.entries(may).map(([from, to]) =>
+    forbid(
+      `${from} imports only its list`,
+      { path: `^${from}/` },
+      { path: '^(packages|apps|tests|fixtures|shared)/', pathNot: [from, ...to].map((one) => `^${one}/`) },
+    ),
+  ),
+  ...Object.entries(npmOf).map(([from, npm]) =>
+    forbid(
+      `${from} is pure`,
+      { path: `^${from}/` },
+      { pathNot: ['^(packages|shared|apps|tests|fixtures)/', ...npm.map((one) => `^node_modules/${one}/`)] },
+    ),
+  ),
+  forbid(
+    'front door only',
+    { path: '^((?:packages|apps)/[^/]+|shared)/' },
+    { path: '^((packages|apps)/[^/]+|shared)/src/(?!index\\.ts$)', pathNot: '^$1/' },
+  ),
+  forbid('apps use no npm package of their own', { path: '^apps/' }, { path: '^node_modules/' }),
+  forbid('nothing imports an app', { pathNot: '^apps/' }, { path: '^apps/' }),
+  forbid('no cycles', {}, { circular: true }),
+  forbid('everything can be found', {}, { couldNotResolve: true }),
+];
+
+/**
+ * Rules are on paths: a workspace link has no dependency type of its own. `dist` is left out, or a build would be
+ * taken for a second source.
+ */
+export const options: ICruiseOptions = {
+  validate: true,
+  ruleSet: { forbidden },
+  doNotFollow: { path: 'node_modules' },
+  exclude: { path: '(^|/)dist/' },
+  tsPreCompilationDeps: true,
+};
+
+/** The source condition of the workspace, as TypeScript and Vitest use it. */
+export const resolution: Partial<IResolveOptions> = {
+  exportsFields: ['exports'],
+  conditionNames: ['surae-source', 'import', 'node', 'default'],
+  extensions: ['.ts', '.mjs', '.js', '.d.ts'],
+  mainFields: ['module', 'main'],
+};
