@@ -83,11 +83,17 @@ export function weightedMean(signal: VectorSignal, weights: Float64Array): Vecto
  * @param signal - the signal [any unit]
  * @param weights - one per sample, >= 0 [-]
  * @param centre - where spread is counted from [unit of signal]
+ * @param across - the direction is looked for at a right angle to this unit vector; anywhere when left out [-]
  * @returns unit vector of either sign; undefined when nothing spreads [-]
  *
  * Source: Pearson (1901), Phil Mag 2:559-572 (principal axis)
  */
-export function principalAxis(signal: VectorSignal, weights: Float64Array, centre: Vector): Vector | undefined {
+export function principalAxis(
+  signal: VectorSignal,
+  weights: Float64Array,
+  centre: Vector,
+  across: Vector = [0, 0, 0],
+): Vector | undefined {
   let xx = 0;
   let xy = 0;
   let xz = 0;
@@ -97,9 +103,13 @@ export function principalAxis(signal: VectorSignal, weights: Float64Array, centr
   for (let i = 0; i < weights.length; i++) {
     const weight = weights[i];
     if (weight === 0) continue;
-    const x = signal[0][i] - centre[0];
-    const y = signal[1][i] - centre[1];
-    const z = signal[2][i] - centre[2];
+    let x = signal[0][i] - centre[0];
+    let y = signal[1][i] - centre[1];
+    let z = signal[2][i] - centre[2];
+    const off = x * across[0] + y * across[1] + z * across[2];
+    x -= off * across[0];
+    y -= off * across[1];
+    z -= off * across[2];
     xx += weight * x * x;
     xy += weight * x * y;
     xz += weight * x * z;

@@ -72,7 +72,8 @@ function findTurn(
   settings: PitchSettings,
 ): Turn | undefined {
   const centre = weightedMean(force, weights);
-  const spread = principalAxis(force, weights, centre);
+  // Across gravity: along it a quick raise only makes the sensor heavier and lighter.
+  const spread = principalAxis(force, weights, centre, unit(centre));
   const ownAxis = spread === undefined ? undefined : unit(cross(centre, spread));
   if (ownAxis === undefined) return undefined;
   const ownPlane = turningPlane(ownAxis, centre);

@@ -6,28 +6,18 @@ import { contains, type Interval } from '../signal/intervals.ts';
 import { median } from '../signal/order-statistics.ts';
 import type { Trace } from '../trace.ts';
 import type { Detection, Doubtful, Motion, Raise } from './detection.ts';
-import { startsAtSpeed } from './heel/at-speed.ts';
-import { findBumps, joinBumps } from './heel/bumps.ts';
-import { type Candidate, describeBumps } from './heel/candidate.ts';
+import { findBumps } from './heel/bumps.ts';
 import { countBounds } from './heel/count-bounds.ts';
 import { restLevel } from './heel/floor.ts';
 import { type FloorLine, floorLine, restVotes } from './heel/floor-line.ts';
 import type { HeelSettings } from './heel/heel-settings.ts';
 import { heightUncertainty } from './heel/height-uncertainty.ts';
-import { minimumJerk, moveShape } from './heel/move-shape.ts';
 import { restsBetween } from './heel/rests.ts';
-import { isolateSet, type Judged } from './heel/set-isolation.ts';
+import { findSet } from './heel/find-set.ts';
+import type { Judged } from './heel/set-isolation.ts';
 import { chooseShapes } from './heel/shape-choice.ts';
 import { measureNoise } from './heel/sway-noise.ts';
-import {
-  type FitSignal,
-  reachOf,
-  type Stretch,
-  samplesOf,
-  stretchOf,
-  type Timed,
-  timeRepetition,
-} from './heel/timing.ts';
+import { type FitSignal, moveEndS, moveStartS, reachOf, samplesOf, type Stretch, stretchOf, type Timed, timeRepetition } from './heel/timing.ts';
 
 interface Found {
   readonly judged: Judged;
@@ -60,17 +50,6 @@ export function detectHeelRaises(
   const smooth = smoothLevel(levelM, grid.sampleRateHz, settings.bumpCutoffHz);
   const turns = findBumps(smooth, settings.stillRangeM);
   const restM = restLevel(smooth, turns, grid.sampleRateHz, settings) ?? 0;
-  const inGap = (index: number): boolean =>
-    height.longGaps.some((gap) => timeOf(index) > gap.fromS - 0.05 && timeOf(index) < gap.toS + 0.05);
-  // Inside a gap the heel may have gone lower than the bridge across it shows.
-  const joined = joinBumps(
-    turns,
-    (top, _, low) => (inGap(low) ? settings.leastFall / 3 : settings.leastFall) * (top - restM),
-  );
-  const candidates = describeBumps(joined, smooth, restM, grid.sampleRateHz, height.foot?.unexplained).filter(
-    (candidate) => candidate.heightM > settings.leastHeightM / 2 && candidate.ownRiseM > settings.leastHeightM / 2,
-  );
-  const tops = candidates.map((candidate) => timeOf(candidate.bump.topIndex));
   const usual: FitSignal = {
     startS: grid.startS,
     sampleRateHz: grid.sampleRateHz,
@@ -80,23 +59,7 @@ export function detectHeelRaises(
     turns,
     noise: { swaySdM: settings.noise.usualSwayM, swayTimeS: settings.noise.usualSwayTimeS, whiteSdM: 0.001 },
   };
-  const smoothShapes = [minimumJerk, { start: 1, end: 1, spread: 0 }, { start: 3, end: 3, spread: 0 }].map(moveShape);
-  const atSpeed = candidates.map((candidate, i) => {
-    const edge = i < 8 || i >= candidates.length - 8;
-    if (!edge || placement === 'foot') return 0;
-    const stretch = stretchOf(candidate, usual);
-    const reach = reachOf(stretch, ends(candidates[i - 1], timeOf), starts(candidates[i + 1], timeOf), usual);
-    return startsAtSpeed(samplesOf(usual, reach[0], reach[1]), stretch.guess, smoothShapes);
-  });
-  const judged = isolateSet(candidates, tops, atSpeed, {
-    leastHeightM: settings.leastHeightM,
-    leastCycleS: settings.leastCycleS,
-    greatestHeightM: greatestHeight(height, foot, settings),
-    belowFloorM: settings.belowFloorM,
-    travelAcceleration: settings.travelAcceleration,
-    leastOwnRise: settings.leastOwnRise,
-    boutGapS: settings.boutGapS,
-  });
+  const judged = findSet(usual, height, restM, greatestHeight(height, foot, settings), settings);
   const members = judged.filter((one) => one.accepted && one.candidate.heightM >= settings.leastHeightM);
   const whole: Interval = { fromS: timeOf(0), toS: timeOf(grid.count - 1) };
   const stretches = members.map((one) => stretchOf(one.candidate, usual));
@@ -112,7 +75,7 @@ export function detectHeelRaises(
     noise: measureNoise(levelM, grid.startS, grid.sampleRateHz, guessed, firstFloor.at, settings.noise),
   };
   const reaches = stretches.map((stretch, i) =>
-    reachOf(stretch, ends(members[i - 1]?.candidate, timeOf), starts(members[i + 1]?.candidate, timeOf), signal),
+    reachOf(stretch, moveEndS(members[i - 1]?.candidate, signal), moveStartS(members[i + 1]?.candidate, signal), signal),
   );
   const plain = stretches.map((_, i) => i).filter((i) => stretches[i].highs.length === 1);
   const some = plain.filter((_, k) => k % Math.ceil(plain.length / 12) === 0);
@@ -220,18 +183,6 @@ function unseenChances(raises: readonly Raise[], gaps: readonly Interval[]): num
     const room = Math.round(Math.min(spacingS / usualS - 1, gap / usualS + 0.9));
     return gap > 0.35 * usualS && room >= 1 ? new Array<number>(room).fill(0.5) : [];
   });
-}
-
-function ends(candidate: Candidate | undefined, timeOf: (index: number) => number): number {
-  return candidate === undefined
-    ? Number.NEGATIVE_INFINITY
-    : timeOf(candidate.halfDownIndex) + (0.5 * candidate.downS) / 0.55;
-}
-
-function starts(candidate: Candidate | undefined, timeOf: (index: number) => number): number {
-  return candidate === undefined
-    ? Number.POSITIVE_INFINITY
-    : timeOf(candidate.halfUpIndex) - (0.5 * candidate.upS) / 0.55;
 }
 
 function greatestHeight(height: HeelHeight, foot: FootGeometry, settings: HeelSettings): number {

@@ -9,6 +9,17 @@ export interface Bump {
   readonly right: number;
 }
 
+/** A high that may have to give way to its neighbour. */
+export interface Turning {
+  /** level of the high [unit of signal], and its place */
+  readonly level: number;
+  readonly index: number;
+  /** place of the low between it and the higher neighbour */
+  readonly lowIndex: number;
+  /** place of that neighbour */
+  readonly beyondIndex: number;
+}
+
 interface Turn {
   readonly index: number;
   readonly level: number;
@@ -95,14 +106,14 @@ function ownRise(highs: readonly Turn[], lows: readonly Turn[], i: number): numb
  * the top goes together with the lower of its two highs, a bounce at the bottom together with the higher of its two lows.
  *
  * @param bumps - neighbouring bumps in time order [unit of signal]
- * @param leastRise - the rise that a bump with this top must have over the higher of its lows [unit of signal]
+ * @param leastRise - the rise that a bump must have over the higher of its lows, see {@link Turning} [unit of signal]
  * @returns the bumps that stand, neighbours sharing their low [index, unit of signal]
  *
  * Source: Edelsbrunner, Letscher & Zomorodian (2002), Discrete Comput Geom 28:511-533 (cancelling pairs by persistence)
  */
 export function joinBumps(
   bumps: readonly Bump[],
-  leastRise: (topLevel: number, topIndex: number, lowIndex: number) => number,
+  leastRise: (high: Turning) => number,
 ): Bump[] {
   const highs: Turn[] = bumps.map((bump) => ({ index: bump.topIndex, level: bump.top }));
   const lows: Turn[] = bumps.map((bump) => ({ index: bump.leftIndex, level: bump.left }));
@@ -116,10 +127,16 @@ export function joinBumps(
       const toRight = lows[i + 1].level >= lows[i].level;
       // At the ends only the inner low can be given up.
       const low = i === 0 ? i + 1 : i === highs.length - 1 ? i : toRight ? i + 1 : i;
-      if (rise >= leastRise(highs[i].level, highs[i].index, lows[low].index)) continue;
       // It gives way to the high beyond that low, which must be the higher one.
       const beyond = low === i ? i - 1 : i + 1;
       if (highs[beyond].level < highs[i].level) continue;
+      const turning = {
+        level: highs[i].level,
+        index: highs[i].index,
+        lowIndex: lows[low].index,
+        beyondIndex: highs[beyond].index,
+      };
+      if (rise >= leastRise(turning)) continue;
       const outer = i === 0 ? 0 : i === highs.length - 1 ? i + 1 : undefined;
       highs.splice(i, 1);
       if (outer !== undefined) {

@@ -29,6 +29,9 @@ export interface Stretch {
   readonly guess: Move;
 }
 
+/** From 10 to 90 % takes about this share of a smooth move: 0.51 for minimum jerk, 0.59 for a half cosine. */
+const wholeShare = 0.55;
+
 /** Share of the height that a dip at the top must have to part two highs. */
 const leastDip = 0.08;
 
@@ -61,9 +64,8 @@ export function stretchOf(candidate: Candidate, signal: FitSignal): Stretch {
     (one) => one.topIndex >= halfUpIndex - 1 && one.topIndex <= halfDownIndex + 1,
   );
   const timeOf = (index: number): number => signal.startS + index / signal.sampleRateHz;
-  // From 10 to 90 % takes about 0.55 of a smooth move.
-  const upS = candidate.upS / 0.55;
-  const downS = candidate.downS / 0.55;
+  const upS = candidate.upS / wholeShare;
+  const downS = candidate.downS / wholeShare;
   const guess = {
     startS: timeOf(halfUpIndex) - upS / 2,
     highFromS: Math.min(timeOf(halfUpIndex) + upS / 2, timeOf(halfDownIndex)),
@@ -74,6 +76,34 @@ export function stretchOf(candidate: Candidate, signal: FitSignal): Stretch {
     after: bump.right,
   };
   return { leftIndex, rightIndex, highs: highs.length > 0 ? highs : [bump], guess };
+}
+
+/**
+ * When the move of a bump begins, roughly.
+ *
+ * @param candidate - the bump; undefined when there is none [SI]
+ * @param signal - gives the clock [s]
+ * @returns the instant; infinity when there is none [s]
+ *
+ * Source: ours
+ */
+export function moveStartS(candidate: Candidate | undefined, signal: FitSignal): number {
+  if (candidate === undefined) return Number.POSITIVE_INFINITY;
+  return signal.startS + candidate.halfUpIndex / signal.sampleRateHz - candidate.upS / wholeShare / 2;
+}
+
+/**
+ * When the move of a bump ends, roughly.
+ *
+ * @param candidate - the bump; undefined when there is none [SI]
+ * @param signal - gives the clock [s]
+ * @returns the instant; minus infinity when there is none [s]
+ *
+ * Source: ours
+ */
+export function moveEndS(candidate: Candidate | undefined, signal: FitSignal): number {
+  if (candidate === undefined) return Number.NEGATIVE_INFINITY;
+  return signal.startS + candidate.halfDownIndex / signal.sampleRateHz + candidate.downS / wholeShare / 2;
 }
 
 /** The turns of the signal that lie within a bump; they are in time order, so two binary searches find them. */
@@ -181,7 +211,10 @@ export function timeRepetition(
   const { guess, highs } = stretch;
   const timeOf = (index: number): number => signal.startS + index / signal.sampleRateHz;
   const fitOf = (fromS: number, toS: number, from: Move): MoveFit | undefined => {
-    return fitMove(samplesOf(signal, fromS, toS), from, up, down);
+    const fit = fitMove(samplesOf(signal, fromS, toS), from, up, down);
+    // A fit that ran off to somewhere else is none.
+    const usable = fit !== undefined && fit.startS > fromS - (toS - fromS) / 2 && fit.endS < toS + (toS - fromS) / 2;
+    return usable && fit.highFromS < toS && fit.highToS > fromS ? fit : undefined;
   };
   const first = highs[0];
   const last = highs.at(-1)!;

@@ -1,0 +1,93 @@
+import type { HeelHeight } from '../../movement/heel-height.ts';
+import { median } from '../../signal/order-statistics.ts';
+import { startsAtSpeed } from './at-speed.ts';
+import { joinBumps, type Turning } from './bumps.ts';
+import { type Candidate, describeBumps } from './candidate.ts';
+import type { HeelSettings } from './heel-settings.ts';
+import { minimumJerk, moveShape } from './move-shape.ts';
+import { isolateSet, type Judged } from './set-isolation.ts';
+import { type FitSignal, moveEndS, moveStartS, reachOf, samplesOf, stretchOf } from './timing.ts';
+
+/** Smooth shapes that stand for a body: usual, abrupt and soft. */
+const bodyShapes = [minimumJerk, { start: 1, end: 1, spread: 0 }, { start: 3, end: 3, spread: 0 }].map(moveShape);
+
+/** Bumps from either end of the recording that are looked at for a start at speed: strings are hooked on there. */
+const edgeCount = 8;
+
+/** Fewer repetitions show no rhythm. */
+const leastForRhythm = 4;
+
+/**
+ * Share of its height that a high must fall before the next one is a repetition of its own. The rule of half is made
+ * easier for highs a whole beat apart and harder for highs that follow each other at once.
+ */
+function fallRule(apartS: number, usualS: number | undefined, leastFall: number): number {
+  if (usualS === undefined) return leastFall;
+  const beats = apartS / usualS;
+  // from 0.35 beats (1.4 of the rule) to 0.75 beats (0.7 of it)
+  return leastFall * (1.4 - 0.7 * Math.min(1, Math.max(0, (beats - 0.35) / 0.4)));
+}
+
+/**
+ * The bumps of a recording with the verdict which of them are repetitions of the set.
+ *
+ * Highs are joined over their dips first by the rule of half alone; once the set shows its rhythm they are joined again
+ * with it in view.
+ *
+ * @param signal - level and turns [m]
+ * @param height - gaps and accelerations of the recording [s, m/s2]
+ * @param restM - level at rest [m]
+ * @param greatestHeightM - highest that the heel can get with the forefoot down [m]
+ * @param settings - see {@link HeelSettings} [SI]
+ * @returns verdicts in time order [-]
+ *
+ * Source: ours
+ */
+export function findSet(
+  signal: FitSignal,
+  height: HeelHeight,
+  restM: number,
+  greatestHeightM: number,
+  settings: HeelSettings,
+): Judged[] {
+  const { sampleRateHz, startS } = signal;
+  const timeOf = (index: number): number => startS + index / sampleRateHz;
+  const inGap = (index: number): boolean =>
+    height.longGaps.some((gap) => timeOf(index) > gap.fromS - 0.05 && timeOf(index) < gap.toS + 0.05);
+  const candidatesFor = (usualS: number | undefined): Candidate[] => {
+    const joined = joinBumps(signal.turns, (high: Turning) => {
+      const rule = fallRule(Math.abs(high.beyondIndex - high.index) / sampleRateHz, usualS, settings.leastFall);
+      // Inside a gap the heel may have gone lower than the bridge across it shows.
+      return (inGap(high.lowIndex) ? rule / 3 : rule) * (high.level - restM);
+    });
+    return describeBumps(joined, signal.smoothM, restM, sampleRateHz, height.foot?.unexplained).filter(
+      (one) => Math.min(one.heightM, one.ownRiseM) > settings.leastHeightM / 2,
+    );
+  };
+  const judge = (candidates: readonly Candidate[]): Judged[] =>
+    isolateSet(
+      candidates,
+      candidates.map((one) => timeOf(one.bump.topIndex)),
+      candidates.map((_, i) => (height.foot === undefined ? atSpeed(candidates, i, signal) : 0)),
+      { ...settings, greatestHeightM },
+    );
+  const first = judge(candidatesFor(undefined));
+  const tops = first.filter((one) => one.accepted).map((one) => timeOf(one.candidate.bump.topIndex));
+  if (tops.length < leastForRhythm) return first;
+  const again = candidatesFor(median(tops.slice(1).map((top, i) => top - tops[i])));
+  const same =
+    again.length === first.length && again.every((one, i) => one.bump.topIndex === first[i].candidate.bump.topIndex);
+  return same ? first : judge(again);
+}
+
+function atSpeed(candidates: readonly Candidate[], i: number, signal: FitSignal): number {
+  if (i >= edgeCount && i < candidates.length - edgeCount) return 0;
+  const stretch = stretchOf(candidates[i], signal);
+  const [fromS, toS] = reachOf(
+    stretch,
+    moveEndS(candidates[i - 1], signal),
+    moveStartS(candidates[i + 1], signal),
+    signal,
+  );
+  return startsAtSpeed(samplesOf(signal, fromS, toS), stretch.guess, bodyShapes);
+}
