@@ -50,6 +50,15 @@ export function shownTilt(tilt: number, rate: number, acceleration: number, plac
   );
 }
 
+/** Longest step of one round: in strides the model fails, and the solution must not run away there [rad]. */
+const longestStep = 0.2;
+
+/** No foot that turns about its forefoot is steeper than this [rad]. */
+const steepest = 1.6;
+
+/** Near free fall the direction of the specific force means little; it is then taken for this long [m/s2]. */
+const leastForce = 3;
+
 /** Shortest turn from one angle to another, -pi to pi [rad]. */
 function turnBetween(from: number, to: number): number {
   return to - from - 2 * Math.PI * Math.round((to - from) / (2 * Math.PI));
@@ -95,7 +104,7 @@ export function tiltWithoutLeverArm(
       const bend = moving ? (tilt[i + 1] - 2 * t + tilt[i - 1]) * sampleRateHz * sampleRateHz : 0;
       const along = GRAVITY * Math.sin(t) - behindM * rate * rate - aboveM * bend;
       const up = GRAVITY * Math.cos(t) + behindM * bend - aboveM * rate * rate;
-      const square = Math.max(1, along * along + up * up);
+      const square = Math.max(leastForce * leastForce, along * along + up * up);
       const byTilt = Math.max(0.3, (GRAVITY * (up * Math.cos(t) + along * Math.sin(t))) / square);
       const byRate = inner ? (2 * rate * (aboveM * along - behindM * up)) / square : 0;
       const byBend = inner ? Math.max(0, (aboveM * up + behindM * along) / square) : 0;
@@ -109,7 +118,10 @@ export function tiltWithoutLeverArm(
       rest[i] = round === 0 ? shown[i] * byTilt : turnBetween(Math.atan2(along, up), shown[i]);
     }
     solveTridiagonal(lower, diagonal, upper, rest);
-    for (let i = 0; i < count; i++) tilt[i] = round === 0 ? rest[i] : tilt[i] + rest[i];
+    for (let i = 0; i < count; i++) {
+      const next = round === 0 ? rest[i] : tilt[i] + Math.max(-longestStep, Math.min(longestStep, rest[i]));
+      tilt[i] = Math.max(-steepest, Math.min(steepest, next));
+    }
   }
   return tilt;
 }

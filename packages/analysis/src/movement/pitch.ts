@@ -211,17 +211,12 @@ export function footPitch(
   const zero = restEvidence(oriented(slowRough), sampleRateHz, settings.rest).level;
   const fromRest = shown.map((value) => value - zero);
   const sensed = rate === undefined ? undefined : oriented(rate);
-  let pitchRad: Float64Array = oriented(rough).map((value) => value - zero);
-  let place: SensorPlace = sensorPlace;
-  // The lever distorts the tilt from which its own length is read: a few rounds settle both.
-  for (let round = 0; round < settings.leverRounds; round++) {
-    const behindM = Math.min(0.3, Math.max(0, placeOf(slow(pitchRad)).behindM));
-    place = { behindM, aboveM: sensorPlace.aboveM };
-    pitchRad =
-      sensed === undefined
-        ? tiltWithoutLeverArm(fromRest, sampleRateHz, place, 4)
-        : fuse(withoutShownLever(fromRest, pitchRad, sampleRateHz, place), sensed);
-  }
+  const pitchFor = (place: SensorPlace, before: Float64Array): Float64Array =>
+    sensed === undefined
+      ? tiltWithoutLeverArm(fromRest, sampleRateHz, place, 6)
+      : fuse(withoutShownLever(fromRest, before, sampleRateHz, place), sensed);
+  const start = oriented(rough).map((value) => value - zero);
+  const { place, pitchRad } = settledPlace(start, pitchFor, placeOf, slow, settings);
   const explained = slow(verticalAcceleration(pitchRad, sampleRateHz, place));
   return {
     pitchRad,
@@ -231,6 +226,38 @@ export function footPitch(
     place,
     restUp: unit(weightedMean(calm, weights)) ?? [0, 0, 1],
   };
+}
+
+/**
+ * Place of the sensor and pitch that agree with each other. The lever distorts the tilt from which its own length is
+ * read; the secant method finds the length that reads as itself.
+ */
+function settledPlace(
+  start: Float64Array,
+  pitchFor: (place: SensorPlace, before: Float64Array) => Float64Array,
+  placeOf: (tilt: Float64Array) => BehindEstimate,
+  slow: (signal: Float64Array) => Float64Array,
+  settings: PitchSettings,
+): { readonly place: SensorPlace; readonly pitchRad: Float64Array } {
+  const { aboveM } = settings.sensorPlace;
+  let behindM = held(placeOf(slow(start)).behindM);
+  let pitchRad = start;
+  let last: { readonly behindM: number; readonly lack: number } | undefined;
+  for (let round = 0; ; round++) {
+    pitchRad = pitchFor({ behindM, aboveM }, pitchRad);
+    if (round === settings.leverRounds) return { place: { behindM, aboveM }, pitchRad };
+    const lack = held(placeOf(slow(pitchRad)).behindM) - behindM;
+    if (Math.abs(lack) < 0.002) return { place: { behindM, aboveM }, pitchRad };
+    const slope = last === undefined ? 0 : (lack - last.lack) / (behindM - last.behindM);
+    last = { behindM, lack };
+    // the lack falls with the length; a slope that says otherwise is noise, and a plain step is taken
+    behindM = held(behindM + (slope < -0.1 ? -lack / slope : lack));
+  }
+}
+
+/** Between the toes and well behind the heel [m]. */
+function held(behindM: number): number {
+  return Math.min(0.3, Math.max(0, behindM));
 }
 
 /** Tilt of the accelerometer less what its lever adds, by the movement that the gyroscope already shows well. */

@@ -8,16 +8,26 @@ import type { Trace } from '../trace.ts';
 import type { Detection, Doubtful, Motion, Raise } from './detection.ts';
 import { findBumps } from './heel/bumps.ts';
 import { countBounds } from './heel/count-bounds.ts';
+import { findSet } from './heel/find-set.ts';
 import { restLevel } from './heel/floor.ts';
 import { type FloorLine, floorLine, restVotes } from './heel/floor-line.ts';
 import type { HeelSettings } from './heel/heel-settings.ts';
 import { heightUncertainty } from './heel/height-uncertainty.ts';
 import { restsBetween } from './heel/rests.ts';
-import { findSet } from './heel/find-set.ts';
 import type { Judged } from './heel/set-isolation.ts';
 import { chooseShapes } from './heel/shape-choice.ts';
 import { measureNoise } from './heel/sway-noise.ts';
-import { type FitSignal, moveEndS, moveStartS, reachOf, samplesOf, type Stretch, stretchOf, type Timed, timeRepetition } from './heel/timing.ts';
+import {
+  type FitSignal,
+  moveEndS,
+  moveStartS,
+  reachOf,
+  type Stretch,
+  samplesOf,
+  stretchOf,
+  type Timed,
+  timeRepetition,
+} from './heel/timing.ts';
 
 interface Found {
   readonly judged: Judged;
@@ -75,7 +85,12 @@ export function detectHeelRaises(
     noise: measureNoise(levelM, grid.startS, grid.sampleRateHz, guessed, firstFloor.at, settings.noise),
   };
   const reaches = stretches.map((stretch, i) =>
-    reachOf(stretch, moveEndS(members[i - 1]?.candidate, signal), moveStartS(members[i + 1]?.candidate, signal), signal),
+    reachOf(
+      stretch,
+      moveEndS(members[i - 1]?.candidate, signal),
+      moveStartS(members[i + 1]?.candidate, signal),
+      signal,
+    ),
   );
   const plain = stretches.map((_, i) => i).filter((i) => stretches[i].highs.length === 1);
   const some = plain.filter((_, k) => k % Math.ceil(plain.length / 12) === 0);

@@ -47,7 +47,7 @@ export const heelDefaults: HeelSettings = {
     driftSdRad: 0.1 * degree, // ours
     shakeWindowS: 0.4, // ours
     shakeAcceleration: 3, // quick raises stay near it, strides reach ten times as much; ours
-    leverRounds: 3, // ours
+    leverRounds: 5, // ours
     leastAgreement: 0.5, // ours
     rest: { windowS: 0.5, toleranceRad: 2 * degree, enoughS: 1.5 },
   },

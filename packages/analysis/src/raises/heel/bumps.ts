@@ -111,10 +111,7 @@ function ownRise(highs: readonly Turn[], lows: readonly Turn[], i: number): numb
  *
  * Source: Edelsbrunner, Letscher & Zomorodian (2002), Discrete Comput Geom 28:511-533 (cancelling pairs by persistence)
  */
-export function joinBumps(
-  bumps: readonly Bump[],
-  leastRise: (high: Turning) => number,
-): Bump[] {
+export function joinBumps(bumps: readonly Bump[], leastRise: (high: Turning) => number): Bump[] {
   const highs: Turn[] = bumps.map((bump) => ({ index: bump.topIndex, level: bump.top }));
   const lows: Turn[] = bumps.map((bump) => ({ index: bump.leftIndex, level: bump.left }));
   const last = bumps.at(-1);

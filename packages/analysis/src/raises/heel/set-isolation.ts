@@ -105,7 +105,6 @@ export function isolateSet(
     members = verdicts.map((one) => one.accepted);
     if (settled) break;
   }
-  if ((globalThis as any).DIAG) (globalThis as any).ISO = candidates.map((c, i) => ({ t: timesS[i], ...ownEvidence(c, rule, atSpeed[i], { dipsAreUsual, unexplained: usualUnexplained(candidates, members) }), un: c.unexplained, up: c.upS, dn: c.downS, high: c.highS, below: c.belowM, own: c.ownRiseM, atS: atSpeed[i] }));
   return verdicts;
 }
 
