@@ -5,6 +5,8 @@ import { mean } from '../signal/moments.ts';
 import { median } from '../signal/order-statistics.ts';
 import type { BodyChannels } from './body-channels.ts';
 import { smoothGrid } from './body-grid.ts';
+import { type ImpactOptions, impactMarks } from './body-impacts.ts';
+import { sidewaysPower } from './body-sideways.ts';
 import { platformStance, type StanceOptions } from './stance.ts';
 
 /** standard gravity [m/s2]; CGPM 1901 */
@@ -20,15 +22,20 @@ export interface BodyAcceleration {
   readonly force?: Float64Array;
   /** specific force of the three axes, trunk only [m/s2] */
   readonly axes?: readonly Float64Array[];
+  /** mean square of the acceleration across gravity, trunk only [m2/s4] */
+  readonly sideways?: Float64Array;
   readonly gaps: readonly Interval[];
   readonly spikes: number;
+  /** 1 where a brief impact disturbs the signal [-] */
+  readonly impacts: Uint8Array;
   /** span in which someone stands there: the whole recording at the trunk */
   readonly span: Interval | undefined;
 }
 
 /** How channels become an acceleration. */
-export interface AccelerationOptions extends StanceOptions {
+export interface AccelerationOptions extends StanceOptions, ImpactOptions {
   readonly rateHz: number;
+  readonly sidewaysWindowS: number;
   readonly lowPassHz: number;
   readonly gapS: number;
   readonly spikeHalfWindow: number;
@@ -86,15 +93,17 @@ export function bodyAcceleration(
 ): BodyAcceleration {
   const { timesS } = channels;
   const { axes, spikes } = withoutSpikes(channels.axes, options);
-  const { grid, values } = smoothGrid(timesS, axes, options.rateHz, options.lowPassHz);
+  const { grid, means, values } = smoothGrid(timesS, axes, options.rateHz, options.lowPassHz);
   const gaps = findGaps(timesS, options.gapS);
   const { startS } = grid;
-  const base = { startS, sampleRateHz: options.rateHz, gaps, spikes };
+  const impacts = impactMarks(means, options.rateHz, options);
+  const base = { startS, sampleRateHz: options.rateHz, gaps, spikes, impacts };
   const endS = startS + grid.count / options.rateHz;
   if (placement === 'trunk') {
     const [x, y, z] = values;
     const upward = Float64Array.from(x, (value, i) => Math.hypot(value, y[i], z[i]) - GRAVITY);
-    return { ...base, upward, axes: values, span: { fromS: startS, toS: endS } };
+    const sideways = sidewaysPower(values, options.rateHz, options.sidewaysWindowS);
+    return { ...base, upward, axes: values, sideways, span: { fromS: startS, toS: endS } };
   }
   const [force] = values;
   const expectedN = bodyMassKg === undefined ? undefined : bodyMassKg * GRAVITY;

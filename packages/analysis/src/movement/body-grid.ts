@@ -33,7 +33,7 @@ export function gridMeans(timesS: Float64Array, samples: Float64Array, grid: Gri
  * @param samples - native samples, finite [any]
  * @param rateHz - rate of the grid [Hz]
  * @param cutoffHz - zero-lag low-pass, below half of the rate [Hz]
- * @returns the grid and its values [s, unit of samples]
+ * @returns the grid, its values before and after the low-pass [s, unit of samples]
  *
  * Source: ours
  */
@@ -42,8 +42,8 @@ export function smoothGrid(
   samples: readonly Float64Array[],
   rateHz: number,
   cutoffHz: number,
-): { grid: Grid; values: Float64Array[] } {
+): { grid: Grid; means: Float64Array[]; values: Float64Array[] } {
   const grid = gridOver(timesS, rateHz);
-  const values = samples.map((axis) => lowPassZeroPhase(gridMeans(timesS, axis, grid), rateHz, cutoffHz));
-  return { grid, values };
+  const means = samples.map((axis) => gridMeans(timesS, axis, grid));
+  return { grid, means, values: means.map((axis) => lowPassZeroPhase(axis, rateHz, cutoffHz)) };
 }

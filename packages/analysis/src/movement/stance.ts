@@ -7,6 +7,8 @@ export interface StanceOptions {
   readonly standingShare: number;
   /** share of the stance's median force at which it begins and ends [-] */
   readonly trimShare: number;
+  /** left out after stepping on and before stepping off [s] */
+  readonly settleS: number;
 }
 
 /** Mean over a window of one second: repetitions quick enough to unload the foot keep their mean. */
@@ -63,13 +65,16 @@ export function platformStance(
   const level = options.trimShare * median(force.subarray(from, to));
   // the mean reaches the level half a second before or after the force does
   const reach = Math.round(rateHz / 2);
+  const settle = Math.round(options.settleS * rateHz);
   if (from > 0) {
     from = Math.max(0, from - reach);
     while (from < to && force[from] < level) from++;
+    from += settle;
   }
   if (to < force.length) {
     to = Math.min(force.length, to + reach);
     while (to > from && force[to - 1] < level) to--;
+    to -= settle;
   }
   if (to - from < rateHz) return undefined;
   return { fromS: startS + from / rateHz, toS: startS + to / rateHz };

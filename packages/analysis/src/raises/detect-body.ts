@@ -8,6 +8,7 @@ import type { Trace } from '../trace.ts';
 import { agreedRepetitions } from './body/consensus.ts';
 import { bodyMotion } from './body/motion.ts';
 import { raiseList } from './body/raise-list.ts';
+import { riseEstimates } from './body/rise-estimates.ts';
 import { type FittedSet, fitSet, type ModelSignal } from './body/set-model.ts';
 import type { BodySettings } from './body/settings.ts';
 import type { Detection, Raise } from './detection.ts';
@@ -21,12 +22,24 @@ function modelSignal(body: BodyAcceleration, span: Interval, settings: BodySetti
   const coarse = Float64Array.from({ length: cells }, (_, i) => body.upward[first + i * step]);
   const timeOf = (cell: number): number => body.startS + (first + cell * step) / body.sampleRateHz;
   const present = Uint8Array.from({ length: cells }, (_, i) =>
-    body.gaps.some((gap) => contains(gap, timeOf(i))) ? 0 : 1,
+    body.impacts[first + i * step] === 1 || body.gaps.some((gap) => contains(gap, timeOf(i))) ? 0 : 1,
   );
   const drift = slowDrift(coarse, settings.modelRateHz, settings.driftWindowS);
   const acceleration = coarse.map((value, i) => (value - drift[i]) * present[i]);
   // a cell is centred on its sample, so its first boundary lies half a cell earlier
-  return { acceleration, present, startS: timeOf(0) - 0.5 / settings.modelRateHz };
+  const impacts = Float64Array.from({ length: cells }, (_, i) => {
+    const at = first + i * step;
+    return body.impacts[at] === 1 && body.impacts[Math.max(0, at - step)] === 0 ? 1 : 0;
+  });
+  const logPower =
+    body.sideways && Float64Array.from({ length: cells }, (_, i) => Math.log(body.sideways![first + i * step] + 1e-9));
+  return {
+    acceleration,
+    present,
+    impacts,
+    ...(logPower && { logPower }),
+    startS: timeOf(0) - 0.5 / settings.modelRateHz,
+  };
 }
 
 /** Spans that most paths hold to be other movement. */
@@ -78,7 +91,8 @@ export function detectBodyRaises(
   const timeOf = (cell: number): number => signal.startS + cell / settings.modelRateHz;
   const fitted = fitSet(signal, settings);
   const { repetitions, counts } = agreedRepetitions(fitted, timeOf);
-  const list = raiseList(repetitions, counts, body.gaps, settings);
+  const rises = riseEstimates(repetitions, body, fitted.rhythm, settings);
+  const list = raiseList(repetitions, rises, counts, body.gaps, settings);
   const elsewhere = otherSpans(fitted, cells, timeOf);
   const stance = stanceBefore(list.raises[0]?.startS, timeOf(0), timeOf(cells), elsewhere, settings);
   const motion = bodyMotion(body, list.raises, elsewhere, stance, settings.postureCutoffHz);

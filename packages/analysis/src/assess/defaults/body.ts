@@ -19,6 +19,12 @@ export const bodyDefaults: BodySettings = {
   /** spikes: half window [samples] and threshold [robust deviations]; ours */
   spikeHalfWindow: 4,
   spikeThreshold: 8,
+  /** span over which movement across gravity is averaged [s]; ours */
+  sidewaysWindowS: 0.6,
+  /** brief impacts: quick change above this [Hz], times the median [-], reach through the low-pass [s]; ours */
+  impactAboveHz: 10,
+  impactThreshold: 5,
+  impactReachS: 0.07,
   /** shortest repetition [s]; common practice, no source */
   shortestS: 0.5,
   /** longest repetition [s]; ours: 2 s up, 2 s held, 2 s down and some more */
@@ -49,6 +55,8 @@ export const bodyDefaults: BodySettings = {
   typicalSetSize: 22,
   /** relative misfit of the repetition shape [-]; ours */
   shapeMisfit: 0.25,
+  /** how far a set's own shape may differ from the templates [share]; ours */
+  shapeSpread: 0.35,
   /** what the grid cannot follow [share of the acceleration]; ours: a quarter of a cell against a rise of half a second */
   gridMisfit: 0.08,
   /** evidence that a set needs beyond standing [nat]; ours: about one for each quantity that is fitted to the set */
@@ -58,7 +66,9 @@ export const bodyDefaults: BodySettings = {
   otherEndsPerS: 0.7,
   /** smooth movements that are no repetitions: rate [1/s] and sizes [m]; ours: fidgeting, a knee bend, sitting down */
   bumpsPerS: 0.015,
-  bumpSizesM: [0.01, 0.03, 0.1, 0.4],
+  bumpSizesM: [0.012, 0.05, 0.3],
+  /** how much an impact speaks for other movement [nat]; ours: steps have one each, repetitions seldom */
+  impactEvidence: 1.5,
   /** acceleration of steps [m/s2]; ours */
   otherAcceleration: 1.5,
   /** order of the noise model [-]; ours */
@@ -74,7 +84,9 @@ export const bodyDefaults: BodySettings = {
   timeWidening: 1.4,
   /** what an unknown shape adds to times [share of the move] and to rises [share]; ours, from simulated sets */
   shapeTimeShare: 0.025,
-  shapeRiseShare: 0.04,
+  shapeRiseShare: 0.05,
+  /** what an unknown shape adds to all rises of a set alike [share]; ours, from simulated sets */
+  shapeRiseCommon: 0.12,
   /** least doubt about any repetition [-]; ours */
   leastDoubt: 0.002,
   /** recordings longer than this are searched coarsely first [s]; ours */
@@ -82,4 +94,6 @@ export const bodyDefaults: BodySettings = {
   /** share of body weight that counts as standing on the platform, and to which a stance is trimmed [-]; ours */
   standingShare: 0.85,
   trimShare: 0.97,
+  /** shifting after stepping on and before stepping off [s]; ours */
+  settleS: 0.35,
 };

@@ -9,16 +9,13 @@ export interface Bank {
   readonly classCells: readonly number[];
 }
 
-/** Where the grid of shapes is laid: logarithmic steps of duration, and the values of the other three. */
+/** Where the grid of shapes is laid: logarithmic steps of duration, and the values of the other two. */
 export interface ShapeGrid {
   readonly fromS: number;
   readonly toS: number;
   readonly durationStep: number;
   readonly holdShares: readonly number[];
   readonly fallRatios: readonly number[];
-  readonly dips: readonly number[];
-  /** least share held for which a dip is tried */
-  readonly leastDipHold: number;
 }
 
 function gridShapes(grid: ShapeGrid): Shape[] {
@@ -27,16 +24,14 @@ function gridShapes(grid: ShapeGrid): Shape[] {
   for (let step = 0; step <= steps; step++) {
     const durationS = steps === 0 ? grid.fromS : grid.fromS * (grid.toS / grid.fromS) ** (step / steps);
     for (const holdShare of grid.holdShares) {
-      for (const fallRatio of grid.fallRatios) shapes.push({ durationS, holdShare, fallRatio, dip: 0 });
-      if (holdShare < grid.leastDipHold) continue;
-      for (const dip of grid.dips) shapes.push({ durationS, holdShare, fallRatio: 1, dip });
+      for (const fallRatio of grid.fallRatios) shapes.push({ durationS, holdShare, fallRatio });
     }
   }
   return shapes;
 }
 
 /**
- * Repetition templates over one or more grids of duration, hold, symmetry and dip, sorted by length.
+ * Repetition templates over one or more grids of duration, hold and symmetry, sorted by length.
  *
  * @param grids - where shapes are laid, see {@link ShapeGrid} [s, -]
  * @param rateHz - cells per second of the model grid, > 0 [Hz]

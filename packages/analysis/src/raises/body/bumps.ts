@@ -25,8 +25,11 @@ function oneWay(durationS: number, rateHz: number): Template {
     durationS: endS,
     holdShare: 0,
     fallRatio: 1,
-    dip: 0,
+    dip: false,
+    openFrom: 0,
+    openTo: 0,
     startS: 0,
+    topS: endS,
     highFromS: endS,
     highToS: endS,
     endS,
@@ -48,8 +51,6 @@ export function bumpBank(rateHz: number): Bank {
     durationStep: 0.21,
     holdShares: [0, 0.3],
     fallRatios: [1],
-    dips: [],
-    leastDipHold: 1,
   };
   const oneWays = Array.from({ length: 9 }, (_, i) => oneWay(0.25 * 10 ** (i / 8), rateHz));
   return templateBank([grid], rateHz, oneWays);
@@ -64,6 +65,7 @@ export function bumpBank(rateHz: number): Bank {
  * @param bank - from {@link bumpBank} [m/s2 per m]
  * @param coefficients - of the prediction [-]
  * @param noiseVariance - of standing, > 0 [m2/s4]
+ * @param beside - log ratio of other movement in each cell from elsewhere [nat]
  * @param settings - how often such movements begin and how large they are [1/s, m]
  * @returns weights by class of length [nat]
  *
@@ -74,12 +76,13 @@ export function bumpWeights(
   bank: Bank,
   coefficients: Float64Array,
   noiseVariance: number,
+  beside: Float64Array,
   settings: BodySettings,
 ): Bumps {
   const cells = whitened.samples.length;
   const components: RiseComponent[] = settings.bumpSizesM.flatMap((spread) =>
-    [0.25, 0.6].map((misfit) => ({
-      logShare: -Math.log(2 * settings.bumpSizesM.length),
+    [0.35].map((misfit) => ({
+      logShare: -Math.log(settings.bumpSizesM.length),
       level: 0,
       spread,
       least: -Infinity,
@@ -87,11 +90,21 @@ export function bumpWeights(
     })),
   );
   const correlations = correlate(whitened, bank, coefficients);
-  const factors = logBayesFactors(whitened, correlations, bank, noiseVariance, [components], new Uint8Array(cells + 1));
+  const factors = logBayesFactors(
+    whitened,
+    correlations,
+    bank,
+    noiseVariance,
+    [components],
+    new Uint8Array(cells + 1),
+    undefined,
+  );
   const classes = bank.classCells.length;
   const count = bank.templates.length;
   const weights = new Float64Array(cells * classes).fill(-Infinity);
   const base = Math.log(settings.bumpsPerS / settings.modelRateHz / count);
+  const sums = new Float64Array(cells + 1);
+  for (let i = 0; i < cells; i++) sums[i + 1] = sums[i] + beside[i];
   for (let i = 0; i < cells; i++) {
     for (let c = 0; c < classes; c++) {
       if (i + bank.classCells[c] > cells) break;
@@ -99,7 +112,7 @@ export function bumpWeights(
       for (let k = bank.classStart[c]; k < bank.classStart[c + 1]; k++) most = Math.max(most, factors[i * count + k]);
       let sum = 0;
       for (let k = bank.classStart[c]; k < bank.classStart[c + 1]; k++) sum += Math.exp(factors[i * count + k] - most);
-      weights[i * classes + c] = base + most + Math.log(sum);
+      weights[i * classes + c] = base + most + Math.log(sum) + sums[i + bank.classCells[c]] - sums[i];
     }
   }
   return { classCells: bank.classCells, weights };

@@ -1,6 +1,5 @@
 import { mean, variance } from '../../signal/moments.ts';
 import { median } from '../../signal/order-statistics.ts';
-import { riseAt } from './rhythm.ts';
 import type { FittedSet } from './set-model.ts';
 
 /** One repetition on one path: its times, and its rise given the path. */
@@ -11,10 +10,10 @@ interface Placed {
   readonly topS: number;
   readonly highToS: number;
   readonly endS: number;
-  /** posterior mean and variance of the rise, and the rise without the set's help [m, m2] */
-  readonly riseM: number;
-  readonly riseVariance: number;
+  /** least-squares rise, its variance by the noise, and the share of its template that fell into a gap [m, m2, -] */
   readonly ownRiseM: number;
+  readonly ownVariance: number;
+  readonly gapShare: number;
 }
 
 /** A repetition on which paths agree, with spreads over the paths that hold it. */
@@ -27,11 +26,12 @@ export interface Agreed {
   readonly startSpreadS: number;
   readonly topSpreadS: number;
   readonly endSpreadS: number;
-  /** shrunken to the set's line [m] */
-  readonly riseM: number;
-  readonly riseSpreadM: number;
-  /** least-squares rise of this repetition alone [m] */
+  /** least-squares rise of this repetition alone, its variance by the noise, its spread over the paths [m, m2, m] */
   readonly ownRiseM: number;
+  readonly ownVariance: number;
+  readonly ownSpreadM: number;
+  /** share of it that fell into a gap [-] */
+  readonly gapShare: number;
   /** share of paths that hold it, 0 to 1 [-] */
   readonly share: number;
 }
@@ -46,22 +46,17 @@ function placeAll(fitted: FittedSet, timeOf: (cell: number) => number): Placed[]
       const full = correlations.energies[template];
       const energy = Math.max(correlations.maskedEnergies?.[at] ?? full, 1e-9 * full);
       const beginS = timeOf(cell);
-      const level = riseAt(rhythm, beginS);
-      const spread = (rhythm.riseSpread * level) ** 2;
-      const misfit = rhythm.shapeMisfit * level;
-      const noise = (rhythm.noiseVariance + (misfit * misfit * full) / shape.cells) / energy;
       const own = correlations.products[at] / energy;
-      const gain = spread / (spread + noise);
       placed.push({
         path: index,
         startS: beginS + shape.startS,
         highFromS: beginS + shape.highFromS,
-        topS: beginS + (shape.highFromS + shape.highToS) / 2,
+        topS: beginS + shape.topS,
         highToS: beginS + shape.highToS,
         endS: beginS + shape.endS,
-        riseM: level + gain * (own - level),
-        riseVariance: gain * noise,
         ownRiseM: own,
+        ownVariance: rhythm.noiseVariance / energy,
+        gapShare: 1 - energy / full,
       });
     }
   });
@@ -81,9 +76,10 @@ function agree(members: readonly Placed[], paths: number): Agreed {
     startSpreadS: spreadOf((one) => one.startS),
     topSpreadS: spreadOf((one) => one.topS),
     endSpreadS: spreadOf((one) => one.endS),
-    riseM: of((one) => one.riseM),
-    riseSpreadM: Math.sqrt(of((one) => one.riseVariance) + spreadOf((one) => one.riseM) ** 2),
     ownRiseM: of((one) => one.ownRiseM),
+    ownVariance: of((one) => one.ownVariance),
+    ownSpreadM: spreadOf((one) => one.ownRiseM),
+    gapShare: of((one) => one.gapShare),
     share: members.length / paths,
   };
 }

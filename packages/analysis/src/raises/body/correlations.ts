@@ -25,7 +25,9 @@ export interface Correlations {
 export function correlate(whitened: Whitened, bank: Bank, coefficients: Float64Array): Correlations {
   const count = bank.templates.length;
   const cells = whitened.samples.length;
-  const shapes = bank.templates.map((template) => whitenTemplate(template.acceleration, coefficients));
+  const shapes = bank.templates.map((template) =>
+    whitenTemplate(template.acceleration, coefficients).fill(0, template.openFrom, template.openTo),
+  );
   const energies = Float64Array.from(shapes, (shape) => shape.reduce((sum, value) => sum + value * value, 0));
   const products = new Float32Array(cells * count);
   const masked = whitened.complete ? undefined : new Float32Array(cells * count);

@@ -99,7 +99,7 @@ export function learnRhythm(
       const next = path.repetitions[index + 1];
       if (next !== undefined && next.follows) followers += share;
       else if (next !== undefined) pauses += share;
-      if (bank.templates[repetition.template].dip > 0) dips += share;
+      if (bank.templates[repetition.template].dip) dips += share;
       if (one === undefined) return;
       const rate = settings.modelRateHz;
       const cells = next?.follows === true ? next.cell - repetition.cell : undefined;
@@ -148,16 +148,19 @@ export function learnRhythm(
     },
   );
   const logDurationSpread = firmSpread(Math.min(duration.variance, 0.36), total, 0.12, 6);
-  const plain = sampled.filter((one) => bank.templates[one.template].dip === 0);
+  const plain = sampled.filter(({ template }) => {
+    const { dip, shared } = bank.templates[template];
+    return !dip && shared !== true;
+  });
   const hold = firmLine(
     plain.map((one) => ({ x: 0, y: bank.templates[one.template].holdShare, weight: share })),
     0,
-    { level: 0.2, levelWeight: 0.5, slopeWeight: 1 },
+    { level: rhythm.holdShare, levelWeight: 0.5, slopeWeight: 1 },
   );
   const fall = firmLine(
     plain.map((one) => ({ x: 0, y: Math.log(bank.templates[one.template].fallRatio), weight: share })),
     0,
-    { level: 0, levelWeight: 1, slopeWeight: 1 },
+    { level: rhythm.logFallRatio, levelWeight: 1, slopeWeight: 1 },
   );
   const beats = sampled.filter((one) => one.logCycle !== undefined);
   const cycle = firmLine(
@@ -179,7 +182,7 @@ export function learnRhythm(
     riseM,
     riseSlope: rise.slope,
     riseSpread: Math.max(0.05, Math.min(0.5, riseSpread)),
-    shapeMisfit: Math.max(0.08, Math.min(0.6, misfit)),
+    shapeMisfit: Math.max(0.08, Math.min(0.4, misfit)),
     logDuration: duration.level,
     logDurationSlope: duration.slope,
     logDurationSpread,
@@ -207,6 +210,10 @@ export function learnRhythm(
     const square = whitened.squares[cell + cells] - whitened.squares[cell];
     const riseM = correlations.products[index] / energy;
     const level = riseAt(rhythm, timeOf(cell));
+    if (bank.templates[template].dip) {
+      const { noiseVariance } = rhythm;
+      return { timeS, template, riseM, riseVariance: noiseVariance / energy, left: noiseVariance, shapeSquare: 0 };
+    }
     const shapeSquare = energy / held;
     const variance = rhythm.noiseVariance + rhythm.shapeMisfit ** 2 * level * level * shapeSquare;
     const left = Math.max(0, square - riseM * riseM * energy) / Math.max(1, held - 2);
@@ -240,7 +247,8 @@ function learnNoise(
       const own = rhythm.noiseVariance / energy;
       const gain = (rhythm.riseSpread * level) ** 2 / ((rhythm.riseSpread * level) ** 2 + own);
       const riseM = level + gain * (correlations.products[index] / energy - level);
-      const { acceleration } = bank.templates[template];
+      const { acceleration, openFrom, openTo } = bank.templates[template];
+      for (let j = openFrom; j < openTo; j++) standing[cell + j] = Math.max(0, standing[cell + j] - share);
       for (let j = 0; j < acceleration.length; j++) {
         residual[cell + j] -= share * riseM * acceleration[j];
         inside[cell + j] += share;

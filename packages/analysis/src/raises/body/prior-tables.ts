@@ -14,6 +14,10 @@ export interface PriorTables {
 
 /** share of repetitions whose duration and hold follow the broad prior instead of the set's */
 const ODD_SHAPE_SHARE = 0.04;
+/** share of repetitions that have the shape learnt from the set, once there is one */
+const SHARED_SHAPE_SHARE = 0.6;
+/** log of how much longer a repetition with a dip at the top lasts */
+const DIP_LENGTHENS = 0.22;
 /** share of the rests that follow the broad prior instead of the set's beat */
 const ODD_REST_SHARE = 0.1;
 /** longest rest that is not a pause [s] */
@@ -38,11 +42,12 @@ function normalise(logs: Float64Array, from: number, to: number): void {
 function cellWeights(bank: Bank): Float64Array {
   const logs = bank.templates.map((template) => Math.log(template.durationS));
   const weights = new Float64Array(logs.length);
+  const kind = (k: number): string => `${bank.templates[k].dip} ${bank.templates[k].shared === true}`;
   for (let k = 0; k < logs.length; k++) {
     let near = 0;
     for (let j = 0; j < logs.length; j++) {
       const z = (logs[j] - logs[k]) / 0.1;
-      if (bank.templates[j].dip > 0 === bank.templates[k].dip > 0) near += Math.exp(-0.5 * z * z);
+      if (kind(j) === kind(k)) near += Math.exp(-0.5 * z * z);
     }
     weights[k] = -Math.log(near);
   }
@@ -81,15 +86,20 @@ export function priorTables(
     bank.templates.forEach((template, k) => {
       const duration = Math.log(template.durationS);
       const ratio = Math.log(template.fallRatio);
-      const shape = normalLog(template.holdShare, rhythm.holdShare, rhythm.holdSpread);
-      own[k] = weights[k] + normalLog(duration, logDuration, rhythm.logDurationSpread) + shape;
       broad[k] = weights[k] + normalLog(duration, broadMean, settings.typicalDurationSpread);
-      if (template.dip > 0) return;
+      if (template.dip) {
+        own[k] =
+          weights[k] + normalLog(duration, logDuration + DIP_LENGTHENS, Math.max(0.15, rhythm.logDurationSpread));
+        return;
+      }
+      own[k] = weights[k] + normalLog(duration, logDuration, rhythm.logDurationSpread);
+      if (template.shared === true) return;
+      own[k] += normalLog(template.holdShare, rhythm.holdShare, rhythm.holdSpread);
       own[k] += normalLog(ratio, rhythm.logFallRatio, rhythm.logFallSpread);
       broad[k] += normalLog(ratio, 0, 0.4);
     });
-    mixByDip(bank, own, rhythm.dipShare);
-    mixByDip(bank, broad, settings.dipShare);
+    mixByKind(bank, own, rhythm.dipShare);
+    mixByKind(bank, broad, settings.dipShare);
     for (let k = 0; k < count; k++) {
       const sum = (1 - ODD_SHAPE_SHARE) * Math.exp(own[k]) + ODD_SHAPE_SHARE * Math.exp(broad[k]);
       templates[span * count + k] = Math.log(sum);
@@ -115,21 +125,18 @@ export function priorTables(
   return { spans, templates, rests, restCells };
 }
 
-/** Scales the templates with and without a dip so that the share of dips is as given, and all sum to one. */
-function mixByDip(bank: Bank, logs: Float64Array, dipShare: number): void {
-  for (const dipped of [false, true]) {
+/** Scales the templates of each kind so that the kinds have their shares, and all sum to one. */
+function mixByKind(bank: Bank, logs: Float64Array, dipShare: number): void {
+  const kindOf = (k: number): number => (bank.templates[k].dip ? 1 : bank.templates[k].shared === true ? 2 : 0);
+  const learnt = bank.templates.some((template) => template.shared === true);
+  const shared = learnt ? SHARED_SHAPE_SHARE : 0;
+  [(1 - dipShare) * (1 - shared), dipShare, (1 - dipShare) * shared].forEach((share, kind) => {
     let sum = 0;
     let most = -Infinity;
-    bank.templates.forEach((template, k) => {
-      if (template.dip > 0 === dipped) most = Math.max(most, logs[k]);
-    });
-    if (most === -Infinity) continue;
-    bank.templates.forEach((template, k) => {
-      if (template.dip > 0 === dipped) sum += Math.exp(logs[k] - most);
-    });
-    const shift = Math.log(dipped ? dipShare : 1 - dipShare) - most - Math.log(sum);
-    bank.templates.forEach((template, k) => {
-      if (template.dip > 0 === dipped) logs[k] += shift;
-    });
-  }
+    for (let k = 0; k < logs.length; k++) if (kindOf(k) === kind) most = Math.max(most, logs[k]);
+    if (most === -Infinity) return;
+    for (let k = 0; k < logs.length; k++) if (kindOf(k) === kind) sum += Math.exp(logs[k] - most);
+    const shift = Math.log(share) - most - Math.log(sum);
+    for (let k = 0; k < logs.length; k++) if (kindOf(k) === kind) logs[k] += shift;
+  });
 }

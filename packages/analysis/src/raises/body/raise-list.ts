@@ -3,6 +3,7 @@ import { contains, type Interval } from '../../signal/intervals.ts';
 import { quantile } from '../../signal/order-statistics.ts';
 import type { Doubtful, Raise } from '../detection.ts';
 import type { Agreed } from './consensus.ts';
+import type { RiseEstimate } from './rise-estimates.ts';
 import type { BodySettings } from './settings.ts';
 
 /** Repetitions that are counted, those that are not, and the bounds of the count. */
@@ -20,6 +21,7 @@ export interface RaiseList {
  * the paths know neither the true shape of a repetition nor the true noise.
  *
  * @param repetitions - agreed by the paths, in order of their tops [s, m]
+ * @param rises - of the same repetitions [m]
  * @param counts - number of repetitions on each path [-]
  * @param gaps - spans without samples [s]
  * @param settings - widening factors, least rise, grid [-]
@@ -29,6 +31,7 @@ export interface RaiseList {
  */
 export function raiseList(
   repetitions: readonly Agreed[],
+  rises: readonly RiseEstimate[],
   counts: readonly number[],
   gaps: readonly Interval[],
   settings: BodySettings,
@@ -38,11 +41,12 @@ export function raiseList(
   const counted = new Set(bySureness.slice(0, wanted).filter((one) => one.share >= 0.3));
   const raises: Raise[] = [];
   const doubtful: Doubtful[] = [];
-  for (const one of repetitions) {
-    const tooSmall = one.riseM < settings.leastRiseM;
-    if (counted.has(one) && !tooSmall) raises.push(raiseOf(one, gaps, settings));
-    else if (one.share >= 0.05) doubtful.push(doubtfulOf(one, tooSmall));
-  }
+  repetitions.forEach((one, index) => {
+    const rise = rises[index];
+    const tooSmall = rise.riseM < settings.leastRiseM;
+    if (counted.has(one) && !tooSmall) raises.push(raiseOf(one, rise, gaps, settings));
+    else if (one.share >= 0.05) doubtful.push(doubtfulOf(one, rise, tooSmall));
+  });
   const sure = raises.filter((one) => one.probability >= 0.95).length;
   const possible = doubtful.filter((one) => one.probability >= 0.2).length;
   const low = counts.length === 0 ? 0 : Math.floor(quantile(counts, 0.025));
@@ -55,7 +59,7 @@ export function raiseList(
   };
 }
 
-function raiseOf(one: Agreed, gaps: readonly Interval[], settings: BodySettings): Raise {
+function raiseOf(one: Agreed, rise: RiseEstimate, gaps: readonly Interval[], settings: BodySettings): Raise {
   // a cell of the grid is uniform: its standard deviation is its width over the square root of twelve
   const grid = 0.5 / (settings.modelRateHz * Math.sqrt(12));
   const timeU = (spreadS: number, moveS: number): number =>
@@ -71,18 +75,18 @@ function raiseOf(one: Agreed, gaps: readonly Interval[], settings: BodySettings)
     endUS: timeU(one.endSpreadS, 2 * fallS),
     highFromS: one.highFromS,
     highToS: one.highToS,
-    heightM: one.riseM,
-    heightUM: Math.hypot(settings.riseWidening * one.riseSpreadM, settings.shapeRiseShare * one.riseM),
+    heightM: rise.riseM,
+    heightUM: settings.riseWidening * rise.uncertaintyM,
     probability: Math.min(one.share, 1 - settings.leastDoubt),
     longestGapS: longestGapS(gaps, one.startS, one.endS),
     topInGap: gaps.some((gap) => contains(gap, one.topS)),
   };
 }
 
-function doubtfulOf(one: Agreed, tooSmall: boolean): Doubtful {
-  const { startS, topS, endS, riseM, share } = one;
+function doubtfulOf(one: Agreed, rise: RiseEstimate, tooSmall: boolean): Doubtful {
+  const { startS, topS, endS, share } = one;
   const reason = tooSmall ? 'too-small' : 'improbable';
-  return { startS, topS, endS, heightM: riseM, probability: tooSmall ? 0 : Math.min(0.5, share), reason };
+  return { startS, topS, endS, heightM: rise.riseM, probability: tooSmall ? 0 : Math.min(0.5, share), reason };
 }
 
 /** Two that overlap meet half way between the one's end and the other's start. */

@@ -89,8 +89,8 @@ const ODD_SHARE = 0.06;
 const ODD_LEVEL = 0.7;
 const ODD_SPREAD = 0.3;
 /** Share of repetitions whose shape is further from every template, and how much further. */
-const ODD_SHAPE_SHARE = 0.15;
-const ODD_SHAPE_FACTOR = 2.5;
+const ODD_SHAPE_SHARE = 0.1;
+const ODD_SHAPE_FACTOR = 1.8;
 
 /**
  * The ways in which rise and shape of a repetition may be spread at a time: like the set or odd, each near or far in shape.

@@ -14,38 +14,41 @@ export interface RiseComponent {
   readonly misfit: number;
 }
 
-/** Numbers of one component for one template that do not depend on the place. */
-interface Constants {
-  readonly energy: number;
-  readonly variance: number;
-  readonly level: number;
-  readonly halfTotal: number;
-  readonly base: number;
-  readonly reachAt0: number;
-  readonly reachPerM: number;
-}
+/** Numbers of one component for one template that do not depend on the place, seven to a component. */
+const [VARIANCE, LEVEL, HALF_TOTAL, BASE, REACH, REACH_PER_M, GROWTH] = [0, 1, 2, 3, 4, 5, 6];
+const NUMBERS = 7;
+/** steps in which the share of a template outside gaps is rounded */
+const ENERGY_STEPS = 16;
 
-function constantsOf(one: RiseComponent, energy: number, cells: number, held: number, noise: number): Constants {
-  const variance = noise + (one.misfit * one.misfit * energy) / Math.max(1, cells);
-  const riseVariance = variance / energy;
-  const prior = one.spread * one.spread;
-  const total = prior + riseVariance;
-  const sd = Math.sqrt((prior * riseVariance) / total);
-  const gain = prior / total;
-  const limited = Number.isFinite(one.least);
-  return {
-    energy,
-    variance,
-    level: one.level,
-    halfTotal: 0.5 / total,
-    base:
+function constantsOf(
+  components: readonly RiseComponent[],
+  energy: number,
+  fullEnergy: number,
+  cells: number,
+  noise: number,
+): Float64Array {
+  const constants = new Float64Array(components.length * NUMBERS);
+  components.forEach((one, c) => {
+    const variance = noise + (one.misfit * one.misfit * fullEnergy) / cells;
+    const riseVariance = variance / energy;
+    const prior = one.spread * one.spread;
+    const total = prior + riseVariance;
+    const sd = Math.sqrt((prior * riseVariance) / total);
+    const gain = prior / total;
+    const limited = Number.isFinite(one.least);
+    const at = c * NUMBERS;
+    constants[at + VARIANCE] = variance;
+    constants[at + GROWTH] = 0.5 * Math.log(variance / noise);
+    constants[at + LEVEL] = one.level;
+    constants[at + HALF_TOTAL] = 0.5 / total;
+    constants[at + BASE] =
       one.logShare -
       0.5 * Math.log(total / riseVariance) -
-      0.5 * held * Math.log(variance / noise) -
-      (limited ? logNormalCdf((one.level - one.least) / one.spread) : 0),
-    reachAt0: limited ? ((1 - gain) * one.level - one.least) / sd : Infinity,
-    reachPerM: limited ? gain / sd : 0,
-  };
+      (limited ? logNormalCdf((one.level - one.least) / one.spread) : 0);
+    constants[at + REACH] = limited ? ((1 - gain) * one.level - one.least) / sd : Infinity;
+    constants[at + REACH_PER_M] = limited ? gain / sd : 0;
+  });
+  return constants;
 }
 
 /**
@@ -60,6 +63,7 @@ function constantsOf(one: RiseComponent, energy: number, cells: number, held: nu
  * @param noiseVariance - of standing, > 0 [m2/s4]
  * @param componentsOf - the mixture for each span of time [m]
  * @param spanOf - span of each cell [-]
+ * @param open - running sum of the log ratio of any movement against standing, for the open tops of templates [nat]
  * @returns log factors laid out like the products, -Infinity where a template does not fit in [nat]
  *
  * Source: normal linear model with known noise, e.g. Bishop (2006), Pattern Recognition and Machine Learning, 2.3.3
@@ -71,53 +75,66 @@ export function logBayesFactors(
   noiseVariance: number,
   componentsOf: readonly (readonly RiseComponent[])[],
   spanOf: Uint8Array,
+  open: Float64Array | undefined,
 ): Float32Array {
   const { products, count, energies, maskedEnergies } = correlations;
   const cells = whitened.samples.length;
   const factors = new Float32Array(cells * count).fill(-Infinity);
   const lengths = Float64Array.from(bank.templates, (template) => template.cells);
-  const tables = componentsOf.map((components) =>
-    bank.templates.map((template, k) =>
-      components.map((one) => constantsOf(one, energies[k], template.cells, template.cells, noiseVariance)),
-    ),
-  );
-  const values = new Float64Array(Math.max(...componentsOf.map((components) => components.length)));
+  const tables = componentsOf.map(() => bank.templates.map((): (Float64Array | undefined)[] => []));
+  const most = Math.max(...componentsOf.map((components) => components.length));
+  const values = new Float64Array(most);
   for (let i = 0; i < cells; i++) {
-    const span = spanOf[i];
-    const table = tables[span];
+    const components = componentsOf[spanOf[i]];
+    const table = tables[spanOf[i]];
     const row = i * count;
     for (let k = 0; k < count; k++) {
       const length = lengths[k];
       if (i + length > cells) break;
-      let constants = table[k];
-      const energy = maskedEnergies === undefined ? energies[k] : maskedEnergies[row + k];
-      if (energy < energies[k]) {
-        const held = whitened.counts[i + length] - whitened.counts[i];
-        if (energy < 1e-9 * energies[k] || held === 0) {
-          factors[row + k] = 0;
-          continue;
-        }
-        constants = componentsOf[span].map((one) => constantsOf(one, energy, held, held, noiseVariance));
+      const full = energies[k];
+      const energy = maskedEnergies === undefined ? full : maskedEnergies[row + k];
+      let held = whitened.counts[i + length] - whitened.counts[i];
+      let square = whitened.squares[i + length] - whitened.squares[i];
+      let apart = 0;
+      const { openFrom, openTo } = bank.templates[k];
+      if (openTo > openFrom) {
+        held -= whitened.counts[i + openTo] - whitened.counts[i + openFrom];
+        square -= whitened.squares[i + openTo] - whitened.squares[i + openFrom];
+        apart = open === undefined ? 0 : open[i + openTo] - open[i + openFrom];
       }
-      const square = whitened.squares[i + length] - whitened.squares[i];
+      const step = Math.min(ENERGY_STEPS, Math.round((ENERGY_STEPS * energy) / full));
+      if (step === 0 || held === 0) {
+        factors[row + k] = 0;
+        continue;
+      }
+      const constants = (table[k][step] ??= constantsOf(
+        components,
+        (full * step) / ENERGY_STEPS,
+        full,
+        length,
+        noiseVariance,
+      ));
       const rise = products[row + k] / energy;
       const left = Math.max(0, square - rise * rise * energy);
-      let most = -Infinity;
-      for (let c = 0; c < constants.length; c++) {
-        const one = constants[c];
-        const offset = rise - one.level;
-        let value = one.base - offset * offset * one.halfTotal - (0.5 * left) / one.variance;
-        const reach = one.reachAt0 + one.reachPerM * rise;
-        if (reach < 5) value += logNormalCdf(reach);
+      let highest = -Infinity;
+      for (let c = 0, at = 0; c < components.length; c++, at += NUMBERS) {
+        const offset = rise - constants[at + LEVEL];
+        const variance = constants[at + VARIANCE];
+        let value = constants[at + BASE] - offset * offset * constants[at + HALF_TOTAL] - (0.5 * left) / variance;
+        value -= held * constants[at + GROWTH];
+        if (value > highest - 20) {
+          const reach = constants[at + REACH] + constants[at + REACH_PER_M] * rise;
+          if (reach < 5) value += logNormalCdf(reach);
+        }
         values[c] = value;
-        if (value > most) most = value;
+        if (value > highest) highest = value;
       }
       let sum = 0;
-      for (let c = 0; c < constants.length; c++) {
-        const gap = values[c] - most;
+      for (let c = 0; c < components.length; c++) {
+        const gap = values[c] - highest;
         if (gap > -20) sum += gap === 0 ? 1 : Math.exp(gap);
       }
-      factors[row + k] = most + (sum === 1 ? 0 : Math.log(sum)) + (0.5 * square) / noiseVariance;
+      factors[row + k] = highest + (sum === 1 ? 0 : Math.log(sum)) + (0.5 * square) / noiseVariance + apart;
     }
   }
   return factors;

@@ -4,12 +4,16 @@ import { bumpBank, bumpWeights } from './bumps.ts';
 import { type Correlations, correlate } from './correlations.ts';
 import { type Forward, forwardPass, type PathInput } from './forward.ts';
 import { learnRhythm } from './learning.ts';
+import { logAdd } from './log-sum.ts';
 import { otherMovementRatio } from './other-movement.ts';
 import { type Path, samplePaths } from './path-sampling.ts';
 import { priorTables } from './prior-tables.ts';
+import { learnProfile, type Profile, profileTemplate } from './profile.ts';
 import { priorRhythm, type Rhythm, repetitionComponents } from './rhythm.ts';
 import { logBayesFactors } from './rise-evidence.ts';
 import type { BodySettings } from './settings.ts';
+import { learnSideways, type SidewaysLevel, sidewaysRatio } from './sideways.ts';
+import { repetitionTemplate, type Template } from './template.ts';
 import { type Whitened, whiten } from './whitening.ts';
 
 /** Acceleration of the body on the model grid. */
@@ -18,6 +22,10 @@ export interface ModelSignal {
   readonly acceleration: Float64Array;
   /** 1 where the cell holds data [-] */
   readonly present: Uint8Array;
+  /** 1 where an impact begins [-] */
+  readonly impacts: Float64Array;
+  /** log mean square of the acceleration across gravity, trunk only [-] */
+  readonly logPower?: Float64Array;
   /** time of the first cell boundary [s] */
   readonly startS: number;
 }
@@ -48,11 +56,9 @@ function broadGrid(settings: BodySettings): ShapeGrid {
   return {
     fromS: settings.shortestS,
     toS: settings.longestS,
-    durationStep: 0.12,
-    holdShares: [0, 0.15, 0.3, 0.5],
-    fallRatios: [0.65, 1, 1.5],
-    dips: [0.25],
-    leastDipHold: 0.3,
+    durationStep: 0.14,
+    holdShares: [0, 0.2, 0.45],
+    fallRatios: [0.7, 1, 1.45],
   };
 }
 
@@ -65,15 +71,49 @@ function narrowGrids(rhythm: Rhythm, settings: BodySettings): ShapeGrid[] {
     .map((step) => Math.max(0, Math.min(0.6, rhythm.holdShare + 1.2 * step * rhythm.holdSpread)))
     .filter((share, index, all) => index === 0 || share - all[index - 1] > 0.03);
   const fallRatios = [-1, 0, 1].map((step) => Math.exp(rhythm.logFallRatio + 1.2 * step * rhythm.logFallSpread));
-  const dips = [0.2, 0.4];
-  const near = { fromS, toS, durationStep: 0.06, holdShares, fallRatios, dips: [], leastDipHold: 1 };
-  const dipped = { fromS, toS, durationStep: 0.12, holdShares: [0.3, 0.5], fallRatios: [], dips, leastDipHold: 0.1 };
-  const far = { ...broadGrid(settings), durationStep: 0.2, holdShares: [0, 0.3, 0.6], fallRatios: [1], dips: [] };
-  return [near, dipped, far];
+  const near = { fromS, toS, durationStep: 0.06, holdShares, fallRatios };
+  const far = {
+    ...broadGrid(settings),
+    durationStep: 0.25,
+    holdShares: [0.1, 0.5],
+    fallRatios: [1],
+  };
+  return [near, far];
+}
+
+/** Templates whose top dips: the moves of the set, and a longer time between them of which nothing is asked. */
+function dippedTemplates(rhythm: Rhythm, settings: BodySettings): Template[] {
+  const usualS = Math.exp(rhythm.logDuration);
+  const steadyS = rhythm.holdShare * usualS;
+  return [0.88, 1, 1.13].flatMap((factor) =>
+    Array.from({ length: 10 }, (_, i) => {
+      const movesS = factor * (usualS - steadyS);
+      const durationS = movesS + steadyS + 0.15 + 0.1 * i * Math.max(1, usualS / 2);
+      const shape = { durationS, holdShare: 1 - movesS / durationS, fallRatio: Math.exp(rhythm.logFallRatio), steadyS };
+      return repetitionTemplate(shape, settings.modelRateHz);
+    }),
+  );
+}
+
+/** Templates of the shape that the set shares, over the durations that it uses. */
+function sharedTemplates(profile: Profile | undefined, rhythm: Rhythm, settings: BodySettings): Template[] {
+  if (profile === undefined) return [];
+  const reach = 2.4 * rhythm.logDurationSpread + Math.abs(rhythm.logDurationSlope) * 30;
+  const steps = Math.max(2, Math.round((2 * reach) / 0.04));
+  return Array.from({ length: steps + 1 }, (_, i) => {
+    const durationS = Math.exp(rhythm.logDuration + reach * ((2 * i) / steps - 1));
+    return profileTemplate(profile, durationS, settings.modelRateHz);
+  });
 }
 
 /** Evidence of one belief about the set. */
-function weigh(signal: ModelSignal, bank: Bank, rhythm: Rhythm, settings: BodySettings): Round {
+function weigh(
+  signal: ModelSignal,
+  bank: Bank,
+  rhythm: Rhythm,
+  sideways: SidewaysLevel | undefined,
+  settings: BodySettings,
+): Round {
   const { acceleration, present, startS } = signal;
   const cells = acceleration.length;
   const timeOf = (cell: number): number => startS + cell / settings.modelRateHz;
@@ -83,13 +123,22 @@ function weigh(signal: ModelSignal, bank: Bank, rhythm: Rhythm, settings: BodySe
   const tables = priorTables(bank, rhythm, settings, centres);
   const spanOf = Uint8Array.from({ length: cells + 1 }, (_, b) => Math.min(SPANS - 1, Math.floor((b * SPANS) / cells)));
   const components = centres.map((centreS) => repetitionComponents(rhythm, settings.leastRiseM, centreS));
-  const factors = logBayesFactors(whitened, correlations, bank, rhythm.noiseVariance, components, spanOf);
   const other = otherMovementRatio(whitened, rhythm.noiseVariance, settings);
+  const beside = new Float64Array(cells);
+  if (signal.logPower !== undefined && sideways !== undefined) {
+    beside.set(sidewaysRatio(signal.logPower, sideways, settings.sidewaysWindowS * settings.modelRateHz));
+  }
+  for (let i = 0; i < cells; i++) other[i] += beside[i] + settings.impactEvidence * signal.impacts[i];
+  const open = new Float64Array(cells + 1);
+  for (let i = 0; i < cells; i++) open[i + 1] = open[i] + logAdd(0, other[i]) - Math.LN2;
+  const { noiseCoefficients, noiseVariance } = rhythm;
+  const factors = logBayesFactors(whitened, correlations, bank, noiseVariance, components, spanOf, open);
   const bumps = bumpWeights(
     whitened,
     bumpBank(settings.modelRateHz),
-    rhythm.noiseCoefficients,
-    rhythm.noiseVariance,
+    noiseCoefficients,
+    noiseVariance,
+    beside,
     settings,
   );
   const input: PathInput = { cells, bank, factors, bumps, other, tables, spanOf, rhythm, settings };
@@ -139,7 +188,7 @@ export function fitSet(signal: ModelSignal, settings: BodySettings): FittedSet {
   const broad = templateBank([broadGrid(settings)], settings.modelRateHz);
   let best: Round | undefined;
   for (const noise of noiseGuesses(signal, settings)) {
-    const round = weigh(signal, broad, priorRhythm(settings, centreS, noise), settings);
+    const round = weigh(signal, broad, priorRhythm(settings, centreS, noise), undefined, settings);
     if (best === undefined || round.evidence > best.evidence) best = round;
   }
   let round = best!;
@@ -156,8 +205,30 @@ export function fitSet(signal: ModelSignal, settings: BodySettings): FittedSet {
       settings,
       timeOf,
     );
-    const next = n === 0 ? broad : templateBank(narrowGrids(rhythm, settings), settings.modelRateHz);
-    round = weigh(signal, next, rhythm, settings);
+    const { acceleration, present } = signal;
+    const profile =
+      n === 0
+        ? undefined
+        : learnProfile(
+            acceleration,
+            present,
+            bank,
+            correlations,
+            rhythm,
+            paths,
+            settings.modelRateHz,
+            settings.shapeSpread,
+            timeOf,
+          );
+    const next =
+      n === 0
+        ? broad
+        : templateBank(narrowGrids(rhythm, settings), settings.modelRateHz, [
+            ...sharedTemplates(profile, rhythm, settings),
+            ...dippedTemplates(rhythm, settings),
+          ]);
+    const sideways = signal.logPower && learnSideways(signal.logPower, bank, paths);
+    round = weigh(signal, next, rhythm, sideways, settings);
   }
   const paths = samplePaths(round.input, round.forward, settings.paths, random);
   const { bank, whitened, correlations, input, evidence } = round;

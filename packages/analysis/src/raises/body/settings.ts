@@ -17,6 +17,12 @@ export interface BodySettings {
   /** half width of the running median that finds spikes [samples] and its threshold in robust deviations [-] */
   readonly spikeHalfWindow: number;
   readonly spikeThreshold: number;
+  /** span over which movement across gravity is averaged [s] */
+  readonly sidewaysWindowS: number;
+  /** brief impacts: quick change above this, this many times the median, reaching this far [Hz, -, s] */
+  readonly impactAboveHz: number;
+  readonly impactThreshold: number;
+  readonly impactReachS: number;
   /** shortest and longest repetition [s] */
   readonly shortestS: number;
   readonly longestS: number;
@@ -45,6 +51,8 @@ export interface BodySettings {
   readonly typicalSetSize: number;
   /** relative misfit of the repetition shape, before the set is known [-] */
   readonly shapeMisfit: number;
+  /** how far the shape that a set shares may differ from the templates, as a share of its size [-] */
+  readonly shapeSpread: number;
   /** size of the movement that a grid of shapes and cells cannot follow, as a share of the acceleration [-] */
   readonly gridMisfit: number;
   /** evidence that a set needs beyond that of standing, because its rhythm is fitted to it [nat] */
@@ -55,6 +63,8 @@ export interface BodySettings {
   /** rate at which smooth movements that are no repetitions begin while standing [1/s], and their sizes [m] */
   readonly bumpsPerS: number;
   readonly bumpSizesM: readonly number[];
+  /** how much an impact speaks for other movement [nat] */
+  readonly impactEvidence: number;
   /** acceleration of steps and other large movement [m/s2] */
   readonly otherAcceleration: number;
   /** order of the noise model [-] */
@@ -70,6 +80,8 @@ export interface BodySettings {
   /** what an unknown shape adds to times, as a share of the move, and to rises, as a share [-] */
   readonly shapeTimeShare: number;
   readonly shapeRiseShare: number;
+  /** what an unknown shape adds to all rises of a set alike, as a share [-] */
+  readonly shapeRiseCommon: number;
   /** least doubt about any repetition: failures that the paths cannot see [-] */
   readonly leastDoubt: number;
   /** recordings longer than this are searched coarsely first [s] */
@@ -77,4 +89,6 @@ export interface BodySettings {
   /** platform: share of body weight above which someone stands on it, and to which a stance is trimmed [-] */
   readonly standingShare: number;
   readonly trimShare: number;
+  /** time after stepping on and before stepping off in which the body still shifts [s] */
+  readonly settleS: number;
 }

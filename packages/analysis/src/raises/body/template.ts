@@ -8,10 +8,16 @@ export interface Template {
   readonly holdShare: number;
   /** fall time over rise time [-] */
   readonly fallRatio: number;
-  /** depth of the dip at the top as a share of the rise; 0 for none [-] */
-  readonly dip: number;
+  /** whether the top may dip: cells from openFrom up to openTo then hold any other movement */
+  readonly dip: boolean;
+  readonly openFrom: number;
+  readonly openTo: number;
+  /** whether its shape was learnt from the set instead of laid on the grid of shapes */
+  readonly shared?: boolean;
   /** from the first cell boundary: leaving the bottom, reaching and leaving the top, back at the bottom [s] */
   readonly startS: number;
+  /** greatest height: the middle of the hold, or the first of two tops [s] */
+  readonly topS: number;
   readonly highFromS: number;
   readonly highToS: number;
   readonly endS: number;
@@ -22,29 +28,38 @@ export interface Shape {
   readonly durationS: number;
   readonly holdShare: number;
   readonly fallRatio: number;
-  readonly dip: number;
+  /** time at the top before a dip, when the top may dip; undefined when it may not [s] */
+  readonly steadyS?: number;
 }
 
-/** Speed of a smooth move of unit length in unit time: the derivative of 10 s^3 - 15 s^4 + 6 s^5. */
+/**
+ * How much of the rise comes early: the ankle turns about the forefoot, so its rise is the sine of an angle that starts
+ * near 28 degrees and grows by 25 to 40; the way z over the turned share w is near w + ARC w (1 - w), 0.18 to 0.39.
+ */
+const ARC = 0.3;
+
+/** Speed of a rise of unit height in unit time: a smooth turn 10 s^3 - 15 s^4 + 6 s^5 seen through the arc of the ankle. */
 function smoothSpeed(share: number): number {
-  return share <= 0 || share >= 1 ? 0 : 30 * share * share * (1 - share) * (1 - share);
+  if (share <= 0 || share >= 1) return 0;
+  const turned = share ** 3 * (10 + share * (-15 + 6 * share));
+  return 30 * share * share * (1 - share) * (1 - share) * (1 + ARC * (1 - 2 * turned));
 }
 
 /**
  * One repetition of unit rise as mean accelerations in the cells of a regular grid.
  *
- * Rise and fall are minimum-jerk moves; between them the top is held, or sinks and returns by a cosine dip. Mean
- * acceleration in a cell is the change of speed over it, so the cells sum to zero: a constant error of the sensor drops
+ * Rise and fall are minimum-jerk moves; between them the top is held, or left open to any
+ * brief movement. Mean acceleration in a cell is the change of speed over it, so the cells sum to zero: a constant error of the sensor drops
  * out, and with zero net displacement a linear drift as well.
  *
- * @param shape - duration, share held, fall over rise, dip, see {@link Shape} [s, -]
+ * @param shape - duration, share held, fall over rise, time before a dip, see {@link Shape} [s, -]
  * @param rateHz - cells per second, > 0 [Hz]
  * @returns accelerations for a rise of 1 m and the times of its parts from the first cell boundary [m/s2, s]
  *
  * Source: Flash and Hogan (1985), The coordination of arm movements, J Neurosci 5:1688-1703 (minimum jerk); the rest ours
  */
 export function repetitionTemplate(shape: Shape, rateHz: number): Template {
-  const { durationS, holdShare, fallRatio, dip } = shape;
+  const { durationS, holdShare, fallRatio, steadyS } = shape;
   const holdS = holdShare * durationS;
   const riseS = (durationS - holdS) / (1 + fallRatio);
   const fallS = durationS - holdS - riseS;
@@ -52,16 +67,20 @@ export function repetitionTemplate(shape: Shape, rateHz: number): Template {
   const startS = (cells / rateHz - durationS) / 2;
   const highFromS = startS + riseS;
   const highToS = highFromS + holdS;
+  const endS = startS + durationS;
   const speedAt = (timeS: number): number => {
     if (timeS < highFromS) return smoothSpeed((timeS - startS) / riseS) / riseS;
-    if (timeS > highToS) return -smoothSpeed((timeS - highToS) / fallS) / fallS;
-    if (dip === 0 || holdS === 0) return 0;
-    return (-dip * Math.PI * Math.sin((2 * Math.PI * (timeS - highFromS)) / holdS)) / holdS;
+    if (timeS > highToS) return -smoothSpeed((endS - timeS) / fallS) / fallS;
+    return 0;
   };
   const acceleration = new Float64Array(cells);
   for (let cell = 0; cell < cells; cell++) {
     acceleration[cell] = (speedAt((cell + 1) / rateHz) - speedAt(cell / rateHz)) * rateHz;
   }
-  const endS = startS + durationS;
-  return { acceleration, cells, durationS, holdShare, fallRatio, dip, startS, highFromS, highToS, endS };
+  const dip = steadyS !== undefined;
+  const topS = dip ? highFromS + Math.min(steadyS, holdS) / 2 : (highFromS + highToS) / 2;
+  const openFrom = dip ? Math.ceil(highFromS * rateHz) : 0;
+  const openTo = dip ? Math.max(openFrom, Math.floor(highToS * rateHz)) : 0;
+  const times = { startS, topS, highFromS, highToS, endS };
+  return { acceleration, cells, durationS, holdShare, fallRatio, dip, openFrom, openTo, ...times };
 }
