@@ -56,7 +56,7 @@ export function despike(samples: Float64Array, options: DespikeOptions): Despike
   requireRange(halfWindow, Number.isInteger(halfWindow) && halfWindow >= 1, 'halfWindow', 'a whole number >= 1');
   requireRange(threshold, threshold > 0, 'threshold', '> 0');
   requireRange(leastDeviation, leastDeviation >= 0, 'leastDeviation', '>= 0');
-  const repaired = Float64Array.from(samples);
+  const repaired = new Float64Array(samples);
   const spikes: number[] = [];
   const window = new Float64Array(2 * halfWindow + 1);
   for (let i = 0; i < samples.length; i++) {

@@ -48,7 +48,7 @@ function pairSlopes(x: ArrayLike<number>, y: ArrayLike<number>): Float64Array {
   for (let i = 0; i < x.length; i++) {
     for (let j = i + 1; j < x.length; j++) if (x[i] !== x[j]) slopes.push((y[j] - y[i]) / (x[j] - x[i]));
   }
-  return Float64Array.from(slopes).sort();
+  return new Float64Array(slopes).sort();
 }
 
 /**

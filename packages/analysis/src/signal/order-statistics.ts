@@ -47,7 +47,7 @@ export function quantile(samples: ArrayLike<number>, probability: number): numbe
   requireCount(samples, 1, 'samples');
   requireFinite(samples, 'samples');
   requireRange(probability, probability >= 0 && probability <= 1, 'probability', '0 <= p <= 1');
-  const values = Float64Array.from(samples);
+  const values = new Float64Array(samples);
   const rank = (values.length - 1) * probability;
   const below = Math.floor(rank);
   const lower = select(values, below);
