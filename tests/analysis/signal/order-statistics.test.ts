@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { median, medianAbsoluteDeviation, quantile } from '../../../packages/analysis/src/signal/order-statistics.ts';
+import {
+  median,
+  medianAbsoluteDeviation,
+  quantile,
+  quantileInPlace,
+} from '../../../packages/analysis/src/signal/order-statistics.ts';
 import { arbitrarySignal } from '../../support/arbitraries.ts';
 import '../../support/close.ts';
 import { readReference } from '../../support/fixture.ts';
@@ -63,4 +68,10 @@ describe('order statistics', () => {
     expect(() => median([1, Number.NaN])).toThrow(expect.objectContaining({ code: 'not-finite' }));
     expect(() => quantile([1], 1.01)).toThrow(expect.objectContaining({ code: 'out-of-range' }));
   });
+});
+
+test('values that may be reordered give the same quantile and stay the same values', () => {
+  const values = Float64Array.of(50, 20, 40, 10, 30);
+  expect(quantileInPlace(values, 0.4)).toBe(26);
+  expect(Array.from(values).sort((a, b) => a - b)).toEqual([10, 20, 30, 40, 50]);
 });

@@ -1,5 +1,5 @@
 import { requireCount, requireRange, requireSameLength } from '../check.ts';
-import { median } from './order-statistics.ts';
+import { quantileInPlace } from './order-statistics.ts';
 
 /** A regular grid of instants: startS + i / sampleRateHz for i = 0 .. count - 1. */
 export interface Grid {
@@ -22,7 +22,7 @@ export function medianRateHz(timesS: Float64Array): number {
   requireCount(timesS, 2, 'timesS');
   const intervals = new Float64Array(timesS.length - 1);
   for (let i = 0; i < intervals.length; i++) intervals[i] = timesS[i + 1] - timesS[i];
-  const intervalS = median(intervals);
+  const intervalS = quantileInPlace(intervals, 0.5);
   requireRange(intervalS, intervalS > 0, 'timesS', 'rising times');
   return 1 / intervalS;
 }

@@ -47,7 +47,19 @@ export function quantile(samples: ArrayLike<number>, probability: number): numbe
   requireCount(samples, 1, 'samples');
   requireFinite(samples, 'samples');
   requireRange(probability, probability >= 0 && probability <= 1, 'probability', '0 <= p <= 1');
-  const values = new Float64Array(samples);
+  return quantileInPlace(new Float64Array(samples), probability);
+}
+
+/**
+ * The same quantile of values that may be reordered: no copy, no check; for values that the caller has just made.
+ *
+ * @param values - n >= 1, finite; reordered [unit of values]
+ * @param probability - share of values below, 0 to 1 [-]
+ * @returns the value at rank (n - 1) p, interpolated [unit of values]
+ *
+ * Source: as {@link quantile}
+ */
+export function quantileInPlace(values: Float64Array, probability: number): number {
   const rank = (values.length - 1) * probability;
   const below = Math.floor(rank);
   const lower = select(values, below);
