@@ -66,6 +66,7 @@ export function reservedNames(): ReadonlySet<string> {
     'withheld',
     'code',
     'severity',
+    'details',
     'from_s',
     'to_s',
     'sentence',
