@@ -15,6 +15,7 @@ const spelling: fc.Arbitrary<string> = fc.oneof(
   fc.double({ min: -2000, max: 2000, noNaN: true }).map((value) => value.toFixed(4)),
   fc.double({ min: -1e30, max: 1e30, noNaN: true }).map((value) => value.toExponential(10)),
   fc.tuple(fc.bigInt({ min: 0n, max: 10n ** 24n }), fc.integer({ min: -40, max: 40 })).map(([m, e]) => `${m}e${e}`),
+  fc.tuple(fc.bigInt({ min: 0n, max: 2n ** 53n }), fc.integer({ min: -30, max: 30 })).map(([m, e]) => `${m}e${e}`),
   fc.tuple(fc.nat(), fc.nat()).map(([whole, part]) => `+${whole}.${part}`),
   fc.nat(9).map((digit) => `.${digit}`),
   fc.nat(9).map((digit) => `-00${digit}.`),
