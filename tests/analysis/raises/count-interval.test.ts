@@ -127,7 +127,7 @@ test.each([
   [0.8, 16],
   [0.9, 8],
 ])(
-  'a set that fades by 1.2 %% a repetition scores about %f: %i, and the interval holds that score',
+  'with the criterion at %s of the reference a set that fades by 1.2 per cent scores about %s, within its interval',
   (share, expected) => {
     const random = createRandom(17);
     const scores = Array.from({ length: 4000 }, () => scoreOfFadingSet(share, random));
