@@ -1,4 +1,5 @@
 export type { Column } from './columns/column.ts';
+export { BELOW_SHARES, COUNT_SHARES } from './columns/height-shares.ts';
 export { REPETITION_COLUMNS } from './columns/repetition-columns.ts';
 export { SET_COLUMNS } from './columns/set-columns.ts';
 export { CRITERION_IDS, type CriterionId, FAULT_KINDS, type FaultKind } from './criterion.ts';

@@ -1,4 +1,5 @@
 import type { Column } from './column.ts';
+import { BELOW_SHARES, COUNT_SHARES } from './height-shares.ts';
 
 const common = { version: '1', source: 'definition', mark: 'computed' } as const;
 
@@ -123,5 +124,19 @@ const course: readonly Column[] = [
   ),
 ];
 
+const shares: readonly Column[] = [
+  ...BELOW_SHARES.map((share, i) => {
+    const percent = Math.round(100 * share);
+    const field = `measures.fatigue.firstBelow.${i}.repetition`;
+    const what = `first repetition whose mean with the two before lies below ${percent} % of the reference`;
+    return figure(`measures.first_below_${percent}`, field, '1', 1, what);
+  }),
+  ...COUNT_SHARES.map((share, i) => {
+    const percent = Math.round(100 * share);
+    const what = `repetitions that reach ${percent} % of the highest`;
+    return figure(`measures.count_from_${percent}`, `measures.countAtFraction.${i}.count`, '1', 1, what);
+  }),
+];
+
 /** The figures of one set, without its lists. Empty means not measured; zero means zero. */
-export const SET_COLUMNS: readonly Column[] = [...count, ...frame, ...size, ...course];
+export const SET_COLUMNS: readonly Column[] = [...count, ...frame, ...size, ...course, ...shares];

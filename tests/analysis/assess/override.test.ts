@@ -13,18 +13,23 @@ test('an override reaches any depth and leaves the rest, and the original, alone
   expect(usual).toEqual(defaultSettings());
 });
 
+test('a list is replaced as a whole', () => {
+  const result = overrideSettings(defaultSettings(), { body: { bumpSizesM: [0.02] } });
+  expect(result).toMatchObject({ ok: true, value: { body: { bumpSizesM: [0.02] } } });
+});
+
 test('an unknown name is refused with its place', () => {
   const result = overrideSettings(defaultSettings(), { judging: { drawz: 500 } });
   expect(result).toMatchObject({ ok: false, problems: [{ path: 'judging.drawz', actual: 'drawz' }] });
 });
 
 test('every problem is listed: another kind, NaN, a list of words, no object at all', () => {
-  const bad = { judging: { draws: '500', seed: Number.NaN, belowFractions: ['a'] }, heel: 3 };
+  const bad = { judging: { draws: '500', seed: Number.NaN }, body: { bumpSizesM: ['a'] }, heel: 3 };
   const result = overrideSettings(defaultSettings(), bad);
   expect(result.ok).toBe(false);
   if (!result.ok) {
     const paths = result.problems.map((problem) => problem.path);
-    expect(paths).toEqual(['judging.draws', 'judging.seed', 'judging.belowFractions', 'heel']);
+    expect(paths).toEqual(['judging.draws', 'judging.seed', 'body.bumpSizesM', 'heel']);
   }
   expect(overrideSettings(defaultSettings(), null)).toMatchObject({ ok: false, problems: [{ path: 'settings' }] });
 });

@@ -145,7 +145,6 @@ export function judge(
     heightsKnown,
     cycleTargetS: parameters.cue.value === 'none' ? undefined : (parameters.cycleTarget.value ?? undefined),
     endAt: end.atRepetition,
-    settings,
   });
   const rule = practised ? 'best-two-of-familiarisation' : 'best-two-of-first-repetitions';
   return {

@@ -18,10 +18,6 @@ function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
-function kindOf(value: unknown): string {
-  return Array.isArray(value) ? 'a list of numbers' : isRecord(value) ? 'an object' : `a ${typeof value}`;
-}
-
 function fits(usual: unknown, given: unknown): boolean {
   if (Array.isArray(usual)) {
     return Array.isArray(given) && given.every((one) => typeof one === 'number' && Number.isFinite(one));
@@ -34,7 +30,11 @@ function merge(usual: unknown, given: unknown, path: string, problems: OverrideP
   const shown = JSON.stringify(given) as string | undefined;
   if (!isRecord(usual)) {
     if (fits(usual, given)) return given;
-    problems.push({ path, expected: kindOf(usual), actual: shown ?? 'nothing' });
+    problems.push({
+      path,
+      expected: Array.isArray(usual) ? 'a list of numbers' : `a ${typeof usual}`,
+      actual: shown ?? 'nothing',
+    });
     return usual;
   }
   if (!isRecord(given)) {

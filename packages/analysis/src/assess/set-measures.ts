@@ -1,3 +1,4 @@
+import { BELOW_SHARES, COUNT_SHARES } from '@surae/shared';
 import type { Detection } from '../raises/detection.ts';
 import { heightFade } from '../raises/fatigue.ts';
 import type { Estimate } from '../raises/slope-estimate.ts';
@@ -5,7 +6,6 @@ import { setTempo, type TempoParts } from '../raises/tempo.ts';
 import { mean } from '../signal/moments.ts';
 import { normalQuantile } from '../signal/normal.ts';
 import type { AssessedRepetition, SetMeasures, Work } from './report.ts';
-import type { JudgingSettings } from './settings.ts';
 
 type WorkKind = 'heel' | 'ankle' | 'platform' | 'rise';
 
@@ -70,7 +70,6 @@ export interface MeasureInputs {
   readonly cycleTargetS: number | undefined;
   /** last repetition of the test, from 1 */
   readonly endAt: number;
-  readonly settings: JudgingSettings;
 }
 
 /**
@@ -83,11 +82,11 @@ export interface MeasureInputs {
  * Source: definition
  */
 export function setMeasures(inputs: MeasureInputs): SetMeasures {
-  const { detection, repetitions, tempo, settings } = inputs;
+  const { detection, repetitions, tempo } = inputs;
   const { raises } = detection;
   // proportions are known even where metres are not
   const relative = raises.map((raise) => (raise.topInGap ? undefined : raise.heightM));
-  const fade = heightFade(relative, inputs.referenceOnTraceM, settings.belowFractions);
+  const fade = heightFade(relative, inputs.referenceOnTraceM, BELOW_SHARES);
   const heights = repetitions.flatMap((one) => one.heightM ?? one.riseM ?? []);
   const scored = repetitions.filter((one) => one.passes && !one.afterEnd);
   const known = relative.filter((value) => value !== undefined);
@@ -109,7 +108,7 @@ export function setMeasures(inputs: MeasureInputs): SetMeasures {
     timeUnderTensionS: raises.reduce((sum, raise) => sum + (raise.endS - raise.startS), 0),
     tempo: setTempo(tempo, inputs.cycleTargetS),
     fatigue: inputs.heightsKnown ? fade : { ...fade, slopeM: null },
-    countAtFraction: settings.countFractions.map((fraction) => ({
+    countAtFraction: COUNT_SHARES.map((fraction) => ({
       fraction,
       // a share that is equal in arithmetic may miss by the last bit
       count: highest === null ? 0 : known.filter((value) => value >= fraction * highest * (1 - 1e-12)).length,

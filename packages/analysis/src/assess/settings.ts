@@ -19,8 +19,6 @@ export interface JudgingSettings {
   readonly plateauLeastS: number;
   readonly draws: number;
   readonly seed: number;
-  readonly belowFractions: readonly number[];
-  readonly countFractions: readonly number[];
   readonly dropSign: number;
   readonly exertionFull: number;
   readonly exertionLow: number;

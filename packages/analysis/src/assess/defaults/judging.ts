@@ -32,9 +32,6 @@ export const judgingDefaults: JudgingSettings = {
   // random draws of the count interval and the seed [-]: ours
   draws: 2000,
   seed: 20_251,
-  // shares of the reference for the first repetition below, and of the highest for counts [-]: Hébert-Losier 2009
-  belowFractions: [0.9, 0.8, 0.7],
-  countFractions: [0.5, 0.7, 0.75, 0.9],
   // fall of height that counts as a sign of fatigue [-]: common practice, no source
   dropSign: 0.1,
   // exertion from which an effort is full, and below which it is not, of 10 [-]: common practice, no source
