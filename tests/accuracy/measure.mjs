@@ -1,6 +1,8 @@
 import { Figures } from './figures.mjs';
 import { kinds, setRequest } from './kinds.mjs';
 
+export { Figures };
+
 /**
  * The final pass as the report runs it, with the settings that are the default.
  * `analysis` is the front door of the analysis package; `set` one simulated set.
@@ -19,10 +21,21 @@ function stringOf(subject) {
   return subject.stringRestLengthM === undefined ? {} : { stringRestLengthM: subject.stringRestLengthM };
 }
 
-/** Figures of `sets` sets of one kind and level, with seeds from `from` on. `progress` hears of every set. */
-export function measure({ simulation, analysis, kind, level, sets, from, progress = () => {} }) {
+/**
+ * Figures of `sets` sets of one kind and level, with seeds from `from` on, added to `figures` when there are some.
+ * `progress` hears of every set.
+ */
+export function measure({
+  simulation,
+  analysis,
+  kind,
+  level,
+  sets,
+  from,
+  figures = new Figures(),
+  progress = () => {},
+}) {
   const { placement, heightOf } = kinds[kind];
-  const figures = new Figures();
   for (let seed = from; seed < from + sets; seed++) {
     const set = simulation.simulateSet(setRequest(kind, level, seed));
     const detection = detect(analysis, placement, set);

@@ -1,0 +1,71 @@
+import type * as Analysis from '@surae/analysis';
+import type * as Simulation from '@surae/simulation';
+
+// The figures are made by plain modules, which `node tests/accuracy/table.mjs` runs without a build of the tests; this
+// file gives them types.
+
+export type Kind = 'heel' | 'foot' | 'foot without gyroscope' | 'trunk' | 'platform';
+
+export interface Summary {
+  readonly sets: number;
+  readonly exact: number;
+  readonly withinOne: number;
+  readonly f1: number;
+  readonly topP95Ms?: number;
+  readonly startP95Ms?: number;
+  readonly heightRmseMm?: number;
+  readonly heightCoverage?: number;
+  readonly topCoverage?: number;
+  readonly countCoverage?: number;
+  readonly countWidthMedian?: number;
+  readonly countWidthMean?: number;
+}
+
+interface Found {
+  readonly startS: number;
+  readonly topS: number;
+  readonly heightM: number;
+  readonly topUS?: number;
+  readonly heightUM?: number;
+  readonly topInGap?: boolean;
+}
+
+interface Truth {
+  readonly startS: number;
+  readonly topS: number;
+  readonly heelHeightM: number;
+}
+
+export interface FigureStore {
+  add(set: {
+    readonly seed: number;
+    readonly raises: readonly Found[];
+    readonly count?: { readonly low: number; readonly high: number };
+    readonly repetitions: readonly Truth[];
+    readonly heightOf: (repetition: Truth) => number;
+  }): void;
+  summary(): Summary;
+}
+
+interface MeasureModule {
+  readonly Figures: new () => FigureStore;
+  readonly measure: (request: {
+    readonly simulation: Pick<typeof Simulation, 'simulateSet'>;
+    readonly analysis: Pick<typeof Analysis, 'detectHeelRaises' | 'detectBodyRaises' | 'defaultSettings'>;
+    readonly kind: Kind;
+    readonly level: Simulation.Level;
+    readonly sets: number;
+    readonly from: number;
+    readonly figures?: FigureStore;
+  }) => FigureStore;
+}
+
+interface GoalsModule {
+  readonly binomialTail: (hits: number, trials: number, share: number) => number;
+  readonly missedGoals: (kind: Kind, level: Simulation.Level, summary: Summary, whole: boolean) => string[];
+}
+
+const beside = (name: string): string => new URL(name, import.meta.url).href;
+
+export const { Figures, measure } = (await import(/* @vite-ignore */ beside('measure.mjs'))) as MeasureModule;
+export const { binomialTail, missedGoals } = (await import(/* @vite-ignore */ beside('goals.mjs'))) as GoalsModule;
