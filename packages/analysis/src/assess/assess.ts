@@ -8,15 +8,13 @@ import { detectionSettings } from './detection-settings.ts';
 import { judge } from './judge.ts';
 import type { Report } from './report.ts';
 import type { AssessmentRequest, Subject } from './request.ts';
-import type { Settings } from './settings.ts';
-
-/** share of a lever that is unknown when nobody measured it [-]: ours, as the detection takes it */
-const ASSUMED_LEVER_U = 0.1;
+import type { JudgingSettings, Settings } from './settings.ts';
 
 /** Relative error of height that all repetitions of a foot sensor share: the lever, and where it pivots. */
-function sharedHeightError(subject: Subject, settings: HeelSettings): number {
-  const leverU = subject.heelLeverM === undefined ? ASSUMED_LEVER_U : settings.heelLeverUM / subject.heelLeverM;
-  return Math.hypot(leverU, settings.pivotMigrationU);
+function sharedHeightError(subject: Subject, heel: HeelSettings, judging: JudgingSettings): number {
+  const { heelLeverM } = subject;
+  const leverU = heelLeverM === undefined ? judging.assumedLeverRelativeU : heel.heelLeverUM / heelLeverM;
+  return Math.hypot(leverU, heel.pivotMigrationU);
 }
 
 /**
@@ -38,7 +36,7 @@ export function assess(trace: Trace, request: AssessmentRequest, settings: Setti
   let commonRelativeU = 0;
   if (placement === 'heel' || placement === 'foot') {
     detection = detectHeelRaises(trace, placement, subject, heel);
-    if (placement === 'foot') commonRelativeU = sharedHeightError(subject, heel);
+    if (placement === 'foot') commonRelativeU = sharedHeightError(subject, heel, settings.judging);
   } else {
     detection = detectBodyRaises(trace, placement, subject, body);
   }

@@ -17,6 +17,10 @@ export interface JudgingSettings {
   readonly kneeDipWindowS: number;
   readonly kneePeakPeriodS: number;
   readonly plateauLeastS: number;
+  readonly swayS: number;
+  readonly impactBeforeS: number;
+  readonly impactAfterS: number;
+  readonly assumedLeverRelativeU: number;
   readonly draws: number;
   readonly seed: number;
   readonly dropSign: number;

@@ -29,6 +29,13 @@ export const judgingDefaults: JudgingSettings = {
   kneePeakPeriodS: 3,
   // plateau long enough for the mean force to show the hands [s]: common practice, no source
   plateauLeastS: 0.5,
+  // time over which sway makes forces alike: one independent sample in each [s]: ours
+  swayS: 0.1,
+  // span around the end of a repetition in which an impact on the floor shows [s]: ours
+  impactBeforeS: 0.1,
+  impactAfterS: 0.2,
+  // relative standard uncertainty of a heel lever that nobody measured [-]: ours, as the detection takes it
+  assumedLeverRelativeU: 0.1,
   // random draws of the count interval and the seed [-]: ours
   draws: 2000,
   seed: 20_251,

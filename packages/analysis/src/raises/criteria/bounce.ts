@@ -3,10 +3,6 @@ import { type CriterionFinding, limitFinding, notObserved, probabilityAbove } fr
 import { forceBetween } from './force.ts';
 import type { SetUnderJudgement } from './subject.ts';
 
-/** span around the contact in which an impact shows [s]: ours */
-const IMPACT_BEFORE_S = 0.1;
-const IMPACT_AFTER_S = 0.2;
-
 /** Downward speed at which the heel last came through the level of return before the end of repetition i. */
 function contactSpeed(set: SetUnderJudgement, i: number): number | undefined {
   const raise = set.detection.raises[i];
@@ -47,8 +43,8 @@ export function bounceFinding(set: SetUnderJudgement, i: number): CriterionFindi
   const raise = set.detection.raises[i];
   const { bodyWeightN, motion } = set.detection;
   if (bodyWeightN !== undefined && bodyWeightN > 0 && bounceForceFraction.value !== null) {
-    const fromS = before.endS - IMPACT_BEFORE_S;
-    const toS = before.endS + IMPACT_AFTER_S;
+    const fromS = before.endS - set.settings.impactBeforeS;
+    const toS = before.endS + set.settings.impactAfterS;
     const force = forceBetween(motion, fromS, toS);
     if (force !== undefined && force.most > bounceForceFraction.value * bodyWeightN) {
       const value = force.most / bodyWeightN;
@@ -69,6 +65,7 @@ export function bounceFinding(set: SetUnderJudgement, i: number): CriterionFindi
   return {
     result: fast && quick ? 'fail' : 'pass',
     seen,
+    // within about one standard uncertainty of either side: 0.16 is the normal tail beyond one
     borderline: probabilityBounced > 0.16 && probabilityBounced < 0.84,
     probability: 1 - probabilityBounced,
     evidence: { value: speed, u, threshold: bounceSpeed.value, unit: 'm/s', fromS: before.highToS, toS: raise.startS },

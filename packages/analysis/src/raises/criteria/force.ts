@@ -69,8 +69,8 @@ export function handsFinding(set: SetUnderJudgement, i: number): CriterionFindin
   const force = forceBetween(motion, fromS, toS);
   if (force === undefined) return notObserved(raise.longestGapS > 0 ? 'gap' : 'no-signal');
   const value = force.mean / bodyWeightN;
-  // one independent sample about every tenth of a second: sway is slower than that
-  const independent = Math.max(1, (toS - fromS) / 0.1);
+  // neighbouring samples share their sway, so fewer count as independent
+  const independent = Math.max(1, (toS - fromS) / set.settings.swayS);
   const u = Math.hypot(value * (bodyWeightUN ?? 0), force.sd / Math.sqrt(independent)) / bodyWeightN;
   const evidence = { value, u, threshold: 1 - handsFraction.value, unit: '1', fromS, toS };
   return limitFinding(evidence, 'at-least', seen);

@@ -50,7 +50,7 @@ export function tempoFinding(set: SetUnderJudgement, i: number): CriterionFindin
   return {
     result: failed ? 'fail' : 'pass',
     seen,
-    // near the edge matters only where it could change the result
+    // near the edge matters only where it could change the result: 0.16 is the normal tail beyond one uncertainty
     borderline: near && (failed || failing > 0.16),
     probability: 1 - failing,
     evidence: {
