@@ -207,6 +207,18 @@ describe('simulated sets, whose truth the counter does not know', () => {
   });
 });
 
+test.each(['heel', 'foot', 'trunk', 'platform'] as const)(
+  '%s: tops lie where they are, filters or not',
+  (placement) => {
+    const { subject, trace, truth } = simulateSet({ placement, level: 'clean', seed: 31, count: 12, cycleS: 2 });
+    const raises = countAll(placement, [counterInput(trace, placement)], subject.heelLeverM);
+    expect(raises.length).toBe(12);
+    const off = raises.map(({ topS }, i) => topS - truth.repetitions[i].topS).sort((a, b) => a - b);
+    // half of them within a twentieth of a second of the middle of the hold
+    expect(Math.abs(off[6])).toBeLessThan(0.05);
+  },
+);
+
 describe('refusals', () => {
   const recording = heelRecording(() => 0, 1, 100);
 
@@ -229,6 +241,10 @@ describe('refusals', () => {
     const counter = new BlockCounter('heel', { settings });
     counter.push(recording);
     expect(() => counter.push(recording)).toThrow(expect.objectContaining({ code: 'not-increasing' }));
+    const [single] = cutIntoBlocks(recording, [1]);
+    const oneByOne = new BlockCounter('heel', { settings });
+    oneByOne.push(single);
+    expect(() => oneByOne.push(single)).toThrow(expect.objectContaining({ code: 'not-increasing' }));
     const heel = (timesS: number[], samples: number[]): ChannelGroup => ({
       timesS: Float64Array.from(timesS),
       channels: [{ quantity: 'heel-height', axis: null, samples: Float64Array.from(samples) }],

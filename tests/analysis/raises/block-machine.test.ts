@@ -187,3 +187,16 @@ test('the floor follows a slow drift and the height is counted from it', () => {
     atol: 0.0015,
   });
 });
+
+test('a bottom that jumps up without a rest moves the floor by 2 mm a repetition, so that the jump is seen', () => {
+  const corners: [number, number][] = [[0, 0], ...raise(2, 0.1), [4.0001, 0]];
+  // from here on the heel returns to 12 mm only, at once on its way up again
+  for (let k = 0; k < 4; k++) corners.push([5 + 2 * k, 0.1], [6 + 2 * k, 0.012]);
+  corners.push([13, 0.1], [14, 0], [16, 0]);
+  const { raises } = run(corners);
+  expect(raises.length).toBe(6);
+  expect(raises.map(({ heightM }) => heightM)).toBeCloseToEach([0.1, 0.1, 0.098, 0.096, 0.094, 0.092], {
+    rtol: 0,
+    atol: 0.0015,
+  });
+});

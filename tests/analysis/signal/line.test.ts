@@ -126,7 +126,7 @@ describe('Theil-Sen', () => {
         tolerance,
       );
     });
-    expect(input.length).toBe(3);
+    expect(input.length).toBe(4);
   });
 
   test('laws: a line added to y adds its slope, a factor multiplies slope and bounds', () => {
