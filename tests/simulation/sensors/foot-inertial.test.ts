@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { standardGravity } from '../../../packages/simulation/src/gravity.ts';
 import { footInertial } from '../../../packages/simulation/src/sensors/foot-inertial.ts';
-import { cosineCycles, worldOfPitch } from './worlds.ts';
+import { cosineCycles, worldOfPitch } from '../../support/simulated-worlds.ts';
 
 const degree = Math.PI / 180;
 

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { heelHeight, heelTravel } from '../../../packages/simulation/src/foot-lever.ts';
 import { stringReading } from '../../../packages/simulation/src/sensors/heel-string.ts';
 import { simulateSet } from '../../../packages/simulation/src/simulate-set.ts';
-import { foot26 } from './worlds.ts';
+import { foot26 } from '../../support/simulated-worlds.ts';
 
 describe('a string from the floor to the heel', () => {
   test.each([

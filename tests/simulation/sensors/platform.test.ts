@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { standardGravity } from '../../../packages/simulation/src/gravity.ts';
 import { groundForce } from '../../../packages/simulation/src/sensors/platform.ts';
 import { simulateSet } from '../../../packages/simulation/src/simulate-set.ts';
-import { cosineCycles, worldOfPitch } from './worlds.ts';
+import { cosineCycles, worldOfPitch } from '../../support/simulated-worlds.ts';
 
 describe('force under the foot', () => {
   test('a 6 cm rise in a 2 s cycle needs 0.296 m/s2, which is 20.7 N or 3.0 % of body weight at 70 kg', () => {

@@ -4,7 +4,7 @@ import { faultTable } from '../../../packages/simulation/src/fault-table.ts';
 import { standardGravity } from '../../../packages/simulation/src/gravity.ts';
 import { Random } from '../../../packages/simulation/src/random.ts';
 import { trunkInertial } from '../../../packages/simulation/src/sensors/trunk-inertial.ts';
-import { cosineCycles, worldOfPitch } from './worlds.ts';
+import { cosineCycles, worldOfPitch } from '../../support/simulated-worlds.ts';
 
 const still = { ...drawFaults(faultTable, 'clean', new Random(1, 0), {}), trunkWobble: 0 };
 

@@ -1,6 +1,6 @@
-import type { FootLever } from '../../../packages/simulation/src/foot-lever.ts';
-import { bodyRise, heelHeight } from '../../../packages/simulation/src/foot-lever.ts';
-import type { World } from '../../../packages/simulation/src/world.ts';
+import type { FootLever } from '../../packages/simulation/src/foot-lever.ts';
+import { bodyRise, heelHeight } from '../../packages/simulation/src/foot-lever.ts';
+import type { World } from '../../packages/simulation/src/world.ts';
 
 /** A foot of 26 cm. */
 export const foot26: FootLever = {
