@@ -91,4 +91,17 @@ describe('height of the heel from a sensor on the foot', () => {
     }
     expect([found[400]]).toBeCloseToEach([0.1], { rtol: 0, atol: 0.003 });
   });
+
+  test.each([
+    // tilt of a still sensor by definition, atan2 of the two parts: 30 degrees, and 5.711 for a push of 0.1 g
+    [0.5, 0.866025, 30],
+    [0.1, 1, 5.7106],
+    [0.05, 1, 2.8624],
+    [0.2, 1, 11.3099],
+  ])('specific force (%d, 0, %d) g after standing upright is a pitch of %d degrees', (x, z, degrees) => {
+    const height = new FootHeight(foot, leverM, rateHz, false);
+    for (let k = 0; k < 200; k++) height.step(Float64Array.of(0, 0, gravity), false);
+    for (let k = 0; k < 300; k++) height.step(Float64Array.of(x * gravity, 0, z * gravity), false);
+    expect([(height.pitchRad * 180) / Math.PI]).toBeCloseToEach([degrees], { rtol: 1e-4, atol: 0 });
+  });
 });
