@@ -145,6 +145,16 @@ function fromFoot(trace: Trace, foot: FootGeometry, settings: HeelHeightSettings
     ...(angular === undefined ? [] : trackGaps(angular, settings.longGapS)),
   ]);
   const issues: Issue[] = spikeIssue(spikesS);
+  for (const { index, turnRad } of pitch?.slips ?? []) {
+    const atS = grid.startS + index / grid.sampleRateHz;
+    issues.push({
+      code: 'sensor-moved',
+      severity: 'warning',
+      fromS: atS,
+      toS: atS,
+      details: { turnDeg: (turnRad * 180) / Math.PI },
+    });
+  }
   if (pitch?.accelerometerOnly === true) {
     const endS = grid.startS + (grid.count - 1) / grid.sampleRateHz;
     issues.push({ code: 'accelerometer-only', severity: 'note', fromS: grid.startS, toS: endS });

@@ -16,6 +16,7 @@ import {
   weightedMean,
 } from './orientation.ts';
 import { type RestRule, restEvidence } from './pitch-rest.ts';
+import { findSlips, type Slip, type SlipRule, withoutSlips } from './pitch-slip.ts';
 import { fuseTiltAndRate } from './pitch-smoother.ts';
 import { slidingRange } from './still-runs.ts';
 
@@ -39,6 +40,8 @@ export interface PitchSettings {
   readonly leverRounds: number;
   /** least agreement of the two sensors before the gyroscope is believed [-] */
   readonly leastAgreement: number;
+  /** how a slip of the sensor is recognised */
+  readonly slip: SlipRule;
   /** how rest is recognised */
   readonly rest: RestRule;
 }
@@ -53,8 +56,8 @@ export interface FootPitch {
   /** true when no usable angular velocity was there */
   readonly accelerometerOnly: boolean;
   readonly place: SensorPlace;
-  /** gravity in the sensor's axes at rest, unit length */
-  readonly restUp: Vector;
+  /** turns of the sensor against the foot, already taken out of the pitch */
+  readonly slips: readonly Slip[];
 }
 
 interface Turn {
@@ -112,34 +115,60 @@ function correlation(a: Float64Array, b: Float64Array, weights: Float64Array): n
   return aa > 0 && bb > 0 ? ab / Math.sqrt(aa * bb) : 0;
 }
 
+/** Length of the gap that each sample lies in, 0 outside of gaps [s]. */
+function gapLengths(known: Float64Array, sampleRateHz: number): Float64Array {
+  const lengths = new Float64Array(known.length);
+  for (let i = 0; i < known.length; i++) {
+    if (known[i] > 0) continue;
+    let end = i;
+    while (end < known.length && known[end] === 0) end++;
+    lengths.fill((end - i + 1) / sampleRateHz, i, end);
+    i = end;
+  }
+  return lengths;
+}
+
+/**
+ * Tilt minus the integrated rate. In gaps and violent shakes, where the rate is not known or may have met its range, the
+ * difference stands still.
+ */
+function differenceOf(
+  tilt: Float64Array,
+  rate: Float64Array,
+  trusted: Float64Array,
+  sampleRateHz: number,
+): Float64Array {
+  const least = 0.05 * median(trusted);
+  let turned = 0;
+  return tilt.map((angle, i) => {
+    if (i > 0) turned += trusted[i] > least ? (rate[i] + rate[i - 1]) / 2 / sampleRateHz : angle - tilt[i - 1];
+    return angle - turned;
+  });
+}
+
 /** Angular velocity without the constant that would carry its integral away from the tilt. */
 function withoutOffset(
   rate: Float64Array,
   tilt: Float64Array,
   weights: Float64Array,
+  trusted: Float64Array,
   sampleRateHz: number,
 ): Float64Array {
-  let turned = 0;
-  let total = 0;
-  let timeMean = 0;
-  let gapMean = 0;
-  const gap = new Float64Array(rate.length);
+  const difference = differenceOf(tilt, rate, trusted, sampleRateHz);
+  let [total, timeMean, mean] = [0, 0, 0];
   for (let i = 0; i < rate.length; i++) {
-    if (i > 0) turned += (rate[i] + rate[i - 1]) / 2 / sampleRateHz;
-    gap[i] = turned - tilt[i];
     total += weights[i];
     timeMean += weights[i] * i;
-    gapMean += weights[i] * gap[i];
+    mean += weights[i] * difference[i];
   }
   timeMean /= total;
-  gapMean /= total;
-  let xx = 0;
-  let xy = 0;
+  mean /= total;
+  let [xx, xy] = [0, 0];
   for (let i = 0; i < rate.length; i++) {
     xx += weights[i] * (i - timeMean) ** 2;
-    xy += weights[i] * (i - timeMean) * (gap[i] - gapMean);
+    xy += weights[i] * (i - timeMean) * (difference[i] - mean);
   }
-  const offset = xx > 0 ? (xy / xx) * sampleRateHz : 0;
+  const offset = xx > 0 ? -(xy / xx) * sampleRateHz : 0;
   return rate.map((value) => value - offset);
 }
 
@@ -186,12 +215,17 @@ export function footPitch(
   const tiltSdRad = excess.map((value, i) =>
     known[i] > 0 ? Math.hypot(settings.tiltSdRad, settings.tiltSdPerExcess * value) : 1e3,
   );
-  // Across a gap nobody knows how far the foot turned.
-  // A violent shake may exceed its range, and what it then misses is lost for good.
-  const driftSdRad = known.map((value, i) =>
-    value > 0 ? settings.driftSdRad * (1 + (shake[i] / settings.shakeAcceleration / 2) ** 2) : 1,
+  const gapS = gapLengths(known, sampleRateHz);
+  // A violent shake may exceed the range of the gyroscope, and what it then misses is lost for good. Across a gap the
+  // straight line between its ends misses a turn that grows with the cube of the length.
+  const driftSdRad = gapS.map((lengthS, i) =>
+    lengthS > 0
+      ? Math.max(settings.driftSdRad, Math.min(1, 2 * lengthS ** 3) / Math.sqrt(lengthS))
+      : settings.driftSdRad * (1 + (shake[i] / settings.shakeAcceleration / 2) ** 2),
   );
-  const rate = turn.rate === undefined ? undefined : withoutOffset(turn.rate, turn.tilt, weights, sampleRateHz);
+  const trusted = weights.map((value, i) => (gapS[i] === 0 ? value : gapS[i] < 0.2 ? 1 : 0));
+  const rate =
+    turn.rate === undefined ? undefined : withoutOffset(turn.rate, turn.tilt, weights, trusted, sampleRateHz);
   const fuse = (tilt: Float64Array, sensed: Float64Array): Float64Array =>
     fuseTiltAndRate(tilt, sensed, sampleRateHz, { tiltSdRad, driftSdRad });
   const rough = rate === undefined ? turn.tilt : fuse(turn.tilt, rate);
@@ -207,15 +241,27 @@ export function footPitch(
   const sense = upward < 0 ? -1 : 1;
   const oriented = (signal: Float64Array): Float64Array => signal.map((value) => value * sense);
 
-  const shown = oriented(turn.tilt);
   const zero = restEvidence(oriented(slowRough), sampleRateHz, settings.rest).level;
-  const fromRest = shown.map((value) => value - zero);
   const sensed = rate === undefined ? undefined : oriented(rate);
+  const begun = oriented(rough).map((value) => value - zero);
+  const unslipped = oriented(turn.tilt).map((value) => value - zero);
+  const firstPlace = { behindM: held(placeOf(slow(begun)).behindM), aboveM: sensorPlace.aboveM };
+  const slips =
+    sensed === undefined
+      ? []
+      : findSlips(
+          differenceOf(withoutShownLever(unslipped, begun, sampleRateHz, firstPlace), sensed, trusted, sampleRateHz),
+          weights,
+          trusted,
+          sampleRateHz,
+          settings.slip,
+        );
+  const fromRest = withoutSlips(unslipped, slips);
   const pitchFor = (place: SensorPlace, before: Float64Array): Float64Array =>
     sensed === undefined
       ? tiltWithoutLeverArm(fromRest, sampleRateHz, place, 6)
       : fuse(withoutShownLever(fromRest, before, sampleRateHz, place), sensed);
-  const start = oriented(rough).map((value) => value - zero);
+  const start = slips.length > 0 && sensed !== undefined ? fuse(fromRest, sensed) : begun;
   const { place, pitchRad } = settledPlace(start, pitchFor, placeOf, slow, settings);
   const explained = slow(verticalAcceleration(pitchRad, sampleRateHz, place));
   return {
@@ -224,7 +270,7 @@ export function footPitch(
     unexplained: slowExcess.map((value, i) => value - explained[i]),
     accelerometerOnly: rate === undefined,
     place,
-    restUp: unit(weightedMean(calm, weights)) ?? [0, 0, 1],
+    slips,
   };
 }
 

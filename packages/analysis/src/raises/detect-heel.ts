@@ -181,7 +181,7 @@ export function detectHeelRaises(
     motion: motionOf(height, floor, above, settings),
     stance,
     stillSdM,
-    issues: issuesOf(height, stance, raises),
+    issues: issuesOf(height, stance, raises, floor),
     ...(height.leverAssumed ? { leverAssumed: true } : {}),
   };
 }
@@ -263,8 +263,22 @@ function motionOf(
   };
 }
 
-function issuesOf(height: HeelHeight, stance: Interval | undefined, raises: readonly Raise[]): Issue[] {
+function issuesOf(
+  height: HeelHeight,
+  stance: Interval | undefined,
+  raises: readonly Raise[],
+  floor: FloorLine,
+): Issue[] {
   const issues = [...height.issues];
+  for (const { timeS, stepM } of floor.steps) {
+    issues.push({
+      code: 'sensor-moved',
+      severity: 'warning',
+      fromS: timeS,
+      toS: timeS,
+      details: { stepMm: stepM * 1000 },
+    });
+  }
   for (const { fromS, toS } of height.longGaps) {
     issues.push({ code: 'gap', severity: 'warning', fromS, toS, details: { lengthS: toS - fromS } });
   }

@@ -23,6 +23,9 @@ export interface Candidate {
   readonly unexplainedGreat: number | undefined;
 }
 
+/** Deeper lows are not put down to a slip of the sensor: 10 degrees on an 18 cm lever [m]. */
+const greatestSlipM = 0.03;
+
 /** Place, in samples, where the signal crosses a level on the way from one index towards another. */
 function crossing(signal: Float64Array, from: number, to: number, level: number): number {
   const step = to >= from ? 1 : -1;
@@ -53,7 +56,11 @@ export function describeBumps(
   sampleRateHz: number,
   unexplained: Float64Array | undefined,
 ): Candidate[] {
-  return bumps.map((bump) => {
+  const lows = bumps.map((bump) => bump.right);
+  return bumps.map((bump, i) => {
+    // After a slip of the sensor the level at rest is another; the lows nearby show it.
+    const near = lows.slice(Math.max(0, i - 5), i + 5);
+    const localM = near.length < 8 ? restM : Math.max(restM - greatestSlipM, Math.min(restM, median(near)));
     const { leftIndex, topIndex, rightIndex, left, top, right } = bump;
     // Where a neighbour dips below the floor, the move begins and ends at rest all the same.
     const way = (share: number, low: number): number => Math.max(low, restM) + share * (top - Math.max(low, restM));
@@ -65,10 +72,10 @@ export function describeBumps(
     const halfDown = crossing(smooth, topIndex, rightIndex, way(0.5, right));
     // Only as far as the movement itself: a later slow sink of the rest level is not its doing.
     const reach = Math.round(0.35 * sampleRateHz);
-    let lowest = restM;
+    let lowest = localM;
     const from = Math.max(leftIndex, Math.floor(up10) - reach);
     const to = Math.min(rightIndex, Math.ceil(down10) + reach);
-    for (let i = from; i <= to; i++) lowest = Math.min(lowest, smooth[i]);
+    for (let k = from; k <= to; k++) lowest = Math.min(lowest, smooth[k]);
     const shaken =
       unexplained === undefined
         ? undefined
@@ -82,7 +89,7 @@ export function describeBumps(
       highS: (halfDown - halfUp) / sampleRateHz,
       halfUpIndex: halfUp,
       halfDownIndex: halfDown,
-      belowM: restM - lowest,
+      belowM: localM - lowest,
       unexplained: shaken === undefined || shaken.length === 0 ? undefined : median(shaken),
       unexplainedGreat: shaken === undefined || shaken.length === 0 ? undefined : quantile(shaken, 0.9),
     };

@@ -1,5 +1,5 @@
 import type { Interval } from '../../signal/intervals.ts';
-import { median, medianAbsoluteDeviation } from '../../signal/order-statistics.ts';
+import { median, medianAbsoluteDeviation, quantile } from '../../signal/order-statistics.ts';
 import type { FloorVote } from './floor.ts';
 
 /** Level at rest as it goes through the set. */
@@ -10,6 +10,13 @@ export interface FloorLine {
   readonly uncertainty: (timeS: number) => number;
   /** spread of single pieces of evidence about the line [m] */
   readonly scatterM: number;
+  /** steps of the level at rest: the sensor was moved [s, m] */
+  readonly steps: readonly FloorStep[];
+}
+
+export interface FloorStep {
+  readonly timeS: number;
+  readonly stepM: number;
 }
 
 /** Reach of the local line: several repetitions, so that one high bottom counts little [s]. */
@@ -66,8 +73,14 @@ export function restVotes(
  *
  * Source: Cleveland (1979), J Am Stat Assoc 74:829-836 (robust locally weighted regression), weights one-sided: ours
  */
-export function floorLine(votes: readonly FloorVote[], restM: number, leastScatterM: number): FloorLine {
-  if (votes.length === 0) return { at: () => restM, uncertainty: () => leastScatterM, scatterM: leastScatterM };
+export function floorLine(given: readonly FloorVote[], restM: number, leastScatterM: number): FloorLine {
+  if (given.length === 0) {
+    return { at: () => restM, uncertainty: () => leastScatterM, scatterM: leastScatterM, steps: [] };
+  }
+  const steps = findSteps(given, leastScatterM);
+  const stepped = (timeS: number): number =>
+    steps.reduce((sum, step) => (timeS >= step.timeS ? sum + step.stepM : sum), 0);
+  const votes = given.map((vote) => ({ ...vote, level: vote.level - stepped(vote.timeS) }));
   let trust = votes.map((vote) => robustWeight(vote.level - restM, 2 * leastScatterM));
   let scatterM = leastScatterM;
   for (let round = 0; round < 4; round++) {
@@ -79,10 +92,45 @@ export function floorLine(votes: readonly FloorVote[], restM: number, leastScatt
   }
   const settled = trust;
   return {
-    at: (timeS) => localLine(votes, settled, restM, timeS).level,
+    at: (timeS) => localLine(votes, settled, restM, timeS).level + stepped(timeS),
     uncertainty: (timeS) => scatterM / Math.sqrt(Math.max(1, localLine(votes, settled, restM, timeS).support)),
     scatterM,
+    steps,
   };
+}
+
+/** Pieces of evidence on either side of a possible step: at most, and at least. */
+const sideCount = 14;
+const leastSide = 8;
+
+/** A step is told from chance when it exceeds so many standard errors; there are many places to look at. */
+const clearRatio = 6;
+
+/**
+ * Steps of the level at rest that last: the lower quarters of the evidence before and after differ by far more than
+ * their scatter. Returns that stay high, even when there are many of them, leave a lower quarter alone.
+ */
+function findSteps(votes: readonly FloorVote[], leastScatterM: number): FloorStep[] {
+  const levels = votes.map((vote) => vote.level);
+  // Pieces of one stance resemble each other, so the scatter comes from the evidence as a whole.
+  const around = levels.map((level, i) => level - median(levels.slice(Math.max(0, i - sideCount), i + sideCount + 1)));
+  const scatter = Math.max(leastScatterM, medianAbsoluteDeviation(around));
+  const steps: FloorStep[] = [];
+  for (let again = 0; again < 3; again++) {
+    let best: { ratio: number; i: number; stepM: number } | undefined;
+    for (let i = leastSide; i <= levels.length - leastSide; i++) {
+      const before = levels.slice(Math.max(0, i - sideCount), i);
+      const after = levels.slice(i, i + sideCount);
+      const stepM = quantile(after, 0.25) - quantile(before, 0.25);
+      // the lower quarter of n normal values has a standard error of 1.36 / sqrt(n)
+      const ratio = Math.abs(stepM) / (1.36 * scatter * Math.sqrt(1 / before.length + 1 / after.length));
+      if (ratio > (best?.ratio ?? clearRatio)) best = { ratio, i, stepM };
+    }
+    if (best === undefined) break;
+    steps.push({ timeS: (votes[best.i - 1].timeS + votes[best.i].timeS) / 2, stepM: best.stepM });
+    for (let i = best.i; i < levels.length; i++) levels[i] -= best.stepM;
+  }
+  return steps.sort((a, b) => a.timeS - b.timeS);
 }
 
 function robustWeight(residual: number, scatter: number): number {
