@@ -6,6 +6,7 @@ import {
   quantile,
   quantileInPlace,
 } from '../../../packages/analysis/src/signal/order-statistics.ts';
+import { createRandom } from '../../../packages/analysis/src/signal/random.ts';
 import { arbitrarySignal } from '../../support/arbitraries.ts';
 import '../../support/close.ts';
 import { readReference } from '../../support/fixture.ts';
@@ -74,4 +75,24 @@ test('values that may be reordered give the same quantile and stay the same valu
   const values = Float64Array.of(50, 20, 40, 10, 30);
   expect(quantileInPlace(values, 0.4)).toBe(26);
   expect(Array.from(values).sort((a, b) => a - b)).toEqual([10, 20, 30, 40, 50]);
+});
+
+test('long lists agree with sorting, few values and nearly equal ones included', () => {
+  const random = createRandom(3);
+  const lists = [
+    Float64Array.from({ length: 5000 }, () => random()),
+    Float64Array.from({ length: 5001 }, () => Math.floor(3 * random())),
+    Float64Array.from({ length: 4000 }, (_, i) => i),
+    Float64Array.from({ length: 4000 }, (_, i) => 4000 - i),
+    // intervals of sample times: equal but for rounding, with one gap
+    Float64Array.from({ length: 6000 }, (_, i) => (i === 3000 ? 0.7 : (i + 1) / 1000 - i / 1000)),
+  ];
+  for (const list of lists) {
+    const sorted = Float64Array.from(list).sort();
+    for (const rank of [0, 1, 17, Math.floor(list.length / 2), list.length - 2, list.length - 1]) {
+      // the rank comes back from its share with a rounding error
+      expect([quantile(list, rank / (list.length - 1))]).toBeCloseToEach([sorted[rank]], { rtol: 1e-9, atol: 1e-9 });
+    }
+    expect(median(list)).toBe((sorted[(list.length - 1) >> 1] + sorted[list.length >> 1]) / 2);
+  }
 });

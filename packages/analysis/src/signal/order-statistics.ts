@@ -1,34 +1,47 @@
 import { requireCount, requireFinite, requireRange } from '../check.ts';
 
+function swap(values: Float64Array, i: number, j: number): void {
+  const kept = values[i];
+  values[i] = values[j];
+  values[j] = kept;
+}
+
 /**
- * Reorders `values` so that the element at `rank` is the one that sorting would put there, none before it is greater
- * and none after it is smaller (Hoare 1961, Algorithm 65). The pivot is the median of three, so a sorted array costs
- * no more than a random one.
+ * Reorders `values` between `left` and `right` so that the element at `rank` is the one that sorting would put there,
+ * none before it is greater and none after it is smaller (Floyd & Rivest 1975, Algorithm 489: a small sample gives
+ * a pivot close to the wanted rank, so that most of a long array is looked at once).
  */
-function select(values: Float64Array, rank: number): number {
-  let low = 0;
-  let high = values.length - 1;
-  while (low < high) {
-    const a = values[low];
-    const b = values[(low + high) >>> 1];
-    const c = values[high];
-    const pivot = Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
-    let i = low;
-    let j = high;
-    while (i <= j) {
+function select(values: Float64Array, rank: number, left = 0, right = values.length - 1): number {
+  while (right > left) {
+    if (right - left > 600) {
+      const n = right - left + 1;
+      const place = rank - left + 1;
+      const log = Math.log(n);
+      const size = 0.5 * Math.exp((2 * log) / 3);
+      const spread = 0.5 * Math.sqrt((log * size * (n - size)) / n) * (place < n / 2 ? -1 : 1);
+      const from = Math.max(left, Math.floor(rank - (place * size) / n + spread));
+      const to = Math.min(right, Math.floor(rank + ((n - place) * size) / n + spread));
+      select(values, rank, from, to);
+    }
+    const pivot = values[rank];
+    let i = left;
+    let j = right;
+    swap(values, left, rank);
+    if (values[right] > pivot) swap(values, left, right);
+    while (i < j) {
+      swap(values, i, j);
+      i++;
+      j--;
       while (values[i] < pivot) i++;
       while (values[j] > pivot) j--;
-      if (i <= j) {
-        const swapped = values[i];
-        values[i] = values[j]!;
-        values[j] = swapped;
-        i++;
-        j--;
-      }
     }
-    if (rank <= j) high = j;
-    else if (rank >= i) low = i;
-    else break;
+    if (values[left] === pivot) swap(values, left, j);
+    else {
+      j++;
+      swap(values, j, right);
+    }
+    if (j <= rank) left = j + 1;
+    if (rank <= j) right = j - 1;
   }
   return values[rank];
 }
