@@ -81,7 +81,10 @@ export function floorLine(given: readonly FloorVote[], restM: number, leastScatt
   const stepped = (timeS: number): number =>
     steps.reduce((sum, step) => (timeS >= step.timeS ? sum + step.stepM : sum), 0);
   const votes = given.map((vote) => ({ ...vote, level: vote.level - stepped(vote.timeS) }));
-  let trust = votes.map((vote) => robustWeight(vote.level - restM, 2 * leastScatterM));
+  let trust = votes.map((vote, i) => {
+    const near = votes.slice(Math.max(0, i - sideCount), i + sideCount + 1).map((one) => one.level);
+    return robustWeight(vote.level - quantile(near, 0.35), 2 * leastScatterM);
+  });
   let scatterM = leastScatterM;
   for (let round = 0; round < 4; round++) {
     const held = trust;

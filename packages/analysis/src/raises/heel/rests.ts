@@ -32,15 +32,20 @@ export function restsBetween(
   busy.sort((a, b) => a.fromS - b.fromS);
   const first = moves[0];
   const last = moves.at(-1);
-  const endS = last === undefined ? whole.toS : Math.min(whole.toS, last.endS + besideS);
-  let fromS = first === undefined ? whole.fromS : Math.max(whole.fromS, first.startS - besideS);
+  // Before the set only the stance right before it counts, after the set only the one right after.
+  const strayBefore = busy.filter((one) => first !== undefined && one.toS <= first.startS).at(-1);
+  const strayAfter = busy.find((one) => last !== undefined && one.fromS >= last.endS);
+  const beginS = first === undefined ? whole.fromS : Math.max(first.startS - besideS, strayBefore?.toS ?? whole.fromS);
+  const endS = last === undefined ? whole.toS : Math.min(last.endS + besideS, strayAfter?.fromS ?? whole.toS);
+  let fromS = Math.max(whole.fromS, beginS);
+  const toS = Math.min(whole.toS, endS);
   const rests: Interval[] = [];
   for (const one of busy) {
     if (one.toS <= fromS) continue;
-    if (one.fromS > fromS) rests.push({ fromS, toS: Math.min(one.fromS, endS) });
+    if (one.fromS > fromS) rests.push({ fromS, toS: Math.min(one.fromS, toS) });
     fromS = one.toS;
-    if (fromS >= endS) break;
+    if (fromS >= toS) break;
   }
-  if (endS > fromS) rests.push({ fromS, toS: endS });
+  if (toS > fromS) rests.push({ fromS, toS });
   return rests;
 }
