@@ -1,5 +1,5 @@
 import { lowPassZeroPhase } from '../signal/lowpass.ts';
-import { median } from '../signal/order-statistics.ts';
+import { median, quantile } from '../signal/order-statistics.ts';
 
 /** When a sudden change counts as an impact. */
 export interface ImpactOptions {
@@ -7,6 +7,8 @@ export interface ImpactOptions {
   readonly impactAboveHz: number;
   /** multiple of the median size of quick change [-] */
   readonly impactThreshold: number;
+  /** least size of an impact as a share of the movement below, as large as a quarter of the recording has it [-] */
+  readonly impactShare: number;
   /** how far an impact reaches through the low-pass on either side [s] */
   readonly impactReachS: number;
 }
@@ -27,9 +29,14 @@ export interface ImpactOptions {
 export function impactMarks(axes: readonly Float64Array[], sampleRateHz: number, options: ImpactOptions): Uint8Array {
   const count = axes[0].length;
   const quick = new Float64Array(count);
+  const below = new Float64Array(count);
   for (const axis of axes) {
     const slow = lowPassZeroPhase(axis, sampleRateHz, options.impactAboveHz);
-    for (let i = 0; i < count; i++) quick[i] += (axis[i] - slow[i]) ** 2;
+    const level = median(slow);
+    for (let i = 0; i < count; i++) {
+      quick[i] += (axis[i] - slow[i]) ** 2;
+      below[i] += (slow[i] - level) ** 2;
+    }
   }
   const size = Float64Array.from(quick, (_, i) => {
     const from = Math.max(0, i - 2);
@@ -38,7 +45,10 @@ export function impactMarks(axes: readonly Float64Array[], sampleRateHz: number,
     for (let j = from; j < to; j++) sum += quick[j];
     return Math.sqrt(sum / (to - from));
   });
-  const limit = options.impactThreshold * median(size);
+  const limit = Math.max(
+    options.impactThreshold * median(size),
+    options.impactShare * Math.sqrt(quantile(below, 0.75)),
+  );
   const reach = Math.round(options.impactReachS * sampleRateHz);
   const marks = new Uint8Array(count);
   if (!(limit > 0)) return marks;

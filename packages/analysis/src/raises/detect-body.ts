@@ -11,6 +11,7 @@ import { raiseList } from './body/raise-list.ts';
 import { riseEstimates } from './body/rise-estimates.ts';
 import { type FittedSet, fitSet, type ModelSignal } from './body/set-model.ts';
 import type { BodySettings } from './body/settings.ts';
+import { sharedTiming } from './body/timing.ts';
 import type { Detection, Raise } from './detection.ts';
 
 /** The model's input: acceleration within the stance, on the coarser grid, without slow drift. */
@@ -90,7 +91,9 @@ export function detectBodyRaises(
   const cells = signal.acceleration.length;
   const timeOf = (cell: number): number => signal.startS + cell / settings.modelRateHz;
   const fitted = fitSet(signal, settings);
-  const { repetitions, counts } = agreedRepetitions(fitted, timeOf);
+  const agreed = agreedRepetitions(fitted, timeOf);
+  const { counts } = agreed;
+  const repetitions = sharedTiming(agreed.repetitions, body, fitted.rhythm, settings);
   const rises = riseEstimates(repetitions, body, fitted.rhythm, settings);
   const list = raiseList(repetitions, rises, counts, body.gaps, settings);
   const elsewhere = otherSpans(fitted, cells, timeOf);

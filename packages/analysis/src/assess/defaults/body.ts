@@ -21,9 +21,10 @@ export const bodyDefaults: BodySettings = {
   spikeThreshold: 8,
   /** span over which movement across gravity is averaged [s]; ours */
   sidewaysWindowS: 0.6,
-  /** brief impacts: quick change above this [Hz], times the median [-], reach through the low-pass [s]; ours */
+  /** brief impacts: quick change above this [Hz], times the median [-], share of the slower movement [-], reach through the low-pass [s]; ours */
   impactAboveHz: 10,
   impactThreshold: 5,
+  impactShare: 0.5,
   impactReachS: 0.07,
   /** shortest repetition [s]; common practice, no source */
   shortestS: 0.5,
@@ -58,7 +59,9 @@ export const bodyDefaults: BodySettings = {
   /** how far a set's own shape may differ from the templates [share]; ours */
   shapeSpread: 0.35,
   /** what the grid cannot follow [share of the acceleration]; ours: a quarter of a cell against a rise of half a second */
-  gridMisfit: 0.08,
+  gridMisfit: 0.1,
+  /** the same before anything is known of the set's shape [share]; ours */
+  firstMisfit: 0.35,
   /** evidence that a set needs beyond standing [nat]; ours: about one for each quantity that is fitted to the set */
   setEntryCost: 4,
   /** other movement begins and ends [1/s]; ours */
@@ -66,6 +69,7 @@ export const bodyDefaults: BodySettings = {
   otherEndsPerS: 0.7,
   /** smooth movements that are no repetitions: rate [1/s] and sizes [m]; ours: fidgeting, a knee bend, sitting down */
   bumpsPerS: 0.015,
+  firstBumpsPerS: 1e-5,
   bumpSizesM: [0.012, 0.05, 0.3],
   /** how much an impact speaks for other movement [nat]; ours: steps have one each, repetitions seldom */
   impactEvidence: 1.5,
@@ -84,6 +88,8 @@ export const bodyDefaults: BodySettings = {
   timeWidening: 1.4,
   /** what an unknown shape adds to times [share of the move] and to rises [share]; ours, from simulated sets */
   shapeTimeShare: 0.025,
+  /** how far the parts of a set's own shape lie from the templates' [share of the duration]; ours */
+  shapeTimeSpread: 0.04,
   shapeRiseShare: 0.05,
   /** what an unknown shape adds to all rises of a set alike [share]; ours, from simulated sets */
   shapeRiseCommon: 0.12,

@@ -16,6 +16,8 @@ export interface ShapeGrid {
   readonly durationStep: number;
   readonly holdShares: readonly number[];
   readonly fallRatios: readonly number[];
+  /** whether moves in two phases are tried as well */
+  readonly twoPhases?: boolean;
 }
 
 function gridShapes(grid: ShapeGrid): Shape[] {
@@ -25,6 +27,10 @@ function gridShapes(grid: ShapeGrid): Shape[] {
     const durationS = steps === 0 ? grid.fromS : grid.fromS * (grid.toS / grid.fromS) ** (step / steps);
     for (const holdShare of grid.holdShares) {
       for (const fallRatio of grid.fallRatios) shapes.push({ durationS, holdShare, fallRatio });
+      if (grid.twoPhases !== true) continue;
+      shapes.push({ durationS, holdShare, fallRatio: 1, twoPhaseRise: true });
+      shapes.push({ durationS, holdShare, fallRatio: 1, twoPhaseFall: true });
+      shapes.push({ durationS, holdShare, fallRatio: 1, twoPhaseRise: true, twoPhaseFall: true });
     }
   }
   return shapes;

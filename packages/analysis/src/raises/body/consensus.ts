@@ -14,6 +14,7 @@ interface Placed {
   readonly ownRiseM: number;
   readonly ownVariance: number;
   readonly gapShare: number;
+  readonly dip: boolean;
 }
 
 /** A repetition on which paths agree, with spreads over the paths that hold it. */
@@ -30,6 +31,8 @@ export interface Agreed {
   readonly ownRiseM: number;
   readonly ownVariance: number;
   readonly ownSpreadM: number;
+  /** share of its paths that hold a dip at the top [-] */
+  readonly dipShare: number;
   /** share of it that fell into a gap [-] */
   readonly gapShare: number;
   /** share of paths that hold it, 0 to 1 [-] */
@@ -57,6 +60,7 @@ function placeAll(fitted: FittedSet, timeOf: (cell: number) => number): Placed[]
         ownRiseM: own,
         ownVariance: rhythm.noiseVariance / energy,
         gapShare: 1 - energy / full,
+        dip: shape.dip,
       });
     }
   });
@@ -79,6 +83,7 @@ function agree(members: readonly Placed[], paths: number): Agreed {
     ownRiseM: of((one) => one.ownRiseM),
     ownVariance: of((one) => one.ownVariance),
     ownSpreadM: spreadOf((one) => one.ownRiseM),
+    dipShare: of((one) => (one.dip ? 1 : 0)),
     gapShare: of((one) => one.gapShare),
     share: members.length / paths,
   };

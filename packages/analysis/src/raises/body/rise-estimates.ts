@@ -18,8 +18,16 @@ export interface RiseSignal {
   readonly upward: Float64Array;
 }
 
-/** Power density of the noise at low frequency, both sides of zero [m2/s4/Hz]. */
-function lowDensity(rhythm: Rhythm, settings: BodySettings): number {
+/**
+ * Power density of the noise at low frequency, on both sides of zero.
+ *
+ * @param rhythm - variance and coefficients of the noise [m2/s4]
+ * @param settings - rate of the model grid [Hz]
+ * @returns power density [m2/s4/Hz]
+ *
+ * Source: spectrum of an autoregressive process at zero frequency (definition)
+ */
+export function lowDensity(rhythm: Rhythm, settings: BodySettings): number {
   let gain = 1;
   for (const coefficient of rhythm.noiseCoefficients) gain -= coefficient;
   // an unstable estimate of the slowest part must not promise noise without bound

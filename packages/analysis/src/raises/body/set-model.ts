@@ -59,6 +59,7 @@ function broadGrid(settings: BodySettings): ShapeGrid {
     durationStep: 0.14,
     holdShares: [0, 0.2, 0.45],
     fallRatios: [0.7, 1, 1.45],
+    twoPhases: true,
   };
 }
 
@@ -77,6 +78,7 @@ function narrowGrids(rhythm: Rhythm, settings: BodySettings): ShapeGrid[] {
     durationStep: 0.25,
     holdShares: [0.1, 0.5],
     fallRatios: [1],
+    twoPhases: false,
   };
   return [near, far];
 }
@@ -164,7 +166,7 @@ function noiseGuesses(signal: ModelSignal, settings: BodySettings): number[] {
   if (squares.length === 0) return [1e-4];
   squares.sort((a, b) => a - b);
   const at = (share: number): number => Math.max(1e-7, squares[Math.floor(share * (squares.length - 1))]);
-  const floor = settings.gridMisfit ** 2 * at(0.6);
+  const floor = settings.firstMisfit ** 2 * at(0.75);
   return [Math.max(floor, at(0.12)), Math.max(floor, at(0.5))];
 }
 
@@ -188,23 +190,23 @@ export function fitSet(signal: ModelSignal, settings: BodySettings): FittedSet {
   const broad = templateBank([broadGrid(settings)], settings.modelRateHz);
   let best: Round | undefined;
   for (const noise of noiseGuesses(signal, settings)) {
-    const round = weigh(signal, broad, priorRhythm(settings, centreS, noise), undefined, settings);
+    const round = weigh(signal, broad, priorRhythm(settings, centreS, noise), undefined, {
+      ...settings,
+      bumpsPerS: settings.firstBumpsPerS,
+    });
     if (best === undefined || round.evidence > best.evidence) best = round;
   }
   let round = best!;
   for (let n = 0; n < settings.learningRounds; n++) {
     const paths = samplePaths(round.input, round.forward, settings.learningPaths, random);
+    // from coarse to fine: a shape that is not known yet must not be lost to other movement in a quiet recording
+    const left = (settings.learningRounds - 1 - n) / settings.learningRounds;
+    const cooled = {
+      ...settings,
+      gridMisfit: settings.gridMisfit * (settings.firstMisfit / settings.gridMisfit) ** left,
+    };
     const { whitened, correlations, bank, input } = round;
-    const rhythm = learnRhythm(
-      signal.acceleration,
-      whitened,
-      correlations,
-      bank,
-      input.rhythm,
-      paths,
-      settings,
-      timeOf,
-    );
+    const rhythm = learnRhythm(signal.acceleration, whitened, correlations, bank, input.rhythm, paths, cooled, timeOf);
     const { acceleration, present } = signal;
     const profile =
       n === 0
@@ -228,7 +230,13 @@ export function fitSet(signal: ModelSignal, settings: BodySettings): FittedSet {
             ...dippedTemplates(rhythm, settings),
           ]);
     const sideways = signal.logPower && learnSideways(signal.logPower, bank, paths);
-    round = weigh(signal, next, rhythm, sideways, settings);
+    round = weigh(
+      signal,
+      next,
+      rhythm,
+      sideways,
+      n === 0 ? { ...settings, bumpsPerS: settings.firstBumpsPerS } : settings,
+    );
   }
   const paths = samplePaths(round.input, round.forward, settings.paths, random);
   const { bank, whitened, correlations, input, evidence } = round;

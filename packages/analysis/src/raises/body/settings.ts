@@ -19,9 +19,10 @@ export interface BodySettings {
   readonly spikeThreshold: number;
   /** span over which movement across gravity is averaged [s] */
   readonly sidewaysWindowS: number;
-  /** brief impacts: quick change above this, this many times the median, reaching this far [Hz, -, s] */
+  /** brief impacts: quick change above this, this many times the median, this share of the slower movement, reaching this far [Hz, -, -, s] */
   readonly impactAboveHz: number;
   readonly impactThreshold: number;
+  readonly impactShare: number;
   readonly impactReachS: number;
   /** shortest and longest repetition [s] */
   readonly shortestS: number;
@@ -55,6 +56,8 @@ export interface BodySettings {
   readonly shapeSpread: number;
   /** size of the movement that a grid of shapes and cells cannot follow, as a share of the acceleration [-] */
   readonly gridMisfit: number;
+  /** the same before anything is known of the set's shape [-] */
+  readonly firstMisfit: number;
   /** evidence that a set needs beyond that of standing, because its rhythm is fitted to it [nat] */
   readonly setEntryCost: number;
   /** rate at which other movement begins while standing, and ends [1/s] */
@@ -62,6 +65,8 @@ export interface BodySettings {
   readonly otherEndsPerS: number;
   /** rate at which smooth movements that are no repetitions begin while standing [1/s], and their sizes [m] */
   readonly bumpsPerS: number;
+  /** the same before anything is known of the set: bumps fit any movement, repetitions only once their shape is known [1/s] */
+  readonly firstBumpsPerS: number;
   readonly bumpSizesM: readonly number[];
   /** how much an impact speaks for other movement [nat] */
   readonly impactEvidence: number;
@@ -79,6 +84,8 @@ export interface BodySettings {
   readonly timeWidening: number;
   /** what an unknown shape adds to times, as a share of the move, and to rises, as a share [-] */
   readonly shapeTimeShare: number;
+  /** how far the parts of a set's own shape lie from the templates', as a share of the duration [-] */
+  readonly shapeTimeSpread: number;
   readonly shapeRiseShare: number;
   /** what an unknown shape adds to all rises of a set alike, as a share [-] */
   readonly shapeRiseCommon: number;

@@ -30,6 +30,9 @@ export interface Shape {
   readonly fallRatio: number;
   /** time at the top before a dip, when the top may dip; undefined when it may not [s] */
   readonly steadyS?: number;
+  /** whether rise and fall go in two phases with a slower moment between; in one when left out */
+  readonly twoPhaseRise?: boolean;
+  readonly twoPhaseFall?: boolean;
 }
 
 /**
@@ -43,6 +46,11 @@ function smoothSpeed(share: number): number {
   if (share <= 0 || share >= 1) return 0;
   const turned = share ** 3 * (10 + share * (-15 + 6 * share));
   return 30 * share * share * (1 - share) * (1 - share) * (1 + ARC * (1 - 2 * turned));
+}
+
+/** The same way in two halves that overlap by a fifth of the time: people who start high on the heel do so. */
+function twoPhaseSpeed(share: number): number {
+  return (smoothSpeed(share / 0.6) + smoothSpeed((share - 0.4) / 0.6)) / 1.2;
 }
 
 /**
@@ -68,9 +76,11 @@ export function repetitionTemplate(shape: Shape, rateHz: number): Template {
   const highFromS = startS + riseS;
   const highToS = highFromS + holdS;
   const endS = startS + durationS;
+  const up = shape.twoPhaseRise === true ? twoPhaseSpeed : smoothSpeed;
+  const down = shape.twoPhaseFall === true ? twoPhaseSpeed : smoothSpeed;
   const speedAt = (timeS: number): number => {
-    if (timeS < highFromS) return smoothSpeed((timeS - startS) / riseS) / riseS;
-    if (timeS > highToS) return -smoothSpeed((endS - timeS) / fallS) / fallS;
+    if (timeS < highFromS) return up((timeS - startS) / riseS) / riseS;
+    if (timeS > highToS) return -down((endS - timeS) / fallS) / fallS;
     return 0;
   };
   const acceleration = new Float64Array(cells);
