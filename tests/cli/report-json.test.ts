@@ -21,6 +21,7 @@ test('a line holds the recording, where its result comes from, and the result', 
     visit: '2',
     sha256: 'a'.repeat(64),
     settings_hash: 'b'.repeat(64),
+    protocol_hash: 'c'.repeat(64),
     status: 'ok',
     test: 'heel-raise',
     placement: 'heel',
@@ -66,6 +67,20 @@ test('issues have code, place and sentence', () => {
   ]);
 });
 
+test('every difference between the count while recording and the final pass is listed', () => {
+  const { report, ...outcome } = handMadeOutcome([100, 90]);
+  const blockDifferences = [{ kind: 'top-moved', repetition: 2, finalTopS: 4.1, blockTopS: 4.2 } as const];
+  const line = read(jsonLine({ ...outcome, report: { ...report, blockDifferences } }));
+  expect(line['block_differences']).toEqual([{ kind: 'top-moved', repetition: 2, final_top_s: 4.1, block_top_s: 4.2 }]);
+});
+
+test('body weight is null where no platform measured it, and a figure where one did', () => {
+  const { report, ...outcome } = handMadeOutcome([100]);
+  expect(read(jsonLine({ ...outcome, report }))['body_weight_n']).toBeNull();
+  const weighed = { ...report, bodyWeightN: 700, bodyWeightUN: 1.5 };
+  expect(read(jsonLine({ ...outcome, report: weighed }))).toMatchObject({ body_weight_n: 700, body_weight_u_n: 1.5 });
+});
+
 test('a refusal is one line with its reason and what was known', () => {
   expect(read(jsonLine(handMadeRefusal()))).toEqual({
     file: 'bad.csv',
@@ -73,6 +88,7 @@ test('a refusal is one line with its reason and what was known', () => {
     sha256: null,
     software: expect.stringMatching(/^surae /) as string,
     settings_hash: null,
+    protocol_hash: null,
     status: 'refused',
     reason: 'bad.csv: there is no such file',
     side: null,

@@ -71,6 +71,7 @@ export function handMadeOutcome(heightsMm: readonly number[], bodyMassKg?: numbe
     },
     sha256: 'a'.repeat(64),
     settingsHash: 'b'.repeat(64),
+    protocolHash: 'c'.repeat(64),
     protocol,
     report,
     recording: { unusedColumns: [{ column: 'temperature [Cel]', reason: 'unknown-name' }] },

@@ -14,6 +14,7 @@ export interface Assessed {
   readonly item: WorkItem;
   readonly sha256: string;
   readonly settingsHash: string;
+  readonly protocolHash: string;
   readonly protocol: Protocol;
   readonly report: Report;
   readonly recording: Pick<Recording, 'unusedColumns'>;
@@ -66,6 +67,7 @@ export async function assessFile(item: WorkItem, given: GivenSettings, io: Pick<
       item,
       sha256: recording.source.sha256,
       settingsHash: settingsHash(given, report),
+      protocolHash: sha256(report.protocol.fingerprint),
       protocol,
       report,
       recording: { unusedColumns: recording.unusedColumns },

@@ -44,6 +44,11 @@ export const ORIGIN_COLUMNS: readonly FrameColumn[] = [
     description: 'SHA-256 of all settings and of the protocol with its parameters: equal only when both are equal',
     value: (outcome) => assessed(outcome, ({ settingsHash }) => settingsHash),
   },
+  {
+    key: 'protocol_hash',
+    description: 'SHA-256 of the protocol with its parameters, the placement and the rule of the reference alone',
+    value: (outcome) => assessed(outcome, ({ protocolHash }) => protocolHash),
+  },
   { key: 'status', description: 'ok or refused', value: ({ status }) => status },
 ];
 
@@ -62,6 +67,8 @@ export function reservedNames(): ReadonlySet<string> {
     ...figures,
     'repetitions',
     'doubtful',
+    'block_differences',
+    'gate_reasons',
     'issues',
     'withheld',
     'code',

@@ -32,6 +32,13 @@ function resultOf(outcome: Extract<Outcome, { status: 'ok' }>): Record<string, u
       probability: movement.probability,
       reason: movement.reason,
     })),
+    gate_reasons: report.gate.reasons,
+    block_differences: report.blockDifferences.map((difference) => ({
+      kind: difference.kind,
+      repetition: difference.repetition,
+      final_top_s: difference.finalTopS,
+      block_top_s: difference.blockTopS,
+    })),
     issues: issueRows(outcome),
   };
 }

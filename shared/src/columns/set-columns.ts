@@ -68,6 +68,8 @@ const frame: readonly Column[] = [
   word('effort.good', 'effort.good', 'whether the effort shows capacity: yes, no or cannot_tell'),
   word('effort.reason', 'effort.reason', 'why'),
   word('gate.usable', 'gate.usable', 'whether the trial may be interpreted: yes, no or cannot_tell'),
+  figure('body_weight_n', 'bodyWeightN', 'N', 1, 'body weight read from the quiet stance on the platform'),
+  figure('body_weight_u_n', 'bodyWeightUN', 'N', 1, 'standard uncertainty of body_weight_n'),
 ];
 
 const size: readonly Column[] = [
