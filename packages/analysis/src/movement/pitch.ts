@@ -289,16 +289,26 @@ function settledPlace(
   let behindM = held(placeOf(slow(start)).behindM);
   let pitchRad = start;
   let last: { readonly behindM: number; readonly lack: number } | undefined;
-  for (let round = 0; ; round++) {
+  for (let round = 0; round <= settings.leverRounds; round++) {
     pitchRad = pitchFor({ behindM, aboveM }, pitchRad);
-    if (round === settings.leverRounds) return { place: { behindM, aboveM }, pitchRad };
     const lack = held(placeOf(slow(pitchRad)).behindM) - behindM;
-    if (Math.abs(lack) < 0.002) return { place: { behindM, aboveM }, pitchRad };
+    if (Math.abs(lack) < 0.003) return { place: { behindM, aboveM }, pitchRad };
     const slope = last === undefined ? 0 : (lack - last.lack) / (behindM - last.behindM);
     last = { behindM, lack };
     // the lack falls with the length; a slope that says otherwise is noise, and a plain step is taken
     behindM = held(behindM + (slope < -0.1 ? -lack / slope : lack));
   }
+  // Quick raises may hide the length that reads as itself from the secant: then the nearest of a few lengths is taken.
+  let least = Number.POSITIVE_INFINITY;
+  for (const tried of [0.03, 0.07, 0.11, 0.15, 0.19, 0.23]) {
+    const pitch = pitchFor({ behindM: tried, aboveM }, start);
+    const lack = Math.abs(held(placeOf(slow(pitch)).behindM) - tried);
+    if (lack >= least) continue;
+    least = lack;
+    behindM = tried;
+    pitchRad = pitch;
+  }
+  return { place: { behindM, aboveM }, pitchRad };
 }
 
 /** Between the toes and well behind the heel [m]. */

@@ -59,13 +59,18 @@ export function beyond(value: number, limit: number, slope: number): number {
  * Source: ours (naive Bayes)
  */
 export function ownEvidence(candidate: Candidate, rule: EvidenceRule, atSpeed: number, habits: SetHabits): OwnEvidence {
-  const { heightM, upS, downS, highS, belowM, unexplained } = candidate;
+  const { heightM, ownRiseM, upS, downS, highS, belowM, unexplained } = candidate;
   // A quick raise shakes the sensor more, since its place on the lever is only roughly known.
   const briskness = Math.min(8, heightM / (upS * downS));
   const shaking = Math.max(rule.travelAcceleration + 0.15 * briskness, Math.min(2.5, 2 * (habits.unexplained ?? 0)));
   const terms: Evidence[] = [
     { weight: beyond(heightM, rule.greatestHeightM, 60), reason: 'stride' },
     { weight: habits.dipsAreUsual ? 0 : beyond(belowM, rule.belowFloorM, 6), reason: 'stride' },
+    // both of its lows far below rest: the sensor hangs somewhere else
+    {
+      weight: habits.dipsAreUsual ? 0 : beyond(Math.max(0, ownRiseM - heightM), 3 * rule.belowFloorM, 6),
+      reason: 'stride',
+    },
     { weight: unexplained === undefined ? 0.5 : beyond(unexplained, shaking, 6), reason: 'stride' },
     { weight: beyond(1 / highS, 2.2 / rule.leastCycleS, 12), reason: 'too-quick' },
     { weight: Math.min(0.5, -atSpeed), reason: 'starts-at-speed' },

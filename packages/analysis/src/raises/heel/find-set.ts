@@ -8,8 +8,13 @@ import { minimumJerk, moveShape } from './move-shape.ts';
 import { isolateSet, type Judged } from './set-isolation.ts';
 import { type FitSignal, moveEndS, moveStartS, reachOf, samplesOf, stretchOf } from './timing.ts';
 
-/** Smooth shapes that stand for a body: usual, abrupt and soft. */
-const bodyShapes = [minimumJerk, { start: 1, end: 1, spread: 0 }, { start: 3, end: 3, spread: 0 }].map(moveShape);
+/** Smooth shapes that stand for a body: usual, abrupt, soft, and in two strokes. */
+const bodyShapes = [
+  minimumJerk,
+  { ...minimumJerk, start: 1, end: 1 },
+  { ...minimumJerk, start: 3, end: 3 },
+  { ...minimumJerk, start: 2.7, end: 2.7, spread: 6 },
+].map(moveShape);
 
 /** Bumps from either end of the recording that are looked at for a start at speed: strings are hooked on there. */
 const edgeCount = 8;
@@ -68,7 +73,7 @@ export function findSet(
     isolateSet(
       candidates,
       candidates.map((one) => timeOf(one.bump.topIndex)),
-      candidates.map((_, i) => (height.foot === undefined ? atSpeed(candidates, i, signal) : 0)),
+      height.foot === undefined ? speedEvidence(candidates, signal) : candidates.map(() => 0),
       { ...settings, greatestHeightM },
     );
   const first = judge(candidatesFor(undefined));
@@ -78,6 +83,16 @@ export function findSet(
   const same =
     again.length === first.length && again.every((one, i) => one.bump.topIndex === first[i].candidate.bump.topIndex);
   return same ? first : judge(again);
+}
+
+/** A whole set of many is never drawn by a hand: what most of its bumps show is the manner of the person. */
+const leastForManner = 10;
+
+function speedEvidence(candidates: readonly Candidate[], signal: FitSignal): number[] {
+  const evidence = candidates.map((_, i) => atSpeed(candidates, i, signal));
+  const looked = evidence.filter((value) => value !== 0);
+  const manner = looked.length < leastForManner ? 0 : Math.max(0, median(looked));
+  return evidence.map((value) => value - manner);
 }
 
 function atSpeed(candidates: readonly Candidate[], i: number, signal: FitSignal): number {

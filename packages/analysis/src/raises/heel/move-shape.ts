@@ -9,7 +9,10 @@ export interface MoveShape {
   readonly speed: Float64Array;
 }
 
-/** Which shape: the speed goes as u^start (1 - u)^end (1 + spread (2 u - 1)^2) with the share u of the time. */
+/**
+ * Which shape: with the share u of the time and x = 2 u - 1 the speed goes as
+ * u^start (1 - u)^end (1 + tilt x + spread x^2), never below a fiftieth of the first two factors.
+ */
 export interface ShapeExponents {
   /** how softly the move begins: 1 at once, 2 like minimum jerk, 3 very softly [-] */
   readonly start: number;
@@ -17,12 +20,14 @@ export interface ShapeExponents {
   readonly end: number;
   /** 0 for one stroke; greater for a long even one or, beyond about 4, for two strokes [-] */
   readonly spread: number;
+  /** above 0 the later of two strokes is the greater one [-] */
+  readonly tilt: number;
 }
 
 const steps = 128;
 
 /** Minimum jerk: speed 30 u^2 (1 - u)^2. */
-export const minimumJerk: ShapeExponents = { start: 2, end: 2, spread: 0 };
+export const minimumJerk: ShapeExponents = { start: 2, end: 2, spread: 0, tilt: 0 };
 
 /**
  * Shape of a move, tabulated.
@@ -36,12 +41,13 @@ export const minimumJerk: ShapeExponents = { start: 2, end: 2, spread: 0 };
  * Source: Flash & Hogan (1985), J Neurosci 5:1688-1703 (minimum jerk); the family of beta-shaped speeds around it: ours
  */
 export function moveShape(exponents: ShapeExponents): MoveShape {
-  const { start, end, spread } = exponents;
+  const { start, end, spread, tilt } = exponents;
   const speed = new Float64Array(steps + 1);
   const way = new Float64Array(steps + 1);
   for (let i = 1; i < steps; i++) {
     const u = i / steps;
-    speed[i] = u ** start * (1 - u) ** end * (1 + spread * (2 * u - 1) ** 2);
+    const x = 2 * u - 1;
+    speed[i] = u ** start * (1 - u) ** end * Math.max(0.02, 1 + tilt * x + spread * x * x);
   }
   for (let i = 1; i <= steps; i++) way[i] = way[i - 1] + (speed[i] + speed[i - 1]) / 2 / steps;
   const whole = way[steps];

@@ -33,7 +33,7 @@ const otherArea = 6;
 const insideBonus = 3;
 
 /** A set pauses once in twenty repetitions; other movements keep no rhythm; ours. */
-const pausePenalty = 2.5;
+const pausePenalty = 3;
 
 /** Where something impossible lies between, the set had not begun or was over; ours. */
 const blockPenalty = 4;

@@ -1,18 +1,25 @@
 import { solveSymmetric } from './linear-solve.ts';
 import type { FitData, Move } from './move-fit.ts';
 import { moveLevel, moveSize, orderTimes } from './move-model.ts';
-import { type MoveShape, minimumJerk, moveShape, readShape, type ShapeExponents } from './move-shape.ts';
+import { type MoveShape, moveShape, readShape, type ShapeExponents } from './move-shape.ts';
 
 export interface ChosenShapes {
   readonly up: MoveShape;
   readonly down: MoveShape;
 }
 
-/** Shared parameters: logarithm of start, of end, and spread; of the way up, then of the way down. */
-const sharedSize = 6;
+/** Parameters of one shape: logarithm of start, of end, spread and tilt. */
+const shapeSize = 4;
 
-/** How far the shared parameters usually lie from minimum jerk: a factor of 1.5 in either exponent, a spread of 3. */
-const usualSd = [0.4, 0.4, 3] as const;
+/** Shared parameters: those of the way up, then of the way down. */
+const sharedSize = 2 * shapeSize;
+
+/** How far they usually lie from minimum jerk: a factor of 1.5 in either exponent, a spread of 3, a tilt of 0.7. */
+const usualSd = [0.4, 0.4, 3, 0.7] as const;
+
+/** Where minimum jerk lies, and a move in two strokes: the two places from which the search sets out. */
+const origin = [Math.log(2), Math.log(2), 0, 0] as const;
+const twoStrokes = [Math.log(2.7), Math.log(2.7), 6, 0] as const;
 
 /** Whitened departures beyond this many units count less and less. */
 const softness = 3;
@@ -30,12 +37,13 @@ function exponentsOf(shared: Float64Array, offset: number): ShapeExponents {
     start: Math.exp(shared[offset]),
     end: Math.exp(shared[offset + 1]),
     spread: shared[offset + 2],
+    tilt: shared[offset + 3],
   };
 }
 
 function wayOf(shared: Float64Array, offset: number): Way {
   const shape = moveShape(exponentsOf(shared, offset));
-  const slopes = [0.01, 0.01, 0.05].map((step, k) => {
+  const slopes = [0.01, 0.01, 0.05, 0.02].map((step, k) => {
     const moved = Float64Array.from(shared);
     moved[offset + k] = moved[offset + k] + step;
     const other = moveShape(exponentsOf(moved, offset)).way;
@@ -55,7 +63,7 @@ interface Blocks {
 }
 
 function assemble(all: readonly FitData[], moves: readonly Float64Array[], shared: Float64Array): Blocks {
-  const [up, down] = [wayOf(shared, 0), wayOf(shared, 3)];
+  const [up, down] = [wayOf(shared, 0), wayOf(shared, shapeSize)];
   const blocks: Blocks = {
     own: all.map(() => new Float64Array(moveSize * moveSize)),
     coupling: all.map(() => new Float64Array(moveSize * sharedSize)),
@@ -66,8 +74,8 @@ function assemble(all: readonly FitData[], moves: readonly Float64Array[], share
   };
   all.forEach((data, k) => addRepetition(data, moves[k], up, down, blocks, k));
   for (let a = 0; a < sharedSize; a++) {
-    const usual = a % 3 === 2 ? minimumJerk.spread : Math.log(2);
-    const precision = 1 / usualSd[a % 3] ** 2;
+    const usual = origin[a % shapeSize];
+    const precision = 1 / usualSd[a % shapeSize] ** 2;
     blocks.cost += precision * (shared[a] - usual) ** 2;
     blocks.shared[a * sharedSize + a] += precision;
     blocks.sharedGradient[a] += precision * (usual - shared[a]);
@@ -102,8 +110,9 @@ function addRepetition(data: FitData, p: Float64Array, up: Way, down: Way, block
     for (let a = 0; a < total; a++) {
       let slope = 0;
       if (a < moveSize) slope = slopes[a];
-      else if (rising && a < moveSize + 3) slope = (p[5] - p[4]) * readShape(up.slopes[a - moveSize], u);
-      else if (falling && a >= moveSize + 3) slope = (p[6] - p[5]) * readShape(down.slopes[a - moveSize - 3], u);
+      else if (rising && a < moveSize + shapeSize) slope = (p[5] - p[4]) * readShape(up.slopes[a - moveSize], u);
+      else if (falling && a >= moveSize + shapeSize)
+        slope = (p[6] - p[5]) * readShape(down.slopes[a - moveSize - shapeSize], u);
       const fresh = slope - sway[a];
       const stage = inner[a] + innerGain * fresh;
       sway[a] = passed * stage + decay * (sway[a] + swayGain * fresh);
@@ -177,7 +186,28 @@ function stepOf(
  * Source: ours (posterior mode over a family of shapes with repetitions pooled; Levenberg-Marquardt with the Schur complement)
  */
 export function chooseShapes(all: readonly FitData[], guesses: readonly Move[]): ChosenShapes {
-  let shared = Float64Array.of(Math.log(2), Math.log(2), 0, Math.log(2), Math.log(2), 0);
+  const usual = search(all, guesses, Float64Array.of(...origin, ...origin));
+  const samples = all.reduce((sum, data) => sum + data.timesS.length, 0);
+  // What the usual shapes explain well needs no second search.
+  const best =
+    usual.cost < plainMisfit * samples
+      ? usual
+      : [search(all, guesses, Float64Array.of(...twoStrokes, ...twoStrokes))].reduce(
+          (a, b) => (b.cost < a.cost ? b : a),
+          usual,
+        );
+  return { up: moveShape(exponentsOf(best.shared, 0)), down: moveShape(exponentsOf(best.shared, shapeSize)) };
+}
+
+/** Misfit of one sample below which the noise alone explains what is left; 1 is expected. */
+const plainMisfit = 1.2;
+
+function search(
+  all: readonly FitData[],
+  guesses: readonly Move[],
+  from: Float64Array,
+): { readonly shared: Float64Array; readonly cost: number } {
+  let shared = from;
   const shortest = all.map(({ timesS }) => Math.max(0.06, 3 * (timesS[1] - timesS[0])));
   let moves = guesses.map((guess, k) => {
     const p = Float64Array.of(
@@ -214,10 +244,13 @@ export function chooseShapes(all: readonly FitData[], guesses: readonly Move[]):
       if (damping > 1e4) break;
     }
   }
-  return { up: moveShape(exponentsOf(shared, 0)), down: moveShape(exponentsOf(shared, 3)) };
+  return { shared, cost: blocks.cost };
 }
 
-/** Keeps an exponent between 0.7 and 5 and the spread between -0.9 and 15, where the family means something. */
+/** Keeps the parameters of a shape where the family means something. */
 function held(value: number, index: number): number {
-  return index % 3 === 2 ? Math.min(15, Math.max(-0.9, value)) : Math.min(Math.log(5), Math.max(Math.log(0.7), value));
+  const kind = index % shapeSize;
+  if (kind === 2) return Math.min(15, Math.max(-0.9, value));
+  if (kind === 3) return Math.min(3, Math.max(-3, value));
+  return Math.min(Math.log(5), Math.max(Math.log(0.7), value));
 }
