@@ -21,6 +21,9 @@ const usualSd = [0.4, 0.4, 3, 0.7] as const;
 const origin = [Math.log(2), Math.log(2), 0, 0] as const;
 const twoStrokes = [Math.log(2.7), Math.log(2.7), 6, 0] as const;
 
+/** How much the logarithms of the exponents at the top differ between the way up and the way down; ours. */
+const mirrorSd = 0.15;
+
 /** Whitened departures beyond this many units count less and less. */
 const softness = 3;
 
@@ -80,6 +83,16 @@ function assemble(all: readonly FitData[], moves: readonly Float64Array[], share
     blocks.shared[a * sharedSize + a] += precision;
     blocks.sharedGradient[a] += precision * (usual - shared[a]);
   }
+  // A top is left about as it was reached, up to a sixth in the exponents: else sway would shift it to one side.
+  const [reached, left] = [1, shapeSize];
+  const apart = shared[reached] - shared[left];
+  const precision = 1 / mirrorSd ** 2;
+  blocks.cost += precision * apart * apart;
+  blocks.sharedGradient[reached] -= precision * apart;
+  blocks.sharedGradient[left] += precision * apart;
+  blocks.shared[reached * sharedSize + reached] += precision;
+  blocks.shared[left * sharedSize + left] += precision;
+  blocks.shared[left * sharedSize + reached] -= precision;
   return blocks;
 }
 
