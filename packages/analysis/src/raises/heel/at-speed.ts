@@ -5,8 +5,8 @@ import type { MoveShape } from './move-shape.ts';
  * Log-likelihood ratio for a bump that leaves or reaches its low at speed, over one that starts and ends smoothly. A
  * body that stands cannot leave rest at speed, a hand on a string can.
  *
- * Both ways are fitted with the smooth shapes and with a quarter sine, which is quickest at the low end; the better of
- * the smooth ones stands for a body.
+ * Both ways are fitted with the smooth shapes and with a quarter sine to the powers 1 and 0.6, which are quickest at the low
+ * end; the better of either kind stands for it.
  *
  * @param data - samples around the bump [s, m]
  * @param guess - where to begin [s, m]
@@ -24,23 +24,39 @@ export function startsAtSpeed(data: FitData, guess: Move, smoothShapes: readonly
     up = Math.min(up, fit.upMisfit);
     down = Math.min(down, fit.downMisfit);
   }
-  const rival = fitMove(data, guess, quarterSine, fallingQuarterSine);
-  if (rival === undefined || !Number.isFinite(up) || !Number.isFinite(down)) return 0;
-  // Neighbouring samples repeat each other, and both models leave out much: the ratio is taken at a fifth of its face value.
-  const ratio = (up + down - rival.upMisfit - rival.downMisfit) / 2 / 5;
-  return Math.max(-20, Math.min(20, ratio));
+  // A sudden move begins later and ends sooner than a smooth one through the same crossings.
+  const [upS, downS] = [guess.highFromS - guess.startS, guess.endS - guess.highToS];
+  const later = { ...guess, startS: guess.startS + 0.2 * upS, endS: guess.endS - 0.2 * downS };
+  let [rivalUp, rivalDown] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
+  for (const [rising, falling] of suddenShapes) {
+    const fit = fitMove(data, later, rising, falling);
+    if (fit === undefined) continue;
+    rivalUp = Math.min(rivalUp, fit.upMisfit);
+    rivalDown = Math.min(rivalDown, fit.downMisfit);
+  }
+  if (!Number.isFinite(up + down + rivalUp + rivalDown)) return 0;
+  // The misfits are compared as a ratio, for neither model is right to the last millimetre, and neighbouring samples
+  // repeat each other: a fifth of them counts.
+  const half = data.timesS.length / 2;
+  const ratio =
+    ((half / 2) * (Math.log((up + half) / (rivalUp + half)) + Math.log((down + half) / (rivalDown + half)))) / 5;
+  return Math.max(-20, Math.min(20, 2 * ratio));
 }
 
 function table(value: (u: number) => number): Float64Array {
   return Float64Array.from({ length: 129 }, (_, i) => value(i / 128));
 }
 
-const quarterSine: MoveShape = {
-  way: table((u) => Math.sin((Math.PI / 2) * u)),
-  speed: table((u) => (Math.PI / 2) * Math.cos((Math.PI / 2) * u)),
-};
+/** A quarter sine to a power of at most 1: the smaller, the more sudden. */
+function sudden(power: number): readonly [rising: MoveShape, falling: MoveShape] {
+  const way = (u: number): number => Math.sin((Math.PI / 2) * u) ** power;
+  // the speed at the low end may have no bound: a step of the table takes its place
+  const step = 1 / 128;
+  const speed = (u: number): number => (way(Math.min(1, u + step)) - way(Math.max(0, u - step / 2))) / (1.5 * step);
+  return [
+    { way: table(way), speed: table(speed) },
+    { way: table((u) => 1 - way(1 - u)), speed: table((u) => speed(1 - u)) },
+  ];
+}
 
-const fallingQuarterSine: MoveShape = {
-  way: table((u) => 1 - Math.cos((Math.PI / 2) * u)),
-  speed: table((u) => (Math.PI / 2) * Math.sin((Math.PI / 2) * u)),
-};
+const suddenShapes = [sudden(1), sudden(0.6)];

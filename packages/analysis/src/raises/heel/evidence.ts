@@ -73,7 +73,7 @@ export function ownEvidence(candidate: Candidate, rule: EvidenceRule, atSpeed: n
     },
     { weight: unexplained === undefined ? 0.5 : beyond(unexplained, shaking, 6), reason: 'stride' },
     { weight: beyond(1 / highS, 2.2 / rule.leastCycleS, 12), reason: 'too-quick' },
-    { weight: Math.min(0.5, -atSpeed), reason: 'starts-at-speed' },
+    { weight: Math.min(0, -atSpeed), reason: 'starts-at-speed' },
   ];
   // A forefoot that stays where it is speaks for a raise all the more, the less there is left to explain.
   const calm = unexplained === undefined ? 0 : Math.max(0, Math.min(2, 2 * (1 - unexplained / shaking)));

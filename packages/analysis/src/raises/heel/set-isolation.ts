@@ -35,6 +35,9 @@ const insideBonus = 3;
 /** A set pauses once in twenty repetitions; other movements keep no rhythm; ours. */
 const pausePenalty = 3;
 
+/** Recordings with a single repetition are rare; ours. */
+const alonePenalty = 0.5;
+
 /** Where something impossible lies between, the set had not begun or was over; ours. */
 const blockPenalty = 4;
 
@@ -157,7 +160,8 @@ function weigh(
   for (let j = i - 1; j >= 0 && near.length < 4; j--) if (members[j]) near.push(j);
   const before = near.length;
   for (let j = i + 1; j < members.length && near.length < before + 4; j++) if (members[j]) near.push(j);
-  if (near.length === 0) return { own, weight: own.weight, reason: own.reason };
+  // alone in the recording it has to convince by itself
+  if (near.length === 0) return { own, weight: own.weight - alonePenalty, reason: own.reason };
   const usual: Marks = [median(near.map((j) => marks[j][0])), median(near.map((j) => marks[j][1]))];
   const alike = likeness(distance2(marks[i], usual));
   const bounce = beyond(rule.leastOwnRise * Math.exp(usual[0]), candidate.ownRiseM, 25);
