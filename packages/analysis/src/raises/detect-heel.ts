@@ -82,7 +82,13 @@ export function detectHeelRaises(
   const firstFloor = floorLine(restVotes(smooth, grid.startS, grid.sampleRateHz, guessed), restM, 0.001);
   const signal: FitSignal = {
     ...usual,
-    noise: measureNoise(levelM, grid.startS, grid.sampleRateHz, guessed, firstFloor.at, settings.noise),
+    noise: measureNoise(levelM, grid.startS, grid.sampleRateHz, guessed, firstFloor.at, {
+      ...settings.noise,
+      // a fused or low-passed tilt hides its quick noise, the more so without a gyroscope
+      ...(height.foot === undefined
+        ? {}
+        : { leastWhiteM: settings.noise.leastWhiteFootM * (height.foot.accelerometerOnly ? 3 : 1) }),
+    }),
   };
   const reaches = stretches.map((stretch, i) =>
     reachOf(

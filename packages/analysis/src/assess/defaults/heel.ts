@@ -32,6 +32,7 @@ export const heelDefaults: HeelSettings = {
     usualSwayTimeS: 0.3, // ours
     leastSwayM: 0.0004, // ours
     leastWhiteM: 0.0001, // ours
+    leastWhiteFootM: 0.0003, // ours
   },
   pitch: {
     movementCutoffHz: 8, // ours

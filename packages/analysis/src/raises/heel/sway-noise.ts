@@ -80,6 +80,8 @@ export interface NoiseRule {
   /** departures that no shape of the family explains, however still the sensor [m] */
   readonly leastSwayM: number;
   readonly leastWhiteM: number;
+  /** the same for a foot sensor, whose tilt is low-passed [m] */
+  readonly leastWhiteFootM: number;
 }
 
 /**

@@ -237,6 +237,13 @@ export function timeRepetition(
   return timed(part(main), part(first), part(last), guess, signal);
 }
 
+/**
+ * The family of shapes is not the person: what it leaves of the start and end, in shares of the way up or down, and of
+ * the top, in shares of both ways; and the noise of a single fit is a little greater than its curvature says. Set by
+ * coverage on simulated sets.
+ */
+const [edgeShare, topShare, edgeLeastS, fitShare] = [0.03, 0.003, 0.008, 1.05];
+
 function timed(
   main: MoveFit | undefined,
   first: MoveFit | undefined,
@@ -248,13 +255,15 @@ function timed(
   const finish = last ?? main;
   const wideS = 0.25 * (guess.endS - guess.startS);
   const top: Move = main ?? guess;
+  const [upS, downS] = [top.highFromS - top.startS, top.endS - top.highToS];
+  const edgeU = (fitU: number, wayS: number): number => Math.hypot(fitShare * fitU, edgeShare * wayS, edgeLeastS);
   return {
     startS: (begin ?? guess).startS,
-    startU: begin?.startU ?? wideS,
+    startU: edgeU(begin?.startU ?? wideS, upS),
     topS: (top.highFromS + top.highToS) / 2,
-    topU: main?.topU ?? wideS,
+    topU: Math.hypot(fitShare * (main?.topU ?? wideS), topShare * (upS + downS)),
     endS: (finish ?? guess).endS,
-    endU: finish?.endU ?? wideS,
+    endU: edgeU(finish?.endU ?? wideS, downS),
     highFromS: (begin ?? guess).highFromS,
     highToS: (finish ?? guess).highToS,
     topM: top.top,
