@@ -14,7 +14,7 @@ export const heelDefaults: HeelSettings = {
   leastOwnRise: 0.3, // ours
   nominalHeelLeverM: 0.18, // 0.71 of a foot of 25.5 cm; ours
   longestHeelLeverM: 0.23, // 0.71 of a foot of 32 cm; ours
-  steepestRad: 75 * degree, // ours
+  steepestRad: 66 * degree, // ours
   stillWindowS: 0.5, // ours
   stillRangeM: 0.006, // sway of the heel is 2 to 3 mm; ours
   boutGapS: 30, // ours

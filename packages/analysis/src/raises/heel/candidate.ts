@@ -1,3 +1,4 @@
+import { rootMeanSquare } from '../../signal/moments.ts';
 import { median, quantile } from '../../signal/order-statistics.ts';
 import type { Bump } from './bumps.ts';
 
@@ -21,6 +22,8 @@ export interface Candidate {
   /** usual and great (90 %) vertical acceleration that turning about the forefoot leaves unexplained; foot only [m/s2] */
   readonly unexplained: number | undefined;
   readonly unexplainedGreat: number | undefined;
+  /** root mean square of what is left over that of the whole vertical acceleration; foot only [-] */
+  readonly unexplainedShare: number | undefined;
 }
 
 /** Deeper lows are not put down to a slip of the sensor: 10 degrees on an 18 cm lever [m]. */
@@ -44,7 +47,7 @@ function crossing(signal: Float64Array, from: number, to: number, level: number)
  * @param smooth - low-passed level [m]
  * @param restM - level at rest [m]
  * @param sampleRateHz - samples per second [Hz]
- * @param unexplained - vertical acceleration left unexplained, same grid; undefined for a heel sensor [m/s2]
+ * @param shaking - vertical acceleration, and what of it is left unexplained, same grid; undefined for a heel sensor [m/s2]
  * @returns one candidate per bump [SI]
  *
  * Source: ours
@@ -54,7 +57,7 @@ export function describeBumps(
   smooth: Float64Array,
   restM: number,
   sampleRateHz: number,
-  unexplained: Float64Array | undefined,
+  shaking: { readonly unexplained: Float64Array; readonly excess: Float64Array } | undefined,
 ): Candidate[] {
   const lows = bumps.map((bump) => bump.right);
   return bumps.map((bump, i) => {
@@ -77,10 +80,10 @@ export function describeBumps(
     const from = Math.max(leftIndex, Math.floor(up10) - reach);
     const to = Math.min(rightIndex, Math.ceil(down10) + reach);
     for (let k = from; k <= to; k++) lowest = Math.min(lowest, smooth[k]);
-    const shaken =
-      unexplained === undefined
-        ? undefined
-        : unexplained.slice(Math.floor(halfUp), Math.ceil(halfDown) + 1).map((value) => Math.abs(value));
+    const [begin, end] = [Math.floor(halfUp), Math.ceil(halfDown) + 1];
+    const remaining = shaking?.unexplained.slice(begin, end);
+    const whole = shaking?.excess.slice(begin, end);
+    const shaken = remaining?.map((value) => Math.abs(value));
     return {
       bump,
       heightM: top - restM,
@@ -92,6 +95,10 @@ export function describeBumps(
       halfDownIndex: halfDown,
       belowM: localM - lowest,
       unexplained: shaken === undefined || shaken.length === 0 ? undefined : median(shaken),
+      unexplainedShare:
+        remaining === undefined || whole === undefined || remaining.length === 0
+          ? undefined
+          : rootMeanSquare(remaining) / Math.max(1e-9, rootMeanSquare(whole)),
       unexplainedGreat: shaken === undefined || shaken.length === 0 ? undefined : quantile(shaken, 0.9),
     };
   });

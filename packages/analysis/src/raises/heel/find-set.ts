@@ -65,17 +65,19 @@ export function findSet(
       // Inside a gap the heel may have gone lower than the bridge across it shows.
       return (inGap(high.lowIndex) ? rule / 3 : rule) * (high.level - restM);
     });
-    return describeBumps(joined, signal.smoothM, restM, sampleRateHz, height.foot?.unexplained).filter(
+    return describeBumps(joined, signal.smoothM, restM, sampleRateHz, height.foot).filter(
       (one) => Math.min(one.heightM, one.ownRiseM) > settings.leastHeightM / 2,
     );
   };
-  const judge = (candidates: readonly Candidate[]): Judged[] =>
-    isolateSet(
+  const judge = (candidates: readonly Candidate[]): Judged[] => {
+    const judged = isolateSet(
       candidates,
       candidates.map((one) => timeOf(one.bump.topIndex)),
       height.foot === undefined ? speedEvidence(candidates, signal) : candidates.map(() => 0),
       { ...settings, greatestHeightM },
     );
+    return noLever(judged, height) ? judged.map(refused) : judged;
+  };
   const first = judge(candidatesFor(undefined));
   const tops = first.filter((one) => one.accepted).map((one) => timeOf(one.candidate.bump.topIndex));
   if (tops.length < leastForRhythm) return first;
@@ -83,6 +85,24 @@ export function findSet(
   const same =
     again.length === first.length && again.every((one, i) => one.bump.topIndex === first[i].candidate.bump.topIndex);
   return same ? first : judge(again);
+}
+
+/** Vertical acceleration that a quiet forefoot may leave unexplained [m/s2], and its share of the whole [-]; ours. */
+const [quietAcceleration, leverShare] = [0.3, 0.6];
+
+/**
+ * True when what was taken for a set cannot be a foot turning about its forefoot: the sensor is shaken up and down, and
+ * the turn does not explain it. Push-ups or squats with a telephone look like that.
+ */
+function noLever(judged: readonly Judged[], { foot }: HeelHeight): boolean {
+  const members = judged.filter((one) => one.accepted).map((one) => one.candidate);
+  if (foot === undefined || members.length < 3) return false;
+  if (median(members.map((one) => one.unexplained ?? 0)) < quietAcceleration) return false;
+  return foot.place.behindM < 0.02 || median(members.map((one) => one.unexplainedShare ?? 0)) > leverShare;
+}
+
+function refused(one: Judged): Judged {
+  return { ...one, accepted: false, probability: Math.min(one.probability, 0.001), reason: 'stride' };
 }
 
 /** A whole set of many is never drawn by a hand: what most of its bumps show is the manner of the person. */
