@@ -1,0 +1,56 @@
+import { describe, expect, test } from 'vitest';
+import { floorLine, restVotes } from '../../../../packages/analysis/src/raises/heel/floor-line.ts';
+import { createRandom, gaussian } from '../../../../packages/analysis/src/signal/random.ts';
+
+const random = createRandom(3);
+const votes = (level: (i: number) => number) =>
+  Array.from({ length: 40 }, (_, i) => ({ timeS: 2 * i, level: level(i) + 0.001 * gaussian(random), weight: 1 }));
+
+describe('floor', () => {
+  test('follows a slow drift', () => {
+    const floor = floorLine(
+      votes((i) => 0.0001 * i),
+      0,
+      0.001,
+    );
+    expect(Math.abs(floor.at(40) - 0.002)).toBeLessThan(0.0008);
+    expect(floor.steps).toEqual([]);
+  });
+
+  test('leaves returns that stay high aside', () => {
+    const floor = floorLine(
+      votes((i) => (i % 4 === 0 ? 0.03 : 0)),
+      0,
+      0.001,
+    );
+    expect(Math.abs(floor.at(40))).toBeLessThan(0.001);
+  });
+
+  test('steps where the sensor was moved', () => {
+    const floor = floorLine(
+      votes((i) => (i < 20 ? 0 : 0.02)),
+      0,
+      0.001,
+    );
+    expect(floor.steps.length).toBe(1);
+    expect(Math.abs(floor.steps[0].timeS - 39)).toBeLessThan(2.1);
+    expect(Math.abs(floor.at(10))).toBeLessThan(0.001);
+    expect(Math.abs(floor.at(70) - 0.02)).toBeLessThan(0.001);
+  });
+
+  test('without evidence is the level at rest', () => {
+    const floor = floorLine([], 0.3, 0.001);
+    expect(floor.at(5)).toBe(0.3);
+    expect(floor.uncertainty(5)).toBe(0.001);
+  });
+});
+
+test('each half second of rest speaks once, by its middle', () => {
+  const smooth = Float64Array.from({ length: 400 }, (_, i) => (i < 200 ? 1 : 2));
+  const found = restVotes(smooth, 10, 100, [
+    { fromS: 10.5, toS: 11.49 },
+    { fromS: 12.5, toS: 12.7 },
+  ]);
+  expect(found.map((vote) => vote.level)).toEqual([1, 1, 2]);
+  expect(found[0].weight).toBeGreaterThan(found[2].weight);
+});
