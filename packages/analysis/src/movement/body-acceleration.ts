@@ -6,7 +6,7 @@ import { median } from '../signal/order-statistics.ts';
 import type { BodyChannels } from './body-channels.ts';
 import { smoothGrid } from './body-grid.ts';
 import { type ImpactOptions, impactMarks } from './body-impacts.ts';
-import { sidewaysPower } from './body-sideways.ts';
+import { sidewaysPower, type TravelOptions, travelMarks } from './body-sideways.ts';
 import { platformStance, type StanceOptions } from './stance.ts';
 
 /** standard gravity [m/s2]; CGPM 1901 */
@@ -24,6 +24,8 @@ export interface BodyAcceleration {
   readonly axes?: readonly Float64Array[];
   /** mean square of the acceleration across gravity, trunk only [m2/s4] */
   readonly sideways?: Float64Array;
+  /** 1 where the body travels or turns and cannot be rising on its toes, trunk only [-] */
+  readonly travelling?: Uint8Array;
   readonly gaps: readonly Interval[];
   readonly spikes: number;
   /** 1 where a brief impact disturbs the signal [-] */
@@ -33,7 +35,7 @@ export interface BodyAcceleration {
 }
 
 /** How channels become an acceleration. */
-export interface AccelerationOptions extends StanceOptions, ImpactOptions {
+export interface AccelerationOptions extends StanceOptions, ImpactOptions, TravelOptions {
   readonly rateHz: number;
   readonly sidewaysWindowS: number;
   readonly lowPassHz: number;
@@ -103,7 +105,8 @@ export function bodyAcceleration(
     const [x, y, z] = values;
     const upward = Float64Array.from(x, (value, i) => Math.hypot(value, y[i], z[i]) - GRAVITY);
     const sideways = sidewaysPower(values, options.rateHz, options.sidewaysWindowS);
-    return { ...base, upward, axes: values, sideways, span: { fromS: startS, toS: endS } };
+    const travelling = travelMarks(sideways, upward, options.rateHz, options);
+    return { ...base, upward, axes: values, sideways, travelling, span: { fromS: startS, toS: endS } };
   }
   const [force] = values;
   const expectedN = bodyMassKg === undefined ? undefined : bodyMassKg * GRAVITY;

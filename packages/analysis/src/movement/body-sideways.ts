@@ -40,3 +40,43 @@ export function sidewaysPower(axes: readonly Float64Array[], sampleRateHz: numbe
   }
   return movingMean(power, Math.round((windowS * sampleRateHz) / 2));
 }
+
+/** When movement across gravity is more than a body on its toes can show. */
+export interface TravelOptions {
+  /** span over which power is averaged [s] */
+  readonly sidewaysWindowS: number;
+  /** least mean square across gravity [m2/s4] */
+  readonly mostSideways: number;
+  /** and least share of the vertical mean square [-] */
+  readonly mostSidewaysShare: number;
+}
+
+/**
+ * Marks where the body travels or turns: it walks, sits down, does push-ups.
+ *
+ * Somebody who rises on the toes of a planted foot accelerates up and down and hardly sideways.
+ *
+ * @param sideways - mean square across gravity, from {@link sidewaysPower} [m2/s4]
+ * @param upward - upward acceleration on the same grid [m/s2]
+ * @param sampleRateHz - of the grid [Hz]
+ * @param options - limits, see {@link TravelOptions} [m2/s4, -]
+ * @returns 1 where sideways movement is too large to be a heel raise [-]
+ *
+ * Source: ours
+ */
+export function travelMarks(
+  sideways: Float64Array,
+  upward: Float64Array,
+  sampleRateHz: number,
+  options: TravelOptions,
+): Uint8Array {
+  const half = Math.round((options.sidewaysWindowS * sampleRateHz) / 2);
+  const slow = movingMean(upward, Math.round(sampleRateHz));
+  const vertical = movingMean(
+    upward.map((value, i) => (value - slow[i]) ** 2),
+    2 * half,
+  );
+  return Uint8Array.from(sideways, (power, i) =>
+    power > options.mostSideways && power > options.mostSidewaysShare * vertical[i] ? 1 : 0,
+  );
+}

@@ -5,7 +5,7 @@ import { slowDrift } from '../movement/body-drift.ts';
 import { type BodyWeight, bodyWeight } from '../movement/body-weight.ts';
 import { contains, type Interval } from '../signal/intervals.ts';
 import type { Trace } from '../trace.ts';
-import { agreedRepetitions } from './body/consensus.ts';
+import { type AgreedSet, agreedRepetitions } from './body/consensus.ts';
 import { bodyMotion } from './body/motion.ts';
 import { raiseList } from './body/raise-list.ts';
 import { riseEstimates } from './body/rise-estimates.ts';
@@ -34,10 +34,12 @@ function modelSignal(body: BodyAcceleration, span: Interval, settings: BodySetti
   });
   const logPower =
     body.sideways && Float64Array.from({ length: cells }, (_, i) => Math.log(body.sideways![first + i * step] + 1e-9));
+  const barred = Uint8Array.from({ length: cells }, (_, i) => body.travelling?.[first + i * step] ?? 0);
   return {
     acceleration,
     present,
     impacts,
+    barred,
     ...(logPower && { logPower }),
     startS: timeOf(0) - 0.5 / settings.modelRateHz,
   };
@@ -92,9 +94,9 @@ export function detectBodyRaises(
   const timeOf = (cell: number): number => signal.startS + cell / settings.modelRateHz;
   const fitted = fitSet(signal, settings);
   const agreed = agreedRepetitions(fitted, timeOf);
-  const { counts } = agreed;
+  const counts = convincing(fitted, agreed, cells, settings) ? agreed.counts : agreed.counts.map(() => 0);
   const repetitions = sharedTiming(agreed.repetitions, body, fitted.rhythm, settings);
-  const rises = riseEstimates(repetitions, body, fitted.rhythm, settings);
+  const rises = riseEstimates(agreed.repetitions, body, fitted.rhythm, settings);
   const list = raiseList(repetitions, rises, counts, body.gaps, settings);
   const elsewhere = otherSpans(fitted, cells, timeOf);
   const stance = stanceBefore(list.raises[0]?.startS, timeOf(0), timeOf(cells), elsewhere, settings);
@@ -105,6 +107,18 @@ export function detectBodyRaises(
   if (weight === undefined) return { ...found, issues };
   return { ...found, bodyWeightN: weight.weightN, bodyWeightUN: weight.uncertaintyN, issues };
 }
+
+/** Whether the evidence is for a set: noise that fills the recording can be fitted by a rhythm made for it. */
+function convincing(fitted: FittedSet, agreed: AgreedSet, cells: number, settings: BodySettings): boolean {
+  const heldS = agreed.repetitions.reduce((sum, one) => sum + one.share * (one.endS - one.startS), 0);
+  const number = agreed.repetitions.reduce((sum, one) => sum + one.share, 0);
+  // a handful of them can be noise; more than that, one after the other, cannot
+  const filled = number < FEW && heldS > 0.7 * (cells / settings.modelRateHz);
+  return fitted.evidence > Math.max(settings.leastEvidence, filled ? number * settings.leastEvidenceEach : 0);
+}
+
+/** Below this many repetitions a set must leave standing to compare with [-]. */
+const FEW = 6.5;
 
 /** Shorter recordings hold no repetition with rest around it [s]. */
 const LEAST_S = 1;

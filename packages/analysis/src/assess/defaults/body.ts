@@ -12,7 +12,7 @@ export const bodyDefaults: BodySettings = {
   postureCutoffHz: 0.8,
   /** least quiet stance before the set [s]; ours */
   leastStanceS: 0.5,
-  /** moving median that takes slow drift away [s]; ours: several of the longest repetitions */
+  /** moving mean that takes slow drift away [s]; ours: several of the longest repetitions */
   driftWindowS: 24,
   /** samples missing longer than this count as absent [s]; common practice, no source */
   gapS: 0.25,
@@ -21,6 +21,9 @@ export const bodyDefaults: BodySettings = {
   spikeThreshold: 8,
   /** span over which movement across gravity is averaged [s]; ours */
   sidewaysWindowS: 0.6,
+  /** most movement across gravity on one's toes [m2/s4], [share of the vertical]; ours: 0.55 m/s2, walking has 0.7 to 1.5 */
+  mostSideways: 0.3,
+  mostSidewaysShare: 0.28,
   /** brief impacts: quick change above this [Hz], times the median [-], share of the slower movement [-], reach through the low-pass [s]; ours */
   impactAboveHz: 10,
   impactThreshold: 5,
@@ -64,6 +67,9 @@ export const bodyDefaults: BodySettings = {
   firstMisfit: 0.35,
   /** evidence that a set needs beyond standing [nat]; ours: about one for each quantity that is fitted to the set */
   setEntryCost: 4,
+  /** least evidence for a set [nat], and for each repetition where hardly any standing is left [nat]; ours */
+  leastEvidence: 1,
+  leastEvidenceEach: 6,
   /** other movement begins and ends [1/s]; ours */
   otherBeginsPerS: 0.02,
   otherEndsPerS: 0.7,

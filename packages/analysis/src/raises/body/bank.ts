@@ -16,8 +16,10 @@ export interface ShapeGrid {
   readonly durationStep: number;
   readonly holdShares: readonly number[];
   readonly fallRatios: readonly number[];
-  /** whether moves in two phases are tried as well */
+  /** whether moves in two phases are tried as well, with the second of the hold shares */
   readonly twoPhases?: boolean;
+  /** whether moves that start and stop abruptly are tried as well */
+  readonly swinging?: boolean;
 }
 
 function gridShapes(grid: ShapeGrid): Shape[] {
@@ -27,7 +29,8 @@ function gridShapes(grid: ShapeGrid): Shape[] {
     const durationS = steps === 0 ? grid.fromS : grid.fromS * (grid.toS / grid.fromS) ** (step / steps);
     for (const holdShare of grid.holdShares) {
       for (const fallRatio of grid.fallRatios) shapes.push({ durationS, holdShare, fallRatio });
-      if (grid.twoPhases !== true) continue;
+      if (grid.swinging === true) shapes.push({ durationS, holdShare, fallRatio: 1, swinging: true });
+      if (grid.twoPhases !== true || holdShare !== grid.holdShares[1]) continue;
       shapes.push({ durationS, holdShare, fallRatio: 1, twoPhaseRise: true });
       shapes.push({ durationS, holdShare, fallRatio: 1, twoPhaseFall: true });
       shapes.push({ durationS, holdShare, fallRatio: 1, twoPhaseRise: true, twoPhaseFall: true });

@@ -39,6 +39,12 @@ export interface Agreed {
   readonly share: number;
 }
 
+/** Repetitions in order of their tops, and the number of repetitions on each path. */
+export interface AgreedSet {
+  readonly repetitions: readonly Agreed[];
+  readonly counts: readonly number[];
+}
+
 function placeAll(fitted: FittedSet, timeOf: (cell: number) => number): Placed[] {
   const { rhythm, bank, correlations, paths } = fitted;
   const placed: Placed[] = [];
@@ -100,10 +106,7 @@ function agree(members: readonly Placed[], paths: number): Agreed {
  *
  * Source: ours
  */
-export function agreedRepetitions(
-  fitted: FittedSet,
-  timeOf: (cell: number) => number,
-): { repetitions: Agreed[]; counts: number[] } {
+export function agreedRepetitions(fitted: FittedSet, timeOf: (cell: number) => number): AgreedSet {
   const paths = fitted.paths.length;
   const counts = fitted.paths.map((path) => path.repetitions.length);
   let left = placeAll(fitted, timeOf);

@@ -52,6 +52,8 @@ export interface Forward {
   readonly ends: Float64Array;
   /** evidence of all paths against standing still throughout [nat] */
   readonly evidence: number;
+  /** the same of the paths without any repetition [nat] */
+  readonly evidenceOfNone: number;
 }
 
 /** log weight below which a place cannot matter beside the best one */
@@ -95,6 +97,9 @@ export function forwardPass(input: PathInput): Forward {
   const filled = (): Float64Array => new Float64Array(cells + 1).fill(-Infinity);
   const [before, beforeOther, pause, pauseOther] = [filled(), filled(), filled(), filled()];
   const [after, afterOther, starts, ends] = [filled(), filled(), filled(), filled()];
+  const [none, noneOther] = [filled(), filled()];
+  none[0] = Math.log(0.5);
+  noneOther[0] = Math.log(0.5);
   const endsByClass = new Float64Array((cells + 1) * classes).fill(-Infinity);
   before[0] = Math.log(0.5) - settings.setEntryCost;
   beforeOther[0] = Math.log(0.5) - settings.setEntryCost;
@@ -132,13 +137,27 @@ export function forwardPass(input: PathInput): Forward {
     advance(before, beforeOther, b, moves.stay);
     advance(pause, pauseOther, b, moves.stayPaused);
     advance(after, afterOther, b, moves.stay);
+    advance(none, noneOther, b, moves.stay);
   }
   let evidence = logAdd(after[cells], afterOther[cells]);
   for (const state of [pause, pauseOther]) evidence = logAdd(evidence, state[cells]);
   // the recording may stop within a rest
   const last = Math.max(0, cells - tables.restCells + 1);
   for (let b = last; b <= cells; b++) evidence = logAdd(evidence, ends[b] + moves.follow + lateRest(b));
-  return { moves, before, beforeOther, pause, pauseOther, after, afterOther, starts, endsByClass, ends, evidence };
+  return {
+    moves,
+    before,
+    beforeOther,
+    pause,
+    pauseOther,
+    after,
+    afterOther,
+    starts,
+    endsByClass,
+    ends,
+    evidence,
+    evidenceOfNone: logAdd(none[cells], noneOther[cells]),
+  };
 
   function lateRest(b: number): number {
     return Math.log(1 - (cells - b) / tables.restCells + 1e-9);

@@ -196,7 +196,7 @@ export function learnRhythm(
     restS: (rests + 0.4 * 2) / (beats.length * share + 2),
     pauseShare: (pauses + settings.pauseShare * 20) / (pauses + followers + 20),
     dipShare: (dips + settings.dipShare * 20) / (total + 20),
-    endShare: 1 / Math.max(2, (total + settings.typicalSetSize) / 2),
+    endShare: 2 / (total + settings.typicalSetSize / 2),
     ...noise,
   };
 

@@ -1,5 +1,6 @@
 import { riseBetweenRests } from '../../movement/body-rise.ts';
 import { mean } from '../../signal/moments.ts';
+import { median } from '../../signal/order-statistics.ts';
 import type { Agreed } from './consensus.ts';
 import { type Rhythm, riseAt } from './rhythm.ts';
 import type { BodySettings } from './settings.ts';
@@ -72,14 +73,21 @@ export function riseEstimates(
   const density = lowDensity(rhythm, settings);
   const measured = repetitions.map((one, index) => {
     const durationS = one.endS - one.startS;
-    const pad = 0.04 * durationS;
     const before = repetitions[index - 1]?.endS ?? -Infinity;
     const after = repetitions[index + 1]?.startS ?? Infinity;
-    const fromS = Math.max(one.startS - pad, Math.min(one.startS, (before + one.startS) / 2));
-    const toS = Math.min(one.endS + pad, Math.max(one.endS, (after + one.endS) / 2));
+    const earliestS = Math.min(one.startS, (before + one.startS) / 2);
+    const latestS = Math.max(one.endS, (after + one.endS) / 2);
     const level = riseAt(rhythm, one.topS);
-    const direct = one.gapShare > 0 ? undefined : integratedRise(signal, fromS, toS, one);
-    const extra = Math.max(0, (density * (toS - fromS) ** 3) / 192 - one.ownVariance);
+    // where the rests lie is not known exactly: three choices show what that is worth
+    const choices = [-0.04, 0, 0.05]
+      .map((pad) => pad * durationS)
+      .map((pad) =>
+        integratedRise(signal, Math.max(one.startS - pad, earliestS), Math.min(one.endS + pad, latestS), one),
+      )
+      .filter((rise) => rise !== undefined);
+    const direct = one.gapShare > 0 || choices.length < 3 ? undefined : median(choices);
+    const ends = choices.length < 3 ? 0 : ((Math.max(...choices) - Math.min(...choices)) / 2) ** 2;
+    const extra = Math.max(0, (density * durationS ** 3) / 192 - one.ownVariance) + ends;
     const single = (settings.shapeRiseShare * level) ** 2;
     return { one, level, direct, extra, single };
   });

@@ -88,6 +88,7 @@ export function logBayesFactors(
     const components = componentsOf[spanOf[i]];
     const table = tables[spanOf[i]];
     const row = i * count;
+    const limited = Number.isFinite(components[0].least);
     for (let k = 0; k < count; k++) {
       const length = lengths[k];
       if (i + length > cells) break;
@@ -115,11 +116,18 @@ export function logBayesFactors(
         noiseVariance,
       ));
       const rise = products[row + k] / energy;
+      // a clear fall is no rise: the prior holds nothing there, and its tail would cost most of the time
+      if (limited && rise < -0.5 * components[0].level) continue;
       const left = Math.max(0, square - rise * rise * energy);
       let highest = -Infinity;
       for (let c = 0, at = 0; c < components.length; c++, at += NUMBERS) {
         const offset = rise - constants[at + LEVEL];
         const variance = constants[at + VARIANCE];
+        // a residual that a nearer shape explains says nothing for one that is further off
+        if (c > 1 && limited && left < 1.2 * held * constants[VARIANCE]) {
+          values[c] = -Infinity;
+          continue;
+        }
         let value = constants[at + BASE] - offset * offset * constants[at + HALF_TOTAL] - (0.5 * left) / variance;
         value -= held * constants[at + GROWTH];
         if (value > highest - 20) {

@@ -24,6 +24,8 @@ export interface ModelSignal {
   readonly present: Uint8Array;
   /** 1 where an impact begins [-] */
   readonly impacts: Float64Array;
+  /** 1 where no heel raise is possible [-] */
+  readonly barred: Uint8Array;
   /** log mean square of the acceleration across gravity, trunk only [-] */
   readonly logPower?: Float64Array;
   /** time of the first cell boundary [s] */
@@ -37,7 +39,7 @@ export interface FittedSet {
   readonly whitened: Whitened;
   readonly correlations: Correlations;
   readonly paths: readonly Path[];
-  /** log evidence per recording, the noise included [nat] */
+  /** log evidence for a set against none [nat] */
   readonly evidence: number;
 }
 
@@ -60,6 +62,7 @@ function broadGrid(settings: BodySettings): ShapeGrid {
     holdShares: [0, 0.2, 0.45],
     fallRatios: [0.7, 1, 1.45],
     twoPhases: true,
+    swinging: true,
   };
 }
 
@@ -72,15 +75,19 @@ function narrowGrids(rhythm: Rhythm, settings: BodySettings): ShapeGrid[] {
     .map((step) => Math.max(0, Math.min(0.6, rhythm.holdShare + 1.2 * step * rhythm.holdSpread)))
     .filter((share, index, all) => index === 0 || share - all[index - 1] > 0.03);
   const fallRatios = [-1, 0, 1].map((step) => Math.exp(rhythm.logFallRatio + 1.2 * step * rhythm.logFallSpread));
-  const near = { fromS, toS, durationStep: 0.06, holdShares, fallRatios };
+  const near = { fromS, toS, durationStep: 0.08, holdShares, fallRatios };
+  // movements that swing into each other leave no rest to make up for a length between two of the grid
+  const cells = settings.modelRateHz * Math.exp(rhythm.logDuration);
+  const swing = { fromS, toS, durationStep: 1 / cells, holdShares: [0], fallRatios: [], swinging: true };
   const far = {
     ...broadGrid(settings),
     durationStep: 0.25,
     holdShares: [0.1, 0.5],
     fallRatios: [1],
     twoPhases: false,
+    swinging: false,
   };
-  return [near, far];
+  return [near, swing, far];
 }
 
 /** Templates whose top dips: the moves of the set, and a longer time between them of which nothing is asked. */
@@ -106,6 +113,21 @@ function sharedTemplates(profile: Profile | undefined, rhythm: Rhythm, settings:
     const durationS = Math.exp(rhythm.logDuration + reach * ((2 * i) / steps - 1));
     return profileTemplate(profile, durationS, settings.modelRateHz);
   });
+}
+
+/** Takes away every repetition of which more than a third lies where none is possible. */
+function bar(factors: Float32Array, bank: Bank, barred: Uint8Array): void {
+  const count = bank.templates.length;
+  const sums = new Float64Array(barred.length + 1);
+  for (let i = 0; i < barred.length; i++) sums[i + 1] = sums[i] + barred[i];
+  if (sums[barred.length] === 0) return;
+  for (let i = 0; i < barred.length; i++) {
+    for (let k = 0; k < count; k++) {
+      const length = bank.templates[k].cells;
+      if (i + length > barred.length) break;
+      if (sums[i + length] - sums[i] > length / 3) factors[i * count + k] = -Infinity;
+    }
+  }
 }
 
 /** Evidence of one belief about the set. */
@@ -135,6 +157,7 @@ function weigh(
   for (let i = 0; i < cells; i++) open[i + 1] = open[i] + logAdd(0, other[i]) - Math.LN2;
   const { noiseCoefficients, noiseVariance } = rhythm;
   const factors = logBayesFactors(whitened, correlations, bank, noiseVariance, components, spanOf, open);
+  bar(factors, bank, signal.barred);
   const bumps = bumpWeights(
     whitened,
     bumpBank(settings.modelRateHz),
@@ -148,6 +171,11 @@ function weigh(
   const held = whitened.counts[cells];
   const standing = -0.5 * (held * Math.log(rhythm.noiseVariance) + whitened.squares[cells] / rhythm.noiseVariance);
   return { bank, whitened, correlations, input, forward, evidence: forward.evidence + standing };
+}
+
+/** Log evidence for a set against none [nat]. */
+function oddsOf(round: Round): number {
+  return round.forward.evidence - round.forward.evidenceOfNone;
 }
 
 /** First guesses at the noise: low quantiles of the mean square over half a second. */
@@ -167,7 +195,8 @@ function noiseGuesses(signal: ModelSignal, settings: BodySettings): number[] {
   squares.sort((a, b) => a - b);
   const at = (share: number): number => Math.max(1e-7, squares[Math.floor(share * (squares.length - 1))]);
   const floor = settings.firstMisfit ** 2 * at(0.75);
-  return [Math.max(floor, at(0.12)), Math.max(floor, at(0.5))];
+  const [low, middle] = [Math.max(floor, at(0.12)), Math.max(floor, at(0.5))];
+  return middle < 2 * low ? [low] : [low, middle];
 }
 
 /**
@@ -188,15 +217,22 @@ export function fitSet(signal: ModelSignal, settings: BodySettings): FittedSet {
   const centreS = signal.startS + cells / settings.modelRateHz / 2;
   const timeOf = (cell: number): number => signal.startS + cell / settings.modelRateHz;
   const broad = templateBank([broadGrid(settings)], settings.modelRateHz);
-  let best: Round | undefined;
-  for (const noise of noiseGuesses(signal, settings)) {
-    const round = weigh(signal, broad, priorRhythm(settings, centreS, noise), undefined, {
-      ...settings,
-      bumpsPerS: settings.firstBumpsPerS,
-    });
-    if (best === undefined || round.evidence > best.evidence) best = round;
+  const first = (noise: number): Round => {
+    const early = { ...settings, bumpsPerS: settings.firstBumpsPerS };
+    return weigh(signal, broad, priorRhythm(settings, centreS, noise), undefined, early);
+  };
+  const guesses = noiseGuesses(signal, settings);
+  let round = first(guesses[0]);
+  for (const noise of guesses.slice(1)) {
+    const other = first(noise);
+    if (other.evidence > round.evidence) round = other;
   }
-  let round = best!;
+  // in a quiet recording a shape that is not known yet looks like other movement: blur it until it does not
+  for (let blur = 0; blur < 3 && oddsOf(round) < settings.leastEvidence; blur++) {
+    const blurred = first(4 * round.input.rhythm.noiseVariance);
+    if (oddsOf(blurred) < oddsOf(round)) break;
+    round = blurred;
+  }
   for (let n = 0; n < settings.learningRounds; n++) {
     const paths = samplePaths(round.input, round.forward, settings.learningPaths, random);
     // from coarse to fine: a shape that is not known yet must not be lost to other movement in a quiet recording
@@ -239,6 +275,7 @@ export function fitSet(signal: ModelSignal, settings: BodySettings): FittedSet {
     );
   }
   const paths = samplePaths(round.input, round.forward, settings.paths, random);
-  const { bank, whitened, correlations, input, evidence } = round;
+  const { bank, whitened, correlations, input } = round;
+  const evidence = oddsOf(round);
   return { rhythm: input.rhythm, bank, whitened, correlations, paths, evidence };
 }

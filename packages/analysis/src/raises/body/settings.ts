@@ -10,7 +10,7 @@ export interface BodySettings {
   readonly postureCutoffHz: number;
   /** least quiet stance before the set [s] */
   readonly leastStanceS: number;
-  /** width of the moving median that removes slow drift of the sensor [s] */
+  /** width of the moving mean that removes slow drift of the sensor [s] */
   readonly driftWindowS: number;
   /** samples missing for longer than this count as absent [s] */
   readonly gapS: number;
@@ -19,6 +19,9 @@ export interface BodySettings {
   readonly spikeThreshold: number;
   /** span over which movement across gravity is averaged [s] */
   readonly sidewaysWindowS: number;
+  /** movement across gravity that a body on its toes cannot show: mean square and share of the vertical [m2/s4, -] */
+  readonly mostSideways: number;
+  readonly mostSidewaysShare: number;
   /** brief impacts: quick change above this, this many times the median, this share of the slower movement, reaching this far [Hz, -, -, s] */
   readonly impactAboveHz: number;
   readonly impactThreshold: number;
@@ -60,6 +63,9 @@ export interface BodySettings {
   readonly firstMisfit: number;
   /** evidence that a set needs beyond that of standing, because its rhythm is fitted to it [nat] */
   readonly setEntryCost: number;
+  /** least evidence for a set against none; and for each repetition when they leave hardly any standing to compare with [nat] */
+  readonly leastEvidence: number;
+  readonly leastEvidenceEach: number;
   /** rate at which other movement begins while standing, and ends [1/s] */
   readonly otherBeginsPerS: number;
   readonly otherEndsPerS: number;

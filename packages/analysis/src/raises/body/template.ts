@@ -33,6 +33,8 @@ export interface Shape {
   /** whether rise and fall go in two phases with a slower moment between; in one when left out */
   readonly twoPhaseRise?: boolean;
   readonly twoPhaseFall?: boolean;
+  /** whether both moves start and stop abruptly, as half cosines: swinging from one into the next */
+  readonly swinging?: boolean;
 }
 
 /**
@@ -46,6 +48,11 @@ function smoothSpeed(share: number): number {
   if (share <= 0 || share >= 1) return 0;
   const turned = share ** 3 * (10 + share * (-15 + 6 * share));
   return 30 * share * share * (1 - share) * (1 - share) * (1 + ARC * (1 - 2 * turned));
+}
+
+/** Speed of a half cosine: it starts and stops with its greatest acceleration. */
+function swingingSpeed(share: number): number {
+  return share <= 0 || share >= 1 ? 0 : (Math.PI / 2) * Math.sin(Math.PI * share);
 }
 
 /** The same way in two halves that overlap by a fifth of the time: people who start high on the heel do so. */
@@ -76,8 +83,9 @@ export function repetitionTemplate(shape: Shape, rateHz: number): Template {
   const highFromS = startS + riseS;
   const highToS = highFromS + holdS;
   const endS = startS + durationS;
-  const up = shape.twoPhaseRise === true ? twoPhaseSpeed : smoothSpeed;
-  const down = shape.twoPhaseFall === true ? twoPhaseSpeed : smoothSpeed;
+  const plain = shape.swinging === true ? swingingSpeed : smoothSpeed;
+  const up = shape.twoPhaseRise === true ? twoPhaseSpeed : plain;
+  const down = shape.twoPhaseFall === true ? twoPhaseSpeed : plain;
   const speedAt = (timeS: number): number => {
     if (timeS < highFromS) return up((timeS - startS) / riseS) / riseS;
     if (timeS > highToS) return -down((endS - timeS) / fallS) / fallS;

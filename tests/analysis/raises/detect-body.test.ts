@@ -1,0 +1,157 @@
+import { simulateSet } from '@surae/simulation';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { bodyDefaults, detectBodyRaises, type Trace } from '../../../packages/analysis/src/index.ts';
+import { runs } from '../../support/runs.ts';
+
+type Request = Parameters<typeof simulateSet>[0];
+
+/** A simulated recording and what is found in it. */
+function found(request: Request) {
+  const set = simulateSet(request);
+  const placement = request.placement as 'trunk' | 'platform';
+  return { set, detection: detectBodyRaises(set.trace, placement, set.subject, bodyDefaults) };
+}
+
+/** A cosine rise of 60 mm every 2 s after 3 s of standing, at the trunk. */
+function cosineTrunk(count: number): Trace {
+  const timesS = Float64Array.from({ length: 100 * (6 + 2 * count) }, (_, i) => i / 100);
+  const samples = timesS.map((t) =>
+    t < 3 || t > 3 + 2 * count ? 9.80665 : 9.80665 + 0.03 * Math.PI ** 2 * Math.cos(Math.PI * (t - 3)),
+  );
+  const flat = new Float64Array(timesS.length);
+  const channel = (axis: 'x' | 'y' | 'z') => ({
+    quantity: 'acceleration' as const,
+    axis,
+    samples: axis === 'z' ? samples : flat,
+  });
+  return { groups: [{ timesS, channels: [channel('x'), channel('y'), channel('z')] }] };
+}
+
+describe('a set by hand', () => {
+  test('ten cosine rises of 60 mm every 2 s: ten raises, 60 mm, tops at 4, 6 ... s', () => {
+    const { raises, stance } = detectBodyRaises(cosineTrunk(10), 'trunk', {}, bodyDefaults);
+    expect(raises).toHaveLength(10);
+    raises.forEach((raise, k) => {
+      expect(Math.abs(raise.topS - (4 + 2 * k))).toBeLessThan(0.03);
+      expect(Math.abs(raise.heightM - 0.06)).toBeLessThan(0.005);
+    });
+    expect(stance!.fromS).toBeLessThan(0.5);
+  });
+
+  test('standing still is no set', () => {
+    const { raises, countHigh } = detectBodyRaises(cosineTrunk(0), 'trunk', {}, bodyDefaults);
+    expect([raises.length, countHigh]).toEqual([0, 0]);
+  });
+
+  test('a second of recording is too short to hold a set', () => {
+    const { groups } = cosineTrunk(0);
+    const short = {
+      timesS: groups[0].timesS.slice(0, 60),
+      channels: groups[0].channels.map((one) => ({ ...one, samples: one.samples.slice(0, 60) })),
+    };
+    expect(detectBodyRaises({ groups: [short] }, 'trunk', {}, bodyDefaults).raises).toEqual([]);
+  });
+});
+
+describe('simulated sets', () => {
+  test.each(['trunk', 'platform'] as const)('%s: one repetition, sixty, and a 0.8 s beat are counted', (placement) => {
+    for (const request of [
+      { count: 1, cycleS: 2 },
+      { count: 60, cycleS: 2 },
+      { count: 20, cycleS: 0.8 },
+    ]) {
+      const { set, detection } = found({ placement, level: 'typical', seed: 101, ...request });
+      expect(detection.raises).toHaveLength(set.truth.repetitions.length);
+    }
+  });
+
+  test('rises are those of the body, without a reading of the shape', () => {
+    const { set, detection } = found({ placement: 'platform', level: 'clean', seed: 7 });
+    const errors = detection.raises.map((raise, k) => raise.heightM - set.truth.repetitions[k].bodyRiseM);
+    expect(Math.sqrt(errors.reduce((sum, e) => sum + e * e, 0) / errors.length)).toBeLessThan(0.004);
+  });
+
+  test('the motion reaches the same height and lies on the floor between repetitions', () => {
+    const { set, detection } = found({ placement: 'trunk', level: 'clean', seed: 7 });
+    const { heightM, startS, sampleRateHz } = detection.motion;
+    const first = set.truth.repetitions[0];
+    const at = Math.round((first.topS - startS) * sampleRateHz);
+    expect(Math.abs(heightM[at] - first.bodyRiseM)).toBeLessThan(0.005);
+    expect(heightM[Math.round((first.startS - 0.5 - startS) * sampleRateHz)]).toBe(0);
+  });
+
+  test('stepping on and off the platform is no repetition, and its weight is the person within its uncertainty', () => {
+    const faults = { stepOnChance: 1, stepOffChance: 1, forceOffsetN: 0, forceDriftN: 0, handSupport: 0 };
+    const { set, detection } = found({ placement: 'platform', level: 'typical', seed: 12, faults });
+    expect(detection.raises).toHaveLength(set.truth.repetitions.length);
+    const error = detection.bodyWeightN! - set.subject.bodyMassKg * 9.80665;
+    expect(Math.abs(error)).toBeLessThan(Math.max(3 * detection.bodyWeightUN!, 0.005 * detection.bodyWeightN!));
+  });
+
+  test('walking and squats at the trunk hold no heel raise', () => {
+    for (const activity of ['walking', 'squats'] as const) {
+      const { detection } = found({ placement: 'trunk', level: 'typical', seed: 3, activity });
+      expect(detection.raises).toEqual([]);
+    }
+  });
+
+  test('a second without samples loses neither of the repetitions beside it', () => {
+    const { set } = found({ placement: 'trunk', level: 'typical', seed: 14 });
+    const middle = set.truth.repetitions[8];
+    const [group] = set.trace.groups;
+    const keep = (t: number): boolean => t < middle.endS - 0.3 || t > middle.endS + 0.7;
+    const timesS = group.timesS.filter(keep);
+    const channels = group.channels.map((one) => ({
+      ...one,
+      samples: one.samples.filter((_, i) => keep(group.timesS[i])),
+    }));
+    const { raises, issues } = detectBodyRaises({ groups: [{ timesS, channels }] }, 'trunk', {}, bodyDefaults);
+    expect(raises).toHaveLength(set.truth.repetitions.length);
+    expect(issues.some((issue) => issue.code === 'gap')).toBe(true);
+  });
+});
+
+describe('laws', () => {
+  const { trace } = simulateSet({ placement: 'trunk', level: 'typical', seed: 22, count: 8, cycleS: 2 });
+  const plain = detectBodyRaises(trace, 'trunk', {}, bodyDefaults).raises;
+  const angle = fc.double({ min: -Math.PI, max: Math.PI, noNaN: true });
+
+  test('any rotation of the sensor gives the same raises', () => {
+    fc.assert(
+      fc.property(angle, angle, (a, b) => {
+        const [group] = trace.groups;
+        const [x, y, z] = group.channels.map((one) => one.samples);
+        const turned = [
+          x.map((v, i) => Math.cos(a) * v - Math.sin(a) * y[i]),
+          x.map((v, i) => Math.cos(b) * (Math.sin(a) * v + Math.cos(a) * y[i]) - Math.sin(b) * z[i]),
+          x.map((v, i) => Math.sin(b) * (Math.sin(a) * v + Math.cos(a) * y[i]) + Math.cos(b) * z[i]),
+        ];
+        const channels = group.channels.map((one, k) => ({ ...one, samples: turned[k] }));
+        const again = detectBodyRaises({ groups: [{ ...group, channels }] }, 'trunk', {}, bodyDefaults).raises;
+        expect(again.length).toBe(plain.length);
+        again.forEach((raise, k) => expect(Math.abs(raise.topS - plain[k].topS)).toBeLessThan(0.02));
+      }),
+      runs(3, 20),
+    );
+  });
+
+  test('a later clock moves every time by as much', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: -500, max: 5000 }), (laterS) => {
+        const groups = trace.groups.map((group) => ({ ...group, timesS: group.timesS.map((t) => t + laterS) }));
+        const again = detectBodyRaises({ groups }, 'trunk', {}, bodyDefaults).raises;
+        expect(again.length).toBe(plain.length);
+        again.forEach((raise, k) => {
+          expect(Math.abs(raise.topS - laterS - plain[k].topS)).toBeLessThan(0.02);
+          expect(Math.abs(raise.heightM - plain[k].heightM)).toBeLessThan(0.002);
+        });
+      }),
+      runs(3, 20),
+    );
+  });
+
+  test('the same recording gives the same result twice', () => {
+    expect(detectBodyRaises(trace, 'trunk', {}, bodyDefaults).raises).toEqual(plain);
+  });
+});
