@@ -66,7 +66,7 @@ export function restVotes(
  * A slow robust line through the evidence for the level at rest. A bottom that stays high (an incomplete return)
  * counts the less the higher it is; one below the line counts in full up to the usual scatter.
  *
- * @param votes - evidence in time order [s, m]
+ * @param given - evidence in time order [s, m]
  * @param restM - level at rest of the recording as a whole [m]
  * @param leastScatterM - spread of the evidence that is never undercut [m]
  * @returns the line [m]

@@ -154,7 +154,18 @@ export function samplesOf(signal: FitSignal, fromS: number, toS: number): FitDat
   return { timesS, level, whitening: whitening(ofMean, thin / sampleRateHz, seen) };
 }
 
-/** How far the stretch of a fit reaches: to the neighbours, but no longer than the move itself on either side. */
+/**
+ * How far the stretch of a fit reaches: to the neighbours, but beyond either end by no more than half of the way there,
+ * or a quarter of a second where that is longer.
+ *
+ * @param stretch - bottoms around the move, and the move as guessed [index, s]
+ * @param previousEndS - end of the move before; -Infinity where there is none [s]
+ * @param nextStartS - start of the move after; Infinity where there is none [s]
+ * @param signal - the level, for its clock [s, Hz]
+ * @returns first and last instant [s]
+ *
+ * Source: ours
+ */
 export function reachOf(
   stretch: Stretch,
   previousEndS: number,
