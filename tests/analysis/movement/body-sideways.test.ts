@@ -21,7 +21,7 @@ test('up and down along gravity leaves nothing sideways', () => {
 });
 
 test('sideways as strong as up and down is travel; weak, or a small share of a quick rise, is not', () => {
-  const options = { sidewaysWindowS: 1.1, mostSideways: 0.3, mostSidewaysShare: 0.28 };
+  const options = { travelWindowS: 1.1, mostSideways: 0.3, mostSidewaysShare: 0.28 };
   const power = new Float64Array(count).fill(0.5);
   expect(travelMarks(power, wave(1), 100, options)[1000]).toBe(1);
   expect(travelMarks(power.fill(0.2), wave(0.5), 100, options)[1000]).toBe(0);

@@ -43,8 +43,8 @@ export function sidewaysPower(axes: readonly Float64Array[], sampleRateHz: numbe
 
 /** When movement across gravity is more than a body on its toes can show. */
 export interface TravelOptions {
-  /** span over which power is averaged [s] */
-  readonly sidewaysWindowS: number;
+  /** span over which power is averaged: whoever travels does so for longer than a sway lasts [s] */
+  readonly travelWindowS: number;
   /** least mean square across gravity [m2/s4] */
   readonly mostSideways: number;
   /** and least share of the vertical mean square [-] */
@@ -70,13 +70,14 @@ export function travelMarks(
   sampleRateHz: number,
   options: TravelOptions,
 ): Uint8Array {
-  const half = Math.round((options.sidewaysWindowS * sampleRateHz) / 2);
+  const half = Math.round((options.travelWindowS * sampleRateHz) / 2);
+  const usual = movingMean(sideways, half);
   const slow = movingMean(upward, Math.round(sampleRateHz));
   const vertical = movingMean(
     upward.map((value, i) => (value - slow[i]) ** 2),
-    2 * half,
+    half,
   );
-  return Uint8Array.from(sideways, (power, i) =>
+  return Uint8Array.from(usual, (power, i) =>
     power > options.mostSideways && power > options.mostSidewaysShare * vertical[i] ? 1 : 0,
   );
 }

@@ -94,7 +94,10 @@ export function detectBodyRaises(
   const timeOf = (cell: number): number => signal.startS + cell / settings.modelRateHz;
   const fitted = fitSet(signal, settings);
   const agreed = agreedRepetitions(fitted, timeOf);
-  const counts = convincing(fitted, agreed, cells, settings) ? agreed.counts : agreed.counts.map(() => 0);
+  const counts =
+    convincing(fitted, agreed, cells, settings) && fitted.rhythm.riseM < settings.mostRiseM
+      ? agreed.counts
+      : agreed.counts.map(() => 0);
   const repetitions = sharedTiming(agreed.repetitions, body, fitted.rhythm, settings);
   const rises = riseEstimates(agreed.repetitions, body, fitted.rhythm, settings);
   const list = raiseList(repetitions, rises, counts, body.gaps, settings);
@@ -113,7 +116,7 @@ function convincing(fitted: FittedSet, agreed: AgreedSet, cells: number, setting
   const heldS = agreed.repetitions.reduce((sum, one) => sum + one.share * (one.endS - one.startS), 0);
   const number = agreed.repetitions.reduce((sum, one) => sum + one.share, 0);
   // a handful of them can be noise; more than that, one after the other, cannot
-  const filled = number < FEW && heldS > 0.7 * (cells / settings.modelRateHz);
+  const filled = number < FEW && heldS > 0.5 * (cells / settings.modelRateHz);
   return fitted.evidence > Math.max(settings.leastEvidence, filled ? number * settings.leastEvidenceEach : 0);
 }
 

@@ -21,9 +21,10 @@ export const bodyDefaults: BodySettings = {
   spikeThreshold: 8,
   /** span over which movement across gravity is averaged [s]; ours */
   sidewaysWindowS: 0.6,
-  /** most movement across gravity on one's toes [m2/s4], [share of the vertical]; ours: 0.55 m/s2, walking has 0.7 to 1.5 */
-  mostSideways: 0.3,
-  mostSidewaysShare: 0.28,
+  /** most movement across gravity on one's toes [m2/s4], [share of the vertical]; ours: 0.6 m/s2, walking has 0.7 to 1.5 */
+  travelWindowS: 1.2,
+  mostSideways: 0.36,
+  mostSidewaysShare: 0.3,
   /** brief impacts: quick change above this [Hz], times the median [-], share of the slower movement [-], reach through the low-pass [s]; ours */
   impactAboveHz: 10,
   impactThreshold: 5,
@@ -36,7 +37,7 @@ export const bodyDefaults: BodySettings = {
   /** least rise of the body [m]; ours: about half of the 20 mm that common practice asks of the heel */
   leastRiseM: 0.01,
   /** greatest rise of the body on one's toes [m]; ours: a long foot at 60 degrees stays below it */
-  mostRiseM: 0.14,
+  mostRiseM: 0.1,
   /** greatest turn of the trunk within a repetition [rad]; ours: thrice the 10 degrees that count as a lean */
   mostTurnRad: 0.52,
   /** typical rise of the body [m] and its spread between people [-]; ours, from a 26 cm foot at 15 to 45 degrees */
@@ -51,7 +52,7 @@ export const bodyDefaults: BodySettings = {
   typicalDurationS: 1.8,
   typicalDurationSpread: 0.5,
   /** share of pauses among gaps and of tops with a dip [-]; ours, flat between 0.03 and 0.1 */
-  pauseShare: 0.05,
+  pauseShare: 0.08,
   dipShare: 0.06,
   /** typical pause [s]; ours */
   typicalPauseS: 5,
@@ -69,7 +70,7 @@ export const bodyDefaults: BodySettings = {
   setEntryCost: 4,
   /** least evidence for a set [nat], and for each repetition where hardly any standing is left [nat]; ours */
   leastEvidence: 1,
-  leastEvidenceEach: 6,
+  leastEvidenceEach: 10,
   /** other movement begins and ends [1/s]; ours */
   otherBeginsPerS: 0.02,
   otherEndsPerS: 0.7,
@@ -91,9 +92,9 @@ export const bodyDefaults: BodySettings = {
   seed: 20260101,
   /** widening of sampled spreads [-]; ours, from simulated sets */
   riseWidening: 1.15,
-  timeWidening: 1.4,
+  timeWidening: 1.5,
   /** what an unknown shape adds to times [share of the move] and to rises [share]; ours, from simulated sets */
-  shapeTimeShare: 0.025,
+  shapeTimeShare: 0.04,
   /** how far the parts of a set's own shape lie from the templates' [share of the duration]; ours */
   shapeTimeSpread: 0.04,
   shapeRiseShare: 0.05,

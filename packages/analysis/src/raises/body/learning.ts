@@ -20,6 +20,9 @@ interface Sampled {
   readonly restS: number;
 }
 
+/** how many repetitions the prior misfit counts as, in noise as large as the movement */
+const PRIOR_MISFITS = 4;
+
 interface WeightedLine {
   readonly level: number;
   readonly slope: number;
@@ -175,7 +178,9 @@ export function learnRhythm(
     excess += Math.max(0, one.left - noise.noiseVariance) * share;
     shapes += one.shapeSquare * share;
   }
-  const prior = 2 / Math.max(1, total);
+  // the misfit is what exceeds the noise: where noise is large, the excess is mostly chance
+  const chance = (noise.noiseVariance * total) / Math.max(1e-12, shapes);
+  const prior = (2 + chance * chance * PRIOR_MISFITS) / Math.max(1, total);
   const misfit = shapes > 0 ? Math.sqrt((excess / shapes + prior * settings.shapeMisfit ** 2) / (1 + prior)) : 0;
   return {
     centreS,

@@ -19,7 +19,8 @@ export interface BodySettings {
   readonly spikeThreshold: number;
   /** span over which movement across gravity is averaged [s] */
   readonly sidewaysWindowS: number;
-  /** movement across gravity that a body on its toes cannot show: mean square and share of the vertical [m2/s4, -] */
+  /** movement across gravity that a body on its toes cannot show: over this span, mean square and share of the vertical [s, m2/s4, -] */
+  readonly travelWindowS: number;
   readonly mostSideways: number;
   readonly mostSidewaysShare: number;
   /** brief impacts: quick change above this, this many times the median, this share of the slower movement, reaching this far [Hz, -, -, s] */
