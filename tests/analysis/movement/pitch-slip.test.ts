@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { findSlips, withoutSlips } from '../../../packages/analysis/src/movement/pitch-slip.ts';
 
-const rule = { sideS: 2.5, leastRad: 0.02 };
+const rule = { sideS: 2.5, leastRad: 0.02, greatestRad: 0.35 };
 const ones = new Float64Array(3000).fill(1);
 const stepAt = (index: number, size: number): Float64Array =>
   Float64Array.from({ length: 3000 }, (_, i) => 0.004 * Math.sin(i / 30) + (i >= index ? size : 0));

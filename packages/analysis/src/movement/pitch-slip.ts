@@ -5,6 +5,8 @@ export interface SlipRule {
   readonly sideS: number;
   /** smallest turn of the sensor that is told from noise [rad] */
   readonly leastRad: number;
+  /** greater turns are put down to a gyroscope that lost its way, not to a slip [rad] */
+  readonly greatestRad: number;
 }
 
 /** A turn of the sensor against the foot. */
@@ -67,7 +69,7 @@ export function findSlips(
       end = k;
       if (Math.abs(jump[k]) > Math.abs(jump[best])) best = k;
     }
-    slips.push({ index: best, turnRad: jump[best] });
+    if (Math.abs(jump[best]) <= rule.greatestRad) slips.push({ index: best, turnRad: jump[best] });
     i = end + side;
   }
   return slips;

@@ -3,7 +3,6 @@ import { tiltOfHeight } from '../movement/foot-lever.ts';
 import { type FootGeometry, type HeelHeight, heelHeightOf, smoothLevel } from '../movement/heel-height.ts';
 import { longestGapS } from '../signal/gaps.ts';
 import { contains, type Interval } from '../signal/intervals.ts';
-import { median } from '../signal/order-statistics.ts';
 import type { Trace } from '../trace.ts';
 import type { Detection, Doubtful, Motion, Raise } from './detection.ts';
 import { findBumps } from './heel/bumps.ts';
@@ -28,6 +27,7 @@ import {
   type Timed,
   timeRepetition,
 } from './heel/timing.ts';
+import { unseenChances, withUnseen } from './heel/unseen.ts';
 
 interface Found {
   readonly judged: Judged;
@@ -123,7 +123,7 @@ export function detectHeelRaises(
     placement === 'heel'
       ? level - base
       : lever * Math.sin(tiltOfHeight(level, 0, lever) - tiltOfHeight(base, 0, lever));
-  const raises = found.map(({ judged: one, timed }): Raise => {
+  const seen = found.map(({ judged: one, timed }): Raise => {
     const base = floor.at(timed.topS);
     const heightM = above(timed.topM, base);
     const inGap = height.longGaps.some((gap) => contains(gap, timed.topS));
@@ -156,6 +156,7 @@ export function detectHeelRaises(
       topInGap: inGap,
     };
   });
+  const raises = withUnseen(seen, height.longGaps);
   const doubtful = judged
     .filter((one) => !members.includes(one))
     .map((one): Doubtful => {
@@ -190,20 +191,6 @@ export function detectHeelRaises(
     issues: issuesOf(height, stance, raises, floor),
     ...(height.leverAssumed ? { leverAssumed: true } : {}),
   };
-}
-
-/**
- * Chances that a repetition happened inside a gap, unseen: where neighbours across a gap stand further apart than usual.
- */
-function unseenChances(raises: readonly Raise[], gaps: readonly Interval[]): number[] {
-  if (raises.length < 3) return [];
-  const spacings = raises.slice(1).map((raise, i) => raise.topS - raises[i].topS);
-  const usualS = median(spacings);
-  return spacings.flatMap((spacingS, i) => {
-    const gap = longestGapS(gaps, raises[i].topS, raises[i + 1].topS);
-    const room = Math.round(Math.min(spacingS / usualS - 1, gap / usualS + 0.9));
-    return gap > 0.35 * usualS && room >= 1 ? new Array<number>(room).fill(0.5) : [];
-  });
 }
 
 function greatestHeight(height: HeelHeight, foot: FootGeometry, settings: HeelSettings): number {

@@ -33,7 +33,7 @@ const otherArea = 6;
 const insideBonus = 3;
 
 /** A set pauses once in twenty repetitions; other movements keep no rhythm; ours. */
-const pausePenalty = 3;
+const pausePenalty = 2.5;
 
 /** Recordings with a single repetition are rare; ours. */
 const alonePenalty = 0.5;
@@ -108,7 +108,24 @@ export function isolateSet(
     members = verdicts.map((one) => one.accepted);
     if (settled) break;
   }
-  return verdicts;
+  return convincing(verdicts, ownOf({ dipsAreUsual, unexplained: undefined })) ? verdicts : verdicts.map(asStray);
+}
+
+/** Few bumps alike may be a few steps: then they have to convince by themselves; ours. */
+const [fewest, mutualLikeness, fewPenalty] = [3, 2, 0.8];
+
+function convincing(verdicts: readonly Judged[], own: readonly OwnEvidence[]): boolean {
+  const members = own.filter((_, i) => verdicts[i].accepted);
+  if (members.length === 0 || members.length > fewest) return true;
+  const sum = members.reduce((total, evidence) => total + evidence.weight, 0);
+  // Where nothing else happened there is nothing to mistake them for.
+  const others = verdicts.length > members.length;
+  return sum + mutualLikeness * (members.length - 1) > (others ? fewPenalty : -fewPenalty);
+}
+
+function asStray(one: Judged): Judged {
+  if (!one.accepted) return one;
+  return { ...one, accepted: false, probability: Math.min(0.2, one.probability), reason: 'unlike-the-set' };
 }
 
 /** The bumps that resemble the one with most likeness around it. */
@@ -118,28 +135,24 @@ function seed(
   own: readonly OwnEvidence[],
   rule: IsolationRule,
 ): boolean[] {
-  const trust = own.map((evidence, i) => {
-    const { heightM, ownRiseM } = candidates[i];
-    return Math.min(heightM, ownRiseM) < rule.leastHeightM ? 0 : logistic(evidence.weight);
-  });
+  const able = candidates.map(
+    ({ heightM, ownRiseM }, i) => Math.min(heightM, ownRiseM) >= rule.leastHeightM && own[i].physical > -1,
+  );
+  const evidence = (i: number, centre: number): number =>
+    able[i] ? own[i].weight + likeness(distance2(marks[i], marks[centre])) : 0;
   // In a long recording a few hundred bumps are enough to find the centre.
   const stride = Math.max(1, Math.floor(marks.length / 400));
   let best = -1;
   let most = 0;
   for (let i = 0; i < marks.length; i += stride) {
+    if (!able[i]) continue;
     let support = 0;
-    for (let j = 0; j < marks.length; j += stride) support += trust[j] * Math.exp(-distance2(marks[i], marks[j]) / 4);
-    // A crowd of doubtful bumps that are all alike outweighs one good one, but not two good ones.
-    support *= Math.sqrt(trust[i]);
+    for (let j = 0; j < marks.length; j += stride) support += Math.max(0, evidence(j, i));
     if (support <= most) continue;
     most = support;
     best = i;
   }
-  return marks.map(
-    (one, i) =>
-      i === best ||
-      (best >= 0 && trust[i] > 0 && own[i].physical > -1 && own[i].weight + likeness(distance2(one, marks[best])) > 0),
-  );
+  return marks.map((_, i) => i === best || (best >= 0 && evidence(i, best) > 0));
 }
 
 function usualUnexplained(candidates: readonly Candidate[], members: readonly boolean[]): number | undefined {
