@@ -107,3 +107,12 @@ test('two strong repetitions are where they are strong', () => {
     [5, 0],
   ]);
 });
+
+test('a stretch that only other movement explains is other movement on every path', () => {
+  const plain = input(10, {});
+  const moving = { ...plain, other: plain.other.map((_, i) => (i >= 3 && i < 6 ? 30 : -5)) };
+  for (const path of samplePaths(moving, forwardPass(moving), 20, createRandom(3))) {
+    expect(path.repetitions).toEqual([]);
+    expect(path.other.some(([from, to]) => from <= 3 && to >= 6)).toBe(true);
+  }
+});
