@@ -23,7 +23,7 @@ function stringOf(subject) {
 
 /**
  * Figures of `sets` sets of one kind and level, with seeds from `from` on, added to `figures` when there are some.
- * `progress` hears of every set.
+ * `faultsOf` fixes amounts of faults for a seed; `progress` hears of every set.
  */
 export function measure({
   simulation,
@@ -33,11 +33,12 @@ export function measure({
   sets,
   from,
   figures = new Figures(),
+  faultsOf = () => ({}),
   progress = () => {},
 }) {
   const { placement, heightOf } = kinds[kind];
   for (let seed = from; seed < from + sets; seed++) {
-    const set = simulation.simulateSet(setRequest(kind, level, seed));
+    const set = simulation.simulateSet({ ...setRequest(kind, level, seed), faults: faultsOf(seed) });
     const detection = detect(analysis, placement, set);
     figures.add({
       seed,

@@ -147,33 +147,30 @@ function localLine(
   restM: number,
   timeS: number,
 ): { level: number; support: number } {
+  // sums of 1, x, y, xx and xy in one pass, with both counted from the middle of things
   let total = 0;
   let squares = 0;
-  let timeMean = 0;
-  let mean = 0;
+  let x1 = 0;
+  let y1 = 0;
+  let x2 = 0;
+  let xy1 = 0;
   for (let i = 0; i < votes.length; i++) {
-    const away = (votes[i].timeS - timeS) / reachS;
-    if (away > 4 || away < -4) continue;
-    const weight = votes[i].weight * trust[i] * Math.exp(-0.5 * away * away);
+    const { timeS: voteS, level, weight: length } = votes[i];
+    const x = voteS - timeS;
+    if (x > 4 * reachS || x < -4 * reachS) continue;
+    const weight = length * trust[i] * Math.exp((-0.5 * x * x) / (reachS * reachS));
+    const y = level - restM;
     total += weight;
     squares += weight * weight;
-    timeMean += weight * (votes[i].timeS - timeS);
-    mean += weight * votes[i].level;
+    x1 += weight * x;
+    y1 += weight * y;
+    x2 += weight * x * x;
+    xy1 += weight * x * y;
   }
   if (!(total > 1e-9)) return { level: restM, support: 1 };
-  timeMean /= total;
-  mean /= total;
-  let xx = 0;
-  let xy = 0;
-  for (let i = 0; i < votes.length; i++) {
-    const away = (votes[i].timeS - timeS) / reachS;
-    if (away > 4 || away < -4) continue;
-    const weight = votes[i].weight * trust[i] * Math.exp(-0.5 * away * away);
-    const x = votes[i].timeS - timeS - timeMean;
-    xx += weight * x * x;
-    xy += weight * x * (votes[i].level - mean);
-  }
+  const xMean = x1 / total;
+  const yMean = y1 / total;
   // Ridge: a slope far above what a sensor at rest has must be well supported.
-  const slope = xy / (xx + (0.002 / usualSlope) ** 2);
-  return { level: mean - slope * timeMean, support: (total * total) / squares };
+  const slope = (xy1 - xMean * y1) / (x2 - xMean * x1 + (0.002 / usualSlope) ** 2);
+  return { level: restM + yMean - slope * xMean, support: (total * total) / squares };
 }
