@@ -82,13 +82,20 @@ export function ownEvidence(candidate: Candidate, rule: EvidenceRule, atSpeed: n
   return { weight: physical + tempoEvidence(candidate), reason: worst.reason, physical };
 }
 
+/** Log-normal density of a duration, up to a factor that is the same for all: logarithm of it. */
+function logDensity(durationS: number, usualS: number, spread: number): number {
+  return -0.5 * (Math.log(durationS / usualS) / spread) ** 2 - Math.log(spread);
+}
+
 /**
- * For a raise, over a step or a knock, by the time the two ways take: raises centre at 0.45 s from 10 to 90 % and
- * spread widely, a foot through the air takes about 0.18 s. Both are log-normal; ours.
+ * For a raise, over a step or a knock, by the time the two ways take and the time spent high: raises centre at 0.45 s
+ * from 10 to 90 % and at 0.95 s above half height and spread widely, a foot through the air takes about 0.18 and
+ * 0.33 s. All are log-normal; ours.
  */
-function tempoEvidence({ upS, downS }: Candidate): number {
-  const way = 0.5 * Math.log(upS * downS);
-  const raise = -0.5 * ((way - Math.log(0.45)) / 0.6) ** 2 - Math.log(0.6);
-  const step = -0.5 * ((way - Math.log(0.18)) / 0.4) ** 2 - Math.log(0.4);
-  return Math.max(-3, Math.min(3, raise - step));
+function tempoEvidence({ upS, downS, highS }: Candidate): number {
+  const wayS = Math.sqrt(upS * downS);
+  const raise = logDensity(wayS, 0.45, 0.6) + logDensity(highS, 0.95, 0.55);
+  const step = logDensity(wayS, 0.18, 0.4) + logDensity(highS, 0.33, 0.35);
+  // the two durations say much the same: half of what they say together
+  return Math.max(-3, Math.min(3, (raise - step) / 2));
 }
