@@ -4,7 +4,12 @@ import { createRandom, gaussian } from '../../../../packages/analysis/src/signal
 
 const random = createRandom(3);
 const votes = (level: (i: number) => number) =>
-  Array.from({ length: 40 }, (_, i) => ({ timeS: 2 * i, level: level(i) + 0.001 * gaussian(random), weight: 1 }));
+  Array.from({ length: 40 }, (_, i) => ({
+    timeS: 2 * i,
+    level: level(i) + 0.001 * gaussian(random),
+    weight: 1,
+    rest: i,
+  }));
 
 describe('floor', () => {
   test('follows a slow drift', () => {
@@ -53,4 +58,11 @@ test('each half second of rest speaks once, by its middle', () => {
   ]);
   expect(found.map((vote) => vote.level)).toEqual([1, 1, 2]);
   expect(found[0].weight).toBeGreaterThan(found[2].weight);
+});
+
+test('a long rest with the heel up is one high return, not a moved sensor', () => {
+  const steady = Array.from({ length: 30 }, (_, i) => ({ timeS: 2 * i, level: 0.0005 * (i % 3), weight: 1, rest: i }));
+  const pause = Array.from({ length: 16 }, (_, k) => ({ timeS: 29 + k / 20, level: 0.03, weight: 1, rest: 100 }));
+  const votes = [...steady.slice(0, 15), ...pause, ...steady.slice(15)];
+  expect(floorLine(votes, 0, 0.001).steps).toEqual([]);
 });

@@ -44,7 +44,7 @@ export function restVotes(
 ): FloorVote[] {
   const votes: FloorVote[] = [];
   const piece = Math.round(0.5 * sampleRateHz);
-  for (const { fromS, toS } of rests) {
+  for (const [rest, { fromS, toS }] of rests.entries()) {
     const from = Math.max(0, Math.ceil((fromS - startS) * sampleRateHz));
     const to = Math.min(smooth.length, Math.floor((toS - startS) * sampleRateHz) + 1);
     const pieces = Math.max(1, Math.round((to - from) / piece));
@@ -56,6 +56,7 @@ export function restVotes(
         timeS: startS + (begin + end - 1) / 2 / sampleRateHz,
         level: median(smooth.subarray(begin, end)),
         weight: 0.3 + (end - begin) / piece,
+        rest,
       });
     }
   }
@@ -102,9 +103,9 @@ export function floorLine(given: readonly FloorVote[], restM: number, leastScatt
   };
 }
 
-/** Pieces of evidence on either side of a possible step: at most, and at least. */
-const sideCount = 14;
-const leastSide = 8;
+/** Rests on either side of a possible step: at most, and at least. */
+const sideCount = 12;
+const leastSide = 6;
 
 /** A step is told from chance when it exceeds so many standard errors; there are many places to look at. */
 const clearRatio = 6;
@@ -114,10 +115,12 @@ const clearRatio = 6;
  * their scatter. Returns that stay high, even when there are many of them, leave a lower quarter alone.
  */
 function findSteps(votes: readonly FloorVote[], leastScatterM: number): FloorStep[] {
-  const levels = votes.map((vote) => vote.level);
-  // Pieces of one stance resemble each other, so the scatter comes from the evidence as a whole.
+  // A long rest with the heel up, in a pause, is one return that stayed high and not many.
+  const rests = [...new Set(votes.map((vote) => vote.rest))].map((rest) => votes.filter((vote) => vote.rest === rest));
+  const times = rests.map((pieces) => ({ firstS: pieces[0].timeS, lastS: pieces[pieces.length - 1].timeS }));
+  const levels = rests.map((pieces) => median(pieces.map((piece) => piece.level)));
   const around = levels.map((level, i) => level - median(levels.slice(Math.max(0, i - sideCount), i + sideCount + 1)));
-  const scatter = Math.max(leastScatterM, medianAbsoluteDeviation(around));
+  const scatter = levels.length > 0 ? Math.max(leastScatterM, medianAbsoluteDeviation(around)) : leastScatterM;
   const steps: FloorStep[] = [];
   for (let again = 0; again < 3; again++) {
     let best: { ratio: number; i: number; stepM: number } | undefined;
@@ -130,7 +133,7 @@ function findSteps(votes: readonly FloorVote[], leastScatterM: number): FloorSte
       if (ratio > (best?.ratio ?? clearRatio)) best = { ratio, i, stepM };
     }
     if (best === undefined) break;
-    steps.push({ timeS: (votes[best.i - 1].timeS + votes[best.i].timeS) / 2, stepM: best.stepM });
+    steps.push({ timeS: (times[best.i - 1].lastS + times[best.i].firstS) / 2, stepM: best.stepM });
     for (let i = best.i; i < levels.length; i++) levels[i] -= best.stepM;
   }
   return steps.sort((a, b) => a.timeS - b.timeS);

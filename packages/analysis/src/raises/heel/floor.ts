@@ -6,6 +6,8 @@ export interface FloorVote {
   readonly timeS: number;
   readonly level: number;
   readonly weight: number;
+  /** which rest it belongs to: pieces of one rest share its fate [-] */
+  readonly rest: number;
 }
 
 /**
