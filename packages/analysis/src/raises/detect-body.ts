@@ -9,7 +9,9 @@ import { type AgreedSet, agreedRepetitions } from './body/consensus.ts';
 import { bodyMotion } from './body/motion.ts';
 import { raiseList } from './body/raise-list.ts';
 import { riseEstimates } from './body/rise-estimates.ts';
-import { type FittedSet, fitSet, type ModelSignal } from './body/set-model.ts';
+import type { ModelSignal } from './body/round.ts';
+import { type FittedSet, fitSet } from './body/set-model.ts';
+import { searchSet } from './body/set-search.ts';
 import type { BodySettings } from './body/settings.ts';
 import { sharedTiming } from './body/timing.ts';
 import type { Detection, Raise } from './detection.ts';
@@ -87,7 +89,7 @@ export function detectBodyRaises(
     ...settings,
     rateHz: settings.motionRateHz,
   });
-  const signal = body.span === undefined ? undefined : modelSignal(body, body.span, settings);
+  const signal = body.span && searchSet(modelSignal(body, body.span, settings), settings);
   if (signal === undefined || signal.acceleration.length < LEAST_S * settings.modelRateHz)
     return nothing(body, settings);
   const cells = signal.acceleration.length;

@@ -104,6 +104,7 @@ export const bodyDefaults: BodySettings = {
   leastDoubt: 0.002,
   /** recordings longer than this are searched coarsely first [s]; ours */
   searchAboveS: 300,
+  searchWindowS: 90,
   /** share of body weight that counts as standing on the platform, and to which a stance is trimmed [-]; ours */
   standingShare: 0.85,
   trimShare: 0.97,

@@ -1,36 +1,15 @@
 import { createRandom } from '../../signal/random.ts';
 import { type Bank, type ShapeGrid, templateBank } from './bank.ts';
-import { bumpBank, bumpWeights } from './bumps.ts';
-import { type Correlations, correlate } from './correlations.ts';
-import { type Forward, forwardPass, type PathInput } from './forward.ts';
+import type { Correlations } from './correlations.ts';
 import { learnRhythm } from './learning.ts';
-import { logAdd } from './log-sum.ts';
-import { otherMovementRatio } from './other-movement.ts';
 import { type Path, samplePaths } from './path-sampling.ts';
-import { priorTables } from './prior-tables.ts';
 import { learnProfile, type Profile, profileTemplate } from './profile.ts';
-import { priorRhythm, type Rhythm, repetitionComponents } from './rhythm.ts';
-import { logBayesFactors } from './rise-evidence.ts';
+import { priorRhythm, type Rhythm } from './rhythm.ts';
+import { type ModelSignal, noiseGuesses, oddsOf, type Round, weigh } from './round.ts';
 import type { BodySettings } from './settings.ts';
-import { learnSideways, type SidewaysLevel, sidewaysRatio } from './sideways.ts';
+import { learnSideways } from './sideways.ts';
 import { repetitionTemplate, type Template } from './template.ts';
-import { type Whitened, whiten } from './whitening.ts';
-
-/** Acceleration of the body on the model grid. */
-export interface ModelSignal {
-  /** upward acceleration, slow drift removed [m/s2] */
-  readonly acceleration: Float64Array;
-  /** 1 where the cell holds data [-] */
-  readonly present: Uint8Array;
-  /** 1 where an impact begins [-] */
-  readonly impacts: Float64Array;
-  /** 1 where no heel raise is possible [-] */
-  readonly barred: Uint8Array;
-  /** log mean square of the acceleration across gravity, trunk only [-] */
-  readonly logPower?: Float64Array;
-  /** time of the first cell boundary [s] */
-  readonly startS: number;
-}
+import type { Whitened } from './whitening.ts';
 
 /** A set as it was learnt, with segmentations drawn from its posterior. */
 export interface FittedSet {
@@ -42,17 +21,6 @@ export interface FittedSet {
   /** log evidence for a set against none [nat] */
   readonly evidence: number;
 }
-
-interface Round {
-  readonly bank: Bank;
-  readonly whitened: Whitened;
-  readonly correlations: Correlations;
-  readonly input: PathInput;
-  readonly forward: Forward;
-  readonly evidence: number;
-}
-
-const SPANS = 8;
 
 function broadGrid(settings: BodySettings): ShapeGrid {
   return {
@@ -113,90 +81,6 @@ function sharedTemplates(profile: Profile | undefined, rhythm: Rhythm, settings:
     const durationS = Math.exp(rhythm.logDuration + reach * ((2 * i) / steps - 1));
     return profileTemplate(profile, durationS, settings.modelRateHz);
   });
-}
-
-/** Takes away every repetition of which more than a third lies where none is possible. */
-function bar(factors: Float32Array, bank: Bank, barred: Uint8Array): void {
-  const count = bank.templates.length;
-  const sums = new Float64Array(barred.length + 1);
-  for (let i = 0; i < barred.length; i++) sums[i + 1] = sums[i] + barred[i];
-  if (sums[barred.length] === 0) return;
-  for (let i = 0; i < barred.length; i++) {
-    for (let k = 0; k < count; k++) {
-      const length = bank.templates[k].cells;
-      if (i + length > barred.length) break;
-      if (sums[i + length] - sums[i] > length / 3) factors[i * count + k] = -Infinity;
-    }
-  }
-}
-
-/** Evidence of one belief about the set. */
-function weigh(
-  signal: ModelSignal,
-  bank: Bank,
-  rhythm: Rhythm,
-  sideways: SidewaysLevel | undefined,
-  settings: BodySettings,
-): Round {
-  const { acceleration, present, startS } = signal;
-  const cells = acceleration.length;
-  const timeOf = (cell: number): number => startS + cell / settings.modelRateHz;
-  const whitened = whiten(acceleration, present, rhythm.noiseCoefficients);
-  const correlations = correlate(whitened, bank, rhythm.noiseCoefficients);
-  const centres = Array.from({ length: SPANS }, (_, span) => timeOf(((span + 0.5) * cells) / SPANS));
-  const tables = priorTables(bank, rhythm, settings, centres);
-  const spanOf = Uint8Array.from({ length: cells + 1 }, (_, b) => Math.min(SPANS - 1, Math.floor((b * SPANS) / cells)));
-  const components = centres.map((centreS) => repetitionComponents(rhythm, settings.leastRiseM, centreS));
-  const other = otherMovementRatio(whitened, rhythm.noiseVariance, settings);
-  const beside = new Float64Array(cells);
-  if (signal.logPower !== undefined && sideways !== undefined) {
-    beside.set(sidewaysRatio(signal.logPower, sideways, settings.sidewaysWindowS * settings.modelRateHz));
-  }
-  for (let i = 0; i < cells; i++) other[i] += beside[i] + settings.impactEvidence * signal.impacts[i];
-  const open = new Float64Array(cells + 1);
-  for (let i = 0; i < cells; i++) open[i + 1] = open[i] + logAdd(0, other[i]) - Math.LN2;
-  const { noiseCoefficients, noiseVariance } = rhythm;
-  const factors = logBayesFactors(whitened, correlations, bank, noiseVariance, components, spanOf, open);
-  bar(factors, bank, signal.barred);
-  const bumps = bumpWeights(
-    whitened,
-    bumpBank(settings.modelRateHz),
-    noiseCoefficients,
-    noiseVariance,
-    beside,
-    settings,
-  );
-  const input: PathInput = { cells, bank, factors, bumps, other, tables, spanOf, rhythm, settings };
-  const forward = forwardPass(input);
-  const held = whitened.counts[cells];
-  const standing = -0.5 * (held * Math.log(rhythm.noiseVariance) + whitened.squares[cells] / rhythm.noiseVariance);
-  return { bank, whitened, correlations, input, forward, evidence: forward.evidence + standing };
-}
-
-/** Log evidence for a set against none [nat]. */
-function oddsOf(round: Round): number {
-  return round.forward.evidence - round.forward.evidenceOfNone;
-}
-
-/** First guesses at the noise: low quantiles of the mean square over half a second. */
-function noiseGuesses(signal: ModelSignal, settings: BodySettings): number[] {
-  const width = Math.round(settings.modelRateHz / 2);
-  const squares: number[] = [];
-  for (let from = 0; from + width <= signal.acceleration.length; from += width) {
-    let sum = 0;
-    let held = 0;
-    for (let i = from; i < from + width; i++) {
-      sum += signal.present[i] * signal.acceleration[i] ** 2;
-      held += signal.present[i];
-    }
-    if (held >= width / 2) squares.push(sum / held);
-  }
-  if (squares.length === 0) return [1e-4];
-  squares.sort((a, b) => a - b);
-  const at = (share: number): number => Math.max(1e-7, squares[Math.floor(share * (squares.length - 1))]);
-  const floor = settings.firstMisfit ** 2 * at(0.75);
-  const [low, middle] = [Math.max(floor, at(0.12)), Math.max(floor, at(0.5))];
-  return middle < 2 * low ? [low] : [low, middle];
 }
 
 /**

@@ -98,8 +98,9 @@ export interface BodySettings {
   readonly shapeRiseCommon: number;
   /** least doubt about any repetition: failures that the paths cannot see [-] */
   readonly leastDoubt: number;
-  /** recordings longer than this are searched coarsely first [s] */
+  /** recordings longer than this are searched coarsely first, in windows of this length [s] */
   readonly searchAboveS: number;
+  readonly searchWindowS: number;
   /** platform: share of body weight above which someone stands on it, and to which a stance is trimmed [-] */
   readonly standingShare: number;
   readonly trimShare: number;
