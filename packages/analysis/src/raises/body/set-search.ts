@@ -57,5 +57,8 @@ export function searchSet(signal: ModelSignal, settings: BodySettings): ModelSig
   const enough = Math.max(10 * settings.leastEvidence, 0.05 * odds[first]);
   while (first > 0 && odds[first - 1] > enough) first--;
   while (last + 1 < count && odds[last + 1] > enough) last++;
+  // the first or last repetitions alone may be too little evidence in a window
+  first = Math.max(0, first - 1);
+  last = Math.min(count - 1, last + 1);
   return partOf(signal, first * step, Math.min(cells, last * step + window), modelRateHz);
 }
