@@ -50,7 +50,7 @@ export const heelDefaults: HeelSettings = {
     shakeAcceleration: 3, // quick raises stay near it, strides reach ten times as much; ours
     leverRounds: 5, // ours
     leastAgreement: 0.5, // ours
-    slip: { sideS: 2.5, leastRad: 1.8 * degree, greatestRad: 20 * degree }, // ours
+    slip: { sideS: 2.5, leastRad: 1.8 * degree, greatestRad: 12 * degree }, // ours
     rest: { windowS: 0.5, toleranceRad: 2 * degree, enoughS: 1.5 },
   },
 };
