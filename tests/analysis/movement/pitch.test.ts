@@ -44,6 +44,9 @@ describe.each([
   ['as it comes', 0, 0],
   ['turned', 0.8, 2.1],
   ['upside down', 0, Math.PI],
+  ['back to front', Math.PI, 0],
+  ['on its side', 2.5, -1.6],
+  ['aslant', -0.9, 0.7],
 ])('pitch of a sensor mounted %s', (_, a, b) => {
   const force = mounted([along, zero, up], a, b);
   // heel up turns about the axis y, in the negative sense for x backwards and z up

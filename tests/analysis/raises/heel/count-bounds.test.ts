@@ -30,3 +30,8 @@ test('agrees with every outcome counted one by one', () => {
   expect(1 - below(high + 1)).toBeLessThanOrEqual(0.025);
   expect(1 - below(high)).toBeGreaterThan(0.025);
 });
+
+test('a chance of 4 % stays within 95 % with equal tails, one of 2 % does not', () => {
+  expect(countBounds([1, 0.04], 0.95)).toEqual({ low: 1, high: 2 });
+  expect(countBounds([1, 0.02], 0.95)).toEqual({ low: 1, high: 1 });
+});

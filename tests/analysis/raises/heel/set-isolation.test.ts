@@ -69,6 +69,14 @@ describe('a set', () => {
     expect(verdicts.filter((one) => one.accepted).length).toBe(10);
   });
 
+  test('has not begun while something impossible is still to come', () => {
+    const verdicts = judge([[1, bump(0.1, 0.4)], [3.5, bump(0.28, 0.2)], ...set(7, 10)]);
+    expect(verdicts.map((one) => one.accepted).slice(0, 3)).toEqual([false, false, true]);
+    expect(verdicts[0].reason).toBe('outside-the-set');
+    // without the impossible one between, the same bump is the first repetition before a pause
+    expect(judge([[1, bump(0.1, 0.4)], ...set(7, 10)])[0].accepted).toBe(true);
+  });
+
   test('leaves out a bounce that hardly rises over its own lows', () => {
     const entries = set(5, 6);
     entries.splice(3, 0, [10, bump(0.04, 0.3, { ownRiseM: 0.012 })]);
