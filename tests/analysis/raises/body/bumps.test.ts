@@ -69,6 +69,13 @@ test('twice as many bumps a second weigh log 2 more, and what lies beside adds i
   expect(beside[at] - plain[at]).toBeCloseTo(0.25 * bank.classCells[classOf], 9);
 });
 
+test('bumps of no size explain as much as standing: what is left is how often they begin, shared among templates', () => {
+  const { weights } = weightsOf(upFrom(40), { ...bodyDefaults, bumpSizesM: [1e-9] });
+  const inClass = bank.classStart[classOf + 1] - bank.classStart[classOf];
+  const chance = (bodyDefaults.bumpsPerS / RATE_HZ) * (inClass / bank.templates.length);
+  expect(weights[40 * classes + classOf]).toBeCloseTo(Math.log(chance), 3);
+});
+
 test('a bump that would run over the end has no weight', () => {
   const { weights } = weightsOf(new Float64Array(CELLS));
   const lastFits = CELLS - bank.classCells[classOf];

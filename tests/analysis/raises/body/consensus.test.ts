@@ -56,6 +56,14 @@ test('a repetition that a quarter of the paths hold has that share, and times sp
   expect(repetitions[0].startSpreadS).toBeCloseTo(Math.sqrt(0.005 / 3), 9);
 });
 
+test('a path that holds nothing near gives nothing from afar', () => {
+  const { repetitions } = agreedOf([[20], [20], [100]]);
+  expect(repetitions.map(({ topS, share }) => [topS, share])).toEqual([
+    [1.5, 2 / 3],
+    [5.5, 1 / 3],
+  ]);
+});
+
 test('two neighbours of one path are two repetitions, however close their tops', () => {
   const { repetitions } = agreedOf([
     [20, 40],

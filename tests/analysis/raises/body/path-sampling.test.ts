@@ -8,8 +8,9 @@ import { priorRhythm } from '../../../../packages/analysis/src/raises/body/rhyth
 import { createRandom } from '../../../../packages/analysis/src/signal/random.ts';
 
 const settings = { ...bodyDefaults, modelRateHz: 4, setEntryCost: 0 };
-const rhythm = priorRhythm(settings, 1, 1);
-const bank = templateBank([{ fromS: 1, toS: 1.5, durationStep: 0.41, holdShares: [0], fallRatios: [1] }], 4);
+// levels that drift, so that the two spans of time differ
+const rhythm = { ...priorRhythm(settings, 1, 1), logDurationSlope: 0.3, logCycleSlope: 0.3 };
+const bank = templateBank([{ fromS: 1, toS: 1.5, durationStep: 0.41, holdShares: [0, 0.4], fallRatios: [1] }], 4);
 
 /** A recording of a few cells; `favoured` holds the log factors of template 0 by cell. */
 function input(cells: number, favoured: Record<number, number>): PathInput {
@@ -21,9 +22,10 @@ function input(cells: number, favoured: Record<number, number>): PathInput {
     }
   }
   const bumps = { classCells: [3], weights: new Float64Array(cells).fill(-4) };
-  const tables = priorTables(bank, rhythm, settings, [1]);
+  const tables = priorTables(bank, rhythm, settings, [0.5, 2]);
+  const spanOf = Uint8Array.from({ length: cells + 1 }, (_, b) => (b < 5 ? 0 : 1));
   const other = Float64Array.from({ length: cells }, (_, i) => (i === 2 ? 3 : -1));
-  return { cells, bank, factors, other, bumps, tables, spanOf: new Uint8Array(cells + 1), rhythm, settings };
+  return { cells, bank, factors, other, bumps, tables, spanOf, rhythm, settings };
 }
 
 /** Weight of all segmentations by walking every one of them: slow and obvious. Keyed by number of repetitions. */
@@ -37,7 +39,8 @@ function enumerate(of: PathInput): Map<number, number> {
   const repetition = (at: number, log: number, number: number): void => {
     for (let k = 0; k < count; k++) {
       const end = at + of.bank.templates[k].cells;
-      if (end <= of.cells) ended(end, log + of.tables.templates[k] + of.factors[at * count + k], number + 1, k);
+      if (end <= of.cells)
+        ended(end, log + of.tables.templates[of.spanOf[at] * count + k] + of.factors[at * count + k], number + 1, k);
     }
   };
   const ended = (at: number, log: number, number: number, k: number): void => {
@@ -45,8 +48,9 @@ function enumerate(of: PathInput): Map<number, number> {
     stand('pause', at, false, log + moves.pause, number);
     const c = of.bank.classCells.indexOf(of.bank.templates[k].cells);
     for (let g = 0; g < of.tables.restCells; g++) {
-      if (at + g <= of.cells)
-        repetition(at + g, log + moves.follow + of.tables.rests[c * of.tables.restCells + g], number);
+      if (at + g > of.cells) continue;
+      const row = of.spanOf[at + g] * of.bank.classCells.length + c;
+      repetition(at + g, log + moves.follow + of.tables.rests[row * of.tables.restCells + g], number);
     }
     const late = of.cells - at;
     if (late < of.tables.restCells)
