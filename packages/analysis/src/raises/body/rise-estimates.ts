@@ -85,7 +85,7 @@ export function riseEstimates(
         integratedRise(signal, Math.max(one.startS - pad, earliestS), Math.min(one.endS + pad, latestS), one),
       )
       .filter((rise) => rise !== undefined);
-    const direct = one.gapShare > 0 || choices.length < 3 ? undefined : median(choices);
+    const direct = one.gapShare > 1e-6 || choices.length < 3 ? undefined : median(choices);
     const ends = choices.length < 3 ? 0 : ((Math.max(...choices) - Math.min(...choices)) / 2) ** 2;
     const extra = Math.max(0, (density * durationS ** 3) / 192 - one.ownVariance) + ends;
     const single = (settings.shapeRiseShare * level) ** 2;
