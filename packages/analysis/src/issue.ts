@@ -35,5 +35,7 @@ export type IssueCode =
   | 'movement-outside-set'
   /** the reference height rose because an early repetition was higher */
   | 'reference-raised'
+  /** sway is so strong that slow repetitions cannot be told from standing */
+  | 'buried'
   /** body weight could not be read from the force */
   | 'no-body-weight';

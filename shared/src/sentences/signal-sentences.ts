@@ -16,6 +16,8 @@ export const ISSUE_SENTENCES = sentences('issue', {
   'movement-outside-set': 'Movement before or after the set was left out.',
   'reference-raised':
     'An early repetition was higher than the practice raises and became the reference; all verdicts follow it.',
+  buried:
+    'Sway is so strong that slow raises cannot be told from standing; that none was found does not mean none was done.',
   'no-body-weight': 'Body weight could not be read from the force; what depends on it is not shown.',
 });
 

@@ -6,6 +6,7 @@ import { type BodyWeight, bodyWeight } from '../movement/body-weight.ts';
 import { contains, type Interval } from '../signal/intervals.ts';
 import type { Trace } from '../trace.ts';
 import { type AgreedSet, agreedRepetitions } from './body/consensus.ts';
+import { hiddenRepetitions } from './body/hidden.ts';
 import { bodyMotion } from './body/motion.ts';
 import { raiseList } from './body/raise-list.ts';
 import { riseEstimates } from './body/rise-estimates.ts';
@@ -103,12 +104,23 @@ export function detectBodyRaises(
   const repetitions = sharedTiming(agreed.repetitions, body, fitted.rhythm, settings);
   const rises = riseEstimates(agreed.repetitions, body, fitted.rhythm, settings);
   const list = raiseList(repetitions, rises, counts, body.gaps, settings);
+  const hidden = list.raises.length > 0 ? 0 : hiddenRepetitions(fitted.rhythm, cells, settings);
   const elsewhere = otherSpans(fitted, cells, timeOf);
   const stance = stanceBefore(list.raises[0]?.startS, timeOf(0), timeOf(cells), elsewhere, settings);
   const motion = bodyMotion(body, list.raises, elsewhere, stance, settings.postureCutoffHz);
-  const found = { ...list, motion, stance, stillSdM: stillSd(fitted) };
+  const countHigh = Math.max(list.countHigh, hidden);
+  const found = { ...list, countHigh, motion, stance, stillSdM: stillSd(fitted) };
   const weight = weightFrom(body, list.raises, stance);
   const issues = bodyIssues(body, list.raises, elsewhere, stance, weight);
+  if (hidden > 0) {
+    issues.push({
+      code: 'buried',
+      severity: 'warning',
+      fromS: timeOf(0),
+      toS: timeOf(cells),
+      details: { atMost: hidden },
+    });
+  }
   if (weight === undefined) return { ...found, issues };
   return { ...found, bodyWeightN: weight.weightN, bodyWeightUN: weight.uncertaintyN, issues };
 }

@@ -33,7 +33,20 @@ test('as many are counted as the paths hold in the median, the surest first', ()
   );
   expect(list.raises.map((one) => one.topS)).toEqual([1, 5]);
   expect(list.doubtful.map((one) => [one.topS, one.reason, one.probability])).toEqual([[3, 'improbable', 0.4]]);
-  expect([list.countLow, list.countHigh]).toEqual([2, 3]);
+  // the paths say 2 to 3 (97.5 % at 2.9), widened from the median of 2
+  expect([list.countLow, list.countHigh]).toEqual([2, 4]);
+});
+
+test('where nothing is counted, everything that may have been a repetition is within the bounds', () => {
+  const list = raiseList(
+    [agreed(1, 0.4), agreed(3, 0.3), agreed(5, 0.1)],
+    [rise, rise, rise],
+    [0, 0],
+    [],
+    bodyDefaults,
+  );
+  expect(list.raises).toEqual([]);
+  expect([list.countLow, list.countHigh]).toEqual([0, 2]);
 });
 
 test('no repetition is without doubt', () => {

@@ -47,15 +47,15 @@ export function raiseList(
     if (counted.has(one) && !tooSmall) raises.push(raiseOf(one, rise, gaps, settings));
     else if (one.share >= 0.05) doubtful.push(doubtfulOf(one, rise, tooSmall));
   });
-  const sure = raises.filter((one) => one.probability >= 0.95).length;
   const possible = doubtful.filter((one) => one.probability >= 0.2).length;
-  const low = counts.length === 0 ? 0 : Math.floor(quantile(counts, 0.025));
-  const high = counts.length === 0 ? 0 : Math.ceil(quantile(counts, 0.975));
+  const share = (probability: number): number => (counts.length === 0 ? 0 : quantile(counts, probability));
+  const low = Math.floor(wanted - settings.countWidening * (wanted - share(0.025)));
+  const high = Math.ceil(wanted + settings.countWidening * (share(0.975) - wanted));
   return {
     raises: apart(raises),
     doubtful,
-    countLow: Math.min(raises.length, Math.max(low, 0), Math.max(sure, low)),
-    countHigh: Math.max(raises.length, high, raises.length + Math.min(possible, 1)),
+    countLow: Math.max(0, Math.min(raises.length, low)),
+    countHigh: Math.max(high, raises.length + (raises.length > 0 ? Math.min(possible, 1) : possible)),
   };
 }
 

@@ -89,6 +89,7 @@ export interface BodySettings {
   /** factors by which sampled spreads are widened, found on simulated sets [-] */
   readonly riseWidening: number;
   readonly timeWidening: number;
+  readonly countWidening: number;
   /** what an unknown shape adds to times, as a share of the move, and to rises, as a share [-] */
   readonly shapeTimeShare: number;
   /** how far the parts of a set's own shape lie from the templates', as a share of the duration [-] */
