@@ -27,6 +27,29 @@ export const goals = {
   platform: { ...calmBody, hard: platform, field: platform },
 };
 
+/**
+ * Goals that are not reached yet, with what is reached instead on the 300 sealed sets: the tests hold that no figure falls
+ * behind this, and the table says which goals are missed. An entry goes when its goal is reached.
+ */
+export const shortOfGoal = {
+  heel: { hard: { topP95Ms: 34 }, field: { topP95Ms: 40, exact: 0.95 } },
+  foot: { hard: { topP95Ms: 29 }, field: { topP95Ms: 31, heightRmseMm: 3.6 } },
+  'foot without gyroscope': {
+    hard: { topP95Ms: 41 },
+    field: { topP95Ms: 39, heightRmseMm: 4.5 },
+  },
+  trunk: {
+    typical: { topP95Ms: 110, exact: 0.93 },
+    hard: { topP95Ms: 250, countWidthMean: 3, withinOne: 0.8 },
+    field: { topP95Ms: 250, exact: 0.45, withinOne: 0.65, f1: 0.95, countCoverage: 0.85, countWidthMean: 4 },
+  },
+  platform: {
+    typical: { topP95Ms: 110, exact: 0.93 },
+    hard: { topP95Ms: 250, exact: 0.55, withinOne: 0.8, f1: 0.955, countWidthMean: 3 },
+    field: { topP95Ms: 250, exact: 0.45, withinOne: 0.65, f1: 0.95, countCoverage: 0.85, countWidthMean: 4 },
+  },
+};
+
 /** Figures of which more is better; of all others less is. */
 const shares = ['exact', 'withinOne', 'f1', 'countCoverage'];
 
@@ -52,12 +75,21 @@ function missed(key, value, goal, sets, whole) {
   return binomialTail(Math.round(value * sets), sets, goal) < chanceOfFalseAlarm;
 }
 
+function missesOf(aims, summary, whole) {
+  return Object.entries(aims)
+    .filter(([key, aim]) => missed(key, summary[key], aim, summary.sets, whole))
+    .map(([key, aim]) => `${key}: ${summary[key].toFixed(3)}, goal ${aim}`);
+}
+
 /**
  * Goals that a summary misses, each as a sentence. `whole` says that the summary is of the full number of sets; with fewer
  * sets only a miss that chance does not explain counts.
  */
 export function missedGoals(kind, level, summary, whole) {
-  return Object.entries(goals[kind][level])
-    .filter(([key, goal]) => missed(key, summary[key], goal, summary.sets, whole))
-    .map(([key, goal]) => `${key}: ${summary[key].toFixed(3)}, goal ${goal}`);
+  return missesOf(goals[kind][level], summary, whole);
+}
+
+/** The same, with what is reached in place of a goal that is not. */
+export function lostGround(kind, level, summary, whole) {
+  return missesOf({ ...goals[kind][level], ...shortOfGoal[kind]?.[level] }, summary, whole);
 }

@@ -57,15 +57,26 @@ interface MeasureModule {
     readonly sets: number;
     readonly from: number;
     readonly figures?: FigureStore;
+    readonly faultsOf?: (seed: number) => Partial<Record<Simulation.FaultName, number>>;
   }) => FigureStore;
 }
 
+interface ModelErrorsModule {
+  readonly modelErrors: (seed: number) => { readonly leverError: number; readonly pivotMigration: number };
+}
+
+type Misses = (kind: Kind, level: Simulation.Level, summary: Summary, whole: boolean) => string[];
+
 interface GoalsModule {
   readonly binomialTail: (hits: number, trials: number, share: number) => number;
-  readonly missedGoals: (kind: Kind, level: Simulation.Level, summary: Summary, whole: boolean) => string[];
+  readonly missedGoals: Misses;
+  readonly lostGround: Misses;
 }
 
 const beside = (name: string): string => new URL(name, import.meta.url).href;
 
 export const { Figures, measure } = (await import(/* @vite-ignore */ beside('measure.mjs'))) as MeasureModule;
-export const { binomialTail, missedGoals } = (await import(/* @vite-ignore */ beside('goals.mjs'))) as GoalsModule;
+export const { modelErrors } = (await import(/* @vite-ignore */ beside('model-errors.mjs'))) as ModelErrorsModule;
+export const { binomialTail, lostGround, missedGoals } = (await import(
+  /* @vite-ignore */ beside('goals.mjs')
+)) as GoalsModule;

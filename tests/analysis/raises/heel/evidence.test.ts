@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { Candidate } from '../../../../packages/analysis/src/raises/heel/candidate.ts';
-import { beyond, ownEvidence } from '../../../../packages/analysis/src/raises/heel/evidence.ts';
+import { beyond, ownEvidence, tempoEvidence } from '../../../../packages/analysis/src/raises/heel/evidence.ts';
 
 const rule = { leastCycleS: 0.5, greatestHeightM: 0.17, belowFloorM: 0.014, travelAcceleration: 0.8 };
-const habits = { unexplained: undefined, dipsAreUsual: false };
+const habits = { unexplained: undefined, dipsAreUsual: false, tempo: undefined };
 const raise: Candidate = {
   bump: { leftIndex: 0, topIndex: 1, rightIndex: 2, left: 0, top: 0.1, right: 0 },
   heightM: 0.1,
@@ -45,5 +45,16 @@ describe('own evidence', () => {
   test('bears dips where all of the set dips, as from a step', () => {
     const dipping = { ...raise, belowM: 0.05 };
     expect(ownEvidence(dipping, rule, 0, { ...habits, dipsAreUsual: true }).weight).toBeGreaterThan(1);
+  });
+
+  test('does not hold its tempo against a raise of a brisk set, and gives none away in a slow one', () => {
+    const brisk = { ...raise, upS: 0.2, downS: 0.2, highS: 0.36 };
+    const tempo = tempoEvidence(brisk);
+    expect(tempo).toBeLessThan(-0.5);
+    const alone = ownEvidence(brisk, rule, 0, habits).weight;
+    expect(ownEvidence(brisk, rule, 0, { ...habits, tempo }).weight).toBeCloseTo(alone - tempo, 12);
+    expect(ownEvidence(raise, rule, 0, { ...habits, tempo: 2 }).weight).toBe(
+      ownEvidence(raise, rule, 0, habits).weight,
+    );
   });
 });

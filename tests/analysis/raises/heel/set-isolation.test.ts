@@ -43,6 +43,12 @@ describe('a set', () => {
     expect(accepted(set(5, 10))).toBe(10);
   });
 
+  test('of brisk bumps is taken whole, pauses and all', () => {
+    const brisk = (fromS: number, count: number): [number, Candidate][] =>
+      Array.from({ length: count }, (_, i) => [fromS + 0.75 * i, bump(0.1, 0.15)]);
+    expect(accepted([...brisk(5, 2), ...brisk(15, 2), ...brisk(26, 20)])).toBe(24);
+  });
+
   test('keeps a partial repetition, a falling height and a pause', () => {
     const falling: [number, Candidate][] = set(5, 12).map(([timeS, one], i) => [
       timeS + (i > 5 ? 6 : 0),

@@ -30,6 +30,8 @@ export interface SetHabits {
   readonly unexplained: number | undefined;
   /** true when nearly every bump goes below rest, as from a step */
   readonly dipsAreUsual: boolean;
+  /** usual weight of the tempo of its repetitions; undefined when there are few [-] */
+  readonly tempo: number | undefined;
 }
 
 /**
@@ -79,7 +81,9 @@ export function ownEvidence(candidate: Candidate, rule: EvidenceRule, atSpeed: n
   const calm = unexplained === undefined ? 0 : Math.max(0, Math.min(2, 2 * (1 - unexplained / shaking)));
   const worst = terms.reduce((a, b) => (b.weight < a.weight ? b : a));
   const physical = calm + terms.reduce((sum, term) => sum + term.weight, 0);
-  return { weight: physical + tempoEvidence(candidate), reason: worst.reason, physical };
+  // In a brisk set the tempo speaks against no repetition: it is that of the set, which stands or falls as a whole.
+  const tempo = tempoEvidence(candidate) - Math.min(0, habits.tempo ?? 0);
+  return { weight: physical + tempo, reason: worst.reason, physical };
 }
 
 /** Log-normal density of a duration, up to a factor that is the same for all: logarithm of it. */
@@ -88,11 +92,16 @@ function logDensity(durationS: number, usualS: number, spread: number): number {
 }
 
 /**
- * For a raise, over a step or a knock, by the time the two ways take and the time spent high: raises centre at 0.45 s
- * from 10 to 90 % and at 0.95 s above half height and spread widely, a foot through the air takes about 0.18 and
- * 0.33 s. All are log-normal; ours.
+ * Log-likelihood ratio for a raise, over a step or a knock, by the time the two ways take and the time spent high:
+ * raises centre at 0.45 s from 10 to 90 % and at 0.95 s above half height and spread widely, a foot through the air
+ * takes about 0.18 and 0.33 s. All are log-normal.
+ *
+ * @param candidate - the bump [SI]
+ * @returns between -3 and 3 [-]
+ *
+ * Source: ours
  */
-function tempoEvidence({ upS, downS, highS }: Candidate): number {
+export function tempoEvidence({ upS, downS, highS }: Candidate): number {
   const wayS = Math.sqrt(upS * downS);
   const raise = logDensity(wayS, 0.45, 0.6) + logDensity(highS, 0.95, 0.55);
   const step = logDensity(wayS, 0.18, 0.4) + logDensity(highS, 0.33, 0.35);

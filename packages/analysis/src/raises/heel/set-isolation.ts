@@ -1,7 +1,7 @@
 import { median } from '../../signal/order-statistics.ts';
 import type { DoubtReason } from '../detection.ts';
 import type { Candidate } from './candidate.ts';
-import { beyond, type EvidenceRule, type OwnEvidence, ownEvidence, type SetHabits } from './evidence.ts';
+import { beyond, type EvidenceRule, type OwnEvidence, ownEvidence, type SetHabits, tempoEvidence } from './evidence.ts';
 
 export interface IsolationRule extends EvidenceRule {
   readonly leastHeightM: number;
@@ -98,17 +98,20 @@ export function isolateSet(
   const marks = candidates.map(marksOf);
   const ownOf = (habits: SetHabits): OwnEvidence[] =>
     candidates.map((candidate, i) => ownEvidence(candidate, rule, atSpeed[i], habits));
-  let members = seed(candidates, marks, ownOf({ dipsAreUsual, unexplained: undefined }), rule);
+  let members = seed(candidates, marks, ownOf({ dipsAreUsual, unexplained: undefined, tempo: undefined }), rule);
   let verdicts: Judged[] = [];
   for (let round = 0; round < 4; round++) {
-    const own = ownOf({ dipsAreUsual, unexplained: usualUnexplained(candidates, members) });
+    const unexplained = usually(candidates, members, (candidate) => candidate.unexplained ?? 0);
+    const own = ownOf({ dipsAreUsual, unexplained, tempo: usually(candidates, members, tempoEvidence) });
     const weighed = candidates.map((candidate, i) => weigh(i, candidate, marks, own[i], members, rule));
     verdicts = gather(candidates, weighed, timesS, members, rule);
     const settled = verdicts.every((one, i) => one.accepted === members[i]);
     members = verdicts.map((one) => one.accepted);
     if (settled) break;
   }
-  return convincing(verdicts, ownOf({ dipsAreUsual, unexplained: undefined })) ? verdicts : verdicts.map(asStray);
+  return convincing(verdicts, ownOf({ dipsAreUsual, unexplained: undefined, tempo: undefined }))
+    ? verdicts
+    : verdicts.map(asStray);
 }
 
 /** Few bumps alike may be a few steps: then they have to convince by themselves; ours. */
@@ -155,8 +158,13 @@ function seed(
   return marks.map((_, i) => i === best || (best >= 0 && evidence(i, best) > 0));
 }
 
-function usualUnexplained(candidates: readonly Candidate[], members: readonly boolean[]): number | undefined {
-  const values = candidates.filter((_, i) => members[i]).map((candidate) => candidate.unexplained ?? 0);
+/** What the members of the set have in common; undefined for fewer than five. */
+function usually(
+  candidates: readonly Candidate[],
+  members: readonly boolean[],
+  get: (candidate: Candidate) => number,
+): number | undefined {
+  const values = candidates.filter((_, i) => members[i]).map(get);
   return values.length >= 5 ? median(values) : undefined;
 }
 
