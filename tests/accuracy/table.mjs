@@ -1,6 +1,7 @@
 // Prints the table of accuracy as Markdown:
 //   node tests/accuracy/table.mjs [--sets N] [--from SEED] [--kinds heel,trunk] [--levels hard,field] [--failures] [--no-build]
 //   node tests/accuracy/table.mjs --yardstick      makes tests/reference/yardstick.json again (needs python3 with SciPy)
+//   node tests/accuracy/table.mjs --faults         prints the size of every simulated fault at each level
 // For tuning take seeds below 10001, as in --from 1 --sets 50. With --failures the seeds whose count is wrong go to stderr.
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
@@ -20,6 +21,7 @@ const { values } = parseArgs({
     failures: { type: 'boolean', default: false },
     'no-build': { type: 'boolean', default: false },
     yardstick: { type: 'boolean', default: false },
+    faults: { type: 'boolean', default: false },
   },
 });
 const sets = Number(values.sets);
@@ -33,7 +35,9 @@ const simulation = await import('@surae/simulation');
 const yardstickPath = 'tests/reference/yardstick.json';
 const wanted = values.kinds.split(',').flatMap((kind) => values.levels.split(',').map((level) => ({ kind, level })));
 
-if (values.yardstick) {
+if (values.faults) {
+  console.log(simulation.formatFaultTable());
+} else if (values.yardstick) {
   const { makeYardstick } = await import('./yardstick.mjs');
   makeYardstick({ simulation, wanted, sets, from, path: yardstickPath });
 } else {
