@@ -32,21 +32,21 @@ export const goals = {
  * behind this, and the table says which goals are missed. An entry goes when its goal is reached.
  */
 export const shortOfGoal = {
-  heel: { hard: { topP95Ms: 34 }, field: { topP95Ms: 40, exact: 0.95 } },
-  foot: { hard: { topP95Ms: 29 }, field: { topP95Ms: 31, heightRmseMm: 3.6 } },
+  heel: { hard: { topP95Ms: 32 }, field: { topP95Ms: 38, exact: 0.95 } },
+  foot: { hard: { topP95Ms: 26 }, field: { topP95Ms: 28, heightRmseMm: 3.4 } },
   'foot without gyroscope': {
-    hard: { topP95Ms: 41 },
-    field: { topP95Ms: 39, heightRmseMm: 4.5 },
+    hard: { topP95Ms: 35 },
+    field: { topP95Ms: 36, heightRmseMm: 4.2 },
   },
   trunk: {
-    typical: { topP95Ms: 110, exact: 0.93 },
-    hard: { topP95Ms: 250, countWidthMean: 3, withinOne: 0.8 },
-    field: { topP95Ms: 250, exact: 0.45, withinOne: 0.65, f1: 0.95, countCoverage: 0.85, countWidthMean: 4 },
+    typical: { topP95Ms: 90, exact: 0.95 },
+    hard: { topP95Ms: 230, exact: 0.58, withinOne: 0.78, countWidthMean: 4.6 },
+    field: { topP95Ms: 285, exact: 0.52, withinOne: 0.78, f1: 0.96, heightRmseMm: 9.9, countWidthMean: 5.4 },
   },
   platform: {
-    typical: { topP95Ms: 110, exact: 0.93 },
-    hard: { topP95Ms: 250, exact: 0.55, withinOne: 0.8, f1: 0.955, countWidthMean: 3 },
-    field: { topP95Ms: 250, exact: 0.45, withinOne: 0.65, f1: 0.95, countCoverage: 0.85, countWidthMean: 4 },
+    typical: { topP95Ms: 90, exact: 0.95 },
+    hard: { topP95Ms: 235, exact: 0.55, withinOne: 0.76, f1: 0.96, countWidthMean: 5.1 },
+    field: { topP95Ms: 285, exact: 0.5, withinOne: 0.7, f1: 0.955, heightRmseMm: 10, countWidthMean: 5.6 },
   },
 };
 
