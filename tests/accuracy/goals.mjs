@@ -46,7 +46,7 @@ export const shortOfGoal = {
   platform: {
     typical: { topP95Ms: 90, exact: 0.95 },
     hard: { topP95Ms: 235, exact: 0.55, withinOne: 0.76, f1: 0.96, countWidthMean: 5.1 },
-    field: { topP95Ms: 285, exact: 0.5, withinOne: 0.7, f1: 0.955, heightRmseMm: 10, countWidthMean: 5.6 },
+    field: { topP95Ms: 235, exact: 0.5, withinOne: 0.7, f1: 0.945, heightRmseMm: 9.3, countWidthMean: 5.8 },
   },
 };
 
