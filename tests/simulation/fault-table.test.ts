@@ -2,15 +2,15 @@ import { describe, expect, test } from 'vitest';
 import { type FaultName, faultRange, faultTable, formatFaultTable } from '../../packages/simulation/src/fault-table.ts';
 
 const faultNames = Object.keys(faultTable) as FaultName[];
-const levels = ['clean', 'typical', 'hard', 'field'] as const;
+const levels = ['clean', 'typical', 'hard', 'field', 'free'] as const;
 
 describe('the table of faults', () => {
-  test('prints one row for each fault with the amounts of four levels', () => {
+  test('prints one row for each fault with the amounts of five levels', () => {
     const lines = formatFaultTable().split('\n');
     expect(lines).toHaveLength(faultNames.length + 2);
-    for (const line of lines) expect(line.split('|')).toHaveLength(9);
+    for (const line of lines) expect(line.split('|')).toHaveLength(10);
     expect(lines.find((line) => line.startsWith('| swayHeelM '))).toBe(
-      '| swayHeelM | m | sway at the heel, rms | 0 | 0.0002 to 0.0006 | 0.0023 to 0.0025 | 0.0023 to 0.0025 |',
+      '| swayHeelM | m | sway at the heel, rms | 0 | 0.0002 to 0.0006 | 0.0023 to 0.0025 | 0.0023 to 0.0025 | 0.0023 to 0.0025 |',
     );
   });
 
@@ -27,6 +27,23 @@ describe('the table of faults', () => {
         faultRange(faultTable[name], 'typical')[1],
       );
     }
+  });
+
+  test('people who keep no beat differ more in tempo, hold and wobble, and in nothing else', () => {
+    const apart = faultNames.filter((name) => {
+      const [field, free] = [faultRange(faultTable[name], 'field'), faultRange(faultTable[name], 'free')];
+      expect(free[1], name).toBeGreaterThanOrEqual(field[1]);
+      return free[0] !== field[0] || free[1] !== field[1];
+    });
+    expect(apart.sort()).toEqual([
+      'beatSpread',
+      'longHoldChance',
+      'ownTempoChance',
+      'partSpread',
+      'platformWobble',
+      'swayCornerHz',
+      'trunkWobble',
+    ]);
   });
 
   test('what a field recording adds is absent from the other levels', () => {

@@ -42,7 +42,7 @@ describe('low-pass noise', () => {
 
 describe('sway', () => {
   test('has exactly the given size and no mean', () => {
-    const samples = sway(5000, 50, 0.0024, new Random(2, 0));
+    const samples = sway(5000, 50, 0.0024, 0.4, new Random(2, 0));
     const mean = samples.reduce((sum, value) => sum + value, 0) / 5000;
     const square = samples.reduce((sum, value) => sum + value * value, 0) / 5000;
     expect(Math.abs(mean)).toBeLessThan(1e-15);
@@ -51,7 +51,7 @@ describe('sway', () => {
 
   test('is redder than white noise: nine tenths of its power below 1.5 Hz', () => {
     for (let seed = 1; seed <= 5; seed++) {
-      const samples = sway(4000, 50, 1, new Random(seed, 0));
+      const samples = sway(4000, 50, 1, 0.4, new Random(seed, 0));
       expect(bandPower(samples, 50, 0.01, 1.5)).toBeGreaterThan(0.9);
     }
   });

@@ -2,8 +2,10 @@ import { expect, test } from 'vitest';
 import { drawPerson } from '../../packages/simulation/src/person.ts';
 import { Random } from '../../packages/simulation/src/random.ts';
 
+const habits = { ownTempoChance: 0.1, beatSpread: 0.2, longHoldChance: 0.5 };
+
 test('people differ in every respect, within what people are', () => {
-  const people = Array.from({ length: 2000 }, (_, seed) => drawPerson(new Random(seed, 1)));
+  const people = Array.from({ length: 2000 }, (_, seed) => drawPerson(new Random(seed, 1), habits));
   for (const { bodyMassKg, foot, shares, cycleS } of people) {
     expect(bodyMassKg).toBeGreaterThanOrEqual(50);
     expect(bodyMassKg).toBeLessThan(100);

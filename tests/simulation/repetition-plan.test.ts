@@ -7,9 +7,11 @@ import { Random } from '../../packages/simulation/src/random.ts';
 import { planRepetitions, type RepetitionPlan } from '../../packages/simulation/src/repetition-plan.ts';
 import { drawMoves, worldRateHz } from '../../packages/simulation/src/world-shapes.ts';
 
+const habits = { ownTempoChance: 0.1, beatSpread: 0.2, longHoldChance: 0.5 };
+
 function plan(seed: number, count: number, fixed: Partial<Record<FaultName, number>> = {}): RepetitionPlan {
   const faults = drawFaults(faultTable, 'field', new Random(seed, 0), fixed);
-  return planRepetitions(drawPerson(new Random(seed, 1)), faults, count, 2, new Random(seed, 2));
+  return planRepetitions(drawPerson(new Random(seed, 1), habits), faults, count, 2, new Random(seed, 2));
 }
 
 function pitchOf(moves: RepetitionPlan['moves'], lengthS: number): Float64Array {
@@ -43,7 +45,7 @@ describe('a planned set', () => {
   test('the foot really is highest at the top, as high as the truth says, and low at both ends', () => {
     for (let seed = 0; seed < 40; seed++) {
       const { moves, repetitions, endS } = plan(seed, 12);
-      const { foot } = drawPerson(new Random(seed, 1));
+      const { foot } = drawPerson(new Random(seed, 1), habits);
       const pitch = pitchOf(moves, endS + 1);
       const at = (timeS: number): number => pitch[Math.min(pitch.length - 1, Math.round(timeS * worldRateHz))];
       for (const { startS, topS, endS: backS, heelHeightM, bodyRiseM, lowBeforeM, lowAfterM } of repetitions) {
@@ -59,7 +61,14 @@ describe('a planned set', () => {
   });
 
   test('fades by the share that is asked', () => {
-    const even = { fatigueLoss: 0.4, heightSpread: 0, partialShare: 0, tempoSpread: 0, incompleteShare: 0 };
+    const even = {
+      fatigueLoss: 0.4,
+      heightSpread: 0,
+      partialShare: 0,
+      tempoSpread: 0,
+      partSpread: 0,
+      incompleteShare: 0,
+    };
     const { repetitions } = plan(3, 20, { ...even, tempoDrift: 0 });
     const pitchRatio = repetitions[19].heelHeightM / repetitions[0].heelHeightM;
     expect(pitchRatio).toBeGreaterThan(0.6); // the sine of the angle fades a little less than the angle
@@ -90,7 +99,7 @@ describe('a planned set', () => {
   test('pauses hold bounces of a few millimetres that are no repetition', () => {
     const fixed = { pauseShare: 1, pauseBounceShare: 1, dipShare: 0, incompleteShare: 0 };
     const { moves, repetitions } = plan(6, 6, fixed);
-    const { foot } = drawPerson(new Random(6, 1));
+    const { foot } = drawPerson(new Random(6, 1), habits);
     const bounces = moves.filter(({ to, fromS }) => to > 0 && !repetitions.some(({ startS }) => startS === fromS));
     expect(bounces.length).toBeGreaterThan(3);
     for (const { to } of bounces) expect(heelHeight(foot, to)).toBeLessThan(0.015);

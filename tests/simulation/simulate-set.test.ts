@@ -4,9 +4,9 @@ import { simulateSet } from '@surae/simulation';
 import { describe, expect, test } from 'vitest';
 
 const placements: SimulatedPlacement[] = ['heel', 'foot', 'trunk', 'platform'];
-const levels: Level[] = ['clean', 'typical', 'hard', 'field'];
+const levels: Level[] = ['clean', 'typical', 'hard', 'field', 'free'];
 const cells = placements.flatMap((placement) => levels.map((level) => ({ placement, level })));
-const even = { fatigueLoss: 0, heightSpread: 0, tempoSpread: 0, pivotMigration: 0 };
+const even = { fatigueLoss: 0, heightSpread: 0, tempoSpread: 0, partSpread: 0, pivotMigration: 0 };
 
 describe('a simulated set', () => {
   test.each(cells)(

@@ -8,7 +8,9 @@ import { planRepetitions } from '../../packages/simulation/src/repetition-plan.t
 import { Choreography } from '../../packages/simulation/src/surroundings.ts';
 import { buildWorld, type World } from '../../packages/simulation/src/world.ts';
 
-const person = drawPerson(new Random(1, 1));
+const habits = { ownTempoChance: 0.1, beatSpread: 0.2, longHoldChance: 0.5 };
+
+const person = drawPerson(new Random(1, 1), habits);
 
 function build(fixed: Partial<Record<FaultName, number>>, act: (stage: Choreography) => void = () => {}) {
   const faults = drawFaults(faultTable, 'clean', new Random(1, 0), fixed);

@@ -23,7 +23,7 @@ export interface AssessArguments {
 export interface SimulateArguments {
   readonly command: 'simulate';
   readonly placement: 'heel' | 'foot' | 'trunk' | 'platform';
-  readonly level: 'clean' | 'typical' | 'hard' | 'field';
+  readonly level: 'clean' | 'typical' | 'hard' | 'field' | 'free';
   readonly seed: number;
   readonly count: number;
   readonly gyroscope: boolean;
@@ -37,7 +37,7 @@ export type Arguments =
   | { readonly command: 'help'; readonly about: 'surae' | 'assess' | 'simulate' }
   | { readonly command: 'version' };
 
-const LEVELS = ['clean', 'typical', 'hard', 'field'] as const;
+const LEVELS = ['clean', 'typical', 'hard', 'field', 'free'] as const;
 
 /**
  * What the command line asks for.

@@ -69,7 +69,7 @@ Writes recordings of a simulated person, their truth, and a manifest that
 "surae assess --manifest" reads. The same seed writes the same files.
 
   --placement WHERE     heel, foot, trunk or platform        (heel)
-  --level LEVEL         clean, typical, hard or field: how much goes wrong
+  --level LEVEL         clean, typical, hard, field or free: how much goes wrong
                                                              (typical)
   --seed N              the first seed                       (1)
   --count N             how many recordings, one seed each   (1)

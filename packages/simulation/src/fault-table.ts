@@ -1,5 +1,5 @@
-/** How disturbed a simulated recording is. */
-export type Level = 'clean' | 'typical' | 'hard' | 'field';
+/** How disturbed a simulated recording is; `free` is as in the field, by people who keep no beat. */
+export type Level = 'clean' | 'typical' | 'hard' | 'field' | 'free';
 
 /** Where the simulated sensor sits. */
 export type SimulatedPlacement = 'heel' | 'foot' | 'trunk' | 'platform';
@@ -11,7 +11,7 @@ export type Range = readonly [low: number, high: number];
 export interface FaultRow {
   readonly unit: string;
   readonly meaning: string;
-  readonly amounts: readonly [clean: Range, typical: Range, hard: Range, field: Range];
+  readonly amounts: readonly [clean: Range, typical: Range, hard: Range, field: Range, free: Range];
 }
 
 const none: Range = [0, 0];
@@ -25,6 +25,7 @@ const none: Range = [0, 0];
  * @param typical - the same [unit]
  * @param hard - the same [unit]
  * @param field - the same [unit]
+ * @param free - the same, of people who keep no beat; as in the field when left out [unit]
  * @returns the row [unit]
  *
  * Source: ours
@@ -36,13 +37,41 @@ export function faultRow(
   typical: Range,
   hard: Range,
   field: Range,
+  free: Range = field,
 ): FaultRow {
-  return { unit, meaning, amounts: [clean, typical, hard, field] };
+  return { unit, meaning, amounts: [clean, typical, hard, field, free] };
 }
 
 /** Every fault of a simulated heel-raise set and its size at each level. All sizes are ours. */
 export const faultTable = {
   // the person
+  ownTempoChance: faultRow(
+    '-',
+    "chance of a tempo of one's own, 0.6 to 6 s a cycle",
+    [0.03, 0.03],
+    [0.03, 0.03],
+    [0.03, 0.03],
+    [0.03, 0.03],
+    [0.15, 0.15],
+  ),
+  beatSpread: faultRow(
+    '-',
+    'spread of the tempo between people about 2 s a cycle, sd',
+    [0.08, 0.08],
+    [0.08, 0.08],
+    [0.08, 0.08],
+    [0.08, 0.08],
+    [0.2, 0.2],
+  ),
+  longHoldChance: faultRow(
+    '-',
+    'chance of a person who holds the top for 0.35 to 0.9 of the rise',
+    [0.1, 0.1],
+    [0.1, 0.1],
+    [0.1, 0.1],
+    [0.1, 0.1],
+    [0.5, 0.5],
+  ),
   fatigueLoss: faultRow(
     '-',
     'share of the height lost by the last repetition',
@@ -54,6 +83,15 @@ export const faultTable = {
   heightSpread: faultRow('-', 'spread of the heights, sd', [0.01, 0.02], [0.02, 0.06], [0.04, 0.1], [0.04, 0.1]),
   tempoDrift: faultRow('-', 'lengthening of the cycle over the set', none, [-0.05, 0.15], [-0.1, 0.3], [-0.1, 0.3]),
   tempoSpread: faultRow('-', 'spread of the durations, sd', [0.01, 0.02], [0.03, 0.07], [0.05, 0.12], [0.05, 0.12]),
+  partSpread: faultRow(
+    '-',
+    'spread of rise, hold and fall apart from that, sd',
+    [0.005, 0.01],
+    [0.01, 0.02],
+    [0.02, 0.03],
+    [0.02, 0.03],
+    [0.05, 0.12],
+  ),
   incompleteShare: faultRow(
     '-',
     'returns that stop 10-35 % above the bottom',
@@ -76,21 +114,32 @@ export const faultTable = {
   heelImpactShare: faultRow('-', 'returns that hit the floor', none, [0, 0.1], [0, 0.2], [0.1, 0.5]),
   heelImpactSpeed: faultRow('m/s', 'speed taken away by such a hit', none, [0.02, 0.06], [0.03, 0.1], [0.03, 0.15]),
   swayHeelM: faultRow('m', 'sway at the heel, rms', none, [0.0002, 0.0006], [0.0023, 0.0025], [0.0023, 0.0025]),
+  swayCornerHz: faultRow(
+    'Hz',
+    'corner above which the sway at the heel falls',
+    [0.15, 0.4],
+    [0.15, 0.4],
+    [0.15, 0.4],
+    [0.15, 0.4],
+    [0.2, 0.6],
+  ),
   trunkWobble: faultRow(
     'm/s2/sqrt(Hz)',
     'sway and skin at the trunk, vertical, below its corner',
     [0.004, 0.008],
-    [0.05, 0.085],
-    [0.13, 0.185],
+    [0.04, 0.07],
+    [0.112, 0.16],
+    [0.112, 0.16],
     [0.13, 0.185],
   ),
   platformWobble: faultRow(
     'm/s2/sqrt(Hz)',
     'sway of the body on the platform, force per mass',
     [0.004, 0.008],
-    [0.05, 0.085],
-    [0.13, 0.185],
-    [0.13, 0.185],
+    [0.04, 0.07],
+    [0.118, 0.168],
+    [0.118, 0.168],
+    [0.14, 0.2],
   ),
   wobblePace: faultRow(
     '-',
@@ -211,7 +260,7 @@ export type FaultName = keyof typeof faultTable;
 /** The amounts that one simulated recording was made with. */
 export type FaultAmounts = Readonly<Record<FaultName, number>>;
 
-const levels: readonly Level[] = ['clean', 'typical', 'hard', 'field'];
+const levels: readonly Level[] = ['clean', 'typical', 'hard', 'field', 'free'];
 
 /**
  * Least and greatest amount of a fault at a level.
@@ -235,7 +284,10 @@ export function faultRange(row: FaultRow, level: Level): Range {
  * Source: ours
  */
 export function formatFaultTable(table: Readonly<Record<string, FaultRow>> = faultTable): string {
-  const lines = ['| fault | unit | what | clean | typical | hard | field |', '|---|---|---|---|---|---|---|'];
+  const lines = [
+    '| fault | unit | what | clean | typical | hard | field | free |',
+    '|---|---|---|---|---|---|---|---|',
+  ];
   for (const [name, { unit, meaning, amounts }] of Object.entries(table)) {
     const cells = amounts.map(([low, high]) => (low === high ? `${low}` : `${low} to ${high}`));
     lines.push(`| ${[name, unit, meaning, ...cells].join(' | ')} |`);

@@ -70,13 +70,14 @@ export function lowPassNoiseDensity(
  * @param count - samples [-]
  * @param sampleRateHz - samples per second [Hz]
  * @param rms - root mean square of the whole record, exactly [unit]
+ * @param cornerHz - frequency above which it falls, > 0 [Hz]
  * @param random - stream to draw from [-]
  * @returns samples with mean zero [unit]
  *
  * Source: ours; more power at low frequencies and a breathing part as standing sway has
  */
-export function sway(count: number, sampleRateHz: number, rms: number, random: Random): Float64Array {
-  const samples = lowPassNoise(count, sampleRateHz, 1, random.between(0.2, 0.6), random);
+export function sway(count: number, sampleRateHz: number, rms: number, cornerHz: number, random: Random): Float64Array {
+  const samples = lowPassNoise(count, sampleRateHz, 1, cornerHz, random);
   const slow = lowPassNoise(count, sampleRateHz, 1, 0.05, random);
   const breathHz = random.between(0.2, 0.35);
   const phase = random.between(0, 2 * Math.PI);

@@ -1,3 +1,4 @@
+import type { FaultAmounts } from './fault-table.ts';
 import type { FootLever } from './foot-lever.ts';
 import type { Random } from './random.ts';
 import type { MoveShape } from './smooth-move.ts';
@@ -16,6 +17,9 @@ export interface Person {
   readonly downShape: MoveShape;
 }
 
+/** How far people differ in tempo and in the time they hold the top [-]. */
+export type Habits = Pick<FaultAmounts, 'ownTempoChance' | 'beatSpread' | 'longHoldChance'>;
+
 const shapeKinds = [
   ['minimum-jerk', 0.5],
   ['two-phase', 0.15],
@@ -32,20 +36,24 @@ function drawShape(random: Random): MoveShape {
   };
 }
 
-function drawCycle(random: Random): number {
-  if (random.chance(0.1)) return random.logBetween(0.6, 6); // the whole range that people choose by themselves
-  return 2 * Math.exp(0.2 * random.boundedGaussian()); // mostly near the beat of 30 a minute
+/** Cycle of the usual beat, 30 repetitions a minute [s]. */
+const beatS = 2;
+
+function drawCycle(random: Random, habits: Habits): number {
+  if (random.chance(habits.ownTempoChance)) return random.logBetween(0.6, 6);
+  return beatS * Math.exp(habits.beatSpread * random.boundedGaussian());
 }
 
 /**
  * A person drawn at random: mass, foot, greatest pitch, tempo and shapes of movement.
  *
  * @param random - stream to draw from [-]
+ * @param habits - how far people differ [-]
  * @returns body and habits [kg, m, rad, s]
  *
  * Source: ours; foot proportions of a 26 cm foot: lever 18.6 cm, ankle 13 cm behind and 7 cm above the metatarsal heads
  */
-export function drawPerson(random: Random): Person {
+export function drawPerson(random: Random, habits: Habits): Person {
   const footLengthM = random.between(0.225, 0.29);
   const heelLeverM = footLengthM * random.between(0.71, 0.72);
   const behindM = footLengthM * random.between(0.48, 0.52);
@@ -57,10 +65,11 @@ export function drawPerson(random: Random): Person {
     restPitchRad: 0,
     pivotMigration: 0,
   };
-  const cycleS = drawCycle(random);
+  const cycleS = drawCycle(random, habits);
   const up = random.between(0.8, 1.2);
   const down = random.between(0.8, 1.3);
-  const hold = random.chance(0.25) ? random.between(0, 0.05) : random.between(0.05, 0.9);
+  const brief = random.chance(0.3) ? random.between(0, 0.05) : random.between(0.05, 0.35);
+  const hold = random.chance(habits.longHoldChance) ? random.between(0.35, 0.9) : brief;
   const low = random.between(0.05, 0.7);
   const upShape = drawShape(random);
   const ownDownShape = drawShape(random);

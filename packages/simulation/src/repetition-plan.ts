@@ -85,8 +85,9 @@ export function planRepetitions(
   let bottom = rest;
   for (let k = 0; k < count; k++) {
     const progress = count > 1 ? k / (count - 1) : 0;
-    const spread = (): number => Math.exp(faults.tempoSpread * random.boundedGaussian());
-    const pace = person.cycleS * (1 + faults.tempoDrift * progress);
+    const spread = (): number => Math.exp(faults.partSpread * random.boundedGaussian());
+    const pace =
+      person.cycleS * (1 + faults.tempoDrift * progress) * Math.exp(faults.tempoSpread * random.boundedGaussian());
     let [upS, holdS, downS] = [pace * shares[0] * spread(), pace * shares[1] * spread(), pace * shares[2] * spread()];
     const quickest = Math.max(1, shortestS / (upS + holdS + downS));
     [upS, holdS, downS] = [upS * quickest, holdS * quickest, downS * quickest];

@@ -76,7 +76,7 @@ export function simulateSet(request: SetRequest): SimulatedSet {
   const stream = (name: keyof typeof streams): Random => new Random(request.seed, streams[name]);
   const amounts = drawFaults(faultTable, request.level, stream('faults'), request.faults ?? {});
   const tester = stream('tester');
-  const drawn = drawPerson(stream('person'));
+  const drawn = drawPerson(stream('person'), amounts);
   const person: Person = {
     ...drawn,
     ...(request.cycleS === undefined ? {} : { cycleS: request.cycleS }),

@@ -77,7 +77,7 @@ export function buildWorld(parts: WorldParts, random: Random): World {
   addHabits(world, person, faults, random);
   for (const repetition of repetitions) addHelp(world, repetition, faults, random);
   addSurroundings(world, surroundings, random);
-  const heelSway = sway(count, worldRateHz, faults.swayHeelM, random);
+  const heelSway = sway(count, worldRateHz, faults.swayHeelM, faults.swayCornerHz, random);
   for (let i = 0; i < count; i++) {
     world.pitchRad[i] += heelSway[i] / (foot.heelLeverM * Math.cos(world.pitchRad[i]));
   }
@@ -91,7 +91,7 @@ type Draft = Omit<World, 'heelM'>;
 function addHabits(world: Draft, person: Person, faults: FaultAmounts, random: Random): void {
   const { count, bodyM, trunkPitchRad, load } = world;
   const fullRise = bodyRise(person.foot, person.foot.restPitchRad + person.topPitchRad);
-  const support = sway(count, worldRateHz, 0.4, random);
+  const support = sway(count, worldRateHz, 0.4, faults.swayCornerHz, random);
   for (let i = 0; i < count; i++) {
     trunkPitchRad[i] = (faults.leanRad * i) / count + faults.pelvicTiltRad * (bodyM[i] / fullRise);
     load[i] = 1 - faults.handSupport * Math.max(0, 0.5 + support[i]);

@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 test('the table of faults of isometric efforts prints one row for each', () => {
   const lines = formatFaultTable(pullTable).split('\n');
   expect(lines).toHaveLength(Object.keys(pullTable).length + 2);
-  expect(lines).toContain('| noiseN | N | white noise, sd | 0.1 | 0.5 to 1.5 | 2 to 5 | 2 to 5 |');
+  expect(lines).toContain('| noiseN | N | white noise, sd | 0.1 | 0.5 to 1.5 | 2 to 5 | 2 to 5 | 2 to 5 |');
 });
 
 test('no range is upside down', () => {

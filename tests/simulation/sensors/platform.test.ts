@@ -48,4 +48,11 @@ describe('force under the foot', () => {
   });
 });
 
-const quietFaults = { platformWobble: 1e-9, forceNoiseN: 0, fatigueLoss: 0, heightSpread: 0, tempoSpread: 0 };
+const quietFaults = {
+  platformWobble: 1e-9,
+  forceNoiseN: 0,
+  fatigueLoss: 0,
+  heightSpread: 0,
+  tempoSpread: 0,
+  partSpread: 0,
+};
