@@ -1,4 +1,5 @@
 import { matchTops } from './matching.mjs';
+import { pooledP95 } from './top-limit.mjs';
 
 /** 95 % of a normal distribution lies within this many standard uncertainties. */
 const twoSided95 = 1.959963984540054;
@@ -31,6 +32,8 @@ export class Figures {
   countCovered = [];
   countWidth = [];
   signalToNoise = [];
+  /** least standard deviation of the top, of some repetitions of each set [s] */
+  topLimitS = [];
   wrongSeeds = [];
 
   /**
@@ -82,6 +85,7 @@ export class Figures {
       withinOne: this.withinOne / this.sets,
       f1: this.found + this.true === 0 ? 1 : (2 * this.hits) / (this.found + this.true),
       topP95Ms: scaled(quantile(this.topErrorS, 0.95), 1000),
+      topLimitMs: this.topLimitS.length === 0 ? undefined : 1000 * pooledP95(this.topLimitS),
       startP95Ms: scaled(quantile(this.startErrorS, 0.95), 1000),
       heightRmseMm: scaled(Math.sqrt(mean(this.heightErrorM.map((error) => error * error)) ?? Number.NaN), 1000),
       heightBiasMm: scaled(mean(this.heightErrorM), 1000),

@@ -13,6 +13,7 @@ const columns = [
   ['within one', (ours, other) => both(ours, other, 'withinOne', 3)],
   ['F1', (ours, other) => both(ours, other, 'f1', 3)],
   ['top p95 ms', (ours, other) => both(ours, other, 'topP95Ms', 0)],
+  ['limit of the top', (ours) => cell(ours.topLimitMs, 0)],
   ['start p95 ms', (ours, other) => both(ours, other, 'startP95Ms', 0)],
   ['height RMSE mm', (ours, other) => both(ours, other, 'heightRmseMm', 1)],
   ['height bias mm', (ours) => cell(ours.heightBiasMm, 1)],

@@ -1,5 +1,6 @@
 import { Figures } from './figures.mjs';
 import { kinds, setRequest } from './kinds.mjs';
+import { topLimitS } from './top-limit.mjs';
 
 export { Figures };
 
@@ -21,9 +22,13 @@ function stringOf(subject) {
   return subject.stringRestLengthM === undefined ? {} : { stringRestLengthM: subject.stringRestLengthM };
 }
 
+/** Every fifth repetition is enough for the limit of a kind and level. */
+const limitEvery = 5;
+
 /**
  * Figures of `sets` sets of one kind and level, with seeds from `from` on, added to `figures` when there are some.
  * `faultsOf` fixes amounts of faults for a seed; `progress` hears of every set.
+ * With `limits` the least error of the top that the noise allows is worked out beside.
  */
 export function measure({
   simulation,
@@ -35,6 +40,7 @@ export function measure({
   figures = new Figures(),
   faultsOf = () => ({}),
   progress = () => {},
+  limits = false,
 }) {
   const { placement, heightOf } = kinds[kind];
   for (let seed = from; seed < from + sets; seed++) {
@@ -47,6 +53,11 @@ export function measure({
       repetitions: set.truth.repetitions,
       heightOf,
     });
+    if (limits) {
+      for (let i = seed % limitEvery; i < set.truth.repetitions.length; i += limitEvery) {
+        figures.topLimitS.push(topLimitS(placement, set, set.truth.repetitions[i], simulation.wayGone));
+      }
+    }
     progress(seed - from + 1);
   }
   return figures;

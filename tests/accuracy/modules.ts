@@ -12,6 +12,7 @@ export interface Summary {
   readonly withinOne: number;
   readonly f1: number;
   readonly topP95Ms?: number;
+  readonly topLimitMs?: number;
   readonly startP95Ms?: number;
   readonly heightRmseMm?: number;
   readonly heightCoverage?: number;
@@ -50,7 +51,8 @@ export interface FigureStore {
 interface MeasureModule {
   readonly Figures: new () => FigureStore;
   readonly measure: (request: {
-    readonly simulation: Pick<typeof Simulation, 'simulateSet'>;
+    readonly simulation: Pick<typeof Simulation, 'simulateSet' | 'wayGone'>;
+    readonly limits?: boolean;
     readonly analysis: Pick<typeof Analysis, 'detectHeelRaises' | 'detectBodyRaises' | 'defaultSettings'>;
     readonly kind: Kind;
     readonly level: Simulation.Level;
@@ -63,6 +65,17 @@ interface MeasureModule {
 
 interface ModelErrorsModule {
   readonly modelErrors: (seed: number) => { readonly leverError: number; readonly pivotMigration: number };
+}
+
+interface TopLimitModule {
+  /** typed loosely: it reads few parts of a simulated set */
+  readonly topLimitS: (
+    placement: Simulation.SimulatedPlacement,
+    set: object,
+    repetition: object,
+    wayGone: typeof Simulation.wayGone,
+  ) => number;
+  readonly pooledP95: (deviations: readonly number[]) => number;
 }
 
 type Misses = (kind: Kind, level: Simulation.Level, summary: Summary, whole: boolean) => string[];
@@ -80,3 +93,4 @@ export const { modelErrors } = (await import(/* @vite-ignore */ beside('model-er
 export const { binomialTail, lostGround, missedGoals } = (await import(
   /* @vite-ignore */ beside('goals.mjs')
 )) as GoalsModule;
+export const { pooledP95, topLimitS } = (await import(/* @vite-ignore */ beside('top-limit.mjs'))) as TopLimitModule;

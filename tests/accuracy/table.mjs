@@ -50,7 +50,7 @@ if (values.faults) {
       if (process.stderr.isTTY) process.stderr.write(`\r${kind} ${level} ${done}/${sets}   `);
     };
     const startMs = performance.now();
-    const figures = measure({ simulation, analysis, kind, level, sets, from, progress });
+    const figures = measure({ simulation, analysis, kind, level, sets, from, progress, limits: true });
     const seconds = ((performance.now() - startMs) / 1000).toFixed(1);
     process.stderr.write(`${process.stderr.isTTY ? '\r' : ''}${kind} ${level}: ${sets} sets in ${seconds} s\n`);
     console.log(tableRow(kind, level, figures.summary(), comparable ? committed.figures[kind]?.[level] : undefined));

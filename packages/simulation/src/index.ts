@@ -14,5 +14,5 @@ export { type PullFaultName, type PullFaults, pullTable } from './pulls/pull-tab
 export { type PullRequest, type SimulatedPulls, simulatePulls, type TrueEffort } from './pulls/simulate-pulls.ts';
 export type { TrueRepetition } from './repetition-plan.ts';
 export { type Activity, type SetRequest, type SimulatedSet, simulateSet } from './simulate-set.ts';
-export type { MoveShape } from './smooth-move.ts';
+export { type MoveShape, wayGone } from './smooth-move.ts';
 export type { SimulatedChannel, SimulatedGroup, SimulatedTrace } from './trace.ts';
