@@ -1,19 +1,8 @@
 import { CRITERION_IDS } from '../criterion.ts';
 import type { Column } from './column.ts';
+import { columnsOf } from './column-makers.ts';
 
-const common = { version: '1', source: 'definition', mark: 'computed' } as const;
-
-function figure(key: string, field: string, unit: string, factor: number, description: string): Column {
-  return { ...common, id: `repetition.${key}`, key, field, unit, factor, kind: 'number', description };
-}
-
-function word(key: string, field: string, description: string): Column {
-  return { ...common, id: `repetition.${key}`, key, field, unit: '1', factor: 1, kind: 'text', description };
-}
-
-function flag(key: string, field: string, description: string): Column {
-  return { ...common, id: `repetition.${key}`, key, field, unit: '1', factor: 1, kind: 'flag', description };
-}
+const { figure, word, flag } = columnsOf('repetition');
 
 const place: readonly Column[] = [
   figure('index', 'index', '1', 1, 'number of the repetition in the set, from 1'),

@@ -1,19 +1,8 @@
 import type { Column } from './column.ts';
+import { columnsOf } from './column-makers.ts';
 import { BELOW_SHARES, COUNT_SHARES } from './height-shares.ts';
 
-const common = { version: '1', source: 'definition', mark: 'computed' } as const;
-
-function figure(key: string, field: string, unit: string, factor: number, description: string): Column {
-  return { ...common, id: `set.${key}`, key, field, unit, factor, kind: 'number', description };
-}
-
-function word(key: string, field: string, description: string): Column {
-  return { ...common, id: `set.${key}`, key, field, unit: '1', factor: 1, kind: 'text', description };
-}
-
-function flag(key: string, field: string, description: string): Column {
-  return { ...common, id: `set.${key}`, key, field, unit: '1', factor: 1, kind: 'flag', description };
-}
+const { figure, word, flag } = columnsOf('set');
 
 /** A figure with the two bounds of its 95 % interval. */
 function estimate(key: string, unit: string, field: string, factor: number, description: string): Column[] {
