@@ -112,11 +112,13 @@ describe('a recording', () => {
     );
   });
 
-  test('is refused when its unit carries a number out of range', () => {
-    const text = `time [s],force [kN]\n${rows(12, (i) => `${i / 100},${i === 5 ? '1e308' : 0}`).join('\n')}`;
+  test.each(['1e308', '-1e300', '1e9'])('is refused where a sample is as large as no sensor gives: %s kN', (large) => {
+    const text = `time [s],force [kN]\n${rows(12, (i) => `${i / 100},${i === 5 ? large : 0}`).join('\n')}`;
     expect(() => readRecording(encode(text))).toThrow(
-      'row 7, column "force [kN]": expected a number that is finite in N',
+      'row 7, column "force [kN]": expected a number below 1e+12 N, got one too large for any sensor',
     );
+    const largest = text.replace(large, '0.9e9');
+    expect(readRecording(encode(largest)).groups[0].channels[0].samples[5]).toBe(0.9e12);
   });
 });
 
@@ -130,7 +132,7 @@ describe('laws', () => {
         fc.constantFrom(...units.time),
         (values, length, time) => {
           const perMetre = { m: 1, cm: 100, mm: 1000, um: 1e6, '[in_i]': 1 / 0.0254 }[length.ucum]!;
-          const perSecond = { s: 1, ms: 1000, us: 1e6, min: 1 / 60 }[time.ucum]!;
+          const perSecond = { s: 1, ms: 1000, us: 1e6, ns: 1e9, min: 1 / 60 }[time.ucum]!;
           const spelled = (unit: { spellings: readonly string[] }) => unit.spellings[unit.spellings.length - 1];
           const text = [
             `time [${spelled(time)}],heel_height [${spelled(length)}]`,

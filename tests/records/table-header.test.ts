@@ -39,6 +39,7 @@ describe('a header is refused', () => {
   test.each([
     ['with one name twice', 'a,b,a\n', 'duplicate-column', 'a'],
     ['with one name in two spellings', 'heel_height [mm],Heel height[mm]\n', 'duplicate-column', 'Heel height[mm]'],
+    ['that is missing: numbers come first', '# x\n0.00,0\n0.01,0\n', 'no-header', undefined],
     ['after nothing but comments', '# a\n\n# b', 'empty-file', undefined],
     ['after nothing but a byte order mark', '\uFEFF', 'empty-file', undefined],
   ])('%s', (_, text, code, column) => {

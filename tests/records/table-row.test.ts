@@ -24,6 +24,25 @@ describe('the numbers of a row', () => {
   });
 });
 
+describe('a row that cannot be read says what may be behind it', () => {
+  const two = { file: 'f.csv', delimiter: ',', names: ['time [s]', 'force [N]'], targets: [0, 1] };
+  test.each([
+    ['a delimiter at its end', ['1', '2', ' '], 'expected 2 fields as in the header, got 3 (the last one is empty'],
+    ['three values', ['1', '2', '3'], 'expected 2 fields as in the header, got 3'],
+    ['decimal commas', ['1', '2', '3', '4'], 'got 4 (are these decimal commas?)'],
+    ['a remark', ['  # pause'], 'column "force [N]": expected 2 fields as in the header, got 1, "  # pause"'],
+    ['the header again', ['time [s]', ' force [N]'], 'expected a number, got "time [s]" (the header again)'],
+    ['a name', ['time [s]', '1'], 'expected a number, got "time [s]"'],
+  ])('%s', (_, fields, words) => {
+    expect(() => rowNumbers(fields, 5, false, two)).toThrow(words);
+  });
+
+  test('and says no more than that', () => {
+    expect(() => rowNumbers(['1', '2', '3'], 5, false, two)).toThrow(/got 3$/);
+    expect(() => rowNumbers(['time [s]', '1'], 5, false, two)).toThrow(/got "time \[s\]"$/);
+  });
+});
+
 test('a column without a name is called by its number', () => {
   expect([0, 1, 2, 3].map((index) => columnLabel(layout.names, index))).toEqual(['t', '2', 'f', '4']);
 });

@@ -12,6 +12,7 @@ const oneInSi: readonly [Measured, string, number][] = [
   ['time', 's', 1],
   ['time', 'ms', 1e-3],
   ['time', 'us', 1e-6],
+  ['time', 'ns', 1e-9],
   ['time', 'min', 60],
   ['force', 'N', 1],
   ['force', 'kN', 1000],
@@ -64,7 +65,7 @@ describe('a unit', () => {
   test('is written as a code of UCUM, whatever its spelling', () => {
     // Source: UCUM, version 2.1, tables of units and prefixes; from memory.
     const codes =
-      /^(s|ms|us|min|N|kN|mN|kgf|gf|\[lbf_av\]|m|cm|mm|um|\[in_i\]|m\/s2|cm\/s2|mm\/s2|\[g\]|m\[g\]|m?deg\/s|m?rad\/s|k?N\.m|N\.[cm]m|kgf\.m|\[lbf_av\]\.\[ft_i\]|deg|m?rad)$/;
+      /^(s|ms|us|ns|min|N|kN|mN|kgf|gf|\[lbf_av\]|m|cm|mm|um|\[in_i\]|m\/s2|cm\/s2|mm\/s2|\[g\]|m\[g\]|m?deg\/s|m?rad\/s|k?N\.m|N\.[cm]m|kgf\.m|\[lbf_av\]\.\[ft_i\]|deg|m?rad)$/;
     for (const quantity of measured) for (const { ucum } of units[quantity]) expect(ucum).toMatch(codes);
     for (const spelling of ['Nm', 'N*m', 'N·m', 'N m', 'N.m']) expect(findUnit('torque', spelling)?.ucum).toBe('N.m');
     for (const spelling of ['°/s', 'deg/s', 'dps']) expect(findUnit('angular-velocity', spelling)?.ucum).toBe('deg/s');

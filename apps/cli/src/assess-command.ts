@@ -3,6 +3,7 @@ import type { AssessArguments } from './arguments.ts';
 import { assessFile } from './assess-file.ts';
 import type { Io } from './io.ts';
 import { manifestItems } from './manifest.ts';
+import { readFault } from './read-fault.ts';
 import { CsvReport } from './report-csv.ts';
 import { jsonLine } from './report-json.ts';
 import { closingLines, reportText, type SetSummary, setSummary } from './report-text.ts';
@@ -54,7 +55,7 @@ async function readNamed(path: string, io: Io): Promise<Uint8Array> {
   try {
     return await io.readFile(path);
   } catch (error) {
-    throw new UsageError(`${path} cannot be read: ${error instanceof Error ? error.message : String(error)}`);
+    throw new UsageError(`${path} cannot be read: ${readFault(error)}`);
   }
 }
 

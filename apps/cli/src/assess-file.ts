@@ -4,6 +4,7 @@ import { RecordError, type Recording, readRecording } from '@surae/records';
 import { PROTOCOLS, type Protocol } from '@surae/shared';
 import { choosePlacement } from './choose-placement.ts';
 import type { Io } from './io.ts';
+import { readFault } from './read-fault.ts';
 import type { GivenSettings } from './settings-file.ts';
 import { trialContext } from './trial-context.ts';
 import type { GivenAbout, WorkItem } from './work-list.ts';
@@ -46,7 +47,7 @@ export async function assessFile(item: WorkItem, given: GivenSettings, io: Pick<
   try {
     bytes = await io.readFile(item.path);
   } catch (error) {
-    return refused(unreadable(item, error), null);
+    return refused(`${item.file}: ${readFault(error)}`, null);
   }
   try {
     const recording = readRecording(bytes, { file: item.file });
@@ -90,17 +91,6 @@ function findProtocol(id: string | undefined): Protocol | string {
     PROTOCOLS.find((protocol) => protocol.id === id) ??
     `there is no protocol "${id}": expected ${PROTOCOLS.map((protocol) => protocol.id).join(', ')}`
   );
-}
-
-function unreadable(item: WorkItem, error: unknown): string {
-  const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-  const why: Record<string, string> = {
-    ENOENT: 'there is no such file',
-    EISDIR: 'this is a folder; name the files in it',
-    EACCES: 'this file may not be read',
-    ERR_FS_FILE_TOO_LARGE: 'the file is larger than 2 GB',
-  };
-  return `${item.file}: ${why[code] ?? (error instanceof Error ? error.message : String(error))}`;
 }
 
 function reasonOf(item: WorkItem, error: unknown): string {

@@ -12,6 +12,8 @@ export type RecordErrorCode =
   | 'nul-bytes'
   /** a header and no row below it: nothing was recorded */
   | 'header-only'
+  /** numbers where the names of the columns are needed: add a first line such as `time [s],force [N]` */
+  | 'no-header'
   /** no column of sample times: add a column such as `time [s]` */
   | 'no-time'
   /** no column of a known quantity: add one such as `force [N]` */

@@ -91,7 +91,7 @@ export function mapHeader(names: readonly string[], place: HeaderPlace = {}): Ma
     if (twin !== undefined) throw repeated(names, twin.columnIndex, columnIndex, place);
     samples.push({ columnIndex, quantity: named.quantity, axis: named.axis, unit });
   }
-  const actual = `the columns ${names.map(quoted).join(', ')}`;
+  const actual = `the columns ${names.map(quoted).join(', ')}${headerHint(names)}`;
   if (time === undefined) {
     throw new RecordError('no-time', { ...place, expected: 'a column of sample times such as "time [s]"', actual });
   }
@@ -115,12 +115,24 @@ function readName(name: string): (KnownName & { axis: Axis; spelling: string | u
   return known.axes === 'none' ? undefined : { ...known, axis: vector[2] as Axis, spelling };
 }
 
+/** What may be wrong with a header in which time or every quantity is missing, in brackets. */
+function headerHint(names: readonly string[]): string {
+  const units = names.some((name) => /^[^[]*(\([^)]*\)|,\s*[^\s,]+)$/.test(name));
+  if (units) return ' (the unit stands in square brackets, as in "time [s]")';
+  const above = names.length === 1 || names.filter((name) => name !== '').length === 1;
+  return above ? ' (commas, semicolons or tabs divide columns; lines above the header begin with #)' : '';
+}
+
 function readUnit(
   quantity: Quantity | 'time',
   spelling: string | undefined,
   place: HeaderPlace & { column: string },
 ): Unit {
   const expected = `a unit of ${quantity === 'heel-height' ? 'heel height' : quantity.replace('-', ' ')} in brackets: ${listUnits(quantity)}`;
+  if (spelling?.includes('[') === true) {
+    const divided = 'columns divided by commas, semicolons or tabs';
+    throw new RecordError('unknown-unit', { ...place, expected: divided, actual: quoted(place.column) });
+  }
   if (spelling === undefined || spelling === '') {
     throw new RecordError('missing-unit', { ...place, expected, actual: 'none' });
   }

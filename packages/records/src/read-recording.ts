@@ -76,7 +76,10 @@ export function readRecording(bytes: Uint8Array, options: ReadOptions = {}): Rec
   });
 }
 
-/** A finite number can still leave the range of a double when its unit is large. */
+/** No sensor gives a value of this size in SI, and the square of a larger one may not be held by a double; ours */
+const GREATEST_MAGNITUDE = 1e12;
+
+/** A finite number can still be too large to calculate with. */
 function refuseOverflow(
   samples: Float64Array,
   mapped: SampleColumn,
@@ -84,13 +87,13 @@ function refuseOverflow(
   names: readonly string[],
   file: string | undefined,
 ): void {
-  const index = samples.findIndex((sample) => !Number.isFinite(sample));
+  const index = samples.findIndex((sample) => !(Math.abs(sample) < GREATEST_MAGNITUDE));
   if (index < 0) return;
   throw new RecordError('not-finite', {
     ...(file === undefined ? {} : { file }),
     row: rowOf(index),
     column: columnLabel(names, mapped.columnIndex),
-    expected: `a number that is finite in ${siUnits[mapped.quantity]}`,
-    actual: 'one too large',
+    expected: `a number below ${GREATEST_MAGNITUDE.toExponential()} ${siUnits[mapped.quantity]}`,
+    actual: `one too large for any sensor (${samples[index]!.toExponential(1)})`,
   });
 }

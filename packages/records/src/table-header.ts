@@ -1,5 +1,6 @@
 import Papa from 'papaparse';
 import { quoted, RecordError } from './errors.ts';
+import { parseNumber } from './number.ts';
 import { columnLabel } from './table-row.ts';
 import { countLineEnds, decodeLoosely, decodeUtf8, textBytes } from './text.ts';
 
@@ -28,7 +29,7 @@ const CR = 13;
  * the columns, and the delimiter is the one of tab, semicolon and comma that it holds most often.
  *
  * @throws {@link RecordError} `empty-file`, `binary-file`, `utf-16`, `not-utf-8`, `nul-bytes`, `unclosed-quote`,
- * `malformed-quote`, `duplicate-column`
+ * `malformed-quote`, `no-header`, `duplicate-column`
  */
 export function readTableHeader(raw: Uint8Array, file?: string): TableHeader {
   const at = file === undefined ? {} : { file };
@@ -51,6 +52,10 @@ export function readTableHeader(raw: Uint8Array, file?: string): TableHeader {
     }
     const delimiter = findDelimiter(text);
     const names = splitHeader(text, delimiter, { ...at, row });
+    if (names.every((name) => typeof parseNumber(name) === 'number')) {
+      const expected = 'a line that names the columns, such as "time [s],force [N]"';
+      throw new RecordError('no-header', { ...at, row, expected, actual: `numbers, ${quoted(text)}` });
+    }
     refuseRepeatedNames(names, { ...at, row });
     if (nul >= 0) {
       const lineStart = Math.max(bytes.lastIndexOf(LF, nul), bytes.lastIndexOf(CR, nul)) + 1;

@@ -34,12 +34,11 @@ export function rowNumbers(fields: readonly string[], row: number, endsOpen: boo
     });
   if (fields.length < columnCount && endsOpen) throw cutOff(fields.length - 1);
   if (fields.length !== columnCount) {
-    const commas = layout.delimiter === ',' && fields.length === 2 * columnCount ? ' (are these decimal commas?)' : '';
     throw new RecordError('ragged-row', {
       ...place,
       ...(fields.length < columnCount ? { column: columnLabel(layout.names, fields.length) } : {}),
       expected: `${columnCount} fields as in the header`,
-      actual: `${fields.length}${commas}`,
+      actual: `${fields.length}${raggedHint(fields, layout)}`,
     });
   }
   const numbers: number[] = [];
@@ -57,10 +56,23 @@ export function rowNumbers(fields: readonly string[], row: number, endsOpen: boo
       ...place,
       column: columnLabel(layout.names, columnIndex),
       expected: expectedInstead[value],
-      actual: value === 'empty-field' ? 'an empty field' : quoted(field.trim()),
+      actual: value === 'empty-field' ? 'an empty field' : `${quoted(field.trim())}${repeatsHeader(fields, layout)}`,
     });
   }
   return numbers;
+}
+
+/** What may be behind a wrong number of fields, in brackets. */
+function raggedHint(fields: readonly string[], { delimiter, names }: RowLayout): string {
+  if (fields.length === 1) return `, ${quoted(fields[0]!)}`;
+  if (fields.length === names.length + 1 && isBlank(fields[names.length]!)) {
+    return ' (the last one is empty: does the row end in a delimiter, and the header not?)';
+  }
+  return delimiter === ',' && fields.length === 2 * names.length ? ' (are these decimal commas?)' : '';
+}
+
+function repeatsHeader(fields: readonly string[], { names }: RowLayout): string {
+  return fields.every((field, index) => field.trim() === names[index]) ? ' (the header again)' : '';
 }
 
 /** Whether a line without delimiters holds nothing. */

@@ -50,7 +50,9 @@ export function checkTimeline(timesS: Float64Array, place: TimelinePlace = {}): 
   const rateHz = 1 / medianS;
   const tooSlow = rateHz < LEAST_RATE_HZ * (1 - RATE_TOLERANCE);
   if (tooSlow || rateHz > GREATEST_RATE_HZ * (1 + RATE_TOLERANCE)) {
-    const hint = tooSlow ? 'too slow to judge a repetition' : 'check the unit of the times';
+    const hint = tooSlow
+      ? 'too slow to judge a repetition, or the times are in another unit'
+      : 'check the unit of the times';
     throw new RecordError(tooSlow ? 'rate-too-low' : 'rate-too-high', {
       ...file,
       ...column,

@@ -22,7 +22,13 @@ const unit = (ucum: string, expression: string, ...spellings: string[]): Unit =>
 
 /** The accepted units of each quantity. The first spelling is the UCUM code. */
 export const units: Readonly<Record<Quantity | 'time', readonly Unit[]>> = {
-  time: [unit('s', 's', 'sec'), unit('ms', 'ms', 'msec'), unit('us', 'us', 'µs', 'μs', 'usec'), unit('min', 'minute')],
+  time: [
+    unit('s', 's', 'sec'),
+    unit('ms', 'ms', 'msec'),
+    unit('us', 'us', 'µs', 'μs', 'usec'),
+    unit('ns', 'ns', 'nsec'),
+    unit('min', 'minute'),
+  ],
   force: [
     unit('N', 'N'),
     unit('kN', 'kN'),
@@ -80,7 +86,11 @@ export function findUnit(quantity: Quantity | 'time', spelling: string): Unit | 
 
 /** What to say about a refused spelling, where there is more to say than the list of units. */
 export function unitHint(quantity: Quantity | 'time', spelling: string): string | undefined {
-  return quantity === 'time' ? undefined : hints[quantity]?.[spelling.trim()];
+  const known = quantity === 'time' ? undefined : hints[quantity]?.[spelling.trim()];
+  if (known !== undefined) return known;
+  const lower = spelling.trim().toLowerCase();
+  const close = units[quantity].flatMap(({ spellings }) => spellings.filter((one) => one.toLowerCase() === lower));
+  return close.length === 0 ? undefined : `capitals matter: is ${close.join(' or ')} meant?`;
 }
 
 /** The accepted units of a quantity, one spelling each. */

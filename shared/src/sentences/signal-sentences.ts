@@ -67,6 +67,7 @@ export const REFUSAL_SENTENCES = sentences('refusal', {
   'not-utf-8': 'The text is not UTF-8: save it as UTF-8.',
   'nul-bytes': 'The file holds zero bytes inside its text: it was damaged, copy it again.',
   'header-only': 'There is a header and no row below it: nothing was recorded.',
+  'no-header': 'The first line holds numbers: add one above it that names the columns.',
   'no-time': 'There is no column of sample times: add one such as time [s].',
   'no-quantity': 'There is no column of a known quantity: add one such as force [N].',
   'missing-unit': 'A column has no unit in brackets: add it, a unit is never guessed.',
