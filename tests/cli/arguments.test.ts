@@ -70,7 +70,7 @@ test('each impossible command line is refused with what was wrong', () => {
 });
 
 test.each(['0', '-5', '18,5', 'NaN', '', '1e3', '70kg'])('a body mass of "%s" is no number', (mass) => {
-  expect(refusal('assess', 'a.csv', `--body-mass-kg=${mass}`)).toContain('expected a number above 0');
+  expect(refusal('assess', 'a.csv', `--body-mass-kg=${mass}`)).toContain('expected a number of 25 to 250 kg');
 });
 
 test('help is found before and after the command', () => {

@@ -1,4 +1,4 @@
-import type { Quantity, Trace } from '@surae/analysis';
+import type { Axis, Quantity, Trace } from '@surae/analysis';
 import { expect, test } from 'vitest';
 import { choosePlacement } from '../../apps/cli/src/choose-placement.ts';
 
@@ -7,8 +7,30 @@ function traceOf(...quantities: Quantity[]): Trace {
   return { groups: [{ timesS: Float64Array.of(0, 1), channels }] };
 }
 
-test('what was declared is taken, whatever the columns are', () => {
-  expect(choosePlacement('trunk', traceOf('heel-height'))).toEqual({ placement: 'trunk' });
+function accelerometer(...axes: Axis[]): Trace {
+  const channels = axes.map((axis) => ({ quantity: 'acceleration', axis, samples: new Float64Array(2) }) as const);
+  return { groups: [{ timesS: Float64Array.of(0, 1), channels }] };
+}
+
+test('what was declared is taken where its columns are there, whatever else there is', () => {
+  expect(choosePlacement('trunk', accelerometer('x', 'y', 'z'))).toEqual({ placement: 'trunk' });
+  expect(choosePlacement('foot', accelerometer('x', 'y', 'z'))).toEqual({ placement: 'foot' });
+  expect(choosePlacement('heel', traceOf('force', 'heel-height'))).toEqual({ placement: 'heel' });
+  expect(choosePlacement('platform', traceOf('force', 'heel-height'))).toEqual({ placement: 'platform' });
+});
+
+test.each([
+  ['heel', traceOf('force', 'torque'), 'the placement heel needs a column heel_height; the file holds force, torque'],
+  ['platform', traceOf('heel-height'), 'the placement platform needs a column force; the file holds heel-height'],
+  [
+    'foot',
+    accelerometer('x', 'z'),
+    'needs the columns acc_x, acc_y and acc_z; the file holds acceleration x, acceleration z',
+  ],
+  ['trunk', traceOf(), 'the file holds nothing'],
+] as const)('%s is refused where the file lacks what it needs', (placement, trace, words) => {
+  const choice = choosePlacement(placement, trace);
+  expect('refusal' in choice ? choice.refusal : choice.placement).toContain(words);
 });
 
 test('a height can only be of the heel, a force only of a platform', () => {

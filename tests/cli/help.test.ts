@@ -18,7 +18,7 @@ const VALUES: Readonly<Record<string, string>> = {
   WHERE: 'heel',
   SIDE: 'left',
   TEST: 'heel-raise',
-  N: '12',
+  N: '60',
   ID: 'p',
   FILE: 's.json',
   DIR: 'out',

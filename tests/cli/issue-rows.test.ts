@@ -33,6 +33,12 @@ test('a cell that was meant for the analysis and not used is said last', () => {
   expect(rows.map(({ code }) => code)).toEqual(['gap', 'unused-column', 'unused-cell']);
 });
 
+test('a recording that was in the list before names the first of the two', () => {
+  const last = issueRows({ ...outcome, sameAs: 'left.csv' }).at(-1);
+  expect(last).toMatchObject({ code: 'same-bytes', severity: 'note' });
+  expect(last?.sentence).toBe('This recording was in the list before: left.csv is the same.');
+});
+
 test('a place is a span, an instant when it is shorter than 50 ms, and nothing where there is none', () => {
   const at = (from_s: number | null, to_s: number | null): string =>
     issuePlace({ code: 'x', severity: 'note', from_s, to_s, details: {}, sentence: '' } satisfies IssueRow);

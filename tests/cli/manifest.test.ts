@@ -72,7 +72,7 @@ test('a row that cannot be followed is refused by row and column, and the others
     ...places.map((place) => expect.stringContaining(`study/list.csv, ${place}: expected `) as string),
     expect.stringContaining('row 6'),
     expect.stringContaining('row 7'),
-    'study/list.csv, row 8, column "ankle_lever_mm": expected a number above 0, got "-3"',
+    'study/list.csv, row 8, column "ankle_lever_mm": expected a number of 30 to 300 mm, with a point for decimals, got "-3"',
     undefined,
   ]);
 });

@@ -33,6 +33,12 @@ describe('a row of a manifest', () => {
     expect(read(`${header},date\na.csv,,,,,,,,\n`)).toEqual([{ kind: 'row', line: 2, file: 'a.csv', carried: {} }]);
   });
 
+  test('takes its words with or without capitals and hyphens', () => {
+    expect(read(`${header}\na.csv,,,Left,Heel Raise,FOOT,,\n`)).toMatchObject([
+      { kind: 'row', side: 'left', test: 'heel-raise', placement: 'foot' },
+    ]);
+  });
+
   test('needs no column but the file', () => {
     expect(read('file\na.csv')).toEqual([{ kind: 'row', line: 2, file: 'a.csv', carried: {} }]);
   });
@@ -125,6 +131,7 @@ describe('a manifest as a whole', () => {
   });
 
   test('in another encoding is refused: names of files would be wrong', () => {
-    expect(refuse(Uint8Array.from([...bytes('file\n'), 0xe4, 0x2e])).code).toBe('not-utf-8');
+    const error = refuse(Uint8Array.from([...bytes('file\na.csv\r\n\n'), 0xe4, 0x2e, 0x0a]));
+    expect({ code: error.code, row: error.row }).toEqual({ code: 'not-utf-8', row: 4 });
   });
 });

@@ -1,6 +1,6 @@
 import { parseArgs } from 'node:util';
 import { isPlacement, isSide, PLACEMENTS, SIDES, TESTS } from './known-words.ts';
-import { positiveNumber } from './positive-number.ts';
+import { readSize, type SizeName } from './size-ranges.ts';
 import { UsageError } from './usage-error.ts';
 import type { GivenAbout } from './work-list.ts';
 
@@ -147,12 +147,12 @@ function givenAbout(values: AboutOptions): GivenAbout {
     placement,
     side,
     protocol,
-    heelLeverMm: numberOption('--heel-lever-mm', values['heel-lever-mm']),
-    bodyMassKg: numberOption('--body-mass-kg', values['body-mass-kg']),
-    stringRestMm: numberOption('--string-rest-mm', values['string-rest-mm']),
-    externalMassKg: numberOption('--external-mass-kg', values['external-mass-kg']),
-    ankleLeverMm: numberOption('--ankle-lever-mm', values['ankle-lever-mm']),
-    ankleAngleDeg: numberOption('--ankle-angle-deg', values['ankle-angle-deg']),
+    heelLeverMm: sizeOption('heel-lever-mm', values),
+    bodyMassKg: sizeOption('body-mass-kg', values),
+    stringRestMm: sizeOption('string-rest-mm', values),
+    externalMassKg: sizeOption('external-mass-kg', values),
+    ankleLeverMm: sizeOption('ankle-lever-mm', values),
+    ankleAngleDeg: sizeOption('ankle-angle-deg', values),
   };
 }
 
@@ -160,11 +160,12 @@ function unknown(option: string, came: string, allowed: readonly string[]): Usag
   return new UsageError(`${option} ${came}: expected ${allowed.join(', ')}`);
 }
 
-function numberOption(option: string, text: string | undefined): number | undefined {
+function sizeOption(name: SizeName, values: AboutOptions): number | undefined {
+  const text = values[name];
   if (text === undefined) return undefined;
-  const value = positiveNumber(text);
-  if (value === undefined) throw new UsageError(`${option} ${text}: expected a number above 0, with a decimal point`);
-  return value;
+  const size = readSize(name, text);
+  if (typeof size !== 'number') throw new UsageError(`--${name} ${text}: expected ${size.expected}`);
+  return size;
 }
 
 function readSimulate(args: readonly string[]): Arguments {

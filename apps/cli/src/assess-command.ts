@@ -1,6 +1,6 @@
 import { PROTOCOLS } from '@surae/shared';
 import type { AssessArguments } from './arguments.ts';
-import { assessFile } from './assess-file.ts';
+import { assessFile, type Outcome } from './assess-file.ts';
 import type { Io } from './io.ts';
 import { manifestItems } from './manifest.ts';
 import { readFault } from './read-fault.ts';
@@ -18,9 +18,10 @@ export async function assessCommand(args: AssessArguments, io: Io): Promise<numb
   const csv = args.output.kind === 'csv' ? new CsvReport(args.output, carriedNames(items), io) : undefined;
   const summaries: SetSummary[] = [];
   const refusals: string[] = [];
+  const seen = new Map<string, string>();
   for (const [index, item] of items.entries()) {
     if (io.watched) io.writeError(`\r${index + 1} of ${items.length}  ${item.file}\u001b[K`);
-    const outcome = await assessFile(item, settings, io);
+    const outcome = noteTwin(await assessFile(item, settings, io), seen);
     if (outcome.status === 'refused') refusals.push(outcome.reason);
     if (args.output.kind === 'json') io.writeOut(`${jsonLine(outcome)}\n`);
     else if (csv !== undefined) csv.add(outcome);
@@ -36,6 +37,14 @@ export async function assessCommand(args: AssessArguments, io: Io): Promise<numb
     );
   }
   return refusals.length === 0 ? 0 : 1;
+}
+
+/** The outcome, with the file before it that had the same bytes: a copy under another name, or a row written twice. */
+function noteTwin(outcome: Outcome, seen: Map<string, string>): Outcome {
+  if (outcome.status === 'refused') return outcome;
+  const twin = seen.get(outcome.sha256);
+  if (twin === undefined) seen.set(outcome.sha256, outcome.item.file);
+  return twin === undefined ? outcome : { ...outcome, sameAs: twin };
 }
 
 async function settingsOf(path: string, io: Io): Promise<GivenSettings> {

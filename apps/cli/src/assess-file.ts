@@ -19,6 +19,8 @@ export interface Assessed {
   readonly protocol: Protocol;
   readonly report: Report;
   readonly recording: Pick<Recording, 'unusedColumns'>;
+  /** an earlier file of the list with the very same bytes */
+  readonly sameAs?: string;
 }
 
 /** A recording, or a row of a manifest, that could not be assessed, and why. */

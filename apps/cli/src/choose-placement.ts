@@ -1,17 +1,32 @@
-import type { Placement, Trace } from '@surae/analysis';
+import type { Placement, Quantity, Trace } from '@surae/analysis';
 
 /** The placement of a recording, or the sentence that says why it is not known. */
 export type Choice = { readonly placement: Placement } | { readonly refusal: string };
 
 const OPTION = 'say where the sensor was with --placement, or in the column placement of the manifest';
 
+/** What each placement cannot do without, and the columns that hold it. */
+const NEEDED: Readonly<Record<Placement, { readonly quantity: Quantity; readonly columns: string }>> = {
+  heel: { quantity: 'heel-height', columns: 'a column heel_height' },
+  foot: { quantity: 'acceleration', columns: 'the columns acc_x, acc_y and acc_z' },
+  trunk: { quantity: 'acceleration', columns: 'the columns acc_x, acc_y and acc_z' },
+  platform: { quantity: 'force', columns: 'a column force' },
+};
+
 /**
- * The placement that was declared; where none was, the one that the columns leave no doubt about. An accelerometer may sit
+ * The placement that was declared, if the columns that it needs are there; where none was, the one that the columns leave no doubt about. An accelerometer may sit
  * on the foot or at the trunk: that is asked, never guessed.
  */
 export function choosePlacement(declared: Placement | undefined, trace: Trace): Choice {
-  if (declared !== undefined) return { placement: declared };
-  const has = new Set(trace.groups.flatMap((group) => group.channels.map((channel) => channel.quantity)));
+  const channels = trace.groups.flatMap((group) => group.channels);
+  const has = new Set(channels.map((channel) => channel.quantity));
+  if (declared !== undefined) {
+    const { quantity, columns } = NEEDED[declared];
+    const found = channels.filter((channel) => channel.quantity === quantity);
+    const whole = quantity === 'acceleration' ? found.length === 3 : found.length > 0;
+    if (whole) return { placement: declared };
+    return { refusal: `the placement ${declared} needs ${columns}; the file holds ${namesOf(channels)}` };
+  }
   if (has.has('heel-height') && has.has('force')) {
     return { refusal: `the file holds heel_height and force: ${OPTION} (heel or platform)` };
   }
@@ -20,6 +35,10 @@ export function choosePlacement(declared: Placement | undefined, trace: Trace): 
   if (has.has('acceleration')) {
     return { refusal: `an accelerometer may be on the foot or at the trunk: ${OPTION} (foot or trunk)` };
   }
-  const there = [...has].join(', ') || 'nothing';
-  return { refusal: `no heel raise can be found in ${there}: heel_height, acc or force is needed` };
+  return { refusal: `no heel raise can be found in ${namesOf(channels)}: heel_height, acc or force is needed` };
+}
+
+function namesOf(channels: Trace['groups'][number]['channels']): string {
+  const names = channels.map(({ quantity, axis }) => (axis === null ? quantity : `${quantity} ${axis}`));
+  return names.join(', ') || 'nothing';
 }

@@ -21,7 +21,7 @@ function note(code: string, sentence: string): IssueRow {
 }
 
 /** Issues of the trace, then what was in the file or the manifest and could not be used. */
-export function issueRows({ report, recording, item }: Assessed): IssueRow[] {
+export function issueRows({ report, recording, item, sameAs }: Assessed): IssueRow[] {
   return [
     ...report.issues.map((issue) => ({
       code: issue.code,
@@ -36,6 +36,9 @@ export function issueRows({ report, recording, item }: Assessed): IssueRow[] {
       return note('unused-column', `The column "${column}" was not used: ${why}.`);
     }),
     ...unusedCells(item.carried).map((sentence) => note('unused-cell', sentence)),
+    ...(sameAs === undefined
+      ? []
+      : [note('same-bytes', `This recording was in the list before: ${sameAs} is the same.`)]),
   ];
 }
 

@@ -2,7 +2,7 @@ import { dirname, isAbsolute, join } from 'node:path';
 import { type ManifestEntry, type ManifestRow, RecordError, readManifest } from '@surae/records';
 import { reservedNames } from './frame-columns.ts';
 import { TESTS } from './known-words.ts';
-import { positiveNumber } from './positive-number.ts';
+import { readSize, type SizeName } from './size-ranges.ts';
 import { UsageError } from './usage-error.ts';
 import type { GivenAbout, WorkItem } from './work-list.ts';
 
@@ -48,13 +48,13 @@ function refusedItem(path: string, entry: Extract<ManifestEntry, { kind: 'refusa
 
 function rowItem(path: string, row: ManifestRow, given: GivenAbout): WorkItem {
   let refusal: string | undefined;
-  const size = (column: (typeof ALSO_USED)[number]): number | undefined => {
+  const size = (column: (typeof ALSO_USED)[number], name: SizeName): number | undefined => {
     const text = row.carried[column];
     if (text === undefined) return undefined;
-    const value = positiveNumber(text);
-    if (value === undefined)
-      refusal ??= `${path}, row ${row.line}, column "${column}": expected a number above 0, got "${text}"`;
-    return value;
+    const value = readSize(name, text);
+    if (typeof value === 'number') return value;
+    refusal ??= `${path}, row ${row.line}, column "${column}": expected ${value.expected}, got "${text}"`;
+    return undefined;
   };
   const millimetres = (metres: number | undefined): number | undefined =>
     metres === undefined ? undefined : metres * 1000;
@@ -66,9 +66,9 @@ function rowItem(path: string, row: ManifestRow, given: GivenAbout): WorkItem {
     heelLeverMm: millimetres(row.heelLeverM) ?? given.heelLeverMm,
     bodyMassKg: row.bodyMassKg ?? given.bodyMassKg,
     stringRestMm: millimetres(row.stringRestLengthM) ?? given.stringRestMm,
-    externalMassKg: size('external_mass_kg') ?? given.externalMassKg,
-    ankleLeverMm: size('ankle_lever_mm') ?? given.ankleLeverMm,
-    ankleAngleDeg: size('ankle_angle_deg') ?? given.ankleAngleDeg,
+    externalMassKg: size('external_mass_kg', 'external-mass-kg') ?? given.externalMassKg,
+    ankleLeverMm: size('ankle_lever_mm', 'ankle-lever-mm') ?? given.ankleLeverMm,
+    ankleAngleDeg: size('ankle_angle_deg', 'ankle-angle-deg') ?? given.ankleAngleDeg,
   };
   const { person, visit } = row;
   const handedOn = Object.entries(row.carried).filter(([name]) => !isAlsoUsed(name));

@@ -2,6 +2,7 @@ import { quoted } from './errors.ts';
 import type { ManifestEntry, ManifestRefusal, ManifestRefusalCode } from './manifest-entry.ts';
 import { parseNumber } from './number.ts';
 import { placements, sides } from './quantities.ts';
+import { plainName } from './table-header.ts';
 
 /** The header of a manifest and the words it may use. */
 export interface ManifestLayout {
@@ -13,7 +14,7 @@ export interface ManifestLayout {
 }
 
 /** A number column: its range in its own unit, and how many of its units make one of SI. */
-interface NumberColumn {
+export interface NumberColumn {
   readonly least: number;
   readonly greatest: number;
   readonly unit: string;
@@ -21,13 +22,13 @@ interface NumberColumn {
 }
 
 /** Ranges are ours: wide enough for any adult or child, narrow enough to notice another unit. */
-const numberColumns = {
+export const manifestNumbers = {
   heel_lever_mm: { least: 50, greatest: 400, unit: 'mm', perSi: 1000 },
   body_mass_kg: { least: 25, greatest: 250, unit: 'kg', perSi: 1 },
   string_rest_length_mm: { least: 10, greatest: 3000, unit: 'mm', perSi: 1000 },
 } as const satisfies Record<string, NumberColumn>;
 
-const ownColumns = ['file', 'person', 'visit', 'side', 'test', 'placement', ...Object.keys(numberColumns)];
+const ownColumns = ['file', 'person', 'visit', 'side', 'test', 'placement', ...Object.keys(manifestNumbers)];
 
 /** A refusal on its way out of the checks of one row. */
 class RowRefusal extends Error {
@@ -93,14 +94,14 @@ function oneOf<Word extends string>(
   words: readonly Word[],
 ): Word | undefined {
   if (text === '') return undefined;
-  const found = words.find((word) => word === text);
+  const found = words.find((word) => plainName(word) === plainName(text));
   if (found === undefined) throw new RowRefusal(code, column, `one of ${words.join(', ')}, or nothing`, quoted(text));
   return found;
 }
 
-function inRange(column: keyof typeof numberColumns, text: string): number | undefined {
+function inRange(column: keyof typeof manifestNumbers, text: string): number | undefined {
   if (text === '') return undefined;
-  const { least, greatest, unit, perSi } = numberColumns[column];
+  const { least, greatest, unit, perSi } = manifestNumbers[column];
   const value = parseNumber(text);
   const expected = `a number of ${least} to ${greatest} ${unit}, or nothing`;
   if (typeof value !== 'number') throw new RowRefusal('not-a-number', column, expected, quoted(text));

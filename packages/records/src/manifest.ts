@@ -28,7 +28,7 @@ export function readManifest(bytes: Uint8Array, options: ManifestOptions): Manif
     const actual = `the columns ${names.map((name) => JSON.stringify(name)).join(', ')}`;
     throw new RecordError('no-file-column', { ...at, row: line, expected: 'a column "file"', actual });
   }
-  const text = decodeUtf8(whole.subarray(dataStart), at).replace(/\r\n?/g, '\n');
+  const text = decodeLines(whole.subarray(dataStart), line + 1, at).replace(/\r\n?/g, '\n');
   const entries: ManifestEntry[] = [];
   const rows = { file: options.file, delimiter, names, text, firstLine: line + 1 };
   visitQuotedRows(rows, (fields, rowLine) => {
@@ -40,4 +40,16 @@ export function readManifest(bytes: Uint8Array, options: ManifestOptions): Manif
     throw new RecordError('header-only', { ...at, row: line, expected, actual: 'a header and no row' });
   }
   return entries;
+}
+
+/** The text, or the refusal of the first line that is not UTF-8. */
+function decodeLines(bytes: Uint8Array, firstLine: number, at: { file?: string }): string {
+  const lines: string[] = [];
+  for (let start = 0; start < bytes.length; ) {
+    const lineEnd = bytes.indexOf(10, start);
+    const next = lineEnd < 0 ? bytes.length : lineEnd + 1;
+    lines.push(decodeUtf8(bytes.subarray(start, next), { ...at, row: firstLine + lines.length }));
+    start = next;
+  }
+  return lines.join('');
 }

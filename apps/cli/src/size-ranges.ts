@@ -1,0 +1,24 @@
+import { manifestNumbers, type NumberColumn } from '@surae/records';
+import { positiveNumber } from './positive-number.ts';
+
+type SizeRange = Pick<NumberColumn, 'least' | 'greatest' | 'unit'>;
+
+/** Ranges of the sizes that are told about a person, in the unit of the option; wide enough for any adult or child. Ours. */
+export const SIZE_RANGES = {
+  'heel-lever-mm': manifestNumbers.heel_lever_mm,
+  'body-mass-kg': manifestNumbers.body_mass_kg,
+  'string-rest-mm': manifestNumbers.string_rest_length_mm,
+  'external-mass-kg': { least: 0.1, greatest: 250, unit: 'kg' },
+  'ankle-lever-mm': { least: 30, greatest: 300, unit: 'mm' },
+  'ankle-angle-deg': { least: 1, greatest: 89, unit: 'deg' },
+} as const satisfies Readonly<Record<string, SizeRange>>;
+
+export type SizeName = keyof typeof SIZE_RANGES;
+
+/** The size that a text spells, or what was expected instead. */
+export function readSize(name: SizeName, text: string): number | { readonly expected: string } {
+  const { least, greatest, unit } = SIZE_RANGES[name];
+  const value = positiveNumber(text);
+  if (value !== undefined && value >= least && value <= greatest) return value;
+  return { expected: `a number of ${least} to ${greatest} ${unit}, with a point for decimals` };
+}
