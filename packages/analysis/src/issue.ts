@@ -23,8 +23,12 @@ export type IssueCode =
   | 'uneven-sampling'
   /** effective rate too low for the timing shown */
   | 'low-rate'
-  /** the signal never moves */
+  /** the signal never moves, or is in another unit */
   | 'flat'
+  /** the size is not that of a person on this placement: another unit, another placement, or a sensor at its limit */
+  | 'implausible-size'
+  /** the signal goes down where a raise goes up */
+  | 'upside-down'
   /** the sensor was mounted upside down or its axes were turned: handled, and said */
   | 'orientation'
   /** tilt from the accelerometer alone: fast movement makes it less certain */

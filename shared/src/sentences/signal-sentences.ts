@@ -9,7 +9,10 @@ export const ISSUE_SENTENCES = sentences('issue', {
   'no-quiet-stance': 'No quiet stance was found; the floor was taken from the bottoms of the repetitions.',
   'uneven-sampling': 'The sample times are uneven; they were kept, and brought to a regular grid for filtering.',
   'low-rate': 'There are too few samples a second for the timing that is shown.',
-  flat: 'No movement seen: the signal stays flat.',
+  flat: 'No movement seen: the signal stays flat, or it is in another unit than the file says.',
+  'implausible-size':
+    'The size of the signal is not that of a person on this placement: check the unit of the column and the placement.',
+  'upside-down': 'The signal goes down where a raise goes up: check whether the sensor hung upside down.',
   orientation: 'The sensor was mounted turned or upside down; its direction was found from gravity and movement.',
   'accelerometer-only': 'Tilt comes from the accelerometer alone: the faster the movement, the less certain it is.',
   'changed-in-final-pass': 'The final pass sees repetitions otherwise than the count while recording; both are kept.',

@@ -9,6 +9,7 @@ import { judge } from './judge.ts';
 import type { Report } from './report.ts';
 import type { AssessmentRequest, Subject } from './request.ts';
 import type { JudgingSettings, Settings } from './settings.ts';
+import { signalIssues } from './signal-issues.ts';
 
 /** Relative error of height that all repetitions of a foot sensor share: the lever, and where it pivots. */
 function sharedHeightError(subject: Subject, heel: HeelSettings, judging: JudgingSettings): number {
@@ -40,6 +41,8 @@ export function assess(trace: Trace, request: AssessmentRequest, settings: Setti
   } else {
     detection = detectBodyRaises(trace, placement, subject, body);
   }
+  const ofSignal = signalIssues(trace, placement, settings.judging.gravityMps2, settings.signal);
+  detection = { ...detection, issues: [...ofSignal, ...detection.issues] };
   const provisional = provisionalRaises(trace, placement, subject.heelLeverM, block);
   const differences = blockDifferences(detection.raises, provisional, settings.judging.topMovedS);
   return judge(detection, request, settings.judging, { commonRelativeU, blockDifferences: differences });

@@ -2,6 +2,7 @@ import { blockCounterDefaults } from './defaults/block-counter.ts';
 import { bodyDefaults } from './defaults/body.ts';
 import { heelDefaults } from './defaults/heel.ts';
 import { judgingDefaults } from './defaults/judging.ts';
+import { signalDefaults } from './defaults/signal.ts';
 import type { Settings } from './settings.ts';
 
 /**
@@ -17,6 +18,7 @@ export function defaultSettings(): Settings {
     body: bodyDefaults,
     block: blockCounterDefaults,
     judging: judgingDefaults,
+    signal: signalDefaults,
   });
 }
 

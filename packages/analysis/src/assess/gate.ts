@@ -5,7 +5,7 @@ import type { Gate, GateReason } from './report.ts';
 import type { JudgingSettings } from './settings.ts';
 
 /** Issues that make a set doubtful even where their place does not say so. */
-const DOUBTFUL = new Set(['sensor-moved', 'saturated', 'low-rate']);
+const DOUBTFUL = new Set(['sensor-moved', 'saturated', 'low-rate', 'flat', 'implausible-size', 'upside-down']);
 
 /**
  * Whether a trial may be interpreted at all: repetitions were found, the signal holds, few samples are lost, and the side
@@ -23,7 +23,7 @@ export function gateOf(detection: Detection, side: Side | undefined, settings: J
   const { raises, issues, motion } = detection;
   if (raises.length === 0) reasons.push('no-repetition');
   if (issues.some((issue) => issue.severity === 'invalid')) reasons.push('invalid-signal');
-  if (issues.some((issue) => issue.severity !== 'note' && DOUBTFUL.has(issue.code))) reasons.push('doubtful-signal');
+  if (issues.some((issue) => issue.severity === 'warning' && DOUBTFUL.has(issue.code))) reasons.push('doubtful-signal');
   if (raises.length > 0) {
     const set = { fromS: raises[0].startS, toS: raises[raises.length - 1].endS };
     const lostS = motion.gaps.reduce((sum, gap) => sum + overlapS(gap, set), 0);

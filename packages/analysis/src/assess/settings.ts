@@ -30,6 +30,23 @@ export interface JudgingSettings {
   readonly gapShareMost: number;
 }
 
+/** When a signal cannot be that of a person on the placement that was given. */
+export interface SignalLimits {
+  readonly heelMoveLeastM: number;
+  readonly heelMoveMostM: number;
+  readonly standingForceLeastN: number;
+  readonly standingForceMostN: number;
+  readonly gravityShareLeast: number;
+  readonly gravityShareMost: number;
+  readonly turnMostRadps: number;
+  readonly flatShare: number;
+  readonly riseShareLeast: number;
+  readonly directionFromM: number;
+  readonly restS: number;
+  readonly rateLeastHz: number;
+  readonly intervalRatioMost: number;
+}
+
 /** Every number that an assessment uses and no protocol states; plain JSON. */
 export interface Settings {
   /** detection from heel or foot */
@@ -39,4 +56,6 @@ export interface Settings {
   /** the count while samples arrive */
   readonly block: BlockCounterSettings;
   readonly judging: JudgingSettings;
+  /** what a signal of a person looks like */
+  readonly signal: SignalLimits;
 }
