@@ -9,8 +9,8 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     passWithNoTests: false,
     allowOnly: false,
-    testTimeout: 120_000,
-    hookTimeout: 120_000,
+    testTimeout: 300_000,
+    hookTimeout: 300_000,
     maxWorkers: 2,
   },
 });

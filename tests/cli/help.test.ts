@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { readArguments } from '../../apps/cli/src/arguments.ts';
 import { helpText } from '../../apps/cli/src/help.ts';
 import { PLACEMENTS, SIDES, TESTS } from '../../apps/cli/src/known-words.ts';
+import { projectText } from '../support/project.ts';
 
 /** Options that a help text explains, with a value where one is named behind them. */
 function explained(about: 'assess' | 'simulate'): string[][] {
@@ -46,6 +47,23 @@ test.each([
 test('the help names every word that is known', () => {
   const text = helpText('assess');
   for (const word of [...PLACEMENTS, ...SIDES, ...TESTS]) expect(text).toContain(word);
+});
+
+test('the help of simulate explains every level that is taken, and no other', () => {
+  const levels = [...helpText('simulate').matchAll(/^ {24}([a-z]+) {2,}\w/gm)].map(([, level]) => level);
+  expect(levels).toEqual(['clean', 'typical', 'hard', 'field', 'free']);
+  for (const level of levels) {
+    expect(readArguments(['simulate', '--out', 'o', '--level', level])).toMatchObject({ level });
+  }
+  expect(() => readArguments(['simulate', '--out', 'o', '--level', 'worse'])).toThrow(levels.join(', '));
+});
+
+test('the help explains every option of the command line', () => {
+  const source = projectText('apps/cli/src/arguments.ts');
+  const options = [...source.matchAll(/^ {8}'?([a-z-]+)'?: \{ type: '(?:string|boolean)'/gm)].map(([, name]) => name);
+  expect(options.length).toBeGreaterThan(20);
+  const text = helpText('surae') + helpText('assess') + helpText('simulate');
+  for (const option of options) expect(text).toContain(`--${option} `.trimEnd());
 });
 
 test('the first page leads to both commands and says what this is not', () => {

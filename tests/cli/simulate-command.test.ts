@@ -45,6 +45,14 @@ test('a foot sensor without gyroscope has no gyroscope', async () => {
   expect(text).not.toContain('gyro');
 });
 
+test('people who keep no beat are written like all others', async () => {
+  const memory = await simulate('--level', 'free', '--seed', '4');
+  expect(csvRows(memory.text('sets/truth.csv')).length).toBe(
+    simulateSet({ placement: 'heel', level: 'free', seed: 4 }).truth.repetitions.length,
+  );
+  expect(memory.text('sets/heel-free-4.csv')).toContain('level free, seed 4');
+});
+
 test('the same seed writes the same bytes', async () => {
   const [first, second] = [await simulate('--seed', '9'), await simulate('--seed', '9')];
   expect(first.files).toEqual(second.files);

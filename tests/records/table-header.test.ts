@@ -30,6 +30,10 @@ describe('a header', () => {
     expect(readTableHeader(encode('a,,\n')).names).toEqual(['a', '', '']);
   });
 
+  test('may have numbers among its names', () => {
+    expect(readTableHeader(encode('time [s],1,2\n')).names).toEqual(['time [s]', '1', '2']);
+  });
+
   test('keeps signs beyond ASCII', () => {
     expect(readTableHeader(encode('acc [m/s²],angle [°]')).names).toEqual(['acc [m/s²]', 'angle [°]']);
   });

@@ -69,8 +69,12 @@ Writes recordings of a simulated person, their truth, and a manifest that
 "surae assess --manifest" reads. The same seed writes the same files.
 
   --placement WHERE     heel, foot, trunk or platform        (heel)
-  --level LEVEL         clean, typical, hard, field or free: how much goes wrong
-                                                             (typical)
+  --level LEVEL         how much goes wrong                  (typical)
+                        clean    nothing
+                        typical  what a careful test still has
+                        hard     strong sway, noise, jitter, losses, drift
+                        field    hard, and steps, bounces, slips, knocks
+                        free     field, by people who keep no beat
   --seed N              the first seed                       (1)
   --count N             how many recordings, one seed each   (1)
   --no-gyroscope        a foot sensor without gyroscope
