@@ -50,3 +50,14 @@ test('one JSON object a line and nothing else', async () => {
   const lines = memory.out.trimEnd().split('\n');
   expect(lines.map((line) => (JSON.parse(line) as { status: string }).status)).toEqual(['ok', 'refused']);
 });
+
+test('a recording that is in the list twice is assessed twice, and the second says so', async () => {
+  const { code, memory } = await run({ files: [GOOD, GOOD], output: { kind: 'json' } });
+  expect(code).toBe(0);
+  const sentences = memory.out
+    .trim()
+    .split('\n')
+    .map((line) => (JSON.parse(line) as { issues: { code: string; sentence: string }[] }).issues)
+    .map((issues) => issues.filter((issue) => issue.code === 'same-bytes').map((issue) => issue.sentence));
+  expect(sentences).toEqual([[], [`This recording was in the list before: ${GOOD} is the same.`]]);
+});

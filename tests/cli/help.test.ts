@@ -1,3 +1,4 @@
+import { manifestNumbers } from '@surae/records';
 import { expect, test } from 'vitest';
 import { readArguments } from '../../apps/cli/src/arguments.ts';
 import { helpText } from '../../apps/cli/src/help.ts';
@@ -64,6 +65,14 @@ test('the help explains every option of the command line', () => {
   expect(options.length).toBeGreaterThan(20);
   const text = helpText('surae') + helpText('assess') + helpText('simulate');
   for (const option of options) expect(text).toContain(`--${option} `.trimEnd());
+});
+
+test('the help names every column of a manifest that is used', () => {
+  const text = helpText('assess').replace(/\s+/g, '');
+  const source = projectText('apps/cli/src/manifest.ts') + projectText('apps/cli/src/trial-context.ts');
+  const used = [...source.matchAll(/'([a-z]+(?:_[a-z]+)+)'/g)].map(([, column]) => column);
+  expect(used).toEqual(expect.arrayContaining(['external_mass_kg', 'end_reason', 'pain_peak']));
+  for (const column of [...used, ...Object.keys(manifestNumbers)]) expect(text).toContain(column);
 });
 
 test('the first page leads to both commands and says what this is not', () => {

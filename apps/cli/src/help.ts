@@ -49,9 +49,13 @@ The recording: a first line such as
   time [s],heel_height [mm]
   time [s],acc_x [m/s2],acc_y [m/s2],acc_z [m/s2],gyro_x [deg/s],...
   time [s],force [N]
+  Lines that begin with # are remarks. Decimals have a point.
 The manifest: columns file,person,visit,side,test,placement,heel_lever_mm,
-body_mass_kg; more are handed on as they came. Paths are relative to it; an
-empty cell is unknown, and what the command line says fills it.
+body_mass_kg. Used as well where they are there: string_rest_length_mm,
+external_mass_kg, ankle_lever_mm, ankle_angle_deg, protocol, end_reason,
+exertion and pain_peak (0 to 10). All others are handed on as they came. Paths
+are relative to it; an empty cell is unknown, and what the command line says
+fills it.
 
 Exit code: 0 all assessed, 1 some refused (listed on standard error), 2 the
 command line cannot be followed.
