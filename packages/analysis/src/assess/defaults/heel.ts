@@ -29,7 +29,7 @@ export const heelDefaults: HeelSettings = {
   spikeRate: 1.5, // ours
   noise: {
     usualSwayM: 0.002, // from memory: sway of a standing heel is 1 to 3 mm
-    usualSwayTimeS: 0.3, // ours
+    usualSwayTimeS: 0.5, // ours
     leastSwayM: 0.0004, // ours
     leastWhiteM: 0.0001, // ours
     leastWhiteFootM: 0.0003, // ours

@@ -1,6 +1,7 @@
 import { solveSymmetric } from './linear-solve.ts';
 import { moveLevel, moveSize, orderTimes } from './move-model.ts';
 import type { MoveShape } from './move-shape.ts';
+import { addPartsPrior, type PartsPrior } from './parts-prior.ts';
 import type { Whitening } from './sway-noise.ts';
 
 /** Up, hold, down: times and levels of one repetition. */
@@ -38,6 +39,8 @@ export interface FitData {
   readonly level: Float64Array;
   /** makes the departures independent, see {@link Whitening} */
   readonly whitening: Whitening;
+  /** how long the parts usually last in the set, where that is known [s] */
+  readonly parts?: PartsPrior | undefined;
 }
 
 const size = moveSize;
@@ -98,6 +101,11 @@ function assemble(q: Float64Array, data: FitData, up: MoveShape, down: MoveShape
       gradient[a] = gradient[a] + wa * x;
       for (let b = 0; b <= a; b++) matrix[a * size + b] = matrix[a * size + b] + wa * white[b];
     }
+  }
+  if (data.parts !== undefined) {
+    const cost = addPartsPrior(data.parts, q, size, normal);
+    normal.cost += cost;
+    normal.upCost += cost / 2;
   }
 }
 

@@ -2,17 +2,23 @@ import { solveSymmetric } from './linear-solve.ts';
 import type { FitData, Move } from './move-fit.ts';
 import { moveLevel, moveSize, orderTimes } from './move-model.ts';
 import { type MoveShape, moveShape, readShape, type ShapeExponents } from './move-shape.ts';
+import { addPartsPrior, type PartsPrior, partCount, partsPrior, usualParts } from './parts-prior.ts';
 
 export interface ChosenShapes {
   readonly up: MoveShape;
   readonly down: MoveShape;
+  /** how long the parts last; undefined for too few repetitions */
+  readonly parts: PartsPrior | undefined;
+  /** the repetitions as they were fitted together */
+  readonly moves: readonly Move[];
 }
 
 /** Parameters of one shape: logarithm of start, of end, spread and tilt. */
 const shapeSize = 4;
 
-/** Shared parameters: those of the way up, then of the way down. */
-const sharedSize = 2 * shapeSize;
+/** Shared parameters: those of the way up, of the way down, then the usual length of the parts. */
+const shapesSize = 2 * shapeSize;
+const sharedSize = shapesSize + partCount;
 
 /** How far they usually lie from minimum jerk: a factor of 1.5 in either exponent, a spread of 3, a tilt of 0.7. */
 const usualSd = [0.4, 0.4, 3, 0.7] as const;
@@ -21,13 +27,24 @@ const usualSd = [0.4, 0.4, 3, 0.7] as const;
 const origin = [Math.log(2), Math.log(2), 0, 0] as const;
 const twoStrokes = [Math.log(2.7), Math.log(2.7), 6, 0] as const;
 
-/** How much the logarithms of the exponents at the top differ between the way up and the way down; ours. */
-const mirrorSd = 0.15;
+/**
+ * The way down is about the way up backwards: which parameters answer each other, how far they differ, and whether with
+ * the sign turned; ours.
+ */
+const mirrored = [
+  { rising: 1, falling: 0, sd: 0.06, sign: 1 },
+  { rising: 0, falling: 1, sd: 0.06, sign: 1 },
+  { rising: 2, falling: 2, sd: 0.7, sign: 1 },
+  { rising: 3, falling: 3, sd: 0.5, sign: -1 },
+] as const;
 
 /** Whitened departures beyond this many units count less and less. */
 const softness = 3;
 
 const rounds = 20;
+
+/** Fewer repetitions show no habit. */
+const leastForHabit = 4;
 
 interface Way {
   readonly shape: MoveShape;
@@ -65,7 +82,13 @@ interface Blocks {
   cost: number;
 }
 
-function assemble(all: readonly FitData[], moves: readonly Float64Array[], shared: Float64Array): Blocks {
+function assemble(
+  all: readonly FitData[],
+  moves: readonly Float64Array[],
+  shared: Float64Array,
+  habit: PartsPrior | undefined,
+): Blocks {
+  const parts = habit && { ...habit, usualS: Array.from(shared.subarray(shapesSize)) };
   const [up, down] = [wayOf(shared, 0), wayOf(shared, shapeSize)];
   const blocks: Blocks = {
     own: all.map(() => new Float64Array(moveSize * moveSize)),
@@ -75,29 +98,48 @@ function assemble(all: readonly FitData[], moves: readonly Float64Array[], share
     sharedGradient: new Float64Array(sharedSize),
     cost: 0,
   };
-  all.forEach((data, k) => addRepetition(data, moves[k], up, down, blocks, k));
-  for (let a = 0; a < sharedSize; a++) {
+  all.forEach((data, k) => {
+    addRepetition(data, moves[k], up, down, blocks, k);
+    if (parts === undefined) return;
+    blocks.cost += addPartsPrior(parts, moves[k], moveSize, {
+      matrix: blocks.own[k],
+      gradient: blocks.ownGradient[k],
+      shared: {
+        first: shapesSize,
+        size: sharedSize,
+        matrix: blocks.shared,
+        gradient: blocks.sharedGradient,
+        coupling: blocks.coupling[k],
+      },
+    });
+  });
+  for (let a = shapesSize; a < sharedSize; a++) {
+    blocks.shared[a * sharedSize + a] += 1e-6;
+  }
+  for (let a = 0; a < shapesSize; a++) {
     const usual = origin[a % shapeSize];
     const precision = 1 / usualSd[a % shapeSize] ** 2;
     blocks.cost += precision * (shared[a] - usual) ** 2;
     blocks.shared[a * sharedSize + a] += precision;
     blocks.sharedGradient[a] += precision * (usual - shared[a]);
   }
-  // A top is left about as it was reached, up to a sixth in the exponents: else sway would shift it to one side.
-  const [reached, left] = [1, shapeSize];
-  const apart = shared[reached] - shared[left];
-  const precision = 1 / mirrorSd ** 2;
-  blocks.cost += precision * apart * apart;
-  blocks.sharedGradient[reached] -= precision * apart;
-  blocks.sharedGradient[left] += precision * apart;
-  blocks.shared[reached * sharedSize + reached] += precision;
-  blocks.shared[left * sharedSize + left] += precision;
-  blocks.shared[left * sharedSize + reached] -= precision;
+  // Who nears the top slowly leaves it slowly, and the same holds at the bottom: else sway would shift the top to one side.
+  for (const { rising, falling, sd, sign } of mirrored) {
+    const [a, b] = [rising, shapeSize + falling];
+    const apart = shared[a] - sign * shared[b];
+    const precision = 1 / (sd * sd);
+    blocks.cost += precision * apart * apart;
+    blocks.sharedGradient[a] -= precision * apart;
+    blocks.sharedGradient[b] += sign * precision * apart;
+    blocks.shared[a * sharedSize + a] += precision;
+    blocks.shared[b * sharedSize + b] += precision;
+    blocks.shared[b * sharedSize + a] -= sign * precision;
+  }
   return blocks;
 }
 
 function addRepetition(data: FitData, p: Float64Array, up: Way, down: Way, blocks: Blocks, k: number): void {
-  const total = moveSize + sharedSize;
+  const total = moveSize + shapesSize;
   const slopes = new Float64Array(moveSize);
   const inner = new Float64Array(total);
   const sway = new Float64Array(total);
@@ -140,7 +182,7 @@ function addRepetition(data: FitData, p: Float64Array, up: Way, down: Way, block
       if (a < moveSize) {
         ownGradient[a] += weighted * x;
         for (let b = 0; b <= a; b++) own[a * moveSize + b] += weighted * white[b];
-        for (let b = 0; b < sharedSize; b++) coupling[a * sharedSize + b] += weighted * white[moveSize + b];
+        for (let b = 0; b < shapesSize; b++) coupling[a * sharedSize + b] += weighted * white[moveSize + b];
       } else {
         sharedGradient[a - moveSize] += weighted * x;
         for (let b = moveSize; b <= a; b++) {
@@ -209,7 +251,20 @@ export function chooseShapes(all: readonly FitData[], guesses: readonly Move[]):
           (a, b) => (b.cost < a.cost ? b : a),
           usual,
         );
-  return { up: moveShape(exponentsOf(best.shared, 0)), down: moveShape(exponentsOf(best.shared, shapeSize)) };
+  return {
+    up: moveShape(exponentsOf(best.shared, 0)),
+    down: moveShape(exponentsOf(best.shared, shapeSize)),
+    parts: all.length < leastForHabit ? undefined : partsPrior(best.shared.subarray(shapesSize)),
+    moves: best.moves.map(([startS, highFromS, highToS, endS, before, top, after]) => ({
+      startS,
+      highFromS,
+      highToS,
+      endS,
+      before,
+      top,
+      after,
+    })),
+  };
 }
 
 /** Misfit of one sample below which the noise alone explains what is left; 1 is expected. */
@@ -219,8 +274,7 @@ function search(
   all: readonly FitData[],
   guesses: readonly Move[],
   from: Float64Array,
-): { readonly shared: Float64Array; readonly cost: number } {
-  let shared = from;
+): { readonly shared: Float64Array; readonly moves: readonly Float64Array[]; readonly cost: number } {
   const shortest = all.map(({ timesS }) => Math.max(0.06, 3 * (timesS[1] - timesS[0])));
   let moves = guesses.map((guess, k) => {
     const p = Float64Array.of(
@@ -235,7 +289,10 @@ function search(
     orderTimes(p, shortest[k]);
     return p;
   });
-  let blocks = assemble(all, moves, shared);
+  const usual = all.length === 0 ? new Float64Array(partCount) : usualParts(moves);
+  const habit = all.length < leastForHabit ? undefined : partsPrior(usual);
+  let shared = Float64Array.of(...from, ...usual);
+  let blocks = assemble(all, moves, shared, habit);
   let damping = 0.1;
   for (let round = 0; round < rounds; round++) {
     const step = stepOf(blocks, damping);
@@ -246,7 +303,7 @@ function search(
       orderTimes(next, shortest[k]);
       return next;
     });
-    const tried = assemble(all, nextMoves, nextShared);
+    const tried = assemble(all, nextMoves, nextShared, habit);
     if (tried.cost < blocks.cost) {
       const small = blocks.cost - tried.cost < 1e-3 * tried.cost;
       [shared, moves, blocks] = [nextShared, nextMoves, tried];
@@ -257,11 +314,12 @@ function search(
       if (damping > 1e4) break;
     }
   }
-  return { shared, cost: blocks.cost };
+  return { shared, moves, cost: blocks.cost };
 }
 
 /** Keeps the parameters of a shape where the family means something. */
 function held(value: number, index: number): number {
+  if (index >= shapesSize) return Math.max(0, value);
   const kind = index % shapeSize;
   if (kind === 2) return Math.min(15, Math.max(-0.9, value));
   if (kind === 3) return Math.min(3, Math.max(-3, value));
