@@ -1,4 +1,5 @@
 import { median } from '../../signal/order-statistics.ts';
+import { softMisfit, softRoot } from './innovations.ts';
 import { solveSymmetric } from './linear-solve.ts';
 
 /** How long the parts of a repetition last in this set, and how far a single one departs from that. */
@@ -17,9 +18,6 @@ const [commonSpread, ownSpread] = [0.2, 0.03];
 
 /** Every part may depart by as much, however short [s]; ours. */
 const leastOwnS = 0.01;
-
-/** Departures from the usual parts beyond so many standard deviations count less and less. */
-const softness = 3;
 
 /**
  * Usual length of each part: the median over the repetitions.
@@ -92,7 +90,7 @@ export function addPartsPrior(prior: PartsPrior, p: Float64Array, size: number, 
     departure.reduce((sum, value, b) => sum + precision[partCount * a + b] * value, 0),
   );
   const squared = departure.reduce((sum, value, a) => sum + value * pull[a], 0);
-  const root = Math.sqrt(1 + squared / (softness * softness));
+  const root = softRoot(squared);
   const at = (a: number, b: number): number =>
     (a < 0 || b < 0 || a >= partCount || b >= partCount ? 0 : precision[partCount * a + b]) / root;
   // part k is the difference of the times k + 1 and k
@@ -116,5 +114,5 @@ export function addPartsPrior(prior: PartsPrior, p: Float64Array, size: number, 
       }
     }
   }
-  return 2 * softness * softness * (root - 1);
+  return softMisfit(root);
 }

@@ -1,8 +1,10 @@
+import { innovations, softMisfit, softRoot } from './innovations.ts';
 import { solveSymmetric } from './linear-solve.ts';
 import type { FitData, Move } from './move-fit.ts';
 import { moveLevel, moveSize, orderTimes } from './move-model.ts';
 import { type MoveShape, moveShape, readShape, type ShapeExponents } from './move-shape.ts';
 import { addPartsPrior, type PartsPrior, partCount, partsPrior, usualParts } from './parts-prior.ts';
+import { addShapePrior, origin, shapeSize } from './shape-prior.ts';
 
 export interface ChosenShapes {
   readonly up: MoveShape;
@@ -13,33 +15,12 @@ export interface ChosenShapes {
   readonly moves: readonly Move[];
 }
 
-/** Parameters of one shape: logarithm of start, of end, spread and tilt. */
-const shapeSize = 4;
-
 /** Shared parameters: those of the way up, of the way down, then the usual length of the parts. */
 const shapesSize = 2 * shapeSize;
 const sharedSize = shapesSize + partCount;
 
-/** How far they usually lie from minimum jerk: a factor of 1.5 in either exponent, a spread of 3, a tilt of 0.7. */
-const usualSd = [0.4, 0.4, 3, 0.7] as const;
-
-/** Where minimum jerk lies, and a move in two strokes: the two places from which the search sets out. */
-const origin = [Math.log(2), Math.log(2), 0, 0] as const;
+/** A move in two strokes: the second place, beside minimum jerk, from which the search sets out. */
 const twoStrokes = [Math.log(2.7), Math.log(2.7), 6, 0] as const;
-
-/**
- * The way down is about the way up backwards: which parameters answer each other, how far they differ, and whether with
- * the sign turned; ours.
- */
-const mirrored = [
-  { rising: 1, falling: 0, sd: 0.06, sign: 1 },
-  { rising: 0, falling: 1, sd: 0.06, sign: 1 },
-  { rising: 2, falling: 2, sd: 0.7, sign: 1 },
-  { rising: 3, falling: 3, sd: 0.5, sign: -1 },
-] as const;
-
-/** Whitened departures beyond this many units count less and less. */
-const softness = 3;
 
 const rounds = 20;
 
@@ -116,67 +97,36 @@ function assemble(
   for (let a = shapesSize; a < sharedSize; a++) {
     blocks.shared[a * sharedSize + a] += 1e-6;
   }
-  for (let a = 0; a < shapesSize; a++) {
-    const usual = origin[a % shapeSize];
-    const precision = 1 / usualSd[a % shapeSize] ** 2;
-    blocks.cost += precision * (shared[a] - usual) ** 2;
-    blocks.shared[a * sharedSize + a] += precision;
-    blocks.sharedGradient[a] += precision * (usual - shared[a]);
-  }
-  // Who nears the top slowly leaves it slowly, and the same holds at the bottom: else sway would shift the top to one side.
-  for (const { rising, falling, sd, sign } of mirrored) {
-    const [a, b] = [rising, shapeSize + falling];
-    const apart = shared[a] - sign * shared[b];
-    const precision = 1 / (sd * sd);
-    blocks.cost += precision * apart * apart;
-    blocks.sharedGradient[a] -= precision * apart;
-    blocks.sharedGradient[b] += sign * precision * apart;
-    blocks.shared[a * sharedSize + a] += precision;
-    blocks.shared[b * sharedSize + b] += precision;
-    blocks.shared[b * sharedSize + a] -= sign * precision;
-  }
+  blocks.cost += addShapePrior(shared, sharedSize, blocks.shared, blocks.sharedGradient);
   return blocks;
 }
 
 function addRepetition(data: FitData, p: Float64Array, up: Way, down: Way, blocks: Blocks, k: number): void {
   const total = moveSize + shapesSize;
-  const slopes = new Float64Array(moveSize);
-  const inner = new Float64Array(total);
-  const sway = new Float64Array(total);
-  const white = new Float64Array(total);
+  const ownSlopes = new Float64Array(moveSize);
+  const slopes = new Float64Array(total);
   const { timesS, level, whitening } = data;
   const [own, coupling, ownGradient] = [blocks.own[k], blocks.coupling[k], blocks.ownGradient[k]];
   const { shared, sharedGradient } = blocks;
-  const { decay, passed } = whitening;
-  let [levelInner, levelSway] = [0, 0];
+  const { white, take } = innovations(whitening, total);
   for (let i = 0; i < timesS.length; i++) {
     const t = timesS[i];
-    const departure = level[i] - moveLevel(p, t, up.shape, down.shape, slopes);
+    const departure = level[i] - moveLevel(p, t, up.shape, down.shape, ownSlopes);
     const rising = t > p[0] && t < p[1];
     const falling = t > p[2] && t < p[3];
     const u = rising ? (t - p[0]) / (p[1] - p[0]) : falling ? (t - p[2]) / (p[3] - p[2]) : 0;
-    const innerGain = whitening.innerGain[i];
-    const swayGain = whitening.swayGain[i];
-    const scale = whitening.scale[i];
-    const surprise = departure - levelSway;
-    levelInner += innerGain * surprise;
-    levelSway = passed * levelInner + decay * (levelSway + swayGain * surprise);
-    levelInner *= decay;
-    for (let a = 0; a < total; a++) {
-      let slope = 0;
-      if (a < moveSize) slope = slopes[a];
-      else if (rising && a < moveSize + shapeSize) slope = (p[5] - p[4]) * readShape(up.slopes[a - moveSize], u);
-      else if (falling && a >= moveSize + shapeSize)
-        slope = (p[6] - p[5]) * readShape(down.slopes[a - moveSize - shapeSize], u);
-      const fresh = slope - sway[a];
-      const stage = inner[a] + innerGain * fresh;
-      sway[a] = passed * stage + decay * (sway[a] + swayGain * fresh);
-      inner[a] = decay * stage;
-      white[a] = fresh * scale;
+    slopes.fill(0);
+    slopes.set(ownSlopes);
+    const way = rising ? up : falling ? down : undefined;
+    if (way !== undefined) {
+      const [first, span] = rising ? [moveSize, p[5] - p[4]] : [moveSize + shapeSize, p[6] - p[5]];
+      way.slopes.forEach((table, k) => {
+        slopes[first + k] = span * readShape(table, u);
+      });
     }
-    const x = surprise * scale;
-    const root = Math.sqrt(1 + (x * x) / (softness * softness));
-    blocks.cost += 2 * softness * softness * (root - 1);
+    const x = take(i, departure, slopes);
+    const root = softRoot(x * x);
+    blocks.cost += softMisfit(root);
     for (let a = 0; a < total; a++) {
       const weighted = white[a] / root;
       if (a < moveSize) {

@@ -182,12 +182,10 @@ export function reachOf(
   return [left, right];
 }
 
-/** How the person of the set moves. */
+/** How the person of the set moves: shapes of the way up and down; how long the parts usually last, where known. */
 export interface Manner {
-  /** shape of the way up and of the way down */
   readonly up: MoveShape;
   readonly down: MoveShape;
-  /** how long the parts usually last; undefined where that is not known */
   readonly parts: PartsPrior | undefined;
 }
 
