@@ -24,3 +24,8 @@ test('gradient and curvature answer the cost, as differences show', () => {
     expect(matrix[a * 8 + a]).toBeCloseTo((cost(a, 1e-2) - 2 * cost(a, 0) + cost(a, -1e-2)) / 2e-4, 4);
   }
 });
+
+test('a later greater stroke on the way up answers an earlier one on the way down', () => {
+  const up = [...origin.slice(0, 3), 0.5];
+  expect(misfit([...up, ...origin.slice(0, 3), -0.5])).toBeLessThan(misfit([...up, ...origin.slice(0, 3), 0.5]));
+});
