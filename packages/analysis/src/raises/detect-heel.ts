@@ -12,6 +12,7 @@ import { restLevel } from './heel/floor.ts';
 import { type FloorLine, floorLine, restVotes } from './heel/floor-line.ts';
 import type { HeelSettings } from './heel/heel-settings.ts';
 import { heightUncertainty } from './heel/height-uncertainty.ts';
+import type { Move } from './heel/move-fit.ts';
 import { restsBetween } from './heel/rests.ts';
 import type { Judged } from './heel/set-isolation.ts';
 import { chooseShapes } from './heel/shape-choice.ts';
@@ -33,6 +34,14 @@ interface Found {
   readonly judged: Judged;
   readonly stretch: Stretch;
   readonly timed: Timed;
+}
+
+/** More repetitions tell little more about the manner of a person; ours. */
+const mostForShapes = 40;
+
+/** The stretch with a fit that is known already for its first guess. */
+function fitted(stretch: Stretch, move: Move | undefined): Stretch {
+  return move === undefined ? stretch : { ...stretch, guess: move };
 }
 
 /**
@@ -99,7 +108,7 @@ export function detectHeelRaises(
     ),
   );
   const plain = stretches.map((_, i) => i).filter((i) => stretches[i].highs.length === 1);
-  const some = plain.filter((_, k) => k % Math.ceil(plain.length / 12) === 0);
+  const some = plain.filter((_, k) => k % Math.ceil(plain.length / mostForShapes) === 0);
   const chosen = chooseShapes(
     some.map((i) => samplesOf(signal, reaches[i][0], reaches[i][1])),
     some.map((i) => stretches[i].guess),
@@ -107,7 +116,7 @@ export function detectHeelRaises(
   const found: Found[] = stretches.map((stretch, i) => ({
     judged: members[i],
     stretch,
-    timed: timeRepetition(stretch, reaches[i], signal, chosen.up, chosen.down),
+    timed: timeRepetition(fitted(stretch, chosen.moves[some.indexOf(i)]), reaches[i], signal, chosen),
   }));
   const rests = restsBetween(
     found.map(({ timed }) => timed),

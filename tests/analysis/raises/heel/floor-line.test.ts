@@ -66,3 +66,9 @@ test('a long rest with the heel up is one high return, not a moved sensor', () =
   const votes = [...steady.slice(0, 15), ...pause, ...steady.slice(15)];
   expect(floorLine(votes, 0, 0.001).steps).toEqual([]);
 });
+
+test('a long rest gives no more votes than three', () => {
+  const votes = restVotes(new Float64Array(1000), 0, 100, [{ fromS: 0, toS: 8 }]);
+  expect(votes.length).toBe(3);
+  expect(Math.max(...votes.map((vote) => vote.weight))).toBeLessThanOrEqual(1.3);
+});

@@ -35,7 +35,12 @@ function timed(level: (timeS: number) => number) {
   const [candidate] = describeBumps(joined, signal.smoothM, 0, 100, undefined);
   const stretch = stretchOf(candidate, signal);
   const reach = reachOf(stretch, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY, signal);
-  return { candidate, signal, stretch, timed: timeRepetition(stretch, reach, signal, shape, shape) };
+  return {
+    candidate,
+    signal,
+    stretch,
+    timed: timeRepetition(stretch, reach, signal, { up: shape, down: shape, parts: undefined }),
+  };
 }
 
 describe('timing', () => {

@@ -20,16 +20,16 @@ export const heelDefaults: HeelSettings = {
   boutGapS: 30, // ours
   belowFloorM: 0.014, // 4.5 degrees toes-up on an 18 cm lever, six times the sway; ours
   travelAcceleration: 0.8, // ours
-  heelLeverUM: 0.005, // tape on a foot; common practice, no source
-  tiltURad: 0.5 * degree, // between bottom and top, by the gyroscope; ours
-  tiltAccelerometerOnlyURad: 1.2 * degree, // offsets of the axes and what the lever leaves over; ours
-  pivotMigrationU: 0.05, // common practice, no source
+  heelLeverUM: 0.003, // tape on a foot; ours
+  tiltURad: 0.35 * degree, // between bottom and top, by the gyroscope; ours
+  tiltAccelerometerOnlyURad: 0.7 * degree, // offsets of the axes and what the lever leaves over; ours
+  pivotMigrationU: 0.015, // ours
   spikeM: 0.012, // ours
   spikeAcceleration: 4, // ours
   spikeRate: 1.5, // ours
   noise: {
     usualSwayM: 0.002, // from memory: sway of a standing heel is 1 to 3 mm
-    usualSwayTimeS: 0.3, // ours
+    usualSwayTimeS: 0.5, // ours
     leastSwayM: 0.0004, // ours
     leastWhiteM: 0.0001, // ours
     leastWhiteFootM: 0.0003, // ours
@@ -50,7 +50,7 @@ export const heelDefaults: HeelSettings = {
     shakeAcceleration: 3, // quick raises stay near it, strides reach ten times as much; ours
     leverRounds: 5, // ours
     leastAgreement: 0.5, // ours
-    slip: { sideS: 2.5, leastRad: 1.8 * degree, greatestRad: 12 * degree }, // ours
+    slip: { sideS: 2.5, leastRad: 1.8 * degree, greatestRad: 9 * degree }, // ours
     rest: { windowS: 0.5, toleranceRad: 2 * degree, enoughS: 1.5 },
   },
 };

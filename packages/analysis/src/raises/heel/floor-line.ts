@@ -25,8 +25,12 @@ const reachS = 20;
 /** Slope that a sensor at rest may have: 3 mm a minute [m/s]. */
 const usualSlope = 0.003 / 60;
 
+/** A long rest tells of one return, which may have stayed high: it counts as no more pieces than these; ours. */
+const mostPieces = 3;
+
 /**
- * Evidence for the level at rest from the time between repetitions: the middle of each half second of it.
+ * Evidence for the level at rest from the time between repetitions: the middle of each half second
+ * of it, or of each third of a long rest.
  *
  * @param smooth - low-passed level [m]
  * @param startS - time of the first sample [s]
@@ -47,7 +51,7 @@ export function restVotes(
   for (const [rest, { fromS, toS }] of rests.entries()) {
     const from = Math.max(0, Math.ceil((fromS - startS) * sampleRateHz));
     const to = Math.min(smooth.length, Math.floor((toS - startS) * sampleRateHz) + 1);
-    const pieces = Math.max(1, Math.round((to - from) / piece));
+    const pieces = Math.min(mostPieces, Math.max(1, Math.round((to - from) / piece)));
     for (let k = 0; k < pieces; k++) {
       const begin = from + Math.round(((to - from) * k) / pieces);
       const end = from + Math.round(((to - from) * (k + 1)) / pieces);
@@ -55,7 +59,7 @@ export function restVotes(
       votes.push({
         timeS: startS + (begin + end - 1) / 2 / sampleRateHz,
         level: median(smooth.subarray(begin, end)),
-        weight: 0.3 + (end - begin) / piece,
+        weight: 0.3 + Math.min(1, (end - begin) / piece),
         rest,
       });
     }
@@ -105,7 +109,7 @@ export function floorLine(given: readonly FloorVote[], restM: number, leastScatt
 
 /** Rests on either side of a possible step: at most, and at least. */
 const sideCount = 12;
-const leastSide = 6;
+const leastSide = 3;
 
 /** A step is told from chance when it exceeds so many standard errors; there are many places to look at. */
 const clearRatio = 6;

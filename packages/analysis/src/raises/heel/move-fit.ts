@@ -1,6 +1,8 @@
+import { innovations, softMisfit, softRoot } from './innovations.ts';
 import { solveSymmetric } from './linear-solve.ts';
 import { moveLevel, moveSize, orderTimes } from './move-model.ts';
 import type { MoveShape } from './move-shape.ts';
+import { addPartsPrior, type PartsPrior } from './parts-prior.ts';
 import type { Whitening } from './sway-noise.ts';
 
 /** Up, hold, down: times and levels of one repetition. */
@@ -38,15 +40,14 @@ export interface FitData {
   readonly level: Float64Array;
   /** makes the departures independent, see {@link Whitening} */
   readonly whitening: Whitening;
+  /** how long the parts usually last in the set, where that is known [s] */
+  readonly parts?: PartsPrior | undefined;
 }
 
 const size = moveSize;
 
 /** Greatest number of Gauss-Newton rounds; most fits need 5 to 10. */
 const rounds = 25;
-
-/** Whitened departures beyond this many units count less and less. */
-const softness = 3;
 
 interface Normal {
   readonly matrix: Float64Array;
@@ -60,12 +61,7 @@ function assemble(q: Float64Array, data: FitData, up: MoveShape, down: MoveShape
   const { timesS, level, whitening } = data;
   const { matrix, gradient } = normal;
   const d = new Float64Array(size);
-  // what the samples before foretell of each derivative: inner stage and sway
-  const inner = new Float64Array(size);
-  const sway = new Float64Array(size);
-  const white = new Float64Array(size);
-  const { decay, passed } = whitening;
-  let [levelInner, levelSway] = [0, 0];
+  const { white, take } = innovations(whitening, size);
   const middle = (q[1] + q[2]) / 2;
   matrix.fill(0);
   gradient.fill(0);
@@ -73,23 +69,9 @@ function assemble(q: Float64Array, data: FitData, up: MoveShape, down: MoveShape
   normal.upCost = 0;
   for (let i = 0; i < timesS.length; i++) {
     const departure = level[i] - moveLevel(q, timesS[i], up, down, d);
-    const innerGain = whitening.innerGain[i];
-    const swayGain = whitening.swayGain[i];
-    const scale = whitening.scale[i];
-    const surprise = departure - levelSway;
-    levelInner += innerGain * surprise;
-    levelSway = passed * levelInner + decay * (levelSway + swayGain * surprise);
-    levelInner *= decay;
-    for (let a = 0; a < size; a++) {
-      const fresh = d[a] - sway[a];
-      const stage = inner[a] + innerGain * fresh;
-      sway[a] = passed * stage + decay * (sway[a] + swayGain * fresh);
-      inner[a] = decay * stage;
-      white[a] = fresh * scale;
-    }
-    const x = surprise * scale;
-    const root = Math.sqrt(1 + (x * x) / (softness * softness));
-    const cost = 2 * softness * softness * (root - 1);
+    const x = take(i, departure, d);
+    const root = softRoot(x * x);
+    const cost = softMisfit(root);
     normal.cost += cost;
     if (timesS[i] < middle) normal.upCost += cost;
     const weight = 1 / root;
@@ -98,6 +80,11 @@ function assemble(q: Float64Array, data: FitData, up: MoveShape, down: MoveShape
       gradient[a] = gradient[a] + wa * x;
       for (let b = 0; b <= a; b++) matrix[a * size + b] = matrix[a * size + b] + wa * white[b];
     }
+  }
+  if (data.parts !== undefined) {
+    const cost = addPartsPrior(data.parts, q, size, normal);
+    normal.cost += cost;
+    normal.upCost += cost / 2;
   }
 }
 

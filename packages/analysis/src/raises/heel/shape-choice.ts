@@ -1,33 +1,31 @@
+import { innovations, softMisfit, softRoot } from './innovations.ts';
 import { solveSymmetric } from './linear-solve.ts';
 import type { FitData, Move } from './move-fit.ts';
 import { moveLevel, moveSize, orderTimes } from './move-model.ts';
 import { type MoveShape, moveShape, readShape, type ShapeExponents } from './move-shape.ts';
+import { addPartsPrior, type PartsPrior, partCount, partsPrior, usualParts } from './parts-prior.ts';
+import { addShapePrior, origin, shapeSize } from './shape-prior.ts';
 
 export interface ChosenShapes {
   readonly up: MoveShape;
   readonly down: MoveShape;
+  /** how long the parts last; undefined for too few repetitions */
+  readonly parts: PartsPrior | undefined;
+  /** the repetitions as they were fitted together */
+  readonly moves: readonly Move[];
 }
 
-/** Parameters of one shape: logarithm of start, of end, spread and tilt. */
-const shapeSize = 4;
+/** Shared parameters: those of the way up, of the way down, then the usual length of the parts. */
+const shapesSize = 2 * shapeSize;
+const sharedSize = shapesSize + partCount;
 
-/** Shared parameters: those of the way up, then of the way down. */
-const sharedSize = 2 * shapeSize;
-
-/** How far they usually lie from minimum jerk: a factor of 1.5 in either exponent, a spread of 3, a tilt of 0.7. */
-const usualSd = [0.4, 0.4, 3, 0.7] as const;
-
-/** Where minimum jerk lies, and a move in two strokes: the two places from which the search sets out. */
-const origin = [Math.log(2), Math.log(2), 0, 0] as const;
+/** A move in two strokes: the second place, beside minimum jerk, from which the search sets out. */
 const twoStrokes = [Math.log(2.7), Math.log(2.7), 6, 0] as const;
 
-/** How much the logarithms of the exponents at the top differ between the way up and the way down; ours. */
-const mirrorSd = 0.15;
-
-/** Whitened departures beyond this many units count less and less. */
-const softness = 3;
-
 const rounds = 20;
+
+/** Fewer repetitions show no habit. */
+const leastForHabit = 4;
 
 interface Way {
   readonly shape: MoveShape;
@@ -65,7 +63,13 @@ interface Blocks {
   cost: number;
 }
 
-function assemble(all: readonly FitData[], moves: readonly Float64Array[], shared: Float64Array): Blocks {
+function assemble(
+  all: readonly FitData[],
+  moves: readonly Float64Array[],
+  shared: Float64Array,
+  habit: PartsPrior | undefined,
+): Blocks {
+  const parts = habit && { ...habit, usualS: Array.from(shared.subarray(shapesSize)) };
   const [up, down] = [wayOf(shared, 0), wayOf(shared, shapeSize)];
   const blocks: Blocks = {
     own: all.map(() => new Float64Array(moveSize * moveSize)),
@@ -75,72 +79,60 @@ function assemble(all: readonly FitData[], moves: readonly Float64Array[], share
     sharedGradient: new Float64Array(sharedSize),
     cost: 0,
   };
-  all.forEach((data, k) => addRepetition(data, moves[k], up, down, blocks, k));
-  for (let a = 0; a < sharedSize; a++) {
-    const usual = origin[a % shapeSize];
-    const precision = 1 / usualSd[a % shapeSize] ** 2;
-    blocks.cost += precision * (shared[a] - usual) ** 2;
-    blocks.shared[a * sharedSize + a] += precision;
-    blocks.sharedGradient[a] += precision * (usual - shared[a]);
+  all.forEach((data, k) => {
+    addRepetition(data, moves[k], up, down, blocks, k);
+    if (parts === undefined) return;
+    blocks.cost += addPartsPrior(parts, moves[k], moveSize, {
+      matrix: blocks.own[k],
+      gradient: blocks.ownGradient[k],
+      shared: {
+        first: shapesSize,
+        size: sharedSize,
+        matrix: blocks.shared,
+        gradient: blocks.sharedGradient,
+        coupling: blocks.coupling[k],
+      },
+    });
+  });
+  for (let a = shapesSize; a < sharedSize; a++) {
+    blocks.shared[a * sharedSize + a] += 1e-6;
   }
-  // A top is left about as it was reached, up to a sixth in the exponents: else sway would shift it to one side.
-  const [reached, left] = [1, shapeSize];
-  const apart = shared[reached] - shared[left];
-  const precision = 1 / mirrorSd ** 2;
-  blocks.cost += precision * apart * apart;
-  blocks.sharedGradient[reached] -= precision * apart;
-  blocks.sharedGradient[left] += precision * apart;
-  blocks.shared[reached * sharedSize + reached] += precision;
-  blocks.shared[left * sharedSize + left] += precision;
-  blocks.shared[left * sharedSize + reached] -= precision;
+  blocks.cost += addShapePrior(shared, sharedSize, blocks.shared, blocks.sharedGradient);
   return blocks;
 }
 
 function addRepetition(data: FitData, p: Float64Array, up: Way, down: Way, blocks: Blocks, k: number): void {
-  const total = moveSize + sharedSize;
-  const slopes = new Float64Array(moveSize);
-  const inner = new Float64Array(total);
-  const sway = new Float64Array(total);
-  const white = new Float64Array(total);
+  const total = moveSize + shapesSize;
+  const ownSlopes = new Float64Array(moveSize);
+  const slopes = new Float64Array(total);
   const { timesS, level, whitening } = data;
   const [own, coupling, ownGradient] = [blocks.own[k], blocks.coupling[k], blocks.ownGradient[k]];
   const { shared, sharedGradient } = blocks;
-  const { decay, passed } = whitening;
-  let [levelInner, levelSway] = [0, 0];
+  const { white, take } = innovations(whitening, total);
   for (let i = 0; i < timesS.length; i++) {
     const t = timesS[i];
-    const departure = level[i] - moveLevel(p, t, up.shape, down.shape, slopes);
+    const departure = level[i] - moveLevel(p, t, up.shape, down.shape, ownSlopes);
     const rising = t > p[0] && t < p[1];
     const falling = t > p[2] && t < p[3];
     const u = rising ? (t - p[0]) / (p[1] - p[0]) : falling ? (t - p[2]) / (p[3] - p[2]) : 0;
-    const innerGain = whitening.innerGain[i];
-    const swayGain = whitening.swayGain[i];
-    const scale = whitening.scale[i];
-    const surprise = departure - levelSway;
-    levelInner += innerGain * surprise;
-    levelSway = passed * levelInner + decay * (levelSway + swayGain * surprise);
-    levelInner *= decay;
-    for (let a = 0; a < total; a++) {
-      let slope = 0;
-      if (a < moveSize) slope = slopes[a];
-      else if (rising && a < moveSize + shapeSize) slope = (p[5] - p[4]) * readShape(up.slopes[a - moveSize], u);
-      else if (falling && a >= moveSize + shapeSize)
-        slope = (p[6] - p[5]) * readShape(down.slopes[a - moveSize - shapeSize], u);
-      const fresh = slope - sway[a];
-      const stage = inner[a] + innerGain * fresh;
-      sway[a] = passed * stage + decay * (sway[a] + swayGain * fresh);
-      inner[a] = decay * stage;
-      white[a] = fresh * scale;
+    slopes.fill(0);
+    slopes.set(ownSlopes);
+    const way = rising ? up : falling ? down : undefined;
+    if (way !== undefined) {
+      const [first, span] = rising ? [moveSize, p[5] - p[4]] : [moveSize + shapeSize, p[6] - p[5]];
+      way.slopes.forEach((table, k) => {
+        slopes[first + k] = span * readShape(table, u);
+      });
     }
-    const x = surprise * scale;
-    const root = Math.sqrt(1 + (x * x) / (softness * softness));
-    blocks.cost += 2 * softness * softness * (root - 1);
+    const x = take(i, departure, slopes);
+    const root = softRoot(x * x);
+    blocks.cost += softMisfit(root);
     for (let a = 0; a < total; a++) {
       const weighted = white[a] / root;
       if (a < moveSize) {
         ownGradient[a] += weighted * x;
         for (let b = 0; b <= a; b++) own[a * moveSize + b] += weighted * white[b];
-        for (let b = 0; b < sharedSize; b++) coupling[a * sharedSize + b] += weighted * white[moveSize + b];
+        for (let b = 0; b < shapesSize; b++) coupling[a * sharedSize + b] += weighted * white[moveSize + b];
       } else {
         sharedGradient[a - moveSize] += weighted * x;
         for (let b = moveSize; b <= a; b++) {
@@ -209,7 +201,20 @@ export function chooseShapes(all: readonly FitData[], guesses: readonly Move[]):
           (a, b) => (b.cost < a.cost ? b : a),
           usual,
         );
-  return { up: moveShape(exponentsOf(best.shared, 0)), down: moveShape(exponentsOf(best.shared, shapeSize)) };
+  return {
+    up: moveShape(exponentsOf(best.shared, 0)),
+    down: moveShape(exponentsOf(best.shared, shapeSize)),
+    parts: all.length < leastForHabit ? undefined : partsPrior(best.shared.subarray(shapesSize)),
+    moves: best.moves.map(([startS, highFromS, highToS, endS, before, top, after]) => ({
+      startS,
+      highFromS,
+      highToS,
+      endS,
+      before,
+      top,
+      after,
+    })),
+  };
 }
 
 /** Misfit of one sample below which the noise alone explains what is left; 1 is expected. */
@@ -219,8 +224,7 @@ function search(
   all: readonly FitData[],
   guesses: readonly Move[],
   from: Float64Array,
-): { readonly shared: Float64Array; readonly cost: number } {
-  let shared = from;
+): { readonly shared: Float64Array; readonly moves: readonly Float64Array[]; readonly cost: number } {
   const shortest = all.map(({ timesS }) => Math.max(0.06, 3 * (timesS[1] - timesS[0])));
   let moves = guesses.map((guess, k) => {
     const p = Float64Array.of(
@@ -235,7 +239,10 @@ function search(
     orderTimes(p, shortest[k]);
     return p;
   });
-  let blocks = assemble(all, moves, shared);
+  const usual = all.length === 0 ? new Float64Array(partCount) : usualParts(moves);
+  const habit = all.length < leastForHabit ? undefined : partsPrior(usual);
+  let shared = Float64Array.of(...from, ...usual);
+  let blocks = assemble(all, moves, shared, habit);
   let damping = 0.1;
   for (let round = 0; round < rounds; round++) {
     const step = stepOf(blocks, damping);
@@ -246,7 +253,7 @@ function search(
       orderTimes(next, shortest[k]);
       return next;
     });
-    const tried = assemble(all, nextMoves, nextShared);
+    const tried = assemble(all, nextMoves, nextShared, habit);
     if (tried.cost < blocks.cost) {
       const small = blocks.cost - tried.cost < 1e-3 * tried.cost;
       [shared, moves, blocks] = [nextShared, nextMoves, tried];
@@ -257,11 +264,12 @@ function search(
       if (damping > 1e4) break;
     }
   }
-  return { shared, cost: blocks.cost };
+  return { shared, moves, cost: blocks.cost };
 }
 
 /** Keeps the parameters of a shape where the family means something. */
 function held(value: number, index: number): number {
+  if (index >= shapesSize) return Math.max(0, value);
   const kind = index % shapeSize;
   if (kind === 2) return Math.min(15, Math.max(-0.9, value));
   if (kind === 3) return Math.min(3, Math.max(-3, value));

@@ -1,4 +1,5 @@
 import type { Interval } from '../../signal/intervals.ts';
+import { mean } from '../../signal/moments.ts';
 import { median } from '../../signal/order-statistics.ts';
 
 /** How the level departs from a smooth move: slow sway and quick noise. */
@@ -108,58 +109,66 @@ export function measureNoise(
   floorAt: (timeS: number) => number,
   rule: NoiseRule,
 ): SwayNoise {
-  const lag = Math.round(0.2 * sampleRateHz);
-  let [count, squares, lagged, laggedCount] = [0, 0, 0, 0];
-  const bends: number[] = [];
-  const departures: number[] = [];
+  const perBlock = Math.max(1, Math.round(blockS * sampleRateHz));
+  const lag = Math.max(1, Math.round(0.2 / blockS));
+  const [departures, bends, changes]: [number[], number[], number[]] = [[], [], []];
   for (const { fromS, toS } of rests) {
-    const from = Math.max(1, Math.ceil((fromS - startS) * sampleRateHz));
-    const to = Math.min(levelM.length - 1, Math.floor((toS - startS) * sampleRateHz));
+    const from = Math.max(0, Math.ceil((fromS - startS) * sampleRateHz));
+    const to = Math.min(levelM.length, Math.floor((toS - startS) * sampleRateHz) + 1);
     const floor = floorAt((fromS + toS) / 2);
-    for (let i = from; i < to; i++) {
-      departures.push(levelM[i] - floor);
-      if (i % 3 === 0) bends.push(Math.abs(levelM[i] - (levelM[i - 1] + levelM[i + 1]) / 2));
-    }
-  }
-  // Knocks and what is left of a movement must not pass for sway.
-  const limit = departures.length > 0 ? Math.max(0.002, 4 * 1.4826 * median(departures.map(Math.abs))) : 0;
-  for (const { fromS, toS } of rests) {
-    const from = Math.max(1, Math.ceil((fromS - startS) * sampleRateHz));
-    const to = Math.min(levelM.length - 1, Math.floor((toS - startS) * sampleRateHz));
-    const floor = floorAt((fromS + toS) / 2);
-    for (let i = from; i < to; i++) {
-      const here = levelM[i] - floor;
-      if (Math.abs(here) > limit) continue;
-      squares += here * here;
-      count++;
-      if (i + lag >= to) continue;
-      const later = levelM[i + lag] - floor;
-      if (Math.abs(later) > limit) continue;
-      lagged += here * later;
-      laggedCount++;
-    }
+    const blocks: number[] = [];
+    for (let i = from; i + perBlock <= to; i += perBlock) blocks.push(mean(levelM.subarray(i, i + perBlock)) - floor);
+    departures.push(...blocks);
+    for (let k = 1; k + 1 < blocks.length; k++) bends.push(Math.abs(blocks[k] - (blocks[k - 1] + blocks[k + 1]) / 2));
+    for (let k = lag; k < blocks.length; k++) changes.push(Math.abs(blocks[k] - blocks[k - lag]));
   }
   // the middle of two neighbours carries half a variance: a bend has 1.5 of it, and 0.6745 is the median of |z|
-  const white = bends.length > 0 ? median(bends) / 0.6745 / Math.sqrt(1.5) : rule.leastWhiteM;
-  const seenS = count / sampleRateHz;
-  const usual = 1; // seconds of rest that what is usual weighs as much as
-  const variance = (squares / sampleRateHz + usual * rule.usualSwayM ** 2) / (seenS + usual);
-  const sway = Math.sqrt(Math.max(0, variance - white * white));
-  const alike = laggedCount > sampleRateHz && squares > 0 ? lagged / laggedCount / (squares / count) : undefined;
-  const lasting = alike === undefined ? rule.usualSwayTimeS : lag / sampleRateHz / agedTo(alike);
-  return {
-    swaySdM: Math.max(rule.leastSwayM, seenS > 4 ? Math.sqrt(Math.max(0, squares / count - white * white)) : sway),
-    swayTimeS: lasting,
-    whiteSdM: Math.max(rule.leastWhiteM, white),
-  };
+  const bent = bends.length > 0 ? (median(bends) / 0.6745) ** 2 / 1.5 : 0;
+  // Knocks and what is left of a movement must not pass for sway.
+  const limit = departures.length > 0 ? Math.max(0.002, 4 * 1.4826 * median(departures.map(Math.abs))) : 0;
+  const calm = departures.filter((here) => Math.abs(here) <= limit);
+  const squares = calm.reduce((sum, here) => sum + here * here, 0);
+  const calmS = calm.length * blockS;
+  // Half the mean square of a change is what the sway forgets in that time; movement at the ends of a rest is left aside.
+  const changed = changes.length > 0 ? (median(changes) / 0.6745) ** 2 / 2 : 0;
+  const changesS = changes.length * blockS;
+  const lagS = lag * blockS;
+  let blockVariance = bent;
+  let swaySdM = rule.usualSwayM;
+  let swayTimeS = rule.usualSwayTimeS;
+  // Sway bends a little too: what it bends is known once the sway is.
+  for (let round = 0; round < 3; round++) {
+    const variance =
+      (squares * blockS + usualWeightS * (rule.usualSwayM ** 2 + blockVariance)) / (calmS + usualWeightS);
+    swaySdM = Math.max(rule.leastSwayM, Math.sqrt(Math.max(0, variance - blockVariance)));
+    const usual = swaySdM * swaySdM * (1 - likeAfter(lagS / rule.usualSwayTimeS));
+    const forgot = (Math.max(0, changed - blockVariance) * changesS + usual * usualWeightS) / (changesS + usualWeightS);
+    swayTimeS = lagS / agedTo(1 - forgot / (swaySdM * swaySdM));
+    const times = blockS / swayTimeS;
+    const ofSway = swaySdM * swaySdM * (1.5 - 2 * likeAfter(times) + 0.5 * likeAfter(2 * times));
+    blockVariance = Math.max(0.1 * bent, bent - ofSway / 1.5);
+  }
+  const white = bends.length > 0 ? Math.sqrt(blockVariance * perBlock) : rule.leastWhiteM;
+  return { swaySdM, swayTimeS, whiteSdM: Math.max(rule.leastWhiteM, white) };
+}
+
+/** Samples are taken together over this time, in which sway hardly moves and filters forget [s]; ours. */
+const blockS = 0.06;
+
+/** Seconds of rest that what is usual weighs as much as; ours. */
+const usualWeightS = 1;
+
+/** Likeness of two equal stages to themselves after so many time constants. */
+function likeAfter(times: number): number {
+  return (1 + times) * Math.exp(-times);
 }
 
 /** Number of time constants after which two equal stages are as like themselves as given: (1 + x) exp(-x). */
 function agedTo(alike: number): number {
-  let [low, high] = [0.15, 4];
+  let [low, high] = [0.1, 4];
   for (let step = 0; step < 40; step++) {
     const middle = (low + high) / 2;
-    if ((1 + middle) * Math.exp(-middle) > alike) low = middle;
+    if (likeAfter(middle) > alike) low = middle;
     else high = middle;
   }
   return (low + high) / 2;

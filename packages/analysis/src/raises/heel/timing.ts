@@ -2,6 +2,7 @@ import { type Bump, joinBumps } from './bumps.ts';
 import type { Candidate } from './candidate.ts';
 import { type FitData, fitMove, type Move, type MoveFit } from './move-fit.ts';
 import type { MoveShape } from './move-shape.ts';
+import type { PartsPrior } from './parts-prior.ts';
 import { type SwayNoise, whitening } from './sway-noise.ts';
 
 /** The level as the fits see it. */
@@ -181,6 +182,13 @@ export function reachOf(
   return [left, right];
 }
 
+/** How the person of the set moves: shapes of the way up and down; how long the parts usually last, where known. */
+export interface Manner {
+  readonly up: MoveShape;
+  readonly down: MoveShape;
+  readonly parts: PartsPrior | undefined;
+}
+
 export interface Timed {
   readonly startS: number;
   readonly startU: number;
@@ -206,8 +214,7 @@ export interface Timed {
  * @param stretch - from {@link stretchOf} [index, s, m]
  * @param reachS - from where to where the rest on either side is used [s]
  * @param signal - level [m]
- * @param up - shape of the way up [-]
- * @param down - shape of the way down [-]
+ * @param manner - shapes and usual parts, see {@link Manner} [-, s]
  * @returns times and levels with uncertainties [s, m]
  *
  * Source: ours
@@ -216,13 +223,18 @@ export function timeRepetition(
   stretch: Stretch,
   reachS: readonly [number, number],
   signal: FitSignal,
-  up: MoveShape,
-  down: MoveShape,
+  manner: Manner,
 ): Timed {
   const { guess, highs } = stretch;
   const timeOf = (index: number): number => signal.startS + index / signal.sampleRateHz;
+  const whole = highs.length === 1;
   const fitOf = (fromS: number, toS: number, from: Move): MoveFit | undefined => {
-    const fit = fitMove(samplesOf(signal, fromS, toS), from, up, down);
+    const fit = fitMove(
+      { ...samplesOf(signal, fromS, toS), parts: whole ? manner.parts : undefined },
+      from,
+      manner.up,
+      manner.down,
+    );
     // A fit that ran off to somewhere else is none.
     const usable = fit !== undefined && fit.startS > fromS - (toS - fromS) / 2 && fit.endS < toS + (toS - fromS) / 2;
     return usable && fit.highFromS < toS && fit.highToS > fromS ? fit : undefined;
@@ -230,7 +242,7 @@ export function timeRepetition(
   const first = highs[0];
   const last = highs.at(-1)!;
   const main = highs.reduce((a, b) => (b.top > a.top ? b : a));
-  if (highs.length === 1) return timed(fitOf(reachS[0], reachS[1], guess), undefined, undefined, guess, signal);
+  if (whole) return timed(fitOf(reachS[0], reachS[1], guess), undefined, undefined, guess, signal);
   const part = (high: Bump): MoveFit | undefined => {
     const fromS = high === first ? reachS[0] : timeOf(high.leftIndex);
     const toS = high === last ? reachS[1] : timeOf(high.rightIndex);
