@@ -113,7 +113,7 @@ export const bodyDefaults: BodySettings = {
   /** widening of sampled spreads [-]; ours, from simulated sets */
   riseWidening: 1.15,
   timeWidening: 1.5,
-  countWidening: 1.75,
+  countWidening: 1.5,
   /** what an unknown shape adds to times [share of the move] and to rises [share]; ours, from simulated sets */
   shapeTimeShare: 0.04,
   /** how far the parts of a set's own shape lie from the templates' [share of the duration]; ours */
