@@ -5,7 +5,7 @@ import { slowDrift } from '../movement/body-drift.ts';
 import { type BodyWeight, bodyWeight } from '../movement/body-weight.ts';
 import { contains, type Interval } from '../signal/intervals.ts';
 import type { Trace } from '../trace.ts';
-import { type AgreedSet, agreedRepetitions } from './body/consensus.ts';
+import { type Agreed, type AgreedSet, agreedRepetitions } from './body/consensus.ts';
 import { hiddenRepetitions } from './body/hidden.ts';
 import { bodyMotion } from './body/motion.ts';
 import { raiseList } from './body/raise-list.ts';
@@ -96,11 +96,9 @@ export function detectBodyRaises(
   const cells = signal.acceleration.length;
   const timeOf = (cell: number): number => signal.startS + cell / settings.modelRateHz;
   const fitted = fitSet(signal, settings);
-  const agreed = agreedRepetitions(fitted, timeOf);
-  const counts =
-    convincing(fitted, agreed, cells, settings) && fitted.rhythm.riseM < settings.mostRiseM
-      ? agreed.counts
-      : agreed.counts.map(() => 0);
+  const all = agreedRepetitions(fitted, timeOf);
+  const agreed = convincing(fitted, all, cells, settings) ? all : standingOut(all, fitted, settings);
+  const counts = fitted.rhythm.riseM < settings.mostRiseM ? agreed.counts : agreed.counts.map(() => 0);
   const repetitions = sharedTiming(agreed.repetitions, body, fitted.rhythm, settings);
   const rises = riseEstimates(agreed.repetitions, body, fitted.rhythm, settings);
   const list = raiseList(repetitions, rises, counts, body.gaps, settings);
@@ -127,15 +125,26 @@ export function detectBodyRaises(
 
 /** Whether the evidence is for a set: noise that fills the recording can be fitted by a rhythm made for it. */
 function convincing(fitted: FittedSet, agreed: AgreedSet, cells: number, settings: BodySettings): boolean {
+  const { leastEvidenceOfSet, leastEvidenceFilled, leastEvidenceEach, littleHeldShare, muchHeldShare, few } = settings;
   const heldS = agreed.repetitions.reduce((sum, one) => sum + one.share * (one.endS - one.startS), 0);
   const number = agreed.repetitions.reduce((sum, one) => sum + one.share, 0);
+  const held = heldS / (cells / settings.modelRateHz);
+  const filled = Math.min(1, Math.max(0, (held - littleHeldShare) / (muchHeldShare - littleHeldShare)));
   // a handful of them can be noise; more than that, one after the other, cannot
-  const filled = number < FEW && heldS > 0.5 * (cells / settings.modelRateHz);
-  return fitted.evidence > Math.max(settings.leastEvidence, filled ? number * settings.leastEvidenceEach : 0);
+  const asked = number < few ? filled * (leastEvidenceFilled + number * leastEvidenceEach) : 0;
+  return fitted.evidence > Math.max(leastEvidenceOfSet, asked);
 }
 
-/** Below this many repetitions a set must leave standing to compare with [-]. */
-const FEW = 6.5;
+/** What is left of a set that noise may feign: repetitions so large beside the noise that each of them is none. */
+function standingOut(all: AgreedSet, fitted: FittedSet, settings: BodySettings): AgreedSet {
+  const clear = (one: Agreed): boolean =>
+    one.share >= settings.clearShare && one.ownRiseM > settings.clearRatio * Math.sqrt(one.ownVariance);
+  const number = fitted.evidence > settings.leastEvidence ? all.repetitions.filter(clear).length : 0;
+  const repetitions = all.repetitions.map((one) =>
+    clear(one) ? one : { ...one, share: Math.min(one.share, settings.doubtfulShare) },
+  );
+  return { repetitions, counts: all.counts.map(() => number) };
+}
 
 /** Shorter recordings hold no repetition with rest around it [s]. */
 const LEAST_S = 1;

@@ -8,6 +8,8 @@ const cosine: Profile = {
     const phase = -0.12 + (1.24 / 92) * i;
     return phase <= 0 || phase >= 1 ? 0 : (1 - Math.cos(2 * Math.PI * phase)) / 2;
   }),
+  first: 0,
+  last: 92,
 };
 
 test('a symmetrical way has its top in the middle and about the given duration', () => {
@@ -29,4 +31,15 @@ test('its accelerations resemble those of the smooth template without hold, whos
     second += smooth.acceleration[i] ** 2;
   }
   expect(product / Math.sqrt(first * second)).toBeGreaterThan(0.85);
+});
+
+test('a shape of which nothing is known beyond its ends leaves that time to its neighbours', () => {
+  const whole = profileTemplate(cosine, 2, 20);
+  // steps 9 and 83 are phases 0.001 and 0.999
+  const own = profileTemplate({ ...cosine, first: 9, last: 83 }, 2, 20);
+  expect([whole.cells, own.cells]).toEqual([50, 40]);
+  expect(own.topS - own.startS).toBeCloseTo(whole.topS - whole.startS, 9);
+  expect(whole.startS - own.startS).toBeCloseTo(0.25, 1);
+  const sum = own.acceleration.reduce((total, value) => total + value, 0);
+  expect(Math.abs(sum)).toBeLessThan(1e-9);
 });

@@ -48,6 +48,14 @@ export const bodyDefaults: BodySettings = {
   /** change of rise and of tempo over a set [-]; ours */
   riseDrift: 0.25,
   tempoDrift: 0.2,
+  /** spread of durations and of cycles in a set [log]; ours: people keep a beat within 5 to 12 % */
+  durationSpread: 0.1,
+  cycleSpread: 0.11,
+  /** share of sets whose rests lengthen with the repetition, and the spread that is left in those [log]; ours: a beat of one's own, or a given one */
+  pacedShare: 0.5,
+  paceSpread: 0.06,
+  /** share of gaps that are stays at the bottom of any length up to a pause [-]; ours */
+  stayShare: 0.03,
   /** typical repetition [s] and its spread between sets [log]; ours: about the beat of 60 a minute, half to thrice */
   typicalDurationS: 1.8,
   typicalDurationSpread: 0.5,
@@ -68,9 +76,21 @@ export const bodyDefaults: BodySettings = {
   firstMisfit: 0.35,
   /** evidence that a set needs beyond standing [nat]; ours: about one for each quantity that is fitted to the set */
   setEntryCost: 4,
-  /** least evidence for a set [nat], and for each repetition where hardly any standing is left [nat]; ours */
+  /** evidence below which the shape is looked for in more noise, and above which a set counts [nat]; ours: squats reached 3.4 */
   leastEvidence: 1,
-  leastEvidenceEach: 10,
+  leastEvidenceOfSet: 4,
+  /** the same where hardly any standing is left, and more for each repetition [nat]; ours: quiet standing reached 19 with two */
+  leastEvidenceFilled: 16,
+  leastEvidenceEach: 2.2,
+  /** shares of the recording held by repetitions between which that grows [-]; ours */
+  littleHeldShare: 0.25,
+  muchHeldShare: 0.5,
+  /** repetitions that noise does not line up one after the other [-]; ours */
+  few: 6.5,
+  /** repetitions that count without that: share of the paths, rise over its standard deviation, and the share that the others keep [-]; ours: quiet standing reached a ratio of 7.3 */
+  clearShare: 0.9,
+  clearRatio: 9.5,
+  doubtfulShare: 0.25,
   /** other movement begins and ends [1/s]; ours */
   otherBeginsPerS: 0.02,
   otherEndsPerS: 0.7,
@@ -93,7 +113,7 @@ export const bodyDefaults: BodySettings = {
   /** widening of sampled spreads [-]; ours, from simulated sets */
   riseWidening: 1.15,
   timeWidening: 1.5,
-  countWidening: 1.75,
+  countWidening: 1.5,
   /** what an unknown shape adds to times [share of the move] and to rises [share]; ours, from simulated sets */
   shapeTimeShare: 0.04,
   /** how far the parts of a set's own shape lie from the templates' [share of the duration]; ours */
@@ -111,4 +131,10 @@ export const bodyDefaults: BodySettings = {
   trimShare: 0.97,
   /** shifting after stepping on and before stepping off [s]; ours */
   settleS: 0.35,
+  /** a slow repetition of a short foot that a recording may hide [s, m], its share held [-]; ours */
+  slowDurationS: 3,
+  slowRiseM: 0.04,
+  slowHoldShare: 0.1,
+  /** ratio below which such a one is not found reliably among the hundreds of places it may have [-]; ours */
+  leastRatio: 4,
 };

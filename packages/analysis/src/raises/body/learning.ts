@@ -23,6 +23,9 @@ interface Sampled {
 /** how many repetitions the prior misfit counts as, in noise as large as the movement */
 const PRIOR_MISFITS = 4;
 
+/** steps after which the spread of the rises no longer changes */
+const SPREAD_STEPS = 20;
+
 interface WeightedLine {
   readonly level: number;
   readonly slope: number;
@@ -106,7 +109,9 @@ export function learnRhythm(
       if (one === undefined) return;
       const rate = settings.modelRateHz;
       const cells = next?.follows === true ? next.cell - repetition.cell : undefined;
-      const logCycle = cells === undefined ? undefined : Math.log(cells / rate);
+      const startOf = (template: number): number => bank.templates[template].startS;
+      const laterS = next === undefined ? 0 : startOf(next.template) - startOf(repetition.template);
+      const logCycle = cells === undefined ? undefined : Math.log(cells / rate + laterS);
       const restS = cells === undefined ? 0 : (cells - bank.templates[repetition.template].cells) / rate;
       sampled.push({ ...one, logCycle, restS });
     });
@@ -132,14 +137,19 @@ export function learnRhythm(
     slopeWeight: slopeWeight(settings.riseDrift * expected),
   });
   const riseM = Math.max(settings.leastRiseM / 2, Math.min(settings.mostRiseM, rise.level));
-  // expected square of the true rise about the line: shrunken offset squared plus what remains unknown
-  let riseSquares = 0;
-  for (const one of sampled) {
-    const gain = spreadBefore ** 2 / (spreadBefore ** 2 + one.riseVariance);
-    const offset = gain * (one.riseM - riseM - rise.slope * (one.timeS - centreS));
-    riseSquares += Math.min(offset * offset, riseM * riseM) + (1 - gain) * spreadBefore ** 2;
+  // where readings are less certain than the rises are alike one step comes a small part of the way: go on to the end
+  let riseSpread = rhythm.riseSpread;
+  for (let step = 0; step < SPREAD_STEPS; step++) {
+    const before = (riseSpread * riseM) ** 2;
+    // expected square of the true rise about the line: shrunken offset squared plus what remains unknown
+    let riseSquares = 0;
+    for (const one of sampled) {
+      const gain = before / (before + one.riseVariance);
+      const offset = gain * (one.riseM - riseM - rise.slope * (one.timeS - centreS));
+      riseSquares += Math.min(offset * offset, riseM * riseM) + (1 - gain) * before;
+    }
+    riseSpread = firmSpread(riseSquares / sampled.length / (riseM * riseM), total, settings.riseSpread, 6);
   }
-  const riseSpread = firmSpread(riseSquares / sampled.length / (riseM * riseM), total, settings.riseSpread, 6);
 
   const duration = firmLine(
     sampled.map((one) => ({ x: one.timeS, y: Math.log(bank.templates[one.template].durationS), weight: share })),
@@ -150,7 +160,7 @@ export function learnRhythm(
       slopeWeight: slopeWeight(settings.tempoDrift) * 0.02,
     },
   );
-  const logDurationSpread = firmSpread(Math.min(duration.variance, 0.36), total, 0.12, 6);
+  const logDurationSpread = firmSpread(Math.min(duration.variance, 0.36), total, settings.durationSpread, 6);
   const plain = sampled.filter(({ template }) => {
     const { dip, shared } = bank.templates[template];
     return !dip && shared !== true;
@@ -197,7 +207,7 @@ export function learnRhythm(
     logFallSpread: firmSpread(fall.variance, total, 0.3, 4),
     logCycle: cycle.level,
     logCycleSlope: cycle.slope,
-    logCycleSpread: firmSpread(Math.min(cycle.variance, 0.36), cycle.total, 0.15, 6),
+    logCycleSpread: firmSpread(Math.min(cycle.variance, 0.36), cycle.total, settings.cycleSpread, 6),
     restS: (rests + 0.4 * 2) / (beats.length * share + 2),
     pauseShare: (pauses + settings.pauseShare * 20) / (pauses + followers + 20),
     dipShare: (dips + settings.dipShare * 20) / (total + 20),

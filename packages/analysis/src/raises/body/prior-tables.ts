@@ -20,6 +20,8 @@ const SHARED_SHAPE_SHARE = 0.6;
 const DIP_LENGTHENS = 0.22;
 /** share of the rests that follow the broad prior instead of the set's beat */
 const ODD_REST_SHARE = 0.1;
+/** spread of the cycle above which nothing is known of the beat yet */
+const VAGUE = 0.3;
 /** longest rest that is not a pause [s] */
 const LONGEST_REST_S = 2.5;
 
@@ -105,24 +107,66 @@ export function priorTables(
       templates[span * count + k] = Math.log(sum);
     }
     const logCycle = rhythm.logCycle + rhythm.logCycleSlope * (centreS - rhythm.centreS);
+    const starts = startsByClass(bank, own);
     for (let c = 0; c < classes; c++) {
       const from = (span * classes + c) * restCells;
       const beat = new Float64Array(restCells);
+      const paced = new Float64Array(restCells);
       const free = new Float64Array(restCells);
+      const logPaced = logCycle + starts.logDurations[c] - logDuration;
+      const pacedSpread = Math.min(rhythm.logCycleSpread, settings.paceSpread);
       for (let g = 0; g < restCells; g++) {
         const restS = g / settings.modelRateHz;
-        const cycle = Math.log((bank.classCells[c] + g) / settings.modelRateHz);
+        const cellsS = (bank.classCells[c] + g) / settings.modelRateHz;
+        const cycle = Math.log(cellsS + starts.nextS - starts.ownS[c]);
         free[g] = -restS / Math.max(0.1, rhythm.restS);
         beat[g] = normalLog(cycle, logCycle, rhythm.logCycleSpread) - cycle + 0.5 * free[g];
+        paced[g] = normalLog(cycle, logPaced, pacedSpread) - cycle;
       }
-      normalise(beat, 0, restCells);
-      normalise(free, 0, restCells);
+      for (const logs of [beat, paced, free]) normalise(logs, 0, restCells);
+      const pacedShare = rhythm.logCycleSpread < VAGUE ? settings.pacedShare : 0;
+      const { stayShare } = settings;
       for (let g = 0; g < restCells; g++) {
-        rests[from + g] = Math.log((1 - ODD_REST_SHARE) * Math.exp(beat[g]) + ODD_REST_SHARE * Math.exp(free[g]));
+        const inBeat = (1 - pacedShare) * Math.exp(beat[g]) + pacedShare * Math.exp(paced[g]);
+        const odd = ODD_REST_SHARE * Math.exp(free[g]) + stayShare / restCells;
+        rests[from + g] = Math.log((1 - ODD_REST_SHARE - stayShare) * inBeat + odd);
       }
     }
   });
   return { spans, templates, rests, restCells };
+}
+
+/**
+ * Where the movement begins within the templates of each class and how long it usually lasts, by the prior of the templates.
+ *
+ * Templates learnt from the set have some standing at either end, those of the grid have none: a beat goes from start to
+ * start of the movement, not of the cells.
+ */
+function startsByClass(
+  bank: Bank,
+  logPriors: Float64Array,
+): { ownS: Float64Array; nextS: number; logDurations: Float64Array } {
+  const classes = bank.classCells.length;
+  const ownS = new Float64Array(classes);
+  const logDurations = new Float64Array(classes);
+  let nextS = 0;
+  let total = 0;
+  for (let c = 0; c < classes; c++) {
+    const members = bank.templates.slice(bank.classStart[c], bank.classStart[c + 1]);
+    const priors = members.map((_, i) => Math.exp(logPriors[bank.classStart[c] + i]));
+    const plain = members.every((one) => one.dip) ? priors : priors.map((prior, i) => (members[i].dip ? 0 : prior));
+    const weight = Math.max(
+      1e-300,
+      plain.reduce((sum, prior) => sum + prior, 0),
+    );
+    members.forEach((one, i) => {
+      ownS[c] += (plain[i] * one.startS) / weight;
+      logDurations[c] += (plain[i] * Math.log(one.durationS)) / weight;
+      nextS += priors[i] * one.startS;
+      total += priors[i];
+    });
+  }
+  return { ownS, nextS: total > 0 ? nextS / total : 0, logDurations };
 }
 
 /** Scales the templates of each kind so that the kinds have their shares, and all sum to one. */

@@ -1,4 +1,5 @@
 import { riseBetweenRests } from '../../movement/body-rise.ts';
+import { quantile } from '../../signal/order-statistics.ts';
 import type { Bank } from './bank.ts';
 import type { Correlations } from './correlations.ts';
 import type { Path } from './path-sampling.ts';
@@ -9,6 +10,9 @@ import type { Template } from './template.ts';
 export interface Profile {
   /** way at equal steps from {@link PROFILE_FROM} to {@link PROFILE_TO}, greatest 1 [-] */
   readonly way: Float64Array;
+  /** first and last step that the repetitions tell of: where neighbours leave no rest, not all [-] */
+  readonly first: number;
+  readonly last: number;
 }
 
 /** Phases that the profile spans: a little more than the repetition, because its ends are not known exactly [-]. */
@@ -16,6 +20,9 @@ const PROFILE_FROM = -0.12;
 const PROFILE_TO = 1.12;
 const STEPS = 93;
 const STEP = (PROFILE_TO - PROFILE_FROM) / (STEPS - 1);
+/** Steps at which the repetition itself begins and ends. */
+const FROM_STEP = Math.round(-PROFILE_FROM / STEP);
+const TO_STEP = Math.round((1 - PROFILE_FROM) / STEP);
 
 /**
  * The shape that the repetitions of a set share, learnt from sampled paths.
@@ -99,11 +106,17 @@ export function learnProfile(
     const noise = rhythm.noiseVariance / Math.max(1e-12, 3 * weights[bin]);
     return model[bin] + (prior / (prior + noise)) * (value - model[bin]);
   });
-  const way = riseBetweenRests(acceleration, 1 / STEP);
+  // a template that claimed the neighbours' time would keep apart what follows without a rest
+  const least = LEAST_WEIGHT * quantile(weights, 0.5);
+  const known = (weight: number): boolean => weight >= least;
+  const first = Math.min(FROM_STEP, weights.findIndex(known));
+  const last = Math.max(TO_STEP, weights.findLastIndex(known));
+  const way = new Float64Array(STEPS);
+  way.set(riseBetweenRests(acceleration.subarray(first, last + 1), 1 / STEP), first);
   let most = 0;
   for (const value of way) most = Math.max(most, value);
   if (most < 0.4 || most > 2.5) return undefined;
-  return { way: way.map((value) => value / most) };
+  return { way: way.map((value) => value / most), first, last };
 }
 
 /** Weighted means over three neighbouring bins. */
@@ -129,6 +142,9 @@ function crossing(way: Float64Array, from: number, direction: 1 | -1, level: num
   return direction < 0 ? 0 : 1;
 }
 
+/** Share of the usual weight below which a phase belongs to the neighbours and not to the shape [-]. */
+const LEAST_WEIGHT = 0.25;
+
 /** Share of a minimum-jerk move's duration before 5 % of its way, and between 5 % and 95 %: 10 s^3 - 15 s^4 + 6 s^5. */
 const EDGE_SHARE = 0.1893;
 const MIDDLE_SHARE = 1 - 2 * EDGE_SHARE;
@@ -145,18 +161,20 @@ const MIDDLE_SHARE = 1 - 2 * EDGE_SHARE;
  */
 export function profileTemplate(profile: Profile, durationS: number, rateHz: number): Template {
   const { way } = profile;
-  const spanS = (PROFILE_TO - PROFILE_FROM) * durationS;
+  const { first, last } = profile;
+  const fromPhase = PROFILE_FROM + first * STEP;
+  const spanS = (last - first) * STEP * durationS;
   const cells = Math.max(3, Math.ceil(spanS * rateHz - 1e-9));
   const offsetS = (cells / rateHz - spanS) / 2;
   const speedAt = (timeS: number): number => {
-    const at = (timeS - offsetS) / durationS / STEP;
+    const at = first + (timeS - offsetS) / durationS / STEP;
     const index = Math.floor(at);
-    return index < 0 || index + 1 >= STEPS ? 0 : (way[index + 1] - way[index]) / STEP / durationS;
+    return index < first || index >= last || index + 1 >= STEPS ? 0 : (way[index + 1] - way[index]) / STEP / durationS;
   };
   // speed is constant within a step of the profile, so its mean over a small window is smooth enough to difference
   const meanSpeed = (timeS: number): number => {
     const half = (STEP * durationS) / 2;
-    const at = (timeS - half - offsetS) / durationS / STEP;
+    const at = first + (timeS - half - offsetS) / durationS / STEP;
     const part = Math.min(1, Math.max(0, at - Math.floor(at)));
     return (1 - part) * speedAt(timeS - half) + part * speedAt(timeS + half);
   };
@@ -170,7 +188,7 @@ export function profileTemplate(profile: Profile, durationS: number, rateHz: num
   way.forEach((value, i) => {
     if (value > way[top]) top = i;
   });
-  const timeOf = (phase: number): number => offsetS + (phase - PROFILE_FROM) * durationS;
+  const timeOf = (phase: number): number => offsetS + (phase - fromPhase) * durationS;
   const [up5, up95] = [crossing(way, top, -1, 0.05), crossing(way, top, -1, 0.95)];
   const [down95, down5] = [crossing(way, top, 1, 0.95), crossing(way, top, 1, 0.05)];
   const riseEdge = (EDGE_SHARE / MIDDLE_SHARE) * (up95 - up5);

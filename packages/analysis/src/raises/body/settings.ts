@@ -44,6 +44,14 @@ export interface BodySettings {
   /** how firmly rises and tempo are held constant: standard deviation of their change over a set, as a share [-] */
   readonly riseDrift: number;
   readonly tempoDrift: number;
+  /** spread of durations and of cycles within a set, before the set is known (log) [-] */
+  readonly durationSpread: number;
+  readonly cycleSpread: number;
+  /** share of sets whose rests lengthen with the repetition, and the spread of the cycle over the repetition in those (log) [-] */
+  readonly pacedShare: number;
+  readonly paceSpread: number;
+  /** share of the gaps that are stays of any length up to a pause [-] */
+  readonly stayShare: number;
   /** typical duration of a repetition and its spread between sets (log) [s, -] */
   readonly typicalDurationS: number;
   readonly typicalDurationSpread: number;
@@ -64,9 +72,21 @@ export interface BodySettings {
   readonly firstMisfit: number;
   /** evidence that a set needs beyond that of standing, because its rhythm is fitted to it [nat] */
   readonly setEntryCost: number;
-  /** least evidence for a set against none; and for each repetition when they leave hardly any standing to compare with [nat] */
+  /** evidence for a set against none below which the shape is looked for in more noise, and above which a set counts [nat] */
   readonly leastEvidence: number;
+  readonly leastEvidenceOfSet: number;
+  /** the same where repetitions leave hardly any standing to compare with: for the set, and more for each of them [nat] */
+  readonly leastEvidenceFilled: number;
   readonly leastEvidenceEach: number;
+  /** shares of the recording held by repetitions at which that begins and at which it is asked in full [-] */
+  readonly littleHeldShare: number;
+  readonly muchHeldShare: number;
+  /** number of repetitions from which on it is not asked [-] */
+  readonly few: number;
+  /** repetitions that count without that: share of the paths and rise over its standard deviation [-]; the share that the others keep [-] */
+  readonly clearShare: number;
+  readonly clearRatio: number;
+  readonly doubtfulShare: number;
   /** rate at which other movement begins while standing, and ends [1/s] */
   readonly otherBeginsPerS: number;
   readonly otherEndsPerS: number;
@@ -107,4 +127,9 @@ export interface BodySettings {
   readonly trimShare: number;
   /** time after stepping on and before stepping off in which the body still shifts [s] */
   readonly settleS: number;
+  /** a slow low repetition that a recording may hide [s, m], its share held [-], and the signal-to-noise ratio at which it shows [-] */
+  readonly slowDurationS: number;
+  readonly slowRiseM: number;
+  readonly slowHoldShare: number;
+  readonly leastRatio: number;
 }
