@@ -7,6 +7,7 @@ import { contains, type Interval } from '../signal/intervals.ts';
 import type { Trace } from '../trace.ts';
 import { type Agreed, type AgreedSet, agreedRepetitions } from './body/consensus.ts';
 import { hiddenRepetitions } from './body/hidden.ts';
+import { jointTiming } from './body/joint-timing.ts';
 import { bodyMotion } from './body/motion.ts';
 import { raiseList } from './body/raise-list.ts';
 import { riseEstimates } from './body/rise-estimates.ts';
@@ -14,7 +15,6 @@ import type { ModelSignal } from './body/round.ts';
 import { type FittedSet, fitSet } from './body/set-model.ts';
 import { searchSet } from './body/set-search.ts';
 import type { BodySettings } from './body/settings.ts';
-import { sharedTiming } from './body/timing.ts';
 import type { Detection, Raise } from './detection.ts';
 
 /** The model's input: acceleration within the stance, on the coarser grid, without slow drift. */
@@ -99,8 +99,8 @@ export function detectBodyRaises(
   const all = agreedRepetitions(fitted, timeOf);
   const agreed = convincing(fitted, all, cells, settings) ? all : standingOut(all, fitted, settings);
   const counts = fitted.rhythm.riseM < settings.mostRiseM ? agreed.counts : agreed.counts.map(() => 0);
-  const repetitions = sharedTiming(agreed.repetitions, body, fitted.rhythm, settings);
-  const rises = riseEstimates(agreed.repetitions, body, fitted.rhythm, settings);
+  const single = riseEstimates(agreed.repetitions, body, fitted.rhythm, settings);
+  const { repetitions, rises } = jointTiming(agreed.repetitions, single, signal, fitted.rhythm, settings);
   const list = raiseList(repetitions, rises, counts, body.gaps, settings);
   const hidden = list.raises.length > 0 ? 0 : hiddenRepetitions(fitted.rhythm, cells, settings);
   const elsewhere = otherSpans(fitted, cells, timeOf);

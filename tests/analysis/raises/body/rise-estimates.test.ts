@@ -3,7 +3,6 @@ import { bodyDefaults } from '../../../../packages/analysis/src/assess/defaults/
 import type { Agreed } from '../../../../packages/analysis/src/raises/body/consensus.ts';
 import { priorRhythm } from '../../../../packages/analysis/src/raises/body/rhythm.ts';
 import { riseEstimates } from '../../../../packages/analysis/src/raises/body/rise-estimates.ts';
-import { sharedTiming } from '../../../../packages/analysis/src/raises/body/timing.ts';
 
 /** Second derivative of a minimum-jerk move of 60 mm in 0.8 s, up from 0 s, down from 1.2 s, every 2.5 s. */
 function acceleration(timeS: number): number {
@@ -53,15 +52,4 @@ test('in a noisy one the estimate stays with the template and says less surely w
   const loud = riseEstimates(noisy, signal, rhythm(1), bodyDefaults);
   expect(loud[0].riseM).toBeLessThan(0.056);
   expect(loud[0].uncertaintyM).toBeGreaterThan(2 * quiet[0].uncertaintyM);
-});
-
-test('times that are late for all alike are moved back', () => {
-  for (const [k, one] of sharedTiming(agreed(0.06), signal, rhythm(1e-6), bodyDefaults).entries()) {
-    expect(Math.abs(one.topS - (2.5 * k + 1))).toBeLessThan(0.02);
-  }
-});
-
-test('noise that swamps the mean way leaves the times as they are', () => {
-  const [first] = sharedTiming(agreed(0.06), signal, rhythm(400), bodyDefaults);
-  expect(Math.abs(first.topS - 1.06)).toBeLessThan(0.01);
 });

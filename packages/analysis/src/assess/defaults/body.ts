@@ -112,12 +112,10 @@ export const bodyDefaults: BodySettings = {
   seed: 20260101,
   /** widening of sampled spreads [-]; ours, from simulated sets */
   riseWidening: 1.15,
-  timeWidening: 1.5,
-  countWidening: 1.5,
+  timeWidening: 1.3,
+  countWidening: 1.6,
   /** what an unknown shape adds to times [share of the move] and to rises [share]; ours, from simulated sets */
-  shapeTimeShare: 0.04,
-  /** how far the parts of a set's own shape lie from the templates' [share of the duration]; ours */
-  shapeTimeSpread: 0.04,
+  shapeTimeShare: 0.01,
   shapeRiseShare: 0.05,
   /** what an unknown shape adds to all rises of a set alike [share]; ours, from simulated sets */
   shapeRiseCommon: 0.12,
@@ -137,4 +135,29 @@ export const bodyDefaults: BodySettings = {
   slowHoldShare: 0.1,
   /** ratio below which such a one is not found reliably among the hundreds of places it may have [-]; ours */
   leastRatio: 4,
+  /** joint fit: share of paths that a repetition needs, rounds [-]; ours: later rounds change less than the noise does */
+  jointLeastShare: 0.4,
+  jointRounds: 8,
+  /** spread of rise, hold and fall in common, of each apart, of the rest between repetitions [share]; ours, flat within half and twice */
+  jointPaceSpread: 0.08,
+  jointPartSpread: 0.03,
+  jointRestSpread: 0.04,
+  /** bounds of the spread of rises about their line [share]; ours */
+  jointLeastRiseSpread: 0.05,
+  jointMostRiseSpread: 0.12,
+  /** what is left below after an incomplete return, on average over all, and its spread [share of the rise]; ours */
+  unreachedShare: 0.025,
+  unreachedSpread: 0.07,
+  /** shape of a usual move [-]; ours: nearly minimum jerk, quicker near the bottom for the arc of the ankle, one phase */
+  moveEnds: 1.8,
+  moveTilt: -0.25,
+  moveMiddle: 0,
+  /** how far people differ from it [log of ends, then as they are]; ours */
+  moveEndsSpread: 0.35,
+  moveTiltSpread: 0.4,
+  moveMirrorSpread: 0.25,
+  moveMiddleSpread: 1,
+  /** share of the paths' spread that the joint fit leaves in times and rises [-]; ours, from simulated sets */
+  jointPathTimes: 0.8,
+  jointPathRises: 0.4,
 };

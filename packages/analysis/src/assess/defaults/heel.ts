@@ -20,10 +20,10 @@ export const heelDefaults: HeelSettings = {
   boutGapS: 30, // ours
   belowFloorM: 0.014, // 4.5 degrees toes-up on an 18 cm lever, six times the sway; ours
   travelAcceleration: 0.8, // ours
-  heelLeverUM: 0.003, // tape on a foot; ours
+  heelLeverUM: 0.005, // tape on a foot; common practice, no source
   tiltURad: 0.35 * degree, // between bottom and top, by the gyroscope; ours
   tiltAccelerometerOnlyURad: 0.7 * degree, // offsets of the axes and what the lever leaves over; ours
-  pivotMigrationU: 0.015, // ours
+  pivotMigrationU: 0.05, // common practice, no source
   spikeM: 0.012, // ours
   spikeAcceleration: 4, // ours
   spikeRate: 1.5, // ours

@@ -112,8 +112,6 @@ export interface BodySettings {
   readonly countWidening: number;
   /** what an unknown shape adds to times, as a share of the move, and to rises, as a share [-] */
   readonly shapeTimeShare: number;
-  /** how far the parts of a set's own shape lie from the templates', as a share of the duration [-] */
-  readonly shapeTimeSpread: number;
   readonly shapeRiseShare: number;
   /** what an unknown shape adds to all rises of a set alike, as a share [-] */
   readonly shapeRiseCommon: number;
@@ -132,4 +130,29 @@ export interface BodySettings {
   readonly slowRiseM: number;
   readonly slowHoldShare: number;
   readonly leastRatio: number;
+  /** joint fit of a set: share of paths that a repetition needs, rounds of least squares [-] */
+  readonly jointLeastShare: number;
+  readonly jointRounds: number;
+  /** spread of what rise, hold and fall of a repetition have in common, and of each apart, as shares [-] */
+  readonly jointPaceSpread: number;
+  readonly jointPartSpread: number;
+  /** spread of the rest between repetitions that follow each other, as a share of a repetition [-] */
+  readonly jointRestSpread: number;
+  /** least and greatest spread of the rises about their line, as shares [-] */
+  readonly jointLeastRiseSpread: number;
+  readonly jointMostRiseSpread: number;
+  /** what is left below a repetition that does not return wholly, on average and its spread, as shares of the rise [-] */
+  readonly unreachedShare: number;
+  readonly unreachedSpread: number;
+  /** shape of a usual move, see MoveShape, and how far people differ: log of ends, tilt, fall from mirrored rise, middle [-] */
+  readonly moveEnds: number;
+  readonly moveTilt: number;
+  readonly moveMiddle: number;
+  readonly moveEndsSpread: number;
+  readonly moveTiltSpread: number;
+  readonly moveMirrorSpread: number;
+  readonly moveMiddleSpread: number;
+  /** share of the spread over the paths that the joint fit leaves in times and in rises [-] */
+  readonly jointPathTimes: number;
+  readonly jointPathRises: number;
 }
