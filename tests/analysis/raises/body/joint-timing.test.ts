@@ -76,6 +76,7 @@ function fit(skew: number, noise: number, list = agreed(), shiftS = 0, absent: r
     acceleration: samples.map((value, i) => value * present[i]),
     present,
     impacts: new Float64Array(samples.length),
+    barred: new Uint8Array(samples.length),
     startS: shiftS,
   };
   const variance = Math.max(1e-4, noise * noise);
