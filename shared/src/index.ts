@@ -31,6 +31,8 @@ export {
   SLOW_TEMPO,
   STEP,
 } from './protocols/to-fatigue.ts';
+export { FRAME_WORDS, START_WORDS } from './sentences/screens/frame-words.ts';
+export { SORENESS_WORDS } from './sentences/screens/soreness-words.ts';
 export type { Sentence, Sentences } from './sentences/sentence.ts';
 export {
   DOUBT_SENTENCES,

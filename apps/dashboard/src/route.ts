@@ -1,0 +1,18 @@
+/** Where in the dashboard one is; it stands in the hash of the address. */
+export type Route =
+  | { readonly page: 'start' }
+  | { readonly page: 'visit'; readonly visitId: string }
+  | { readonly page: 'lost' };
+
+/** The place that a hash names. */
+export function routeOf(hash: string): Route {
+  const parts = hash.replace(/^#\/?/, '').split('/').filter((part) => part !== '');
+  if (parts.length === 0) return { page: 'start' };
+  if (parts.length === 2 && parts[0] === 'visit') return { page: 'visit', visitId: decodeURIComponent(parts[1]!) };
+  return { page: 'lost' };
+}
+
+/** The hash of a place. */
+export function hashOf(route: Route): string {
+  return route.page === 'visit' ? `#/visit/${encodeURIComponent(route.visitId)}` : '#/';
+}
