@@ -32,7 +32,9 @@ export {
   STEP,
 } from './protocols/to-fatigue.ts';
 export { FRAME_WORDS, START_WORDS } from './sentences/screens/frame-words.ts';
+export { AXIS_WORDS, REPETITION_WORDS, RESULT_WORDS, SUMMARY_WORDS } from './sentences/screens/result-words.ts';
 export { SORENESS_WORDS } from './sentences/screens/soreness-words.ts';
+export { KEEP_WORDS, READY_WORDS, TEST_WORDS } from './sentences/screens/test-words.ts';
 export type { Sentence, Sentences } from './sentences/sentence.ts';
 export {
   DOUBT_SENTENCES,
@@ -57,4 +59,4 @@ export {
 } from './sentences/verdict-sentences.ts';
 export { REFERENCE_TABLES, type ReferenceEntry } from './tables/reference-tables.ts';
 export { RELIABILITY_TABLES, type ReliabilityEntry } from './tables/reliability-tables.ts';
-export { SAFETY_LIST, type SafetyEntry } from './tables/safety-list.ts';
+export { SAFETY_LIST, SAFETY_LIST_VERSION, type SafetyEntry } from './tables/safety-list.ts';
