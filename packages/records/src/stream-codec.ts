@@ -1,3 +1,4 @@
+import { crc32 } from './crc32.ts';
 import { RecordError } from './errors.ts';
 import { listGaps } from './gaps.ts';
 import { sha256Hex } from './hash.ts';
@@ -27,7 +28,8 @@ export interface StreamContext {
 
 /** First bytes of every block, so that a reader knows where it is. */
 const mark = [0x53, 0x42, 0x31, 0x0a];
-const headBytes = mark.length + 8;
+/** Mark, length of the head, length of the numbers, check of these two, check of head and numbers. */
+const prefixBytes = mark.length + 16;
 
 interface BlockHead {
   readonly firstIndex: number;
@@ -38,13 +40,16 @@ interface BlockHead {
 }
 
 /**
- * A block as bytes that can be put one after the other: mark, length of the head, length of the numbers, head as JSON,
- * then times and samples as little-endian doubles.
+ * A block as bytes that can be put one after the other: a prefix with lengths and checks (CRC-32), the head as JSON, then
+ * times and samples as little-endian doubles.
  */
 export function encodeBlock(block: StreamBlock): Uint8Array {
   const { firstIndex, deviceTimesS, hostTimeMs, channels } = block;
   const columns = [...(deviceTimesS === null ? [] : [deviceTimesS]), ...channels.map(({ samples }) => samples)];
   const count = columns[0]?.length ?? 0;
+  if (columns.some(({ length }) => length !== count)) {
+    throw new RecordError('invalid-document', { expected: 'columns of one length', actual: 'several lengths' });
+  }
   const head: BlockHead = {
     firstIndex,
     hostTimeMs,
@@ -54,19 +59,21 @@ export function encodeBlock(block: StreamBlock): Uint8Array {
   };
   const headText = new TextEncoder().encode(JSON.stringify(head));
   const numbers = columns.length * count * 8;
-  const bytes = new Uint8Array(headBytes + headText.length + numbers);
+  const bytes = new Uint8Array(prefixBytes + headText.length + numbers);
   const view = new DataView(bytes.buffer);
   bytes.set(mark, 0);
   view.setUint32(mark.length, headText.length, true);
   view.setUint32(mark.length + 4, numbers, true);
-  bytes.set(headText, headBytes);
-  let at = headBytes + headText.length;
+  view.setUint32(mark.length + 8, crc32(bytes.subarray(mark.length, mark.length + 8)), true);
+  bytes.set(headText, prefixBytes);
+  let at = prefixBytes + headText.length;
   for (const column of columns) {
     for (const value of column) {
       view.setFloat64(at, value, true);
       at += 8;
     }
   }
+  view.setUint32(mark.length + 12, crc32(bytes.subarray(prefixBytes)), true);
   return bytes;
 }
 
@@ -80,26 +87,34 @@ function joined(pieces: readonly Uint8Array[]): Uint8Array {
   return bytes;
 }
 
+function wrongBytes(at: number, actual: string): RecordError {
+  return new RecordError('invalid-document', { expected: `a block at byte ${at}`, actual });
+}
+
 /**
  * The whole blocks in bytes that {@link encodeBlock} wrote one after the other. A block that was cut off at the end is left
  * out: the program was killed while it wrote.
  *
- * @throws {@link RecordError} `invalid-document` where bytes are no block
+ * @throws {@link RecordError} `invalid-document` where bytes are no block, or not those that were written
  */
 export function decodeBlocks(pieces: readonly Uint8Array[]): StreamBlock[] {
   const bytes = joined(pieces);
   const view = new DataView(bytes.buffer);
   const blocks: StreamBlock[] = [];
   let at = 0;
-  while (at + headBytes <= bytes.length) {
-    if (mark.some((value, i) => bytes[at + i] !== value)) {
-      throw new RecordError('invalid-document', { expected: `a block at byte ${at}`, actual: 'other bytes' });
+  while (at < bytes.length) {
+    if (mark.some((value, i) => at + i < bytes.length && bytes[at + i] !== value)) throw wrongBytes(at, 'other bytes');
+    const from = at + prefixBytes;
+    if (from > bytes.length) break;
+    const lengths = at + mark.length;
+    // a wrong length would make the rest of the stream look cut off: it has a check of its own
+    if (crc32(bytes.subarray(lengths, lengths + 8)) !== view.getUint32(lengths + 8, true)) {
+      throw wrongBytes(at, 'altered lengths');
     }
-    const headLength = view.getUint32(at + mark.length, true);
-    const numbers = view.getUint32(at + mark.length + 4, true);
-    const from = at + headBytes;
-    const next = from + headLength + numbers;
+    const headLength = view.getUint32(lengths, true);
+    const next = from + headLength + view.getUint32(lengths + 4, true);
     if (next > bytes.length) break;
+    if (crc32(bytes.subarray(from, next)) !== view.getUint32(lengths + 12, true)) throw wrongBytes(at, 'altered bytes');
     const head = JSON.parse(new TextDecoder().decode(bytes.subarray(from, from + headLength))) as BlockHead;
     let place = from + headLength;
     const column = (): Float64Array => {
@@ -146,10 +161,11 @@ export function recordingFromStream(pieces: readonly Uint8Array[], context: Stre
     const samples = concatenated(
       blocks.map((block) => {
         const same = block.channels[k];
-        if (same?.quantity !== channel.quantity || same.axis !== channel.axis || !quantities.includes(channel.quantity)) {
+        const alike = same?.quantity === channel.quantity && same.axis === channel.axis && same.unit === channel.unit;
+        if (!alike || block.channels.length !== first.channels.length || !quantities.includes(channel.quantity)) {
           throw new RecordError('invalid-document', {
-            expected: `${channel.quantity} in every block`,
-            actual: same?.quantity ?? 'nothing',
+            expected: `the same channels in every block, ${channel.quantity} among them`,
+            actual: block.channels.map(({ quantity }) => quantity).join(', '),
           });
         }
         return same.samples;
