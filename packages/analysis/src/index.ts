@@ -23,6 +23,7 @@ export type {
 } from './assess/report.ts';
 export type { AssessmentRequest, PracticeRaise, Subject, TesterMark, TrialContext } from './assess/request.ts';
 export type { JudgingSettings, Settings } from './assess/settings.ts';
+export { endClass } from './assess/test-end.ts';
 export { InputError, type InputErrorCode } from './errors.ts';
 export type { Issue, IssueCode } from './issue.ts';
 export type { FootGeometry } from './movement/heel-height.ts';

@@ -12,10 +12,21 @@ export interface Step {
 
 export type StepPage = 'soreness' | 'safety' | 'test' | 'ending' | 'rest' | 'result';
 
-/** The side that is tested first: the less sore one teaches the task; left when they are alike. Common practice, no source. */
-export function firstSide({ sore }: Visit): Side {
+/** The other leg. */
+export function otherSide(side: Side): Side {
+  return side === 'left' ? 'right' : 'left';
+}
+
+/** The side proposed to begin with: the less sore one teaches the task; left when they are alike. Common practice, no source. */
+export function proposedSide({ sore }: Visit): Side {
   const isSore = (side: Side): boolean => sore[side] !== null && sore[side] !== 'no';
   return isSore('left') && !isSore('right') ? 'right' : 'left';
+}
+
+/** The side that is tested first: what was done decides, then what was chosen, then the proposal. */
+export function firstSide(visit: Visit): Side {
+  const begun = visit.sets.find(({ setAside }) => !setAside);
+  return begun?.choice.side ?? visit.first ?? proposedSide(visit);
 }
 
 function stepsOfSide(side: Side, place: 'first' | 'second'): Step[] {
@@ -41,7 +52,7 @@ function stepsOfSide(side: Side, place: 'first' | 'second'): Step[] {
 /** The steps of a visit, in order. */
 export function stepsOf(visit: Visit): Step[] {
   const first = firstSide(visit);
-  const second: Side = first === 'left' ? 'right' : 'left';
+  const second = otherSide(first);
   return [
     {
       id: 'soreness',
@@ -61,4 +72,10 @@ export function stepsOf(visit: Visit): Step[] {
 export function currentStep(visit: Visit): Step {
   const steps = stepsOf(visit);
   return steps.find((step) => !step.isDone(visit)) ?? steps[steps.length - 1]!;
+}
+
+/** Whether an answer may still be given anew: only before the first set, for what follows stands on it. */
+export function mayAnswerAnew(visit: Visit, step: Step): boolean {
+  const asked = step.page === 'soreness' || step.page === 'safety';
+  return asked && step.isDone(visit) && visit.sets.every(({ setAside }) => setAside);
 }

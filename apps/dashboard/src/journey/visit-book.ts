@@ -1,11 +1,23 @@
 import type { Json, NewDocument, RecordStore } from '@surae/storage';
 import { type Person, personOf, personSchema } from './person.ts';
-import type { Visit } from './visit.ts';
+import { mayTest, type SafetyBlock } from './safety-gate.ts';
+import type { SetChoice, Visit } from './visit.ts';
 import { foldVisit, type VisitEvent, visitEventKinds, visitSchema } from './visit-events.ts';
 
 /** The time as it is written into documents, with its offset from UTC. */
 export interface WallClock {
   isoNow(): string;
+}
+
+/** A set was asked for although the safety list keeps from testing. */
+export class SafetyLockError extends Error {
+  readonly why: readonly SafetyBlock[];
+
+  constructor(why: readonly SafetyBlock[]) {
+    super(`The safety list keeps from testing: ${why.join(', ')}.`);
+    this.name = 'SafetyLockError';
+    this.why = why;
+  }
 }
 
 /** Everything that is known of people and their visits: reads and adds documents, changes none. */
@@ -55,14 +67,21 @@ export class VisitBook extends EventTarget {
     return visits.filter((visit) => visit !== undefined).reverse();
   }
 
-  /** Adds an event to a visit; gives the id of its document. */
+  /** Adds an event to a visit; gives the id of its document. Refuses a set that the safety list keeps from beginning. */
   async record(visitId: string, event: VisitEvent): Promise<string> {
+    if (event.kind === 'set-begun') await this.refuseLocked(visitId, event.choice.origin);
     const { kind, ...body } = event;
     // events hold plain JSON; the round trip says so to the compiler and drops what is undefined
     const plain = JSON.parse(JSON.stringify(body)) as Json;
     const { id } = await this.add({ kind, schema: visitSchema, about: visitId, body: plain });
     this.dispatchEvent(new Event('visit-changed'));
     return id;
+  }
+
+  /** The last gate before a set exists; the pages ask the same question earlier and say why. */
+  private async refuseLocked(visitId: string, origin: SetChoice['origin']): Promise<void> {
+    const { allowed, why } = mayTest(origin, (await this.visit(visitId))?.safety ?? null);
+    if (!allowed) throw new SafetyLockError(why);
   }
 
   private add(document: Omit<NewDocument, 'author' | 'at'>): ReturnType<RecordStore['add']> {

@@ -6,6 +6,7 @@ import type { FaultMark, SafetyAnswer, SetChoice, SetEnd, SoreSides, Visit, Visi
 export type VisitEvent =
   | { readonly kind: 'visit-sore'; readonly sore: SoreSides }
   | { readonly kind: 'visit-safety'; readonly safety: Omit<SafetyAnswer, 'at'> }
+  | { readonly kind: 'visit-first'; readonly first: Side }
   | { readonly kind: 'set-begun'; readonly choice: SetChoice; readonly bytesId: string }
   | { readonly kind: 'set-mark'; readonly setId: string; readonly mark: FaultMark }
   | { readonly kind: 'set-stopped'; readonly setId: string; readonly liveCount: number }
@@ -21,6 +22,7 @@ export type VisitEventKind = VisitEvent['kind'];
 export const visitEventKinds = [
   'visit-sore',
   'visit-safety',
+  'visit-first',
   'set-begun',
   'set-mark',
   'set-stopped',
@@ -38,18 +40,24 @@ function changed(visit: Visit, setId: string, change: (set: VisitSet) => VisitSe
   return { ...visit, sets: visit.sets.map((set) => (set.id === setId ? change(set) : set)) };
 }
 
+/** What an answer to the safety list holds where an older document says nothing: the cautious reading. */
+const noAnswer = { seenWhole: false, ticked: [], overridden: [] } as const;
+
 /** The visit after one more event; an event about a set that is not there changes nothing. */
 function after(visit: Visit, event: VisitEvent, document: StoredDocument): Visit {
   switch (event.kind) {
     case 'visit-sore':
       return { ...visit, sore: event.sore };
     case 'visit-safety':
-      return { ...visit, safety: { ...event.safety, at: document.at } };
+      return { ...visit, safety: { ...noAnswer, ...event.safety, at: document.at } };
+    case 'visit-first':
+      return { ...visit, first: event.first };
     case 'set-begun': {
       const { choice, bytesId } = event;
       const begun = { id: document.id, choice, bytesId, begunAt: document.at };
-      const open = { stoppedAt: null, liveCount: null, marks: [], end: null, report: null, setAside: false };
-      return { ...visit, sets: [...visit.sets, { ...begun, ...open }] };
+      const open = { stoppedAt: null, liveCount: null, marks: [], end: null, report: null };
+      const kept = { setAside: false, setAsideWhy: null };
+      return { ...visit, sets: [...visit.sets, { ...begun, ...open, ...kept }] };
     }
     case 'set-mark':
       return changed(visit, event.setId, (set) => ({ ...set, marks: [...set.marks, event.mark] }));
@@ -64,13 +72,15 @@ function after(visit: Visit, event: VisitEvent, document: StoredDocument): Visit
     case 'set-result':
       return changed(visit, event.setId, (set) => ({ ...set, report: event.report }));
     case 'set-aside':
-      return changed(visit, event.setId, (set) => ({ ...set, setAside: true }));
+      return changed(visit, event.setId, (set) => ({ ...set, setAside: true, setAsideWhy: event.why }));
     case 'rest-over':
       return { ...visit, restS: event.restS };
     case 'visit-closed':
       return { ...visit, closed: true };
     default:
-      return event satisfies never;
+      // a newer version may know kinds that this one does not: they are kept in the store and passed over here
+      event satisfies never;
+      return visit;
   }
 }
 
@@ -83,6 +93,7 @@ export function foldVisit(begun: StoredDocument, documents: readonly StoredDocum
     begunAt: begun.at,
     sore: { left: null, right: null },
     safety: null,
+    first: null,
     sets: [],
     restS: null,
     closed: false,

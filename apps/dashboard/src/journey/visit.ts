@@ -7,10 +7,19 @@ export type Soreness = 'no' | 'mid-portion' | 'insertion' | 'both-places';
 /** Which sides are sore; null is not asked yet. */
 export type SoreSides = Readonly<Record<Side, Soreness | null>>;
 
-/** What was ticked when the safety list had been seen whole. */
+/** A line that keeps from testing, and why the clinician goes on all the same. */
+export interface SafetyOverride {
+  readonly id: string;
+  readonly reason: string;
+}
+
+/** What was answered to the safety list. */
 export interface SafetyAnswer {
   readonly listVersion: string;
+  /** every line had been in view before the answer could be given */
+  readonly seenWhole: boolean;
   readonly ticked: readonly string[];
+  readonly overridden: readonly SafetyOverride[];
   readonly at: string;
 }
 
@@ -52,6 +61,8 @@ export interface VisitSet {
   readonly report: Report | null;
   /** taken back by the tester: kept, not counted */
   readonly setAside: boolean;
+  /** why it was taken back */
+  readonly setAsideWhy: string | null;
 }
 
 /** A visit as far as it has come. */
@@ -61,6 +72,8 @@ export interface Visit {
   readonly begunAt: string;
   readonly sore: SoreSides;
   readonly safety: SafetyAnswer | null;
+  /** the side that was chosen to begin with; null leaves it to the proposal */
+  readonly first: Side | null;
   readonly sets: readonly VisitSet[];
   /** rest between the two sides as it was taken [s]; null when it was not */
   readonly restS: number | null;

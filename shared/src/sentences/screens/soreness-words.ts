@@ -9,7 +9,8 @@ export const SORENESS_WORDS = sentences('screen.soreness', {
   'mid-portion': 'mid-portion',
   insertion: 'at the heel bone',
   'both-places': 'both places',
-  explain: 'Mid-portion is two to six centimetres above the heel bone. Where both places are sore, the heel bone counts: level floor only.',
+  explain:
+    'Mid-portion is two to six centimetres above the heel bone. Where both places are sore, the heel bone counts: level floor only.',
   'go-on': 'Go on',
   missing: 'Answer for both legs to go on.',
 });
