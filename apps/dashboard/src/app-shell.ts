@@ -32,6 +32,24 @@ export class AppShell extends LitElement {
         gap: var(--gap-2) var(--gap-6);
         padding-block: var(--gap-2);
       }
+      .skip {
+        background: var(--paper);
+        inset-block-start: 0;
+        inset-inline-start: var(--gap-4);
+        padding: var(--gap-4);
+        position: absolute;
+        z-index: 1;
+      }
+      .skip:not(:focus) {
+        block-size: 1px;
+        clip-path: inset(50%);
+        inline-size: 1px;
+        overflow: hidden;
+        padding: 0;
+      }
+      main:focus-visible {
+        outline: none;
+      }
       .name {
         font-size: var(--size-2);
         font-weight: 600;
@@ -72,12 +90,11 @@ export class AppShell extends LitElement {
     addEventListener('online', this.look);
     addEventListener('offline', this.look);
     // a set fills the screen: nothing else is shown while somebody is being tested
-    this.addEventListener('bare-screen', ((event: CustomEvent<boolean>) => {
-      this.toggleAttribute('bare', event.detail);
-    }) as EventListener);
+    this.addEventListener('bare-screen', this.makeBare);
   }
 
   override disconnectedCallback(): void {
+    this.removeEventListener('bare-screen', this.makeBare);
     removeEventListener('hashchange', this.follow);
     removeEventListener('online', this.look);
     removeEventListener('offline', this.look);
@@ -90,8 +107,18 @@ export class AppShell extends LitElement {
     scrollTo(0, 0);
   };
 
+  private readonly makeBare = (event: Event): void => {
+    this.toggleAttribute('bare', (event as CustomEvent<boolean>).detail);
+  };
+
   private readonly look = (): void => {
     this.online = navigator.onLine;
+  };
+
+  /** The address names a place in the dashboard, so the link moves the focus and leaves the address alone. */
+  private readonly skip = (event: Event): void => {
+    event.preventDefault();
+    this.renderRoot.querySelector<HTMLElement>('main')?.focus();
   };
 
   private turnPaper(): void {
@@ -102,6 +129,7 @@ export class AppShell extends LitElement {
   override render(): TemplateResult {
     const words = FRAME_WORDS;
     return html`
+      <a class="skip" href="#page" @click=${this.skip}>${words.skip.text}</a>
       <header>
         <a class="name" href=${hashOf({ page: 'start' })} aria-label=${`${words.name.text}: ${words.home.text}`}>
           ${words.name.text}
@@ -111,7 +139,7 @@ export class AppShell extends LitElement {
           ${this.night ? words['day-paper'].text : words['night-paper'].text}
         </button>
       </header>
-      <main id="page">${this.page()}</main>
+      <main id="page" tabindex="-1">${this.page()}</main>
       <footer class="quiet">${words.scope.text}</footer>
     `;
   }
@@ -123,7 +151,8 @@ export class AppShell extends LitElement {
       case 'visit':
         return html`<visit-page .visitId=${this.route.visitId}></visit-page>`;
       case 'lost':
-        return html`<p>${FRAME_WORDS.lost.text}</p>
+        return html`<h1>${FRAME_WORDS['lost-title'].text}</h1>
+          <p>${FRAME_WORDS.lost.text}</p>
           <a class="button" href=${hashOf({ page: 'start' })}>${FRAME_WORDS.home.text}</a>`;
     }
   }

@@ -1,9 +1,9 @@
 import type { Side } from '@surae/analysis';
 import { SORENESS_WORDS } from '@surae/shared';
-import { css, html, LitElement, type TemplateResult } from 'lit';
+import { css, html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { visitEvent } from '../journey/visit-event-request.ts';
 import type { Soreness, SoreSides, Visit } from '../journey/visit.ts';
+import { visitEvent } from '../journey/visit-event-request.ts';
 import { base } from '../styles/base.ts';
 
 const answers: readonly Soreness[] = ['no', 'mid-portion', 'insertion', 'both-places'];
@@ -39,6 +39,10 @@ export class SorenessStep extends LitElement {
 
   @property({ attribute: false }) visit!: Visit;
   @state() private sore: SoreSides = { left: null, right: null };
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('visit') && changed.get('visit') === undefined) this.sore = this.visit.sore;
+  }
 
   override render(): TemplateResult {
     const whole = this.sore.left !== null && this.sore.right !== null;

@@ -3,9 +3,12 @@ import { FRAME_WORDS, START_WORDS } from '@surae/shared';
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { bookContext } from '../contexts/capabilities.ts';
+import { bodyOf, sortedVisits } from '../journey/people-list.ts';
 import type { Person } from '../journey/person.ts';
 import type { Visit } from '../journey/visit.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
+import type { PersonGiven } from '../parts/person-form.ts';
+import '../parts/person-form.ts';
 import { hashOf } from '../route.ts';
 import { base } from '../styles/base.ts';
 import { dayOf } from '../words/dates.ts';
@@ -60,11 +63,25 @@ export class StartPage extends LitElement {
           grid-template-columns: minmax(0, 1fr);
         }
       }
+      .add {
+        border-block-start: 1px solid var(--hairline);
+        padding-block: var(--gap-4);
+      }
+      summary {
+        align-items: center;
+        cursor: pointer;
+        display: inline-flex;
+        font-size: var(--size-2);
+        min-block-size: var(--target);
+        text-decoration: underline;
+        text-underline-offset: 0.2em;
+      }
     `,
   ];
 
   @consume({ context: bookContext }) @state() private book!: VisitBook;
   @state() private entries: readonly Entry[] | undefined;
+  @state() private notKept = false;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -83,11 +100,30 @@ export class StartPage extends LitElement {
     location.hash = hashOf({ page: 'visit', visitId });
   }
 
+  private async add({ detail }: PersonGiven): Promise<void> {
+    try {
+      await this.book.addPerson(detail);
+      this.notKept = false;
+    } catch {
+      this.notKept = true;
+      return;
+    }
+    this.renderRoot.querySelector('details')?.removeAttribute('open');
+    await this.load();
+  }
+
   override render(): TemplateResult {
+    const memoryOnly = document.documentElement.dataset['store'] === 'memory';
     return html`
       <h1>${START_WORDS.title.text}</h1>
       <p class="voice intro">${START_WORDS['demo-clinic'].text}</p>
+      ${memoryOnly ? html`<p class="voice intro" role="status">${START_WORDS['memory-only'].text}</p>` : null}
       ${this.list()}
+      <details class="add">
+        <summary>${START_WORDS.add.text}</summary>
+        ${this.notKept ? html`<p class="voice" role="alert">${START_WORDS['not-kept'].text}</p>` : null}
+        <person-form @person-given=${(event: PersonGiven) => void this.add(event)}></person-form>
+      </details>
     `;
   }
 
@@ -100,16 +136,11 @@ export class StartPage extends LitElement {
   }
 
   private entry({ person, visits }: Entry): TemplateResult {
-    const open = visits.find((visit) => !visit.closed && visit.sets.length > 0);
-    const mass = person.bodyMassKg === null ? fill(START_WORDS['no-mass']) : fill(START_WORDS.mass, { mass: person.bodyMassKg });
-    const lever =
-      person.heelLeverM === null
-        ? fill(START_WORDS['no-lever'])
-        : fill(START_WORDS.lever, { lever: (person.heelLeverM * 100).toFixed(1) });
+    const { open, past } = sortedVisits(visits);
     return html`<li>
       <div>
         <h2>${person.name}</h2>
-        <p class="quiet">${mass}, ${lever}</p>
+        <p class="quiet">${bodyOf(person).join(', ')}</p>
       </div>
       <div class="choices">
         ${
@@ -123,17 +154,17 @@ export class StartPage extends LitElement {
           ${START_WORDS.begin.text}
         </button>
       </div>
-      ${this.past(visits.filter((visit) => visit.closed))}
+      ${this.past(past)}
     </li>`;
   }
 
   private past(visits: readonly Visit[]): TemplateResult | null {
     if (visits.length === 0) return null;
     return html`<div class="past">
-      ${visits.map(
-        ({ id, begunAt }) =>
-          html`<a href=${hashOf({ page: 'visit', visitId: id })}>${fill(START_WORDS['past-visit'], { date: dayOf(begunAt) })}</a>`,
-      )}
+      ${visits.map(({ id, begunAt, closed }) => {
+        const words = START_WORDS[closed ? 'past-visit' : 'open-visit'];
+        return html`<a href=${hashOf({ page: 'visit', visitId: id })}>${fill(words, { date: dayOf(begunAt) })}</a>`;
+      })}
     </div>`;
   }
 }

@@ -11,6 +11,7 @@ export const FRAME_WORDS = sentences('screen.frame', {
   offline: 'No network. Everything works; what you record stays on this device.',
   'new-version': 'A newer version is ready. It is used when you reload.',
   loading: 'Opening the book …',
+  'lost-title': 'Nothing here',
   lost: 'This page does not exist. Nothing is lost: go back to all people.',
   broken:
     'Something went wrong. What was recorded is safe on this device. Reload the page; if it happens again, save your recordings as files.',
