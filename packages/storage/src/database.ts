@@ -23,8 +23,11 @@ export interface StoreSchema extends DBSchema {
 
 export type Database = IDBPDatabase<StoreSchema>;
 
-/** Numbered steps from one version of the database to the next; a step is never edited after it was released. */
-const steps: readonly ((database: Database) => void)[] = [
+/** One step from a version of the database to the next. */
+export type DatabaseStep = (database: Database) => void;
+
+/** All steps that were released, in order; a step is never edited after it was released. */
+const releasedSteps: readonly DatabaseStep[] = [
   (database) => {
     const documents = database.createObjectStore('documents', { keyPath: 'sequence', autoIncrement: true });
     documents.createIndex('id', 'id', { unique: true });
@@ -37,7 +40,7 @@ const steps: readonly ((database: Database) => void)[] = [
 ];
 
 /** Version of the database that this software writes. */
-export const databaseVersion = steps.length;
+export const databaseVersion = releasedSteps.length;
 
 /** A foreign error as ours. */
 export function storageError(error: unknown): StorageError {
@@ -51,21 +54,34 @@ export function storageError(error: unknown): StorageError {
   if (name === 'SecurityError' || name === 'InvalidStateError') {
     return new StorageError('unavailable', 'The browser gives no store.', cause);
   }
-  return new StorageError('failed', `The store failed: ${error instanceof Error ? error.message : String(error)}`, cause);
+  return new StorageError(
+    'failed',
+    `The store failed: ${error instanceof Error ? error.message : String(error)}`,
+    cause,
+  );
 }
 
-/** Opens the database of a name and brings it to the present version. */
-export async function openDatabase(name: string): Promise<Database> {
+/**
+ * Opens the database of a name and brings it to the present version: all steps that it lacks are taken, or none. Rejects
+ * with a {@link StorageError}.
+ */
+export async function openDatabase(name: string, steps: readonly DatabaseStep[] = releasedSteps): Promise<Database> {
   if (typeof indexedDB === 'undefined') throw new StorageError('unavailable', 'The browser gives no store.');
-  try {
-    return await openDB<StoreSchema>(name, databaseVersion, {
-      upgrade: (database, from) => {
+  return new Promise((resolve, reject) => {
+    const opening = openDB<StoreSchema>(name, steps.length, {
+      upgrade: (database, from, _to, change) => {
+        // that it failed is said by the opening itself
+        change.done.catch(() => undefined);
         for (const step of steps.slice(from)) step(database);
+      },
+      blocked: () => {
+        reject(new StorageError('blocked', 'Another window uses an older version of this software.'));
+        // it opens once that window is closed, and nobody waits for it then
+        opening.then((database) => database.close()).catch(() => undefined);
       },
       // another window wants to upgrade: let it, this one must be reloaded
       blocking: (_current, _blocked, event) => (event.target as IDBDatabase).close(),
     });
-  } catch (error) {
-    throw storageError(error);
-  }
+    opening.then(resolve).catch((error: unknown) => reject(storageError(error)));
+  });
 }

@@ -1,4 +1,4 @@
-import { type Database, openDatabase, storageError } from './database.ts';
+import { type Database, openDatabase, type StoreSchema, storageError } from './database.ts';
 import type { NewDocument, StoredDocument } from './document.ts';
 import { StorageError } from './errors.ts';
 import type { ByteWriter, DocumentQuery, RecordStore, StoredBytes, StoreProblem } from './record-store.ts';
@@ -70,7 +70,7 @@ export class IndexedDbStore implements RecordStore {
     return ours(async () => {
       const stream = await this.database.getFromIndex('streams', 'id', id);
       if (stream === undefined) return undefined;
-      const rows = await this.database.getAll('pieces', IDBKeyRange.bound([id, 0], [id, Infinity]));
+      const rows = await this.rows(id);
       return { id, pieces: rows.map(({ bytes }) => bytes), sha256: stream.sha256 };
     });
   }
@@ -87,19 +87,25 @@ export class IndexedDbStore implements RecordStore {
       const documents = (await this.database.getAll('documents')) as StoredDocument[];
       const altered = documents.filter((one) => !isWhole(one)).map(({ id }) => ({ id, code: 'altered' as const }));
       const streams = await this.database.getAll('streams');
-      const missing: StoreProblem[] = [];
+      const damaged: StoreProblem[] = [];
       for (const { id, pieces, sha256 } of streams) {
-        if (sha256 === null) continue;
-        const kept = await this.bytes(id);
-        if (kept === undefined || kept.pieces.length !== pieces) missing.push({ id, code: 'piece-missing' });
-        else if (hashOfBytes(kept.pieces) !== sha256) missing.push({ id, code: 'altered' });
+        const rows = await this.rows(id);
+        const isMissing = rows.some(({ index }, i) => index !== i) || (sha256 !== null && rows.length !== pieces);
+        if (isMissing) damaged.push({ id, code: 'piece-missing' });
+        else if (sha256 !== null && hashOfBytes(rows.map(({ bytes }) => bytes)) !== sha256) {
+          damaged.push({ id, code: 'altered' });
+        }
       }
-      return [...altered, ...missing];
+      return [...altered, ...damaged];
     });
   }
 
   close(): void {
     this.database.close();
+  }
+
+  private rows(stream: string): Promise<StoreSchema['pieces']['value'][]> {
+    return this.database.getAll('pieces', IDBKeyRange.bound([stream, 0], [stream, Infinity]));
   }
 
   private writer(id: string): ByteWriter {
@@ -130,12 +136,12 @@ export class IndexedDbStore implements RecordStore {
       close: () =>
         inTurn(async () => {
           open();
-          closed = true;
-          const kept = await this.bytes(id);
-          const sha256 = hashOfBytes(kept?.pieces ?? []);
+          const rows = await this.rows(id);
+          const sha256 = hashOfBytes(rows.map(({ bytes }) => bytes));
           const change = database.transaction('streams', 'readwrite', safely);
           const cursor = await change.store.index('id').openCursor(id);
           await Promise.all([cursor?.update({ ...cursor.value, sha256, pieces: next }), change.done]);
+          closed = true;
           return sha256;
         }),
     };
