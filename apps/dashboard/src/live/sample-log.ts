@@ -12,6 +12,11 @@ export class SampleLog {
     return this.used;
   }
 
+  /** Time of the newest sample; 0 before there is one [s]. */
+  get lastS(): number {
+    return this.times[this.used - 1] ?? 0;
+  }
+
   /** Adds a block and gives it as a group for the counter. */
   add(block: SampleBlock): ChannelGroup {
     const { channels, deviceTimesS } = block;
@@ -26,6 +31,15 @@ export class SampleLog {
     channels.forEach(({ samples }, k) => this.columns[k]?.set(samples, this.used));
     this.used = needed;
     return { timesS: deviceTimesS, channels };
+  }
+
+  /** Everything so far as one block, units and all; undefined before there is anything. */
+  whole(): SampleBlock | undefined {
+    if (this.used === 0) return undefined;
+    const { timesS, channels } = this.group();
+    const units = this.heads.map(({ unit }) => unit);
+    const united = channels.map((channel, k) => ({ ...channel, unit: units[k] ?? '1' }));
+    return { firstIndex: 0, deviceTimesS: timesS, hostTimeMs: 0, channels: united };
   }
 
   /** All samples so far; views that stay as they are while more samples come. */
