@@ -31,6 +31,7 @@ export {
   SLOW_TEMPO,
   STEP,
 } from './protocols/to-fatigue.ts';
+export { COMPARE_SENTENCES, RATIO_BLOCK_SENTENCES } from './sentences/compare-sentences.ts';
 export { END_CHOICES, ENDING_WORDS, REDO_REASONS, STOP_STEPS } from './sentences/screens/ending-words.ts';
 export { FRAME_WORDS, START_WORDS, STEP_WORDS } from './sentences/screens/frame-words.ts';
 export { REST_WORDS } from './sentences/screens/rest-words.ts';
