@@ -72,7 +72,8 @@ describe('reports that are asked for one after the other', () => {
     const first = worker.answer();
     expect(await running).toBe(first);
     expect(worker.marks).toEqual([1, 4]);
-    expect(await Promise.all([worker.answer(), last])).toEqual([{ mark: 4 }, { mark: 4 }]);
+    const final = worker.answer();
+    expect(await last).toBe(final);
   });
 
   test('a final one never gives way', async () => {
