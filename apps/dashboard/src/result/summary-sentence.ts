@@ -52,9 +52,11 @@ export function summarySentence(visit: Visit): string {
   return fill(SUMMARY_WORDS.joined, { first: capital(first ?? ''), second: second ?? '' });
 }
 
-/** How the number of a leg came about: tried, met, before the end. Undefined where nothing was found. */
-export function attemptedSentence(side: Side, report: Report): string | undefined {
-  const { attempted, valid, scored } = report.count;
+/** How the number of a leg came about: tried, met, after the end. Undefined where nothing was found. */
+export function attemptedSentence(side: Side, { count }: Report): string | undefined {
+  const { attempted, valid, scored } = count;
   if (attempted === 0) return undefined;
-  return fill(SUMMARY_WORDS.attempted, { leg: SUMMARY_WORDS[side].text, attempted, valid, scored });
+  const leg = capital(SUMMARY_WORDS[side].text);
+  const met = fill(SUMMARY_WORDS[valid === attempted ? 'all-met' : 'some-met'], { leg, attempted, valid });
+  return valid === scored ? met : `${met} ${fill(SUMMARY_WORDS['after-end'], { late: valid - scored })}`;
 }

@@ -42,14 +42,15 @@ export const SUMMARY_WORDS = sentences('screen.summary', {
   waiting: '{leg} has no result yet',
   untested: '{leg} was not tested',
   joined: '{first}, {second}.',
-  attempted:
-    'Of {attempted} tried on the {leg}, {valid} met every rule that could be judged, and {scored} of them came before the test ended.',
+  'all-met': '{leg}: all {attempted} that were tried met every rule that could be judged.',
+  'some-met': '{leg}: {attempted} tried, {valid} of them met every rule that could be judged.',
+  'after-end': '{late} of those came after the test had ended and do not count.',
   same: 'The two legs did the same number; the count cannot tell them apart.',
   'within-variation': 'A difference of {difference} can come from ordinary variation.',
   'beyond-variation': 'A difference of {difference} is larger than the usual wobble of this test.',
   variation:
-    'Counts of this test vary by up to {change} from one day to another in people without a sore tendon ({source}); nobody has published it for people with one.',
-  'variation-practice': 'Counts of this test are taken to vary by up to {change} from one day to another ({source}).',
+    'Counts of this test vary by up to {change} between days in people without a sore tendon ({source}). No figure for people with one was found.',
+  'variation-practice': 'Counts of this test are taken to vary by up to {change} between days ({source}).',
   'live-differs':
     '{leg}: {live} were counted while recording; the final pass over the whole recording finds {final}. Both are kept.',
   'live-extra': 'Counted only while recording: at {places} s.',
@@ -60,17 +61,17 @@ export const SUMMARY_WORDS = sentences('screen.summary', {
 export const AXIS_WORDS = sentences('screen.axis', {
   score: 'Repetitions that count',
   'score-unit': 'repetitions',
-  'first-three-heel': 'Height of the heel, mean of the first three',
-  'peak-heel': 'Height of the heel, highest',
-  'first-three-rise': 'Rise of the body, mean of the first three',
-  'peak-rise': 'Rise of the body, highest',
+  'first-three-heel': 'Heel height, mean of the first three',
+  'peak-heel': 'Heel height, highest',
+  'first-three-rise': 'Body rise, mean of the first three',
+  'peak-rise': 'Body rise, highest',
   'height-unit': 'cm',
   left: 'Left',
   right: 'Right',
   measure: 'Measure',
   'interval-name': '95 % interval',
-  interval: '{low} to {high}',
-  exact: 'no wider than the mark',
+  interval: '95 %: {low} to {high}',
+  exact: '95 %: only {low}',
   unbounded: 'no upper bound',
   'at-least': 'at least {value}',
   open: 'not measured',
@@ -79,7 +80,6 @@ export const AXIS_WORDS = sentences('screen.axis', {
   'another-way': 'This leg was measured in another way.',
   'too-few': 'Fewer than three repetitions have a height.',
   'no-height': 'No repetition has a height.',
-  explain: 'The line through a mark is its 95 % interval.',
 });
 
 /** Words of the list of repetitions. */
