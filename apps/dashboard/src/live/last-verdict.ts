@@ -27,6 +27,9 @@ export function lastVerdict(
   raise: { readonly topS: number },
   report: { readonly repetitions: readonly Judged[] } | undefined,
 ): LastVerdict {
-  const judged = report?.repetitions.find(({ topS }) => Math.abs(topS - raise.topS) <= sameTopS);
+  const awayS = ({ topS }: Judged): number => Math.abs(topS - raise.topS);
+  const [judged] = (report?.repetitions ?? [])
+    .filter((repetition) => awayS(repetition) <= sameTopS)
+    .sort((a, b) => awayS(a) - awayS(b));
   return { repetition: counted, sentence: judged === undefined ? TEST_WORDS.counted : sentenceOf(judged) };
 }

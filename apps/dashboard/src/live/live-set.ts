@@ -44,6 +44,7 @@ export class LiveSet {
   private lastWriteMs = 0;
   private endTicks: () => void = () => {};
   private writing: Promise<void> = Promise.resolve();
+  private stopping = false;
   private over = false;
   private sha256: string | null = null;
 
@@ -74,7 +75,7 @@ export class LiveSet {
     try {
       await sensor.start((event) => {
         if (event.kind === 'block') this.take(event.block);
-        else if (!this.over) this.news.onEnd?.(event.kind === 'failed' ? event.error : undefined);
+        else if (!this.stopping) this.news.onEnd?.(event.kind === 'failed' ? event.error : undefined);
       });
     } catch (error) {
       this.endTicks();
@@ -87,6 +88,8 @@ export class LiveSet {
    * written, the samples are still held, and another call tries again.
    */
   async stop(): Promise<StoppedSet> {
+    // what is due by now still comes; the end that follows it is no news
+    this.stopping = true;
     this.options.sensor.stop();
     this.endTicks();
     if (!this.over) {
