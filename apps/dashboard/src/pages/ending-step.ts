@@ -36,9 +36,8 @@ export class EndingStep extends LitElement {
         font-size: var(--size-4);
         font-weight: 600;
         line-height: 1.25;
-        list-style-position: inside;
-        margin: 0;
-        padding: var(--gap-4) 0;
+        margin-block: var(--gap-6) 0;
+        padding: var(--gap-4) 0 var(--gap-4) 1.5em;
       }
       .stop li + li {
         margin-block-start: var(--gap-3);
@@ -127,7 +126,7 @@ export class EndingStep extends LitElement {
   private consequence(): TemplateResult | null {
     if (this.reason === 'pain') return html`<p class="voice note">${ENDING_WORDS.tolerance.text}</p>`;
     if (this.reason !== 'safety') return null;
-    return html`<ol class="stop note">
+    return html`<ol class="stop">
       ${Object.values(STOP_STEPS).map(({ text }) => html`<li>${text}</li>`)}
     </ol>`;
   }

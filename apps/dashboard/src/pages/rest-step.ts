@@ -1,13 +1,20 @@
 import { consume } from '@lit/context';
 import type { Side } from '@surae/analysis';
 import { COMPARISON_RULES, REST_WORDS } from '@surae/shared';
+import type { RecordStore } from '@surae/storage';
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { clockContext, type HostClock } from '../contexts/capabilities.ts';
+import {
+  type Assessor,
+  assessorContext,
+  clockContext,
+  type HostClock,
+  storeContext,
+} from '../contexts/capabilities.ts';
 import type { Person } from '../journey/person.ts';
 import { minutesAndSeconds, type RestNews, restNews, secondsBetween } from '../journey/rest.ts';
 import { otherSide } from '../journey/steps.ts';
-import type { Visit } from '../journey/visit.ts';
+import type { Visit, VisitSet } from '../journey/visit.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
 import { setOf } from '../journey/visit-events.ts';
 import { base } from '../styles/base.ts';
@@ -57,6 +64,8 @@ export class RestStep extends LitElement {
   /** the side that comes after the rest */
   @property() side: Side = 'right';
   @consume({ context: clockContext }) @state() private clock!: HostClock;
+  @consume({ context: storeContext }) private readonly store!: RecordStore;
+  @consume({ context: assessorContext }) private readonly assessor!: Assessor;
   @state() private leftS: number | undefined;
   @state() private news: RestNews | undefined;
   private stopTicking: (() => void) | undefined;
@@ -73,6 +82,28 @@ export class RestStep extends LitElement {
 
   protected override willUpdate(): void {
     if (this.leftS === undefined) this.look();
+  }
+
+  protected override firstUpdated(): void {
+    const first = setOf(this.visit, otherSide(this.side));
+    if (first?.report === null) void this.assess(first);
+  }
+
+  /** The final pass over the first set, while there is time; what is not ready when the rest ends is done with the result. */
+  private async assess(set: VisitSet): Promise<void> {
+    const [{ assessSet }, { settingsHash }, { defaultSettings }] = await Promise.all([
+      import('../result/assessment.ts'),
+      import('../result/settings-hash.ts'),
+      import('@surae/analysis'),
+    ]);
+    const final: Assessor['final'] = (trace, request) => this.assessor.final(trace, request);
+    try {
+      const report = await assessSet(set, this.person, await this.store.bytes(set.bytesId), final);
+      const hash = settingsHash(defaultSettings(), report);
+      this.dispatchEvent(visitEvent({ kind: 'set-result', setId: set.id, report, settingsHash: hash }));
+    } catch {
+      // the page of the result tries again, and says why where it cannot
+    }
   }
 
   /** How long the rest has been so far; null when it is not known since when [s]. */

@@ -45,6 +45,10 @@ export class VisitPage extends LitElement {
         margin-block-end: var(--gap-6);
         padding-block-end: var(--gap-3);
       }
+      .around > button {
+        padding-inline: 0;
+        text-align: start;
+      }
       :host([bare]) .around {
         display: none;
       }

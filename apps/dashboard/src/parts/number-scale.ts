@@ -39,18 +39,21 @@ export class NumberScale extends LitElement {
       }
       .open {
         border-style: dashed;
+        grid-column: 1 / -1;
+        justify-self: start;
+        padding-inline: var(--gap-4);
       }
       .open[aria-checked='true'] {
         background: transparent;
         color: inherit;
         border: 3px double var(--ink);
       }
-      @media (min-width: 48rem) {
+      @media (min-width: 64rem) {
         .scale {
           grid-template-columns: repeat(11, minmax(var(--target), 1fr)) auto;
         }
         .open {
-          padding-inline: var(--gap-4);
+          grid-column: auto;
         }
       }
     `,

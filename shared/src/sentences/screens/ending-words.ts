@@ -21,7 +21,7 @@ export const ENDING_WORDS = sentences('screen.ending', {
   redo: 'Do this leg again',
   'redo-why': 'Why again? The set just recorded is kept, and not counted.',
   'redo-cancel': 'Keep this set',
-  'redo-tired': 'A second set on the same leg is done on a tired calf: leave ten minutes, and say so.',
+  'redo-tired': 'A second set on the same leg is done on a tired calf: leave ten minutes before it.',
 });
 
 /** Short names of the ends, for choosing; the codes are the reasons that protocols list. */

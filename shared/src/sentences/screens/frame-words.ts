@@ -22,8 +22,8 @@ export const FRAME_WORDS = sentences('screen.frame', {
 export const STEP_WORDS = sentences('screen.steps', {
   steps: 'Steps of this visit',
   place: 'Step {at} of {of}',
-  soreness: 'where it is sore',
-  safety: 'before a test',
+  soreness: 'soreness',
+  safety: 'safety list',
   'test-left': 'left leg: set',
   'test-right': 'right leg: set',
   'ending-left': 'left leg: how it ended',

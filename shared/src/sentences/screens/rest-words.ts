@@ -20,6 +20,6 @@ export const REST_WORDS = sentences('screen.rest', {
   'first-right': 'Right leg',
   attempted: 'repetitions attempted',
   valid: 'of them valid: {count}',
-  counted: 'counted while it ran; being judged',
+  counted: 'counted while it ran',
   'not-counted': 'not measured',
 });
