@@ -9,7 +9,7 @@ const units = { acceleration: 'm/s2', 'angular-velocity': 'rad/s', 'heel-height'
 export function simulatedStream(placement: Placement, seed: number, count: number): StoredBytes {
   const { trace } = simulateSet({ placement, level: 'clean', seed, count });
   const { timesS, channels } = counterInput(trace, placement);
-  const perBlock = Math.max(1, Math.round((0.1 * timesS.length) / (timesS[timesS.length - 1]! - timesS[0]!)));
+  const perBlock = Math.max(1, Math.round((0.1 * timesS.length) / (timesS[timesS.length - 1] - timesS[0])));
   const pieces: Uint8Array[] = [];
   for (let at = 0; at < timesS.length; at += perBlock) {
     pieces.push(
@@ -26,6 +26,6 @@ export function simulatedStream(placement: Placement, seed: number, count: numbe
       }),
     );
   }
-  pieces.push(pieces[0]!.subarray(0, 40));
+  pieces.push(pieces[0].subarray(0, 40));
   return { id: 'bytes', pieces, sha256: null };
 }

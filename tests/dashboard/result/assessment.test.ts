@@ -68,7 +68,7 @@ test('the stored bytes become the report that the whole recording gives; a block
 test('whatever goes wrong has a code that has words, and the cause', async () => {
   await expect(assessSet(set, person, undefined, final)).rejects.toMatchObject({ code: 'bytes-missing' });
   const damaged = simulatedStream('heel', 5, 6);
-  damaged.pieces[3]![60]! ^= 1;
+  damaged.pieces[3][60] ^= 1;
   await expect(assessSet(set, person, damaged, final)).rejects.toMatchObject({
     name: 'AssessmentError',
     code: 'unexpected',

@@ -18,20 +18,20 @@ test('height with its uncertainty in centimetres, period in seconds, verdict wit
 test('a wide uncertainty takes the tenths away, and none reads as nothing', () => {
   const [first] = report.repetitions;
   const sizeWith = (heightUM: number): string | undefined =>
-    repetitionRows({ ...report, repetitions: [{ ...first!, heightUM }] })[0]?.size;
+    repetitionRows({ ...report, repetitions: [{ ...first, heightUM }] })[0]?.size;
   expect(sizeWith(0.013)).toBe('9 ± 1');
   expect(sizeWith(0.0002)).toBe('9.0 ± 0.1');
 });
 
 test('a height that was not measured is said, never shown as zero', () => {
   const [first] = report.repetitions;
-  const [row] = repetitionRows({ ...report, repetitions: [{ ...first!, heightM: null, heightUM: null }] });
+  const [row] = repetitionRows({ ...report, repetitions: [{ ...first, heightM: null, heightUM: null }] });
   expect(row?.size).toBe('not measured');
 });
 
 test('a rise of the body stands where there is no height of the heel', () => {
   const [first] = report.repetitions;
-  const rise = { ...first!, heightM: null, heightUM: null, riseM: 0.0712, riseUM: 0.003 };
+  const rise = { ...first, heightM: null, heightUM: null, riseM: 0.0712, riseUM: 0.003 };
   expect(repetitionRows({ ...report, kind: 'body-rise', repetitions: [rise] })[0]?.size).toBe('7.1 ± 0.3');
 });
 

@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import { assessFile } from '../../../apps/cli/src/assess-file.ts';
 import { CsvReport } from '../../../apps/cli/src/report-csv.ts';
 import { usualSettings } from '../../../apps/cli/src/settings-file.ts';
+import type { GivenAbout } from '../../../apps/cli/src/work-list.ts';
 import type { Person } from '../../../apps/dashboard/src/journey/person.ts';
 import { assessmentRequest, recordingOf } from '../../../apps/dashboard/src/result/assessment.ts';
 import { repetitionFile, reportFile, sampleFiles } from '../../../apps/dashboard/src/result/set-files.ts';
@@ -31,11 +32,15 @@ test('the samples that were saved give the command line the same counts, verdict
   const [file, ...more] = sampleFiles(set, recording);
   expect(more).toEqual([]);
   const memory = new MemoryIo();
-  memory.files.set('saved.csv', file!.text);
-  const about = {
+  memory.files.set('saved.csv', file.text);
+  const about: GivenAbout = {
     ...handMadeRefusal().item.about,
-    ...{ side: 'left', placement: 'foot', protocol: set.choice.protocolId, heelLeverMm: 180, bodyMassKg: 70 },
-  } as const;
+    side: 'left',
+    placement: 'foot',
+    protocol: set.choice.protocolId,
+    heelLeverMm: 180,
+    bodyMassKg: 70,
+  };
   const item = { file: 'saved.csv', path: 'saved.csv', about, carried: { end_reason: 'fatigue' }, refusal: undefined };
   const outcome = await assessFile(item, usualSettings(), memory.io);
   if (outcome.status === 'refused') throw new Error(outcome.reason);
@@ -43,7 +48,7 @@ test('the samples that were saved give the command line the same counts, verdict
   expect(outcome.report.count).toEqual(report.count);
   expect(outcome.report.repetitions).toEqual(report.repetitions);
   expect(outcome.settingsHash).toBe(settingsHash(defaultSettings(), report));
-  expect(outcome.sha256).toBe(createHash('sha256').update(file!.text).digest('hex'));
+  expect(outcome.sha256).toBe(createHash('sha256').update(file.text).digest('hex'));
 
   // and its table of repetitions holds the same figures under the same names
   const csv = new CsvReport({ folder: 'out', replace: false }, [], memory.io);

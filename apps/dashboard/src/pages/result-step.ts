@@ -1,6 +1,6 @@
 import { consume } from '@lit/context';
 import { defaultSettings, type Side } from '@surae/analysis';
-import { RESULT_WORDS, SCOPE_SENTENCES, SUMMARY_WORDS } from '@surae/shared';
+import { COMPARE_SENTENCES, RESULT_WORDS, SCOPE_SENTENCES, SUMMARY_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -14,6 +14,7 @@ import { AssessmentError, assessSet, setsToAssess } from '../result/assessment.t
 import { cautions, legName } from '../result/cautions.ts';
 import { countDifference } from '../result/count-difference.ts';
 import { liveDifference } from '../result/live-difference.ts';
+import { noRatio } from '../result/no-ratio.ts';
 import { settingsHash } from '../result/settings-hash.ts';
 import { attemptedSentence, summarySentence } from '../result/summary-sentence.ts';
 import { twoLegFigures } from '../result/two-legs.ts';
@@ -105,7 +106,7 @@ export class ResultStep extends LitElement {
       <div class="axes">
         ${twoLegFigures(visit).map((figures) => html`<two-legs-axis .figures=${figures}></two-legs-axis>`)}
       </div>
-      ${this.cautions()}
+      ${this.cautions()} ${this.noRatio()}
       ${sets
         .filter(({ stoppedAt }) => stoppedAt !== null)
         .map((set) => html`<set-detail .set=${set} .visitId=${visit.id}></set-detail>`)}
@@ -143,6 +144,17 @@ export class ResultStep extends LitElement {
             </li>`,
         )}
         <li>${SCOPE_SENTENCES.scope.text}</li>
+      </ul>
+    </section>`;
+  }
+
+  private noRatio(): TemplateResult | typeof nothing {
+    const reasons = noRatio(this.visit);
+    if (reasons.length === 0) return nothing;
+    return html`<section>
+      <h2>${COMPARE_SENTENCES['no-ratio'].text}</h2>
+      <ul>
+        ${reasons.map((reason) => html`<li>${reason}</li>`)}
       </ul>
     </section>`;
   }

@@ -12,7 +12,6 @@ export const RESULT_WORDS = sentences('screen.result', {
   unexpected: 'something unexpected happened ({what}).',
   'try-again': 'Try again',
   cautions: 'Read with this in mind',
-  'no-ratio': 'Why the two legs are not put into one number',
   details: 'repetition by repetition',
   trace: 'Trace',
   save: 'Save as files',
