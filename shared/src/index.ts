@@ -38,7 +38,7 @@ export { REST_WORDS } from './sentences/screens/rest-words.ts';
 export { AXIS_WORDS, REPETITION_WORDS, RESULT_WORDS, SUMMARY_WORDS } from './sentences/screens/result-words.ts';
 export { LOCK_WORDS, SAFETY_BLOCK_SENTENCES, SAFETY_REASONS, SAFETY_WORDS } from './sentences/screens/safety-words.ts';
 export { SORENESS_WORDS } from './sentences/screens/soreness-words.ts';
-export { KEEP_WORDS, READY_WORDS, TEST_WORDS } from './sentences/screens/test-words.ts';
+export { CHART_WORDS, KEEP_WORDS, READY_WORDS, TEST_WORDS } from './sentences/screens/test-words.ts';
 export type { Sentence, Sentences } from './sentences/sentence.ts';
 export {
   DOUBT_SENTENCES,

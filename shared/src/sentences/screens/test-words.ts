@@ -98,3 +98,19 @@ export const KEEP_WORDS = sentences('screen.keep', {
   redo: 'Do the set again',
   'redo-explain': 'The cut-off set stays stored either way, and is not counted when the set is done again.',
 });
+
+/** Words of every chart of a signal. */
+export const CHART_WORDS = sentences('screen.chart', {
+  'cursor-label': '{label}. Arrow keys move along the time, Page keys from mark to mark.',
+  at: '{time} s',
+  'at-mark': '{time} s, at {mark}',
+  reading: '{label} {value} {unit}',
+  'no-reading': '{label} not measured here',
+  hint: 'Touch the picture, or move along it with the arrow keys.',
+  table: 'The numbers',
+  'from-to': 'time [s]',
+  least: '{label}, least [{unit}]',
+  greatest: '{label}, greatest [{unit}]',
+  marks: 'marks',
+  'not-measured': 'not measured',
+});
