@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { fits, readFile } from '../../../apps/dashboard/src/live/recording-file.ts';
+import { readFile } from '../../../apps/dashboard/src/live/recording-file.ts';
 import { SampleLog } from '../../../apps/dashboard/src/live/sample-log.ts';
 import { savedFile } from '../../../apps/dashboard/src/live/saved-file.ts';
 import { heelSet } from '../../support/heel-set.ts';
@@ -23,8 +23,6 @@ test('a table becomes a recording that can be played', () => {
   expect(read.name).toBe('set.csv');
   expect(read.placement).toBeNull();
   expect(read.trace.groups[0].timesS).toHaveLength(501);
-  expect(fits(read.trace, 'heel')).toBe(true);
-  expect(fits(read.trace, 'platform')).toBe(false);
 });
 
 test('a refusal names file, row and column in its own words', () => {

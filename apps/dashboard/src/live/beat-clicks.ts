@@ -1,7 +1,7 @@
 import type { BeatSound } from '../contexts/capabilities.ts';
+import { beatAheadMs } from './beat-phase.ts';
 
-/** Clicks are put on the audio clock this far ahead, so that a busy screen delays none [s]; common practice, no source. */
-const aheadS = 0.1;
+const aheadS = beatAheadMs / 1000;
 const lookEveryMs = 25;
 
 /** Pitch of the click up and of the click down [Hz]; ours. */

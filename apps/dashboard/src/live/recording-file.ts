@@ -1,4 +1,4 @@
-import { counterInput, InputError, type Placement, type Trace } from '@surae/analysis';
+import type { Placement, Trace } from '@surae/analysis';
 import { RecordError, type Recording, readRecording, readRecordingJson } from '@surae/records';
 
 /** A recording from a file, or why it cannot be played, in the words of the reader. */
@@ -21,17 +21,6 @@ export function readFile(bytes: Uint8Array, name: string): FileRecording {
     return { trace: { groups: recording.groups }, placement: declaredPlacement(recording), name };
   } catch (error) {
     if (error instanceof RecordError) return { refusal: error };
-    throw error;
-  }
-}
-
-/** Whether a recording holds what a sensor at this place gives. */
-export function fits(trace: Trace, placement: Placement): boolean {
-  try {
-    counterInput(trace, placement);
-    return true;
-  } catch (error) {
-    if (error instanceof InputError) return false;
     throw error;
   }
 }

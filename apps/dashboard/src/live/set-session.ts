@@ -28,6 +28,7 @@ export class SetSession {
   readonly setId: string;
   readonly live: LiveSet;
   private readonly parts: SetSessionParts;
+  private readonly kept: FaultMark[] = [];
 
   private constructor(parts: SetSessionParts, setId: string, live: LiveSet) {
     this.parts = parts;
@@ -55,10 +56,16 @@ export class SetSession {
     return this.live.log.lastS;
   }
 
+  /** Faults that were marked by hand and are stored. */
+  get marks(): readonly FaultMark[] {
+    return [...this.kept];
+  }
+
   /** Keeps that the tester saw a fault now. */
   async mark(criterion: CriterionId): Promise<FaultMark> {
     const mark = { atS: this.timeS, criterion };
     await this.parts.book.record(this.parts.visitId, { kind: 'set-mark', setId: this.setId, mark });
+    this.kept.push(mark);
     return mark;
   }
 }

@@ -8,7 +8,7 @@ import { mayTest } from '../journey/safety-gate.ts';
 import type { SetChoice, Visit } from '../journey/visit.ts';
 import { protocolChoices, protocolOf } from '../live/protocol-choices.ts';
 import { playsRecordings } from '../live/recording-chooser.ts';
-import { fits, readFile } from '../live/recording-file.ts';
+import { fits } from '../live/recording-fit.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import { readyStyle } from './ready-style.ts';
@@ -57,6 +57,8 @@ export class SetReady extends LitElement {
   private async read(input: HTMLInputElement): Promise<void> {
     const chosen = input.files?.[0];
     if (chosen === undefined) return;
+    // readers of files are only loaded when there is a file
+    const { readFile } = await import('../live/recording-file.ts');
     const read = readFile(new Uint8Array(await chosen.arrayBuffer()), chosen.name);
     this.file = undefined;
     this.refusal = '';

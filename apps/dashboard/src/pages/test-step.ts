@@ -8,21 +8,14 @@ import { mayTest } from '../journey/safety-gate.ts';
 import type { SetChoice, Visit } from '../journey/visit.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
 import { setOf } from '../journey/visit-events.ts';
-import type { StoppedSet } from '../live/live-set.ts';
+import type { OverSet } from '../live/over-set.ts';
 import { beatsPerMinute, protocolOf } from '../live/protocol-choices.ts';
 import type { SetPlan } from '../live/set-plan.ts';
-import type { SetSession } from '../live/set-session.ts';
 import { base } from '../styles/base.ts';
 import '../parts/cut-off-set.ts';
 import '../parts/running-set.ts';
 import '../parts/unstored-set.ts';
 import './set-ready.ts';
-
-interface OverSet {
-  readonly session: SetSession;
-  readonly stopped: StoppedSet;
-  readonly reason: string | null;
-}
 
 /** One set of one leg: ready, running, stopped. The visit goes on by itself once it is stored. */
 @customElement('test-step')
@@ -35,7 +28,7 @@ export class TestStep extends LitElement {
   @consume({ context: soundContext }) private readonly sound!: BeatSound;
   @consume({ context: clockContext }) private readonly clock!: HostClock;
   @state() private plan: SetPlan | undefined;
-  @state() private unstored: OverSet | undefined;
+  @state() private held: OverSet | undefined;
   @state() private problem = '';
 
   private begin(choice: SetChoice): void {
@@ -53,28 +46,25 @@ export class TestStep extends LitElement {
     this.problem = reason;
   }
 
+  /** Held until the visit has moved on: what could not be stored is still here. */
   private over(over: OverSet): void {
-    if (over.stopped.sha256 === null) {
-      this.unstored = over;
-      return;
-    }
-    this.unstored = undefined;
-    const { session, stopped } = over;
+    this.held = over;
+    const { session, stopped, failure } = over;
+    if (stopped.sha256 === null || failure !== null) return;
     this.dispatchEvent(visitEvent({ kind: 'set-stopped', setId: session.setId, liveCount: stopped.count }));
   }
 
-  private async tryAgain({ session, reason }: OverSet): Promise<void> {
-    this.over({ session, stopped: await session.live.stop(), reason });
+  private async tryAgain({ session, unsaved }: OverSet): Promise<void> {
+    this.over({ session, stopped: await session.live.stop(), unsaved, failure: null });
   }
 
   override render(): TemplateResult {
-    const { visit, person, side, plan, unstored } = this;
-    if (unstored !== undefined && plan !== undefined) {
+    const { visit, person, side, plan, held } = this;
+    if (held !== undefined && plan !== undefined) {
       return html`<unstored-set
-        .session=${unstored.session}
+        .over=${held}
         .choice=${plan.choice}
-        .reason=${unstored.reason ?? ''}
-        @try-again=${() => this.tryAgain(unstored)}
+        @try-again=${() => this.tryAgain(held)}
       ></unstored-set>`;
     }
     if (plan !== undefined) {

@@ -2,6 +2,7 @@ import { consume } from '@lit/context';
 import type { LiveState } from '@surae/analysis';
 import type { SampleBlock } from '@surae/sensors';
 import { type CriterionId, TEST_WORDS } from '@surae/shared';
+import type { RecordStore } from '@surae/storage';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import {
@@ -18,25 +19,26 @@ import {
 } from '../contexts/capabilities.ts';
 import type { Person } from '../journey/person.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
+import { beatAheadMs, untilUpBeatMs } from '../live/beat-phase.ts';
 import { FlatWatch } from '../live/flat-watch.ts';
 import { type LastVerdict, lastVerdict } from '../live/last-verdict.ts';
-import { ScreenWake } from '../live/screen-wake.ts';
+import type { OverSet } from '../live/over-set.ts';
+import { PageWatch } from '../live/page-watch.ts';
 import { setNotes } from '../live/set-notes.ts';
 import type { SetPlan } from '../live/set-plan.ts';
+import { setRequest } from '../live/set-request.ts';
 import { SetSession } from '../live/set-session.ts';
-import { targetLine } from '../live/target-line.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import './beat-pendulum.ts';
 import './count-display.ts';
 import type { CountDisplay } from './count-display.ts';
 import './fault-marks.ts';
-import './height-ruler.ts';
-import type { HeightRuler } from './height-ruler.ts';
 import './pain-scale.ts';
 import { runningStyle } from './running-style.ts';
+import './set-height.ts';
+import type { SetHeight } from './set-height.ts';
 import './stop-bar.ts';
-import type { RecordStore } from '@surae/storage';
 
 const flatForS = 2;
 const lookEveryMs = 250;
@@ -58,20 +60,22 @@ export class RunningSet extends LitElement {
   @state() private verdict: LastVerdict | undefined;
   @state() private said = '';
   @state() private lines: readonly string[] = [];
-  @state() private log: readonly string[] = [];
+  @state() private lastKept = '';
   @state() private prompts = 0;
   @state() private pain: number | null = null;
   @state() private isMuted = false;
   @query('count-display') private readonly count!: CountDisplay;
-  @query('height-ruler') private readonly ruler!: HeightRuler;
+  @query('set-height') private readonly height!: SetHeight;
   private session: SetSession | undefined;
-  private readonly marks: { atS: number; criterion: CriterionId }[] = [];
   private readonly flat = new FlatWatch(flatForS);
-  private readonly wake = new ScreenWake();
+  private readonly page = new PageWatch(
+    () => this.clock.nowMs(),
+    (seconds) => this.wasHidden(seconds),
+  );
   private endLooks: () => void = () => {};
+  private soundTimer: ReturnType<typeof setTimeout> | undefined;
   private unsaved: string | null = null;
-  private hiddenAtMs: number | undefined;
-  private heightM = 0;
+  private live: LiveState | undefined;
   private hasFrame = false;
   private isOver = false;
   private beatSinceMs = 0;
@@ -79,13 +83,11 @@ export class RunningSet extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.dispatchEvent(new CustomEvent('bare-screen', { detail: true, bubbles: true, composed: true }));
-    document.addEventListener('visibilitychange', this.onVisibility);
-    void this.wake.hold();
-    this.beatSinceMs = this.clock.nowMs() - this.plan.beatFromMs;
+    this.page.start();
+    this.beatSinceMs = this.clock.nowMs() - this.plan.beatFromMs - beatAheadMs;
   }
 
   override disconnectedCallback(): void {
-    document.removeEventListener('visibilitychange', this.onVisibility);
     this.letGo();
     // left without a stop: what came is kept, and the page asks what to do with it when it is opened again
     if (!this.isOver) void this.session?.live.stop();
@@ -98,21 +100,16 @@ export class RunningSet extends LitElement {
   }
 
   private async begin(): Promise<void> {
-    const { choice } = this.plan;
-    const { book, store, clock, visitId } = this;
-    const heelLeverM = this.person.heelLeverM;
+    const { book, store, clock, visitId, plan } = this;
     try {
-      const sensor = this.sensors.make(choice);
+      const sensor = this.sensors.make(plan.choice);
       const session = await SetSession.begin(
-        { book, store, clock, sensor, visitId, choice, heelLeverM },
+        { book, store, clock, sensor, visitId, choice: plan.choice, heelLeverM: this.person.heelLeverM },
         {
           onSamples: (live, block) => this.onSamples(live, block),
           onRaise: (_raise, count, block) => this.onRaise(count, block),
-          onEnd: () => void this.stop(),
-          onUnsaved: ({ message }) => {
-            this.unsaved = message;
-            this.look();
-          },
+          onEnd: (error) => void this.stop(error?.message ?? null),
+          onUnsaved: ({ message }) => this.notSaved(message),
         },
       );
       this.session = session;
@@ -121,98 +118,99 @@ export class RunningSet extends LitElement {
     } catch (error) {
       this.isOver = true;
       this.letGo();
-      const detail = error instanceof Error ? error.message : String(error);
-      this.dispatchEvent(new CustomEvent('set-not-started', { detail }));
+      this.dispatchEvent(new CustomEvent('set-not-started', { detail: wordsOf(error) }));
     }
   }
 
-  private onSamples({ heightM }: LiveState, block: SampleBlock): void {
-    this.heightM = heightM;
+  private onSamples(live: LiveState, block: SampleBlock): void {
+    this.live = live;
     this.flat.add(block);
     if (this.hasFrame) return;
     this.hasFrame = true;
     requestAnimationFrame(() => {
       this.hasFrame = false;
-      this.ruler.draw(this.heightM);
+      if (this.live !== undefined) this.height.draw(this.live);
     });
   }
 
   private onRaise(count: number, block: SampleBlock | undefined): void {
     this.count.show(count, block?.hostTimeMs);
-    const { session, plan, person } = this;
-    const raise = session?.live.raises.at(-1);
-    if (session === undefined || raise === undefined) return;
+    const raises = this.session?.live.raises ?? [];
+    const raise = raises.at(-1);
+    if (raise === undefined) return;
+    this.height.raises = [...raises];
     this.verdict = lastVerdict(count, raise, undefined);
-    if (block === undefined) return;
-    const { choice, protocol } = plan;
-    const { bodyMassKg, heelLeverM } = person;
-    const subject = { ...(bodyMassKg === null ? {} : { bodyMassKg }), ...(heelLeverM === null ? {} : { heelLeverM }) };
-    const context = { marks: this.marks };
-    const request = { placement: choice.placement, side: choice.side, protocol, subject, context };
-    const asked = this.assessor.soFar({ groups: [session.live.log.group()] }, request);
-    void asked.then(
-      (report) => {
-        if (report === undefined || session.live.raises.at(-1) !== raise) return;
-        this.verdict = lastVerdict(count, raise, report);
-        this.said = this.verdictText();
-      },
+    if (block !== undefined) void this.judge(count, raise);
+  }
+
+  /** Asks for the verdict on the set so far; a newer repetition makes an older answer useless. */
+  private async judge(count: number, raise: { readonly topS: number }): Promise<void> {
+    const { session, plan, person } = this;
+    if (session === undefined) return;
+    const trace = { groups: [session.live.log.group()] };
+    try {
+      const report = await this.assessor.soFar(trace, setRequest(plan, person, session.marks));
+      if (report === undefined || session.live.raises.at(-1) !== raise) return;
+      this.verdict = lastVerdict(count, raise, report);
+      this.said = this.verdictText();
+    } catch {
       // a set so far can be too short to be judged: the count stands, and the whole set is judged at its end
-      () => undefined,
-    );
+    }
   }
 
   /** Stops the set. The first call counts: there is nothing to ask and nothing to undo. */
-  private async stop(): Promise<void> {
+  private async stop(failure: string | null): Promise<void> {
     const { session } = this;
     if (session === undefined || this.isOver) return;
     this.isOver = true;
     this.letGo();
     const stopped = await session.live.stop();
-    this.dispatchEvent(new CustomEvent('set-over', { detail: { session, stopped, reason: this.unsaved } }));
+    const detail: OverSet = { session, stopped, unsaved: this.unsaved, failure };
+    this.dispatchEvent(new CustomEvent('set-over', { detail }));
   }
 
   private letGo(): void {
     this.endLooks();
+    clearTimeout(this.soundTimer);
     this.sound.stop();
-    this.wake.release();
+    this.page.stop();
     this.dispatchEvent(new CustomEvent('bare-screen', { detail: false, bubbles: true, composed: true }));
+  }
+
+  private notSaved(reason: string): void {
+    this.unsaved = reason;
+    this.look();
   }
 
   private look(): void {
     const { session, prompts, pain, unsaved, plan } = this;
-    const count = session?.live.raises.length ?? 0;
     const isFlat = this.flat.isFlat(this.clock.nowMs());
-    const timeS = session?.timeS ?? 0;
-    const lines = setNotes({ count, timeS, isFlat, pain, prompts, unsaved, parameters: plan.protocol.parameters });
+    const scene = {
+      count: session?.live.raises.length ?? 0,
+      timeS: session?.timeS ?? 0,
+      isFlat,
+      pain,
+      prompts,
+      unsaved,
+    };
+    const lines = setNotes({ ...scene, parameters: plan.protocol.parameters });
     if (lines.join('\n') !== this.lines.join('\n')) this.lines = lines;
   }
 
-  private readonly onVisibility = (): void => {
-    const now = this.clock.nowMs();
-    if (document.hidden) {
-      this.hiddenAtMs = now;
-      return;
-    }
-    void this.wake.hold();
-    if (this.hiddenAtMs === undefined) return;
-    const seconds = Math.round((now - this.hiddenAtMs) / 1000);
+  private wasHidden(seconds: number): void {
     const time = Math.max(0, (this.session?.timeS ?? 0) - seconds).toFixed(0);
-    this.hiddenAtMs = undefined;
-    this.log = [...this.log, fill(TEST_WORDS.hidden, { time, seconds })];
-  };
+    this.lastKept = fill(TEST_WORDS.hidden, { time, seconds: seconds.toFixed(0) });
+  }
 
   private async mark(criterion: CriterionId): Promise<void> {
-    const { session } = this;
-    if (session === undefined) return;
     try {
-      const mark = await session.mark(criterion);
-      this.marks.push(mark);
-      const values = { time: mark.atS.toFixed(1), fault: TEST_WORDS[criterion as 'knee'].text };
-      this.log = [...this.log, fill(TEST_WORDS.marked, values)];
+      const mark = await this.session?.mark(criterion);
+      if (mark === undefined) return;
+      const fault = TEST_WORDS[criterion as 'knee' | 'lean' | 'hands' | 'other-foot'].text;
+      this.lastKept = fill(TEST_WORDS.marked, { time: mark.atS.toFixed(1), fault });
     } catch (error) {
-      this.unsaved = error instanceof Error ? error.message : String(error);
+      this.notSaved(wordsOf(error));
     }
-    this.look();
   }
 
   private prompt(): void {
@@ -225,11 +223,15 @@ export class RunningSet extends LitElement {
     this.look();
   }
 
-  private turnSound(): void {
+  private turnSound(beatsPerMinute: number): void {
     this.isMuted = !this.isMuted;
-    const { beatsPerMinute } = this.plan;
-    if (this.isMuted) this.sound.stop();
-    else if (beatsPerMinute !== null) this.sound.start(beatsPerMinute);
+    clearTimeout(this.soundTimer);
+    if (this.isMuted) {
+      this.sound.stop();
+      return;
+    }
+    const waitMs = untilUpBeatMs(this.clock.nowMs() - this.plan.beatFromMs, beatsPerMinute);
+    this.soundTimer = setTimeout(() => this.sound.start(beatsPerMinute), waitMs);
   }
 
   private verdictText(): string {
@@ -239,66 +241,55 @@ export class RunningSet extends LitElement {
   }
 
   override render(): TemplateResult {
-    const { choice, protocol } = this.plan;
+    const { plan, person } = this;
+    const { side } = plan.choice;
     return html`
       <h1 class="head" tabindex="-1">
-        <span class="side" data-side=${choice.side}>${TEST_WORDS[choice.side].text}</span>
-        <span class="quiet">${protocol.title}</span>
+        <span class="side" data-side=${side}>${TEST_WORDS[side].text}</span>
+        <span class="quiet">${plan.protocol.title}</span>
       </h1>
       <count-display></count-display>
       <p class="verdict">${this.verdictText()}</p>
       <p class="unseen" aria-live="polite">${this.said}</p>
-      ${this.scale()}
-      <div class="controls">
-        <div class="notes" role="status">${this.lines.map((line) => html`<p class="voice">${line}</p>`)}</div>
-        ${this.log.length === 0 ? nothing : html`<p class="kept quiet">${this.log.at(-1)}</p>`}
-        <fault-marks @fault-seen=${(event: CustomEvent<CriterionId>) => this.mark(event.detail)}></fault-marks>
-        <pain-scale .value=${this.pain} @pain-said=${(event: CustomEvent<number>) => this.say(event.detail)}></pain-scale>
-        <div class="row">
-          <button
-            type="button"
-            aria-label=${fill(TEST_WORDS['prompts-label'], { used: this.prompts })}
-            @click=${() => this.prompt()}
-          >
-            ${fill(TEST_WORDS.prompts, { used: this.prompts })}
-          </button>
-          ${
-            this.plan.beatsPerMinute === null
-              ? nothing
-              : html`<button type="button" aria-pressed=${this.isMuted} @click=${() => this.turnSound()}>
-                ${TEST_WORDS.mute.text}
-              </button>`
-          }
-        </div>
-      </div>
+      <set-height .plan=${plan} .person=${person}></set-height>
+      <div class="controls">${this.controls()}</div>
       ${
-        this.plan.beatsPerMinute === null
+        plan.beatsPerMinute === null
           ? nothing
-          : html`<beat-pendulum
-            .beatsPerMinute=${this.plan.beatsPerMinute}
-            .sinceMs=${this.beatSinceMs}
-          ></beat-pendulum>`
+          : html`<beat-pendulum .beatsPerMinute=${plan.beatsPerMinute} .sinceMs=${this.beatSinceMs}></beat-pendulum>`
       }
-      <stop-bar @stop-set=${() => this.stop()}></stop-bar>
+      <stop-bar @stop-set=${() => this.stop(null)}></stop-bar>
     `;
   }
 
-  private scale(): TemplateResult {
-    const { choice, protocol } = this.plan;
-    const { parameters } = protocol;
-    const line = targetLine(this.session?.live.raises ?? [], parameters);
-    const percent = Math.round(100 * (parameters.heightFraction.value ?? 0));
-    const caption =
-      line === undefined
-        ? fill(TEST_WORDS['no-target'], { n: parameters.referenceBest.value ?? 2 })
-        : fill(TEST_WORDS['target-at'], { percent });
-    const isHeel = choice.placement === 'heel' || choice.placement === 'foot';
-    const hasScale = choice.placement === 'heel' || (choice.placement === 'foot' && this.person.heelLeverM !== null);
-    return html`<height-ruler
-      .targetM=${line?.targetM}
-      .hasScale=${hasScale}
-      .kind=${isHeel ? 'heel' : 'body'}
-      .caption=${caption}
-    ></height-ruler>`;
+  private controls(): TemplateResult {
+    const { prompts, pain, plan } = this;
+    const beats = plan.beatsPerMinute;
+    return html`<div class="notes" role="status">
+        ${this.lines.map((line) => html`<p class="voice">${line}</p>`)}
+        <p class="quiet">${this.lastKept}</p>
+      </div>
+      <fault-marks @fault-seen=${(event: CustomEvent<CriterionId>) => this.mark(event.detail)}></fault-marks>
+      <pain-scale .value=${pain} @pain-said=${(event: CustomEvent<number>) => this.say(event.detail)}></pain-scale>
+      <div class="row">
+        <button
+          type="button"
+          aria-label=${fill(TEST_WORDS['prompts-label'], { used: prompts })}
+          @click=${() => this.prompt()}
+        >
+          ${fill(TEST_WORDS.prompts, { used: prompts })}
+        </button>
+        ${
+          beats === null || plan.protocol.parameters.cue.value !== 'metronome'
+            ? nothing
+            : html`<button type="button" aria-pressed=${this.isMuted} @click=${() => this.turnSound(beats)}>
+                ${TEST_WORDS.mute.text}
+              </button>`
+        }
+      </div>`;
   }
+}
+
+function wordsOf(error: unknown): string {
+  return error instanceof Error ? error.message : String(error);
 }

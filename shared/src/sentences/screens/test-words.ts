@@ -33,8 +33,6 @@ export const READY_WORDS = sentences('screen.ready', {
 
 /** Words during a set. */
 export const TEST_WORDS = sentences('screen.test', {
-  'title-left': 'Left leg, set running',
-  'title-right': 'Right leg, set running',
   left: 'Left',
   right: 'Right',
   count: 'repetitions counted',
@@ -48,8 +46,6 @@ export const TEST_WORDS = sentences('screen.test', {
   'ruler-body': 'Rise of the body',
   'no-target': 'The line comes after {n} repetitions.',
   'target-at': 'Line: {percent} % of the best two',
-  centimetres: 'cm',
-  'no-scale': 'no scale',
   prompts: 'Prompts {used}/2',
   'prompts-label': 'Prompts given: {used} of 2. Press after each spoken prompt.',
   'prompts-over': 'Two prompts used. If both were in a row and the fault stays, the test is over.',
@@ -63,7 +59,6 @@ export const TEST_WORDS = sentences('screen.test', {
   'pain-value': 'Pain {value}',
   'pain-over': 'Pain above the limit of {limit}: stop.',
   mute: 'Sound off',
-  unmute: 'Sound on',
   beat: 'Beat',
   up: 'up',
   down: 'down',
@@ -83,9 +78,9 @@ export const TEST_WORDS = sentences('screen.test', {
 /** Words when a set could not be written whole, or was cut off. */
 export const KEEP_WORDS = sentences('screen.keep', {
   'unsaved-title': 'The set is held here and not yet stored',
-  'unsaved-explain':
-    '{count} repetitions in {seconds} s. Reason: {reason}. Keep this page open until it is stored or saved.',
-  again: 'Try to store it again',
+  'unsaved-explain': '{count} repetitions in {seconds} s. Keep this page open until it is stored or saved.',
+  'not-written': 'Reason: {reason}',
+  again: 'Store it',
   save: 'Save it as a file',
   'saved-name': 'set-{side}.json',
   'cut-off-title': 'The last set was cut off',
