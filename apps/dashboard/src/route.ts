@@ -6,10 +6,22 @@ export type Route =
 
 /** The place that a hash names. */
 export function routeOf(hash: string): Route {
-  const parts = hash.replace(/^#\/?/, '').split('/').filter((part) => part !== '');
+  const parts = hash
+    .replace(/^#\/?/, '')
+    .split('/')
+    .filter((part) => part !== '');
   if (parts.length === 0) return { page: 'start' };
-  if (parts.length === 2 && parts[0] === 'visit') return { page: 'visit', visitId: decodeURIComponent(parts[1]!) };
-  return { page: 'lost' };
+  const visitId = parts.length === 2 && parts[0] === 'visit' ? decoded(parts[1]!) : undefined;
+  return visitId === undefined ? { page: 'lost' } : { page: 'visit', visitId };
+}
+
+function decoded(text: string): string | undefined {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    // a hash that was cut or typed by hand names nothing
+    return undefined;
+  }
 }
 
 /** The hash of a place. */
