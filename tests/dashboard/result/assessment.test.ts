@@ -71,7 +71,8 @@ test('whatever goes wrong has a code that has words, and the cause', async () =>
   damaged.pieces[3][60] ^= 1;
   await expect(assessSet(set, person, damaged, final)).rejects.toMatchObject({
     name: 'AssessmentError',
-    code: 'unexpected',
+    code: 'unreadable',
+    message: 'The document is not a recording of this software, or it is damaged.',
     cause: { name: 'RecordError' },
   });
   const broken = assessSet(set, person, simulatedStream('heel', 5, 6), () => Promise.reject(new Error('out of room')));

@@ -20,7 +20,7 @@ test('what kind of result an end makes it, is said for its leg', () => {
 test('warnings of the signal are said once however often they came; notes are left to the list', () => {
   const gap = { code: 'gap', fromS: 1, toS: 2 } as const;
   const report = madeReport('left', sureCount(22), 'fatigue', {
-    withheld: ['no-body-mass', 'no-ankle-geometry'],
+    withheld: ['no-heel-lever', 'no-body-mass', 'no-ankle-geometry'],
     gate: { usable: 'cannot_tell', reasons: ['gaps'] },
     effort: { good: 'no', signs: [], reason: 'stopped-before-signs-of-fatigue' },
     issues: [

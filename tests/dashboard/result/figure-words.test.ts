@@ -11,7 +11,7 @@ test('a figure and its interval are cut to the digits that are shown', () => {
 });
 
 test('an interval of one number says so', () => {
-  expect(intervalWords({ ...capped, low: 60, atLeast: false }, 0)).toBe('95 %: only 60');
+  expect(intervalWords({ ...capped, low: 60, atLeast: false }, 0)).toBe('95 %: no other number');
 });
 
 test('a lower bound is no value, and has no upper bound', () => {

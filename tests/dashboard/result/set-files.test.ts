@@ -7,7 +7,7 @@ import { usualSettings } from '../../../apps/cli/src/settings-file.ts';
 import type { GivenAbout } from '../../../apps/cli/src/work-list.ts';
 import type { Person } from '../../../apps/dashboard/src/journey/person.ts';
 import { assessmentRequest, recordingOf } from '../../../apps/dashboard/src/result/assessment.ts';
-import { repetitionFile, reportFile, sampleFiles } from '../../../apps/dashboard/src/result/set-files.ts';
+import { bytesFile, repetitionFile, reportFile, sampleFiles } from '../../../apps/dashboard/src/result/set-files.ts';
 import { settingsHash } from '../../../apps/dashboard/src/result/settings-hash.ts';
 import { csvRows } from '../../support/csv-rows.ts';
 import { handMadeRefusal } from '../../support/hand-made-outcome.ts';
@@ -32,7 +32,7 @@ test('the samples that were saved give the command line the same counts, verdict
   const [file, ...more] = sampleFiles(set, recording);
   expect(more).toEqual([]);
   const memory = new MemoryIo();
-  memory.files.set('saved.csv', file.text);
+  memory.files.set('saved.csv', String(file.content));
   const about: GivenAbout = {
     ...handMadeRefusal().item.about,
     side: 'left',
@@ -48,13 +48,13 @@ test('the samples that were saved give the command line the same counts, verdict
   expect(outcome.report.count).toEqual(report.count);
   expect(outcome.report.repetitions).toEqual(report.repetitions);
   expect(outcome.settingsHash).toBe(settingsHash(defaultSettings(), report));
-  expect(outcome.sha256).toBe(createHash('sha256').update(file.text).digest('hex'));
+  expect(outcome.sha256).toBe(createHash('sha256').update(String(file.content)).digest('hex'));
 
   // and its table of repetitions holds the same figures under the same names
   const csv = new CsvReport({ folder: 'out', replace: false }, [], memory.io);
   csv.add({ ...outcome, item: { ...item, carried: {} } });
   csv.write();
-  const ours = csvRows(repetitionFile(set, report).text);
+  const ours = csvRows(String(repetitionFile(set, report).content));
   const theirs = csvRows(memory.text('out/repetitions.csv'));
   expect(ours).toHaveLength(6);
   ours.forEach((row, i) => expect(theirs[i]).toMatchObject(row));
@@ -66,7 +66,10 @@ test('the report says from what bytes, by which settings and by which software i
   const { sha256 } = recording.source;
   expect(sha256).toBe(createHash('sha256').update(whole).digest('hex'));
   const provenance = { sha256, settingsHash: settingsHash(defaultSettings(), report), software: 'surae 9.9.9' };
-  const content = JSON.parse(reportFile(set, report, provenance).text) as Record<string, Record<string, unknown>>;
+  const content = JSON.parse(String(reportFile(set, report, provenance).content)) as Record<
+    string,
+    Record<string, unknown>
+  >;
   expect(content['provenance']).toEqual({
     sha256,
     settings_hash: provenance.settingsHash,
@@ -86,7 +89,14 @@ test('no file and no name of a file holds the name of the person', () => {
     'surae-20260301-0930-left-repetitions.csv',
     'surae-20260301-0930-left-report.json',
   ]);
-  for (const { name, text } of files) expect(`${name} ${text}`).not.toMatch(/ines|okafor|lind/i);
+  for (const { name, content } of files) expect(`${name} ${String(content)}`).not.toMatch(/ines|okafor|lind/i);
+});
+
+test('bytes that cannot be read are saved as they are kept', () => {
+  const { set, bytes } = onScreen();
+  const { name, content } = bytesFile(set, bytes);
+  expect(name).toBe('surae-20260301-0930-left-bytes.bin');
+  expect(Buffer.concat(bytes.pieces).equals(content as Uint8Array)).toBe(true);
 });
 
 test('a recording with two clocks makes two files', () => {

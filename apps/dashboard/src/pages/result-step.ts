@@ -34,14 +34,34 @@ export class ResultStep extends LitElement {
       .sentence {
         font-size: var(--size-3);
         line-height: 1.25;
-        max-inline-size: 30ch;
+        max-inline-size: 40ch;
+        text-wrap: balance;
         margin-block-end: var(--gap-6);
       }
       .axes {
         display: grid;
         gap: 0 var(--gap-8);
-        grid-template-columns: repeat(auto-fit, minmax(min(20rem, 100%), 1fr));
+        grid-template-columns: minmax(0, 1fr);
         margin-block: var(--gap-6);
+      }
+      .progress button {
+        margin-block-end: var(--gap-6);
+      }
+      @media (min-width: 40rem) {
+        .axes {
+          grid-template-columns: repeat(2, minmax(0, 1fr));
+        }
+        .axes > :first-child {
+          grid-column: 1 / -1;
+        }
+      }
+      @media (min-width: 64rem) {
+        .axes {
+          grid-template-columns: repeat(3, minmax(0, 1fr));
+        }
+        .axes > :first-child {
+          grid-column: auto;
+        }
       }
       section {
         margin-block: var(--gap-6);
@@ -101,7 +121,7 @@ export class ResultStep extends LitElement {
     return html`
       <h1 tabindex="-1">${RESULT_WORDS.title.text}</h1>
       <p class="sentence">${summarySentence(visit)}</p>
-      <div role="status">${sets.map((set) => this.progress(set))}</div>
+      <div class="progress" role="status">${sets.map((set) => this.progress(set))}</div>
       ${this.explained(sets)}
       <div class="axes">
         ${twoLegFigures(visit).map((figures) => html`<two-legs-axis .figures=${figures}></two-legs-axis>`)}
@@ -109,7 +129,10 @@ export class ResultStep extends LitElement {
       ${this.cautions()} ${this.noRatio()}
       ${sets
         .filter(({ stoppedAt }) => stoppedAt !== null)
-        .map((set) => html`<set-detail .set=${set} .visitId=${visit.id}></set-detail>`)}
+        .map(
+          (set) =>
+            html`<set-detail .set=${set} .visitId=${visit.id} .heelLeverM=${this.person.heelLeverM}></set-detail>`,
+        )}
       ${this.end(sets)}
     `;
   }

@@ -2,23 +2,24 @@ import { consume } from '@lit/context';
 import type { Report } from '@surae/analysis';
 import type { Recording } from '@surae/records';
 import { AXIS_WORDS, RESULT_WORDS, SUMMARY_WORDS } from '@surae/shared';
-import type { RecordStore } from '@surae/storage';
+import type { RecordStore, StoredBytes } from '@surae/storage';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { storeContext } from '../contexts/capabilities.ts';
 import type { VisitSet } from '../journey/visit.ts';
 import '../parts/repetition-strip.ts';
 import '../parts/repetition-table.ts';
-import { recordingOf } from '../result/assessment.ts';
-import { repetitionFile, reportFile, type SavedFile, sampleFiles } from '../result/set-files.ts';
+import { AssessmentError, recordingOf } from '../result/assessment.ts';
+import { type HeightTrace, heightTrace } from '../result/height-trace.ts';
+import { bytesFile, repetitionFile, reportFile, type SavedFile, sampleFiles } from '../result/set-files.ts';
 import { softwareName } from '../result/software.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 
 /** Hands a file to the person at the screen. */
-function save({ name, type, text }: SavedFile): void {
+function save({ name, type, content }: SavedFile): void {
   const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text], { type }));
+  link.href = URL.createObjectURL(new Blob([content], { type }));
   link.download = name;
   link.click();
   // the browser has taken the file over by then
@@ -49,6 +50,9 @@ export class SetDetail extends LitElement {
       details[open] > summary::before {
         content: '–';
       }
+      summary .side {
+        white-space: nowrap;
+      }
       .inside {
         display: grid;
         gap: var(--gap-6);
@@ -73,20 +77,27 @@ export class SetDetail extends LitElement {
 
   @property({ attribute: false }) set!: VisitSet;
   @property({ attribute: false }) visitId = '';
+  @property({ attribute: false }) heelLeverM: number | null = null;
   @consume({ context: storeContext }) @state() private store!: RecordStore;
+  @state() private bytes: StoredBytes | undefined;
   @state() private recording: Recording | undefined;
+  @state() private trace: HeightTrace | undefined;
   @state() private settingsHash: string | undefined;
-  @state() private problem: string | undefined;
+  @state() private problem: AssessmentError | undefined;
 
   private async open(event: Event): Promise<void> {
     if (!(event.target as HTMLDetailsElement).open || this.recording !== undefined) return;
+    void import('../charts/signal-chart.ts');
     try {
       const results = await this.store.documents({ kind: 'set-result', about: this.visitId });
       const bodies = results.map(({ body }) => body as { readonly setId?: string; readonly settingsHash?: string });
       this.settingsHash = bodies.filter(({ setId }) => setId === this.set.id).at(-1)?.settingsHash;
-      this.recording = recordingOf(this.set, await this.store.bytes(this.set.bytesId));
+      this.bytes = await this.store.bytes(this.set.bytesId);
+      const recording = recordingOf(this.set, this.bytes);
+      this.trace = heightTrace(recording, this.set.choice, this.heelLeverM, this.set.report);
+      this.recording = recording;
     } catch (error) {
-      this.problem = error instanceof Error ? error.message : String(error);
+      this.problem = error instanceof AssessmentError ? error : new AssessmentError('unexpected', String(error));
     }
   }
 
@@ -101,53 +112,69 @@ export class SetDetail extends LitElement {
       <div class="inside">
         ${report === null ? nothing : html`<repetition-strip .report=${report}></repetition-strip>`}
         ${this.problem === undefined ? nothing : html`<p class="voice" role="alert">${this.problemWords(this.problem)}</p>`}
+        ${this.picture()}
         ${report === null ? nothing : html`<repetition-table .report=${report}></repetition-table>`}
         ${this.files(report)}
       </div>
     </details>`;
   }
 
-  private problemWords(what: string): string {
+  private picture(): TemplateResult | typeof nothing {
+    if (this.trace === undefined) return nothing;
+    const label = fill(RESULT_WORDS.trace, { leg: SUMMARY_WORDS[this.set.choice.side].text });
+    return html`<section>
+      <signal-chart .label=${label} .series=${this.trace.series} .marks=${this.trace.marks}></signal-chart>
+      <p class="quiet">${RESULT_WORDS['trace-note'].text}</p>
+    </section>`;
+  }
+
+  private problemWords({ code, message }: AssessmentError): string {
     const leg = SUMMARY_WORDS[this.set.choice.side].text;
-    return fill(RESULT_WORDS['not-read'], { leg, why: fill(RESULT_WORDS.unexpected, { what }) });
+    return fill(RESULT_WORDS['not-read'], { leg, why: fill(RESULT_WORDS[code], { what: message }) });
   }
 
   private files(report: Report | null): TemplateResult | typeof nothing {
-    const { recording, settingsHash } = this;
-    if (recording === undefined) return nothing;
-    const { sha256 } = recording.source;
-    const provenance = { sha256, settingsHash: settingsHash ?? '', software: softwareName() };
+    const { set, bytes, recording } = this;
+    if (bytes === undefined) return nothing;
+    const hash = this.settingsHash ?? '';
+    const sha256 = recording?.source.sha256 ?? bytes.sha256 ?? '';
+    const provenance = { sha256, settingsHash: hash, software: softwareName() };
+    const words = RESULT_WORDS;
     return html`<section>
-      <h3>${RESULT_WORDS.save.text}</h3>
+      <h3>${words.save.text}</h3>
       <div class="choices">
-        <button type="button" @click=${() => sampleFiles(this.set, recording).forEach(save)}>
-          ${RESULT_WORDS['save-samples'].text}
-        </button>
+        ${
+          recording === undefined
+            ? this.button(words['save-bytes'].text, () => [bytesFile(set, bytes)])
+            : this.button(words['save-samples'].text, () => sampleFiles(set, recording))
+        }
         ${
           report === null
             ? nothing
-            : html`<button type="button" @click=${() => save(repetitionFile(this.set, report))}>
-                  ${RESULT_WORDS['save-repetitions'].text}
-                </button>
-                <button type="button" @click=${() => save(reportFile(this.set, report, provenance))}>
-                  ${RESULT_WORDS['save-report'].text}
-                </button>`
+            : [
+                this.button(words['save-repetitions'].text, () => [repetitionFile(set, report)]),
+                this.button(words['save-report'].text, () => [reportFile(set, report, provenance)]),
+              ]
         }
       </div>
       <p class="quiet provenance">
-        ${RESULT_WORDS['save-note'].text}
+        ${words['save-note'].text}
         ${
           report === null
             ? nothing
-            : fill(RESULT_WORDS.provenance, {
+            : fill(words.provenance, {
                 protocol: report.protocol.id,
                 version: report.protocol.version,
                 sha256: sha256.slice(0, 12),
-                settings: (settingsHash ?? '').slice(0, 12),
+                settings: hash.slice(0, 12),
                 software: provenance.software,
               })
         }
       </p>
     </section>`;
+  }
+
+  private button(words: string, files: () => readonly SavedFile[]): TemplateResult {
+    return html`<button type="button" @click=${() => files().forEach(save)}>${words}</button>`;
   }
 }

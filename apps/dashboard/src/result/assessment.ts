@@ -1,12 +1,12 @@
 import type { AssessmentRequest, Report, Trace } from '@surae/analysis';
-import { type Recording, recordingFromStream } from '@surae/records';
-import { PROTOCOLS, type Protocol } from '@surae/shared';
+import { RecordError, type Recording, recordingFromStream } from '@surae/records';
+import { PROTOCOLS, type Protocol, REFUSAL_SENTENCES } from '@surae/shared';
 import type { StoredBytes } from '@surae/storage';
 import type { Person } from '../journey/person.ts';
 import type { Visit, VisitSet } from '../journey/visit.ts';
 
 /** Why a set has no report, in a code that has words. */
-export type AssessmentProblem = 'bytes-missing' | 'no-protocol' | 'unexpected';
+export type AssessmentProblem = 'bytes-missing' | 'unreadable' | 'no-protocol' | 'unexpected';
 
 /** A set that could not be assessed; what was recorded stays where it is. */
 export class AssessmentError extends Error {
@@ -53,7 +53,12 @@ export function assessmentRequest({ choice, end, marks }: VisitSet, person: Pers
 /** The recording of a set from its stored bytes. */
 export function recordingOf({ choice }: VisitSet, bytes: StoredBytes | undefined): Recording {
   if (bytes === undefined) throw new AssessmentError('bytes-missing', 'The bytes of the set are not in the store.');
-  return recordingFromStream(bytes.pieces, { side: choice.side, placement: choice.placement });
+  try {
+    return recordingFromStream(bytes.pieces, { side: choice.side, placement: choice.placement });
+  } catch (error) {
+    if (!(error instanceof RecordError)) throw error;
+    throw new AssessmentError('unreadable', REFUSAL_SENTENCES[error.code].text, { cause: error });
+  }
 }
 
 /** The report of a set by the final pass over its whole recording. */

@@ -19,6 +19,9 @@ export interface Caution {
 
 const sides = ['left', 'right'] as const satisfies readonly Side[];
 
+/** Missing heights are said where they are missing; the work of the ankle is shown nowhere on the page. */
+const saidElsewhere: readonly Report['withheld'][number][] = ['no-heel-lever', 'no-ankle-geometry'];
+
 function unique(texts: readonly string[]): string[] {
   return [...new Set(texts)];
 }
@@ -30,7 +33,7 @@ function ofReport({ gate, end, effort, issues, withheld }: Report): string[] {
     ...(effort.reason === 'stopped-before-signs-of-fatigue' ? [EFFORT_SENTENCES[effort.reason].text] : []),
     ...gate.reasons.map((reason) => GATE_SENTENCES[reason].text),
     ...worse.map(({ code }) => ISSUE_SENTENCES[code].text),
-    ...withheld.filter((reason) => reason !== 'no-ankle-geometry').map((reason) => WITHHELD_SENTENCES[reason].text),
+    ...withheld.filter((reason) => !saidElsewhere.includes(reason)).map((reason) => WITHHELD_SENTENCES[reason].text),
   ]);
 }
 

@@ -15,5 +15,5 @@ export function intervalWords(figure: LegFigure, decimals: number): string {
   if (figure.atLeast) return AXIS_WORDS.unbounded.text;
   const low = figure.low.toFixed(decimals);
   const high = figure.high.toFixed(decimals);
-  return low === high ? fill(AXIS_WORDS.exact, { low }) : fill(AXIS_WORDS.interval, { low, high });
+  return low === high ? AXIS_WORDS.exact.text : fill(AXIS_WORDS.interval, { low, high });
 }

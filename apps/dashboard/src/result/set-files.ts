@@ -1,14 +1,15 @@
 import { columnValue, type Report } from '@surae/analysis';
 import { type Recording, writeRecordingCsv } from '@surae/records';
 import { REPETITION_COLUMNS } from '@surae/shared';
+import type { StoredBytes } from '@surae/storage';
 import type { VisitSet } from '../journey/visit.ts';
 import { protocolHash } from './settings-hash.ts';
 
 /** A file for the person at the screen to keep. */
 export interface SavedFile {
   readonly name: string;
-  readonly type: 'text/csv' | 'application/json';
-  readonly text: string;
+  readonly type: 'text/csv' | 'application/json' | 'application/octet-stream';
+  readonly content: string | Uint8Array<ArrayBuffer>;
 }
 
 /** Where a result comes from, so that it can be made again. */
@@ -31,8 +32,19 @@ export function sampleFiles(set: VisitSet, recording: Recording): SavedFile[] {
   return tables.map((text, i) => ({
     name: fileName(set, tables.length === 1 ? 'samples.csv' : `samples-${i + 1}.csv`),
     type: 'text/csv',
-    text,
+    content: text,
   }));
+}
+
+/** The bytes as they are kept, for a recording that cannot be read. */
+export function bytesFile(set: VisitSet, { pieces }: StoredBytes): SavedFile {
+  const content = new Uint8Array(pieces.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
+  for (const piece of pieces) {
+    content.set(piece, at);
+    at += piece.length;
+  }
+  return { name: fileName(set, 'bytes.bin'), type: 'application/octet-stream', content };
 }
 
 /** Numbers cut to nine significant digits: far below any uncertainty, free of the last bits of binary arithmetic. */
@@ -61,14 +73,14 @@ export function repetitionFile(set: VisitSet, report: Report): SavedFile {
   return {
     name: fileName(set, 'repetitions.csv'),
     type: 'text/csv',
-    text: lines.map((cells) => `${cells.join(',')}\r\n`).join(''),
+    content: lines.map((cells) => `${cells.join(',')}\r\n`).join(''),
   };
 }
 
 /** The whole report with what it takes to make it again, as JSON. */
 export function reportFile(set: VisitSet, report: Report, provenance: Provenance): SavedFile {
   const { choice, begunAt, stoppedAt, liveCount, marks, end } = set;
-  const content = {
+  const document = {
     kind: 'surae-set-report',
     version: 1,
     provenance: {
@@ -83,6 +95,6 @@ export function reportFile(set: VisitSet, report: Report, provenance: Provenance
   return {
     name: fileName(set, 'report.json'),
     type: 'application/json',
-    text: `${JSON.stringify(content, null, 1)}\n`,
+    content: `${JSON.stringify(document, null, 1)}\n`,
   };
 }
