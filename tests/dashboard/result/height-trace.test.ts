@@ -21,12 +21,12 @@ test('a string at the heel is drawn as it was measured, in centimetres, dashed f
   const { recording, report, trace } = traced('heel', null);
   const [line] = trace.series;
   expect(line).toMatchObject({ label: 'Heel height', unit: 'cm', side: 'right', dash: [8, 4] });
-  const measured = recording.groups[0]!;
-  const rawCm = measured.channels[0]!.samples.map((heightM) => 100 * heightM);
-  const raw = { ...line!, times: measured.timesS, values: rawCm };
+  const measured = recording.groups[0];
+  const rawCm = measured.channels[0].samples.map((heightM) => 100 * heightM);
+  const raw = { ...line, times: measured.timesS, values: rawCm };
   for (const { topS } of report.repetitions) {
-    const floorCm = valueAt(raw, measured.timesS[0]! + 0.2)!;
-    expect(Math.abs(valueAt(line!, topS)! - (valueAt(raw, topS)! - floorCm))).toBeLessThan(1);
+    const floorCm = valueAt(raw, measured.timesS[0] + 0.2)!;
+    expect(Math.abs(valueAt(line, topS)! - (valueAt(raw, topS)! - floorCm))).toBeLessThan(1);
   }
 });
 
@@ -36,15 +36,15 @@ test('every repetition of the final pass has its number at its top, and the line
   expect(trace.marks).toHaveLength(5);
   const [line] = trace.series;
   report.repetitions.forEach(({ startS, topS }) => {
-    expect(valueAt(line!, topS)!).toBeGreaterThan(valueAt(line!, startS)! + 2);
+    expect(valueAt(line, topS)!).toBeGreaterThan(valueAt(line, startS)! + 2);
   });
 });
 
 test('times rise, and end within a moment of the last sample', () => {
   const { recording, trace } = traced('foot', 0.18);
-  const times = [...trace.series[0]!.times];
-  expect(times.every((timeS, i) => i === 0 || timeS > times[i - 1]!)).toBe(true);
-  expect(recording.groups[0]!.timesS.at(-1)! - times.at(-1)!).toBeLessThan(0.5);
+  const times = [...trace.series[0].times];
+  expect(times.every((timeS, i) => i === 0 || timeS > times[i - 1])).toBe(true);
+  expect(recording.groups[0].timesS.at(-1)! - times.at(-1)!).toBeLessThan(0.5);
 });
 
 test('without the lever a foot gives a shape and no centimetres; without a report there are no numbers', () => {

@@ -123,8 +123,8 @@ export class SetDetail extends LitElement {
     if (this.trace === undefined) return nothing;
     const label = fill(RESULT_WORDS.trace, { leg: SUMMARY_WORDS[this.set.choice.side].text });
     return html`<section>
-      <signal-chart .label=${label} .series=${this.trace.series} .marks=${this.trace.marks}></signal-chart>
       <p class="quiet">${RESULT_WORDS['trace-note'].text}</p>
+      <signal-chart .label=${label} .series=${this.trace.series} .marks=${this.trace.marks}></signal-chart>
     </section>`;
   }
 
