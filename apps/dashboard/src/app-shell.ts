@@ -129,8 +129,8 @@ export class AppShell extends LitElement {
   override render(): TemplateResult {
     const words = FRAME_WORDS;
     return html`
-      <a class="skip" href="#page" @click=${this.skip}>${words.skip.text}</a>
       <header>
+        <a class="skip" href="#page" @click=${this.skip}>${words.skip.text}</a>
         <a class="name" href=${hashOf({ page: 'start' })} aria-label=${`${words.name.text}: ${words.home.text}`}>
           ${words.name.text}
         </a>

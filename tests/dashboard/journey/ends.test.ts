@@ -1,7 +1,7 @@
 import { endClass } from '@surae/analysis';
 import { END_CLASS_SENTENCES, END_REASON_SENTENCES, PROTOCOLS, TOLERANCE_PROBE } from '@surae/shared';
 import { expect, test } from 'vitest';
-import { endsOf, painLimitOf } from '../../../apps/dashboard/src/journey/ends.ts';
+import { endsOf, notedPainPeak, painLimitOf } from '../../../apps/dashboard/src/journey/ends.ts';
 
 test('the ends that can be chosen are those of the protocol, in its order', () => {
   for (const protocol of PROTOCOLS) expect(endsOf(protocol), protocol.id).toEqual(protocol.endConditions);
@@ -30,4 +30,12 @@ test.each([
 ] as const)('an end for %s makes the set one of %s, and there are words for that', (reason, expected) => {
   expect(endClass(reason)).toBe(expected);
   expect(END_CLASS_SENTENCES[expected].text).toMatch(/\.$/);
+});
+
+test('the pain that was noted most strongly is the proposal; nothing noted is not no pain', () => {
+  const pain = (value: number) => ({ atS: value, what: 'pain', value }) as const;
+  expect(notedPainPeak({ notes: [pain(2), pain(6), pain(3)] })).toBe(6);
+  expect(notedPainPeak({ notes: [pain(0)] })).toBe(0);
+  expect(notedPainPeak({})).toBeNull();
+  expect(notedPainPeak({ notes: [{ atS: 1, what: 'hidden', value: 9 }] })).toBeNull();
 });

@@ -128,7 +128,20 @@ test('events about a set that is not there, and kinds that are not known, change
   expect(foldVisit(begun, [...known, ...strays])).toEqual(before);
 });
 
+test('what was noted while a set ran is kept in order', () => {
+  const notes = [
+    { atS: 3, what: 'pain', value: 2 },
+    { atS: 9, what: 'hidden', value: 1.5 },
+  ];
+  const visit = foldVisit(begun, [
+    document('set-begun', { choice, bytesId: 'b' }, 's'),
+    ...notes.map((note) => document('set-note', { setId: 's', note })),
+    document('set-note', { setId: 'elsewhere', note: notes[0] }),
+  ]);
+  expect(visit.sets.map((set) => set.notes)).toEqual([notes]);
+});
+
 test('every kind of event is listed once', () => {
   expect(new Set(visitEventKinds).size).toBe(visitEventKinds.length);
-  expect(visitEventKinds).toHaveLength(11);
+  expect(visitEventKinds).toHaveLength(12);
 });

@@ -1,6 +1,6 @@
 import type { Report, Side } from '@surae/analysis';
 import type { StoredDocument } from '@surae/storage';
-import type { FaultMark, SafetyAnswer, SetChoice, SetEnd, SoreSides, Visit, VisitSet } from './visit.ts';
+import type { FaultMark, SafetyAnswer, SetChoice, SetEnd, SetNote, SoreSides, Visit, VisitSet } from './visit.ts';
 
 /** What can happen in a visit. Each is stored as a document about the visit; nothing stored is ever changed. */
 export type VisitEvent =
@@ -9,6 +9,7 @@ export type VisitEvent =
   | { readonly kind: 'visit-first'; readonly first: Side }
   | { readonly kind: 'set-begun'; readonly choice: SetChoice; readonly bytesId: string }
   | { readonly kind: 'set-mark'; readonly setId: string; readonly mark: FaultMark }
+  | { readonly kind: 'set-note'; readonly setId: string; readonly note: SetNote }
   | { readonly kind: 'set-stopped'; readonly setId: string; readonly liveCount: number }
   | { readonly kind: 'set-end'; readonly setId: string; readonly end: SetEnd }
   | { readonly kind: 'set-result'; readonly setId: string; readonly report: Report; readonly settingsHash: string }
@@ -25,6 +26,7 @@ export const visitEventKinds = [
   'visit-first',
   'set-begun',
   'set-mark',
+  'set-note',
   'set-stopped',
   'set-end',
   'set-result',
@@ -61,6 +63,8 @@ function after(visit: Visit, event: VisitEvent, document: StoredDocument): Visit
     }
     case 'set-mark':
       return changed(visit, event.setId, (set) => ({ ...set, marks: [...set.marks, event.mark] }));
+    case 'set-note':
+      return changed(visit, event.setId, (set) => ({ ...set, notes: [...(set.notes ?? []), event.note] }));
     case 'set-stopped':
       return changed(visit, event.setId, (set) => ({
         ...set,

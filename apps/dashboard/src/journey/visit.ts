@@ -37,6 +37,14 @@ export interface FaultMark {
   readonly criterion: CriterionId;
 }
 
+/** Something that happened while a set ran, beside the faults. */
+export interface SetNote {
+  readonly atS: number;
+  readonly what: 'pain' | 'prompts' | 'hidden';
+  /** pain from 0 to 10; prompts given so far; how long the page was hidden [s] */
+  readonly value: number;
+}
+
 /** How a set ended, as the tester says it. */
 export interface SetEnd {
   readonly reason: EndReason;
@@ -57,6 +65,8 @@ export interface VisitSet {
   /** count on the screen when it stopped */
   readonly liveCount: number | null;
   readonly marks: readonly FaultMark[];
+  /** absent where nothing was noted */
+  readonly notes?: readonly SetNote[];
   readonly end: SetEnd | null;
   readonly report: Report | null;
   /** taken back by the tester: kept, not counted */

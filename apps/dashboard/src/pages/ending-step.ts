@@ -1,8 +1,8 @@
 import type { Side } from '@surae/analysis';
 import { END_CHOICES, ENDING_WORDS, type EndReason, PROTOCOLS, REDO_REASONS, STOP_STEPS } from '@surae/shared';
-import { css, html, LitElement, type TemplateResult } from 'lit';
+import { css, html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { endsOf, painLimitOf } from '../journey/ends.ts';
+import { endsOf, notedPainPeak, painLimitOf } from '../journey/ends.ts';
 import type { Person } from '../journey/person.ts';
 import type { Visit, VisitSet } from '../journey/visit.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
@@ -57,6 +57,12 @@ export class EndingStep extends LitElement {
   @state() private painPeak: number | null = null;
   @state() private exertion: number | null = null;
   @state() private again = false;
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('visit') || changed.get('visit') !== undefined) return;
+    const set = setOf(this.visit, this.side);
+    if (set !== undefined) this.painPeak = notedPainPeak(set);
+  }
 
   override render(): TemplateResult {
     const set = setOf(this.visit, this.side);
