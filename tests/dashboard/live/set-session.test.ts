@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import type { SetChoice } from '../../../apps/dashboard/src/journey/visit.ts';
 import { VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
 import { setOf } from '../../../apps/dashboard/src/journey/visit-events.ts';
-import { SetSession } from '../../../apps/dashboard/src/live/set-session.ts';
+import { type EventKeeper, SetSession } from '../../../apps/dashboard/src/live/set-session.ts';
 import { HandClock } from '../../support/hand-clock.ts';
 import { DeadSensor, HandSensor } from '../../support/hand-sensor.ts';
 import { heelSet } from '../../support/heel-set.ts';
@@ -63,4 +63,32 @@ test('a source that gives nothing leaves no set behind', async () => {
   const visit = await given.book.visit(given.visitId);
   expect(setOf(visit!, 'left')).toBeUndefined();
   expect(visit?.sets.map(({ setAside }) => setAside)).toEqual([true]);
+});
+
+test('pain, prompts and a hidden page are kept in their order, at the time of the newest sample', async () => {
+  const given = await parts();
+  const session = await SetSession.begin(given, {});
+  await session.note('prompts', 1);
+  given.sensor.give(heelSet(2), 2000);
+  await session.note('pain', 4);
+  await session.note('hidden', 2.5);
+  const visit = await given.book.visit(given.visitId);
+  expect(setOf(visit!, 'left')?.notes).toEqual([
+    { atS: 0, what: 'prompts', value: 1 },
+    { atS: 7, what: 'pain', value: 4 },
+    { atS: 7, what: 'hidden', value: 2.5 },
+  ]);
+});
+
+test('marks that are stored are known to the session, and one that is refused is not', async () => {
+  const given = await parts();
+  let refuses = false;
+  const book: EventKeeper = {
+    record: (id, event) => (refuses ? Promise.reject(new Error('No room.')) : given.book.record(id, event)),
+  };
+  const session = await SetSession.begin({ ...given, book }, {});
+  await session.mark('lean');
+  refuses = true;
+  await expect(session.mark('knee')).rejects.toThrow('No room.');
+  expect(session.marks).toEqual([{ atS: 0, criterion: 'lean' }]);
 });

@@ -1,7 +1,7 @@
 import type { Sensor, SensorClock } from '@surae/sensors';
 import type { CriterionId } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
-import type { FaultMark, SetChoice } from '../journey/visit.ts';
+import type { FaultMark, SetChoice, SetNote } from '../journey/visit.ts';
 import type { VisitEvent } from '../journey/visit-events.ts';
 import { LiveSet, type LiveSetNews } from './live-set.ts';
 
@@ -67,5 +67,11 @@ export class SetSession {
     await this.parts.book.record(this.parts.visitId, { kind: 'set-mark', setId: this.setId, mark });
     this.kept.push(mark);
     return mark;
+  }
+
+  /** Keeps something else that happened now. */
+  async note(what: SetNote['what'], value: number): Promise<void> {
+    const note = { atS: this.timeS, what, value };
+    await this.parts.book.record(this.parts.visitId, { kind: 'set-note', setId: this.setId, note });
   }
 }

@@ -37,7 +37,7 @@ export const readyStyle = css`
   }
   .options {
     display: grid;
-    grid-template-columns: repeat(auto-fit, minmax(min(14rem, 100%), 1fr));
+    grid-template-columns: repeat(auto-fit, minmax(min(17rem, 100%), 1fr));
   }
   .option {
     align-items: center;
@@ -87,13 +87,25 @@ export const readyStyle = css`
     margin-block: 0 var(--gap-3);
     padding-inline-start: 1.2em;
   }
-  .go .main {
-    inset-block-end: var(--gap-3);
+  h1 {
+    font-size: clamp(var(--size-3), 7vw, var(--size-4));
+  }
+  .thumb {
+    background: var(--paper);
+    border-block-start: 1px solid var(--hairline);
+    inset-block-end: 0;
+    padding-block: var(--gap-3);
     position: sticky;
+  }
+  .thumb p {
+    margin-block-end: var(--gap-2);
   }
   @media (min-width: 60rem) {
     .sheet {
       grid-template-columns: 3fr 2fr;
+    }
+    .thumb {
+      border: 0;
     }
   }
 `;

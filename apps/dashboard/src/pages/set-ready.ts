@@ -87,15 +87,17 @@ export class SetReady extends LitElement {
         <div class="choice">${this.protocols()} ${this.places()} ${this.sources()}</div>
         <div class="go">
           ${this.cautions()}
-          ${
-            this.problem === ''
-              ? nothing
-              : html`<p class="voice" role="alert">${fill(READY_WORDS['not-started'], { reason: this.problem })}</p>`
-          }
-          ${this.isLocked ? html`<p class="voice">${READY_WORDS['live-locked'].text}</p>` : nothing}
-          <button class="main" type="button" ?disabled=${!this.canBegin} @click=${() => this.begin()}>
-            ${READY_WORDS.begin.text}
-          </button>
+          <div class="thumb">
+            ${
+              this.problem === ''
+                ? nothing
+                : html`<p class="voice" role="alert">${fill(READY_WORDS['not-started'], { reason: this.problem })}</p>`
+            }
+            ${this.isLocked ? html`<p class="voice">${READY_WORDS['live-locked'].text}</p>` : nothing}
+            <button class="main" type="button" ?disabled=${!this.canBegin} @click=${() => this.begin()}>
+              ${READY_WORDS.begin.text}
+            </button>
+          </div>
         </div>
       </div>
     `;

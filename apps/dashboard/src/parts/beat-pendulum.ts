@@ -13,20 +13,19 @@ export class BeatPendulum extends LitElement {
         direction: ltr;
         padding-inline: var(--gap-4);
       }
+      .beat {
+        align-items: center;
+        color: var(--ink-quiet);
+        display: grid;
+        gap: var(--gap-3);
+        grid-template-columns: auto 1fr auto;
+        line-height: 1;
+      }
       .track {
         block-size: 28px;
         border-block-start: 1px solid var(--hairline);
         margin-inline-end: 28px;
         position: relative;
-      }
-      .track span {
-        color: var(--ink-quiet);
-        font-size: var(--size-1);
-        inset-block-start: 4px;
-        position: absolute;
-      }
-      .track span:last-of-type {
-        inset-inline-end: -28px;
       }
       .arm {
         animation: swing var(--beat) ease-in-out var(--late) infinite alternate;
@@ -70,7 +69,7 @@ export class BeatPendulum extends LitElement {
         .turns {
           display: flex;
           inset-block: 0;
-          inset-inline: 3.5rem calc(3.5rem - 28px);
+          inset-inline: 0 -28px;
           justify-content: space-between;
           position: absolute;
         }
@@ -78,7 +77,7 @@ export class BeatPendulum extends LitElement {
           animation: turn calc(2 * var(--beat)) steps(1) var(--late) infinite;
           background: var(--ink);
           block-size: 28px;
-          inline-size: 28%;
+          inline-size: 40%;
         }
         .turns i:last-child {
           animation-delay: calc(var(--late) - var(--beat));
@@ -93,10 +92,13 @@ export class BeatPendulum extends LitElement {
 
   override render(): TemplateResult {
     const timing = `--beat: ${60 / this.beatsPerMinute}s; --late: ${-this.sinceMs}ms`;
-    return html`<div class="track" style=${timing} role="img" aria-label=${TEST_WORDS.beat.text}>
-      <span>${TEST_WORDS.up.text}</span><span>${TEST_WORDS.down.text}</span>
-      <div class="arm"><i></i></div>
-      <div class="turns"><i></i><i></i></div>
+    return html`<div class="beat" role="img" aria-label=${TEST_WORDS.beat.text}>
+      <span>${TEST_WORDS.up.text}</span>
+      <div class="track" style=${timing}>
+        <div class="arm"><i></i></div>
+        <div class="turns"><i></i><i></i></div>
+      </div>
+      <span>${TEST_WORDS.down.text}</span>
     </div>`;
   }
 }

@@ -14,11 +14,14 @@ export class CountDisplay extends LitElement {
         place-content: center;
       }
       output {
-        font-size: var(--size-count);
+        font-size: min(var(--size-count), 54vw);
         font-weight: 600;
         letter-spacing: -0.03em;
         line-height: 0.95;
         text-align: center;
+      }
+      output.long {
+        font-size: min(var(--size-count), 34vw);
       }
     `,
   ];
@@ -28,6 +31,7 @@ export class CountDisplay extends LitElement {
   /** Shows a count and marks how long it took since the block with the last sample of it came. */
   show(count: number, hostTimeMs: number | undefined): void {
     this.shown.textContent = String(count);
+    if (count === 100) this.shown.classList.add('long');
     if (hostTimeMs === undefined) return;
     requestAnimationFrame(() => {
       performance.measure('surae-count', { start: hostTimeMs, end: performance.now() });

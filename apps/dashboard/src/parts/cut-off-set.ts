@@ -6,6 +6,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { storeContext } from '../contexts/capabilities.ts';
 import type { VisitSet } from '../journey/visit.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
+import { errorWords } from '../live/error-words.ts';
 import { type KeptSet, keptSet } from '../live/kept-set.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
@@ -22,6 +23,7 @@ export class CutOffSet extends LitElement {
   @state() private reason = '';
 
   protected override firstUpdated(): void {
+    this.renderRoot.querySelector('h1')?.focus();
     void this.look();
   }
 
@@ -30,7 +32,7 @@ export class CutOffSet extends LitElement {
       const bytes = await this.store.bytes(this.set.bytesId);
       this.kept = keptSet(bytes?.pieces ?? [], this.set.choice.placement, this.heelLeverM);
     } catch (error) {
-      this.reason = error instanceof Error ? error.message : String(error);
+      this.reason = errorWords(error);
     }
   }
 

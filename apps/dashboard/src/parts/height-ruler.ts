@@ -26,7 +26,7 @@ export class HeightRuler extends LitElement {
       }
       .column {
         background: var(--ink);
-        inset: 0 45% 0 16px;
+        inset: 0 42% 0 16px;
         position: absolute;
         transform: scaleY(0);
         transform-origin: bottom;
@@ -41,18 +41,17 @@ export class HeightRuler extends LitElement {
         border-block-start-width: 2px;
         inline-size: 14px;
       }
-      .tick span {
+      .tick-value {
         color: var(--ink-quiet);
-        font-size: var(--size-1);
-        inset-inline-start: calc(55% + 3.2rem);
+        inset-inline-end: 0;
         line-height: 1;
         position: absolute;
-        translate: 0 -50%;
+        translate: 0 50%;
       }
       .notch {
         block-size: 0;
         border-block-start: 4px solid var(--voice);
-        inset-inline: 0;
+        inset-inline: 0 30px;
         position: absolute;
         transition: bottom var(--turn);
       }
@@ -94,7 +93,10 @@ export class HeightRuler extends LitElement {
   private tick(centimetre: number): TemplateResult {
     const isLong = centimetre % 5 === 0;
     const place = `bottom: ${(100 * centimetre * tickM) / this.rangeM}%`;
-    return html`<div class="tick ${isLong ? 'long' : ''}" style=${place}></div>`;
+    if (!isLong) return html`<div class="tick" style=${place}></div>`;
+    // the unit stands below the first number, where no number is
+    return html`<div class="tick long" style=${place}></div>
+      ${centimetre === 0 ? nothing : html`<span class="tick-value" style=${place}>${centimetre}</span>`}`;
   }
 
   override render(): TemplateResult {
@@ -106,6 +108,11 @@ export class HeightRuler extends LitElement {
       <div class="ruler" role="img" aria-label=${`${label}. ${this.caption}`}>
         <div class="column"></div>
         ${Array.from({ length: count + 1 }, (_, i) => this.tick(i))}
+        ${
+          this.hasScale
+            ? html`<span class="tick-value" style=${`bottom: ${(250 * tickM) / this.rangeM}%`}>${TEST_WORDS.centimetres.text}</span>`
+            : nothing
+        }
         ${notch === nothing ? nothing : html`<div class="notch" style=${`bottom: ${String(notch)}%`}></div>`}
       </div>
       <div class="caption quiet">${this.caption}</div>

@@ -13,20 +13,24 @@ export class PainScale extends LitElement {
     base,
     css`
       span {
-        display: block;
-        font-size: var(--size-1);
-        line-height: 1.2;
+        align-self: center;
+        line-height: 1.1;
       }
       .values {
         direction: ltr;
         display: grid;
         gap: 2px;
-        grid-template-columns: repeat(auto-fill, minmax(56px, 1fr));
+        grid-template-columns: repeat(6, minmax(0, 1fr));
       }
       button {
         border-width: 1px;
         min-inline-size: 0;
         padding: 0;
+      }
+      @media (min-width: 45rem) and (max-width: 60rem) {
+        .values {
+          grid-template-columns: repeat(12, minmax(0, 1fr));
+        }
       }
     `,
   ];
@@ -35,8 +39,8 @@ export class PainScale extends LitElement {
   @property({ attribute: false }) value: number | null = null;
 
   override render(): TemplateResult {
-    return html`<span class="quiet" aria-hidden="true">${TEST_WORDS.pain.text}</span>
-      <div class="values" role="group" aria-label=${TEST_WORDS.pain.text}>
+    return html`<div class="values" role="group" aria-label=${TEST_WORDS.pain.text}>
+        <span class="quiet" aria-hidden="true">${TEST_WORDS['pain-short'].text}</span>
         ${values.map(
           (value) =>
             html`<button

@@ -18,8 +18,10 @@ import {
   storeContext,
 } from '../contexts/capabilities.ts';
 import type { Person } from '../journey/person.ts';
+import type { SetNote } from '../journey/visit.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { beatAheadMs, untilUpBeatMs } from '../live/beat-phase.ts';
+import { errorWords } from '../live/error-words.ts';
 import { FlatWatch } from '../live/flat-watch.ts';
 import { type LastVerdict, lastVerdict } from '../live/last-verdict.ts';
 import type { OverSet } from '../live/over-set.ts';
@@ -96,6 +98,7 @@ export class RunningSet extends LitElement {
   }
 
   protected override firstUpdated(): void {
+    this.renderRoot.querySelector('h1')?.focus();
     void this.begin();
   }
 
@@ -118,7 +121,7 @@ export class RunningSet extends LitElement {
     } catch (error) {
       this.isOver = true;
       this.letGo();
-      this.dispatchEvent(new CustomEvent('set-not-started', { detail: wordsOf(error) }));
+      this.dispatchEvent(new CustomEvent('set-not-started', { detail: errorWords(error) }));
     }
   }
 
@@ -200,6 +203,12 @@ export class RunningSet extends LitElement {
   private wasHidden(seconds: number): void {
     const time = Math.max(0, (this.session?.timeS ?? 0) - seconds).toFixed(0);
     this.lastKept = fill(TEST_WORDS.hidden, { time, seconds: seconds.toFixed(0) });
+    this.note('hidden', seconds);
+  }
+
+  private note(what: SetNote['what'], value: number): void {
+    this.session?.note(what, value).catch((error: unknown) => this.notSaved(errorWords(error)));
+    this.look();
   }
 
   private async mark(criterion: CriterionId): Promise<void> {
@@ -209,18 +218,18 @@ export class RunningSet extends LitElement {
       const fault = TEST_WORDS[criterion as 'knee' | 'lean' | 'hands' | 'other-foot'].text;
       this.lastKept = fill(TEST_WORDS.marked, { time: mark.atS.toFixed(1), fault });
     } catch (error) {
-      this.notSaved(wordsOf(error));
+      this.notSaved(errorWords(error));
     }
   }
 
   private prompt(): void {
     this.prompts = (this.prompts + 1) % 3;
-    this.look();
+    this.note('prompts', this.prompts);
   }
 
   private say(pain: number): void {
     this.pain = pain;
-    this.look();
+    this.note('pain', pain);
   }
 
   private turnSound(beatsPerMinute: number): void {
@@ -288,8 +297,4 @@ export class RunningSet extends LitElement {
         }
       </div>`;
   }
-}
-
-function wordsOf(error: unknown): string {
-  return error instanceof Error ? error.message : String(error);
 }

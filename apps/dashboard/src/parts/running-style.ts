@@ -12,7 +12,7 @@ export const runningStyle = css`
       'verdict verdict' auto
       'controls controls' auto
       'beat beat' auto
-      'stop stop' auto / 1fr minmax(6rem, 26%);
+      'stop stop' auto / minmax(0, 1fr) minmax(5rem, 26%);
     inset: 0;
     overflow: auto;
     position: fixed;
@@ -20,22 +20,28 @@ export const runningStyle = css`
   }
   .head {
     display: flex;
-    flex-wrap: wrap;
     font-size: var(--size-1);
-    gap: 0 var(--gap-3);
+    gap: var(--gap-3);
     grid-area: head;
     margin: 0;
     padding: var(--gap-2) var(--gap-4) 0;
   }
+  .head .side {
+    white-space: nowrap;
+  }
   .head .quiet {
     font-weight: 400;
+    overflow: hidden;
+    text-overflow: ellipsis;
+    white-space: nowrap;
   }
   count-display {
     grid-area: count;
   }
-  height-ruler {
+  set-height {
     grid-area: ruler;
     margin-inline-end: var(--gap-4);
+    min-inline-size: 0;
   }
   .verdict {
     font-size: var(--size-4);
@@ -54,13 +60,10 @@ export const runningStyle = css`
     grid-area: controls;
     padding-inline: var(--gap-3);
   }
-  .notes p,
-  .kept {
+  .notes p {
     line-height: 1.25;
     margin: 0;
-  }
-  .notes p {
-    font-size: var(--size-2);
+    max-inline-size: none;
   }
   .row {
     display: grid;
@@ -79,6 +82,19 @@ export const runningStyle = css`
     inset-block-end: 0;
     position: sticky;
   }
+  @media (min-width: 40rem) {
+    .notes p {
+      font-size: var(--size-2);
+    }
+  }
+  @media (max-width: 40rem) {
+    :host {
+      gap: 6px;
+    }
+    .verdict {
+      font-size: var(--size-3);
+    }
+  }
   @media (min-width: 60rem) {
     :host {
       grid-template:
@@ -86,7 +102,7 @@ export const runningStyle = css`
         'count ruler controls' 1fr
         'verdict ruler controls' auto
         'beat beat beat' auto
-        'stop stop stop' auto / 1fr 10rem 24rem;
+        'stop stop stop' auto / minmax(0, 1fr) 11rem 24rem;
     }
     .controls {
       align-content: end;

@@ -25,7 +25,7 @@ export class SetHeight extends LitElement {
       :host {
         display: grid;
         gap: var(--gap-2);
-        grid-template-rows: 1fr auto;
+        grid-template: 1fr auto / minmax(0, 1fr);
         --chart-height: 5rem;
       }
     `,
