@@ -193,6 +193,6 @@ export async function goToFirstSet(page, origin, { seed, pace, name, sore } = {}
 export async function keptOfCutOff(page, side) {
   await page.getByRole('heading', { name: KEEP_WORDS['cut-off-title'].text }).waitFor();
   const said = page.getByText(words(KEEP_WORDS[`cut-off-${side}`]));
-  const numbers = (await said.innerText()).match(/[\d.]+(?= )/g) ?? [];
+  const numbers = (await said.innerText()).match(/\d+(?:\.\d+)?/g) ?? [];
   return { seconds: Number(numbers[0]), count: Number(numbers[1]) };
 }
