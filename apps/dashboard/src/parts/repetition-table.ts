@@ -12,6 +12,9 @@ export class RepetitionTable extends LitElement {
   static override styles = [
     base,
     css`
+      :host {
+        container-type: inline-size;
+      }
       table {
         border-collapse: collapse;
         inline-size: 100%;
@@ -47,6 +50,36 @@ export class RepetitionTable extends LitElement {
       }
       .cannot_tell {
         color: var(--voice);
+      }
+      /* too narrow for four columns: the verdict goes below the numbers */
+      @container (max-width: 30rem) {
+        tr {
+          border-block-end: 1px solid var(--hairline);
+          display: grid;
+          grid-template-columns: 2.5rem 1fr 1fr;
+          padding-block: var(--gap-2);
+        }
+        thead tr {
+          border-block-end-color: var(--ink-quiet);
+        }
+        table,
+        thead,
+        tbody {
+          display: block;
+        }
+        th,
+        td {
+          border: 0;
+          padding-block: 0;
+        }
+        th.number,
+        td.number {
+          text-align: start;
+          white-space: normal;
+        }
+        .number ~ :last-child {
+          grid-column: 2 / -1;
+        }
       }
     `,
   ];
