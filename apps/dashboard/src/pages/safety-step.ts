@@ -1,4 +1,10 @@
-import { SAFETY_LIST_VERSION, SAFETY_REASONS, SAFETY_WORDS, type SafetyEntry } from '@surae/shared';
+import {
+  SAFETY_BLOCK_SENTENCES,
+  SAFETY_LIST_VERSION,
+  SAFETY_REASONS,
+  SAFETY_WORDS,
+  type SafetyEntry,
+} from '@surae/shared';
 import { css, html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { locksOf, safetyLines } from '../journey/safety-gate.ts';
@@ -91,7 +97,8 @@ export class SafetyStep extends LitElement {
 
   override render(): TemplateResult {
     const left = safetyLines.filter(({ id }) => !this.seen.has(id)).length;
-    const locked = this.locks().length > 0;
+    const locks = this.locks();
+    const locked = locks.length > 0;
     return html`
       <h1>${SAFETY_WORDS.title.text}</h1>
       <p>${SAFETY_WORDS.explain.text}</p>
@@ -102,13 +109,19 @@ export class SafetyStep extends LitElement {
       <div class="go">
         <p class="quiet" id="seen" role="status">
           ${left > 0 ? fill(SAFETY_WORDS['lines-left'], { count: left }) : SAFETY_WORDS['all-seen'].text}
-          ${locked ? SAFETY_WORDS['missing-reason'].text : ''}
+          ${this.lockLine(locks)}
         </p>
         <button class="main" type="button" aria-describedby="seen" ?disabled=${left > 0} @click=${() => this.keep()}>
           ${SAFETY_WORDS[this.ticked.size === 0 ? 'none' : locked ? 'keep-locked' : 'keep'].text}
         </button>
       </div>
     `;
+  }
+
+  private lockLine(locks: readonly SafetyEntry[]): string {
+    if (locks.length === 0) return '';
+    const open = locks.every(({ override }) => override === 'with-reason');
+    return open ? SAFETY_WORDS['missing-reason'].text : SAFETY_BLOCK_SENTENCES.locked.text;
   }
 
   private line(line: SafetyEntry): TemplateResult {

@@ -110,6 +110,9 @@ export class StartPage extends LitElement {
     }
     this.renderRoot.querySelector('details')?.removeAttribute('open');
     await this.load();
+    await this.updateComplete;
+    // the form is closed now: whoever goes by the keyboard goes on with the person just added, who stands last
+    [...this.renderRoot.querySelectorAll<HTMLElement>('.people button')].at(-1)?.focus();
   }
 
   override render(): TemplateResult {

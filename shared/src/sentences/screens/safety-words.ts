@@ -17,8 +17,7 @@ export const SAFETY_WORDS = sentences('screen.safety', {
   'no-maximal': 'Heel raises may go on with this note; no maximal isometric effort.',
   noted: 'Goes on; this is noted.',
   'take-back': 'Take the reason back',
-  'missing-reason':
-    'A ticked line keeps from testing. It stays locked until it is no longer ticked or a reason is chosen.',
+  'missing-reason': 'A ticked line keeps from testing until a reason is chosen.',
 });
 
 /** Reasons with which a clinician goes on in spite of a line that allows it; the code is what is stored. */
