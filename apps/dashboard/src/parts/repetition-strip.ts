@@ -30,7 +30,7 @@ export class RepetitionStrip extends LitElement {
       .mark {
         display: grid;
         font-size: 0.75rem;
-        inline-size: 20px;
+        inline-size: 1.25rem;
         justify-items: center;
         line-height: 1.2;
       }
@@ -38,12 +38,12 @@ export class RepetitionStrip extends LitElement {
         border-inline-start: 3px double var(--ink-quiet);
         margin-inline-start: 2px;
         padding-inline-start: 4px;
-        inline-size: 26px;
+        inline-size: 1.6rem;
       }
       svg {
-        block-size: 24px;
+        block-size: 1.5rem;
         fill: none;
-        inline-size: 16px;
+        inline-size: 1rem;
         stroke: var(--ink);
         stroke-linecap: round;
         stroke-width: 2.5;

@@ -36,6 +36,8 @@ export class TwoLegsAxis extends LitElement {
       th,
       td {
         font-weight: 400;
+        hyphens: auto;
+        overflow-wrap: anywhere;
         padding: 0 var(--gap-3) 0 0;
         text-align: start;
         vertical-align: baseline;
