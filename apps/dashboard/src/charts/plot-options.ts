@@ -5,6 +5,8 @@ export interface PictureSize {
   readonly width: number;
   readonly height: number;
   readonly live: boolean;
+  /** least difference of values that a live picture has room for, in the unit of the lines */
+  readonly liveSpan: number;
 }
 
 /** The name of an ink gives its colour on the paper of now. */
@@ -14,7 +16,7 @@ const font = '16px system-ui, sans-serif';
 
 /** How a picture is drawn: ink on paper, few lines, axes without a box. */
 export function plotOptions(
-  { width, height, live }: PictureSize,
+  { width, height, live, liveSpan }: PictureSize,
   series: readonly ChartSeries[],
   inkOf: InkOf,
 ): uPlot.Options {
@@ -28,7 +30,7 @@ export function plotOptions(
     scales: {
       x: { time: false },
       // room at the tops for what is written there
-      y: { range: (_plot, least, most) => rangeOf(least, most, live) },
+      y: { range: (_plot, least, most) => (live ? liveRange(least, most, liveSpan) : stillRange(least, most)) },
     },
     axes: [
       { ...axis, grid: { show: false } },
@@ -51,8 +53,13 @@ export function plotOptions(
   };
 }
 
-function rangeOf(least: number | null, most: number | null, live: boolean): [number, number] {
+/** A live picture stands on zero and does not blow up a signal that rests. */
+function liveRange(least: number | null, most: number | null, span: number): [number, number] {
+  return [Math.min(0, least ?? 0), Math.max(span, most ?? 0)];
+}
+
+function stillRange(least: number | null, most: number | null): [number, number] {
   if (least === null || most === null) return [0, 1];
   const height = most - least || Math.abs(most) || 1;
-  return live ? [Math.min(0, least), Math.max(most, least + height)] : [least - 0.05 * height, most + 0.15 * height];
+  return [least - 0.05 * height, most + 0.15 * height];
 }

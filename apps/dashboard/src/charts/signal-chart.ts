@@ -26,6 +26,8 @@ export class SignalChart extends LitElement {
   @property({ attribute: false }) marks: readonly ChartMark[] = [];
   /** redrawn while samples come: no axes, no cursor and no table, one picture point for each point of the page */
   @property({ attribute: false }) live = false;
+  /** least difference of values that a live picture has room for, in the unit of the lines */
+  @property({ attribute: false }) liveSpan = 1;
   @state() private cursorS: number | undefined;
   @query('.plot') private readonly place!: HTMLElement;
   private plot: uPlot | undefined;
@@ -81,7 +83,7 @@ export class SignalChart extends LitElement {
       return probe === null ? '' : getComputedStyle(probe).color;
     };
     const options = plotOptions(
-      { width: width / stretch, height: height / stretch, live: this.live },
+      { width: width / stretch, height: height / stretch, live: this.live, liveSpan: this.liveSpan },
       this.series,
       inkOf,
     );

@@ -50,7 +50,10 @@ export class TestStep extends LitElement {
   private over(over: OverSet): void {
     this.held = over;
     const { session, stopped, failure } = over;
-    if (stopped.sha256 === null || failure !== null) return;
+    const isHeld = stopped.sha256 === null || failure !== null;
+    // nothing on the page may lead away from a set that only this page holds
+    this.dispatchEvent(new CustomEvent('bare-screen', { detail: isHeld, bubbles: true, composed: true }));
+    if (isHeld) return;
     this.dispatchEvent(visitEvent({ kind: 'set-stopped', setId: session.setId, liveCount: stopped.count }));
   }
 

@@ -143,7 +143,8 @@ export class RunningSet extends LitElement {
     if (raise === undefined) return;
     this.height.raises = [...raises];
     this.verdict = lastVerdict(count, raise, undefined);
-    if (block !== undefined) void this.judge(count, raise);
+    // the frame with the count is not to wait for the samples to be handed to the worker
+    if (block !== undefined) requestAnimationFrame(() => setTimeout(() => void this.judge(count, raise)));
   }
 
   /** Asks for the verdict on the set so far; a newer repetition makes an older answer useless. */
@@ -232,14 +233,13 @@ export class RunningSet extends LitElement {
     this.note('pain', pain);
   }
 
-  private turnSound(beatsPerMinute: number): void {
+  private turnSound(): void {
+    const { beatsPerMinute, beatFromMs } = this.plan;
     this.isMuted = !this.isMuted;
     clearTimeout(this.soundTimer);
-    if (this.isMuted) {
-      this.sound.stop();
-      return;
-    }
-    const waitMs = untilUpBeatMs(this.clock.nowMs() - this.plan.beatFromMs, beatsPerMinute);
+    this.sound.stop();
+    if (this.isMuted || beatsPerMinute === null) return;
+    const waitMs = untilUpBeatMs(this.clock.nowMs() - beatFromMs, beatsPerMinute);
     this.soundTimer = setTimeout(() => this.sound.start(beatsPerMinute), waitMs);
   }
 
@@ -251,10 +251,9 @@ export class RunningSet extends LitElement {
 
   override render(): TemplateResult {
     const { plan, person } = this;
-    const { side } = plan.choice;
     return html`
       <h1 class="head" tabindex="-1">
-        <span class="side" data-side=${side}>${TEST_WORDS[side].text}</span>
+        <span class="side" data-side=${plan.choice.side}>${TEST_WORDS[plan.choice.side].text}</span>
         <span class="quiet">${plan.protocol.title}</span>
       </h1>
       <count-display></count-display>
@@ -273,7 +272,7 @@ export class RunningSet extends LitElement {
 
   private controls(): TemplateResult {
     const { prompts, pain, plan } = this;
-    const beats = plan.beatsPerMinute;
+    const isHeard = plan.protocol.parameters.cue.value === 'metronome';
     return html`<div class="notes" role="status">
         ${this.lines.map((line) => html`<p class="voice">${line}</p>`)}
         <p class="quiet">${this.lastKept}</p>
@@ -289,9 +288,9 @@ export class RunningSet extends LitElement {
           ${fill(TEST_WORDS.prompts, { used: prompts })}
         </button>
         ${
-          beats === null || plan.protocol.parameters.cue.value !== 'metronome'
+          plan.beatsPerMinute === null || !isHeard
             ? nothing
-            : html`<button type="button" aria-pressed=${this.isMuted} @click=${() => this.turnSound(beats)}>
+            : html`<button type="button" aria-pressed=${this.isMuted} @click=${() => this.turnSound()}>
                 ${TEST_WORDS.mute.text}
               </button>`
         }

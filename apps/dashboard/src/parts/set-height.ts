@@ -14,6 +14,8 @@ import './height-ruler.ts';
 import type { HeightRuler } from './height-ruler.ts';
 
 const historyS = 8;
+/** A foot at rest shows as a flat line [m]; ours. */
+const liveSpanM = 0.05;
 const none = new Float64Array(0);
 
 /** The height of a running set: the ruler, and where there is room the last seconds under it. */
@@ -73,7 +75,7 @@ export class SetHeight extends LitElement {
       ></height-ruler>
       ${
         this.hasRoom
-          ? html`<signal-chart .label=${TEST_WORDS.trace.text} .series=${this.series} .live=${true}></signal-chart>`
+          ? html`<signal-chart .label=${TEST_WORDS.trace.text} .series=${this.series} .live=${true} .liveSpan=${liveSpanM}></signal-chart>`
           : nothing
       }`;
   }

@@ -12,6 +12,9 @@ export class UnstoredSet extends LitElement {
   static override styles = [
     base,
     css`
+      :host {
+        padding: var(--gap-4);
+      }
       /* most sets are stored before anybody could read this */
       .column {
         animation: appear 0s 600ms both;
@@ -29,6 +32,19 @@ export class UnstoredSet extends LitElement {
 
   @property({ attribute: false }) over!: OverSet;
   @property({ attribute: false }) choice!: SetChoice;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    addEventListener('beforeunload', this.warn);
+  }
+
+  override disconnectedCallback(): void {
+    removeEventListener('beforeunload', this.warn);
+    super.disconnectedCallback();
+  }
+
+  /** The test is over, so the browser may ask: closing now would lose what could not be written. */
+  private readonly warn = (event: Event): void => event.preventDefault();
 
   private async save(): Promise<void> {
     const { side, placement } = this.choice;

@@ -28,7 +28,7 @@ export const READY_WORDS = sentences('screen.ready', {
   watch: 'Wall within fingertip reach. Somebody stands close by.',
   begin: 'Start the set',
   'live-locked': 'A person can be tested only after the safety list was seen whole and is clear.',
-  'not-started': 'The set did not start: {reason}. Nothing was recorded. Try again.',
+  'not-started': 'The set did not start. {reason} Nothing was recorded: try again.',
 });
 
 /** Words during a set. */
@@ -72,8 +72,8 @@ export const TEST_WORDS = sentences('screen.test', {
   'limit-cap': 'The largest count of this protocol is reached: stop.',
   hidden: 'At {time} s this page was hidden for {seconds} s. The beat may have stopped.',
   unsaved:
-    'Samples could not be written: {reason}. They are still held here; keep this page open. Stop when you like, then save them as a file.',
-  'source-failed': 'The sensor stopped giving samples: {reason}. What came before is kept.',
+    'Samples could not be written. {reason} They are still held here: keep this page open. Stop when you like, then save them as a file.',
+  'source-failed': 'The sensor stopped giving samples. {reason} What came before is kept.',
   trace: 'Height over the last seconds',
 });
 
@@ -89,7 +89,7 @@ export const KEEP_WORDS = sentences('screen.keep', {
   'cut-off-left': 'Left leg: the page was closed while the set ran. {seconds} s are kept, with {count} repetitions.',
   'cut-off-right': 'Right leg: the page was closed while the set ran. {seconds} s are kept, with {count} repetitions.',
   'cut-off-empty': 'The page was closed before any samples came. Nothing was measured.',
-  'cut-off-unreadable': 'What is kept of it cannot be counted: {reason}. It stays stored as it is.',
+  'cut-off-unreadable': 'What is kept of it cannot be counted ({reason}). It stays stored as it is.',
   looking: 'Looking at what was kept …',
   use: 'Use what was recorded',
   redo: 'Do the set again',
