@@ -27,8 +27,8 @@ function foreign(urls: readonly string[], origin: string): string[] {
  * A test in a browser with a profile of its own. At its end no page may have thrown an error, and none may have asked for
  * anything at another origin. Where there is no browser the test is counted as skipped.
  */
-export function browserTest(name: string, work: (given: BrowserTest) => Promise<void>): void {
-  test.skipIf(!isThere)(name, async () => {
+export function browserTest(name: string, work: (given: BrowserTest) => Promise<void>, timeoutMs = 120_000): void {
+  test.skipIf(!isThere)(name, { timeout: timeoutMs }, async () => {
     const site = await serveSite();
     const profile = newProfile();
     const problems: string[] = [];
