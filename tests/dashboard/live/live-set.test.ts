@@ -81,17 +81,26 @@ test('however the samples are split, count, repetitions and what is stored are t
 
 test('no sample waits longer than a quarter of a second, even when the source falls silent', async () => {
   const { sensor, clock, stored } = await begun();
+  const blocks = cutIntoBlocks(heelSet(3), [3]);
   let given = 0;
-  for (const block of cutIntoBlocks(heelSet(3), [3])) {
+  for (const block of blocks.slice(0, -10)) {
     clock.move(30);
     sensor.give(block, clock.nowMs());
     await settle();
     given += block.timesS.length;
     expect(given - (await stored()).length).toBeLessThanOrEqual(25);
   }
+  // a write has just been made: what comes now waits, and then nothing follows it
   clock.move(250);
   await settle();
   expect(await stored()).toHaveLength(given);
+  const [last] = blocks.slice(-10);
+  sensor.give(last, clock.nowMs());
+  await settle();
+  expect(await stored()).toHaveLength(given);
+  clock.move(250);
+  await settle();
+  expect(await stored()).toHaveLength(given + last.timesS.length);
 });
 
 test('each repetition is told at the block that completes it, with the count so far', async () => {
