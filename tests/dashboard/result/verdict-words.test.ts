@@ -42,6 +42,14 @@ test('what lies close to a limit is named beside the verdict', () => {
   expect(verdictWords(repetition('yes', { height: near, tempo: near }))).toBe('met: height, tempo close to the limit');
 });
 
+test('a fault that lies close to the limit is told once, and one sign of several asks for a second look', () => {
+  expect(verdictWords(repetition('no', { height: { ...fault, borderline: true } }))).toBe('not met: not high enough');
+  const sign: CriterionFinding = { ...unseen, borderline: true, reason: 'one-sign-of-several' };
+  expect(verdictWords(repetition('yes', { knee: sign }))).toBe(
+    'met: the force alone shows one sign of several: look at the knee',
+  );
+});
+
 test('where nobody can tell, a fault is only perhaps one, and a gap is just the reason', () => {
   expect(verdictWords(repetition('cannot_tell', { height: fault }))).toBe('cannot tell: perhaps not high enough');
   expect(verdictWords(repetition('cannot_tell', { gap: fault }))).toBe('cannot tell: missing samples');

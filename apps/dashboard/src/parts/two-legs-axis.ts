@@ -48,7 +48,7 @@ export class TwoLegsAxis extends LitElement {
       }
       .value {
         font-size: var(--size-4);
-        line-height: 1.2;
+        line-height: 1.1;
       }
       .value .quiet {
         font-size: var(--size-1);
@@ -58,6 +58,7 @@ export class TwoLegsAxis extends LitElement {
         font-size: var(--size-2);
       }
       svg {
+        block-size: calc(76px + 1rem);
         display: block;
         inline-size: 100%;
         overflow: visible;
@@ -134,7 +135,7 @@ export class TwoLegsAxis extends LitElement {
       ${
         left.kind === 'open' && right.kind === 'open'
           ? nothing
-          : html`<svg height="92" aria-hidden="true">${this.axis(scale)} ${sides.map((side) => this.leg(side, scale))}</svg>`
+          : html`<svg aria-hidden="true">${this.axis(scale)} ${sides.map((side) => this.leg(side, scale))}</svg>`
       }
     `;
   }
@@ -152,7 +153,7 @@ export class TwoLegsAxis extends LitElement {
       ${ticks.map((tick) => {
         const x = `${percentOf(tick)}%`;
         return svg`<line class="axis" x1=${x} x2=${x} y1=${axisY} y2=${axisY + 5} />
-          <text x=${x} y=${axisY + 21}>${tick}</text>`;
+          <text x=${x} y=${axisY + 8} dominant-baseline="hanging">${tick}</text>`;
       })}`;
   }
 
@@ -164,7 +165,7 @@ export class TwoLegsAxis extends LitElement {
     if (figure.kind === 'open') {
       return svg`
         <line class="hair" x1="${from}%" x2="30%" y1=${y} y2=${y} />
-        <text class="gap" x="50%" y=${y + 5}>${AXIS_WORDS.open.text}</text>
+        <text class="gap" x="50%" y=${y} dominant-baseline="central">${AXIS_WORDS.open.text}</text>
         <line class="hair" x1="70%" x2="${to}%" y1=${y} y2=${y} />`;
     }
     const low = `${percentOf(figure.low)}%`;

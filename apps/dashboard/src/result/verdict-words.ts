@@ -1,10 +1,17 @@
 import type { AssessedRepetition, CriterionFinding } from '@surae/analysis';
-import { CRITERION_IDS, CRITERION_NAMES, CRITERION_SENTENCES, type CriterionId, REPETITION_WORDS } from '@surae/shared';
+import {
+  CRITERION_IDS,
+  CRITERION_NAMES,
+  CRITERION_SENTENCES,
+  type CriterionId,
+  NOT_OBSERVED_SENTENCES,
+  REPETITION_WORDS,
+} from '@surae/shared';
 import { fill } from '../words/fill.ts';
 
-/** A sentence as a part of a longer one: without its capital. */
+/** A sentence as a part of a longer one: without its capital and its full stop. */
 function within(sentence: string): string {
-  return sentence.charAt(0).toLowerCase() + sentence.slice(1);
+  return (sentence.charAt(0).toLowerCase() + sentence.slice(1)).replace(/\.$/, '');
 }
 
 function those(repetition: AssessedRepetition, wanted: (finding: CriterionFinding) => boolean): CriterionId[] {
@@ -26,12 +33,23 @@ function faultWords(repetition: AssessedRepetition): string[] {
   );
 }
 
+/** What was not observed and still asks for a second look. */
+function lookAgainWords({ criteria }: AssessedRepetition): string[] {
+  return CRITERION_IDS.flatMap((id) => {
+    const { result, borderline, reason } = criteria[id];
+    return result === 'not_observed' && borderline && reason !== null
+      ? within(NOT_OBSERVED_SENTENCES[reason].text)
+      : [];
+  });
+}
+
 /** The verdict of a repetition with its reasons, in the fixed order of the criteria. */
 export function verdictWords(repetition: AssessedRepetition): string {
   const near = those(repetition, ({ result, borderline }) => borderline && result === 'pass');
   const about = [
     ...faultWords(repetition),
     ...(near.length === 0 ? [] : [fill(REPETITION_WORDS.close, { what: names(near) })]),
+    ...lookAgainWords(repetition),
   ];
   const known = about.length > 0 || repetition.valid === 'yes';
   const reasons = [
