@@ -16,7 +16,7 @@ export const chartStyle = css`
   .stage {
     touch-action: pan-y;
   }
-  .u-cursor-x {
+  .u-hz .u-cursor-x {
     border-inline-end: 2px solid var(--voice);
   }
   figcaption {

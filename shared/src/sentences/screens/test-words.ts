@@ -100,7 +100,7 @@ export const KEEP_WORDS = sentences('screen.keep', {
 export const CHART_WORDS = sentences('screen.chart', {
   'cursor-label': '{label}. Arrow keys move along the time, Page keys from mark to mark.',
   at: '{time} s',
-  'at-mark': '{time} s, at {mark}',
+  'at-mark': '{time} s, mark {mark}',
   reading: '{label} {value} {unit}',
   'no-reading': '{label} not measured here',
   hint: 'Touch the picture, or move along it with the arrow keys.',
