@@ -136,3 +136,20 @@ browserTest('a set that cannot be stored is held, said, tried again and stored',
   await page.getByRole('button', { name: KEEP_WORDS.again.text }).click();
   await sayEnd(page, 'left');
 });
+
+browserTest('a page that was hidden during a set says so, and keeps it with the set', async ({ page, origin }) => {
+  await goToFirstSet(page, origin, { pace: 4 });
+  await startSet(page, 'left', { placement: 'heel' });
+  await waitForCount(page, 1);
+  await page.evaluate(() => {
+    for (const hidden of [true, false]) {
+      Object.defineProperty(document, 'hidden', { configurable: true, value: hidden });
+      document.dispatchEvent(new Event('visibilitychange'));
+    }
+  });
+  await page.getByText(words(TEST_WORDS.hidden)).waitFor();
+  await page.keyboard.press(' ');
+  await waitForEnding(page, 'left');
+  const notes = await storedBodies<{ note: { what: string } }>(page, 'set-note');
+  expect(notes.map(({ note }) => note.what)).toEqual(['hidden']);
+});

@@ -29,6 +29,20 @@ export const base = css`
     margin-block: 0 var(--gap-3);
     max-inline-size: var(--line);
   }
+  /* a long word breaks before it pushes the page wider than the screen; columns of tables keep their words */
+  h1,
+  h2,
+  h3,
+  p,
+  li,
+  label,
+  legend,
+  summary,
+  small,
+  button,
+  .button {
+    overflow-wrap: anywhere;
+  }
   .quiet {
     color: var(--ink-quiet);
   }
