@@ -31,5 +31,8 @@ console.log(`\nThe dashboard is at http://localhost:${port}\nCtrl+C ends it. Wha
 
 const openers = { darwin: 'open', win32: 'explorer', linux: 'xdg-open' };
 if (!process.argv.includes('--no-open') && process.stdout.isTTY && openers[process.platform]) {
-  spawn(openers[process.platform], [`http://localhost:${port}`], { stdio: 'ignore', detached: true }).on('error', () => {});
+  spawn(openers[process.platform], [`http://localhost:${port}`], { stdio: 'ignore', detached: true }).on(
+    'error',
+    () => {},
+  );
 }
