@@ -1,7 +1,7 @@
+import { createContext } from '@lit/context';
 import type { AssessmentRequest, Report, Trace } from '@surae/analysis';
 import type { Sensor, SensorClock } from '@surae/sensors';
 import type { RecordStore } from '@surae/storage';
-import { createContext } from '@lit/context';
 import type { SetChoice } from '../journey/visit.ts';
 import type { VisitBook, WallClock } from '../journey/visit-book.ts';
 
