@@ -3,4 +3,4 @@ export type { SensorClock } from './clock.ts';
 export { SensorError, type SensorErrorCode } from './errors.ts';
 export type { SensorPlacement, SensorQuantity } from './quantity.ts';
 export type { Sensor, SensorDescription, SensorEvent, SensorOrigin, SensorStatus } from './sensor.ts';
-export { type Played, replay, simulatedPerson, type SourceOptions } from './sources.ts';
+export { type Played, replay, type SourceOptions, simulatedPerson } from './sources.ts';
