@@ -1,3 +1,6 @@
+import lit from 'eslint-plugin-lit';
+import litAccessibility from 'eslint-plugin-lit-a11y';
+import webComponents from 'eslint-plugin-wc';
 import tseslint from 'typescript-eslint';
 
 const impure = [
@@ -5,8 +8,12 @@ const impure = [
   { object: 'Date', property: 'now', message: 'A pure package takes the time as an argument.' },
 ];
 
+const dashboard = ['apps/dashboard/src/**/*.ts'];
+
 export default tseslint.config(
-  { ignores: ['**/dist/', '**/node_modules/', 'fixtures/', '**/*.js', '**/*.mjs', '**/*.cjs', 'vitest.config.ts'] },
+  {
+    ignores: ['**/dist/', '**/node_modules/', 'fixtures/', '**/*.js', '**/*.mjs', '**/*.cjs', '**/vite{,st}.config.ts'],
+  },
   ...tseslint.configs.recommendedTypeChecked,
   {
     languageOptions: { parserOptions: { projectService: true } },
@@ -24,7 +31,35 @@ export default tseslint.config(
     },
   },
   {
-    files: ['packages/{analysis,simulation,records}/src/**/*.ts', 'shared/src/**/*.ts'],
+    files: ['packages/{analysis,simulation,records,sensors}/src/**/*.ts', 'shared/src/**/*.ts'],
     rules: { 'no-restricted-properties': ['error', ...impure] },
+  },
+  ...[
+    lit.configs['flat/recommended'],
+    webComponents.configs['flat/best-practice'],
+    litAccessibility.configs.recommended,
+  ].map((config) => ({ ...config, files: dashboard })),
+  {
+    files: dashboard,
+    // the compiler knows that LitElement has these callbacks
+    rules: { 'wc/guard-super-call': 'off' },
+  },
+  {
+    files: dashboard,
+    ignores: ['apps/dashboard/src/main.ts'],
+    rules: {
+      'no-restricted-imports': [
+        'error',
+        {
+          paths: [
+            {
+              name: '@surae/storage',
+              importNames: ['IndexedDbStore', 'MemoryStore'],
+              message: 'Only main.ts makes a store; ask the context for it.',
+            },
+          ],
+        },
+      ],
+    },
   },
 );

@@ -6,11 +6,25 @@ export default defineConfig({
   resolve: { conditions },
   ssr: { resolve: { conditions } },
   test: {
-    include: ['tests/**/*.test.ts'],
     passWithNoTests: false,
     allowOnly: false,
     testTimeout: 300_000,
     hookTimeout: 300_000,
-    maxWorkers: 2,
+    projects: [
+      {
+        extends: true,
+        test: { name: 'node', include: ['tests/**/*.test.ts'], exclude: ['tests/browser/**'], maxWorkers: 2 },
+      },
+      {
+        extends: true,
+        // one page after the other, and not beside the rest: they look at times that a busy machine would spoil
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          fileParallelism: false,
+          sequence: { groupOrder: 1 },
+        },
+      },
+    ],
   },
 });

@@ -1,8 +1,10 @@
 // Runs every check and ends with one line: N passed, N failed.
 // With --long: the full numbers of random cases, and the unit tests once more under Node 24.
+// The tests in a browser need Chromium: it is taken from CHROMIUM or PATH, else from Debian's packages where that is allowed.
 import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { findChromium } from './browser/support/chromium.mjs';
 
 process.chdir(fileURLToPath(new URL('..', import.meta.url)));
 
@@ -35,6 +37,28 @@ async function check(name, command) {
   return ok;
 }
 
+/** Makes sure that there is a browser to test in; says in one line what is done, or why there is none. */
+async function findOrInstallBrowser() {
+  if (findChromium() !== undefined) return;
+  const wanted = process.env.CHROMIUM;
+  if (wanted) {
+    console.log(`\nNo browser tests: CHROMIUM names ${wanted}, which cannot be run.`);
+    return;
+  }
+  const why = process.getuid?.() !== 0 ? 'only root may install it' : undefined;
+  if (why === undefined && existsSync('/usr/bin/apt-get')) {
+    console.log(
+      '\n== Chromium is missing: it is installed from the packages of the system, for the tests in a browser',
+    );
+    const quietly = { DEBIAN_FRONTEND: 'noninteractive' };
+    await run(['apt-get', 'update', '-qq'], quietly);
+    await run(['apt-get', 'install', '-y', '-qq', '--no-install-recommends', 'chromium'], quietly);
+    if (findChromium() !== undefined) return;
+  }
+  const reason = why ?? 'it could not be installed from the packages of this system';
+  console.log(`\nNo browser tests: Chromium is missing, and ${reason}. Install Chromium, or name one in CHROMIUM.`);
+}
+
 /** Runs the test files and adds their own counts; a run that reports nothing counts as one failure. */
 async function tests(name, command, environment) {
   console.log(`\n== ${name}`);
@@ -62,6 +86,8 @@ if (stale()) await check('install', ['npm', 'ci', '--no-audit', '--no-fund']);
 if (await check('types and build', ['npx', 'tsc', '-b'])) {
   await check('lint', ['npx', 'eslint', '.']);
   await check('format', ['npx', 'biome', 'check', '.']);
+  await check('build of the dashboard', ['npx', 'vite', 'build', 'apps/dashboard', '--logLevel', 'warn']);
+  await findOrInstallBrowser();
   await tests('tests', ['node'], { SURAE_LONG: long ? '1' : '' });
   if (long && process.platform === 'linux' && process.arch === 'x64') {
     await tests('tests under Node 24', node24, { SURAE_LONG: '' });

@@ -1,14 +1,13 @@
-// npm start: installs what is missing, builds, then simulates one set and shows its assessment.
-import { spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+// npm start: installs what is missing, builds, and serves the dashboard with a simulated sensor and a demo clinic.
+// PORT chooses the port; --no-open leaves the browser closed.
+import { spawn, spawnSync } from 'node:child_process';
+import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
 process.chdir(fileURLToPath(new URL('..', import.meta.url)));
 
-function run(command, args, options = {}) {
-  const { status, error } = spawnSync(command, args, { stdio: 'inherit', ...options });
+function run(command, args) {
+  const { status, error } = spawnSync(command, args, { stdio: ['ignore', 'inherit', 'inherit'] });
   if (error) console.error(`${command}: ${error.message}`);
   if (status !== 0) process.exit(status ?? 1);
 }
@@ -19,22 +18,21 @@ if (!existsSync('node_modules/.package-lock.json')) {
 }
 console.log('Building ...');
 run('npx', ['tsc', '-b']);
+run('npx', ['vite', 'build', 'apps/dashboard', '--logLevel', 'warn']);
 
-const folder = mkdtempSync(join(tmpdir(), 'surae-'));
-try {
-  const surae = ['apps/cli/bin/surae.js'];
-  const quiet = { stdio: ['ignore', 'ignore', 'inherit'] };
-  run(
-    process.execPath,
-    [...surae, 'simulate', '--placement', 'foot', '--level', 'typical', '--seed', '4', '--out', folder],
-    quiet,
+const { preview } = await import('vite');
+const server = await preview({
+  configFile: 'apps/dashboard/vite.config.ts',
+  logLevel: 'warn',
+  preview: { port: Number(process.env.PORT ?? 4173), host: 'localhost' },
+});
+const { port } = server.httpServer.address();
+console.log(`\nThe dashboard is at http://localhost:${port}\nCtrl+C ends it. What you record stays in your browser.`);
+
+const openers = { darwin: 'open', win32: 'explorer', linux: 'xdg-open' };
+if (!process.argv.includes('--no-open') && process.stdout.isTTY && openers[process.platform]) {
+  spawn(openers[process.platform], [`http://localhost:${port}`], { stdio: 'ignore', detached: true }).on(
+    'error',
+    () => {},
   );
-  console.log('\nOne simulated set, a sensor on the foot:\n');
-  run(process.execPath, [...surae, 'assess', '--manifest', join(folder, 'manifest.csv')]);
-} finally {
-  rmSync(folder, { recursive: true, force: true });
 }
-console.log(`
-The browser dashboard is not there yet. Until then the command line does the whole job:
-  npx surae --help
-  npx surae assess --help`);

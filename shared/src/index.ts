@@ -31,6 +31,14 @@ export {
   SLOW_TEMPO,
   STEP,
 } from './protocols/to-fatigue.ts';
+export { COMPARE_SENTENCES, RATIO_BLOCK_SENTENCES } from './sentences/compare-sentences.ts';
+export { END_CHOICES, ENDING_WORDS, REDO_REASONS, STOP_STEPS } from './sentences/screens/ending-words.ts';
+export { FRAME_WORDS, START_WORDS, STEP_WORDS } from './sentences/screens/frame-words.ts';
+export { REST_WORDS } from './sentences/screens/rest-words.ts';
+export { AXIS_WORDS, REPETITION_WORDS, RESULT_WORDS, SUMMARY_WORDS } from './sentences/screens/result-words.ts';
+export { LOCK_WORDS, SAFETY_BLOCK_SENTENCES, SAFETY_REASONS, SAFETY_WORDS } from './sentences/screens/safety-words.ts';
+export { SORENESS_WORDS } from './sentences/screens/soreness-words.ts';
+export { CHART_WORDS, KEEP_WORDS, READY_WORDS, TEST_WORDS } from './sentences/screens/test-words.ts';
 export type { Sentence, Sentences } from './sentences/sentence.ts';
 export {
   DOUBT_SENTENCES,
@@ -53,6 +61,7 @@ export {
   SCOPE_SENTENCES,
   VERDICT_SENTENCES,
 } from './sentences/verdict-sentences.ts';
+export { COMPARISON_RULES, type ComparisonRule } from './tables/comparison-rules.ts';
 export { REFERENCE_TABLES, type ReferenceEntry } from './tables/reference-tables.ts';
 export { RELIABILITY_TABLES, type ReliabilityEntry } from './tables/reliability-tables.ts';
-export { SAFETY_LIST, type SafetyEntry } from './tables/safety-list.ts';
+export { SAFETY_LIST, SAFETY_LIST_VERSION, type SafetyEntry } from './tables/safety-list.ts';

@@ -1,4 +1,4 @@
-// npm run bench: how fast the three things are that have to be fast, each beside a named yardstick, in one run.
+// npm run bench: how fast the things are that have to be fast, each beside a named yardstick, in one run.
 // Equal results are proved before anything is timed; a difference stops the run. Needs a build.
 import { existsSync } from 'node:fs';
 import { cpus } from 'node:os';
@@ -13,6 +13,7 @@ if (!existsSync('packages/analysis/dist/index.js') || !existsSync('packages/reco
 
 const { benchBlockCore } = await import('./block-core.mjs');
 const { benchCsv } = await import('./csv.mjs');
+const { benchDashboard, startBundleKib } = await import('./dashboard.mjs');
 const { benchFinalPass } = await import('./final-pass.mjs');
 
 const machine = `${cpus().length} x ${cpus()[0]?.model.trim() ?? 'unknown processor'}, Node ${process.versions.node}`;
@@ -42,6 +43,27 @@ add(
   `bare papaparse loop: ${csv.papaparseMbPerS.toFixed(0)} MB/s; at least ${csv.required} times`,
   csv.ratio >= csv.required,
 );
+
+const live = await benchDashboard();
+if (live === undefined) {
+  console.log('Nothing is measured in a browser: Chromium is missing, or the dashboard is not built.\n');
+} else {
+  const { counts, latencyP95Ms, latencyMedianMs, framesPerS, longestGapMs } = live;
+  add(
+    `count on the screen after its samples came, foot, six channels at 1000 Hz, ${counts} counts`,
+    `p95 ${latencyP95Ms.toFixed(0)} ms, median ${latencyMedianMs.toFixed(0)} ms`,
+    'p95 at most 50 ms',
+    latencyP95Ms <= 50,
+  );
+  add(
+    'frames a second while these stream, device pixel ratio 1',
+    `${framesPerS.toFixed(1)}, longest wait ${longestGapMs.toFixed(0)} ms`,
+    'the display: 60',
+    framesPerS >= 59,
+  );
+  const { kib, files } = startBundleKib();
+  add(`start of the dashboard, ${files} files gzipped`, `${kib.toFixed(0)} KiB`, 'below 150 KiB', kib < 150);
+}
 
 const head = ['what', 'measured', 'yardstick', 'reached'];
 const widths = head.map((title, c) => Math.max(title.length, ...rows.map((row) => row[c].length)));

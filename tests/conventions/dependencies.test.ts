@@ -4,7 +4,7 @@ import { dirname, join } from 'node:path';
 import { cruise, type ICruiseResult } from 'dependency-cruiser';
 import { describe, expect, test } from 'vitest';
 import { inProject, packageFolders, projectFolder, projectText } from '../support/project.ts';
-import { may, npmOf, options, resolution } from './dependency-rules.ts';
+import { may, npmOfBrowser, npmOfPure, options, resolution } from './dependency-rules.ts';
 
 async function violations(baseDir: string): Promise<{ found: string[]; cruised: number }> {
   const { output } = await cruise(['packages', 'apps', 'shared'], { ...options, baseDir }, resolution);
@@ -28,7 +28,10 @@ test('every package declares what it may import, and nothing else', () => {
     const { dependencies = {} } = JSON.parse(projectText(`${folder}/package.json`)) as {
       dependencies?: Record<string, string>;
     };
-    const allowed = [...may[folder].map((one) => `@surae/${one.split('/').at(-1)}`), ...(npmOf[folder] ?? [])];
+    const allowed = [
+      ...may[folder].map((one) => `@surae/${one.split('/').at(-1)}`),
+      ...(npmOfPure[folder] ?? npmOfBrowser[folder] ?? []),
+    ];
     expect(Object.keys(dependencies).filter((name) => !allowed.includes(name))).toEqual([]);
     // a version is exact, so that what was checked is what runs
     expect(Object.values(dependencies).filter((version) => !/^\d+\.\d+\.\d+$/.test(version))).toEqual([]);
@@ -47,12 +50,15 @@ describe('the list catches', () => {
     'packages/simulation/src/up.ts': "import { main } from '../../../apps/cli/src/index.ts';\nexport const up = main;",
     'apps/cli/src/index.ts':
       "import type { inner } from '../../../packages/analysis/src/inner.ts';\nexport const main = (x: typeof inner) => x;",
+    'apps/dashboard/src/page.ts': "import { plot } from 'uplot';\nexport const page = plot;",
     'shared/src/index.ts': 'export const table = [];',
+    'node_modules/uplot/index.js': 'export const plot = 1;',
+    'node_modules/uplot/package.json': '{"name": "uplot", "type": "module", "exports": "./index.js"}',
     'node_modules/mathjs/index.js': 'export const all = 1;',
     'node_modules/mathjs/package.json': '{"name": "mathjs", "type": "module", "exports": "./index.js"}',
   };
 
-  test('a sibling, a Node module, a foreign npm package, an app, a side door, a cycle and a lost file', async () => {
+  test('a sibling, a Node module, a foreign npm package, an app, a side door, a chart without its wrapper, a cycle and a lost file', async () => {
     const folder = mkdtempSync(join(tmpdir(), 'surae-rules-'));
     try {
       for (const [path, text] of Object.entries(files)) {
@@ -64,11 +70,12 @@ describe('the list catches', () => {
       expect(rules).toEqual(
         expect.arrayContaining([
           'packages/records imports only its list: packages/records/src/index.ts',
-          'packages/simulation is pure: packages/simulation/src/index.ts',
-          'packages/simulation is pure: packages/simulation/src/npm.ts',
+          'packages/simulation uses its npm packages only: packages/simulation/src/index.ts',
+          'packages/simulation uses its npm packages only: packages/simulation/src/npm.ts',
           'nothing imports an app: packages/simulation/src/up.ts',
           'front door only: apps/cli/src/index.ts',
           'no cycles: packages/analysis/src/inner.ts',
+          'one wrapper around the charts: apps/dashboard/src/page.ts',
           'everything can be found: packages/simulation/src/lost.ts',
         ]),
       );
@@ -82,7 +89,7 @@ test('the configuration of the compiler keeps the platform out of the pure packa
   const root = JSON.parse(projectText('tsconfig.json')) as { compilerOptions: { lib: string[]; types: string[] } };
   expect(root.compilerOptions.types).toEqual([]);
   expect(root.compilerOptions.lib).toEqual(['ES2023']);
-  for (const folder of Object.keys(npmOf)) {
+  for (const folder of Object.keys(npmOfPure)) {
     const own = JSON.parse(projectText(`${folder}/tsconfig.json`)) as { compilerOptions: Record<string, unknown> };
     expect([inProject(folder), own.compilerOptions['lib'], own.compilerOptions['types']]).toEqual([
       inProject(folder),

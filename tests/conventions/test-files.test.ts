@@ -1,17 +1,18 @@
 import { expect, test } from 'vitest';
 import { filesUnder, packageFolders, projectText } from '../support/project.ts';
 
-/** Folders of tests that mirror no package: runs over recordings, over simulated sets, over the rules of the project. */
-const others = ['accuracy', 'bench', 'conventions', 'open-recordings', 'reference', 'support'];
+/** Folders of tests that mirror no package: runs in a browser, over recordings, over simulated sets, over the rules of the project. */
+const others = ['accuracy', 'bench', 'browser', 'conventions', 'open-recordings', 'reference', 'support'];
 
 /** Folders whose files are scripts or read by tests, and are no tests themselves. */
-const scripts = ['accuracy', 'bench', 'reference', 'support'];
+const scripts = ['accuracy', 'bench', 'browser/support', 'reference', 'support'];
 
-/** Single files: the two commands of the root, the compiler's settings, and what a convention reads. */
+/** Single files: the commands of the root, the compiler's settings, and what a convention reads. */
 const single = [
   'tests/run.mjs',
   'tests/start.mjs',
   'tests/tsconfig.json',
+  'tests/browser/pictures.mjs',
   'tests/conventions/dependency-rules.ts',
   'tests/conventions/covered-by.json',
   'tests/conventions/public-names.json',

@@ -23,6 +23,10 @@ export type {
 } from './assess/report.ts';
 export type { AssessmentRequest, PracticeRaise, Subject, TesterMark, TrialContext } from './assess/request.ts';
 export type { JudgingSettings, Settings, SignalLimits } from './assess/settings.ts';
+export { endClass } from './assess/test-end.ts';
+export { countStandardError } from './compare/count-repeatability.ts';
+export type { ComparedReport, PairCircumstances } from './compare/pair.ts';
+export { RATIO_BLOCKS, type RatioBlock, ratioBlocks } from './compare/ratio-blocks.ts';
 export { InputError, type InputErrorCode } from './errors.ts';
 export type { Issue, IssueCode } from './issue.ts';
 export type { FootGeometry } from './movement/heel-height.ts';

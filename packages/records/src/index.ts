@@ -39,6 +39,13 @@ export {
 export { type ReadOptions, readRecording } from './read-recording.ts';
 export type { ChannelUnit, RawSource, RecordedChannel, RecordedGroup, Recording, UnusedColumn } from './recording.ts';
 export { type RecordingDocument, recordingJsonSchema } from './recording-document.ts';
+export {
+  decodeBlocks,
+  encodeBlock,
+  recordingFromStream,
+  type StreamBlock,
+  type StreamContext,
+} from './stream-codec.ts';
 export { readTable, type Table, type TableOptions } from './table.ts';
 export type { Delimiter } from './table-header.ts';
 export { applyScale, findUnit, listUnits, type Scale, scaleToSi, type Unit, units } from './units.ts';

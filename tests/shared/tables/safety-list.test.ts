@@ -25,3 +25,21 @@ test('what is watched during has ids of its own and one next step', () => {
   expect(before.filter(({ id }) => id.startsWith('safety.during.'))).toEqual([]);
   expect(during.map(({ id }) => id)).toEqual(expect.arrayContaining(['safety.during.pain', 'safety.during.patient']));
 });
+
+test('what no reason opens: rupture, clot, infection, zero raises, fluoroquinolone, steroid', () => {
+  const never = SAFETY_LIST.filter(({ override }) => override === 'never').map(({ id }) => id);
+  expect(never).toEqual([
+    'safety.rupture',
+    'safety.clot',
+    'safety.infection',
+    'safety.zero-raises',
+    'safety.fluoroquinolone',
+    'safety.steroid',
+  ]);
+});
+
+test('an override is a matter of locks alone', () => {
+  for (const { id, effect, override } of SAFETY_LIST) {
+    expect(override === 'not-needed', id).toBe(effect !== 'do-not-test');
+  }
+});

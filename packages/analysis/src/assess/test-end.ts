@@ -16,6 +16,18 @@ const CLASS_OF: Readonly<Record<EndReason, TestEnd['class']>> = {
 };
 
 /**
+ * What kind of result an end makes a set: what the calf could do, what was tolerated, or neither.
+ *
+ * @param reason - why the test ended, as the tester recorded it [-]
+ * @returns the class [-]
+ *
+ * Source: common practice, no source
+ */
+export function endClass(reason: EndReason): TestEnd['class'] {
+  return CLASS_OF[reason];
+}
+
+/**
  * How many repetitions the limits of the protocol let into the test: its cap, its fixed count, its duration.
  *
  * @param raises - the attempted repetitions in order [s]
@@ -79,6 +91,6 @@ export function testEnd(
     atRepetition,
     atS: atRepetition > 0 ? raises[atRepetition - 1].endS : null,
     reasonGiven: reasonGiven ?? null,
-    class: reasonGiven === undefined ? limited : CLASS_OF[reasonGiven],
+    class: reasonGiven === undefined ? limited : endClass(reasonGiven),
   };
 }

@@ -1,0 +1,159 @@
+import { FRAME_WORDS } from '@surae/shared';
+import { css, html, LitElement, type TemplateResult } from 'lit';
+import { customElement, state } from 'lit/decorators.js';
+import './pages/start-page.ts';
+import './pages/visit-page.ts';
+import { hashOf, type Route, routeOf } from './route.ts';
+import { base } from './styles/base.ts';
+
+/** The frame of every page: where one is, what paper it is printed on, whether there is a network. */
+@customElement('app-shell')
+export class AppShell extends LitElement {
+  static override styles = [
+    base,
+    css`
+      :host {
+        display: grid;
+        grid-template-rows: auto 1fr auto;
+        min-block-size: 100dvh;
+      }
+      header,
+      footer,
+      main {
+        inline-size: 100%;
+        margin-inline: auto;
+        max-inline-size: var(--page);
+        padding-inline: var(--gap-4);
+      }
+      header {
+        align-items: baseline;
+        display: flex;
+        flex-wrap: wrap;
+        gap: var(--gap-2) var(--gap-6);
+        padding-block: var(--gap-2);
+      }
+      .skip {
+        background: var(--paper);
+        inset-block-start: 0;
+        inset-inline-start: var(--gap-4);
+        padding: var(--gap-4);
+        position: absolute;
+        z-index: 1;
+      }
+      .skip:not(:focus) {
+        block-size: 1px;
+        clip-path: inset(50%);
+        inline-size: 1px;
+        overflow: hidden;
+        padding: 0;
+      }
+      main:focus-visible {
+        outline: none;
+      }
+      .name {
+        font-size: var(--size-2);
+        font-weight: 600;
+        letter-spacing: 0.02em;
+        margin-inline-end: auto;
+        padding-block: var(--gap-3);
+        text-decoration: none;
+      }
+      header button {
+        font-size: var(--size-1);
+      }
+      main {
+        padding-block: var(--gap-4) var(--gap-8);
+      }
+      footer {
+        border-block-start: 1px solid var(--hairline);
+        font-size: var(--size-1);
+        padding-block: var(--gap-3) var(--gap-6);
+      }
+      :host([bare]) header,
+      :host([bare]) footer {
+        display: none;
+      }
+      :host([bare]) main {
+        max-inline-size: none;
+        padding: 0;
+      }
+    `,
+  ];
+
+  @state() private route: Route = routeOf(location.hash);
+  @state() private online = navigator.onLine;
+  @state() private night = matchMedia('(prefers-color-scheme: dark)').matches;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    addEventListener('hashchange', this.follow);
+    addEventListener('online', this.look);
+    addEventListener('offline', this.look);
+    // a set fills the screen: nothing else is shown while somebody is being tested
+    this.addEventListener('bare-screen', this.makeBare);
+  }
+
+  override disconnectedCallback(): void {
+    this.removeEventListener('bare-screen', this.makeBare);
+    removeEventListener('hashchange', this.follow);
+    removeEventListener('online', this.look);
+    removeEventListener('offline', this.look);
+    super.disconnectedCallback();
+  }
+
+  private readonly follow = (): void => {
+    this.route = routeOf(location.hash);
+    this.removeAttribute('bare');
+    scrollTo(0, 0);
+  };
+
+  private readonly makeBare = (event: Event): void => {
+    this.toggleAttribute('bare', (event as CustomEvent<boolean>).detail);
+  };
+
+  private readonly look = (): void => {
+    this.online = navigator.onLine;
+  };
+
+  /** The address names a place in the dashboard, so the link moves the focus and leaves the address alone. */
+  private readonly skip = (event: Event): void => {
+    event.preventDefault();
+    this.renderRoot.querySelector<HTMLElement>('main')?.focus();
+  };
+
+  private turnPaper(): void {
+    this.night = !this.night;
+    document.documentElement.dataset['paper'] = this.night ? 'night' : 'day';
+  }
+
+  override render(): TemplateResult {
+    const words = FRAME_WORDS;
+    return html`
+      <header>
+        <a class="skip" href="#page" @click=${this.skip}>${words.skip.text}</a>
+        <a class="name" href=${hashOf({ page: 'start' })} aria-label=${`${words.name.text}: ${words.home.text}`}>
+          ${words.name.text}
+        </a>
+        ${this.online ? null : html`<span class="voice" role="status">${words.offline.text}</span>`}
+        <button class="plain" type="button" @click=${() => this.turnPaper()}>
+          ${this.night ? words['day-paper'].text : words['night-paper'].text}
+        </button>
+      </header>
+      <main id="page" tabindex="-1">${this.page()}</main>
+      <footer class="quiet">${words.scope.text}</footer>
+    `;
+  }
+
+  private page(): TemplateResult {
+    switch (this.route.page) {
+      case 'start':
+        return html`<start-page></start-page>`;
+      case 'visit':
+        return html`<visit-page .visitId=${this.route.visitId}></visit-page>`;
+      case 'lost':
+        return html`<h1>${FRAME_WORDS['lost-title'].text}</h1>
+          <p>${FRAME_WORDS.lost.text}</p>
+          <a class="button" href=${hashOf({ page: 'start' })}>${FRAME_WORDS.home.text}</a>`;
+    }
+  }
+}

@@ -1,0 +1,16 @@
+import type { Person } from '../journey/person.ts';
+import type { VisitBook } from '../journey/visit-book.ts';
+
+/** Invented people of an invented clinic; any likeness is chance. */
+const people: readonly Omit<Person, 'id'>[] = [
+  { name: 'Ines Okafor-Lind', bodyMassKg: 61.5, heelLeverM: 0.172, demo: true },
+  { name: 'Tomasz Brelo', bodyMassKg: 84, heelLeverM: 0.196, demo: true },
+  { name: 'Mirela Haddad', bodyMassKg: 70.2, heelLeverM: 0.181, demo: true },
+  { name: 'Jonne Vatanen-Ruiz', bodyMassKg: null, heelLeverM: null, demo: true },
+];
+
+/** Writes the demo clinic into an empty book; does nothing when there are people in it. */
+export async function fillDemoClinic(book: VisitBook): Promise<void> {
+  if ((await book.people()).length > 0) return;
+  for (const person of people) await book.addPerson(person);
+}

@@ -1,0 +1,18 @@
+import { END_REASON_SENTENCES, type EndReason, type Protocol } from '@surae/shared';
+import type { VisitSet } from './visit.ts';
+
+/** The ends that can be chosen for a protocol; all of them where the protocol is not known here. */
+export function endsOf(protocol: Protocol | undefined): readonly EndReason[] {
+  return protocol?.endConditions ?? (Object.keys(END_REASON_SENTENCES) as EndReason[]);
+}
+
+/** Pain above which the protocol lets nobody go on, 0 to 10; null where it sets no limit or is not known. */
+export function painLimitOf(protocol: Protocol | undefined): number | null {
+  return protocol?.parameters.painLimit.value ?? null;
+}
+
+/** Most pain that was noted while a set ran, 0 to 10; null where none was noted: that is not the same as no pain. */
+export function notedPainPeak({ notes }: Pick<VisitSet, 'notes'>): number | null {
+  const pains = (notes ?? []).filter(({ what }) => what === 'pain').map(({ value }) => value);
+  return pains.length === 0 ? null : Math.max(...pains);
+}

@@ -1,0 +1,67 @@
+import type { Person } from './person.ts';
+
+/** What was typed about a person, as it stands in the fields. */
+export interface PersonFields {
+  readonly name: string;
+  readonly mass: string;
+  readonly lever: string;
+}
+
+/** Why a field is not taken. */
+export type FieldProblem =
+  | 'name-missing'
+  /** not a plain decimal number */
+  | 'not-a-number'
+  /** outside 25 to 250 kg: perhaps typed in pounds */
+  | 'mass-range'
+  /** outside 10 to 30 cm: perhaps typed in millimetres */
+  | 'lever-range';
+
+/** What the fields hold, or what is wrong with which of them. */
+export type PersonForm =
+  | { readonly ok: true; readonly person: Omit<Person, 'id'> }
+  | { readonly ok: false; readonly problems: Readonly<Partial<Record<keyof PersonFields, FieldProblem>>> };
+
+/** Limits within which a value is taken for one of an adult leg on a scale in these units. Common practice, no source. */
+export const massRangeKg = { least: 25, most: 250 } as const;
+export const leverRangeCm = { least: 10, most: 30 } as const;
+
+/** A number as people type it, with a point or a comma; null for an empty field, undefined for anything else. */
+export function typedNumber(text: string): number | null | undefined {
+  const trimmed = text.trim();
+  if (trimmed === '') return null;
+  return /^\d+(?:[.,]\d+)?$/.test(trimmed) ? Number(trimmed.replace(',', '.')) : undefined;
+}
+
+function problemOf(
+  value: number | null | undefined,
+  range: { readonly least: number; readonly most: number },
+  outside: FieldProblem,
+): FieldProblem | undefined {
+  if (value === undefined) return 'not-a-number';
+  if (value === null) return undefined;
+  return value < range.least || value > range.most ? outside : undefined;
+}
+
+/** The person that the fields tell of; an empty field is not measured and never assumed. */
+export function personFrom({ name, mass, lever }: PersonFields): PersonForm {
+  const bodyMassKg = typedNumber(mass);
+  const leverCm = typedNumber(lever);
+  const problems = {
+    name: name.trim() === '' ? ('name-missing' as const) : undefined,
+    mass: problemOf(bodyMassKg, massRangeKg, 'mass-range'),
+    lever: problemOf(leverCm, leverRangeCm, 'lever-range'),
+  };
+  const found = Object.entries(problems).filter(([, problem]) => problem !== undefined);
+  if (bodyMassKg === undefined || leverCm === undefined || found.length > 0) {
+    return { ok: false, problems: Object.fromEntries(found) };
+  }
+  const heelLeverM = leverCm === null ? null : leverCm / 100;
+  return { ok: true, person: { name: name.trim(), bodyMassKg, heelLeverM, demo: false } };
+}
+
+/** A body mass as stones and pounds, for somebody who thinks in them: 1 lb is 0.45359237 kg, 14 lb a stone. */
+export function stonesAndPounds(massKg: number): { readonly stones: number; readonly pounds: number } {
+  const pounds = Math.round(massKg / 0.45359237);
+  return { stones: Math.floor(pounds / 14), pounds: pounds % 14 };
+}

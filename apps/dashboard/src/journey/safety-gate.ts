@@ -1,0 +1,60 @@
+import { SAFETY_LIST, SAFETY_LIST_VERSION, type SafetyEntry } from '@surae/shared';
+import type { SafetyAnswer, SetChoice } from './visit.ts';
+
+/** Why nobody may be tested. */
+export type SafetyBlock =
+  /** the list was not gone through in this visit */
+  | 'not-asked'
+  /** it was answered before its last line had been in view */
+  | 'not-seen-whole'
+  /** the answer was given to another version of the list */
+  | 'other-list'
+  /** a ticked line keeps from testing, and was not or cannot be overruled */
+  | 'locked'
+  /** a ticked line is not on the list of this version: what it asks is not known here */
+  | 'unknown-line';
+
+export interface SafetyGate {
+  readonly allowed: boolean;
+  /** what stands against testing somebody; may be there although a set that tests nobody is allowed */
+  readonly why: readonly SafetyBlock[];
+}
+
+/** Lines that are gone through before a test. */
+export const safetyLines: readonly SafetyEntry[] = SAFETY_LIST.filter(({ when }) => when === 'before');
+
+/** Ticked lines that keep from testing: those without override, and those that no reason was given for. */
+export function locksOf({ ticked, overridden }: Pick<SafetyAnswer, 'ticked' | 'overridden'>): SafetyEntry[] {
+  const reasoned = new Set(overridden.filter(({ reason }) => reason.trim() !== '').map(({ id }) => id));
+  return safetyLines.filter(({ id, effect, override }) => {
+    if (effect !== 'do-not-test' || !ticked.includes(id)) return false;
+    return override !== 'with-reason' || !reasoned.has(id);
+  });
+}
+
+/** Ticked lines that go on with a note: cautions, and locks that were overruled. */
+export function notesOf(answer: Pick<SafetyAnswer, 'ticked' | 'overridden'>): SafetyEntry[] {
+  const locks = new Set(locksOf(answer).map(({ id }) => id));
+  return safetyLines.filter(({ id }) => answer.ticked.includes(id) && !locks.has(id));
+}
+
+function blocksOf(safety: SafetyAnswer | null): SafetyBlock[] {
+  if (safety === null) return ['not-asked'];
+  const known = new Set(safetyLines.map(({ id }) => id));
+  const why: SafetyBlock[] = [];
+  if (!safety.seenWhole) why.push('not-seen-whole');
+  if (safety.listVersion !== SAFETY_LIST_VERSION) why.push('other-list');
+  if (locksOf(safety).length > 0) why.push('locked');
+  if (safety.ticked.some((id) => !known.has(id))) why.push('unknown-line');
+  return why;
+}
+
+/**
+ * Whether a set may begin. Somebody is tested only when the list was seen whole and is clear; a simulated person and a
+ * played recording test nobody, so they may run, but what stands against testing is told all the same.
+ */
+export function mayTest(origin: SetChoice['origin'], safety: SafetyAnswer | null): SafetyGate {
+  const why = blocksOf(safety);
+  const testsNobody = origin === 'simulated' || origin === 'replayed';
+  return { allowed: testsNobody || why.length === 0, why };
+}

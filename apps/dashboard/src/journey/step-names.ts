@@ -1,0 +1,8 @@
+import { STEP_WORDS } from '@surae/shared';
+import type { Step } from './steps.ts';
+
+/** What a step is called in the line of steps. */
+export function stepName({ page, side }: Pick<Step, 'page' | 'side'>): string {
+  if (page === 'test' || page === 'ending') return STEP_WORDS[`${page}-${side ?? 'left'}`].text;
+  return STEP_WORDS[page].text;
+}

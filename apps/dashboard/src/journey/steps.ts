@@ -1,0 +1,81 @@
+import type { Side } from '@surae/analysis';
+import type { Visit } from './visit.ts';
+import { setOf } from './visit-events.ts';
+
+/** One step of a visit: a page, the side it is about, and when it is done. Later steps slot into the list. */
+export interface Step {
+  readonly id: string;
+  readonly page: StepPage;
+  readonly side: Side | null;
+  isDone(visit: Visit): boolean;
+}
+
+export type StepPage = 'soreness' | 'safety' | 'test' | 'ending' | 'rest' | 'result';
+
+/** The other leg. */
+export function otherSide(side: Side): Side {
+  return side === 'left' ? 'right' : 'left';
+}
+
+/** The side proposed to begin with: the less sore one teaches the task; left when they are alike. Common practice, no source. */
+export function proposedSide({ sore }: Visit): Side {
+  const isSore = (side: Side): boolean => sore[side] !== null && sore[side] !== 'no';
+  return isSore('left') && !isSore('right') ? 'right' : 'left';
+}
+
+/** The side that is tested first: what was done decides, then what was chosen, then the proposal. */
+export function firstSide(visit: Visit): Side {
+  const begun = visit.sets.find(({ setAside }) => !setAside);
+  return begun?.choice.side ?? visit.first ?? proposedSide(visit);
+}
+
+function stepsOfSide(side: Side, place: 'first' | 'second'): Step[] {
+  return [
+    {
+      id: `test-${place}`,
+      page: 'test',
+      side,
+      isDone: (visit) => {
+        const set = setOf(visit, side);
+        return set !== undefined && set.stoppedAt !== null;
+      },
+    },
+    {
+      id: `ending-${place}`,
+      page: 'ending',
+      side,
+      isDone: (visit) => setOf(visit, side)?.end != null,
+    },
+  ];
+}
+
+/** The steps of a visit, in order. */
+export function stepsOf(visit: Visit): Step[] {
+  const first = firstSide(visit);
+  const second = otherSide(first);
+  return [
+    {
+      id: 'soreness',
+      page: 'soreness',
+      side: null,
+      isDone: ({ sore }) => sore.left !== null && sore.right !== null,
+    },
+    { id: 'safety', page: 'safety', side: null, isDone: ({ safety }) => safety !== null },
+    ...stepsOfSide(first, 'first'),
+    { id: 'rest', page: 'rest', side: second, isDone: ({ restS }) => restS !== null },
+    ...stepsOfSide(second, 'second'),
+    { id: 'result', page: 'result', side: null, isDone: ({ closed }) => closed },
+  ];
+}
+
+/** The step that a visit has come to: the first that is not done, or the result. */
+export function currentStep(visit: Visit): Step {
+  const steps = stepsOf(visit);
+  return steps.find((step) => !step.isDone(visit)) ?? steps[steps.length - 1]!;
+}
+
+/** Whether an answer may still be given anew: only before the first set, for what follows stands on it. */
+export function mayAnswerAnew(visit: Visit, step: Step): boolean {
+  const asked = step.page === 'soreness' || step.page === 'safety';
+  return asked && step.isDone(visit) && visit.sets.every(({ setAside }) => setAside);
+}

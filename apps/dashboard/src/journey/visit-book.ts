@@ -1,0 +1,90 @@
+import type { Json, NewDocument, RecordStore } from '@surae/storage';
+import { type Person, personOf, personSchema } from './person.ts';
+import { mayTest, type SafetyBlock } from './safety-gate.ts';
+import type { SetChoice, Visit } from './visit.ts';
+import { foldVisit, type VisitEvent, visitEventKinds, visitSchema } from './visit-events.ts';
+
+/** The time as it is written into documents, with its offset from UTC. */
+export interface WallClock {
+  isoNow(): string;
+}
+
+/** A set was asked for although the safety list keeps from testing. */
+export class SafetyLockError extends Error {
+  readonly why: readonly SafetyBlock[];
+
+  constructor(why: readonly SafetyBlock[]) {
+    super(`The safety list keeps from testing: ${why.join(', ')}.`);
+    this.name = 'SafetyLockError';
+    this.why = why;
+  }
+}
+
+/** Everything that is known of people and their visits: reads and adds documents, changes none. */
+export class VisitBook extends EventTarget {
+  private readonly store: RecordStore;
+  private readonly clock: WallClock;
+  private readonly author: string;
+
+  constructor(store: RecordStore, clock: WallClock, author: string) {
+    super();
+    this.store = store;
+    this.clock = clock;
+    this.author = author;
+  }
+
+  async addPerson(person: Omit<Person, 'id'>): Promise<Person> {
+    return personOf(await this.add({ kind: 'person', schema: personSchema, about: null, body: { ...person } }));
+  }
+
+  async people(): Promise<Person[]> {
+    return (await this.store.documents({ kind: 'person' })).map(personOf);
+  }
+
+  async person(id: string): Promise<Person | undefined> {
+    const document = await this.store.document(id);
+    return document?.kind === 'person' ? personOf(document) : undefined;
+  }
+
+  /** Begins a visit; gives its id. */
+  async beginVisit(personId: string): Promise<string> {
+    const body = { personId };
+    return (await this.add({ kind: 'visit', schema: visitSchema, about: personId, body })).id;
+  }
+
+  async visit(id: string): Promise<Visit | undefined> {
+    const begun = await this.store.document(id);
+    if (begun?.kind !== 'visit') return undefined;
+    const kinds = await Promise.all(visitEventKinds.map((kind) => this.store.documents({ kind, about: id })));
+    const documents = kinds.flat().sort((a, b) => a.sequence - b.sequence);
+    return foldVisit(begun, documents);
+  }
+
+  /** Visits of a person, the newest first. */
+  async visitsOf(personId: string): Promise<Visit[]> {
+    const begun = await this.store.documents({ kind: 'visit', about: personId });
+    const visits = await Promise.all(begun.map(({ id }) => this.visit(id)));
+    return visits.filter((visit) => visit !== undefined).reverse();
+  }
+
+  /** Adds an event to a visit; gives the id of its document. Refuses a set that the safety list keeps from beginning. */
+  async record(visitId: string, event: VisitEvent): Promise<string> {
+    if (event.kind === 'set-begun') await this.refuseLocked(visitId, event.choice.origin);
+    const { kind, ...body } = event;
+    // events hold plain JSON; the round trip says so to the compiler and drops what is undefined
+    const plain = JSON.parse(JSON.stringify(body)) as Json;
+    const { id } = await this.add({ kind, schema: visitSchema, about: visitId, body: plain });
+    this.dispatchEvent(new Event('visit-changed'));
+    return id;
+  }
+
+  /** The last gate before a set exists; the pages ask the same question earlier and say why. */
+  private async refuseLocked(visitId: string, origin: SetChoice['origin']): Promise<void> {
+    const { allowed, why } = mayTest(origin, (await this.visit(visitId))?.safety ?? null);
+    if (!allowed) throw new SafetyLockError(why);
+  }
+
+  private add(document: Omit<NewDocument, 'author' | 'at'>): ReturnType<RecordStore['add']> {
+    return this.store.add({ ...document, author: this.author, at: this.clock.isoNow() });
+  }
+}

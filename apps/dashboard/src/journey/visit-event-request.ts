@@ -1,0 +1,9 @@
+import type { VisitEvent } from './visit-events.ts';
+
+/** What a step asks the visit to keep. */
+export type VisitEventRequest = CustomEvent<VisitEvent>;
+
+/** The DOM event by which a step asks the visit to keep something. */
+export function visitEvent(event: VisitEvent): VisitEventRequest {
+  return new CustomEvent('visit-event', { detail: event, bubbles: true, composed: true });
+}

@@ -1,0 +1,92 @@
+import type { Report, Side } from '@surae/analysis';
+import type { CriterionId, EndReason } from '@surae/shared';
+
+/** Where a tendon is sore; `no` is an answer, null is none. */
+export type Soreness = 'no' | 'mid-portion' | 'insertion' | 'both-places';
+
+/** Which sides are sore; null is not asked yet. */
+export type SoreSides = Readonly<Record<Side, Soreness | null>>;
+
+/** A line that keeps from testing, and why the clinician goes on all the same. */
+export interface SafetyOverride {
+  readonly id: string;
+  readonly reason: string;
+}
+
+/** What was answered to the safety list. */
+export interface SafetyAnswer {
+  readonly listVersion: string;
+  /** every line had been in view before the answer could be given */
+  readonly seenWhole: boolean;
+  readonly ticked: readonly string[];
+  readonly overridden: readonly SafetyOverride[];
+  readonly at: string;
+}
+
+/** What is chosen before a set. */
+export interface SetChoice {
+  readonly side: Side;
+  readonly protocolId: string;
+  readonly protocolFingerprint: string;
+  readonly placement: Report['placement'];
+  readonly origin: 'simulated' | 'replayed' | 'live';
+}
+
+export interface FaultMark {
+  readonly atS: number;
+  readonly criterion: CriterionId;
+}
+
+/** Something that happened while a set ran, beside the faults. */
+export interface SetNote {
+  readonly atS: number;
+  readonly what: 'pain' | 'prompts' | 'hidden';
+  /** pain from 0 to 10; prompts given so far; how long the page was hidden [s] */
+  readonly value: number;
+}
+
+/** How a set ended, as the tester says it. */
+export interface SetEnd {
+  readonly reason: EndReason;
+  readonly painPeak: number | null;
+  readonly exertion: number | null;
+}
+
+/** One set of a visit. It exists from the moment its recording begins. */
+export interface VisitSet {
+  /** id of the document that began it */
+  readonly id: string;
+  readonly choice: SetChoice;
+  /** id of the stream of raw bytes */
+  readonly bytesId: string;
+  readonly begunAt: string;
+  /** when the recording stopped; null while it runs, and for ever when the program was killed */
+  readonly stoppedAt: string | null;
+  /** count on the screen when it stopped */
+  readonly liveCount: number | null;
+  readonly marks: readonly FaultMark[];
+  /** absent where nothing was noted */
+  readonly notes?: readonly SetNote[];
+  readonly end: SetEnd | null;
+  readonly report: Report | null;
+  /** taken back by the tester: kept, not counted */
+  readonly setAside: boolean;
+  /** why it was taken back */
+  readonly setAsideWhy: string | null;
+}
+
+/** A visit as far as it has come. */
+export interface Visit {
+  readonly id: string;
+  readonly personId: string;
+  readonly begunAt: string;
+  readonly sore: SoreSides;
+  readonly safety: SafetyAnswer | null;
+  /** the side that was chosen to begin with; null leaves it to the proposal */
+  readonly first: Side | null;
+  readonly sets: readonly VisitSet[];
+  /** rest between the two sides as it was taken [s]; null when it was not */
+  readonly restS: number | null;
+  /** the tester has looked at the result */
+  readonly closed: boolean;
+}

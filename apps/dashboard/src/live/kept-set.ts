@@ -1,0 +1,26 @@
+import { BlockCounter, blockCounterDefaults, type Placement } from '@surae/analysis';
+import { decodeBlocks } from '@surae/records';
+
+/** What is left of a set during which the program was closed. */
+export interface KeptSet {
+  readonly keptS: number;
+  readonly count: number;
+}
+
+/** Counts a set again from the bytes that were kept. */
+export function keptSet(pieces: readonly Uint8Array[], placement: Placement, heelLeverM: number | null): KeptSet {
+  const counter = new BlockCounter(placement, {
+    settings: blockCounterDefaults,
+    ...(heelLeverM === null ? {} : { heelLeverM }),
+  });
+  let firstS: number | undefined;
+  let lastS = 0;
+  for (const { deviceTimesS, channels } of decodeBlocks(pieces)) {
+    if (deviceTimesS === null || deviceTimesS.length === 0) continue;
+    counter.push({ timesS: deviceTimesS, channels });
+    firstS ??= deviceTimesS[0];
+    lastS = deviceTimesS[deviceTimesS.length - 1] ?? lastS;
+  }
+  counter.finish();
+  return { keptS: firstS === undefined ? 0 : lastS - firstS, count: counter.state.count };
+}

@@ -1,0 +1,28 @@
+import type { Side } from '@surae/analysis';
+import { PROTOCOLS, type Protocol } from '@surae/shared';
+import type { Visit } from '../journey/visit.ts';
+
+/** A protocol for one leg, and why it cannot be chosen now. */
+export interface ProtocolChoice {
+  readonly protocol: Protocol;
+  readonly blocked: 'insertion' | null;
+}
+
+/** Protocols for one leg, the default first. Where the insertion is sore, only a level floor may be chosen. */
+export function protocolChoices({ sore }: Pick<Visit, 'sore'>, side: Side): ProtocolChoice[] {
+  const isInsertion = sore[side] === 'insertion' || sore[side] === 'both-places';
+  return PROTOCOLS.filter(({ parameters }) => parameters.legs.value === 'single').map((protocol) => ({
+    protocol,
+    blocked: isInsertion && protocol.parameters.surface.value !== 'floor' ? 'insertion' : null,
+  }));
+}
+
+/** The protocol of this id; undefined when there is none. */
+export function protocolOf(id: string): Protocol | undefined {
+  return PROTOCOLS.find((protocol) => protocol.id === id);
+}
+
+/** Beats a minute, up on one and down on the next; null where the protocol gives none. */
+export function beatsPerMinute({ cue, cycleTarget }: Protocol['parameters']): number | null {
+  return cue.value === 'none' || cycleTarget.value === null ? null : 120 / cycleTarget.value;
+}

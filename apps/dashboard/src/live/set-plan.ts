@@ -1,0 +1,12 @@
+import type { Protocol } from '@surae/shared';
+import type { SetChoice } from '../journey/visit.ts';
+
+/** A set that is about to begin. */
+export interface SetPlan {
+  readonly choice: SetChoice;
+  readonly protocol: Protocol;
+  /** beats a minute; null where there are none */
+  readonly beatsPerMinute: number | null;
+  /** when the first beat was sounded, by the clock of the host [ms] */
+  readonly beatFromMs: number;
+}

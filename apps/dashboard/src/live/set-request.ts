@@ -1,0 +1,19 @@
+import type { AssessmentRequest } from '@surae/analysis';
+import type { Person } from '../journey/person.ts';
+import type { FaultMark } from '../journey/visit.ts';
+import type { SetPlan } from './set-plan.ts';
+
+/** What is asked about a set while it runs; what was not measured of the person is left out. */
+export function setRequest(
+  { choice, protocol }: Pick<SetPlan, 'choice' | 'protocol'>,
+  { bodyMassKg, heelLeverM }: Pick<Person, 'bodyMassKg' | 'heelLeverM'>,
+  marks: readonly FaultMark[],
+): AssessmentRequest {
+  return {
+    placement: choice.placement,
+    side: choice.side,
+    protocol,
+    subject: { ...(bodyMassKg === null ? {} : { bodyMassKg }), ...(heelLeverM === null ? {} : { heelLeverM }) },
+    context: { marks },
+  };
+}

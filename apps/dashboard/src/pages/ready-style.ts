@@ -1,0 +1,111 @@
+import { css } from 'lit';
+
+/** The page before a set: choices as a list, cautions beside them, the start at the thumb. */
+export const readyStyle = css`
+  .sheet {
+    display: grid;
+    gap: var(--gap-6) var(--gap-12);
+  }
+  .choice {
+    align-content: start;
+    display: grid;
+    gap: var(--gap-6);
+  }
+  fieldset {
+    border: 0;
+    margin: 0;
+    min-inline-size: 0;
+    padding: 0;
+  }
+  legend,
+  h2 {
+    font-size: var(--size-2);
+    font-weight: 600;
+    margin-block-end: var(--gap-2);
+    padding: 0;
+  }
+  .chosen {
+    font-size: var(--size-2);
+    margin-block-end: var(--gap-1);
+  }
+  summary {
+    align-content: center;
+    cursor: pointer;
+    min-block-size: var(--target);
+    text-decoration: underline;
+    text-underline-offset: 0.2em;
+  }
+  .options {
+    display: grid;
+    grid-template-columns: repeat(auto-fit, minmax(min(17rem, 100%), 1fr));
+  }
+  .option {
+    align-items: center;
+    border-block-start: 1px solid var(--hairline);
+    cursor: pointer;
+    display: flex;
+    gap: var(--gap-3);
+    min-block-size: var(--target);
+    padding-block: var(--gap-1);
+  }
+  .option:has(:disabled) {
+    color: var(--ink-quiet);
+    cursor: not-allowed;
+  }
+  .option small {
+    display: block;
+    font-size: var(--size-1);
+    line-height: 1.25;
+  }
+  input[type='radio'] {
+    accent-color: var(--ink);
+    block-size: 24px;
+    flex: none;
+    inline-size: 24px;
+    margin: 0 var(--gap-1);
+  }
+  .file {
+    display: grid;
+    gap: var(--gap-1);
+    margin-block: var(--gap-3);
+  }
+  input[type='file'] {
+    font: inherit;
+    inline-size: 100%;
+    min-block-size: var(--target);
+  }
+  input[type='file']::file-selector-button {
+    background: transparent;
+    border: 1.5px solid var(--ink);
+    border-radius: 4px;
+    color: inherit;
+    font: inherit;
+    min-block-size: var(--target);
+    padding-inline: var(--gap-4);
+  }
+  ul {
+    margin-block: 0 var(--gap-3);
+    padding-inline-start: 1.2em;
+  }
+  h1 {
+    font-size: clamp(var(--size-3), 7vw, var(--size-4));
+  }
+  .thumb {
+    background: var(--paper);
+    border-block-start: 1px solid var(--hairline);
+    inset-block-end: 0;
+    padding-block: var(--gap-3);
+    position: sticky;
+  }
+  .thumb p {
+    margin-block-end: var(--gap-2);
+  }
+  @media (min-width: 60rem) {
+    .sheet {
+      grid-template-columns: 3fr 2fr;
+    }
+    .thumb {
+      border: 0;
+    }
+  }
+`;

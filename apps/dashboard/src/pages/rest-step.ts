@@ -1,0 +1,174 @@
+import { consume } from '@lit/context';
+import type { Side } from '@surae/analysis';
+import { COMPARISON_RULES, REST_WORDS } from '@surae/shared';
+import type { RecordStore } from '@surae/storage';
+import { css, html, LitElement, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import {
+  type Assessor,
+  assessorContext,
+  clockContext,
+  type HostClock,
+  storeContext,
+} from '../contexts/capabilities.ts';
+import type { Person } from '../journey/person.ts';
+import { minutesAndSeconds, type RestNews, restNews, secondsBetween } from '../journey/rest.ts';
+import { otherSide } from '../journey/steps.ts';
+import type { Visit, VisitSet } from '../journey/visit.ts';
+import { visitEvent } from '../journey/visit-event-request.ts';
+import { setOf } from '../journey/visit-events.ts';
+import { base } from '../styles/base.ts';
+import { fill } from '../words/fill.ts';
+
+const wholeS = COMPARISON_RULES.restLeast.value;
+const whole = minutesAndSeconds(wholeS);
+
+/** The rest between the two sides: it runs from the stop of the first set, also over a reload. */
+@customElement('rest-step')
+export class RestStep extends LitElement {
+  static override styles = [
+    base,
+    css`
+      .left {
+        font-size: var(--size-5);
+        font-weight: 600;
+        line-height: 1;
+        margin-block: var(--gap-6) var(--gap-2);
+      }
+      .of {
+        margin-block-end: var(--gap-6);
+      }
+      .first {
+        border-block: 1px solid var(--hairline);
+        margin-block: var(--gap-8);
+        max-inline-size: 44rem;
+        padding-block: var(--gap-4);
+      }
+      .first p {
+        margin: 0;
+      }
+      .number {
+        font-size: var(--size-4);
+        font-weight: 600;
+      }
+      .go {
+        display: grid;
+        gap: var(--gap-3);
+        max-inline-size: 44rem;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) visit!: Visit;
+  @property({ attribute: false }) person!: Person;
+  /** the side that comes after the rest */
+  @property() side: Side = 'right';
+  @consume({ context: clockContext }) @state() private clock!: HostClock;
+  @consume({ context: storeContext }) private readonly store!: RecordStore;
+  @consume({ context: assessorContext }) private readonly assessor!: Assessor;
+  @state() private leftS: number | undefined;
+  @state() private news: RestNews | undefined;
+  private stopTicking: (() => void) | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.stopTicking = this.clock.every(250, () => this.look());
+  }
+
+  override disconnectedCallback(): void {
+    this.stopTicking?.();
+    super.disconnectedCallback();
+  }
+
+  protected override willUpdate(): void {
+    if (this.leftS === undefined) this.look();
+  }
+
+  protected override firstUpdated(): void {
+    const first = setOf(this.visit, otherSide(this.side));
+    if (first?.report === null) void this.assess(first);
+  }
+
+  /** The final pass over the first set, while there is time; what is not ready when the rest ends is done with the result. */
+  private async assess(set: VisitSet): Promise<void> {
+    const [{ assessSet }, { settingsHash }, { defaultSettings }] = await Promise.all([
+      import('../result/assessment.ts'),
+      import('../result/settings-hash.ts'),
+      import('@surae/analysis'),
+    ]);
+    const final: Assessor['final'] = (trace, request) => this.assessor.final(trace, request);
+    try {
+      const report = await assessSet(set, this.person, await this.store.bytes(set.bytesId), final);
+      const hash = settingsHash(defaultSettings(), report);
+      this.dispatchEvent(visitEvent({ kind: 'set-result', setId: set.id, report, settingsHash: hash }));
+    } catch {
+      // the page of the result tries again, and says why where it cannot
+    }
+  }
+
+  /** How long the rest has been so far; null when it is not known since when [s]. */
+  private restedS(): number | null {
+    const stoppedAt = setOf(this.visit, otherSide(this.side))?.stoppedAt;
+    return stoppedAt == null ? null : secondsBetween(stoppedAt, this.clock.isoNow());
+  }
+
+  private look(): void {
+    const restedS = this.restedS();
+    if (restedS === null) return;
+    // a clock that was set back cannot lengthen the rest
+    const leftS = Math.min(wholeS, Math.max(0, wholeS - restedS));
+    this.news = restNews(this.leftS ?? leftS, leftS) ?? this.news;
+    // drawn once a second: nothing else changes
+    if (Math.ceil(leftS) !== Math.ceil(this.leftS ?? -1)) this.leftS = leftS;
+  }
+
+  override render(): TemplateResult {
+    const over = this.leftS === 0;
+    return html`
+      <h1>${REST_WORDS[over ? 'title-over' : 'title'].text}</h1>
+      <p><span class="side" data-side=${this.side}>${REST_WORDS[`next-${this.side}`].text}</span></p>
+      ${this.time()}
+      <p class="unseen" aria-live="polite">${this.news === undefined ? '' : REST_WORDS[this.news].text}</p>
+      ${this.firstResult()}
+      <div class="go">
+        ${over ? null : html`<p class="voice" id="price">${fill(REST_WORDS['early-price'], { whole })}</p>`}
+        <button class=${over ? 'main' : ''} type="button" @click=${() => this.goOn()}>
+          ${REST_WORDS[over ? (`go-on-${this.side}` as const) : 'end-early'].text}
+        </button>
+      </div>
+    `;
+  }
+
+  private time(): TemplateResult {
+    if (this.leftS === undefined) return html`<p class="voice">${REST_WORDS['no-stop-time'].text}</p>`;
+    return html`<p class="left" role="timer" aria-live="off">${minutesAndSeconds(this.leftS)}</p>
+      <p class="quiet of">${fill(REST_WORDS.left, { whole })}</p>`;
+  }
+
+  /** The count of the first side, while there is time to look at it. */
+  private firstResult(): TemplateResult | null {
+    const first = otherSide(this.side);
+    const set = setOf(this.visit, first);
+    if (set === undefined) return null;
+    const count = set.report?.count;
+    const number = count?.attempted ?? set.liveCount;
+    return html`<section class="first" aria-label=${REST_WORDS[`first-${first}`].text}>
+      <p><span class="side" data-side=${first}>${REST_WORDS[`first-${first}`].text}</span></p>
+      ${
+        number === null
+          ? html`<p class="quiet">${REST_WORDS['not-counted'].text}</p>`
+          : html`<p>
+              <span class="number">${number}</span>
+              <span class="quiet">${REST_WORDS[count === undefined ? 'counted' : 'attempted'].text}</span>
+            </p>`
+      }
+      ${count === undefined ? null : html`<p class="quiet">${fill(REST_WORDS.valid, { count: count.valid })}</p>`}
+    </section>`;
+  }
+
+  private goOn(): void {
+    // what is not known counts as no rest: it then keeps from a ratio, and never from going on
+    const restS = Math.max(0, this.restedS() ?? 0);
+    this.dispatchEvent(visitEvent({ kind: 'rest-over', restS }));
+  }
+}

@@ -1,0 +1,200 @@
+import { consume } from '@lit/context';
+import { defaultSettings, type Side } from '@surae/analysis';
+import { COMPARE_SENTENCES, RESULT_WORDS, SCOPE_SENTENCES, SUMMARY_WORDS } from '@surae/shared';
+import type { RecordStore } from '@surae/storage';
+import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { type Assessor, assessorContext, storeContext } from '../contexts/capabilities.ts';
+import type { Person } from '../journey/person.ts';
+import type { Visit, VisitSet } from '../journey/visit.ts';
+import { visitEvent } from '../journey/visit-event-request.ts';
+import { setOf } from '../journey/visit-events.ts';
+import '../parts/two-legs-axis.ts';
+import { AssessmentError, assessSet, setsToAssess } from '../result/assessment.ts';
+import { cautions, legName } from '../result/cautions.ts';
+import { countDifference } from '../result/count-difference.ts';
+import { liveDifference } from '../result/live-difference.ts';
+import { noRatio } from '../result/no-ratio.ts';
+import { settingsHash } from '../result/settings-hash.ts';
+import { attemptedSentence, summarySentence } from '../result/summary-sentence.ts';
+import { twoLegFigures } from '../result/two-legs.ts';
+import { hashOf } from '../route.ts';
+import { base } from '../styles/base.ts';
+import { fill } from '../words/fill.ts';
+import './set-detail.ts';
+
+const sides = ['left', 'right'] as const satisfies readonly Side[];
+
+/** What the two legs did: a sentence first, then both on one axis, then what it takes to judge that for oneself. */
+@customElement('result-step')
+export class ResultStep extends LitElement {
+  static override styles = [
+    base,
+    css`
+      .sentence {
+        font-size: var(--size-3);
+        line-height: 1.25;
+        max-inline-size: 40ch;
+        text-wrap: balance;
+        margin-block-end: var(--gap-6);
+      }
+      .axes {
+        display: grid;
+        gap: 0 var(--gap-8);
+        grid-template-columns: minmax(0, 1fr);
+        margin-block: var(--gap-6);
+      }
+      .progress button {
+        margin-block-end: var(--gap-6);
+      }
+      @media (min-width: 40rem) {
+        .axes {
+          grid-template-columns: repeat(2, minmax(0, 1fr));
+        }
+        .axes > :first-child {
+          grid-column: 1 / -1;
+        }
+      }
+      @media (min-width: 64rem) {
+        .axes {
+          grid-template-columns: repeat(3, minmax(0, 1fr));
+        }
+        .axes > :first-child {
+          grid-column: auto;
+        }
+      }
+      section {
+        margin-block: var(--gap-6);
+      }
+      h2 {
+        font-size: var(--size-2);
+      }
+      ul {
+        margin: 0;
+        padding-inline-start: 1.2em;
+      }
+      li {
+        margin-block-end: var(--gap-2);
+        max-inline-size: var(--line);
+      }
+      .end {
+        display: grid;
+        gap: var(--gap-3);
+        margin-block-start: var(--gap-8);
+        max-inline-size: 44rem;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) visit!: Visit;
+  @property({ attribute: false }) person!: Person;
+  @consume({ context: storeContext }) @state() private store!: RecordStore;
+  @consume({ context: assessorContext }) @state() private assessor!: Assessor;
+  /** by set: being assessed, or why it could not be */
+  @state() private running: ReadonlyMap<string, 'running' | AssessmentError> = new Map();
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('visit')) return;
+    for (const set of setsToAssess(this.visit)) if (!this.running.has(set.id)) void this.assess(set);
+  }
+
+  private async assess(set: VisitSet): Promise<void> {
+    this.note(set.id, 'running');
+    try {
+      const bytes = await this.store.bytes(set.bytesId);
+      const report = await assessSet(set, this.person, bytes, (trace, request) => this.assessor.final(trace, request));
+      const hash = settingsHash(defaultSettings(), report);
+      this.dispatchEvent(visitEvent({ kind: 'set-result', setId: set.id, report, settingsHash: hash }));
+    } catch (error) {
+      const known = error instanceof AssessmentError;
+      this.note(set.id, known ? error : new AssessmentError('unexpected', String(error), { cause: error }));
+    }
+  }
+
+  private note(setId: string, state: 'running' | AssessmentError): void {
+    this.running = new Map([...this.running, [setId, state]]);
+  }
+
+  override render(): TemplateResult {
+    const { visit } = this;
+    const sets = sides.flatMap((side) => setOf(visit, side) ?? []);
+    return html`
+      <h1 tabindex="-1">${RESULT_WORDS.title.text}</h1>
+      <p class="sentence">${summarySentence(visit)}</p>
+      <div class="progress" role="status">${sets.map((set) => this.progress(set))}</div>
+      ${this.explained(sets)}
+      <div class="axes">
+        ${twoLegFigures(visit).map((figures) => html`<two-legs-axis .figures=${figures}></two-legs-axis>`)}
+      </div>
+      ${this.cautions()} ${this.noRatio()}
+      ${sets
+        .filter(({ stoppedAt }) => stoppedAt !== null)
+        .map(
+          (set) =>
+            html`<set-detail .set=${set} .visitId=${visit.id} .heelLeverM=${this.person.heelLeverM}></set-detail>`,
+        )}
+      ${this.end(sets)}
+    `;
+  }
+
+  private progress(set: VisitSet): TemplateResult | typeof nothing {
+    const running = this.running.get(set.id);
+    if (set.report !== null || running === undefined) return nothing;
+    const leg = SUMMARY_WORDS[set.choice.side].text;
+    if (running === 'running') return html`<p class="voice">${fill(RESULT_WORDS.assessing, { leg })}</p>`;
+    const why = fill(RESULT_WORDS[running.code], { what: running.message });
+    return html`<p class="voice">${fill(RESULT_WORDS['not-assessed'], { leg, why })}</p>
+      <button type="button" @click=${() => void this.assess(set)}>${RESULT_WORDS['try-again'].text}</button>`;
+  }
+
+  private explained(sets: readonly VisitSet[]): TemplateResult {
+    const lines = [
+      ...sets.flatMap(({ choice, report }) => (report && attemptedSentence(choice.side, report)) ?? []),
+      ...sets.flatMap((set) => liveDifference(set).join(' ') || []),
+      ...countDifference(this.visit),
+    ];
+    return html`${lines.map((line) => html`<p>${line}</p>`)}`;
+  }
+
+  private cautions(): TemplateResult {
+    return html`<section>
+      <h2>${RESULT_WORDS.cautions.text}</h2>
+      <ul>
+        ${cautions(this.visit).map(
+          ({ side, text }) =>
+            html`<li>
+              ${side === null ? nothing : html`<span class="side" data-side=${side}>${legName(side)}</span>: `}${text}
+            </li>`,
+        )}
+        <li>${SCOPE_SENTENCES.scope.text}</li>
+      </ul>
+    </section>`;
+  }
+
+  private noRatio(): TemplateResult | typeof nothing {
+    const reasons = noRatio(this.visit);
+    if (reasons.length === 0) return nothing;
+    return html`<section>
+      <h2>${COMPARE_SENTENCES['no-ratio'].text}</h2>
+      <ul>
+        ${reasons.map((reason) => html`<li>${reason}</li>`)}
+      </ul>
+    </section>`;
+  }
+
+  private end(sets: readonly VisitSet[]): TemplateResult {
+    const allPeople = html`<a class="button" href=${hashOf({ page: 'start' })}>${RESULT_WORDS['all-people'].text}</a>`;
+    if (this.visit.closed)
+      return html`<div class="end"><p class="quiet">${RESULT_WORDS.closed.text}</p>${allPeople}</div>`;
+    const waiting = sets.some((set) => set.report === null && this.running.get(set.id) === 'running');
+    return html`<div class="end">
+      <button class="main" type="button" ?disabled=${waiting} @click=${() => this.close()}>
+        ${RESULT_WORDS.close.text}
+      </button>
+    </div>`;
+  }
+
+  private close(): void {
+    this.dispatchEvent(visitEvent({ kind: 'visit-closed' }));
+  }
+}

@@ -1,0 +1,180 @@
+import { consume } from '@lit/context';
+import type { Report } from '@surae/analysis';
+import type { Recording } from '@surae/records';
+import { AXIS_WORDS, RESULT_WORDS, SUMMARY_WORDS } from '@surae/shared';
+import type { RecordStore, StoredBytes } from '@surae/storage';
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { storeContext } from '../contexts/capabilities.ts';
+import type { VisitSet } from '../journey/visit.ts';
+import '../parts/repetition-strip.ts';
+import '../parts/repetition-table.ts';
+import { AssessmentError, recordingOf } from '../result/assessment.ts';
+import { type HeightTrace, heightTrace } from '../result/height-trace.ts';
+import { bytesFile, repetitionFile, reportFile, type SavedFile, sampleFiles } from '../result/set-files.ts';
+import { softwareName } from '../result/software.ts';
+import { base } from '../styles/base.ts';
+import { fill } from '../words/fill.ts';
+
+/** Hands a file to the person at the screen. */
+function save({ name, type, content }: SavedFile): void {
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(new Blob([content], { type }));
+  link.download = name;
+  link.click();
+  // the browser has taken the file over by then
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+}
+
+/** One set, looked at closely: its repetitions as marks, its trace, its list, its files. */
+@customElement('set-detail')
+export class SetDetail extends LitElement {
+  static override styles = [
+    base,
+    css`
+      :host {
+        border-block-start: 1px solid var(--hairline);
+      }
+      summary {
+        align-items: center;
+        cursor: pointer;
+        display: flex;
+        font-size: var(--size-2);
+        gap: var(--gap-2);
+        min-block-size: var(--target);
+      }
+      summary::before {
+        content: '+';
+        inline-size: 1ch;
+      }
+      details[open] > summary::before {
+        content: '–';
+      }
+      summary .side {
+        white-space: nowrap;
+      }
+      .inside {
+        display: grid;
+        gap: var(--gap-6);
+        grid-template-columns: minmax(0, 1fr);
+        padding-block: var(--gap-3) var(--gap-6);
+      }
+      .inside > * {
+        margin: 0;
+      }
+      h3 {
+        font-size: var(--size-1);
+      }
+      button {
+        font-size: var(--size-1);
+      }
+      .provenance {
+        margin-block: var(--gap-3) 0;
+        overflow-wrap: anywhere;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) set!: VisitSet;
+  @property({ attribute: false }) visitId = '';
+  @property({ attribute: false }) heelLeverM: number | null = null;
+  @consume({ context: storeContext }) @state() private store!: RecordStore;
+  @state() private bytes: StoredBytes | undefined;
+  @state() private recording: Recording | undefined;
+  @state() private trace: HeightTrace | undefined;
+  @state() private settingsHash: string | undefined;
+  @state() private problem: AssessmentError | undefined;
+
+  private async open(event: Event): Promise<void> {
+    if (!(event.target as HTMLDetailsElement).open || this.recording !== undefined) return;
+    void import('../charts/signal-chart.ts');
+    try {
+      const results = await this.store.documents({ kind: 'set-result', about: this.visitId });
+      const bodies = results.map(({ body }) => body as { readonly setId?: string; readonly settingsHash?: string });
+      this.settingsHash = bodies.filter(({ setId }) => setId === this.set.id).at(-1)?.settingsHash;
+      this.bytes = await this.store.bytes(this.set.bytesId);
+      const recording = recordingOf(this.set, this.bytes);
+      this.trace = heightTrace(recording, this.set.choice, this.heelLeverM, this.set.report);
+      this.recording = recording;
+    } catch (error) {
+      this.problem = error instanceof AssessmentError ? error : new AssessmentError('unexpected', String(error));
+    }
+  }
+
+  override render(): TemplateResult {
+    const { side } = this.set.choice;
+    const { report } = this.set;
+    return html`<details @toggle=${(event: Event) => void this.open(event)}>
+      <summary>
+        <span class="side" data-side=${side}>${AXIS_WORDS[side].text}</span>
+        <span>${RESULT_WORDS.details.text}</span>
+      </summary>
+      <div class="inside">
+        ${report === null ? nothing : html`<repetition-strip .report=${report}></repetition-strip>`}
+        ${this.problem === undefined ? nothing : html`<p class="voice" role="alert">${this.problemWords(this.problem)}</p>`}
+        ${this.picture()}
+        ${report === null ? nothing : html`<repetition-table .report=${report}></repetition-table>`}
+        ${this.files(report)}
+      </div>
+    </details>`;
+  }
+
+  private picture(): TemplateResult | typeof nothing {
+    if (this.trace === undefined) return nothing;
+    const label = fill(RESULT_WORDS.trace, { leg: SUMMARY_WORDS[this.set.choice.side].text });
+    return html`<section>
+      <p class="quiet">${RESULT_WORDS['trace-note'].text}</p>
+      <signal-chart .label=${label} .series=${this.trace.series} .marks=${this.trace.marks}></signal-chart>
+    </section>`;
+  }
+
+  private problemWords({ code, message }: AssessmentError): string {
+    const leg = SUMMARY_WORDS[this.set.choice.side].text;
+    return fill(RESULT_WORDS['not-read'], { leg, why: fill(RESULT_WORDS[code], { what: message }) });
+  }
+
+  private files(report: Report | null): TemplateResult | typeof nothing {
+    const { set, bytes, recording } = this;
+    if (bytes === undefined) return nothing;
+    const hash = this.settingsHash ?? '';
+    const sha256 = recording?.source.sha256 ?? bytes.sha256 ?? '';
+    const provenance = { sha256, settingsHash: hash, software: softwareName() };
+    const words = RESULT_WORDS;
+    return html`<section>
+      <h3>${words.save.text}</h3>
+      <div class="choices">
+        ${
+          recording === undefined
+            ? this.button(words['save-bytes'].text, () => [bytesFile(set, bytes)])
+            : this.button(words['save-samples'].text, () => sampleFiles(set, recording))
+        }
+        ${
+          report === null
+            ? nothing
+            : [
+                this.button(words['save-repetitions'].text, () => [repetitionFile(set, report)]),
+                this.button(words['save-report'].text, () => [reportFile(set, report, provenance)]),
+              ]
+        }
+      </div>
+      <p class="quiet provenance">
+        ${words['save-note'].text}
+        ${
+          report === null
+            ? nothing
+            : fill(words.provenance, {
+                protocol: report.protocol.id,
+                version: report.protocol.version,
+                sha256: sha256.slice(0, 12),
+                settings: hash.slice(0, 12),
+                software: provenance.software,
+              })
+        }
+      </p>
+    </section>`;
+  }
+
+  private button(words: string, files: () => readonly SavedFile[]): TemplateResult {
+    return html`<button type="button" @click=${() => files().forEach(save)}>${words}</button>`;
+  }
+}

@@ -1,0 +1,205 @@
+import { consume } from '@lit/context';
+import { type Placement, protocolFingerprint, type Side, type Trace } from '@surae/analysis';
+import { type Protocol, READY_WORDS, SAFETY_LIST } from '@surae/shared';
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { type SensorMaker, sensorContext } from '../contexts/capabilities.ts';
+import { mayTest } from '../journey/safety-gate.ts';
+import type { SetChoice, Visit } from '../journey/visit.ts';
+import { protocolChoices, protocolOf } from '../live/protocol-choices.ts';
+import { playsRecordings } from '../live/recording-chooser.ts';
+import { fits } from '../live/recording-fit.ts';
+import { base } from '../styles/base.ts';
+import { fill } from '../words/fill.ts';
+import { readyStyle } from './ready-style.ts';
+
+const placements: readonly Placement[] = ['foot', 'heel', 'trunk', 'platform'];
+const origins = ['simulated', 'replayed'] as const satisfies readonly SetChoice['origin'][];
+
+/** Before a set: which leg, how it is tested, where the samples come from, and what to watch. */
+@customElement('set-ready')
+export class SetReady extends LitElement {
+  static override styles = [base, readyStyle];
+
+  @property({ attribute: false }) visit!: Visit;
+  @property({ attribute: false }) side!: Side;
+  /** why the last attempt to start did nothing; empty when there was none */
+  @property({ attribute: false }) problem = '';
+  @consume({ context: sensorContext }) private readonly sensors!: SensorMaker;
+  @state() private protocol!: Protocol;
+  @state() private placement: Placement = 'foot';
+  @state() private origin: SetChoice['origin'] = 'simulated';
+  @state() private file: { readonly name: string; readonly trace: Trace } | undefined;
+  @state() private refusal = '';
+
+  /** What was chosen for the set before, so that both legs are tested alike without another choice. */
+  private get lastChoice(): SetChoice | undefined {
+    return this.visit.sets.filter(({ setAside }) => !setAside).at(-1)?.choice;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    const allowed = protocolChoices(this.visit, this.side).filter(({ blocked }) => blocked === null);
+    const wanted = allowed.find(({ protocol }) => protocol.id === this.lastChoice?.protocolId) ?? allowed[0];
+    this.protocol = wanted!.protocol;
+    this.placement = this.lastChoice?.placement ?? 'foot';
+  }
+
+  private get isLocked(): boolean {
+    return !mayTest(this.origin, this.visit.safety).allowed;
+  }
+
+  private get canBegin(): boolean {
+    if (this.isLocked) return false;
+    return this.origin !== 'replayed' || (this.file !== undefined && fits(this.file.trace, this.placement));
+  }
+
+  private async read(input: HTMLInputElement): Promise<void> {
+    const chosen = input.files?.[0];
+    if (chosen === undefined) return;
+    // readers of files are only loaded when there is a file
+    const { readFile } = await import('../live/recording-file.ts');
+    const read = readFile(new Uint8Array(await chosen.arrayBuffer()), chosen.name);
+    this.file = undefined;
+    this.refusal = '';
+    if ('refusal' in read) {
+      this.refusal = read.refusal.message;
+      return;
+    }
+    this.file = read;
+    if (read.placement !== null) this.placement = read.placement;
+  }
+
+  private begin(): void {
+    const { side, protocol, placement, origin, sensors, file } = this;
+    if (origin === 'replayed' && file !== undefined && playsRecordings(sensors)) sensors.choose(file.trace);
+    const fingerprint = protocolFingerprint(protocol, placement, protocol.parameters.referenceRule.value);
+    const choice: SetChoice = { side, protocolId: protocol.id, protocolFingerprint: fingerprint, placement, origin };
+    this.dispatchEvent(new CustomEvent<SetChoice>('begin-set', { detail: choice }));
+  }
+
+  override render(): TemplateResult {
+    return html`
+      <h1 tabindex="-1">
+        <span class="side" data-side=${this.side}>${READY_WORDS[`title-${this.side}`].text}</span>
+      </h1>
+      <div class="sheet">
+        <div class="choice">${this.protocols()} ${this.places()} ${this.sources()}</div>
+        <div class="go">
+          ${this.cautions()}
+          <div class="thumb">
+            ${
+              this.problem === ''
+                ? nothing
+                : html`<p class="voice" role="alert">${fill(READY_WORDS['not-started'], { reason: this.problem })}</p>`
+            }
+            ${this.isLocked ? html`<p class="voice">${READY_WORDS['live-locked'].text}</p>` : nothing}
+            <button class="main" type="button" ?disabled=${!this.canBegin} @click=${() => this.begin()}>
+              ${READY_WORDS.begin.text}
+            </button>
+          </div>
+        </div>
+      </div>
+    `;
+  }
+
+  private protocols(): TemplateResult {
+    const choices = protocolChoices(this.visit, this.side);
+    const other = this.visit.sets.filter(({ setAside, choice }) => !setAside && choice.side !== this.side).at(-1);
+    const isUnlike = other !== undefined && protocolOf(other.choice.protocolId) !== this.protocol;
+    return html`<fieldset>
+      <legend>${READY_WORDS.protocol.text}</legend>
+      <p class="chosen">${this.protocol.title}</p>
+      ${choices.some(({ blocked }) => blocked !== null) ? html`<p class="voice">${READY_WORDS['floor-only'].text}</p>` : nothing}
+      ${isUnlike ? html`<p class="voice">${READY_WORDS['unlike-other-side'].text}</p>` : nothing}
+      <details>
+        <summary>${READY_WORDS['other-protocol'].text}</summary>
+        ${choices.map(({ protocol, blocked }) =>
+          this.option(
+            'protocol',
+            protocol.title,
+            this.protocol === protocol,
+            blocked !== null,
+            () => {
+              this.protocol = protocol;
+            },
+            blocked === null ? protocol.remarks[0] : READY_WORDS[`blocked-${blocked}`].text,
+          ),
+        )}
+      </details>
+    </fieldset>`;
+  }
+
+  private option(
+    name: string,
+    title: string,
+    isChosen: boolean,
+    isBlocked: boolean,
+    choose: () => void,
+    remark?: string,
+  ): TemplateResult {
+    return html`<label class="option">
+      <input type="radio" name=${name} .checked=${isChosen} ?disabled=${isBlocked} @change=${choose} />
+      <span>${title}${remark === undefined ? nothing : html`<small class="quiet">${remark}</small>`}</span>
+    </label>`;
+  }
+
+  private places(): TemplateResult {
+    return html`<fieldset>
+      <legend>${READY_WORDS.placement.text}</legend>
+      <div class="options">
+        ${placements.map((placement) =>
+          this.option('placement', READY_WORDS[placement].text, this.placement === placement, false, () => {
+            this.placement = placement;
+          }),
+        )}
+      </div>
+    </fieldset>`;
+  }
+
+  private sources(): TemplateResult {
+    return html`<fieldset>
+      <legend>${READY_WORDS.source.text}</legend>
+      <div class="options">
+        ${origins.map((origin) =>
+          this.option('origin', READY_WORDS[origin].text, this.origin === origin, false, () => {
+            this.origin = origin;
+          }),
+        )}
+      </div>
+      ${this.origin === 'replayed' ? this.chooseFile() : nothing}
+    </fieldset>`;
+  }
+
+  private chooseFile(): TemplateResult {
+    return html`<label class="file">
+        <span>${READY_WORDS['choose-file'].text}</span>
+        <input
+          type="file"
+          accept=".csv,.tsv,.txt,.json,text/csv,application/json"
+          @change=${(event: Event) => this.read(event.currentTarget as HTMLInputElement)}
+        />
+      </label>
+      <p role="status" class=${this.canBegin ? 'quiet' : 'voice'}>${this.fileWords()}</p>`;
+  }
+
+  private fileWords(): string {
+    if (this.refusal !== '') return fill(READY_WORDS['file-refused'], { reason: this.refusal });
+    if (this.file === undefined) return READY_WORDS['file-missing'].text;
+    if (!this.canBegin) return READY_WORDS['file-does-not-fit'].text;
+    const times = this.file.trace.groups[0]?.timesS;
+    const seconds = ((times?.at(-1) ?? 0) - (times?.[0] ?? 0)).toFixed(0);
+    return fill(READY_WORDS['file-chosen'], { name: this.file.name, seconds });
+  }
+
+  private cautions(): TemplateResult {
+    const watched = SAFETY_LIST.filter(({ when, id }) => when === 'during' && id !== 'safety.during.force-drop');
+    return html`<section>
+      <h2>${READY_WORDS.cautions.text}</h2>
+      <ul>
+        ${watched.map(({ ask }) => html`<li>${ask}</li>`)}
+      </ul>
+      <p>${READY_WORDS.watch.text}</p>
+    </section>`;
+  }
+}

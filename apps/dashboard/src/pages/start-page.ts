@@ -1,0 +1,173 @@
+import { consume } from '@lit/context';
+import { FRAME_WORDS, START_WORDS } from '@surae/shared';
+import { css, html, LitElement, type TemplateResult } from 'lit';
+import { customElement, state } from 'lit/decorators.js';
+import { bookContext } from '../contexts/capabilities.ts';
+import { bodyOf, sortedVisits } from '../journey/people-list.ts';
+import type { Person } from '../journey/person.ts';
+import type { Visit } from '../journey/visit.ts';
+import type { VisitBook } from '../journey/visit-book.ts';
+import type { PersonGiven } from '../parts/person-form.ts';
+import '../parts/person-form.ts';
+import { hashOf } from '../route.ts';
+import { base } from '../styles/base.ts';
+import { dayOf } from '../words/dates.ts';
+import { fill } from '../words/fill.ts';
+
+interface Entry {
+  readonly person: Person;
+  readonly visits: readonly Visit[];
+}
+
+/** Who is here today: everybody in the book, with what they have done. */
+@customElement('start-page')
+export class StartPage extends LitElement {
+  static override styles = [
+    base,
+    css`
+      ul {
+        list-style: none;
+        margin: 0;
+        padding: 0;
+      }
+      .people > li {
+        align-items: center;
+        border-block-start: 1px solid var(--hairline);
+        display: grid;
+        gap: var(--gap-2) var(--gap-6);
+        grid-template-columns: minmax(0, 1fr) auto;
+        padding-block: var(--gap-4);
+      }
+      h2 {
+        font-size: var(--size-2);
+        margin: 0;
+      }
+      p {
+        margin: 0;
+      }
+      .past {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0 var(--gap-4);
+        grid-column: 1 / -1;
+      }
+      .past a {
+        display: inline-block;
+        padding-block: var(--gap-3);
+      }
+      .intro {
+        margin-block-end: var(--gap-6);
+      }
+      @media (max-width: 32rem) {
+        .people > li {
+          grid-template-columns: minmax(0, 1fr);
+        }
+      }
+      .add {
+        border-block-start: 1px solid var(--hairline);
+        padding-block: var(--gap-4);
+      }
+      summary {
+        align-items: center;
+        cursor: pointer;
+        display: inline-flex;
+        font-size: var(--size-2);
+        min-block-size: var(--target);
+        text-decoration: underline;
+        text-underline-offset: 0.2em;
+      }
+    `,
+  ];
+
+  @consume({ context: bookContext }) @state() private book!: VisitBook;
+  @state() private entries: readonly Entry[] | undefined;
+  @state() private notKept = false;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    void this.load();
+  }
+
+  private async load(): Promise<void> {
+    const people = await this.book.people();
+    this.entries = await Promise.all(
+      people.map(async (person) => ({ person, visits: await this.book.visitsOf(person.id) })),
+    );
+  }
+
+  private async begin(person: Person): Promise<void> {
+    const visitId = await this.book.beginVisit(person.id);
+    location.hash = hashOf({ page: 'visit', visitId });
+  }
+
+  private async add({ detail }: PersonGiven): Promise<void> {
+    try {
+      await this.book.addPerson(detail);
+      this.notKept = false;
+    } catch {
+      this.notKept = true;
+      return;
+    }
+    this.renderRoot.querySelector('details')?.removeAttribute('open');
+    await this.load();
+    await this.updateComplete;
+    // the form is closed now: whoever goes by the keyboard goes on with the person just added, who stands last
+    [...this.renderRoot.querySelectorAll<HTMLElement>('.people button')].at(-1)?.focus();
+  }
+
+  override render(): TemplateResult {
+    const memoryOnly = document.documentElement.dataset['store'] === 'memory';
+    return html`
+      <h1>${START_WORDS.title.text}</h1>
+      <p class="voice intro">${START_WORDS['demo-clinic'].text}</p>
+      ${memoryOnly ? html`<p class="voice intro" role="status">${START_WORDS['memory-only'].text}</p>` : null}
+      ${this.list()}
+      <details class="add">
+        <summary>${START_WORDS.add.text}</summary>
+        ${this.notKept ? html`<p class="voice" role="alert">${START_WORDS['not-kept'].text}</p>` : null}
+        <person-form @person-given=${(event: PersonGiven) => void this.add(event)}></person-form>
+      </details>
+    `;
+  }
+
+  private list(): TemplateResult {
+    if (this.entries === undefined) return html`<p class="quiet" role="status">${FRAME_WORDS.loading.text}</p>`;
+    if (this.entries.length === 0) return html`<p>${START_WORDS.nobody.text}</p>`;
+    return html`<ul class="people">
+      ${this.entries.map((entry) => this.entry(entry))}
+    </ul>`;
+  }
+
+  private entry({ person, visits }: Entry): TemplateResult {
+    const { open, past } = sortedVisits(visits);
+    return html`<li>
+      <div>
+        <h2>${person.name}</h2>
+        <p class="quiet">${bodyOf(person).join(', ')}</p>
+      </div>
+      <div class="choices">
+        ${
+          open === undefined
+            ? null
+            : html`<a class="button" href=${hashOf({ page: 'visit', visitId: open.id })}
+                >${fill(START_WORDS['go-on'], { date: dayOf(open.begunAt) })}</a
+              >`
+        }
+        <button type="button" aria-label=${`${START_WORDS.begin.text}: ${person.name}`} @click=${() => void this.begin(person)}>
+          ${START_WORDS.begin.text}
+        </button>
+      </div>
+      ${this.past(past)}
+    </li>`;
+  }
+
+  private past(visits: readonly Visit[]): TemplateResult | null {
+    if (visits.length === 0) return null;
+    return html`<div class="past">
+      ${visits.map(({ id, begunAt, closed }) => {
+        const words = START_WORDS[closed ? 'past-visit' : 'open-visit'];
+        return html`<a href=${hashOf({ page: 'visit', visitId: id })}>${fill(words, { date: dayOf(begunAt) })}</a>`;
+      })}
+    </div>`;
+  }
+}

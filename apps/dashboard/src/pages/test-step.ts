@@ -1,0 +1,93 @@
+import { consume } from '@lit/context';
+import type { Side } from '@surae/analysis';
+import { html, LitElement, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { type BeatSound, clockContext, type HostClock, soundContext } from '../contexts/capabilities.ts';
+import type { Person } from '../journey/person.ts';
+import { mayTest } from '../journey/safety-gate.ts';
+import type { SetChoice, Visit } from '../journey/visit.ts';
+import { visitEvent } from '../journey/visit-event-request.ts';
+import { setOf } from '../journey/visit-events.ts';
+import type { OverSet } from '../live/over-set.ts';
+import { beatsPerMinute, protocolOf } from '../live/protocol-choices.ts';
+import type { SetPlan } from '../live/set-plan.ts';
+import { base } from '../styles/base.ts';
+import '../parts/cut-off-set.ts';
+import '../parts/running-set.ts';
+import '../parts/unstored-set.ts';
+import './set-ready.ts';
+
+/** One set of one leg: ready, running, stopped. The visit goes on by itself once it is stored. */
+@customElement('test-step')
+export class TestStep extends LitElement {
+  static override styles = [base];
+
+  @property({ attribute: false }) visit!: Visit;
+  @property({ attribute: false }) person!: Person;
+  @property({ attribute: false }) side!: Side;
+  @consume({ context: soundContext }) private readonly sound!: BeatSound;
+  @consume({ context: clockContext }) private readonly clock!: HostClock;
+  @state() private plan: SetPlan | undefined;
+  @state() private held: OverSet | undefined;
+  @state() private problem = '';
+
+  private begin(choice: SetChoice): void {
+    const protocol = protocolOf(choice.protocolId);
+    if (protocol === undefined || !mayTest(choice.origin, this.visit.safety).allowed) return;
+    const beats = beatsPerMinute(protocol.parameters);
+    // in the click itself: browsers let a page sound only then
+    if (beats !== null && protocol.parameters.cue.value === 'metronome') this.sound.start(beats);
+    this.problem = '';
+    this.plan = { choice, protocol, beatsPerMinute: beats, beatFromMs: this.clock.nowMs() };
+  }
+
+  private notStarted(reason: string): void {
+    this.plan = undefined;
+    this.problem = reason;
+  }
+
+  /** Held until the visit has moved on: what could not be stored is still here. */
+  private over(over: OverSet): void {
+    this.held = over;
+    const { session, stopped, failure } = over;
+    const isHeld = stopped.sha256 === null || failure !== null;
+    // nothing on the page may lead away from a set that only this page holds
+    this.dispatchEvent(new CustomEvent('bare-screen', { detail: isHeld, bubbles: true, composed: true }));
+    if (isHeld) return;
+    this.dispatchEvent(visitEvent({ kind: 'set-stopped', setId: session.setId, liveCount: stopped.count }));
+  }
+
+  private async tryAgain({ session, unsaved }: OverSet): Promise<void> {
+    this.over({ session, stopped: await session.live.stop(), unsaved, failure: null });
+  }
+
+  override render(): TemplateResult {
+    const { visit, person, side, plan, held } = this;
+    if (held !== undefined && plan !== undefined) {
+      return html`<unstored-set
+        .over=${held}
+        .choice=${plan.choice}
+        @try-again=${() => this.tryAgain(held)}
+      ></unstored-set>`;
+    }
+    if (plan !== undefined) {
+      return html`<running-set
+        .visitId=${visit.id}
+        .person=${person}
+        .plan=${plan}
+        @set-over=${(event: CustomEvent<OverSet>) => this.over(event.detail)}
+        @set-not-started=${(event: CustomEvent<string>) => this.notStarted(event.detail)}
+      ></running-set>`;
+    }
+    const open = setOf(visit, side);
+    if (open !== undefined && open.stoppedAt === null) {
+      return html`<cut-off-set .set=${open} .heelLeverM=${person.heelLeverM}></cut-off-set>`;
+    }
+    return html`<set-ready
+      .visit=${visit}
+      .side=${side}
+      .problem=${this.problem}
+      @begin-set=${(event: CustomEvent<SetChoice>) => this.begin(event.detail)}
+    ></set-ready>`;
+  }
+}

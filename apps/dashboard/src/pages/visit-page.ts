@@ -1,0 +1,186 @@
+import { consume } from '@lit/context';
+import { FRAME_WORDS, STEP_WORDS } from '@surae/shared';
+import { css, html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { bookContext } from '../contexts/capabilities.ts';
+import type { Person } from '../journey/person.ts';
+import { currentStep, otherSide, type Step, stepsOf } from '../journey/steps.ts';
+import type { Visit } from '../journey/visit.ts';
+import type { VisitBook } from '../journey/visit-book.ts';
+import { type VisitEventRequest, visitEvent } from '../journey/visit-event-request.ts';
+import '../parts/safety-notes.ts';
+import type { StepAskedFor } from '../parts/step-line.ts';
+import '../parts/step-line.ts';
+import { hashOf } from '../route.ts';
+import { base } from '../styles/base.ts';
+import './ending-step.ts';
+import './rest-step.ts';
+import './safety-step.ts';
+import './soreness-step.ts';
+
+/** The heading of a step, however deep in the elements that it is made of. */
+function headingIn(element: Element): HTMLElement | undefined {
+  const inside = element.shadowRoot;
+  const own = inside?.querySelector('h1');
+  if (own) return own;
+  for (const child of inside?.querySelectorAll('*') ?? []) {
+    const found = child.localName.includes('-') ? headingIn(child) : undefined;
+    if (found) return found;
+  }
+  return undefined;
+}
+
+/** A visit, one step at a time: which step it is follows from what was stored, so a reload goes on where it was. */
+@customElement('visit-page')
+export class VisitPage extends LitElement {
+  static override styles = [
+    base,
+    css`
+      .who {
+        font-size: var(--size-1);
+        margin-block-end: 0;
+      }
+      step-line {
+        border-block-end: 1px solid var(--hairline);
+        margin-block-end: var(--gap-6);
+        padding-block-end: var(--gap-3);
+      }
+      .around > button {
+        padding-inline: 0;
+        text-align: start;
+      }
+      :host([bare]) .around {
+        display: none;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) visitId = '';
+  @consume({ context: bookContext }) @state() private book!: VisitBook;
+  @state() private visit: Visit | undefined | null;
+  @state() private person: Person | undefined;
+  /** a step that is answered anew, though it is done */
+  @state() private anew: Step['id'] | undefined;
+  @state() private notKept = false;
+  private shown: Step['id'] | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.addEventListener('bare-screen', this.makeBare);
+    // the two heavy steps come by themselves while the first questions are answered
+    void import('./test-step.ts');
+    void import('./result-step.ts');
+  }
+
+  override disconnectedCallback(): void {
+    this.removeEventListener('bare-screen', this.makeBare);
+    super.disconnectedCallback();
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('visitId')) void this.load();
+  }
+
+  protected override updated(): void {
+    if (!this.visit) return;
+    const { id } = this.stepOf(this.visit);
+    const moved = this.shown !== undefined && this.shown !== id;
+    this.shown = id;
+    if (moved) void this.focusStep();
+  }
+
+  private async load(): Promise<void> {
+    const visit = await this.book.visit(this.visitId);
+    this.person = visit && (await this.book.person(visit.personId));
+    this.visit = visit ?? null;
+  }
+
+  private readonly keep = async (request: VisitEventRequest): Promise<void> => {
+    request.stopPropagation();
+    try {
+      await this.book.record(this.visitId, request.detail);
+      this.anew = undefined;
+      this.notKept = false;
+    } catch {
+      // the page stays as it is, with what was answered, so that it can be tried again
+      this.notKept = true;
+      return;
+    }
+    await this.load();
+  };
+
+  private readonly makeBare = (event: Event): void => {
+    this.toggleAttribute('bare', (event as CustomEvent<boolean>).detail);
+  };
+
+  /** Whoever reads with the ear, or goes by the keyboard, is taken to the head of the new step. */
+  private async focusStep(): Promise<void> {
+    scrollTo(0, 0);
+    const step = this.renderRoot.querySelector('.step')?.firstElementChild;
+    if (!step) return;
+    await customElements.whenDefined(step.localName);
+    await (step as LitElement).updateComplete;
+    const heading = headingIn(step) ?? (step as HTMLElement);
+    heading.setAttribute('tabindex', '-1');
+    heading.focus();
+  }
+
+  private stepOf(visit: Visit): Step {
+    return stepsOf(visit).find(({ id }) => id === this.anew) ?? currentStep(visit);
+  }
+
+  override render(): TemplateResult {
+    if (this.visit === undefined) return html`<p class="quiet" role="status">${FRAME_WORDS.loading.text}</p>`;
+    if (this.visit === null || this.person === undefined) {
+      return html`<h1>${FRAME_WORDS['lost-title'].text}</h1>
+        <p>${FRAME_WORDS.lost.text}</p>
+        <a class="button" href=${hashOf({ page: 'start' })}>${FRAME_WORDS.home.text}</a>`;
+    }
+    const step = this.stepOf(this.visit);
+    const isTest = step.page === 'test';
+    return html`<div @visit-event=${this.keep}>
+      <div class="around">
+        <p class="who quiet">${this.person.name}</p>
+        <step-line
+          .visit=${this.visit}
+          at=${step.id}
+          @step-asked-for=${(event: StepAskedFor) => (this.anew = event.detail)}
+        ></step-line>
+        ${this.notKept ? html`<p class="voice" role="alert">${STEP_WORDS['not-kept'].text}</p>` : null}
+        ${isTest ? html`<safety-notes .visit=${this.visit}></safety-notes>` : null}
+      </div>
+      <div class="step">${this.step(step, this.visit, this.person)}</div>
+      ${isTest ? html`<div class="around">${this.otherFirst(step, this.visit)}</div>` : null}
+    </div>`;
+  }
+
+  private step({ page, side }: Step, visit: Visit, person: Person): TemplateResult {
+    switch (page) {
+      case 'soreness':
+        return html`<soreness-step .visit=${visit}></soreness-step>`;
+      case 'safety':
+        return html`<safety-step .visit=${visit}></safety-step>`;
+      case 'ending':
+        return html`<ending-step .visit=${visit} .person=${person} .side=${side}></ending-step>`;
+      case 'rest':
+        return html`<rest-step .visit=${visit} .person=${person} .side=${side}></rest-step>`;
+      case 'test':
+        return html`<test-step .visit=${visit} .person=${person} .side=${side}></test-step>`;
+      case 'result':
+        return html`<result-step .visit=${visit} .person=${person}></result-step>`;
+    }
+  }
+
+  /** The order of the sides is a proposal until a set was begun. */
+  private otherFirst({ id, side }: Step, visit: Visit): TemplateResult | null {
+    if (id !== 'test-first' || side === null || visit.sets.some(({ setAside }) => !setAside)) return null;
+    const other = otherSide(side);
+    return html`<button
+      class="plain"
+      type="button"
+      @click=${(event: Event) => event.target?.dispatchEvent(visitEvent({ kind: 'visit-first', first: other }))}
+    >
+      ${STEP_WORDS[`begin-${other}`].text}
+    </button>`;
+  }
+}

@@ -1,0 +1,118 @@
+import { START_WORDS } from '@surae/shared';
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, state } from 'lit/decorators.js';
+import type { Person } from '../journey/person.ts';
+import {
+  type FieldProblem,
+  type PersonFields,
+  personFrom,
+  stonesAndPounds,
+  typedNumber,
+} from '../journey/person-form.ts';
+import { base } from '../styles/base.ts';
+import { fill } from '../words/fill.ts';
+
+/** A person who is to be kept. */
+export type PersonGiven = CustomEvent<Omit<Person, 'id'>>;
+
+const empty: PersonFields = { name: '', mass: '', lever: '' };
+
+/** The few things that are asked of a person. Tells `person-given`. */
+@customElement('person-form')
+export class PersonFormElement extends LitElement {
+  static override styles = [
+    base,
+    css`
+      form {
+        display: grid;
+        gap: var(--gap-4);
+        max-inline-size: 32rem;
+      }
+      label {
+        display: block;
+        font-weight: 600;
+        margin-block-end: var(--gap-1);
+      }
+      input {
+        background: var(--raised);
+        border: 1.5px solid var(--ink);
+        border-radius: 4px;
+        color: inherit;
+        font: inherit;
+        font-size: var(--size-2);
+        inline-size: 100%;
+        min-block-size: var(--target);
+        padding-inline: var(--gap-3);
+      }
+      input[inputmode] {
+        inline-size: 10rem;
+      }
+      p {
+        margin-block: var(--gap-1) 0;
+      }
+    `,
+  ];
+
+  @state() private fields: PersonFields = empty;
+  /** problems are told when the form was sent, not while somebody still types */
+  @state() private sent = false;
+
+  override render(): TemplateResult {
+    const form = personFrom(this.fields);
+    const problems = this.sent && !form.ok ? form.problems : {};
+    return html`<form novalidate @submit=${this.send}>
+      <p class="quiet">${START_WORDS['add-explain'].text}</p>
+      ${this.field('name', START_WORDS.name.text, '', problems.name)}
+      ${this.field('mass', START_WORDS['mass-field'].text, this.imperial(), problems.mass)}
+      ${this.field('lever', START_WORDS['lever-field'].text, START_WORDS['lever-help'].text, problems.lever)}
+      <button class="main" type="submit">${START_WORDS.keep.text}</button>
+    </form>`;
+  }
+
+  private field(
+    name: keyof PersonFields,
+    label: string,
+    help: string,
+    problem: FieldProblem | undefined,
+  ): TemplateResult {
+    return html`<div>
+      <label for=${name}>${label}</label>
+      <input
+        id=${name}
+        autocomplete="off"
+        inputmode=${name === 'name' ? nothing : 'decimal'}
+        aria-describedby="${name}-help"
+        aria-invalid=${problem === undefined ? nothing : 'true'}
+        .value=${this.fields[name]}
+        @input=${(event: InputEvent) => this.type(name, event)}
+      />
+      <p id="${name}-help" aria-live="polite" class=${problem === undefined ? 'quiet' : 'voice'}>
+        ${problem === undefined ? help : START_WORDS[problem].text}
+      </p>
+    </div>`;
+  }
+
+  /** The mass in the other units that people think in: a slip of units is seen at once. */
+  private imperial(): string {
+    const mass = typedNumber(this.fields.mass);
+    return mass == null ? '' : fill(START_WORDS['mass-imperial'], { mass, ...stonesAndPounds(mass) });
+  }
+
+  private type(name: keyof PersonFields, event: InputEvent): void {
+    this.fields = { ...this.fields, [name]: (event.target as HTMLInputElement).value };
+  }
+
+  private readonly send = (event: SubmitEvent): void => {
+    event.preventDefault();
+    this.sent = true;
+    const form = personFrom(this.fields);
+    if (!form.ok) {
+      const first = (['name', 'mass', 'lever'] as const).find((name) => form.problems[name] !== undefined);
+      this.renderRoot.querySelector<HTMLInputElement>(`#${first}`)?.focus();
+      return;
+    }
+    this.dispatchEvent(new CustomEvent('person-given', { detail: form.person }));
+    this.fields = empty;
+    this.sent = false;
+  };
+}

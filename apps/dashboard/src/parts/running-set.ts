@@ -1,0 +1,299 @@
+import { consume } from '@lit/context';
+import type { LiveState } from '@surae/analysis';
+import type { SampleBlock } from '@surae/sensors';
+import { type CriterionId, TEST_WORDS } from '@surae/shared';
+import type { RecordStore } from '@surae/storage';
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import {
+  type Assessor,
+  assessorContext,
+  type BeatSound,
+  bookContext,
+  clockContext,
+  type HostClock,
+  type SensorMaker,
+  sensorContext,
+  soundContext,
+  storeContext,
+} from '../contexts/capabilities.ts';
+import type { Person } from '../journey/person.ts';
+import type { SetNote } from '../journey/visit.ts';
+import type { VisitBook } from '../journey/visit-book.ts';
+import { beatAheadMs, untilUpBeatMs } from '../live/beat-phase.ts';
+import { errorWords } from '../live/error-words.ts';
+import { FlatWatch } from '../live/flat-watch.ts';
+import { type LastVerdict, lastVerdict } from '../live/last-verdict.ts';
+import type { OverSet } from '../live/over-set.ts';
+import { PageWatch } from '../live/page-watch.ts';
+import { setNotes } from '../live/set-notes.ts';
+import type { SetPlan } from '../live/set-plan.ts';
+import { setRequest } from '../live/set-request.ts';
+import { SetSession } from '../live/set-session.ts';
+import { base } from '../styles/base.ts';
+import { fill } from '../words/fill.ts';
+import './beat-pendulum.ts';
+import './count-display.ts';
+import type { CountDisplay } from './count-display.ts';
+import './fault-marks.ts';
+import './pain-scale.ts';
+import { runningStyle } from './running-style.ts';
+import './set-height.ts';
+import type { SetHeight } from './set-height.ts';
+import './stop-bar.ts';
+
+const flatForS = 2;
+const lookEveryMs = 250;
+
+/** A set while it runs, and nothing else on the screen. */
+@customElement('running-set')
+export class RunningSet extends LitElement {
+  static override styles = [base, runningStyle];
+
+  @property({ attribute: false }) visitId = '';
+  @property({ attribute: false }) person!: Person;
+  @property({ attribute: false }) plan!: SetPlan;
+  @consume({ context: bookContext }) private readonly book!: VisitBook;
+  @consume({ context: storeContext }) private readonly store!: RecordStore;
+  @consume({ context: clockContext }) private readonly clock!: HostClock;
+  @consume({ context: sensorContext }) private readonly sensors!: SensorMaker;
+  @consume({ context: soundContext }) private readonly sound!: BeatSound;
+  @consume({ context: assessorContext }) private readonly assessor!: Assessor;
+  @state() private verdict: LastVerdict | undefined;
+  @state() private said = '';
+  @state() private lines: readonly string[] = [];
+  @state() private lastKept = '';
+  @state() private prompts = 0;
+  @state() private pain: number | null = null;
+  @state() private isMuted = false;
+  @query('count-display') private readonly count!: CountDisplay;
+  @query('set-height') private readonly height!: SetHeight;
+  private session: SetSession | undefined;
+  private readonly flat = new FlatWatch(flatForS);
+  private readonly page = new PageWatch(
+    () => this.clock.nowMs(),
+    (seconds) => this.wasHidden(seconds),
+  );
+  private endLooks: () => void = () => {};
+  private soundTimer: ReturnType<typeof setTimeout> | undefined;
+  private unsaved: string | null = null;
+  private live: LiveState | undefined;
+  private hasFrame = false;
+  private isOver = false;
+  private beatSinceMs = 0;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.dispatchEvent(new CustomEvent('bare-screen', { detail: true, bubbles: true, composed: true }));
+    this.page.start();
+    this.beatSinceMs = this.clock.nowMs() - this.plan.beatFromMs - beatAheadMs;
+  }
+
+  override disconnectedCallback(): void {
+    this.letGo();
+    // left without a stop: what came is kept, and the page asks what to do with it when it is opened again
+    if (!this.isOver) void this.session?.live.stop();
+    this.isOver = true;
+    super.disconnectedCallback();
+  }
+
+  protected override firstUpdated(): void {
+    this.renderRoot.querySelector('h1')?.focus();
+    void this.begin();
+  }
+
+  private async begin(): Promise<void> {
+    const { book, store, clock, visitId, plan } = this;
+    try {
+      const sensor = this.sensors.make(plan.choice);
+      const session = await SetSession.begin(
+        { book, store, clock, sensor, visitId, choice: plan.choice, heelLeverM: this.person.heelLeverM },
+        {
+          onSamples: (live, block) => this.onSamples(live, block),
+          onRaise: (_raise, count, block) => this.onRaise(count, block),
+          onEnd: (error) => void this.stop(error?.message ?? null),
+          onUnsaved: ({ message }) => this.notSaved(message),
+        },
+      );
+      this.session = session;
+      this.endLooks = clock.every(lookEveryMs, () => this.look());
+      if (this.isOver) void session.live.stop();
+    } catch (error) {
+      this.isOver = true;
+      this.letGo();
+      this.dispatchEvent(new CustomEvent('set-not-started', { detail: errorWords(error) }));
+    }
+  }
+
+  private onSamples(live: LiveState, block: SampleBlock): void {
+    this.live = live;
+    this.flat.add(block);
+    if (this.hasFrame) return;
+    this.hasFrame = true;
+    requestAnimationFrame(() => {
+      this.hasFrame = false;
+      if (this.live !== undefined) this.height.draw(this.live);
+    });
+  }
+
+  private onRaise(count: number, block: SampleBlock | undefined): void {
+    this.count.show(count, block?.hostTimeMs);
+    const raises = this.session?.live.raises ?? [];
+    const raise = raises.at(-1);
+    if (raise === undefined) return;
+    this.height.raises = [...raises];
+    this.verdict = lastVerdict(count, raise, undefined);
+    // the frame with the count is not to wait for the samples to be handed to the worker
+    if (block !== undefined) requestAnimationFrame(() => setTimeout(() => void this.judge(count, raise)));
+  }
+
+  /** Asks for the verdict on the set so far; a newer repetition makes an older answer useless. */
+  private async judge(count: number, raise: { readonly topS: number }): Promise<void> {
+    const { session, plan, person } = this;
+    if (session === undefined) return;
+    const trace = { groups: [session.live.log.group()] };
+    try {
+      const report = await this.assessor.soFar(trace, setRequest(plan, person, session.marks));
+      if (report === undefined || session.live.raises.at(-1) !== raise) return;
+      this.verdict = lastVerdict(count, raise, report);
+      this.said = this.verdictText();
+    } catch {
+      // a set so far can be too short to be judged: the count stands, and the whole set is judged at its end
+    }
+  }
+
+  /** Stops the set. The first call counts: there is nothing to ask and nothing to undo. */
+  private async stop(failure: string | null): Promise<void> {
+    const { session } = this;
+    if (session === undefined || this.isOver) return;
+    this.isOver = true;
+    this.letGo();
+    const stopped = await session.live.stop();
+    const detail: OverSet = { session, stopped, unsaved: this.unsaved, failure };
+    this.dispatchEvent(new CustomEvent('set-over', { detail }));
+  }
+
+  private letGo(): void {
+    this.endLooks();
+    clearTimeout(this.soundTimer);
+    this.sound.stop();
+    this.page.stop();
+    this.dispatchEvent(new CustomEvent('bare-screen', { detail: false, bubbles: true, composed: true }));
+  }
+
+  private notSaved(reason: string): void {
+    this.unsaved = reason;
+    this.look();
+  }
+
+  private look(): void {
+    const { session, prompts, pain, unsaved, plan } = this;
+    const isFlat = this.flat.isFlat(this.clock.nowMs());
+    const scene = {
+      count: session?.live.raises.length ?? 0,
+      timeS: session?.timeS ?? 0,
+      isFlat,
+      pain,
+      prompts,
+      unsaved,
+    };
+    const lines = setNotes({ ...scene, parameters: plan.protocol.parameters });
+    if (lines.join('\n') !== this.lines.join('\n')) this.lines = lines;
+  }
+
+  private wasHidden(seconds: number): void {
+    const time = Math.max(0, (this.session?.timeS ?? 0) - seconds).toFixed(0);
+    this.lastKept = fill(TEST_WORDS.hidden, { time, seconds: seconds.toFixed(0) });
+    this.note('hidden', seconds);
+  }
+
+  private note(what: SetNote['what'], value: number): void {
+    this.session?.note(what, value).catch((error: unknown) => this.notSaved(errorWords(error)));
+    this.look();
+  }
+
+  private async mark(criterion: CriterionId): Promise<void> {
+    try {
+      const mark = await this.session?.mark(criterion);
+      if (mark === undefined) return;
+      const fault = TEST_WORDS[criterion as 'knee' | 'lean' | 'hands' | 'other-foot'].text;
+      this.lastKept = fill(TEST_WORDS.marked, { time: mark.atS.toFixed(1), fault });
+    } catch (error) {
+      this.notSaved(errorWords(error));
+    }
+  }
+
+  private prompt(): void {
+    this.prompts = (this.prompts + 1) % 3;
+    this.note('prompts', this.prompts);
+  }
+
+  private say(pain: number): void {
+    this.pain = pain;
+    this.note('pain', pain);
+  }
+
+  private turnSound(): void {
+    const { beatsPerMinute, beatFromMs } = this.plan;
+    this.isMuted = !this.isMuted;
+    clearTimeout(this.soundTimer);
+    this.sound.stop();
+    if (this.isMuted || beatsPerMinute === null) return;
+    const waitMs = untilUpBeatMs(this.clock.nowMs() - beatFromMs, beatsPerMinute);
+    this.soundTimer = setTimeout(() => this.sound.start(beatsPerMinute), waitMs);
+  }
+
+  private verdictText(): string {
+    if (this.verdict === undefined) return TEST_WORDS.waiting.text;
+    const { repetition, sentence } = this.verdict;
+    return fill(TEST_WORDS.verdict, { n: repetition, verdict: sentence.text });
+  }
+
+  override render(): TemplateResult {
+    const { plan, person } = this;
+    return html`
+      <h1 class="head" tabindex="-1">
+        <span class="side" data-side=${plan.choice.side}>${TEST_WORDS[plan.choice.side].text}</span>
+        <span class="quiet">${plan.protocol.title}</span>
+      </h1>
+      <count-display></count-display>
+      <p class="verdict">${this.verdictText()}</p>
+      <p class="unseen" aria-live="polite">${this.said}</p>
+      <set-height .plan=${plan} .person=${person}></set-height>
+      <div class="controls">${this.controls()}</div>
+      ${
+        plan.beatsPerMinute === null
+          ? nothing
+          : html`<beat-pendulum .beatsPerMinute=${plan.beatsPerMinute} .sinceMs=${this.beatSinceMs}></beat-pendulum>`
+      }
+      <stop-bar @stop-set=${() => this.stop(null)}></stop-bar>
+    `;
+  }
+
+  private controls(): TemplateResult {
+    const { prompts, pain, plan } = this;
+    const isHeard = plan.protocol.parameters.cue.value === 'metronome';
+    return html`<div class="notes" role="status">
+        ${this.lines.map((line) => html`<p class="voice">${line}</p>`)}
+        <p class="quiet">${this.lastKept}</p>
+      </div>
+      <fault-marks @fault-seen=${(event: CustomEvent<CriterionId>) => this.mark(event.detail)}></fault-marks>
+      <pain-scale .value=${pain} @pain-said=${(event: CustomEvent<number>) => this.say(event.detail)}></pain-scale>
+      <div class="row">
+        <button
+          type="button"
+          aria-label=${fill(TEST_WORDS['prompts-label'], { used: prompts })}
+          @click=${() => this.prompt()}
+        >
+          ${fill(TEST_WORDS.prompts, { used: prompts })}
+        </button>
+        ${
+          plan.beatsPerMinute === null || !isHeard
+            ? nothing
+            : html`<button type="button" aria-pressed=${this.isMuted} @click=${() => this.turnSound()}>
+                ${TEST_WORDS.mute.text}
+              </button>`
+        }
+      </div>`;
+  }
+}

@@ -1,0 +1,73 @@
+import { BlockCounter, blockCounterDefaults, counterInput, type Report, type Trace } from '@surae/analysis';
+import { AXIS_WORDS } from '@surae/shared';
+import type { ChartMark, ChartSeries } from '../charts/readings.ts';
+import type { SetChoice } from '../journey/visit.ts';
+
+/** A height over time, and the tops of the repetitions with their numbers. */
+export interface HeightTrace {
+  readonly series: readonly ChartSeries[];
+  readonly marks: readonly ChartMark[];
+}
+
+/** Length of the pieces that the recording is gone through in: the picture has a point for each [s]; ours. */
+const pieceS = 0.02;
+
+/** Dash and gap of the line of the right leg [px]. */
+const rightDash = [8, 4] as const;
+
+function seriesWords(
+  kind: Report['kind'] | undefined,
+  hasScale: boolean,
+): { label: string; unit: string; factor: number } {
+  if (!hasScale) return { label: AXIS_WORDS['trace-shape'].text, unit: AXIS_WORDS['no-scale'].text, factor: 1 };
+  const label = kind === 'body-rise' ? AXIS_WORDS['trace-rise'].text : AXIS_WORDS['trace-heel'].text;
+  return { label, unit: AXIS_WORDS['height-unit'].text, factor: 100 };
+}
+
+/**
+ * The height as it was followed while samples came, over the whole recording. Numbers stand where the final pass has the
+ * tops of its repetitions. Without the lever a sensor on the foot gives the shape and no centimetres.
+ */
+export function heightTrace(
+  trace: Trace,
+  { placement, side }: SetChoice,
+  heelLeverM: number | null,
+  report: Report | null,
+): HeightTrace {
+  const { timesS, channels } = counterInput(trace, placement);
+  const counter = new BlockCounter(placement, {
+    settings: blockCounterDefaults,
+    ...(heelLeverM === null ? {} : { heelLeverM }),
+  });
+  const { label, unit, factor } = seriesWords(report?.kind, placement !== 'foot' || heelLeverM !== null);
+  const times: number[] = [];
+  const values: number[] = [];
+  let from = 0;
+  while (from < timesS.length) {
+    let to = from + 1;
+    while (to < timesS.length && (timesS[to] ?? 0) < (timesS[from] ?? 0) + pieceS) to += 1;
+    counter.push({
+      timesS: timesS.subarray(from, to),
+      channels: channels.map((channel) => ({ ...channel, samples: channel.samples.subarray(from, to) })),
+    });
+    const { timeS, heightM } = counter.state;
+    if (timeS !== undefined && timeS !== times.at(-1)) {
+      times.push(timeS);
+      values.push(heightM * factor);
+    }
+    from = to;
+  }
+  return {
+    series: [
+      {
+        label,
+        unit,
+        times: Float64Array.from(times),
+        values: Float64Array.from(values),
+        dash: side === 'right' ? rightDash : [],
+        side,
+      },
+    ],
+    marks: (report?.repetitions ?? []).map(({ index, topS }) => ({ atS: topS, label: `${index}` })),
+  };
+}

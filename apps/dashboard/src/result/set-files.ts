@@ -1,0 +1,100 @@
+import { columnValue, type Report } from '@surae/analysis';
+import { type Recording, writeRecordingCsv } from '@surae/records';
+import { REPETITION_COLUMNS } from '@surae/shared';
+import type { StoredBytes } from '@surae/storage';
+import type { VisitSet } from '../journey/visit.ts';
+import { protocolHash } from './settings-hash.ts';
+
+/** A file for the person at the screen to keep. */
+export interface SavedFile {
+  readonly name: string;
+  readonly type: 'text/csv' | 'application/json' | 'application/octet-stream';
+  readonly content: string | Uint8Array<ArrayBuffer>;
+}
+
+/** Where a result comes from, so that it can be made again. */
+export interface Provenance {
+  /** of the bytes as they were recorded */
+  readonly sha256: string;
+  readonly settingsHash: string;
+  readonly software: string;
+}
+
+/** When and which leg; who it was is not in the name of a file. */
+function fileName({ begunAt, choice }: VisitSet, what: string): string {
+  const minute = begunAt.slice(0, 16).replace(/[-:]/g, '').replace('T', '-');
+  return `surae-${minute}-${choice.side}-${what}`;
+}
+
+/** The raw samples under our documented header; one file for each clock of the recording. */
+export function sampleFiles(set: VisitSet, recording: Recording): SavedFile[] {
+  const tables = writeRecordingCsv(recording);
+  return tables.map((text, i) => ({
+    name: fileName(set, tables.length === 1 ? 'samples.csv' : `samples-${i + 1}.csv`),
+    type: 'text/csv',
+    content: text,
+  }));
+}
+
+/** The bytes as they are kept, for a recording that cannot be read. */
+export function bytesFile(set: VisitSet, { pieces }: StoredBytes): SavedFile {
+  const content = new Uint8Array(pieces.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
+  for (const piece of pieces) {
+    content.set(piece, at);
+    at += piece.length;
+  }
+  return { name: fileName(set, 'bytes.bin'), type: 'application/octet-stream', content };
+}
+
+/** Numbers cut to nine significant digits: far below any uncertainty, free of the last bits of binary arithmetic. */
+function rounded(value: unknown): unknown {
+  if (typeof value === 'number') return Number(value.toPrecision(9));
+  if (Array.isArray(value)) return value.map(rounded);
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(Object.entries(value).map(([name, part]) => [name, rounded(part)]));
+}
+
+/** The repetitions under the columns that the command line writes; empty means not measured. */
+export function repetitionFile(set: VisitSet, report: Report): SavedFile {
+  const lines = [
+    ['side', 'placement', 'protocol', ...REPETITION_COLUMNS.map(({ key }) => key)],
+    ...report.repetitions.map((repetition) => [
+      report.side ?? '',
+      report.placement,
+      report.protocol.id,
+      ...REPETITION_COLUMNS.map((column) => {
+        const value = columnValue(column, repetition);
+        return value === null ? '' : String(rounded(value));
+      }),
+    ]),
+  ];
+  // no cell of these columns holds a comma, a quote or a line break: codes, numbers and ids only
+  return {
+    name: fileName(set, 'repetitions.csv'),
+    type: 'text/csv',
+    content: lines.map((cells) => `${cells.join(',')}\r\n`).join(''),
+  };
+}
+
+/** The whole report with what it takes to make it again, as JSON. */
+export function reportFile(set: VisitSet, report: Report, provenance: Provenance): SavedFile {
+  const { choice, begunAt, stoppedAt, liveCount, marks, end } = set;
+  const document = {
+    kind: 'surae-set-report',
+    version: 1,
+    provenance: {
+      sha256: provenance.sha256,
+      settings_hash: provenance.settingsHash,
+      protocol_hash: protocolHash(report),
+      software: provenance.software,
+    },
+    set: { choice, begunAt, stoppedAt, liveCount, marks, end },
+    report: rounded(report),
+  };
+  return {
+    name: fileName(set, 'report.json'),
+    type: 'application/json',
+    content: `${JSON.stringify(document, null, 1)}\n`,
+  };
+}

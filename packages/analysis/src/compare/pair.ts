@@ -1,0 +1,24 @@
+import type { Report } from '../assess/report.ts';
+import type { Side } from '../trace.ts';
+
+/** What is needed of a report to know whether it may be set beside another one. */
+export type ComparedReport = Pick<
+  Report,
+  'side' | 'placement' | 'protocol' | 'kind' | 'repetitions' | 'count' | 'reference' | 'end' | 'effort' | 'gate'
+>;
+
+/** What is known about the two sets beyond their reports; null is not known, and is never read as harmless. */
+export interface PairCircumstances {
+  /** whether the tendon of each side is sore now */
+  readonly sore: Readonly<Record<Side, boolean | null>>;
+  /** the side that was tested first */
+  readonly first: Side | null;
+  /** rest from the end of the first set to the begin of the second [s] */
+  readonly restS: number | null;
+  readonly sameDay: boolean | null;
+  /** both sets came from the same kind of source: a person, a simulation, or a played recording */
+  readonly sameSource: boolean | null;
+  /** earlier surgery, rupture, fracture, or tear of a nerve or the calf on each side */
+  readonly earlierInjury: Readonly<Record<Side, boolean | null>>;
+  readonly nerveSigns: boolean | null;
+}

@@ -1,0 +1,156 @@
+import { COMPARISON_RULES } from '@surae/shared';
+import type { Side } from '../trace.ts';
+import { countStandardError } from './count-repeatability.ts';
+import type { ComparedReport, PairCircumstances } from './pair.ts';
+
+/** Why the two sides of a visit are not set into a ratio, in the order in which the reasons are shown. */
+export const RATIO_BLOCKS = [
+  /** both tendons are sore now: neither side stands for what is usual */
+  'both-sides-sore',
+  /** nobody said of both sides whether they are sore */
+  'soreness-not-asked',
+  /** a side stopped for pain: its count is what was tolerated */
+  'ended-for-pain',
+  /** a side stopped for safety, a technical failure, cramp, fear, breath or balance */
+  'ended-incomplete',
+  /** why a side ended was not recorded */
+  'end-not-recorded',
+  /** a side reached the preset number: its count is a lower bound */
+  'censored',
+  /** the sides were tested by different protocols or parameters of one */
+  'different-protocol',
+  /** the sensor was placed differently */
+  'different-placement',
+  /** the sets came from different kinds of source */
+  'different-source',
+  /** where the sets came from is not recorded */
+  'source-not-recorded',
+  /** the side that is compared with has too few repetitions */
+  'few-repetitions',
+  /** the side that is compared with has too few repetitions for the error of the count */
+  'within-error',
+  /** the rest between the sides was too short */
+  'short-rest',
+  /** the rest between the sides was not recorded */
+  'rest-not-recorded',
+  /** which side came first was not recorded */
+  'order-not-recorded',
+  /** the side that is compared with was operated on, broken or torn before */
+  'earlier-injury',
+  /** nobody asked about earlier injuries of the side that is compared with */
+  'earlier-injury-not-asked',
+  /** the signal of a side does not hold, nothing was found, or too much was lost */
+  'signal-not-usable',
+  /** it is not certain which side a set belongs to */
+  'side-uncertain',
+  /** a side stopped before signs of fatigue */
+  'effort-not-full',
+  /** too little is known about the effort of a side */
+  'effort-unknown',
+  /** a side was pushed with the hands by more than the protocol allows */
+  'hands-used',
+  /** the hands were observed on one side and not on the other */
+  'hands-observed-once',
+  /** the sides were tested on different days */
+  'different-days',
+  /** the day of a side was not recorded */
+  'day-not-recorded',
+  /** heights were held against references of different rules */
+  'different-reference',
+  /** a side had nothing that its heights were held against */
+  'no-reference',
+  /** progressive weakness, numbness or foot drop was ticked */
+  'nerve-signs',
+  /** nobody asked about signs of a nerve */
+  'nerve-signs-not-asked',
+  /** a fixed number or time, done for how it is tolerated */
+  'fixed-test',
+] as const;
+
+export type RatioBlock = (typeof RATIO_BLOCKS)[number];
+
+type Both<Value> = Readonly<Record<Side, Value>>;
+
+const SIDES = ['left', 'right'] as const satisfies readonly Side[];
+
+/** Sides that the other one would be set against: the less sore one, or both where that is not known. */
+function comparators(sore: PairCircumstances['sore']): readonly Side[] {
+  if (sore.left === true && sore.right === false) return ['right'];
+  if (sore.right === true && sore.left === false) return ['left'];
+  return SIDES;
+}
+
+function byCircumstances(circumstances: PairCircumstances): RatioBlock[] {
+  const { sore, first, restS, sameDay, sameSource, earlierInjury, nerveSigns } = circumstances;
+  const injury = comparators(sore).map((side) => earlierInjury[side]);
+  const blocks: [RatioBlock, boolean][] = [
+    ['both-sides-sore', sore.left === true && sore.right === true],
+    ['soreness-not-asked', sore.left === null || sore.right === null],
+    ['different-source', sameSource === false],
+    ['source-not-recorded', sameSource === null],
+    ['short-rest', restS !== null && restS < COMPARISON_RULES.restLeast.value],
+    ['rest-not-recorded', restS === null],
+    ['order-not-recorded', first === null],
+    ['earlier-injury', injury.includes(true)],
+    ['earlier-injury-not-asked', injury.includes(null)],
+    ['different-days', sameDay === false],
+    ['day-not-recorded', sameDay === null],
+    ['nerve-signs', nerveSigns === true],
+    ['nerve-signs-not-asked', nerveSigns === null],
+  ];
+  return blocks.filter(([, holds]) => holds).map(([block]) => block);
+}
+
+/** Whether the hands were seen at all on a side, and whether they pushed on a repetition of the test. */
+function hands({ repetitions }: ComparedReport): { readonly observed: boolean; readonly used: boolean } {
+  const results = repetitions.filter(({ afterEnd }) => !afterEnd).map(({ criteria }) => criteria.hands.result);
+  return { observed: results.some((result) => result !== 'not_observed'), used: results.includes('fail') };
+}
+
+function byReports(of: Both<ComparedReport>, sore: PairCircumstances['sore']): RatioBlock[] {
+  const either = (holds: (report: ComparedReport) => boolean): boolean => holds(of.left) || holds(of.right);
+  const differ = (value: (report: ComparedReport) => unknown): boolean => value(of.left) !== value(of.right);
+  const compared = comparators(sore).map((side) => of[side]);
+  const errors = COMPARISON_RULES.standardErrorsLeast.value;
+  const blocks: [RatioBlock, boolean][] = [
+    ['ended-for-pain', either(({ end }) => end.class === 'tolerance')],
+    ['ended-incomplete', either(({ end }) => end.class === 'incomplete')],
+    ['end-not-recorded', either(({ end }) => end.reasonGiven === null)],
+    ['censored', either(({ end, count }) => end.class === 'censored' || count.censored)],
+    ['different-protocol', differ(({ protocol }) => protocol.fingerprint)],
+    ['different-placement', differ(({ placement }) => placement) || differ(({ kind }) => kind)],
+    ['few-repetitions', compared.some(({ count }) => count.scored < COMPARISON_RULES.repetitionsLeast.value)],
+    ['within-error', compared.some(({ count, protocol }) => count.scored < errors * countStandardError(protocol.id))],
+    ['signal-not-usable', either(({ gate }) => gate.reasons.some((reason) => reason !== 'side-unknown'))],
+    ['side-uncertain', of.left.side !== 'left' || of.right.side !== 'right'],
+    ['effort-not-full', either(({ effort }) => effort.reason === 'stopped-before-signs-of-fatigue')],
+    ['effort-unknown', either(({ effort }) => effort.good === 'cannot_tell')],
+    ['hands-used', either((report) => hands(report).used)],
+    ['hands-observed-once', differ((report) => hands(report).observed)],
+    ['no-reference', either(({ reference }) => reference === null)],
+    ['different-reference', !either(({ reference }) => reference === null) && differ((one) => one.reference?.rule)],
+    ['fixed-test', either(({ end }) => end.class === 'probe')],
+  ];
+  return blocks.filter(([, holds]) => holds).map(([block]) => block);
+}
+
+/**
+ * Every reason why the two sides of a visit would not be set into a ratio; what is not known is a reason of its own. An empty
+ * list says only that nothing known stands against it: the other leg may be low too.
+ *
+ * @param left - report of the left side, or what is needed of it [-]
+ * @param right - the same of the right side [-]
+ * @param circumstances - what is known beyond the reports; null is not known [s for the rest, - else]
+ * @returns the reasons, in the order of {@link RATIO_BLOCKS}; empty when there is none [-]
+ *
+ * Source: common practice, no source; rest of two minutes: Sleeswijk Visser (2025), Braz J Phys Ther 29:101188; both tendons
+ * are often affected: Silbernagel (2006), Knee Surg Sports Traumatol Arthrosc 14:1207
+ */
+export function ratioBlocks(
+  left: ComparedReport,
+  right: ComparedReport,
+  circumstances: PairCircumstances,
+): readonly RatioBlock[] {
+  const found = new Set([...byCircumstances(circumstances), ...byReports({ left, right }, circumstances.sore)]);
+  return RATIO_BLOCKS.filter((block) => found.has(block));
+}

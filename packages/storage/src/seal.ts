@@ -1,0 +1,44 @@
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex, randomBytes, utf8ToBytes } from '@noble/hashes/utils.js';
+import type { Json, NewDocument, StoredDocument } from './document.ts';
+
+/** JSON with the keys of every object in the order of their code units: equal values give equal text (RFC 8785, strings and numbers as JSON.stringify writes them). */
+export function canonicalJson(value: Json): string {
+  if (Array.isArray(value)) return `[${value.map(canonicalJson).join(',')}]`;
+  if (value !== null && typeof value === 'object') {
+    const members = Object.entries(value as Record<string, Json>)
+      .sort(([a], [b]) => (a < b ? -1 : 1))
+      .map(([key, member]) => `${JSON.stringify(key)}:${canonicalJson(member)}`);
+    return `{${members.join(',')}}`;
+  }
+  return JSON.stringify(value);
+}
+
+/** SHA-256 of bytes in lower-case hexadecimal. */
+export function hashOfBytes(pieces: readonly Uint8Array[]): string {
+  const hash = sha256.create();
+  for (const piece of pieces) hash.update(piece);
+  return bytesToHex(hash.digest());
+}
+
+/** An id that nobody else has: 128 random bits. */
+export function newId(): string {
+  return bytesToHex(randomBytes(16));
+}
+
+function hashOfDocument(document: Omit<StoredDocument, 'hash' | 'sequence'>): string {
+  const { id, kind, schema, about, author, at, body } = document;
+  return hashOfBytes([utf8ToBytes(canonicalJson({ id, kind, schema, about, author, at, body }))]);
+}
+
+/** A document with its id and its hash, ready to be kept. */
+export function seal(document: NewDocument, id = newId()): Omit<StoredDocument, 'sequence'> {
+  const { kind, schema, about, author, at, body } = document;
+  const plain = { id, kind, schema, about, author, at, body: JSON.parse(JSON.stringify(body)) as Json };
+  return { ...plain, hash: hashOfDocument(plain) };
+}
+
+/** Whether a kept document still is what was kept. */
+export function isWhole(document: StoredDocument): boolean {
+  return document.hash === hashOfDocument(document);
+}

@@ -1,0 +1,16 @@
+import { sentences } from '../sentence.ts';
+
+/** Words of the page that asks which tendon is sore. */
+export const SORENESS_WORDS = sentences('screen.soreness', {
+  title: 'Where is it sore?',
+  left: 'Left Achilles tendon',
+  right: 'Right Achilles tendon',
+  no: 'not sore',
+  'mid-portion': 'mid-portion',
+  insertion: 'at the heel bone',
+  'both-places': 'both places',
+  explain:
+    'Mid-portion is two to six centimetres above the heel bone. Where both places are sore, the heel bone counts: level floor only.',
+  'go-on': 'Go on',
+  missing: 'Answer for both legs to go on.',
+});

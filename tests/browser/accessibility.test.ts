@@ -1,0 +1,61 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { browserTest } from './support/browser-test.ts';
+import { walkStates } from './support/states.mjs';
+
+/** What breaks a rule of WCAG 2.2 A and AA or a good practice, as rule: place. */
+async function violations(page: Page, rules?: string[]): Promise<string[]> {
+  const axe = new AxeBuilder({ page });
+  const { violations: found } = await (rules === undefined ? axe : axe.withRules(rules)).analyze();
+  return found.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.flat().join(' ')}`));
+}
+
+/** Innermost things that stick out of the page, where the page scrolls sideways. */
+function tooWide(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const { scrollWidth, clientWidth } = document.documentElement;
+    if (scrollWidth <= clientWidth) return [];
+    const sticksOut = (element: Element): boolean => element.getBoundingClientRect().right > clientWidth + 1;
+    const innermost = (root: ParentNode): string[] =>
+      [...root.children].flatMap((element) => {
+        const inside = [...innermost(element), ...(element.shadowRoot === null ? [] : innermost(element.shadowRoot))];
+        if (inside.length > 0 || !sticksOut(element)) return inside;
+        const { width } = element.getBoundingClientRect();
+        return [`${element.localName}.${element.getAttribute('class') ?? ''} (${Math.round(width)})`];
+      });
+    return [`${scrollWidth} > ${clientWidth}`, ...new Set(innermost(document))];
+  });
+}
+
+const narrow = { width: 360, height: 740 };
+const wide = { width: 1280, height: 900 };
+
+browserTest(
+  'no page or state breaks a rule of accessibility, on light and dark paper; text of twice the size fits 360 pixels',
+  async ({ page, origin }) => {
+    const found: string[] = [];
+    const states: string[] = [];
+    await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
+    await walkStates(page, origin, async (name) => {
+      states.push(name);
+      const add = (where: string, what: string[]): number =>
+        found.push(...what.map((one) => `${name} (${where}): ${one}`));
+      add('light', await violations(page));
+      await page.emulateMedia({ colorScheme: 'dark' });
+      // the paper changes colours and nothing else
+      add('dark', await violations(page, ['color-contrast']));
+      await page.emulateMedia({ colorScheme: 'light' });
+      await page.setViewportSize(narrow);
+      for (const size of ['100%', '200%']) {
+        await page.evaluate((wanted) => (document.documentElement.style.fontSize = wanted), size);
+        add(`360 px at ${size}`, await tooWide(page));
+      }
+      await page.evaluate(() => (document.documentElement.style.fontSize = ''));
+      await page.setViewportSize(wide);
+    });
+    expect(found).toEqual([]);
+    expect(states.length).toBeGreaterThan(25);
+  },
+  300_000,
+);

@@ -1,0 +1,67 @@
+import {
+  COMPARE_SENTENCES,
+  END_CHOICES,
+  ENDING_WORDS,
+  LOCK_WORDS,
+  RATIO_BLOCK_SENTENCES,
+  SAFETY_WORDS,
+} from '@surae/shared';
+import { expect } from 'vitest';
+import { browserTest } from './support/browser-test.ts';
+import {
+  answerSafety,
+  answerSoreness,
+  beginVisit,
+  endRest,
+  goToFirstSet,
+  openStart,
+  sayEnd,
+  startSet,
+  waitForEnding,
+  waitForResult,
+} from './support/journey.mjs';
+import { storedBodies } from './support/stored.ts';
+
+browserTest('a set that ended for pain is told as such, and no ratio is given', async ({ page, origin }) => {
+  await goToFirstSet(page, origin, { pace: 12 });
+  await startSet(page, 'left', { placement: 'heel' });
+  await sayEnd(page, 'left');
+  await endRest(page);
+  await startSet(page, 'right', { placement: 'heel' });
+  await waitForEnding(page, 'right');
+  await page.getByRole('radio', { name: END_CHOICES.pain.text, exact: true }).click();
+  await page.getByText(ENDING_WORDS.tolerance.text).waitFor();
+  await sayEnd(page, 'right', { reason: 'pain', pain: 7 });
+  await waitForResult(page);
+  await page.getByText(/right stopped for pain at/i).waitFor();
+  await page.getByText(COMPARE_SENTENCES['no-ratio'].text).waitFor();
+  const said = await page.evaluate(() => document.querySelector('app-shell')!.shadowRoot!.textContent);
+  expect(said).not.toMatch(/symmetry|index/i);
+  expect(Object.values(RATIO_BLOCK_SENTENCES).length).toBeGreaterThan(3);
+  const ends = await storedBodies<{ end: object }>(page, 'set-end');
+  expect(ends[1].end).toEqual({ reason: 'pain', painPeak: 7, exertion: 8 });
+});
+
+browserTest('a line of the safety list that locks is said wherever a test could start', async ({ page, origin }) => {
+  await openStart(page, origin, { pace: 12 });
+  await beginVisit(page);
+  await answerSoreness(page);
+  // before the last line was in view nothing can be answered
+  await page.setViewportSize({ width: 768, height: 500 });
+  expect(await page.getByRole('button', { name: SAFETY_WORDS.none.text }).isDisabled()).toBe(true);
+  await answerSafety(page, [/Sudden pop or blow to the calf/]);
+  await page.getByText(LOCK_WORDS.locked.text).waitFor();
+  const [{ safety }] = await storedBodies<{ safety: { ticked: string[]; seenWhole: boolean } }>(page, 'visit-safety');
+  expect(safety).toMatchObject({ ticked: ['safety.rupture'], seenWhole: true, overridden: [] });
+  // a simulated person tests nobody, so it may run
+  await startSet(page, 'left', { placement: 'heel' });
+  await waitForEnding(page, 'left');
+  const [{ choice }] = await storedBodies<{ choice: { origin: string } }>(page, 'set-begun');
+  expect(choice.origin).toBe('simulated');
+});
+
+browserTest('sources that would test somebody are not offered yet', async ({ page, origin }) => {
+  await goToFirstSet(page, origin);
+  const sources = page.getByRole('group', { name: 'Where the samples come from' });
+  expect(await sources.getByRole('radio').count()).toBe(2);
+});

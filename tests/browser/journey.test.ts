@@ -1,0 +1,119 @@
+import { readFileSync } from 'node:fs';
+import { readRecording, readRecordingJson } from '@surae/records';
+import { AXIS_WORDS, RESULT_WORDS, SUMMARY_WORDS } from '@surae/shared';
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { browserTest } from './support/browser-test.ts';
+import {
+  endRest,
+  goToFirstSet,
+  openStart,
+  sayEnd,
+  startSet,
+  waitForCount,
+  waitForEnding,
+  waitForResult,
+  words,
+} from './support/journey.mjs';
+import { storedBodies, storedDocuments } from './support/stored.ts';
+
+interface StoppedBody {
+  readonly setId: string;
+  readonly liveCount: number;
+}
+
+interface ResultBody {
+  readonly setId: string;
+  readonly report: { readonly placement: string; readonly count: { readonly attempted: number } };
+}
+
+/** Saves what a button gives and reads it. */
+async function saved(page: Page, name: string): Promise<Buffer[]> {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name, exact: true }).first().click(),
+  ]);
+  return [readFileSync(await download.path())];
+}
+
+browserTest('a set on each leg is counted, judged, stored and saved', async ({ page, origin }) => {
+  await goToFirstSet(page, origin, { name: 'Tomasz Brelo' });
+  await startSet(page, 'left');
+  const shown = await waitForCount(page, 6);
+  await page.keyboard.press(' ');
+  await sayEnd(page, 'left', { reason: 'fatigue', pain: 2, exertion: 9 });
+  await endRest(page);
+  await startSet(page, 'right');
+  // the simulated person stops by itself
+  await waitForEnding(page, 'right');
+  await sayEnd(page, 'right');
+  await waitForResult(page);
+
+  const stopped = await storedBodies<StoppedBody>(page, 'set-stopped');
+  const results = await storedBodies<ResultBody>(page, 'set-result');
+  expect(stopped).toHaveLength(2);
+  expect(stopped[0].liveCount).toBeGreaterThanOrEqual(shown);
+  expect(results.map(({ setId }) => setId).sort()).toEqual(stopped.map(({ setId }) => setId).sort());
+  const [left, right] = stopped.map(({ setId }) => results.find((one) => one.setId === setId)!.report.count.attempted);
+  await page.getByText(`Left: `).first().waitFor();
+  await page.getByText(String(left)).first().waitFor();
+  await page.getByText(String(right)).first().waitFor();
+
+  // the details open one leg at a time, with a table and the files
+  await page.getByText(RESULT_WORDS.details.text).first().click();
+  await page.getByRole('table').filter({ hasText: 'Verdict' }).waitFor();
+  const [samples] = await saved(page, RESULT_WORDS['save-samples'].text);
+  expect(readRecording(samples).groups[0].timesS.length).toBeGreaterThan(200);
+  const [repetitions] = await saved(page, RESULT_WORDS['save-repetitions'].text);
+  expect(
+    repetitions
+      .toString('utf8')
+      .trim()
+      .split('\n')
+      .filter((line) => !line.startsWith('#')),
+  ).toHaveLength(left + 1);
+  const [report] = await saved(page, RESULT_WORDS['save-report'].text);
+  const document = JSON.parse(report.toString('utf8')) as unknown;
+  expect(JSON.stringify(document)).toContain(`"attempted":${left}`);
+  expect(report.toString('utf8')).not.toContain('Tomasz');
+  expect(() => readRecordingJson(report)).toThrow();
+
+  await page.getByRole('button', { name: RESULT_WORDS.close.text }).click();
+  await page.getByText(RESULT_WORDS.closed.text).waitFor();
+  const before = await storedDocuments(page);
+  await page.reload();
+  await page.getByText(RESULT_WORDS.closed.text).waitFor();
+  await page.getByText(AXIS_WORDS.score.text).waitFor();
+  expect(await storedDocuments(page)).toEqual(before);
+  await openStart(page, origin);
+  await page.getByRole('link', { name: /^Visit of/ }).waitFor();
+});
+
+browserTest('the count on the screen is that of the final pass, or the result says the difference', async (given) => {
+  const { page, origin } = given;
+  for (const [left, right, seed] of [
+    ['foot', 'heel', 21],
+    ['trunk', 'platform', 22],
+  ] as const) {
+    await goToFirstSet(page, origin, { seed, pace: 12 });
+    for (const [side, placement] of [
+      ['left', left],
+      ['right', right],
+    ] as const) {
+      await startSet(page, side, { placement });
+      await sayEnd(page, side);
+      if (side === 'left') await endRest(page);
+    }
+    await waitForResult(page);
+    const stopped = (await storedBodies<StoppedBody>(page, 'set-stopped')).slice(-2);
+    const results = (await storedBodies<ResultBody>(page, 'set-result')).slice(-2);
+    for (const { setId, liveCount } of stopped) {
+      const { placement, count } = results.find((one) => one.setId === setId)!.report;
+      expect([placement, count.attempted]).toEqual([placement, expect.any(Number)]);
+      expect(count.attempted).toBeGreaterThan(3);
+      const side = setId === stopped[0].setId ? 'left' : 'right';
+      const said = page.getByText(words(SUMMARY_WORDS['live-differs'])).filter({ hasText: new RegExp(side, 'i') });
+      expect([placement, await said.count()]).toEqual([placement, liveCount === count.attempted ? 0 : 1]);
+    }
+  }
+});

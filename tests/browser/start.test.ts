@@ -1,0 +1,35 @@
+import { spawn } from 'node:child_process';
+import { expect, test } from 'vitest';
+import { inProject } from '../support/project.ts';
+
+test('npm start says where the dashboard is, and serves it with what it needs to work without a network', async () => {
+  const child = spawn(process.execPath, [inProject('tests/start.mjs'), '--no-open'], {
+    env: { ...process.env, PORT: '4310' },
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
+  try {
+    const origin = await new Promise<string>((resolve, reject) => {
+      let said = '';
+      child.stdout.on('data', (bytes: Buffer) => {
+        said += bytes.toString('utf8');
+        const found = /http:\/\/localhost:\d+/.exec(said);
+        if (found !== null) resolve(found[0]);
+      });
+      child.on('exit', (code) => reject(new Error(`npm start ended with ${code}: ${said}`)));
+    });
+    const page = await (await fetch(`${origin}/`)).text();
+    const script = /src="\.\/(assets\/[^"]+\.js)"/.exec(page)![1];
+    for (const [path, holds] of [
+      [script, 'app-shell'],
+      ['sw.js', script],
+      ['manifest.webmanifest', 'Surae'],
+      ['mark.svg', '<svg'],
+    ]) {
+      const answer = await fetch(`${origin}/${path}`);
+      expect([path, answer.status, (await answer.text()).includes(holds)]).toEqual([path, 200, true]);
+    }
+  } finally {
+    child.removeAllListeners('exit');
+    child.kill('SIGTERM');
+  }
+});

@@ -1,0 +1,58 @@
+// Starts Chromium with a profile of its own and ends it; a profile can be opened again after the browser was killed.
+import { mkdtempSync, readlinkSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { chromium } from 'playwright-core';
+import { findChromium } from './chromium.mjs';
+
+const flags = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+  '--no-first-run',
+  // a page that nobody looks at must run as one that somebody looks at
+  '--disable-background-timer-throttling',
+  '--disable-renderer-backgrounding',
+  '--autoplay-policy=no-user-gesture-required',
+];
+
+/** A new empty profile; `dispose` takes it away. */
+export function newProfile() {
+  const folder = mkdtempSync(join(tmpdir(), 'surae-profile-'));
+  return { folder, dispose: () => rmSync(folder, { recursive: true, force: true, maxRetries: 5 }) };
+}
+
+/**
+ * Opens the browser on a profile.
+ *
+ * @param {string} folder
+ * @param {import('playwright-core').BrowserContextOptions} [options]
+ */
+export async function openBrowser(folder, options = {}) {
+  const executablePath = findChromium();
+  if (executablePath === undefined) throw new Error('There is no Chromium: install one, or name it in CHROMIUM.');
+  const context = await chromium.launchPersistentContext(folder, {
+    executablePath,
+    args: flags,
+    viewport: { width: 1280, height: 900 },
+    ...options,
+  });
+  context.setDefaultTimeout(60_000);
+  return context;
+}
+
+/**
+ * Ends the browser of a profile at once, as a crash or a power cut would, and waits until it is gone.
+ *
+ * @param {string} folder
+ * @param {import('playwright-core').BrowserContext} context
+ */
+export async function killBrowser(folder, context) {
+  // the lock of a profile names the process that holds it: HOST-PID
+  const pid = Number(readlinkSync(join(folder, 'SingletonLock')).split('-').at(-1));
+  const gone = new Promise((resolve) => context.on('close', resolve));
+  process.kill(pid, 'SIGKILL');
+  await gone;
+}

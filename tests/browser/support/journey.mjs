@@ -1,0 +1,198 @@
+// The journey of a visit, walked by what a person sees: roles, names and the sentences of the catalogue.
+import {
+  END_CHOICES,
+  ENDING_WORDS,
+  KEEP_WORDS,
+  READY_WORDS,
+  REST_WORDS,
+  RESULT_WORDS,
+  SAFETY_WORDS,
+  SORENESS_WORDS,
+  START_WORDS,
+} from '@surae/shared';
+
+/** @typedef {import('playwright-core').Page} Page */
+/** @typedef {'left' | 'right'} Side */
+
+/**
+ * A sentence of the catalogue as a pattern: blanks stand for anything.
+ *
+ * @param {{ text: string }} sentence
+ */
+export function words({ text }) {
+  const parts = text.split(/\{\w+\}/).map((part) => part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
+  return new RegExp(parts.join('.+'));
+}
+
+/**
+ * Opens the start page.
+ *
+ * @param {Page} page
+ * @param {string} origin
+ * @param {{ seed?: number, pace?: number }} [choices] of the simulated person
+ */
+export async function openStart(page, origin, { seed = 4, pace = 8 } = {}) {
+  await page.goto(`${origin}/?seed=${seed}&pace=${pace}`);
+  await page.getByRole('heading', { name: START_WORDS.title.text }).waitFor();
+}
+
+/**
+ * Begins a visit of somebody of the demo clinic.
+ *
+ * @param {Page} page
+ */
+export async function beginVisit(page, name = 'Mirela Haddad') {
+  await page.getByRole('button', { name: `${START_WORDS.begin.text}: ${name}` }).click();
+  await page.getByRole('heading', { name: SORENESS_WORDS.title.text }).waitFor();
+}
+
+/**
+ * Says where it is sore.
+ *
+ * @param {Page} page
+ * @param {{ left?: 'no' | 'mid-portion' | 'insertion' | 'both-places', right?: 'no' | 'mid-portion' | 'insertion' | 'both-places' }} [sore]
+ */
+export async function answerSoreness(page, { left = 'no', right = 'mid-portion' } = {}) {
+  for (const [side, answer] of /** @type {const} */ ([
+    ['left', left],
+    ['right', right],
+  ])) {
+    const leg = page.getByRole('group', { name: SORENESS_WORDS[side].text });
+    await leg.getByRole('button', { name: SORENESS_WORDS[answer].text, exact: true }).click();
+  }
+  await page.getByRole('button', { name: SORENESS_WORDS['go-on'].text }).click();
+  await page.getByRole('heading', { name: SAFETY_WORDS.title.text }).waitFor();
+}
+
+/**
+ * Goes through the whole safety list, by the keyboard as fast as one can; ticks the lines whose question matches.
+ *
+ * @param {Page} page
+ * @param {RegExp[]} [ticked]
+ */
+export async function answerSafety(page, ticked = []) {
+  const boxes = page.getByRole('checkbox');
+  const count = await boxes.count();
+  for (let line = 0; line < count; line += 1) await boxes.nth(line).scrollIntoViewIfNeeded();
+  await page.getByText(SAFETY_WORDS['all-seen'].text).waitFor();
+  for (const question of ticked) await page.getByRole('checkbox', { name: question }).check();
+  const names = [SAFETY_WORDS.none, SAFETY_WORDS.keep, SAFETY_WORDS['keep-locked']].map(({ text }) => text);
+  await page.getByRole('button', { name: new RegExp(`^(${names.join('|')})$`) }).click();
+}
+
+/**
+ * Chooses what is wanted and starts the set of a leg.
+ *
+ * @param {Page} page
+ * @param {Side} side
+ * @param {{ placement?: 'heel' | 'foot' | 'trunk' | 'platform' }} [choices]
+ */
+export async function startSet(page, side, { placement } = {}) {
+  await page.getByRole('heading', { name: READY_WORDS[`title-${side}`].text }).waitFor();
+  if (placement !== undefined) await page.getByRole('radio', { name: READY_WORDS[placement].text }).check();
+  await page.getByRole('button', { name: READY_WORDS.begin.text }).click();
+  await page.locator('running-set').waitFor();
+}
+
+/**
+ * Waits until so many repetitions were counted; gives the count.
+ *
+ * @param {Page} page
+ * @param {number} atLeast
+ */
+export async function waitForCount(page, atLeast) {
+  const output = page.locator('count-display output');
+  const text = await output.evaluate(
+    (element, wanted) =>
+      new Promise((resolve) => {
+        const look = () => {
+          const value = element.textContent.trim();
+          if (Number(value) >= wanted) {
+            watcher.disconnect();
+            resolve(value);
+          }
+        };
+        const watcher = new MutationObserver(look);
+        watcher.observe(element, { childList: true, characterData: true, subtree: true });
+        look();
+      }),
+    atLeast,
+  );
+  return Number(text);
+}
+
+/**
+ * Waits until a set is over and asks how it ended.
+ *
+ * @param {Page} page
+ * @param {Side} side
+ */
+export async function waitForEnding(page, side) {
+  await page.getByRole('heading', { name: ENDING_WORDS[`title-${side}`].text }).waitFor();
+}
+
+/**
+ * Says how a set ended.
+ *
+ * @param {Page} page
+ * @param {Side} side
+ * @param {{ reason?: keyof typeof END_CHOICES, pain?: number, exertion?: number }} [end]
+ */
+export async function sayEnd(page, side, { reason = 'fatigue', pain = 1, exertion = 8 } = {}) {
+  await waitForEnding(page, side);
+  await page.getByRole('radio', { name: END_CHOICES[reason].text, exact: true }).click();
+  for (const [legend, value] of /** @type {const} */ ([
+    [ENDING_WORDS.pain.text, pain],
+    [ENDING_WORDS.exertion.text, exertion],
+  ])) {
+    const scale = page.getByRole('radiogroup', { name: legend });
+    await scale.getByRole('radio', { name: String(value), exact: true }).click();
+  }
+  await page.getByRole('button', { name: ENDING_WORDS.accept.text }).click();
+}
+
+/**
+ * Ends the rest before its time.
+ *
+ * @param {Page} page
+ */
+export async function endRest(page) {
+  await page.getByRole('button', { name: REST_WORDS['end-early'].text }).click();
+}
+
+/**
+ * Waits for the result, with nothing left to be assessed.
+ *
+ * @param {Page} page
+ */
+export async function waitForResult(page) {
+  await page.getByRole('heading', { name: RESULT_WORDS.title.text }).waitFor();
+  await page.getByRole('button', { name: RESULT_WORDS.close.text, disabled: false }).waitFor();
+}
+
+/**
+ * Everything up to the page from which the first set is started.
+ *
+ * @param {Page} page
+ * @param {string} origin
+ * @param {{ seed?: number, pace?: number, name?: string, sore?: Parameters<typeof answerSoreness>[1] }} [choices]
+ */
+export async function goToFirstSet(page, origin, { seed, pace, name, sore } = {}) {
+  await openStart(page, origin, { seed, pace });
+  await beginVisit(page, name);
+  await answerSoreness(page, sore);
+  await answerSafety(page);
+}
+
+/**
+ * The sentence that says how much of a set that was cut off is kept: seconds and repetitions.
+ *
+ * @param {Page} page
+ * @param {Side} side
+ */
+export async function keptOfCutOff(page, side) {
+  await page.getByRole('heading', { name: KEEP_WORDS['cut-off-title'].text }).waitFor();
+  const said = page.getByText(words(KEEP_WORDS[`cut-off-${side}`]));
+  const numbers = (await said.innerText()).match(/\d+(?:\.\d+)?/g) ?? [];
+  return { seconds: Number(numbers[0]), count: Number(numbers[1]) };
+}

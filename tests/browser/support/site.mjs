@@ -1,0 +1,52 @@
+// The built dashboard over HTTP, as any file server would give it.
+import { existsSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
+import { createServer } from 'node:http';
+import { extname, join, normalize } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+/** Folder of the built dashboard; SURAE_SITE names another one. */
+export const siteFolder =
+  process.env.SURAE_SITE ?? fileURLToPath(new URL('../../../apps/dashboard/dist/site', import.meta.url));
+
+const types = {
+  '.html': 'text/html; charset=utf-8',
+  '.js': 'text/javascript; charset=utf-8',
+  '.css': 'text/css; charset=utf-8',
+  '.svg': 'image/svg+xml',
+  '.webmanifest': 'application/manifest+json',
+};
+
+/**
+ * Serves the site on a free port until `close` is called.
+ *
+ * @returns {Promise<{ origin: string, close: () => Promise<void> }>}
+ */
+export async function serveSite() {
+  if (!existsSync(join(siteFolder, 'index.html'))) {
+    throw new Error('The dashboard is not built. Run: npx vite build apps/dashboard');
+  }
+  const server = createServer(async (request, response) => {
+    const { pathname } = new URL(request.url ?? '/', 'http://localhost');
+    const path = join(siteFolder, normalize(decodeURIComponent(pathname === '/' ? '/index.html' : pathname)));
+    try {
+      const bytes = await readFile(path);
+      response.writeHead(200, { 'content-type': types[extname(path)] ?? 'application/octet-stream' });
+      response.end(bytes);
+    } catch {
+      response.writeHead(404);
+      response.end();
+    }
+  });
+  await new Promise((resolve) => server.listen(0, 'localhost', () => resolve(undefined)));
+  const address = server.address();
+  const port = typeof address === 'object' && address !== null ? address.port : 0;
+  return {
+    origin: `http://localhost:${port}`,
+    close: () =>
+      new Promise((resolve) => {
+        server.close(() => resolve());
+        server.closeAllConnections();
+      }),
+  };
+}

@@ -1,0 +1,177 @@
+// Every page and state of the dashboard, one after the other, for whoever wants to look at each.
+
+import { fileURLToPath } from 'node:url';
+import {
+  END_CHOICES,
+  ENDING_WORDS,
+  FRAME_WORDS,
+  KEEP_WORDS,
+  READY_WORDS,
+  RESULT_WORDS,
+  SORENESS_WORDS,
+  START_WORDS,
+  TEST_WORDS,
+} from '@surae/shared';
+import {
+  answerSafety,
+  answerSoreness,
+  beginVisit,
+  endRest,
+  goToFirstSet,
+  keptOfCutOff,
+  openStart,
+  sayEnd,
+  startSet,
+  waitForCount,
+  waitForEnding,
+  waitForResult,
+  words,
+} from './journey.mjs';
+
+/** @typedef {import('playwright-core').Page} Page */
+
+/** @param {string} name */
+const fixture = (name) => fileURLToPath(new URL(`../../../fixtures/${name}`, import.meta.url));
+
+/**
+ * Walks through every page and state and calls `look` at each; what `look` changes of the window it changes back.
+ *
+ * @param {Page} page
+ * @param {string} origin
+ * @param {(name: string) => Promise<void>} look
+ */
+export async function walkStates(page, origin, look) {
+  await openStart(page, origin, { seed: 4, pace: 2 });
+  await look('start');
+  await page.getByText(START_WORDS.add.text, { exact: true }).click();
+  await page.getByLabel(START_WORDS['mass-field'].text).fill('612');
+  await page.getByRole('button', { name: START_WORDS.keep.text }).click();
+  await page.getByText(START_WORDS['mass-range'].text).waitFor();
+  await look('start-form-refused');
+  await page.goto(`${origin}/#/nowhere`);
+  await page.getByRole('heading', { name: FRAME_WORDS['lost-title'].text }).waitFor();
+  await look('lost');
+  await openStart(page, origin, { seed: 4, pace: 2 });
+  await beginVisit(page);
+  await look('soreness');
+  await page.getByRole('button', { name: SORENESS_WORDS.insertion.text }).first().click();
+  await look('soreness-half');
+  await answerSoreness(page, { left: 'no', right: 'mid-portion' });
+  await look('safety');
+  await page.getByRole('checkbox').nth(0).check();
+  await page.getByRole('checkbox').nth(9).check();
+  await look('safety-ticked');
+  await page.getByRole('checkbox').nth(0).uncheck();
+  await page.getByRole('checkbox').nth(9).uncheck();
+  await answerSafety(page);
+  await readyStates(page, look);
+  await runningStates(page, look);
+  await endingStates(page, look);
+  await look('rest');
+  await endRest(page);
+  await page.getByRole('heading', { name: READY_WORDS['title-right'].text }).waitFor();
+  await look('ready-second');
+  await startSet(page, 'right', { placement: 'platform' });
+  await waitForCount(page, 3);
+  await page.keyboard.press(' ');
+  await sayEnd(page, 'right', { reason: 'pain', pain: 7 });
+  await waitForResult(page);
+  await look('result');
+  for (const detail of await page.getByText(RESULT_WORDS.details.text).all()) await detail.click();
+  await page.getByRole('button', { name: RESULT_WORDS['save-report'].text }).nth(1).waitFor();
+  await look('result-details');
+  await page.getByRole('button', { name: RESULT_WORDS.close.text }).click();
+  await page.getByText(RESULT_WORDS.closed.text).waitFor();
+  await look('result-closed');
+  await openStart(page, origin, { seed: 4, pace: 2 });
+  await page.getByRole('link', { name: words(START_WORDS['past-visit']) }).waitFor();
+  await look('start-with-visits');
+  await page.context().setOffline(true);
+  await page.getByText(FRAME_WORDS.offline.text).waitFor();
+  await look('start-offline');
+  await page.context().setOffline(false);
+  await lockedStates(page, origin, look);
+  await brokenStates(page, origin, look);
+}
+
+/** @param {Page} page @param {(name: string) => Promise<void>} look */
+async function readyStates(page, look) {
+  await page.getByRole('heading', { name: READY_WORDS['title-left'].text }).waitFor();
+  await look('ready');
+  await page.getByText(READY_WORDS['other-protocol'].text).click();
+  await look('ready-protocols');
+  await page.getByText(READY_WORDS['other-protocol'].text).click();
+  await page.getByRole('radio', { name: READY_WORDS.replayed.text }).check();
+  const file = page.getByLabel(READY_WORDS['choose-file'].text);
+  await file.setInputFiles(fixture('broken/unknown-unit.csv'));
+  await page.getByText(words(READY_WORDS['file-refused'])).waitFor();
+  await look('ready-file-refused');
+  await page.getByRole('radio', { name: READY_WORDS.heel.text }).check();
+  await file.setInputFiles(fixture('recordings/made/heel-three-raises.csv'));
+  await page.getByText(words(READY_WORDS['file-chosen'])).waitFor();
+  await look('ready-file');
+  await page.getByRole('radio', { name: READY_WORDS.simulated.text }).check();
+}
+
+/** @param {Page} page @param {(name: string) => Promise<void>} look */
+async function runningStates(page, look) {
+  await startSet(page, 'left', { placement: 'foot' });
+  await look('running-waiting');
+  await waitForCount(page, 3);
+  await look('running');
+  await page.getByRole('button', { name: TEST_WORDS.knee.text, exact: true }).click();
+  await page.getByText(words(TEST_WORDS.marked)).waitFor();
+  for (let prompt = 0; prompt < 2; prompt += 1) await page.getByRole('button', { name: /^Prompts given/ }).click();
+  await page.getByRole('button', { name: 'Pain 8' }).click();
+  await page.getByText(TEST_WORDS['prompts-over'].text).waitFor();
+  await look('running-marked');
+  await page.keyboard.press(' ');
+}
+
+/** @param {Page} page @param {(name: string) => Promise<void>} look */
+async function endingStates(page, look) {
+  await waitForEnding(page, 'left');
+  await look('ending');
+  await page.getByRole('radio', { name: END_CHOICES.pain.text, exact: true }).click();
+  await look('ending-pain');
+  await page.getByRole('radio', { name: END_CHOICES.safety.text, exact: true }).click();
+  await look('ending-safety');
+  await page.getByRole('button', { name: ENDING_WORDS.redo.text }).click();
+  await look('ending-again');
+  await page.getByRole('button', { name: ENDING_WORDS['redo-cancel'].text }).click();
+  await sayEnd(page, 'left');
+}
+
+/** @param {Page} page @param {string} origin @param {(name: string) => Promise<void>} look */
+async function lockedStates(page, origin, look) {
+  await openStart(page, origin, { seed: 4, pace: 2 });
+  await beginVisit(page, 'Jonne Vatanen-Ruiz');
+  await answerSoreness(page, { left: 'insertion', right: 'no' });
+  await answerSafety(page, [/Sudden pop or blow to the calf/]);
+  await page.getByRole('heading', { name: READY_WORDS['title-right'].text }).waitFor();
+  await look('ready-locked');
+}
+
+/** @param {Page} page @param {string} origin @param {(name: string) => Promise<void>} look */
+async function brokenStates(page, origin, look) {
+  await goToFirstSet(page, origin, { seed: 4, pace: 2 });
+  await startSet(page, 'left', { placement: 'trunk' });
+  await waitForCount(page, 1);
+  await page.reload();
+  await keptOfCutOff(page, 'left');
+  await look('cut-off');
+  await page.getByRole('button', { name: KEEP_WORDS.redo.text }).click();
+  await startSet(page, 'left', { placement: 'heel' });
+  await page.evaluate(() => {
+    const { add } = IDBObjectStore.prototype;
+    IDBObjectStore.prototype.add = function (value, key) {
+      if (this.name === 'pieces') throw new DOMException('no room', 'QuotaExceededError');
+      return add.call(this, value, key);
+    };
+  });
+  await page.getByText(words(TEST_WORDS.unsaved)).waitFor();
+  await look('running-unsaved');
+  await page.keyboard.press(' ');
+  await page.getByRole('heading', { name: KEEP_WORDS['unsaved-title'].text }).waitFor();
+  await look('unstored');
+}

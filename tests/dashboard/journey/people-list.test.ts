@@ -1,0 +1,29 @@
+import { expect, test } from 'vitest';
+import { bodyOf, sortedVisits } from '../../../apps/dashboard/src/journey/people-list.ts';
+import type { Visit } from '../../../apps/dashboard/src/journey/visit.ts';
+import { madeSet, madeVisit } from '../../support/made-visit.ts';
+
+const named = (id: string, changes: Partial<Visit> = {}): Visit => ({ ...madeVisit(), id, ...changes });
+const answered = { sore: { left: 'no', right: null } } as const;
+
+test('the newest visit that is not finished can be gone on with; the rest is past', () => {
+  const visits = [named('c', { closed: true }), named('b', { sets: [madeSet('left', null)] }), named('a', answered)];
+  const { open, past } = sortedVisits(visits);
+  expect(open?.id).toBe('b');
+  expect(past.map(({ id }) => id)).toEqual(['c', 'a']);
+});
+
+test('one answer makes a visit one to go on with; without any it is left out', () => {
+  expect(sortedVisits([named('a')])).toEqual({ open: undefined, past: [] });
+  expect(sortedVisits([named('a', answered)]).open?.id).toBe('a');
+  expect(sortedVisits([]).open).toBeUndefined();
+});
+
+test('a body is told in words, also what of it is not measured', () => {
+  const person = { id: 'p', name: 'A 17', bodyMassKg: 71.5, heelLeverM: 0.1817, demo: false };
+  expect(bodyOf(person)).toEqual(['71.5 kg', 'heel lever 18.2 cm']);
+  expect(bodyOf({ ...person, bodyMassKg: null, heelLeverM: null })).toEqual([
+    'body mass not measured',
+    'heel lever not measured',
+  ]);
+});

@@ -1,0 +1,105 @@
+import { expect, test } from 'vitest';
+import {
+  currentStep,
+  firstSide,
+  mayAnswerAnew,
+  otherSide,
+  proposedSide,
+  stepsOf,
+} from '../../../apps/dashboard/src/journey/steps.ts';
+import type { Soreness, Visit } from '../../../apps/dashboard/src/journey/visit.ts';
+import { madeSet, madeVisit } from '../../support/made-visit.ts';
+
+const withSore = (left: Soreness | null, right: Soreness | null): Visit => ({ ...madeVisit(), sore: { left, right } });
+const sore: readonly Soreness[] = ['mid-portion', 'insertion', 'both-places'];
+const idsOf = (visit: Visit): string[] => stepsOf(visit).map(({ id }) => id);
+
+test('the other side of the other side is the side', () => {
+  expect([otherSide('left'), otherSide('right')]).toEqual(['right', 'left']);
+});
+
+test('the less sore side comes first; left when both are alike or not known', () => {
+  for (const place of sore) {
+    expect(proposedSide(withSore(place, 'no'))).toBe('right');
+    expect(proposedSide(withSore(place, null))).toBe('right');
+    expect(proposedSide(withSore('no', place))).toBe('left');
+    for (const other of sore) expect(proposedSide(withSore(place, other))).toBe('left');
+  }
+  expect(proposedSide(withSore('no', 'no'))).toBe('left');
+  expect(proposedSide(withSore(null, null))).toBe('left');
+});
+
+test('for every answer about soreness the order of the steps is the same, and each side is tested once', () => {
+  const answers = [null, 'no', ...sore] as const;
+  for (const left of answers)
+    for (const right of answers) {
+      const visit = withSore(left, right);
+      const first = proposedSide(visit);
+      const second = otherSide(first);
+      expect(stepsOf(visit).map(({ id, side }) => [id, side])).toEqual([
+        ['soreness', null],
+        ['safety', null],
+        ['test-first', first],
+        ['ending-first', first],
+        ['rest', second],
+        ['test-second', second],
+        ['ending-second', second],
+        ['result', null],
+      ]);
+    }
+});
+
+test('a chosen side goes before the proposal, and what was done goes before both', () => {
+  const chosen: Visit = { ...withSore('no', 'insertion'), first: 'right' };
+  expect(firstSide(chosen)).toBe('right');
+  expect(firstSide({ ...chosen, sets: [madeSet('left', null)] })).toBe('left');
+  expect(firstSide({ ...withSore('insertion', 'no'), first: 'left' })).toBe('left');
+});
+
+test('a set that was set aside decides nothing', () => {
+  const aside = madeSet('left', null, { setAside: true });
+  expect(firstSide({ ...withSore('insertion', 'no'), sets: [aside] })).toBe('right');
+  expect(firstSide({ ...withSore('insertion', 'no'), sets: [aside, madeSet('right', null)] })).toBe('right');
+});
+
+test('the current step is the first that is not done', () => {
+  const safety = { listVersion: '1', seenWhole: true, ticked: [], overridden: [], at: '' };
+  const first = madeSet('left', null);
+  const second = madeSet('right', null);
+  const begun: Visit = { ...withSore('no', 'no'), safety };
+  const states: [Visit, string][] = [
+    [madeVisit(), 'soreness'],
+    [withSore('no', null), 'soreness'],
+    [withSore('no', 'no'), 'safety'],
+    [begun, 'test-first'],
+    [{ ...begun, sets: [{ ...first, stoppedAt: null, end: null }] }, 'test-first'],
+    [{ ...begun, sets: [{ ...first, end: null }] }, 'ending-first'],
+    [{ ...begun, sets: [first] }, 'rest'],
+    [{ ...begun, sets: [first], restS: 0 }, 'test-second'],
+    [{ ...begun, sets: [first, { ...second, end: null }], restS: 120 }, 'ending-second'],
+    [{ ...begun, sets: [first, second], restS: 120 }, 'result'],
+    [{ ...begun, sets: [first, second], restS: 120, closed: true }, 'result'],
+    // the second set was set aside to be done again
+    [{ ...begun, sets: [first, { ...second, setAside: true }], restS: 120 }, 'test-second'],
+  ];
+  for (const [visit, id] of states) expect(currentStep(visit).id).toBe(id);
+});
+
+test('steps have ids of their own', () => {
+  const ids = idsOf(madeVisit());
+  expect(new Set(ids).size).toBe(ids.length);
+});
+
+test('soreness and the safety list may be answered anew until a set counts, the other steps never', () => {
+  const safety = { listVersion: '1', seenWhole: true, ticked: [], overridden: [], at: '' };
+  const answered: Visit = { ...withSore('no', 'no'), safety };
+  const open = (visit: Visit): string[] =>
+    stepsOf(visit)
+      .filter((step) => mayAnswerAnew(visit, step))
+      .map(({ id }) => id);
+  expect(open(madeVisit())).toEqual([]);
+  expect(open(withSore('no', 'no'))).toEqual(['soreness']);
+  expect(open(answered)).toEqual(['soreness', 'safety']);
+  expect(open({ ...answered, sets: [madeSet('left', null, { setAside: true })] })).toEqual(['soreness', 'safety']);
+  expect(open({ ...answered, sets: [madeSet('left', null)] })).toEqual([]);
+});

@@ -1,0 +1,158 @@
+import { SAFETY_LIST_VERSION } from '@surae/shared';
+import { MemoryStore } from '@surae/storage';
+import { describe, expect, test } from 'vitest';
+import { currentStep, stepsOf } from '../../../apps/dashboard/src/journey/steps.ts';
+import type { SetChoice, SetEnd } from '../../../apps/dashboard/src/journey/visit.ts';
+import { SafetyLockError, VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
+import type { VisitEvent } from '../../../apps/dashboard/src/journey/visit-events.ts';
+
+/** A clock of which each look is a second later. */
+function steppingClock(): { isoNow(): string } {
+  let seconds = 0;
+  return { isoNow: () => new Date(Date.UTC(2026, 2, 1, 9, 0, seconds++)).toISOString() };
+}
+
+const choice = (side: SetChoice['side'], origin: SetChoice['origin'] = 'simulated'): SetChoice => ({
+  side,
+  protocolId: 'single-leg.floor',
+  protocolFingerprint: 'f',
+  placement: 'foot',
+  origin,
+});
+const clear = { listVersion: SAFETY_LIST_VERSION, seenWhole: true, ticked: [], overridden: [] };
+const end: SetEnd = { reason: 'fatigue', painPeak: 2, exertion: 9 };
+
+async function visitIn(store: MemoryStore): Promise<{ book: VisitBook; id: string }> {
+  const book = new VisitBook(store, steppingClock(), 'test');
+  const person = await book.addPerson({ name: 'A 17', bodyMassKg: 71.5, heelLeverM: null, demo: false });
+  return { book, id: await book.beginVisit(person.id) };
+}
+
+describe('people', () => {
+  test('who was added is found, alone and among all', async () => {
+    const book = new VisitBook(new MemoryStore(), steppingClock(), 'test');
+    const a = await book.addPerson({ name: 'A 17', bodyMassKg: 71.5, heelLeverM: null, demo: false });
+    const b = await book.addPerson({ name: 'B 4', bodyMassKg: null, heelLeverM: 0.18, demo: false });
+    expect(await book.people()).toEqual([a, b]);
+    expect(await book.person(b.id)).toEqual({ id: b.id, name: 'B 4', bodyMassKg: null, heelLeverM: 0.18, demo: false });
+  });
+
+  test('an id that is nobody, or no person, finds nobody', async () => {
+    const { book, id } = await visitIn(new MemoryStore());
+    expect(await book.person('nobody')).toBeUndefined();
+    expect(await book.person(id)).toBeUndefined();
+  });
+});
+
+describe('visits', () => {
+  test('the newest stands first, and other people have their own', async () => {
+    const { book, id } = await visitIn(new MemoryStore());
+    const { personId } = (await book.visit(id))!;
+    const later = await book.beginVisit(personId);
+    const other = await book.addPerson({ name: 'B 4', bodyMassKg: null, heelLeverM: null, demo: false });
+    await book.beginVisit(other.id);
+    expect((await book.visitsOf(personId)).map((visit) => visit.id)).toEqual([later, id]);
+  });
+
+  test('an id that is no visit finds none', async () => {
+    const { book, id } = await visitIn(new MemoryStore());
+    const { personId } = (await book.visit(id))!;
+    expect(await book.visit(personId)).toBeUndefined();
+    expect(await book.visit('nothing')).toBeUndefined();
+  });
+
+  test('every event is told to who listens, after it is kept', async () => {
+    const { book, id } = await visitIn(new MemoryStore());
+    let told = 0;
+    book.addEventListener('visit-changed', () => (told += 1));
+    await book.record(id, { kind: 'visit-sore', sore: { left: 'no', right: 'no' } });
+    expect(told).toBe(1);
+  });
+});
+
+/** The events of a whole visit, each with the step that follows it; ids of sets are filled in while it goes. */
+const journey: readonly (readonly [(sets: readonly string[]) => VisitEvent, string])[] = [
+  [() => ({ kind: 'visit-sore', sore: { left: 'insertion', right: 'no' } }), 'safety'],
+  [() => ({ kind: 'visit-safety', safety: clear }), 'test-first'],
+  [() => ({ kind: 'visit-first', first: 'left' }), 'test-first'],
+  [() => ({ kind: 'set-begun', choice: choice('left'), bytesId: 'b1' }), 'test-first'],
+  [([first]) => ({ kind: 'set-mark', setId: first, mark: { atS: 3, criterion: 'knee' } }), 'test-first'],
+  [([first]) => ({ kind: 'set-stopped', setId: first, liveCount: 12 }), 'ending-first'],
+  [([first]) => ({ kind: 'set-aside', setId: first, why: 'set-up' }), 'test-first'],
+  [() => ({ kind: 'set-begun', choice: choice('left'), bytesId: 'b2' }), 'test-first'],
+  [([, again]) => ({ kind: 'set-stopped', setId: again, liveCount: 14 }), 'ending-first'],
+  [([, again]) => ({ kind: 'set-end', setId: again, end }), 'rest'],
+  [() => ({ kind: 'rest-over', restS: 125 }), 'test-second'],
+  [() => ({ kind: 'set-begun', choice: choice('right'), bytesId: 'b3' }), 'test-second'],
+  [([, , third]) => ({ kind: 'set-stopped', setId: third, liveCount: 15 }), 'ending-second'],
+  [([, , third]) => ({ kind: 'set-end', setId: third, end }), 'result'],
+  [() => ({ kind: 'visit-closed' }), 'result'],
+];
+
+test('a program that is started anew after any event is at the same step with the same visit', async () => {
+  const store = new MemoryStore();
+  const { book, id } = await visitIn(store);
+  const sets: string[] = [];
+  expect(currentStep((await book.visit(id))!).id).toBe('soreness');
+  for (const [eventOf, step] of journey) {
+    const event = eventOf(sets);
+    const documentId = await book.record(id, event);
+    if (event.kind === 'set-begun') sets.push(documentId);
+    const before = (await book.visit(id))!;
+    const after = (await new VisitBook(store, steppingClock(), 'again').visit(id))!;
+    expect(after).toEqual(before);
+    expect(currentStep(after).id, event.kind).toBe(step);
+  }
+  const done = (await book.visit(id))!;
+  expect(stepsOf(done).every((one) => one.isDone(done))).toBe(true);
+  expect(done.sets.map(({ choice: { side }, setAside }) => [side, setAside])).toEqual([
+    ['left', true],
+    ['left', false],
+    ['right', false],
+  ]);
+});
+
+test('nothing that was stored is taken back or changed by what follows', async () => {
+  const store = new MemoryStore();
+  const { book, id } = await visitIn(store);
+  const sets: string[] = [];
+  const kept = new Map<string, unknown>();
+  for (const [eventOf] of journey) {
+    const event = eventOf(sets);
+    const documentId = await book.record(id, event);
+    if (event.kind === 'set-begun') sets.push(documentId);
+    kept.set(documentId, await store.document(documentId));
+  }
+  for (const [documentId, document] of kept) expect(await store.document(documentId)).toEqual(document);
+});
+
+describe('the last gate before a set', () => {
+  test('a live set is refused until the list is answered, whole and clear, and then nothing is stored', async () => {
+    const store = new MemoryStore();
+    const { book, id } = await visitIn(store);
+    const live: VisitEvent = { kind: 'set-begun', choice: choice('left', 'live'), bytesId: 'b' };
+    await expect(book.record(id, live)).rejects.toThrow(SafetyLockError);
+    await book.record(id, { kind: 'visit-safety', safety: { ...clear, seenWhole: false } });
+    await expect(book.record(id, live)).rejects.toMatchObject({ why: ['not-seen-whole'] });
+    await book.record(id, { kind: 'visit-safety', safety: { ...clear, ticked: ['safety.rupture'] } });
+    await expect(book.record(id, live)).rejects.toMatchObject({ why: ['locked'] });
+    expect((await book.visit(id))!.sets).toEqual([]);
+    await book.record(id, { kind: 'visit-safety', safety: clear });
+    await book.record(id, live);
+    expect((await book.visit(id))!.sets).toHaveLength(1);
+  });
+
+  test('a simulated and a replayed set run under any lock', async () => {
+    const { book, id } = await visitIn(new MemoryStore());
+    await book.record(id, { kind: 'visit-safety', safety: { ...clear, ticked: ['safety.rupture'] } });
+    await book.record(id, { kind: 'set-begun', choice: choice('left', 'simulated'), bytesId: 'b1' });
+    await book.record(id, { kind: 'set-begun', choice: choice('right', 'replayed'), bytesId: 'b2' });
+    expect((await book.visit(id))!.sets).toHaveLength(2);
+  });
+
+  test('a live set of a visit that does not exist is refused', async () => {
+    const book = new VisitBook(new MemoryStore(), steppingClock(), 'test');
+    const live: VisitEvent = { kind: 'set-begun', choice: choice('left', 'live'), bytesId: 'b' };
+    await expect(book.record('nowhere', live)).rejects.toMatchObject({ why: ['not-asked'] });
+  });
+});

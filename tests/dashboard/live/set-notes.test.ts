@@ -1,0 +1,27 @@
+import { FLOOR, TOLERANCE_PROBE } from '@surae/shared';
+import { expect, test } from 'vitest';
+import { setNotes } from '../../../apps/dashboard/src/live/set-notes.ts';
+
+const calm = { count: 3, timeS: 8, isFlat: false, pain: null, prompts: 0, unsaved: null, parameters: FLOOR.parameters };
+
+test('a set that runs well has no lines', () => {
+  expect(setNotes(calm)).toEqual([]);
+  expect(setNotes({ ...calm, pain: 5, prompts: 1 })).toEqual([]);
+});
+
+test('pain above the limit of the protocol is said first', () => {
+  const lines = setNotes({ ...calm, pain: 6, isFlat: true });
+  expect(lines).toEqual(['Pain above the limit of 5: stop.', 'No movement seen for 2 seconds. Look at the sensor.']);
+});
+
+test('samples that are not written are said with the reason', () => {
+  const [line] = setNotes({ ...calm, unsaved: 'the disk is full' });
+  expect(line).toContain('the disk is full');
+  expect(line).toContain('still held');
+});
+
+test('two prompts, and the end of a fixed count, are said', () => {
+  expect(setNotes({ ...calm, prompts: 2 })).toHaveLength(1);
+  const probe = setNotes({ ...calm, count: 10, parameters: TOLERANCE_PROBE.parameters });
+  expect(probe).toEqual(['All repetitions of this protocol are done: stop.']);
+});

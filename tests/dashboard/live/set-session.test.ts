@@ -1,0 +1,94 @@
+import { MemoryStore } from '@surae/storage';
+import { expect, test } from 'vitest';
+import type { SetChoice } from '../../../apps/dashboard/src/journey/visit.ts';
+import { VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
+import { setOf } from '../../../apps/dashboard/src/journey/visit-events.ts';
+import { type EventKeeper, SetSession } from '../../../apps/dashboard/src/live/set-session.ts';
+import { HandClock } from '../../support/hand-clock.ts';
+import { DeadSensor, HandSensor } from '../../support/hand-sensor.ts';
+import { heelSet } from '../../support/heel-set.ts';
+
+const choice: SetChoice = {
+  side: 'left',
+  protocolId: 'single-leg.floor',
+  protocolFingerprint: 'abc',
+  placement: 'heel',
+  origin: 'simulated',
+};
+
+async function parts(sensor = new HandSensor()) {
+  const store = new MemoryStore();
+  const book = new VisitBook(store, { isoNow: () => '2026-03-01T09:30:00.000+01:00' }, 'tester');
+  const visitId = await book.beginVisit('somebody');
+  return { store, book, visitId, clock: new HandClock(), sensor, choice, heelLeverM: null };
+}
+
+test('bytes are opened and the beginning is kept before the first sample comes', async () => {
+  const order: string[] = [];
+  class Watched extends HandSensor {
+    override start(listener: Parameters<HandSensor['start']>[0]): Promise<void> {
+      order.push('sensor');
+      return super.start(listener);
+    }
+  }
+  const given = await parts(new Watched());
+  const { store, book } = given;
+  const session = await SetSession.begin(
+    {
+      ...given,
+      store: { openBytes: () => (order.push('bytes'), store.openBytes()) },
+      book: { record: (id, event) => (order.push(event.kind), book.record(id, event)) },
+    },
+    {},
+  );
+  expect(order).toEqual(['bytes', 'set-begun', 'sensor']);
+  const visit = await book.visit(given.visitId);
+  const set = setOf(visit!, 'left');
+  expect(set).toMatchObject({ id: session.setId, choice, stoppedAt: null });
+  expect(await store.openStreams()).toEqual([set?.bytesId]);
+});
+
+test('a fault is kept at the time of the newest sample', async () => {
+  const given = await parts();
+  const session = await SetSession.begin(given, {});
+  given.sensor.give(heelSet(2), 2000);
+  expect(await session.mark('knee')).toEqual({ atS: 7, criterion: 'knee' });
+  const visit = await given.book.visit(given.visitId);
+  expect(setOf(visit!, 'left')?.marks).toEqual([{ atS: 7, criterion: 'knee' }]);
+});
+
+test('a source that gives nothing leaves no set behind', async () => {
+  const given = await parts(new DeadSensor());
+  await expect(SetSession.begin(given, {})).rejects.toMatchObject({ code: 'nothing-recorded' });
+  const visit = await given.book.visit(given.visitId);
+  expect(setOf(visit!, 'left')).toBeUndefined();
+  expect(visit?.sets.map(({ setAside }) => setAside)).toEqual([true]);
+});
+
+test('pain, prompts and a hidden page are kept in their order, at the time of the newest sample', async () => {
+  const given = await parts();
+  const session = await SetSession.begin(given, {});
+  await session.note('prompts', 1);
+  given.sensor.give(heelSet(2), 2000);
+  await session.note('pain', 4);
+  await session.note('hidden', 2.5);
+  const visit = await given.book.visit(given.visitId);
+  expect(setOf(visit!, 'left')?.notes).toEqual([
+    { atS: 0, what: 'prompts', value: 1 },
+    { atS: 7, what: 'pain', value: 4 },
+    { atS: 7, what: 'hidden', value: 2.5 },
+  ]);
+});
+
+test('marks that are stored are known to the session, and one that is refused is not', async () => {
+  const given = await parts();
+  let refuses = false;
+  const book: EventKeeper = {
+    record: (id, event) => (refuses ? Promise.reject(new Error('No room.')) : given.book.record(id, event)),
+  };
+  const session = await SetSession.begin({ ...given, book }, {});
+  await session.mark('lean');
+  refuses = true;
+  await expect(session.mark('knee')).rejects.toThrow('No room.');
+  expect(session.marks).toEqual([{ atS: 0, criterion: 'lean' }]);
+});

@@ -1,0 +1,109 @@
+import { createHash } from 'node:crypto';
+import { assess, defaultSettings } from '@surae/analysis';
+import { expect, test } from 'vitest';
+import { assessFile } from '../../../apps/cli/src/assess-file.ts';
+import { CsvReport } from '../../../apps/cli/src/report-csv.ts';
+import { usualSettings } from '../../../apps/cli/src/settings-file.ts';
+import type { GivenAbout } from '../../../apps/cli/src/work-list.ts';
+import type { Person } from '../../../apps/dashboard/src/journey/person.ts';
+import { assessmentRequest, recordingOf } from '../../../apps/dashboard/src/result/assessment.ts';
+import { bytesFile, repetitionFile, reportFile, sampleFiles } from '../../../apps/dashboard/src/result/set-files.ts';
+import { settingsHash } from '../../../apps/dashboard/src/result/settings-hash.ts';
+import { csvRows } from '../../support/csv-rows.ts';
+import { handMadeRefusal } from '../../support/hand-made-outcome.ts';
+import { madeSet } from '../../support/made-visit.ts';
+import { MemoryIo } from '../../support/memory-io.ts';
+import { simulatedStream } from '../../support/simulated-stream.ts';
+
+const person: Person = { id: 'p', name: 'Ines Okafor-Lind', bodyMassKg: 70, heelLeverM: 0.18, demo: true };
+
+/** A set on the foot as the screen assesses it, and its files. */
+function onScreen() {
+  const bytes = simulatedStream('foot', 3, 6);
+  const bare = madeSet('left', null);
+  const set = madeSet('left', null, { choice: { ...bare.choice, placement: 'foot' } });
+  const recording = recordingOf(set, bytes);
+  const report = assess({ groups: recording.groups }, assessmentRequest(set, person), defaultSettings());
+  return { set, recording, report, bytes };
+}
+
+test('the samples that were saved give the command line the same counts, verdicts, heights and hashes', async () => {
+  const { set, recording, report } = onScreen();
+  const [file, ...more] = sampleFiles(set, recording);
+  expect(more).toEqual([]);
+  const memory = new MemoryIo();
+  memory.files.set('saved.csv', String(file.content));
+  const about: GivenAbout = {
+    ...handMadeRefusal().item.about,
+    side: 'left',
+    placement: 'foot',
+    protocol: set.choice.protocolId,
+    heelLeverMm: 180,
+    bodyMassKg: 70,
+  };
+  const item = { file: 'saved.csv', path: 'saved.csv', about, carried: { end_reason: 'fatigue' }, refusal: undefined };
+  const outcome = await assessFile(item, usualSettings(), memory.io);
+  if (outcome.status === 'refused') throw new Error(outcome.reason);
+  expect(report.count.attempted).toBe(6);
+  expect(outcome.report.count).toEqual(report.count);
+  expect(outcome.report.repetitions).toEqual(report.repetitions);
+  expect(outcome.settingsHash).toBe(settingsHash(defaultSettings(), report));
+  expect(outcome.sha256).toBe(createHash('sha256').update(String(file.content)).digest('hex'));
+
+  // and its table of repetitions holds the same figures under the same names
+  const csv = new CsvReport({ folder: 'out', replace: false }, [], memory.io);
+  csv.add({ ...outcome, item: { ...item, carried: {} } });
+  csv.write();
+  const ours = csvRows(String(repetitionFile(set, report).content));
+  const theirs = csvRows(memory.text('out/repetitions.csv'));
+  expect(ours).toHaveLength(6);
+  ours.forEach((row, i) => expect(theirs[i]).toMatchObject(row));
+});
+
+test('the report says from what bytes, by which settings and by which software it was made', () => {
+  const { set, recording, report, bytes } = onScreen();
+  const whole = Buffer.concat(bytes.pieces);
+  const { sha256 } = recording.source;
+  expect(sha256).toBe(createHash('sha256').update(whole).digest('hex'));
+  const provenance = { sha256, settingsHash: settingsHash(defaultSettings(), report), software: 'surae 9.9.9' };
+  const content = JSON.parse(String(reportFile(set, report, provenance).content)) as Record<
+    string,
+    Record<string, unknown>
+  >;
+  expect(content['provenance']).toEqual({
+    sha256,
+    settings_hash: provenance.settingsHash,
+    protocol_hash: createHash('sha256').update(report.protocol.fingerprint).digest('hex'),
+    software: 'surae 9.9.9',
+  });
+  expect(content['report']).toMatchObject({ count: report.count, protocol: report.protocol });
+  expect(content['set']).toMatchObject({ choice: set.choice, liveCount: 0, end: set.end });
+});
+
+test('no file and no name of a file holds the name of the person', () => {
+  const { set, recording, report } = onScreen();
+  const provenance = { sha256: 'a', settingsHash: 'b', software: 'c' };
+  const files = [...sampleFiles(set, recording), repetitionFile(set, report), reportFile(set, report, provenance)];
+  expect(files.map(({ name }) => name)).toEqual([
+    'surae-20260301-0930-left-samples.csv',
+    'surae-20260301-0930-left-repetitions.csv',
+    'surae-20260301-0930-left-report.json',
+  ]);
+  for (const { name, content } of files) expect(`${name} ${String(content)}`).not.toMatch(/ines|okafor|lind/i);
+});
+
+test('bytes that cannot be read are saved as they are kept', () => {
+  const { set, bytes } = onScreen();
+  const { name, content } = bytesFile(set, bytes);
+  expect(name).toBe('surae-20260301-0930-left-bytes.bin');
+  expect(Buffer.concat(bytes.pieces).equals(content as Uint8Array)).toBe(true);
+});
+
+test('a recording with two clocks makes two files', () => {
+  const { set, recording } = onScreen();
+  const twice = { ...recording, groups: [...recording.groups, ...recording.groups] };
+  expect(sampleFiles(set, twice).map(({ name }) => name)).toEqual([
+    'surae-20260301-0930-left-samples-1.csv',
+    'surae-20260301-0930-left-samples-2.csv',
+  ]);
+});

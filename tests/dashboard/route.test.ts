@@ -1,0 +1,23 @@
+import { expect, test } from 'vitest';
+import { hashOf, routeOf } from '../../apps/dashboard/src/route.ts';
+
+test('no hash, and a bare one, are the start', () => {
+  for (const hash of ['', '#', '#/', '#//']) expect(routeOf(hash), hash).toEqual({ page: 'start' });
+});
+
+test('a visit is named by its id, whatever characters it has', () => {
+  for (const visitId of ['a1', 'with space', 'ä/ö?#&%']) {
+    expect(routeOf(hashOf({ page: 'visit', visitId }))).toEqual({ page: 'visit', visitId });
+  }
+  expect(hashOf({ page: 'visit', visitId: 'a/b' })).toBe('#/visit/a%2Fb');
+});
+
+test('any other place is lost, also one whose id cannot be read', () => {
+  for (const hash of ['#/visit', '#/visit/a/b', '#/elsewhere', '#/visit/%E0%A4%A']) {
+    expect(routeOf(hash), hash).toEqual({ page: 'lost' });
+  }
+});
+
+test('the start and a lost place lead to the start', () => {
+  expect([hashOf({ page: 'start' }), hashOf({ page: 'lost' })]).toEqual(['#/', '#/']);
+});

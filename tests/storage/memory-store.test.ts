@@ -1,0 +1,12 @@
+import { MemoryStore } from '@surae/storage';
+import { expect, test } from 'vitest';
+import { note, storeLaws } from '../support/store-laws.ts';
+
+storeLaws(() => Promise.resolve(new MemoryStore()));
+
+test('two stores in memory know nothing of each other', async () => {
+  const [one, two] = [new MemoryStore(), new MemoryStore()];
+  const { id } = await one.add(note('here'));
+  one.close();
+  expect(await two.document(id)).toBeUndefined();
+});

@@ -1,0 +1,20 @@
+/** Words that no page and no report says about a person or a result. */
+export const JUDGING_WORDS: readonly RegExp[] = [
+  /\bdeficit/i,
+  /\bweak\b/i,
+  /\bfails?\b/i,
+  /\bbad\b/i,
+  /\bgood\b(?! repetition)/i,
+  /\binjured\b/i,
+  /\bhealthy\b/i,
+  /\bnormal\b/i,
+  /\bonly managed\b/i,
+  /\bsignificant/i,
+  /\byou must\b/i,
+  /\bsafe\b/i,
+  /\bcleared\b/i,
+  /\bprevents?\b/i,
+  /\bOK\b/,
+  /\bmalinger/i,
+  /\bpoor\b/i,
+];
