@@ -32,21 +32,19 @@ export const goals = {
  * behind this, and the table says which goals are missed. An entry goes when its goal is reached.
  */
 export const shortOfGoal = {
-  heel: { hard: { topP95Ms: 32 }, field: { topP95Ms: 38, exact: 0.95 } },
-  foot: { hard: { topP95Ms: 26 }, field: { topP95Ms: 28, heightRmseMm: 3.4 } },
+  heel: { hard: { topP95Ms: 16 }, field: { topP95Ms: 17 } },
+  foot: { field: { topP95Ms: 16, heightRmseMm: 3 } },
   'foot without gyroscope': {
-    hard: { topP95Ms: 35 },
-    field: { topP95Ms: 36, heightRmseMm: 4.2 },
+    hard: { topP95Ms: 18 },
+    field: { topP95Ms: 20, heightRmseMm: 3.9 },
   },
   trunk: {
-    typical: { topP95Ms: 90, exact: 0.95 },
-    hard: { topP95Ms: 230, exact: 0.58, withinOne: 0.78, countWidthMean: 4.6 },
-    field: { topP95Ms: 285, exact: 0.52, withinOne: 0.78, f1: 0.96, heightRmseMm: 9.9, countWidthMean: 5.4 },
+    hard: { topP95Ms: 100, countWidthMean: 3.7 },
+    field: { topP95Ms: 125, exact: 0.55, withinOne: 0.79, countWidthMean: 4.6 },
   },
   platform: {
-    typical: { topP95Ms: 90, exact: 0.95 },
-    hard: { topP95Ms: 235, exact: 0.55, withinOne: 0.76, f1: 0.96, countWidthMean: 5.1 },
-    field: { topP95Ms: 235, exact: 0.5, withinOne: 0.7, f1: 0.945, heightRmseMm: 9.3, countWidthMean: 5.8 },
+    hard: { topP95Ms: 100, exact: 0.61, withinOne: 0.88, f1: 0.973, countWidthMean: 4.4 },
+    field: { topP95Ms: 130, exact: 0.5, withinOne: 0.77, f1: 0.955, countWidthMean: 5.1 },
   },
 };
 

@@ -7,7 +7,7 @@ test('angles are given in degrees and kept in radians', () => {
   const { pitch, steepestRad, tiltURad, tiltAccelerometerOnlyURad } = heelDefaults;
   expect(
     [steepestRad, tiltURad, tiltAccelerometerOnlyURad].map((angle) => Number(inDegrees(angle).toFixed(9))),
-  ).toEqual([66, 0.5, 1.2]);
+  ).toEqual([66, 0.35, 0.7]);
   for (const angle of [pitch.tiltSdRad, pitch.driftSdRad, pitch.slip.leastRad, pitch.rest.toleranceRad]) {
     // a number of degrees that was not converted would be above 6 degrees
     expect(inDegrees(angle)).toBeLessThan(6);
