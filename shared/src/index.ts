@@ -2,18 +2,14 @@ export type { Column } from './columns/column.ts';
 export { BELOW_SHARES, COUNT_SHARES } from './columns/height-shares.ts';
 export { REPETITION_COLUMNS } from './columns/repetition-columns.ts';
 export { SET_COLUMNS } from './columns/set-columns.ts';
-export { CRITERION_IDS, type CriterionId, FAULT_KINDS, type FaultKind } from './criterion.ts';
+export type { CriterionEntry, Observability, ObservingPlacement } from './criteria/criterion-entry.ts';
+export { CRITERIA, CRITERION_IDS, type CriterionId } from './criterion.ts';
 export type { Entry, EvidenceMark } from './entry.ts';
-export {
-  OBSERVABILITY,
-  type Observability,
-  type ObservabilityEntry,
-  type ObservingPlacement,
-} from './observability.ts';
+export { FAULT_KINDS, type FaultKind } from './fault-kind.ts';
+export { OBSERVABILITY, type ObservabilityEntry } from './observability.ts';
+export type { ChoiceParameter, NumberParameter } from './parameter.ts';
 export type {
-  ChoiceParameter,
   EndReason,
-  NumberParameter,
   ParameterName,
   Protocol,
   ProtocolParameters,

@@ -1,11 +1,6 @@
-import type { CriterionId } from './criterion.ts';
+import type { Observability, ObservingPlacement } from './criteria/criterion-entry.ts';
+import { CRITERIA, CRITERION_IDS, type CriterionId } from './criterion.ts';
 import type { Entry } from './entry.ts';
-
-/** How far a placement can see something. */
-export type Observability = 'measured' | 'inferred' | 'not-observed';
-
-/** Where the sensor sits. */
-export type ObservingPlacement = 'heel' | 'foot' | 'trunk' | 'platform';
 
 /** What one placement sees of one thing, and what it takes. */
 export interface ObservabilityEntry extends Entry {
@@ -44,74 +39,11 @@ export const OBSERVABILITY: readonly ObservabilityEntry[] = [
     by: { heel: 'inferred', foot: 'inferred', trunk: 'measured', platform: 'measured' },
     note: 'From the heel or the foot by the model of the foot lever only.',
   },
-  {
+  ...CRITERION_IDS.map((id) => ({
     ...ours,
-    id: 'observability.height',
-    subject: 'height',
-    by: { heel: 'measured', foot: 'measured', trunk: 'not-observed', platform: 'not-observed' },
-    note: 'The criterion is on the height of the heel.',
-  },
-  {
-    ...ours,
-    id: 'observability.return',
-    subject: 'return',
-    by: { heel: 'measured', foot: 'measured', trunk: 'inferred', platform: 'measured' },
-    note: 'Trunk: the level is known only from one standstill to the next.',
-  },
-  {
-    ...ours,
-    id: 'observability.tempo',
-    subject: 'tempo',
-    by: { heel: 'measured', foot: 'measured', trunk: 'measured', platform: 'measured' },
-    note: 'The period is judged, not the phase against the beat.',
-  },
-  {
-    ...ours,
-    id: 'observability.rest',
-    subject: 'rest',
-    by: { heel: 'measured', foot: 'measured', trunk: 'measured', platform: 'measured' },
-    note: 'From the end of one repetition to the start of the next.',
-  },
-  {
-    ...ours,
-    id: 'observability.knee',
-    subject: 'knee',
-    by: { heel: 'not-observed', foot: 'not-observed', trunk: 'not-observed', platform: 'inferred' },
-    note: 'A force signature only asks for a second look; a sensor on the shank or a tester sees the knee.',
-  },
-  {
-    ...ours,
-    id: 'observability.lean',
-    subject: 'lean',
-    by: { heel: 'not-observed', foot: 'not-observed', trunk: 'measured', platform: 'not-observed' },
-    note: 'A platform would need its centre of pressure, and then infers it with caution.',
-  },
-  {
-    ...ours,
-    id: 'observability.hands',
-    subject: 'hands',
-    by: { heel: 'not-observed', foot: 'not-observed', trunk: 'not-observed', platform: 'measured' },
-    note: 'Only the force under the foot shows weight that the hands carry.',
-  },
-  {
-    ...ours,
-    id: 'observability.bounce',
-    subject: 'bounce',
-    by: { heel: 'measured', foot: 'inferred', trunk: 'inferred', platform: 'measured' },
-    note: 'Foot and trunk see the speed at contact through their own filtering.',
-  },
-  {
-    ...ours,
-    id: 'observability.other-foot',
-    subject: 'other-foot',
-    by: { heel: 'not-observed', foot: 'not-observed', trunk: 'not-observed', platform: 'not-observed' },
-    note: 'A second sensor or a tester sees the other foot.',
-  },
-  {
-    ...ours,
-    id: 'observability.gap',
-    subject: 'gap',
-    by: { heel: 'measured', foot: 'measured', trunk: 'measured', platform: 'measured' },
-    note: 'Missing samples are seen by every placement.',
-  },
+    id: `observability.${id}`,
+    subject: id,
+    by: CRITERIA[id].by,
+    note: CRITERIA[id].note,
+  })),
 ];

@@ -1,16 +1,6 @@
+import type { CriterionParameters } from './criterion.ts';
 import type { Entry } from './entry.ts';
-
-/** A number of a protocol, with the range that a tester may choose from; `null` means the protocol sets none. */
-export interface NumberParameter extends Entry {
-  readonly value: number | null;
-  readonly allowed: { readonly least: number; readonly most: number };
-}
-
-/** A choice of a protocol among named alternatives. */
-export interface ChoiceParameter<Choice extends string = string> extends Entry {
-  readonly value: Choice;
-  readonly allowed: readonly Choice[];
-}
+import type { ChoiceParameter, NumberParameter } from './parameter.ts';
 
 export type Surface = 'floor' | 'incline10' | 'step';
 export type ReferenceRule = 'best-two-of-familiarisation' | 'best-two-of-first-repetitions';
@@ -25,8 +15,8 @@ export type EndReason =
   | 'cap'
   | 'fixed-count-done';
 
-/** Every parameter of a heel-raise protocol; changing any of them makes another protocol. */
-export interface ProtocolParameters {
+/** Every parameter of a heel-raise protocol, those of its criteria among them; changing any of them makes another protocol. */
+export interface ProtocolParameters extends CriterionParameters {
   readonly surface: ChoiceParameter<Surface>;
   readonly legs: ChoiceParameter<'single' | 'double'>;
   readonly knee: ChoiceParameter<'straight' | 'bent'>;
@@ -40,23 +30,6 @@ export interface ProtocolParameters {
   readonly cycleTarget: NumberParameter;
   readonly upTarget: NumberParameter;
   readonly downTarget: NumberParameter;
-  readonly heightFraction: NumberParameter;
-  readonly returnHeight: NumberParameter;
-  readonly returnFraction: NumberParameter;
-  readonly cycleTolerance: NumberParameter;
-  readonly cycleFaultsInARow: NumberParameter;
-  readonly lowDwellMost: NumberParameter;
-  readonly kneeFlexionMost: NumberParameter;
-  readonly kneeChangeMost: NumberParameter;
-  readonly kneeDipFraction: NumberParameter;
-  readonly kneePeakFraction: NumberParameter;
-  readonly leanMost: NumberParameter;
-  readonly handsFraction: NumberParameter;
-  readonly handsLeast: NumberParameter;
-  readonly bounceSpeed: NumberParameter;
-  readonly bounceDwell: NumberParameter;
-  readonly bounceForceFraction: NumberParameter;
-  readonly gapMost: NumberParameter;
   readonly cycleLeast: NumberParameter;
   readonly heightLeast: NumberParameter;
   readonly fallFraction: NumberParameter;

@@ -1,3 +1,4 @@
+import { CRITERION_PARAMETERS } from '../criterion.ts';
 import type { ProtocolParameters } from '../protocol.ts';
 
 const practice = { version: '1', source: 'common practice, no source', mark: 'common-practice' } as const;
@@ -66,106 +67,6 @@ const setup = {
   downTarget: { ...published, id: 'parameter.down-target', unit: 's', value: 1, allowed: { least: 0.25, most: 10 } },
 } as const satisfies Partial<ProtocolParameters>;
 
-/** What a repetition must satisfy. */
-const criteria = {
-  heightFraction: {
-    ...practice,
-    id: 'parameter.height-fraction',
-    unit: '1',
-    value: 0.75,
-    allowed: { least: 0, most: 1 },
-  },
-  returnHeight: {
-    ...practice,
-    id: 'parameter.return-height',
-    unit: 'm',
-    value: 0.01,
-    allowed: { least: 0, most: 0.1 },
-  },
-  returnFraction: {
-    ...practice,
-    id: 'parameter.return-fraction',
-    unit: '1',
-    value: 0.1,
-    allowed: { least: 0, most: 1 },
-  },
-  cycleTolerance: {
-    ...practice,
-    id: 'parameter.cycle-tolerance',
-    unit: '1',
-    value: 0.2,
-    allowed: { least: 0.01, most: 1 },
-  },
-  cycleFaultsInARow: {
-    ...practice,
-    id: 'parameter.cycle-faults-in-a-row',
-    unit: '1',
-    value: 2,
-    allowed: { least: 1, most: 10 },
-  },
-  lowDwellMost: {
-    ...practice,
-    id: 'parameter.low-dwell-most',
-    unit: 's',
-    value: 0.6,
-    allowed: { least: 0.1, most: 60 },
-  },
-  kneeFlexionMost: {
-    ...practice,
-    id: 'parameter.knee-flexion-most',
-    unit: 'deg',
-    value: 20,
-    source: 'common practice; size of the drift from Hébert-Losier 2011 J Orthop Sports Phys Ther',
-    allowed: { least: 0, most: 90 },
-  },
-  kneeChangeMost: {
-    ...practice,
-    id: 'parameter.knee-change-most',
-    unit: 'deg',
-    value: 10,
-    allowed: { least: 0, most: 90 },
-  },
-  kneeDipFraction: {
-    ...practice,
-    id: 'parameter.knee-dip-fraction',
-    unit: '1',
-    value: 0.05,
-    allowed: { least: 0, most: 1 },
-  },
-  kneePeakFraction: {
-    ...practice,
-    id: 'parameter.knee-peak-fraction',
-    unit: '1',
-    value: 1.1,
-    allowed: { least: 1, most: 3 },
-  },
-  leanMost: { ...practice, id: 'parameter.lean-most', unit: 'deg', value: 10, allowed: { least: 1, most: 90 } },
-  handsFraction: {
-    ...practice,
-    id: 'parameter.hands-fraction',
-    unit: '1',
-    value: 0.05,
-    allowed: { least: 0.01, most: 1 },
-  },
-  handsLeast: { ...practice, id: 'parameter.hands-least', unit: 's', value: 0.5, allowed: { least: 0.1, most: 5 } },
-  bounceSpeed: {
-    ...practice,
-    id: 'parameter.bounce-speed',
-    unit: 'm/s',
-    value: 0.35,
-    allowed: { least: 0.05, most: 3 },
-  },
-  bounceDwell: { ...practice, id: 'parameter.bounce-dwell', unit: 's', value: 0.15, allowed: { least: 0, most: 2 } },
-  bounceForceFraction: {
-    ...practice,
-    id: 'parameter.bounce-force-fraction',
-    unit: '1',
-    value: 1.25,
-    allowed: { least: 1, most: 5 },
-  },
-  gapMost: { ...practice, id: 'parameter.gap-most', unit: 's', value: 0.25, allowed: { least: 0.02, most: 2 } },
-} as const satisfies Partial<ProtocolParameters>;
-
 /** What is a repetition at all, what its height is held against, and when the test is over. */
 const set = {
   cycleLeast: { ...practice, id: 'parameter.cycle-least', unit: 's', value: 0.5, allowed: { least: 0.2, most: 5 } },
@@ -227,4 +128,4 @@ const set = {
 } as const satisfies Partial<ProtocolParameters>;
 
 /** The parameters of the single-leg heel raise to fatigue; every other protocol states what it changes. */
-export const BASE_PARAMETERS: ProtocolParameters = { ...setup, ...criteria, ...set };
+export const BASE_PARAMETERS: ProtocolParameters = { ...setup, ...CRITERION_PARAMETERS, ...set };

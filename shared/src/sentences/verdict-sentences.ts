@@ -1,32 +1,16 @@
+import { CRITERIA, CRITERION_IDS, type CriterionId } from '../criterion.ts';
 import { sentences } from './sentence.ts';
 
+/** One text of every criterion, in their fixed order. */
+function eachCriterion(text: 'name' | 'sentence'): Record<CriterionId, string> {
+  return Object.fromEntries(CRITERION_IDS.map((id) => [id, CRITERIA[id][text]])) as Record<CriterionId, string>;
+}
+
 /** Reason shown when a criterion is not met, in the fixed order of the criteria. */
-export const CRITERION_SENTENCES = sentences('criterion', {
-  height: 'Not high enough',
-  return: 'Heel did not come back down',
-  tempo: 'Off the beat',
-  rest: 'Rested at the bottom',
-  knee: 'Knee helped',
-  lean: 'Leaned',
-  hands: 'Pushed with the hands',
-  bounce: 'Bounced',
-  'other-foot': 'Other foot touched',
-  gap: 'Cannot judge: data gap',
-});
+export const CRITERION_SENTENCES = sentences('criterion', eachCriterion('sentence'));
 
 /** What a criterion looks at, for lists. */
-export const CRITERION_NAMES = sentences('criterion-name', {
-  height: 'height',
-  return: 'heel back down',
-  tempo: 'tempo',
-  rest: 'rest at the bottom',
-  knee: 'knee',
-  lean: 'lean of the trunk',
-  hands: 'hands',
-  bounce: 'bounce',
-  'other-foot': 'other foot',
-  gap: 'missing samples',
-});
+export const CRITERION_NAMES = sentences('criterion-name', eachCriterion('name'));
 
 /** Why a criterion was not observed. */
 export const NOT_OBSERVED_SENTENCES = sentences('not-observed', {

@@ -73,6 +73,15 @@ test('what no repetition shows is named once for the set, the rest where it is m
   expect(unseenHere(second, [first, second])).toBeUndefined();
 });
 
+test('a stored report is read by the criteria it was judged on, not by those that came later', () => {
+  const now = repetition('no', { height: fault, knee: unseen }).criteria;
+  const earlier = Object.fromEntries(Object.entries(now).filter(([id]) => id !== 'lean'));
+  const old = { ...repetition('no', {}), criteria: earlier as AssessedRepetition['criteria'] };
+  expect(verdictWords(old)).toBe('not met: not high enough');
+  expect(unseenWords([old])).toBe('Not observed on any repetition: knee. What was not observed is not counted as met.');
+  expect(unseenHere(old, [old])).toBeUndefined();
+});
+
 test('nothing is said of an empty set, or of one in which everything was observed', () => {
   expect(unseenWords([])).toBeUndefined();
   expect(unseenWords([repetition('yes', {})])).toBeUndefined();

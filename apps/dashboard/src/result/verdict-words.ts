@@ -14,8 +14,13 @@ function within(sentence: string): string {
   return (sentence.charAt(0).toLowerCase() + sentence.slice(1)).replace(/\.$/, '');
 }
 
+/** The criteria of a repetition in their fixed order; a stored report does not know those that came after it. */
+function judgedOn({ criteria }: AssessedRepetition): CriterionId[] {
+  return CRITERION_IDS.filter((id) => id in criteria);
+}
+
 function those(repetition: AssessedRepetition, wanted: (finding: CriterionFinding) => boolean): CriterionId[] {
-  return CRITERION_IDS.filter((id) => wanted(repetition.criteria[id]));
+  return judgedOn(repetition).filter((id) => wanted(repetition.criteria[id]));
 }
 
 function names(ids: readonly CriterionId[]): string {
@@ -34,9 +39,9 @@ function faultWords(repetition: AssessedRepetition): string[] {
 }
 
 /** What was not observed and still asks for a second look. */
-function lookAgainWords({ criteria }: AssessedRepetition): string[] {
-  return CRITERION_IDS.flatMap((id) => {
-    const { result, borderline, reason } = criteria[id];
+function lookAgainWords(repetition: AssessedRepetition): string[] {
+  return judgedOn(repetition).flatMap((id) => {
+    const { result, borderline, reason } = repetition.criteria[id];
     return result === 'not_observed' && borderline && reason !== null
       ? within(NOT_OBSERVED_SENTENCES[reason].text)
       : [];
@@ -62,7 +67,9 @@ export function verdictWords(repetition: AssessedRepetition): string {
 
 /** Criteria that were observed on no repetition of a set. */
 function unseenThroughout(repetitions: readonly AssessedRepetition[]): CriterionId[] {
-  return CRITERION_IDS.filter((id) => repetitions.every(({ criteria }) => criteria[id].result === 'not_observed'));
+  return CRITERION_IDS.filter((id) =>
+    repetitions.every((one) => those(one, ({ result }) => result === 'not_observed').includes(id)),
+  );
 }
 
 /** The criteria that were observed on no repetition, named once for the set; undefined when each was seen somewhere. */

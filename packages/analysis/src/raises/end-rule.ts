@@ -1,17 +1,5 @@
-import type { CriterionId, FaultKind } from '@surae/shared';
-import { FAULT_KINDS } from '@surae/shared';
+import { CRITERIA, type CriterionId, FAULT_KINDS, type FaultKind } from '@surae/shared';
 import { requireRange } from '../check.ts';
-
-/** The criteria whose failures are faults of a kind; incomplete return, bounce and gaps have no published end rule. */
-const KIND_OF: Readonly<Partial<Record<CriterionId, FaultKind>>> = {
-  height: 'height',
-  tempo: 'tempo',
-  rest: 'tempo',
-  knee: 'posture',
-  lean: 'posture',
-  hands: 'support',
-  'other-foot': 'support',
-};
 
 /**
  * Kind of fault that a failed criterion is, for the end rule.
@@ -22,7 +10,7 @@ const KIND_OF: Readonly<Partial<Record<CriterionId, FaultKind>>> = {
  * Source: Sleeswijk Visser (2025), Braz J Phys Ther 29:101188 (height, tempo, knee and trunk, support each apart)
  */
 export function faultKind(criterion: CriterionId): FaultKind | undefined {
-  return KIND_OF[criterion];
+  return CRITERIA[criterion].faultKind ?? undefined;
 }
 
 /** How one repetition counts for the end rule. */
