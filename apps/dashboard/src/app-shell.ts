@@ -82,13 +82,15 @@ export class AppShell extends LitElement {
 
   @state() private route: Route = routeOf(location.hash);
   @state() private online = navigator.onLine;
-  @state() private night = matchMedia('(prefers-color-scheme: dark)').matches;
+  private readonly system = matchMedia('(prefers-color-scheme: dark)');
+  @state() private night = this.system.matches;
 
   override connectedCallback(): void {
     super.connectedCallback();
     addEventListener('hashchange', this.follow);
     addEventListener('online', this.look);
     addEventListener('offline', this.look);
+    this.system.addEventListener('change', this.followSystem);
     // a set fills the screen: nothing else is shown while somebody is being tested
     this.addEventListener('bare-screen', this.makeBare);
   }
@@ -98,6 +100,7 @@ export class AppShell extends LitElement {
     removeEventListener('hashchange', this.follow);
     removeEventListener('online', this.look);
     removeEventListener('offline', this.look);
+    this.system.removeEventListener('change', this.followSystem);
     super.disconnectedCallback();
   }
 
@@ -119,6 +122,11 @@ export class AppShell extends LitElement {
   private readonly skip = (event: Event): void => {
     event.preventDefault();
     this.renderRoot.querySelector<HTMLElement>('main')?.focus();
+  };
+
+  /** The system's paper counts until one is chosen here. */
+  private readonly followSystem = (): void => {
+    if (document.documentElement.dataset['paper'] === undefined) this.night = this.system.matches;
   };
 
   private turnPaper(): void {

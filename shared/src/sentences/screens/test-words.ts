@@ -86,8 +86,10 @@ export const KEEP_WORDS = sentences('screen.keep', {
   save: 'Save it as a file',
   'saved-name': 'set-{side}.json',
   'cut-off-title': 'The last set was cut off',
-  'cut-off-left': 'Left leg: the page was closed while the set ran. {seconds} s are kept, with {count} repetitions.',
-  'cut-off-right': 'Right leg: the page was closed while the set ran. {seconds} s are kept, with {count} repetitions.',
+  'cut-off-left':
+    'Left leg: the page was closed while the set ran. {seconds} s are kept. Repetitions in them: {count}.',
+  'cut-off-right':
+    'Right leg: the page was closed while the set ran. {seconds} s are kept. Repetitions in them: {count}.',
   'cut-off-empty': 'The page was closed before any samples came. Nothing was measured.',
   'cut-off-unreadable': 'What is kept of it cannot be counted ({reason}). It stays stored as it is.',
   looking: 'Looking at what was kept …',
