@@ -11,7 +11,7 @@ const positionKinds: Kind[] = ['heel', 'foot', 'foot without gyroscope'];
 const bodyKinds: Kind[] = ['trunk', 'platform'];
 const kinds = [...positionKinds, ...bodyKinds];
 const levels: Level[] = ['clean', 'typical', 'hard', 'field'];
-const setsOf = (kind: Kind): number => (whole ? 300 : bodyKinds.includes(kind) ? 6 : 12);
+const setsOf = (kind: Kind): number => (whole ? 300 : bodyKinds.includes(kind) ? 3 : 10);
 
 describe('detection on simulated sets', () => {
   test.each(kinds.flatMap((kind) => levels.map((level) => ({ kind, level }))))(
@@ -30,7 +30,7 @@ describe('uncertainty, with the errors of the body model drawn', () => {
     const disturbed: Level[] = ['typical', 'hard', 'field'];
     for (const kind of kinds) {
       // 34 sets of five kinds and three levels are 510; all repetitions of a set share its lever, so a few sets say little
-      const sets = whole ? 34 : bodyKinds.includes(kind) ? 3 : 20;
+      const sets = whole ? 34 : bodyKinds.includes(kind) ? 2 : 14;
       for (const level of disturbed) {
         measure({ simulation, analysis, kind, level, sets, from: from + 1000, figures, faultsOf: modelErrors });
       }
