@@ -63,5 +63,7 @@ browserTest('a line of the safety list that locks is said wherever a test could 
 browserTest('sources that would test somebody are not offered yet', async ({ page, origin }) => {
   await goToFirstSet(page, origin);
   const sources = page.getByRole('group', { name: 'Where the samples come from' });
+  // the page of the set is fetched when it is needed
+  await sources.getByRole('radio').first().waitFor();
   expect(await sources.getByRole('radio').count()).toBe(2);
 });

@@ -72,9 +72,14 @@ export async function answerSoreness(page, { left = 'no', right = 'mid-portion' 
  */
 export async function answerSafety(page, ticked = []) {
   const boxes = page.getByRole('checkbox');
+  await boxes.first().waitFor();
   const count = await boxes.count();
-  for (let line = 0; line < count; line += 1) await boxes.nth(line).scrollIntoViewIfNeeded();
-  await page.getByText(SAFETY_WORDS['all-seen'].text).waitFor();
+  const seen = page.getByText(SAFETY_WORDS['all-seen'].text);
+  // a line that rushed by between two frames was not seen: go back to it, as the page asks
+  for (let pass = 0; pass < 5 && !(await seen.isVisible()); pass += 1) {
+    for (let line = 0; line < count; line += 1) await boxes.nth(line).scrollIntoViewIfNeeded();
+  }
+  await seen.waitFor();
   for (const question of ticked) await page.getByRole('checkbox', { name: question }).check();
   const names = [SAFETY_WORDS.none, SAFETY_WORDS.keep, SAFETY_WORDS['keep-locked']].map(({ text }) => text);
   await page.getByRole('button', { name: new RegExp(`^(${names.join('|')})$`) }).click();
