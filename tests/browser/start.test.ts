@@ -21,6 +21,7 @@ test('npm start says where the dashboard is, and serves it with what it needs to
     const script = /src="\.\/(assets\/[^"]+\.js)"/.exec(page)![1];
     for (const [path, holds] of [
       [script, 'app-shell'],
+      [script, 'serviceWorker.register'],
       ['sw.js', script],
       ['manifest.webmanifest', 'Surae'],
       ['mark.svg', '<svg'],
