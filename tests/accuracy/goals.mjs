@@ -66,8 +66,10 @@ export function binomialTail(hits, trials, share) {
 const chanceOfFalseAlarm = 0.001;
 
 function missed(key, value, goal, sets, whole) {
-  if (!shares.includes(key)) return value > (whole ? goal : 1.5 * goal);
-  if (whole) return value < goal;
+  if (whole) return shares.includes(key) ? value < goal : value > goal;
+  // the widths of single sets scatter by about as much as their mean, so a mean of few of them is within three such spreads
+  if (key === 'countWidthMean') return value > goal * (1 + 3 / Math.sqrt(sets));
+  if (!shares.includes(key)) return value > 1.5 * goal;
   // repetitions of one set fail together, so a few sets say little about F1
   if (key === 'f1') return 1 - value > 3 * (1 - goal) + 0.01;
   return binomialTail(Math.round(value * sets), sets, goal) < chanceOfFalseAlarm;
