@@ -13,7 +13,17 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        test: { name: 'node', include: ['tests/**/*.test.ts'], exclude: ['tests/browser/**'], maxWorkers: 2 },
+        test: {
+          name: 'node',
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/browser/**'],
+          maxWorkers: 2,
+          // what is tested keeps no state between calls, so the files of one worker share what they import: half the time
+          isolate: false,
+          restoreMocks: true,
+          unstubGlobals: true,
+          unstubEnvs: true,
+        },
       },
       {
         extends: true,

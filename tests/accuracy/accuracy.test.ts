@@ -11,7 +11,7 @@ const positionKinds: Kind[] = ['heel', 'foot', 'foot without gyroscope'];
 const bodyKinds: Kind[] = ['trunk', 'platform'];
 const kinds = [...positionKinds, ...bodyKinds];
 const levels: Level[] = ['clean', 'typical', 'hard', 'field'];
-const setsOf = (kind: Kind): number => (whole ? 300 : bodyKinds.includes(kind) ? 3 : 10);
+const setsOf = (kind: Kind): number => (whole ? 300 : bodyKinds.includes(kind) ? 6 : 12);
 
 describe('detection on simulated sets', () => {
   test.each(kinds.flatMap((kind) => levels.map((level) => ({ kind, level }))))(
