@@ -58,9 +58,8 @@ export function withoutSpikes(track: SignalTrack, rule: SpikeRule): { parts: Flo
   const limit2 = Math.max(rule.leastDistance, rule.timesUsual * usual) ** 2;
   const repaired = parts.map((part) => part);
   const spikesS: number[] = [];
-  for (let i = 1; i < count - 1; i++) {
+  for (const i of bentBeyond(parts, limit2)) {
     const distance2 = bend2(parts, i);
-    if (distance2 <= limit2) continue;
     let across2 = 0;
     for (const part of parts) across2 += (part[i + 1] - part[i - 1]) ** 2;
     if (distance2 < 6 * across2) continue;
@@ -79,6 +78,28 @@ function bend2(parts: readonly Float64Array[], i: number): number {
   let sum = 0;
   for (const part of parts) sum += (part[i] - (part[i - 1] + part[i + 1]) / 2) ** 2;
   return sum;
+}
+
+/** Inner indices at which the squared distance from the middle of the neighbours is greater than a limit. */
+function bentBeyond(parts: readonly Float64Array[], limit2: number): number[] {
+  const found: number[] = [];
+  const count = parts[0].length;
+  // a few samples at a time, so that what is summed up stays near the processor
+  const sums = new Float64Array(1024);
+  for (let from = 1; from < count - 1; from += sums.length) {
+    const to = Math.min(count - 1, from + sums.length);
+    sums.fill(0);
+    for (const part of parts) addBends2(part, from, to, sums);
+    for (let i = from; i < to; i++) if (sums[i - from] > limit2) found.push(i);
+  }
+  return found;
+}
+
+function addBends2(part: Float64Array, from: number, to: number, sums: Float64Array): void {
+  for (let i = from; i < to; i++) {
+    const bend = part[i] - (part[i - 1] + part[i + 1]) / 2;
+    sums[i - from] = sums[i - from] + bend * bend;
+  }
 }
 
 /** At most a few thousand values of a function of the inner indices: enough for a robust scale. */
@@ -106,23 +127,30 @@ export function ontoGrid(track: SignalTrack, grid: Grid): Float64Array[] {
 }
 
 function averaged({ timesS, parts }: SignalTrack, grid: Grid): Float64Array[] {
+  const weights = triangularSums(new Float64Array(timesS.length).fill(1), timesS, grid);
+  return parts.map((part) => filled(triangularSums(part, timesS, grid), weights, grid.count));
+}
+
+/** Sums with triangular weights one step to either side of each instant; times go up. */
+function triangularSums(part: Float64Array, timesS: Float64Array, grid: Grid): Float64Array {
   const { startS, sampleRateHz, count } = grid;
-  const weights = new Float64Array(count + 1);
-  const sums = parts.map(() => new Float64Array(count + 1));
-  for (let i = 0; i < timesS.length; i++) {
-    const place = (timesS[i] - startS) * sampleRateHz;
-    if (place < 0 || place >= count) continue;
-    const left = Math.floor(place);
-    const right = place - left;
-    weights[left] += 1 - right;
-    weights[left + 1] += right;
-    for (let k = 0; k < parts.length; k++) {
-      const value = parts[k][i];
-      sums[k][left] += (1 - right) * value;
-      sums[k][left + 1] += right * value;
+  const sums = new Float64Array(count + 1);
+  let i = 0;
+  while (i < part.length && timesS[i] < startS) i++;
+  for (let cell = 0; cell < count; cell++) {
+    let here = 0;
+    let next = 0;
+    for (; i < part.length; i++) {
+      const place = (timesS[i] - startS) * sampleRateHz - cell;
+      if (place >= 1) break;
+      const share = place * part[i];
+      here += part[i] - share;
+      next += share;
     }
+    sums[cell] = sums[cell] + here;
+    sums[cell + 1] = next;
   }
-  return sums.map((sum) => filled(sum, weights, count));
+  return sums;
 }
 
 /** Means where there is weight, straight lines between them where there is none. */

@@ -7,26 +7,29 @@ const softness = 3;
 export interface Innovations {
   /** whitened derivatives of the sample looked at last [1/unit of parameter] */
   readonly white: Float64Array;
-  /** takes in one sample by its index: departure and its derivatives; returns the whitened departure */
-  readonly take: (i: number, departure: number, slopes: Float64Array) => number;
+  /**
+   * takes in one sample by its index: departure and its derivatives; returns the whitened departure. Only the first `size`
+   * parameters are looked at; the others must have had no slope so far.
+   */
+  readonly take: (i: number, departure: number, slopes: Float64Array, size: number) => number;
 }
 
 /**
  * What each sample tells that those before it did not, and how that depends on the parameters of a fit.
  *
  * @param whitening - gains and scales of the stretch [-, 1/m]
- * @param size - number of parameters [-]
+ * @param total - number of parameters [-]
  * @returns a walk from the first sample on [-]
  *
  * Source: Kalman (1960), J Basic Eng 82:35-45
  */
-export function innovations(whitening: Whitening, size: number): Innovations {
-  const inner = new Float64Array(size);
-  const sway = new Float64Array(size);
-  const white = new Float64Array(size);
+export function innovations(whitening: Whitening, total: number): Innovations {
+  const inner = new Float64Array(total);
+  const sway = new Float64Array(total);
+  const white = new Float64Array(total);
   const { decay, passed, innerGain, swayGain, scale } = whitening;
   let [levelInner, levelSway] = [0, 0];
-  const take = (i: number, departure: number, slopes: Float64Array): number => {
+  const take = (i: number, departure: number, slopes: Float64Array, size: number): number => {
     const [gain, swaysGain, unit] = [innerGain[i], swayGain[i], scale[i]];
     const surprise = departure - levelSway;
     levelInner += gain * surprise;

@@ -69,7 +69,7 @@ function assemble(q: Float64Array, data: FitData, up: MoveShape, down: MoveShape
   normal.upCost = 0;
   for (let i = 0; i < timesS.length; i++) {
     const departure = level[i] - moveLevel(q, timesS[i], up, down, d);
-    const x = take(i, departure, d);
+    const x = take(i, departure, d, size);
     const root = softRoot(x * x);
     const cost = softMisfit(root);
     normal.cost += cost;

@@ -26,6 +26,9 @@ export interface ShapeExponents {
 
 const steps = 128;
 
+/** Logarithms of the shares of the time. */
+const logs = Float64Array.from({ length: steps + 1 }, (_, i) => Math.log(i / steps));
+
 /** Minimum jerk: speed 30 u^2 (1 - u)^2. */
 export const minimumJerk: ShapeExponents = { start: 2, end: 2, spread: 0, tilt: 0 };
 
@@ -45,9 +48,9 @@ export function moveShape(exponents: ShapeExponents): MoveShape {
   const speed = new Float64Array(steps + 1);
   const way = new Float64Array(steps + 1);
   for (let i = 1; i < steps; i++) {
-    const u = i / steps;
-    const x = 2 * u - 1;
-    speed[i] = u ** start * (1 - u) ** end * Math.max(0.02, 1 + tilt * x + spread * x * x);
+    const x = (2 * i) / steps - 1;
+    const soft = Math.exp(start * logs[i] + end * logs[steps - i]);
+    speed[i] = soft * Math.max(0.02, 1 + tilt * x + spread * x * x);
   }
   for (let i = 1; i <= steps; i++) way[i] = way[i - 1] + (speed[i] + speed[i - 1]) / 2 / steps;
   const whole = way[steps];

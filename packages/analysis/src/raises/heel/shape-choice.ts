@@ -105,41 +105,52 @@ function addRepetition(data: FitData, p: Float64Array, up: Way, down: Way, block
   const total = moveSize + shapesSize;
   const ownSlopes = new Float64Array(moveSize);
   const slopes = new Float64Array(total);
+  const normal = new Float64Array(total * total);
+  const gradient = new Float64Array(total);
   const { timesS, level, whitening } = data;
-  const [own, coupling, ownGradient] = [blocks.own[k], blocks.coupling[k], blocks.ownGradient[k]];
-  const { shared, sharedGradient } = blocks;
   const { white, take } = innovations(whitening, total);
   for (let i = 0; i < timesS.length; i++) {
     const t = timesS[i];
     const departure = level[i] - moveLevel(p, t, up.shape, down.shape, ownSlopes);
-    const rising = t > p[0] && t < p[1];
-    const falling = t > p[2] && t < p[3];
-    const u = rising ? (t - p[0]) / (p[1] - p[0]) : falling ? (t - p[2]) / (p[3] - p[2]) : 0;
     slopes.fill(0);
     slopes.set(ownSlopes);
-    const way = rising ? up : falling ? down : undefined;
-    if (way !== undefined) {
-      const [first, span] = rising ? [moveSize, p[5] - p[4]] : [moveSize + shapeSize, p[6] - p[5]];
-      way.slopes.forEach((table, k) => {
-        slopes[first + k] = span * readShape(table, u);
-      });
+    if (t > p[0] && t < p[1]) {
+      addShapeSlopes(slopes, moveSize, up, (t - p[0]) / (p[1] - p[0]), p[5] - p[4]);
+    } else if (t > p[2] && t < p[3]) {
+      addShapeSlopes(slopes, moveSize + shapeSize, down, (t - p[2]) / (p[3] - p[2]), p[6] - p[5]);
     }
-    const x = take(i, departure, slopes);
+    // nothing depends on a way before it begins
+    const size = t <= p[0] ? moveSize : t <= p[2] ? moveSize + shapeSize : total;
+    const x = take(i, departure, slopes, size);
     const root = softRoot(x * x);
     blocks.cost += softMisfit(root);
-    for (let a = 0; a < total; a++) {
+    for (let a = 0; a < size; a++) {
       const weighted = white[a] / root;
-      if (a < moveSize) {
-        ownGradient[a] += weighted * x;
-        for (let b = 0; b <= a; b++) own[a * moveSize + b] += weighted * white[b];
-        for (let b = 0; b < shapesSize; b++) coupling[a * sharedSize + b] += weighted * white[moveSize + b];
-      } else {
-        sharedGradient[a - moveSize] += weighted * x;
-        for (let b = moveSize; b <= a; b++) {
-          shared[(a - moveSize) * sharedSize + (b - moveSize)] += weighted * white[b];
-        }
-      }
+      gradient[a] = gradient[a] + weighted * x;
+      const row = a * total;
+      for (let b = 0; b <= a; b++) normal[row + b] = normal[row + b] + weighted * white[b];
     }
+  }
+  scatter(normal, gradient, blocks, k);
+}
+
+function addShapeSlopes(slopes: Float64Array, first: number, way: Way, u: number, span: number): void {
+  for (let k = 0; k < shapeSize; k++) slopes[first + k] = span * readShape(way.slopes[k], u);
+}
+
+/** Puts the normal equations of one repetition where they belong: its own, the shared ones, and what couples them. */
+function scatter(normal: Float64Array, gradient: Float64Array, blocks: Blocks, k: number): void {
+  const total = moveSize + shapesSize;
+  const [own, coupling, ownGradient] = [blocks.own[k], blocks.coupling[k], blocks.ownGradient[k]];
+  const { shared, sharedGradient } = blocks;
+  for (let a = 0; a < moveSize; a++) {
+    ownGradient[a] += gradient[a];
+    for (let b = 0; b <= a; b++) own[a * moveSize + b] += normal[a * total + b];
+    for (let b = 0; b < shapesSize; b++) coupling[a * sharedSize + b] += normal[(moveSize + b) * total + a];
+  }
+  for (let a = 0; a < shapesSize; a++) {
+    sharedGradient[a] += gradient[moveSize + a];
+    for (let b = 0; b <= a; b++) shared[a * sharedSize + b] += normal[(moveSize + a) * total + moveSize + b];
   }
 }
 
@@ -158,7 +169,9 @@ function stepOf(
     const coupling = blocks.coupling[k];
     const right = [Float64Array.from(blocks.ownGradient[k])];
     for (let b = 0; b < sharedSize; b++) {
-      right.push(Float64Array.from({ length: moveSize }, (_, a) => coupling[a * sharedSize + b]));
+      const column = new Float64Array(moveSize);
+      for (let a = 0; a < moveSize; a++) column[a] = coupling[a * sharedSize + b];
+      right.push(column);
     }
     if (!solveSymmetric(matrix, right, moveSize)) return undefined;
     solved.push(right);
@@ -243,6 +256,7 @@ function search(
   const habit = all.length < leastForHabit ? undefined : partsPrior(usual);
   let shared = Float64Array.of(...from, ...usual);
   let blocks = assemble(all, moves, shared, habit);
+  const samples = all.reduce((sum, data) => sum + data.timesS.length, 0);
   let damping = 0.1;
   for (let round = 0; round < rounds; round++) {
     const step = stepOf(blocks, damping);
@@ -255,7 +269,8 @@ function search(
     });
     const tried = assemble(all, nextMoves, nextShared, habit);
     if (tried.cost < blocks.cost) {
-      const small = blocks.cost - tried.cost < 1e-3 * tried.cost;
+      // each sample is expected to cost 1: what gains less than a thousandth of that tells nothing more
+      const small = blocks.cost - tried.cost < 1e-3 * Math.max(tried.cost, samples);
       [shared, moves, blocks] = [nextShared, nextMoves, tried];
       damping = Math.max(1e-5, damping / 5);
       if (small) break;
