@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { heelDefaults } from '../../../../packages/analysis/src/assess/defaults/heel.ts';
 import type { Candidate } from '../../../../packages/analysis/src/raises/heel/candidate.ts';
 import { isolateSet } from '../../../../packages/analysis/src/raises/heel/set-isolation.ts';
 
@@ -10,6 +11,7 @@ const rule = {
   travelAcceleration: 0.8,
   leastOwnRise: 0.3,
   boutGapS: 30,
+  company: heelDefaults.company,
 };
 const bump = (heightM: number, wayS: number, change: Partial<Candidate> = {}): Candidate => ({
   bump: { leftIndex: 0, topIndex: 1, rightIndex: 2, left: 0, top: heightM, right: 0 },

@@ -18,6 +18,18 @@ export const heelDefaults: HeelSettings = {
   stillWindowS: 0.5, // ours
   stillRangeM: 0.006, // sway of the heel is 2 to 3 mm; ours
   boutGapS: 30, // ours
+  company: {
+    heightSpread: 0.3, // ours
+    waySpread: 0.25, // ours
+    otherArea: 6, // ours
+    inside: 3, // ours
+    pause: 2.5, // a set pauses once in twenty repetitions; ours
+    alone: 0.5, // recordings of a single repetition are rare; ours
+    blocked: 4, // ours
+    fewest: 3, // ours
+    mutual: 2, // ours
+    few: 0.8, // ours
+  },
   belowFloorM: 0.014, // 4.5 degrees toes-up on an 18 cm lever, six times the sway; ours
   travelAcceleration: 0.8, // ours
   heelLeverUM: 0.005, // tape on a foot; common practice, no source

@@ -1,4 +1,5 @@
 import type { PitchSettings } from '../../movement/pitch.ts';
+import type { CompanyRule } from './set-isolation.ts';
 import type { NoiseRule } from './sway-noise.ts';
 
 /** Everything that the detection of heel raises from a heel or foot sensor takes as given. */
@@ -30,6 +31,8 @@ export interface HeelSettings {
   readonly stillRangeM: number;
   /** longer pauses part one bout from the next [s] */
   readonly boutGapS: number;
+  /** how the bumps of a recording are told from those of the set */
+  readonly company: CompanyRule;
   /** below the floor by this much, the forefoot cannot be down [m] */
   readonly belowFloorM: number;
   /** unexplained vertical acceleration of a foot whose forefoot stays where it is [m/s2] */

@@ -3,7 +3,31 @@ import type { DoubtReason } from '../detection.ts';
 import type { Candidate } from './candidate.ts';
 import { beyond, type EvidenceRule, type OwnEvidence, ownEvidence, type SetHabits, tempoEvidence } from './evidence.ts';
 
+/** How far likeness, company and distance in time speak for or against a bump: logarithms of odds where no unit stands. */
+export interface CompanyRule {
+  /** usual spread of the logarithms of height and of the time a way takes within a set [-] */
+  readonly heightSpread: number;
+  readonly waySpread: number;
+  /** any other movement spreads over about this area in both logarithms [-] */
+  readonly otherArea: number;
+  /** for a bump between two repetitions over one beside them [-] */
+  readonly inside: number;
+  /** against joining after a pause: sets seldom pause, other movements keep no rhythm [-] */
+  readonly pause: number;
+  /** against a bump that is alone in the recording [-] */
+  readonly alone: number;
+  /** against joining where something impossible lies between: the set had not begun or was over [-] */
+  readonly blocked: number;
+  /** up to so many bumps alike may be a few steps and have to convince by themselves [-] */
+  readonly fewest: number;
+  /** for each bump that is like another one of so few [-] */
+  readonly mutual: number;
+  /** what so few have to outweigh where other movement was, and by how much they may fall short where none was [-] */
+  readonly few: number;
+}
+
 export interface IsolationRule extends EvidenceRule {
+  readonly company: CompanyRule;
   readonly leastHeightM: number;
   /** rise over its own lows, in shares of the usual height, below which it is a bounce [-] */
   readonly leastOwnRise: number;
@@ -23,24 +47,6 @@ export interface Judged {
 /** Logarithms of height and of the time a way takes: the two in which the repetitions of a set resemble each other. */
 type Marks = readonly [height: number, way: number];
 
-/** Usual spread of either mark within a set; ours. */
-const spreads: Marks = [0.3, 0.25];
-
-/** Any other movement spreads over about this area in both logarithms; ours. */
-const otherArea = 6;
-
-/** A bump between two repetitions is more likely to be one than a bump beside them; ours. */
-const insideBonus = 3;
-
-/** A set pauses once in twenty repetitions; other movements keep no rhythm; ours. */
-const pausePenalty = 2.5;
-
-/** Recordings with a single repetition are rare; ours. */
-const alonePenalty = 0.5;
-
-/** Where something impossible lies between, the set had not begun or was over; ours. */
-const blockPenalty = 4;
-
 interface Weighed {
   readonly own: OwnEvidence;
   /** own evidence, likeness to the members near and rise over its own lows together */
@@ -58,13 +64,10 @@ function marksOf({ heightM, upS, downS }: Candidate): Marks {
   return [Math.log(heightM), 0.5 * Math.log(upS * downS)];
 }
 
-function distance2(a: Marks, b: Marks): number {
-  return ((a[0] - b[0]) / spreads[0]) ** 2 + ((a[1] - b[1]) / spreads[1]) ** 2;
-}
-
 /** For a member of the set over anything else, by likeness: a Student-like tail against the wide area of the rest. */
-function likeness(d2: number): number {
-  return Math.log(otherArea / (2 * Math.PI * spreads[0] * spreads[1])) - 4 * Math.log(1 + d2 / 8);
+function likeness(a: Marks, b: Marks, { heightSpread, waySpread, otherArea }: CompanyRule): number {
+  const distance2 = ((a[0] - b[0]) / heightSpread) ** 2 + ((a[1] - b[1]) / waySpread) ** 2;
+  return Math.log(otherArea / (2 * Math.PI * heightSpread * waySpread)) - 4 * Math.log(1 + distance2 / 8);
 }
 
 function logistic(x: number): number {
@@ -109,21 +112,23 @@ export function isolateSet(
     members = verdicts.map((one) => one.accepted);
     if (settled) break;
   }
-  return convincing(verdicts, ownOf({ dipsAreUsual, unexplained: undefined, tempo: undefined }))
+  return convincing(verdicts, ownOf({ dipsAreUsual, unexplained: undefined, tempo: undefined }), rule.company)
     ? verdicts
     : verdicts.map(asStray);
 }
 
-/** Few bumps alike may be a few steps: then they have to convince by themselves; ours. */
-const [fewest, mutualLikeness, fewPenalty] = [3, 2, 0.8];
-
-function convincing(verdicts: readonly Judged[], own: readonly OwnEvidence[]): boolean {
+/** Few bumps alike may be a few steps: then they have to convince by themselves. */
+function convincing(
+  verdicts: readonly Judged[],
+  own: readonly OwnEvidence[],
+  { fewest, mutual, few }: CompanyRule,
+): boolean {
   const members = own.filter((_, i) => verdicts[i].accepted);
   if (members.length === 0 || members.length > fewest) return true;
   const sum = members.reduce((total, evidence) => total + evidence.weight, 0);
   // Where nothing else happened there is nothing to mistake them for.
   const others = verdicts.length > members.length;
-  return sum + mutualLikeness * (members.length - 1) > (others ? fewPenalty : -fewPenalty);
+  return sum + mutual * (members.length - 1) > (others ? few : -few);
 }
 
 function asStray(one: Judged): Judged {
@@ -142,7 +147,7 @@ function seed(
     ({ heightM, ownRiseM }, i) => Math.min(heightM, ownRiseM) >= rule.leastHeightM && own[i].physical > -1,
   );
   const evidence = (i: number, centre: number): number =>
-    able[i] ? own[i].weight + likeness(distance2(marks[i], marks[centre])) : 0;
+    able[i] ? own[i].weight + likeness(marks[i], marks[centre], rule.company) : 0;
   // In a long recording a few hundred bumps are enough to find the centre.
   const stride = Math.max(1, Math.floor(marks.length / 400));
   let best = -1;
@@ -182,9 +187,9 @@ function weigh(
   const before = near.length;
   for (let j = i + 1; j < members.length && near.length < before + 4; j++) if (members[j]) near.push(j);
   // alone in the recording it has to convince by itself
-  if (near.length === 0) return { own, weight: own.weight - alonePenalty, reason: own.reason };
+  if (near.length === 0) return { own, weight: own.weight - rule.company.alone, reason: own.reason };
   const usual: Marks = [median(near.map((j) => marks[j][0])), median(near.map((j) => marks[j][1]))];
-  const alike = likeness(distance2(marks[i], usual));
+  const alike = likeness(marks[i], usual, rule.company);
   const bounce = beyond(rule.leastOwnRise * Math.exp(usual[0]), candidate.ownRiseM, 25);
   const reason = own.physical < -1 ? own.reason : bounce < Math.min(-1, alike) ? 'too-small' : 'unlike-the-set';
   return { own, weight: own.weight + alike + bounce, reason };
@@ -197,14 +202,14 @@ function usualSpacingS(members: readonly boolean[], timesS: readonly number[]): 
 }
 
 /** Cuts the sequence at pauses and at impossible bumps. Within a run, what lies between two members comes in easily. */
-function runsOf(weighed: readonly Weighed[], timesS: readonly number[], pauseS: number): Run[] {
+function runsOf(weighed: readonly Weighed[], timesS: readonly number[], pauseS: number, inside: number): Run[] {
   const runs: Run[] = [];
   let run: number[] = [];
   const close = (): void => {
     const sure = run.filter((i) => weighed[i].weight > 0);
     if (sure.length > 0) {
       const [first, last] = [sure[0], sure[sure.length - 1]];
-      const members = run.filter((i) => i >= first && i <= last && weighed[i].weight + insideBonus > 0);
+      const members = run.filter((i) => i >= first && i <= last && weighed[i].weight + inside > 0);
       // however convincing, one bump alone must not outweigh what parts it from the set
       runs.push({ members, weight: members.reduce((sum, i) => sum + Math.min(5, weighed[i].weight), 0) });
     }
@@ -212,7 +217,7 @@ function runsOf(weighed: readonly Weighed[], timesS: readonly number[], pauseS: 
   };
   weighed.forEach((one, i) => {
     if (run.length > 0 && timesS[i] - timesS[run[run.length - 1]] > pauseS) close();
-    if (one.own.physical < -2 && one.weight + insideBonus <= 0) close();
+    if (one.own.physical < -2 && one.weight + inside <= 0) close();
     else run.push(i);
   });
   close();
@@ -228,8 +233,8 @@ function gather(
 ): Judged[] {
   const spacingS = usualSpacingS(members, timesS);
   const pauseS = spacingS === undefined ? 4 : 2 * spacingS + 0.5;
-  const penalty = spacingS === undefined ? 1 : pausePenalty;
-  const runs = runsOf(weighed, timesS, pauseS);
+  const penalty = spacingS === undefined ? 1 : rule.company.pause;
+  const runs = runsOf(weighed, timesS, pauseS, rule.company.inside);
   const accepted = candidates.map(() => false);
   const odds = weighed.map((one) => Math.min(one.weight, 0) - 1);
   const outside = candidates.map(() => false);
@@ -242,7 +247,7 @@ function gather(
     run.members.forEach((i, place) => {
       const inside = place > 0 && place < run.members.length - 1;
       accepted[i] = true;
-      odds[i] = Math.min(part, weighed[i].weight + (inside ? insideBonus : 0));
+      odds[i] = Math.min(part, weighed[i].weight + (inside ? rule.company.inside : 0));
     });
   };
   const stray = (k: number, part: number): void => {
@@ -262,7 +267,7 @@ function gather(
       const part =
         runs[k].weight -
         (apartS > pauseS ? penalty : 0) -
-        (blocked ? blockPenalty : 0) -
+        (blocked ? rule.company.blocked : 0) -
         (apartS > rule.boutGapS ? 20 : 0);
       if (part > 0) {
         join(k, part);
