@@ -24,6 +24,7 @@ interface StoppedBody {
 
 interface ResultBody {
   readonly setId: string;
+  readonly software: string;
   readonly report: { readonly placement: string; readonly count: { readonly attempted: number } };
 }
 
@@ -77,6 +78,13 @@ browserTest('a set on each leg is counted, judged, stored and saved', async ({ p
   expect(JSON.stringify(document)).toContain(`"attempted":${left}`);
   expect(report.toString('utf8')).not.toContain('Tomasz');
   expect(() => readRecordingJson(report)).toThrow();
+  // the answers and notes go with it, and the version that assessed is the one stored with the result
+  expect(document).toMatchObject({
+    provenance: { software: results[0].software, written_by: results[0].software },
+    visit: { sore: { left: 'no', right: 'mid-portion' }, safety: { seenWhole: true, ticked: [] } },
+    set: { end: { reason: 'fatigue', painPeak: 2, exertion: 9 }, notes: [] },
+  });
+  expect(results[0].software).toMatch(/^surae \d/);
 
   await page.getByRole('button', { name: RESULT_WORDS.close.text }).click();
   await page.getByText(RESULT_WORDS.closed.text).waitFor();

@@ -24,7 +24,8 @@ export const RESULT_WORDS = sentences('screen.result', {
   'save-report': 'Report (JSON)',
   'save-note': 'The files carry no name of a person.',
   provenance:
-    'Protocol {protocol}, version {version}. SHA-256 of the samples {sha256}, of the settings {settings}. {software}.',
+    'Protocol {protocol}, version {version}. SHA-256 of the samples {sha256}, of the settings {settings}. Assessed by: {software}.',
+  'not-kept': 'not kept',
   close: 'Close the visit',
   closed: 'This visit is closed. Its result stays as it was stored.',
   'all-people': 'All people',
