@@ -47,6 +47,8 @@ export const START_WORDS = sentences('screen.start', {
     'This browser lets nothing be stored. What you record lasts until this page is closed: save it as a file before.',
   begin: 'Begin a visit',
   'go-on': 'Go on with the visit of {date}',
+  'still-open': 'The visit of {date} is not finished. What was recorded in it stays, whichever you choose.',
+  another: 'Begin another visit',
   past: 'Visits',
   'past-visit': 'Visit of {date}',
   'open-visit': 'Visit of {date}, not finished',
