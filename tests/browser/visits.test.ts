@@ -1,7 +1,8 @@
-import { SAFETY_WORDS, SORENESS_WORDS, START_WORDS } from '@surae/shared';
+import { FRAME_WORDS, READY_WORDS, SAFETY_WORDS, SORENESS_WORDS, START_WORDS } from '@surae/shared';
+import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { browserTest } from './support/browser-test.ts';
-import { answerSoreness, beginVisit, openStart, words } from './support/journey.mjs';
+import { answerSafety, answerSoreness, beginVisit, openStart, words } from './support/journey.mjs';
 import { storedDocuments } from './support/stored.ts';
 
 const who = 'Mirela Haddad';
@@ -37,4 +38,38 @@ browserTest('where a visit is open it is offered before another one, and nothing
   await page.getByRole('link', { name: words(START_WORDS['go-on']) }).click();
   await page.getByRole('heading', { name: SAFETY_WORDS.title.text }).waitFor();
   expect(page.url().split('#')[1]).toBe(open);
+});
+
+/** Text of the element that has the focus, however deep. */
+function focused(page: Page): Promise<string> {
+  return page.evaluate(() => {
+    let element = document.activeElement;
+    while (element?.shadowRoot?.activeElement) element = element.shadowRoot.activeElement;
+    return element?.textContent?.trim() ?? '';
+  });
+}
+
+browserTest('the title of the window names the page or the step, and its heading has the focus', async (given) => {
+  const { page, origin } = given;
+  const at = async (title: RegExp, heading: string): Promise<void> => {
+    await expect.poll(() => focused(page)).toBe(heading);
+    expect(await page.title()).toMatch(title);
+    // a title stays in the history of the browser, where no name of a person belongs
+    expect(await page.title()).not.toContain(who);
+  };
+  await openStart(page, origin);
+  expect(await page.title()).toMatch(/^Who is here today\? · Surae$/);
+  await beginVisit(page, who);
+  await at(/^Soreness, step 1 of 8 · Surae$/, SORENESS_WORDS.title.text);
+  await answerSoreness(page);
+  await at(/^Safety list, step 2 of 8/, SAFETY_WORDS.title.text);
+  await answerSafety(page);
+  await at(/^Left leg: set, step 3 of 8/, READY_WORDS['title-left'].text);
+  await page.evaluate(() => (location.hash = '#/nowhere'));
+  await at(/^Nothing here · Surae$/, FRAME_WORDS['lost-title'].text);
+  await page.evaluate(() => (location.hash = '#/visit/none-of-these'));
+  await page.getByRole('heading', { name: FRAME_WORDS['lost-title'].text }).waitFor();
+  await expect.poll(() => page.title()).toMatch(/^Nothing here/);
+  await page.getByRole('link', { name: FRAME_WORDS.home.text, exact: true }).last().click();
+  await at(/^Who is here today/, START_WORDS.title.text);
 });

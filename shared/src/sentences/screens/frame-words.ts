@@ -3,6 +3,7 @@ import { sentences } from '../sentence.ts';
 /** Words around every page. */
 export const FRAME_WORDS = sentences('screen.frame', {
   name: 'Surae',
+  'page-title': '{page} · {name}',
   tagline: 'Calf strength, one leg at a time',
   home: 'All people',
   skip: 'Skip to the page',
@@ -22,6 +23,7 @@ export const FRAME_WORDS = sentences('screen.frame', {
 export const STEP_WORDS = sentences('screen.steps', {
   steps: 'Steps of this visit',
   place: 'Step {at} of {of}',
+  'place-title': '{step}, step {at} of {of}',
   soreness: 'soreness',
   safety: 'safety list',
   'test-left': 'left leg: set',
