@@ -63,6 +63,11 @@ browserTest('a set on each leg is counted, judged, stored and saved', async ({ p
   // the details open one leg at a time, with a table and the files
   await page.getByText(RESULT_WORDS.details.text).first().click();
   await page.getByRole('table').filter({ hasText: 'Verdict' }).waitFor();
+  // what is read has the digits of its unit, and nothing is minus zero
+  const heights = page.locator('signal-chart tbody td:nth-of-type(-n + 2)');
+  await heights.first().waitFor({ state: 'attached' });
+  for (const text of await heights.allTextContents()) expect(text.trim()).toMatch(/^-?\d+(?:\.\d)?$|^not measured/);
+  expect((await heights.allTextContents()).filter((text) => /^-0(?:\.0)?$/.test(text.trim()))).toEqual([]);
   const [samples] = await saved(page, RESULT_WORDS['save-samples'].text);
   expect(readRecording(samples).groups[0].timesS.length).toBeGreaterThan(200);
   const [repetitions] = await saved(page, RESULT_WORDS['save-repetitions'].text);
