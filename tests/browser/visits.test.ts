@@ -1,8 +1,15 @@
-import { FRAME_WORDS, READY_WORDS, SAFETY_WORDS, SORENESS_WORDS, START_WORDS } from '@surae/shared';
+import {
+  FRAME_WORDS,
+  READY_WORDS,
+  SAFETY_BLOCK_SENTENCES,
+  SAFETY_WORDS,
+  SORENESS_WORDS,
+  START_WORDS,
+} from '@surae/shared';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { browserTest } from './support/browser-test.ts';
-import { answerSafety, answerSoreness, beginVisit, openStart, words } from './support/journey.mjs';
+import { answerSafety, answerSoreness, beginVisit, goToFirstSet, openStart, words } from './support/journey.mjs';
 import { storedDocuments } from './support/stored.ts';
 
 const who = 'Mirela Haddad';
@@ -72,4 +79,20 @@ browserTest('the title of the window names the page or the step, and its heading
   await expect.poll(() => page.title()).toMatch(/^Nothing here/);
   await page.getByRole('link', { name: FRAME_WORDS.home.text, exact: true }).last().click();
   await at(/^Who is here today/, START_WORDS.title.text);
+});
+
+browserTest('a safety list that was answered on another day is asked again before a test', async ({ page, origin }) => {
+  await goToFirstSet(page, origin);
+  await page.getByRole('heading', { name: READY_WORDS['title-left'].text }).waitFor();
+  const stale = page.getByText(SAFETY_BLOCK_SENTENCES['another-day'].text);
+  expect(await stale.count()).toBe(0);
+  await page.clock.setFixedTime(Date.now() + 24 * 3600 * 1000);
+  await page.reload();
+  await stale.waitFor();
+  await page.getByRole('button', { name: /^change: safety list$/ }).click();
+  await answerSafety(page);
+  await page.getByRole('heading', { name: READY_WORDS['title-left'].text }).waitFor();
+  await expect.poll(() => stale.count()).toBe(0);
+  const answers = (await storedDocuments(page)).filter(({ kind }) => kind === 'visit-safety');
+  expect(answers).toHaveLength(2);
 });
