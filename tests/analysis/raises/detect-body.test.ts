@@ -177,6 +177,24 @@ describe('simulated sets', () => {
   });
 });
 
+test('twenty seconds without samples hold no repetition, and may have held what their length allows', () => {
+  for (const placement of ['trunk', 'platform'] as const) {
+    const set = simulateSet({ placement, level: 'typical', seed: 6, count: 26, cycleS: 2 });
+    const lost = { fromS: set.truth.repetitions[9].endS, toS: set.truth.repetitions[9].endS + 20 };
+    const [group] = set.trace.groups;
+    const keep = (t: number): boolean => t < lost.fromS || t > lost.toS;
+    const channels = group.channels.map((one) => ({
+      ...one,
+      samples: one.samples.filter((_, i) => keep(group.timesS[i])),
+    }));
+    const broken = { groups: [{ timesS: group.timesS.filter(keep), channels }] };
+    const { raises, countLow, countHigh } = detectBodyRaises(broken, placement, set.subject, bodyDefaults);
+    expect(raises.filter(({ topS }) => topS > lost.fromS && topS < lost.toS)).toEqual([]);
+    expect(countLow).toBeLessThanOrEqual(raises.length);
+    expect(countHigh).toBeGreaterThanOrEqual(26);
+  }
+});
+
 describe('laws', () => {
   const { trace } = simulateSet({ placement: 'trunk', level: 'typical', seed: 22, count: 8, cycleS: 2 });
   const plain = detectBodyRaises(trace, 'trunk', {}, bodyDefaults).raises;
