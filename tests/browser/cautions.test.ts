@@ -37,7 +37,7 @@ browserTest('nothing lies over the cautions before a set, wherever one has scrol
           shown.add(element);
           for (const y of [above + 2, (above + bottom) / 2, bottom - 2]) {
             const hit = innermost(left + width / 2, y);
-            if (!element.contains(hit)) hidden.add(element.textContent!.trim());
+            if (!element.contains(hit)) hidden.add(element.textContent.trim());
           }
         }
       }
