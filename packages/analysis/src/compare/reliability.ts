@@ -1,0 +1,19 @@
+/** Where an error of measurement comes from, as it is named beside every result. */
+export interface ReliabilitySource {
+  readonly kind: 'own-clinic' | 'published' | 'cautious-default';
+  /** id of the shared table, or of the clinic's own study */
+  readonly id: string;
+  readonly citation: string;
+  /** whom it was measured on */
+  readonly group: string;
+  /** null where it was not measured */
+  readonly people: number | null;
+}
+
+/** How much a measure differs from one test to the next, and who says so. */
+export interface Reliability {
+  /** standard error of measurement, > 0, in `unit` */
+  readonly standardError: number;
+  readonly unit: string;
+  readonly source: ReliabilitySource;
+}
