@@ -64,9 +64,11 @@ export {
 } from './compare/reference-lookup.ts';
 export type { Reliability, ReliabilitySource } from './compare/reliability.ts';
 export { chooseReliability, type OwnReliability, type ReliabilityQuestion } from './compare/reliability-choice.ts';
+export { scoredRepetitions } from './compare/scored-repetitions.ts';
 export { SET_BLOCKS, type SetBlock, setBlocks } from './compare/set-blocks.ts';
 export type { SideCaution, SideCircumstances } from './compare/side-cautions.ts';
 export {
+  type BlockedBy,
   compareSets,
   compareValues,
   type NoSideRatio,

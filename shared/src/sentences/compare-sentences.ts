@@ -131,6 +131,7 @@ export const NO_CHANGE_SENTENCES = sentences('no-change', {
   'different-unit': 'The results are in different units.',
   'different-convention': 'The results were taken by different conventions.',
   'value-missing': 'A result is missing.',
+  'value-not-positive': 'A result is zero: by how many times it changed cannot be said.',
   'set-not-interpreted': 'A set does not show what the calf could do.',
   'not-in-time-order': 'The tests do not follow each other in time.',
   'no-reliability': 'No error is known for this measure.',

@@ -5,6 +5,7 @@ import '../../support/close.ts';
 const own = (pairs: number, changes: Partial<OwnReliability> = {}): OwnReliability => ({
   standardError: 2,
   standardErrorUpper80: 2.5,
+  scale: 'natural',
   unit: '1',
   pairs,
   source: { id: 'own.2026', citation: 'own repeated tests', group: 'people in pain' },
@@ -27,6 +28,13 @@ test('own pairs come first: the cautious bound from 15 to 29, the estimate from 
   expect(errorOf(29)).toEqual([2.5, 'own-clinic', 29]);
   expect(errorOf(15)).toEqual([2.5, 'own-clinic', 15]);
   expect(errorOf(14)).toEqual([2.25, 'published', 32]);
+});
+
+test('an own error on the log scale stays on it', () => {
+  expect(chooseReliability({ ...board, own: own(40, { scale: 'log', standardError: 0.1 }) })).toMatchObject({
+    scale: 'log',
+    standardError: 0.1,
+  });
 });
 
 test('an own error in another unit is none', () => {

@@ -8,9 +8,11 @@ import {
   type VisitResult,
 } from '@surae/analysis';
 import { FLOOR, INCLINE_10 } from '@surae/shared';
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import '../../support/close.ts';
 import { judged } from '../../support/detected-set.ts';
+import { runs } from '../../support/runs.ts';
 
 const report = judged({ heightsM: Array<number>(6).fill(0.1) });
 const board = testIdentity(report, INCLINE_10, { source: 'person' });
@@ -29,6 +31,7 @@ const visit = (day: number, value: number | null, changes: Partial<VisitResult> 
 });
 
 const withError = (standardError: number, kind: Reliability['source']['kind'] = 'published'): Reliability => ({
+  scale: 'natural',
   standardError,
   unit: '1',
   source: { kind, id: 'r', citation: 'Hébert-Losier 2017', group: 'healthy', people: 32 },
@@ -105,6 +108,47 @@ test('without an error of measurement, or with one in another unit, there is no 
   expect(changeBetween(visit(0, 19), visit(56, 24), null)).toMatchObject({ reasons: ['no-reliability'] });
   const joules = { ...withError(419), unit: 'J' };
   expect(changeBetween(visit(0, 19), visit(56, 24), joules)).toMatchObject({ reasons: ['reliability-in-other-unit'] });
+});
+
+describe('an error of the logarithm, for a spread that grows with the value', () => {
+  const log = (standardError: number): Reliability => ({ ...withError(standardError), scale: 'log' });
+
+  test('13.1 % on 1000 J: 1440 J is the first that exceeds the wobble, exp(1.96 sqrt 2 x 0.131) = 1.438', () => {
+    const to = (value: number) => changed(changeBetween(visit(0, 1000), visit(56, value), log(0.131)));
+    expect(to(1440).detectable.zone).toBe('likely-real');
+    expect(to(1436).detectable.zone).toBe('possible');
+    const { ratio, change } = to(1436);
+    expect([ratio!.value, ratio!.low, ratio!.high]).toBeCloseToEach([1.436, 0.99878, 2.06463], { rtol: 0, atol: 1e-4 });
+    expect([change.value, change.low, change.high]).toBeCloseToEach([436, -1.22, 1064.63], { rtol: 0, atol: 0.1 });
+  });
+
+  test('a common scale changes no verdict, and going back inverts the ratio', () => {
+    const value = fc.double({ min: 1, max: 1e3, noNaN: true });
+    const scaled = fc.double({ min: 1e-3, max: 1e3, noNaN: true });
+    fc.assert(
+      fc.property(value, value, scaled, fc.double({ min: 0.01, max: 0.3, noNaN: true }), (a, b, by, error) => {
+        const there = changed(changeBetween(visit(0, a), visit(7, b), log(error)));
+        fc.pre([1.28, 1.96].every((limit) => Math.abs(Math.abs(there.detectable.index) - limit) > 1e-6));
+        const larger = changed(changeBetween(visit(0, a * by), visit(7, b * by), log(error)));
+        expect(larger.detectable.zone).toBe(there.detectable.zone);
+        const back = changed(changeBetween(visit(0, b), visit(7, a), log(error)));
+        expect(back.detectable.zone).toBe(there.detectable.zone);
+        expect([back.ratio!.low, back.ratio!.high]).toBeCloseToEach([1 / there.ratio!.high, 1 / there.ratio!.low], {
+          rtol: 1e-9,
+          atol: 0,
+        });
+      }),
+      runs(100, 2000),
+    );
+  });
+
+  test('zero has no logarithm; on the natural scale it is a result like any other', () => {
+    expect(changeBetween(visit(0, 0), visit(7, 10), log(0.1))).toMatchObject({ reasons: ['value-not-positive'] });
+    expect(changed(changeBetween(visit(0, 0), visit(7, 10), withError(2.25)))).toMatchObject({
+      real: 'yes',
+      ratio: null,
+    });
+  });
 });
 
 describe('three visits and more', () => {

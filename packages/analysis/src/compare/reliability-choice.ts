@@ -11,6 +11,7 @@ export interface OwnReliability {
   readonly standardError: number;
   /** upper bound of the one-sided 80 % interval of the standard error */
   readonly standardErrorUpper80: number;
+  readonly scale: Reliability['scale'];
   readonly unit: string;
   /** pairs of tests */
   readonly pairs: number;
@@ -37,13 +38,13 @@ function byOwn({ own, unit }: ReliabilityQuestion): Reliability | null {
   if (own === null || own.pairs < COMPARISON_RULES.ownPairsLeast.value || own.unit !== unit) return null;
   const standardError = own.pairs < COMPARISON_RULES.ownPairsPlain.value ? own.standardErrorUpper80 : own.standardError;
   requireRange(standardError, standardError > 0, 'own.standardError', '> 0');
-  return { standardError, unit, source: { ...own.source, kind: 'own-clinic', people: own.pairs } };
+  return { scale: own.scale, standardError, unit, source: { ...own.source, kind: 'own-clinic', people: own.pairs } };
 }
 
 function byPublished({ measure, protocolId, unit }: ReliabilityQuestion): Reliability | null {
   const entry = measure === 'repetitions' ? publishedCountEntry(protocolId) : undefined;
   if (entry === undefined || entry.standardError === null || entry.unit !== unit) return null;
-  return { standardError: entry.standardError, unit, source: tableSource(entry, 'published') };
+  return { scale: 'natural', standardError: entry.standardError, unit, source: tableSource(entry, 'published') };
 }
 
 function byDefault({ measure, unit, before }: ReliabilityQuestion): Reliability | null {
@@ -55,7 +56,7 @@ function byDefault({ measure, unit, before }: ReliabilityQuestion): Reliability 
   const share = measure === 'repetitions' ? COMPARISON_RULES.countChangeShare.value * before : 0;
   const standardError = Math.max(fixed, share) / CHANGE_IN_ERRORS;
   if (standardError <= 0) return null;
-  return { standardError, unit, source: tableSource(entry, 'cautious-default') };
+  return { scale: 'natural', standardError, unit, source: tableSource(entry, 'cautious-default') };
 }
 
 /**

@@ -12,8 +12,11 @@ export interface ReliabilitySource {
 
 /** How much a measure differs from one test to the next, and who says so. */
 export interface Reliability {
-  /** standard error of measurement, > 0, in `unit` */
+  /** natural: an error in `unit`; log: an error of the natural logarithm, for a spread that grows with the value */
+  readonly scale: 'natural' | 'log';
+  /** standard error of measurement, > 0, in `unit`; on the log scale without a dimension */
   readonly standardError: number;
+  /** UCUM code of the values that it is of */
   readonly unit: string;
   readonly source: ReliabilitySource;
 }

@@ -1,4 +1,10 @@
-import { COMPARISON_RULES } from '@surae/shared';
+import {
+  COMPARISON_RULES,
+  RATIO_UNBLOCK_SENTENCES,
+  type Sentence,
+  type Sentences,
+  VALUE_UNBLOCK_SENTENCES,
+} from '@surae/shared';
 import { requireRange } from '../check.ts';
 import type { Verdict } from '../raises/criteria/finding.ts';
 import type { Side } from '../trace.ts';
@@ -52,11 +58,18 @@ export interface SideRatio {
 /** Why there is no ratio. It holds no figure that a ratio could be read from. */
 export interface NoSideRatio {
   readonly kind: 'blocked';
-  /** never empty; what lifts each stands under the same code in the sentences */
-  readonly blocks: readonly [SideBlock, ...SideBlock[]];
+  /** never empty, in the order in which they are shown */
+  readonly blocks: readonly [BlockedBy, ...BlockedBy[]];
 }
 
 export type SideBlock = RatioBlock | ValueBlock;
+
+/** A reason against a ratio, and what would lift it. */
+export interface BlockedBy {
+  readonly code: SideBlock;
+  readonly unblock: Sentence;
+}
+
 export type SideComparison = SideRatio | NoSideRatio;
 
 type Both<Value> = Readonly<Record<Side, Value>>;
@@ -74,6 +87,13 @@ export function ratioDirection(sore: PairCircumstances['sore']): RatioDirection 
   if (sore.left === true && sore.right === false) return { over: 'left', under: 'right', why: 'sore-over-other' };
   if (sore.right === true && sore.left === false) return { over: 'right', under: 'left', why: 'sore-over-other' };
   return { over: 'left', under: 'right', why: 'left-over-right' };
+}
+
+const LIFTS: Sentences<SideBlock> = { ...RATIO_UNBLOCK_SENTENCES, ...VALUE_UNBLOCK_SENTENCES };
+
+function blocked(first: SideBlock, ...others: readonly SideBlock[]): NoSideRatio {
+  const by = (code: SideBlock): BlockedBy => ({ code, unblock: LIFTS[code] });
+  return { kind: 'blocked', blocks: [by(first), ...others.map(by)] };
 }
 
 /** Whether the side that is compared with is too small beside its error; either may be that side where neither is sore. */
@@ -111,11 +131,11 @@ export function compareValues(
   const all = new Set<SideBlock>([...blocks, ...valueBlocks(over, under)]);
   if (withinError(over, under, direction.why)) all.add('within-error');
   const [first, ...others] = all;
-  if (all.size > 0) return { kind: 'blocked', blocks: [first, ...others] };
+  if (all.size > 0) return blocked(first, ...others);
   // the blocks of the values have seen to this; the compiler has not
-  if (!isUsable(over) || !isUsable(under)) return { kind: 'blocked', blocks: ['value-missing'] };
+  if (!isUsable(over) || !isUsable(under)) return blocked('value-missing');
   const ratio = logRatio(over.value, over.u, under.value, under.u);
-  if (!Number.isFinite(ratio.high) || ratio.low <= 0) return { kind: 'blocked', blocks: ['within-error'] };
+  if (!Number.isFinite(ratio.high) || ratio.low <= 0) return blocked('within-error');
   const inverse = logRatio(under.value, under.u, over.value, over.u);
   const against = (side: Side, one: LogRatio): UnderLine => {
     const probability = probabilityBelow(one, line);

@@ -55,6 +55,8 @@ export type NoChangeReason =
   | 'different-unit'
   | 'different-convention'
   | 'value-missing'
+  /** a value of zero or below, which has no logarithm */
+  | 'value-not-positive'
   /** a set is not interpreted: see the blocks of the visits */
   | 'set-not-interpreted'
   | 'not-in-time-order'
@@ -69,6 +71,9 @@ export interface VisitChange {
   readonly unit: string;
   /** later minus earlier, with its 95 % interval [unit] */
   readonly change: Bounded;
+  /** later over earlier, with its 95 % interval, where the error is one of the logarithm; else null [-] */
+  readonly ratio: Bounded | null;
+  /** what is larger than the usual wobble: in `unit`, or of the logarithm where there is a ratio */
   readonly detectable: DetectableChange;
   /** whether there is a real change: yes above the change detectable at 95 %; a small change never proves that there is none */
   readonly real: Verdict;
@@ -119,6 +124,25 @@ function cautions(first: VisitResult, second: VisitResult): readonly ChangeCauti
   return known.filter(([, holds]) => holds).map(([caution]) => caution);
 }
 
+/** The change on the scale of its error; on the log scale the bounds of the ratio are those of the change as well. */
+function sized(
+  before: number,
+  after: number,
+  { scale, standardError }: Reliability,
+): Pick<VisitChange, 'change' | 'ratio' | 'detectable'> {
+  const value = after - before;
+  if (scale === 'natural') {
+    const detectable = detectableChange(value, standardError);
+    const { at95 } = detectable;
+    return { change: { value, low: value - at95, high: value + at95 }, ratio: null, detectable };
+  }
+  const times = after / before;
+  const detectable = detectableChange(Math.log(times), standardError);
+  const reach = Math.exp(detectable.at95);
+  const ratio = { value: times, low: times / reach, high: times * reach };
+  return { change: { value, low: before * (ratio.low - 1), high: before * (ratio.high - 1) }, ratio, detectable };
+}
+
 /**
  * Change of one side between two visits against the change that its error of measurement allows, or both side by side with
  * every reason why they are not subtracted.
@@ -129,7 +153,8 @@ function cautions(first: VisitResult, second: VisitResult): readonly ChangeCauti
  * @returns the change with zone, source and cautions, or both results side by side [unit of the values]
  * @throws {@link InputError} `out-of-range` for a standard error that is not above 0
  *
- * Source: Weir (2005), J Strength Cond Res 19:231; zones at 95 % and 80 %: common practice, no source
+ * Source: Weir (2005), J Strength Cond Res 19:231; log scale where the spread grows with the value: Bland & Altman (1986),
+ * Lancet i:307-310; zones at 95 % and 80 %: common practice, no source
  */
 export function changeBetween(
   before: VisitResult,
@@ -148,14 +173,15 @@ export function changeBetween(
   if (reliability === null) return refused('no-reliability');
   if (reliability.unit !== after.unit) return refused('reliability-in-other-unit');
   if (before.value === null || after.value === null) return refused('value-missing');
-  const value = after.value - before.value;
-  const detectable = detectableChange(value, reliability.standardError);
+  if (reliability.scale === 'log' && (before.value <= 0 || after.value <= 0)) return refused('value-not-positive');
+  const { change, ratio, detectable } = sized(before.value, after.value, reliability);
   const notes = cautions(before, after);
   const painFree = reliability.source.kind === 'own-clinic' ? [] : (['not-from-people-in-pain'] as const);
   return {
     kind: 'change',
     unit: after.unit,
-    change: { value, low: value - detectable.at95, high: value + detectable.at95 },
+    change,
+    ratio,
     detectable,
     real: detectable.zone === 'likely-real' ? 'yes' : 'cannot_tell',
     reliability: reliability.source,
