@@ -64,5 +64,5 @@ export function identityDifferences(before: TestIdentity, after: TestIdentity): 
   return [...new Set([...Object.keys(before), ...Object.keys(after)])]
     .sort()
     .map((feature) => ({ feature, before: of(before, feature), after: of(after, feature) }))
-    .filter((one) => one.before === null || one.after === null || one.before !== one.after);
+    .filter((one) => one.before === null || one.before !== one.after);
 }
