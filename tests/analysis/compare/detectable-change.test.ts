@@ -12,10 +12,24 @@ describe('detectable change at 95 % from a standard error (Weir 2005)', () => {
     [419, 1161, 0.5],
     [0.8, 2.22, 0.005],
     [42.6, 118, 0.5],
+    // Rhodes 2022 Int J Sports Phys Ther 17:286: errors in percent, so that the printed 25.19 to 34.56 are percent and no newtons
+    [9.09, 25.19, 0.01],
+    [12.47, 34.56, 0.01],
     // Weir 2005, data set A: standard error 7.5569
     [7.5569, 20.947, 0.0005],
   ])('%d gives %d', (standardError, expected, within) => {
     expect([detectableChange(0, standardError).at95]).toBeCloseToEach([expected], { rtol: 0, atol: within });
+  });
+
+  test('Rhodes 2022: the limits of agreement imply errors of 150 to 200 N, far from a change of 35 N', () => {
+    for (const [low, high, expected] of [
+      [-494.76, 352.49, 152.8],
+      [-591.3, 523.82, 201.2],
+    ]) {
+      const standardError = (high - low) / 2 / 1.96 / Math.SQRT2;
+      expect([standardError]).toBeCloseToEach([expected], { rtol: 0, atol: 0.1 });
+      expect(detectableChange(35, standardError).zone).toBe('cannot-tell');
+    }
   });
 
   test('half the limits of agreement of 6.25 is an error of 2.25, and a change of 6.25 again', () => {

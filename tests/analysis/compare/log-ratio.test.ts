@@ -23,6 +23,11 @@ describe('limb symmetry index, involved over uninvolved (Silbernagel 2010; worke
   });
 });
 
+test('the logarithm of the ratio, which is the scale of the interval: 10.536, 22.314 and 16.252 hundredths (calculated)', () => {
+  const hundredths = [900, 800, 850].map((involved) => -100 * Math.log(withCv(involved, 1000, 0.05).value));
+  expect(hundredths).toBeCloseToEach([10.536, 22.314, 16.252], { rtol: 0, atol: 0.0005 });
+});
+
 describe('interval around 90 % by coefficient of variation, errors of the logarithms independent', () => {
   // a coefficient of variation that is a factor less one, exp(s) - 1 (Hopkins 2000, Sports Med 30:1), is ln(1 + cv) on the log scale
   test.each([

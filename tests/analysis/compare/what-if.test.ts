@@ -13,7 +13,8 @@ import { describe, expect, test } from 'vitest';
 import { createRandom, gaussian } from '../../../packages/analysis/src/signal/random.ts';
 import { detectedSet, PLAIN_REQUEST } from '../../support/detected-set.ts';
 
-const { judging } = defaultSettings();
+// few draws: the bounds of the counts are not what is tested
+const judging = { ...defaultSettings().judging, draws: 400 };
 const extras = { commonRelativeU: 0, blockDifferences: [] };
 
 function withShare(share: number): Protocol {
@@ -67,7 +68,8 @@ test('each count stands within its interval', () => {
 });
 
 describe('40 repetitions of 10 cm that lose 1.2 % each, 5 mm of noise, two misses in a row end the test', () => {
-  // simulated by the same rule elsewhere: 32, 24, 20, 16 and 8 repetitions, standard deviation 2.5
+  // simulated elsewhere with a reference of 10 cm: 32, 24, 20, 16 and 8 repetitions, standard deviation 2.5. Here the reference is
+  // the best two of the first, which noise makes higher: 30.9, 23.1, 19.0, 14.7 and 6.5, always a little fewer
   test('the mean scores over 40 such sets lie within one standard deviation of them', () => {
     const shares = [0.6, 0.7, 0.75, 0.8, 0.9];
     const sums = shares.map(() => 0);
