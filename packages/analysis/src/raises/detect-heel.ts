@@ -28,7 +28,8 @@ import {
   type Timed,
   timeRepetition,
 } from './heel/timing.ts';
-import { unseenChances, withUnseen } from './heel/unseen.ts';
+import { unseenChances, unseenRoom, withUnseen } from './heel/unseen.ts';
+import { unseenStretches, wentUnseen } from './unseen-stretch.ts';
 
 interface Found {
   readonly judged: Judged;
@@ -165,7 +166,11 @@ export function detectHeelRaises(
       topInGap: inGap,
     };
   });
-  const raises = withUnseen(seen, height.longGaps);
+  const unseen = unseenStretches(height.longGaps);
+  const raises = withUnseen(
+    seen.filter(({ startS, endS }) => !wentUnseen({ fromS: startS, toS: endS }, unseen)),
+    height.longGaps,
+  );
   const doubtful = judged
     .filter((one) => !members.includes(one))
     .map((one): Doubtful => {
@@ -193,7 +198,7 @@ export function detectHeelRaises(
     raises,
     doubtful,
     countLow: low,
-    countHigh: high,
+    countHigh: high + unseenRoom(raises, height.longGaps),
     motion: motionOf(height, floor, above, settings),
     stance,
     stillSdM,
