@@ -29,6 +29,7 @@ test('Shrout & Fleiss (1979): six forms under both names', () => {
   const shown = ofFixture('shrout-fleiss-1979');
   expect(shown).toMatch(/ICC\(2,1\) ICC\(A,1\) +0\.290 \(0\.019 to 0\.761\) +F\(5, 15\) = 11\.03, p < 0\.001/);
   expect(shown).toMatch(/ICC\(3,k\) ICC\(C,k\) +0\.909 \(0\.676 to 0\.986\)/);
+  expect(ofFixture('weir-2005-a')).toMatch(/bias +2\.8 \(−6\.2 to 11\.7\) kg: cannot tell which is higher/);
   expect(ofFixture('weir-2005-a')).toContain('shown and not to be used: worth 8 pairs of tests, 15 are');
 });
 
