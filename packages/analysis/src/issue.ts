@@ -35,7 +35,7 @@ export type IssueCode =
   | 'accelerometer-only'
   /** tops or verdicts that the final pass changed against the block pass */
   | 'changed-in-final-pass'
-  /** movement before or after the set was left out */
+  /** movement that is no heel raise was left out: before or after the set, or all there is */
   | 'movement-outside-set'
   /** the reference height rose because an early repetition was higher */
   | 'reference-raised'

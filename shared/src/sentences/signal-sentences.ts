@@ -16,7 +16,7 @@ export const ISSUE_SENTENCES = sentences('issue', {
   orientation: 'The sensor was mounted turned or upside down; its direction was found from gravity and movement.',
   'accelerometer-only': 'Tilt comes from the accelerometer alone: the faster the movement, the less certain it is.',
   'changed-in-final-pass': 'The final pass sees repetitions otherwise than the count while recording; both are kept.',
-  'movement-outside-set': 'Movement before or after the set was left out.',
+  'movement-outside-set': 'Movement that is no heel raise was left out: steps, bent knees, stepping on or off.',
   'reference-raised':
     'An early repetition was higher than the practice raises and became the reference; all verdicts follow it.',
   buried:

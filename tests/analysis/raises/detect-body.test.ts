@@ -123,6 +123,44 @@ describe('simulated sets', () => {
     }
   });
 
+  test('steps on a platform hold no heel raise, at any level of noise', () => {
+    for (const level of ['typical', 'hard', 'field'] as const) {
+      for (const seed of [2]) {
+        const { detection } = found({ placement: 'platform', level, seed, activity: 'walking' });
+        expect(detection.raises).toEqual([]);
+        expect(detection.issues.some(({ code }) => code === 'movement-outside-set')).toBe(true);
+      }
+    }
+  });
+
+  test('knee bends whose rhythm is that of raises hold none, at the trunk and on a platform', () => {
+    for (const [placement, seed] of [
+      ['platform', 14],
+      ['trunk', 7],
+    ] as const) {
+      expect(found({ placement, level: 'typical', seed, activity: 'squats' }).detection.raises).toEqual([]);
+    }
+  });
+
+  test('steps before a set are left out and the set is counted', () => {
+    const person = {
+      placement: 'platform',
+      level: 'typical',
+      seed: 4,
+      faults: { stepOnChance: 0, stepOffChance: 0 },
+    } as const;
+    const steps = simulateSet({ ...person, activity: 'walking' });
+    const set = simulateSet({ ...person, count: 12, cycleS: 2 });
+    const [first, second] = [steps.trace.groups[0], set.trace.groups[0]];
+    const beginS = first.timesS[first.timesS.length - 1] + 0.01 - second.timesS[0];
+    const timesS = Float64Array.from([...first.timesS, ...second.timesS.map((t) => t + beginS)]);
+    const samples = Float64Array.from([...first.channels[0].samples, ...second.channels[0].samples]);
+    const trace: Trace = { groups: [{ timesS, channels: [{ quantity: 'force', axis: null, samples }] }] };
+    const { raises, issues } = detectBodyRaises(trace, 'platform', set.subject, bodyDefaults);
+    expect(raises.map(({ topS }) => topS > beginS)).toEqual(Array.from({ length: 12 }, () => true));
+    expect(issues.some(({ code, fromS }) => code === 'movement-outside-set' && fromS < beginS)).toBe(true);
+  });
+
   test('a second without samples loses neither of the repetitions beside it', () => {
     const { set } = found({ placement: 'trunk', level: 'typical', seed: 14 });
     const middle = set.truth.repetitions[8];
@@ -137,6 +175,24 @@ describe('simulated sets', () => {
     expect(raises).toHaveLength(set.truth.repetitions.length);
     expect(issues.some((issue) => issue.code === 'gap')).toBe(true);
   });
+});
+
+test('twenty seconds without samples hold no repetition, and may have held what their length allows', () => {
+  for (const placement of ['trunk', 'platform'] as const) {
+    const set = simulateSet({ placement, level: 'typical', seed: 6, count: 26, cycleS: 2 });
+    const lost = { fromS: set.truth.repetitions[9].endS, toS: set.truth.repetitions[9].endS + 20 };
+    const [group] = set.trace.groups;
+    const keep = (t: number): boolean => t < lost.fromS || t > lost.toS;
+    const channels = group.channels.map((one) => ({
+      ...one,
+      samples: one.samples.filter((_, i) => keep(group.timesS[i])),
+    }));
+    const broken = { groups: [{ timesS: group.timesS.filter(keep), channels }] };
+    const { raises, countLow, countHigh } = detectBodyRaises(broken, placement, set.subject, bodyDefaults);
+    expect(raises.filter(({ topS }) => topS > lost.fromS && topS < lost.toS)).toEqual([]);
+    expect(countLow).toBeLessThanOrEqual(raises.length);
+    expect(countHigh).toBeGreaterThanOrEqual(26);
+  }
 });
 
 describe('laws', () => {

@@ -131,6 +131,22 @@ describe.each(kinds)('%s', (_, placement, gyroscope) => {
     expect(Number.isNaN(found.motion.heightM[Math.round((topS - found.motion.startS) * 100)])).toBe(true);
   });
 
+  test('lists nothing in twenty seconds without samples, and says how many may have been missed', () => {
+    const set = simulateSet({ placement, level: 'typical', seed: 6, gyroscope, count: 26, cycleS: 2 });
+    const lost = { fromS: set.truth.repetitions[9].endS, toS: set.truth.repetitions[9].endS + 20 };
+    const broken = changed(
+      set.trace,
+      (timeS) => timeS,
+      (timeS) => timeS < lost.fromS || timeS > lost.toS,
+    );
+    const found = detect(broken, placement, set.subject);
+    expect(found.raises.filter(({ topS }) => topS > lost.fromS && topS < lost.toS)).toEqual([]);
+    expect(found.countLow).toBeLessThanOrEqual(found.raises.length);
+    expect(found.countHigh).toBeGreaterThanOrEqual(26);
+    const gap = found.issues.find(({ code }) => code === 'gap')!;
+    expect(Math.hypot(gap.fromS - lost.fromS, gap.toS - lost.toS)).toBeLessThan(0.1);
+  });
+
   test('copes with a recording that begins and ends in the midst of the set', () => {
     const set = simulateSet({ placement, level: 'typical', seed: 319, gyroscope, count: 12, cycleS: 2 });
     const [from, to] = [set.truth.repetitions[2].endS, set.truth.repetitions[9].startS];

@@ -3,7 +3,7 @@ import { defaultSettings } from '@surae/analysis';
 import { expect, test } from 'vitest';
 import { assessFile } from '../../../apps/cli/src/assess-file.ts';
 import { usualSettings } from '../../../apps/cli/src/settings-file.ts';
-import { protocolHash, settingsHash, usualSettingsHash } from '../../../apps/dashboard/src/result/settings-hash.ts';
+import { protocolHash, settingsHash } from '../../../apps/dashboard/src/result/settings-hash.ts';
 import { handMadeRefusal } from '../../support/hand-made-outcome.ts';
 import { MemoryIo } from '../../support/memory-io.ts';
 
@@ -14,7 +14,6 @@ test('the hashes equal those of the command line for the same settings and proto
   const outcome = await assessFile(item, usualSettings(), new MemoryIo().io);
   if (outcome.status === 'refused') throw new Error(outcome.reason);
   expect(settingsHash(defaultSettings(), outcome.report)).toBe(outcome.settingsHash);
-  expect(usualSettingsHash(outcome.report)).toBe(outcome.settingsHash);
   expect(protocolHash(outcome.report)).toBe(outcome.protocolHash);
   expect(protocolHash(outcome.report)).toBe(
     createHash('sha256').update(outcome.report.protocol.fingerprint).digest('hex'),

@@ -1,4 +1,4 @@
-import { canonicalJson, defaultSettings, type Report, type Settings } from '@surae/analysis';
+import { canonicalJson, type Report, type Settings } from '@surae/analysis';
 import { sha256Hex } from '@surae/records';
 
 function hashOf(text: string): string {
@@ -10,11 +10,6 @@ export function settingsHash(settings: Settings, { protocol }: Report): string {
   // the settings are plain JSON; the round trip says so to the compiler
   const plain = JSON.parse(JSON.stringify(settings)) as Parameters<typeof canonicalJson>[0];
   return hashOf(canonicalJson({ settings: plain, protocol: protocol.fingerprint }));
-}
-
-/** The same for the usual settings; a page that loads it late need not load all of the analysis for them. */
-export function usualSettingsHash(report: Report): string {
-  return settingsHash(defaultSettings(), report);
 }
 
 /** Hash of the protocol with its parameters, the placement and the rule of the reference alone. */

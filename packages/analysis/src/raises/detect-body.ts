@@ -3,13 +3,14 @@ import { type BodyAcceleration, bodyAcceleration } from '../movement/body-accele
 import { bodyChannels } from '../movement/body-channels.ts';
 import { slowDrift } from '../movement/body-drift.ts';
 import { type BodyWeight, bodyWeight } from '../movement/body-weight.ts';
-import { contains, type Interval } from '../signal/intervals.ts';
+import { contains, durationS, type Interval, mergeIntervals } from '../signal/intervals.ts';
 import type { Trace } from '../trace.ts';
 import { type Agreed, type AgreedSet, agreedRepetitions } from './body/consensus.ts';
 import { hiddenRepetitions } from './body/hidden.ts';
+import { impossibleBouts } from './body/impossible-bouts.ts';
 import { jointTiming } from './body/joint-timing.ts';
 import { bodyMotion } from './body/motion.ts';
-import { raiseList } from './body/raise-list.ts';
+import { type RaiseList, raiseList } from './body/raise-list.ts';
 import { riseEstimates } from './body/rise-estimates.ts';
 import type { ModelSignal } from './body/round.ts';
 import { type FittedSet, fitSet } from './body/set-model.ts';
@@ -95,21 +96,16 @@ export function detectBodyRaises(
     return nothing(body, settings);
   const cells = signal.acceleration.length;
   const timeOf = (cell: number): number => signal.startS + cell / settings.modelRateHz;
-  const fitted = fitSet(signal, settings);
-  const all = agreedRepetitions(fitted, timeOf);
-  const agreed = convincing(fitted, all, cells, settings) ? all : standingOut(all, fitted, settings);
-  const counts = fitted.rhythm.riseM < settings.mostRiseM ? agreed.counts : agreed.counts.map(() => 0);
-  const single = riseEstimates(agreed.repetitions, body, fitted.rhythm, settings);
-  const { repetitions, rises } = jointTiming(agreed.repetitions, single, signal, fitted.rhythm, settings);
-  const list = raiseList(repetitions, rises, counts, body.gaps, settings);
-  const hidden = list.raises.length > 0 ? 0 : hiddenRepetitions(fitted.rhythm, cells, settings);
-  const elsewhere = otherSpans(fitted, cells, timeOf);
+  const { fitted, list, barred } = possibleSet(signal, body, settings);
+  const barredCells = Math.round(barred.reduce((sum, span) => sum + durationS(span), 0) * settings.modelRateHz);
+  const hidden = list.raises.length > 0 ? 0 : hiddenRepetitions(fitted.rhythm, cells - barredCells, settings);
+  const elsewhere = mergeIntervals([...otherSpans(fitted, cells, timeOf), ...barred]);
   const stance = stanceBefore(list.raises[0]?.startS, timeOf(0), timeOf(cells), elsewhere, settings);
   const motion = bodyMotion(body, list.raises, elsewhere, stance, settings.postureCutoffHz);
   const countHigh = Math.max(list.countHigh, hidden);
   const found = { ...list, countHigh, motion, stance, stillSdM: stillSd(fitted) };
   const weight = weightFrom(body, list.raises, stance);
-  const issues = bodyIssues(body, list.raises, elsewhere, stance, weight);
+  const issues = bodyIssues(body, list.raises, barred.length > 0, elsewhere, stance, weight);
   if (hidden > 0) {
     issues.push({
       code: 'buried',
@@ -121,6 +117,47 @@ export function detectBodyRaises(
   }
   if (weight === undefined) return { ...found, issues };
   return { ...found, bodyWeightN: weight.weightN, bodyWeightUN: weight.uncertaintyN, issues };
+}
+
+/** A set, its repetitions, and the spans in which something else was taken for repetitions at first. */
+interface Possible {
+  readonly fitted: FittedSet;
+  readonly list: RaiseList;
+  readonly barred: readonly Interval[];
+}
+
+/** Most times that a recording is fitted again without what cannot be heel raises. */
+const MOST_FITS = 4;
+
+/** The set that is left when bouts that cannot be heel raises are barred, one fit after the other. */
+function possibleSet(signal: ModelSignal, body: BodyAcceleration, settings: BodySettings): Possible {
+  const barred: Interval[] = [];
+  const marks = Uint8Array.from(signal.barred);
+  const cellOf = (timeS: number): number => Math.max(0, Math.round((timeS - signal.startS) * settings.modelRateHz));
+  for (let fits = 1; ; fits++) {
+    const { fitted, list } = listedSet({ ...signal, barred: marks }, body, settings);
+    const bouts = impossibleBouts(list.raises, body, settings);
+    if (bouts.length === 0) return { fitted, list, barred };
+    barred.push(...bouts);
+    if (fits === MOST_FITS) return { fitted, list: { raises: [], doubtful: [], countLow: 0, countHigh: 0 }, barred };
+    for (const { fromS, toS } of bouts) marks.fill(1, cellOf(fromS), cellOf(toS));
+  }
+}
+
+/** The set that explains a recording best, and its repetitions. */
+function listedSet(
+  signal: ModelSignal,
+  body: BodyAcceleration,
+  settings: BodySettings,
+): { fitted: FittedSet; list: RaiseList } {
+  const cells = signal.acceleration.length;
+  const fitted = fitSet(signal, settings);
+  const all = agreedRepetitions(fitted, (cell) => signal.startS + cell / settings.modelRateHz);
+  const agreed = convincing(fitted, all, cells, settings) ? all : standingOut(all, fitted, settings);
+  const counts = fitted.rhythm.riseM < settings.mostRiseM ? agreed.counts : agreed.counts.map(() => 0);
+  const single = riseEstimates(agreed.repetitions, body, fitted.rhythm, settings);
+  const { repetitions, rises } = jointTiming(agreed.repetitions, single, signal, fitted.rhythm, settings);
+  return { fitted, list: raiseList(repetitions, rises, counts, body.gaps, settings) };
 }
 
 /** Whether the evidence is for a set: noise that fills the recording can be fitted by a rhythm made for it. */
@@ -151,7 +188,7 @@ const LEAST_S = 1;
 
 function nothing(body: BodyAcceleration, settings: BodySettings): Detection {
   const motion = bodyMotion(body, [], [], undefined, settings.postureCutoffHz);
-  const issues = bodyIssues(body, [], [], undefined, undefined);
+  const issues = bodyIssues(body, [], false, [], undefined, undefined);
   return { raises: [], doubtful: [], countLow: 0, countHigh: 0, motion, stance: undefined, stillSdM: 0, issues };
 }
 
@@ -197,6 +234,7 @@ function stillSd(fitted: FittedSet): number {
 function bodyIssues(
   body: BodyAcceleration,
   raises: readonly Raise[],
+  barred: boolean,
   elsewhere: readonly Interval[],
   stance: Interval | undefined,
   weight: BodyWeight | undefined,
@@ -207,7 +245,7 @@ function bodyIssues(
   if (spikes > 0) issues.push({ code: 'spikes', severity: 'note', ...whole, details: { count: spikes } });
   if (raises.length > 0 && stance === undefined)
     issues.push({ code: 'no-quiet-stance', severity: 'warning', ...whole });
-  if (raises.length > 0) {
+  if (raises.length > 0 || barred) {
     for (const span of elsewhere) issues.push({ code: 'movement-outside-set', severity: 'note', ...span });
   }
   if (force !== undefined && weight === undefined)

@@ -12,7 +12,7 @@ import { restLevel } from './heel/floor.ts';
 import { type FloorLine, floorLine, restVotes } from './heel/floor-line.ts';
 import type { HeelSettings } from './heel/heel-settings.ts';
 import { heightUncertainty } from './heel/height-uncertainty.ts';
-import type { Move } from './heel/move-fit.ts';
+import type { Move } from './heel/move-model.ts';
 import { restsBetween } from './heel/rests.ts';
 import type { Judged } from './heel/set-isolation.ts';
 import { chooseShapes } from './heel/shape-choice.ts';
@@ -28,7 +28,8 @@ import {
   type Timed,
   timeRepetition,
 } from './heel/timing.ts';
-import { unseenChances, withUnseen } from './heel/unseen.ts';
+import { unseenChances, unseenRoom, withUnseen } from './heel/unseen.ts';
+import { unseenStretches, wentUnseen } from './unseen-stretch.ts';
 
 interface Found {
   readonly judged: Judged;
@@ -165,7 +166,11 @@ export function detectHeelRaises(
       topInGap: inGap,
     };
   });
-  const raises = withUnseen(seen, height.longGaps);
+  const unseen = unseenStretches(height.longGaps);
+  const raises = withUnseen(
+    seen.filter(({ startS, endS }) => !wentUnseen({ fromS: startS, toS: endS }, unseen)),
+    height.longGaps,
+  );
   const doubtful = judged
     .filter((one) => !members.includes(one))
     .map((one): Doubtful => {
@@ -193,7 +198,7 @@ export function detectHeelRaises(
     raises,
     doubtful,
     countLow: low,
-    countHigh: high,
+    countHigh: high + unseenRoom(raises, height.longGaps),
     motion: motionOf(height, floor, above, settings),
     stance,
     stillSdM,

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Raise } from '../../../../packages/analysis/src/raises/detection.ts';
-import { unseenChances, withUnseen } from '../../../../packages/analysis/src/raises/heel/unseen.ts';
+import { unseenChances, unseenRoom, withUnseen } from '../../../../packages/analysis/src/raises/heel/unseen.ts';
 
 const raise = (topS: number): Raise => ({
   startS: topS - 0.6,
@@ -40,4 +40,14 @@ test('too few repetitions show no beat', () => {
 test('room for one more across a gap is an even chance', () => {
   expect(unseenChances(set, [{ fromS: 9.5, toS: 10.5 }])).toEqual([0.5]);
   expect(unseenChances(set, [])).toEqual([]);
+});
+
+test('nothing is put into a gap of twenty seconds: it has room for nine, and none of them speaks for the lower bound', () => {
+  const apart = [2, 4, 6, 8, 28, 30, 32, 34].map(raise);
+  const gaps = [{ fromS: 9, toS: 27 }];
+  expect(withUnseen(apart, gaps)).toEqual(apart);
+  expect(unseenChances(apart, gaps)).toEqual([]);
+  expect(unseenRoom(apart, gaps)).toBe(9);
+  expect(unseenRoom(set, [{ fromS: 9.2, toS: 10.8 }])).toBe(0);
+  expect(unseenRoom([raise(2)], gaps)).toBe(0);
 });

@@ -38,6 +38,13 @@ export const bodyDefaults: BodySettings = {
   leastRiseM: 0.01,
   /** greatest rise of the body on one's toes [m]; ours: a long foot at 60 degrees stays below it */
   mostRiseM: 0.1,
+  /** rest that parts two bouts [s]; ours */
+  boutRestS: 2,
+  /** acceleration that sway does not reach [m/s2]; ours: the root of mostSideways */
+  energetic: 0.6,
+  /** passing below both rests, going back and forth [share of the rise]; ours: raises under strong sway reach 0.08 and 0.05, steps 0.25 and 0.3 */
+  mostBelowShare: 0.2,
+  mostReversedShare: 0.3,
   /** greatest turn of the trunk within a repetition [rad]; ours: thrice the 10 degrees that count as a lean */
   mostTurnRad: 0.52,
   /** typical rise of the body [m] and its spread between people [-]; ours, from a 26 cm foot at 15 to 45 degrees */

@@ -2,6 +2,7 @@ import { longestGapS } from '../../signal/gaps.ts';
 import { contains, type Interval } from '../../signal/intervals.ts';
 import { quantile } from '../../signal/order-statistics.ts';
 import type { Doubtful, Raise } from '../detection.ts';
+import { unseenStretches, wentUnseen } from '../unseen-stretch.ts';
 import type { Agreed } from './consensus.ts';
 import type { RiseEstimate } from './rise-estimates.ts';
 import type { BodySettings } from './settings.ts';
@@ -38,12 +39,15 @@ export function raiseList(
 ): RaiseList {
   const wanted = counts.length === 0 ? 0 : Math.round(quantile(counts, 0.5));
   const bySureness = [...repetitions].sort((a, b) => b.share - a.share || a.topS - b.topS);
+  const unseen = unseenStretches(gaps);
   const counted = new Set(bySureness.slice(0, wanted).filter((one) => one.share >= 0.3));
   const raises: Raise[] = [];
   const doubtful: Doubtful[] = [];
   repetitions.forEach((one, index) => {
     const rise = rises[index];
     const tooSmall = rise.riseM < settings.leastRiseM;
+    // what was not seen at all stays within the bounds of the count
+    if (wentUnseen({ fromS: one.startS, toS: one.endS }, unseen)) return;
     if (counted.has(one) && !tooSmall) raises.push(raiseOf(one, rise, gaps, settings));
     else if (one.share >= 0.05) doubtful.push(doubtfulOf(one, rise, tooSmall));
   });

@@ -34,6 +34,11 @@ export interface BodySettings {
   /** least rise of the body in a repetition, and the most that toes can give [m] */
   readonly leastRiseM: number;
   readonly mostRiseM: number;
+  /** what the body cannot do on its toes, see BoutOptions: rest between bouts [s], acceleration [m/s2], shares of the rise [-] */
+  readonly boutRestS: number;
+  readonly energetic: number;
+  readonly mostBelowShare: number;
+  readonly mostReversedShare: number;
   /** most that the trunk may turn within a repetition and still be upright on its toes [rad] */
   readonly mostTurnRad: number;
   /** typical rise of the body and its spread between people, as a share [m, -] */

@@ -2,6 +2,7 @@ import { longestGapS } from '../../signal/gaps.ts';
 import type { Interval } from '../../signal/intervals.ts';
 import { median } from '../../signal/order-statistics.ts';
 import type { Raise } from '../detection.ts';
+import { unseenStretches } from '../unseen-stretch.ts';
 
 /** How near the time between two neighbours must be to a whole number of beats [-]; ours. */
 const beatTolerance = 0.2;
@@ -14,7 +15,8 @@ const inferredProbability = 0.75;
 
 /**
  * Repetitions with those that a gap swallowed whole: where two neighbours stand a whole number of beats apart and the
- * gap fills the place of what is missing. Their tops lie in the gap, so nothing but their number is known.
+ * gap fills the place of what is missing. Their tops lie in the gap, so nothing but their number is known. Across a
+ * gap that is too long to know whether the person went on, nothing is put in.
  *
  * @param raises - repetitions in time order [SI]
  * @param gaps - stretches without samples [s]
@@ -36,6 +38,7 @@ export function withUnseen(raises: readonly Raise[], gaps: readonly Interval[]):
     const moveS = median(raises.map((one) => one.endS - one.startS));
     if (beats < 2 || Math.abs(spacingS / beats / beatS - 1) > beatTolerance) return;
     if (gapS < leastCover * ((beats - 2) * beatS + moveS)) return;
+    if (across(raise, next, gaps)) return;
     const heightM = (raise.heightM + next.heightM) / 2;
     for (let k = 1; k < beats; k++) {
       const topS = raise.topS + (k * spacingS) / beats;
@@ -59,6 +62,11 @@ export function withUnseen(raises: readonly Raise[], gaps: readonly Interval[]):
   return all;
 }
 
+/** Whether a gap that no rhythm bridges lies between two neighbours. */
+function across(raise: Raise, next: Raise, gaps: readonly Interval[]): boolean {
+  return longestGapS(unseenStretches(gaps), raise.highToS, next.highFromS) > 0;
+}
+
 /** Usual time from top to top near a repetition, its own next step left out. */
 function spacingNear(raises: readonly Raise[], i: number): number {
   const spacings: number[] = [];
@@ -70,7 +78,7 @@ function spacingNear(raises: readonly Raise[], i: number): number {
 
 /**
  * Chances that further repetitions happened inside a gap, unseen: where neighbours across a gap stand further apart
- * than usual.
+ * than usual. Gaps that no rhythm bridges are left to {@link unseenRoom}.
  *
  * @param raises - repetitions in time order, those of {@link withUnseen} included [SI]
  * @param gaps - stretches without samples [s]
@@ -83,7 +91,30 @@ export function unseenChances(raises: readonly Raise[], gaps: readonly Interval[
   const usualS = median(raises.slice(1).map((raise, i) => raise.topS - raises[i].topS));
   return raises.slice(1).flatMap((raise, i) => {
     const gapS = longestGapS(gaps, raises[i].topS, raise.topS);
+    if (across(raises[i], raise, gaps)) return [];
     const room = Math.round(Math.min((raise.topS - raises[i].topS) / usualS - 1, gapS / usualS + 0.9));
     return gapS > 0.35 * usualS && room >= 1 ? new Array<number>(room).fill(0.5) : [];
   });
+}
+
+/**
+ * Most repetitions for which gaps that no rhythm bridges have room. How many of them were done nobody can tell: they
+ * raise the upper bound of the count and nothing else.
+ *
+ * @param raises - repetitions in time order [SI]
+ * @param gaps - stretches without samples [s]
+ * @returns number of repetitions at the usual time from top to top [-]
+ *
+ * Source: ours
+ */
+export function unseenRoom(raises: readonly Raise[], gaps: readonly Interval[]): number {
+  if (raises.length < 2) return 0;
+  const usualS = median(raises.slice(1).map((raise, i) => raise.topS - raises[i].topS));
+  return raises
+    .slice(1)
+    .filter((raise, i) => across(raises[i], raise, gaps))
+    .reduce(
+      (sum, raise) => sum + Math.max(0, Math.round((raise.topS - raises[raises.indexOf(raise) - 1].topS) / usualS) - 1),
+      0,
+    );
 }

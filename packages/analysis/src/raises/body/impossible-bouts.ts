@@ -1,0 +1,110 @@
+import { riseBetweenRests } from '../../movement/body-rise.ts';
+import type { Interval } from '../../signal/intervals.ts';
+import { variance } from '../../signal/moments.ts';
+import { median } from '../../signal/order-statistics.ts';
+import type { RiseSignal } from './rise-estimates.ts';
+
+/** What the body cannot do on its toes; the defaults live in assess/defaults/body.ts. */
+export interface BoutOptions {
+  /** longer rests part one bout from the next [s] */
+  readonly boutRestS: number;
+  /** acceleration that sway alone does not reach: below it nothing is held against a bout [m/s2] */
+  readonly energetic: number;
+  /** share of the rise by which the body may pass below the rests beside a repetition [-] */
+  readonly mostBelowShare: number;
+  /** share of the rise that may be gone back and forth on the way up and down [-] */
+  readonly mostReversedShare: number;
+  /** greatest rise of the body on its toes [m] */
+  readonly mostRiseM: number;
+}
+
+/** What the acceleration alone says of one repetition, without any shape. */
+interface Way {
+  /** greatest way above the rests on both sides, and below them [m] */
+  readonly aboveM: number;
+  readonly belowM: number;
+  /** share of the rise that is gone back before the top and up again after it, 1 at most [-] */
+  readonly reversed: number;
+  /** root mean square of the acceleration [m/s2] */
+  readonly size: number;
+}
+
+function wayOf(signal: RiseSignal, before: number, one: Interval, after: number): Way | undefined {
+  const { startS, sampleRateHz, upward } = signal;
+  const part = (fromS: number, toS: number): Float64Array =>
+    upward.subarray(
+      Math.max(0, Math.round((fromS - startS) * sampleRateHz)),
+      Math.max(0, Math.round((toS - startS) * sampleRateHz)),
+    );
+  const halfS = (one.toS - one.fromS) / 2;
+  // half of each neighbouring rest: where the body stands on its heel nothing can pass below it
+  const wide = part(
+    one.fromS - Math.min(halfS, (one.fromS - before) / 2),
+    one.toS + Math.min(halfS, (after - one.toS) / 2),
+  );
+  const inner = riseBetweenRests(part(one.fromS, one.toS), sampleRateHz);
+  if (inner.length < 8) return undefined;
+  const way = riseBetweenRests(wide, sampleRateHz);
+  const topM = Math.max(...inner);
+  const top = inner.indexOf(topM);
+  let backM = 0;
+  for (let i = 1; i < inner.length; i++) backM += Math.max(0, (i <= top ? -1 : 1) * (inner[i] - inner[i - 1]));
+  return {
+    aboveM: Math.max(...way),
+    belowM: -Math.min(...way),
+    reversed: backM < topM ? backM / topM : 1,
+    size: Math.sqrt(variance(wide)),
+  };
+}
+
+/** Repetitions that follow each other without a long rest. */
+function boutsOf<T extends { readonly startS: number; readonly endS: number }>(
+  raises: readonly T[],
+  restS: number,
+): T[][] {
+  const bouts: T[][] = [];
+  for (const one of raises) {
+    const last = bouts.at(-1);
+    if (last !== undefined && one.startS - last[last.length - 1].endS <= restS) last.push(one);
+    else bouts.push([one]);
+  }
+  return bouts;
+}
+
+/**
+ * Bouts of repetitions that cannot be heel raises: steps, knee bends, bobbing.
+ *
+ * The acceleration integrated twice from rest to rest knows no shape of a repetition. Who rises from the heel goes up and
+ * comes down again, never below the floor and not higher than the foot is long. Who walks on the spot goes up and down
+ * between two rests, who bends the knees below both, by more than toes could lift him. The median over a bout decides,
+ * and only where the body accelerates more than by sway.
+ *
+ * @param raises - repetitions as they were found, in time order [s]
+ * @param signal - upward acceleration on a regular grid [m/s2]
+ * @param options - see {@link BoutOptions} [s, m/s2, -, m]
+ * @returns the spans of such bouts, in time order [s]
+ *
+ * Source: ours; zero speed and way between two rests, e.g. Cavagna (1975), J Appl Physiol 39:174-179
+ */
+export function impossibleBouts(
+  raises: readonly { readonly startS: number; readonly endS: number }[],
+  signal: RiseSignal,
+  options: BoutOptions,
+): Interval[] {
+  return boutsOf(raises, options.boutRestS).flatMap((bout) => {
+    const ways = bout.flatMap(({ startS, endS }, k) => {
+      const before = bout[k - 1]?.endS ?? -Infinity;
+      const after = bout[k + 1]?.startS ?? Infinity;
+      return wayOf(signal, before, { fromS: startS, toS: endS }, after) ?? [];
+    });
+    if (ways.length === 0) return [];
+    const middle = (of: (way: Way) => number): number => median(ways.map(of));
+    const aboveM = middle((way) => way.aboveM);
+    const impossible =
+      middle((way) => way.belowM) > options.mostBelowShare * aboveM ||
+      middle((way) => way.reversed) > options.mostReversedShare ||
+      aboveM > options.mostRiseM;
+    if (!impossible || middle((way) => way.size) < options.energetic) return [];
+    return [{ fromS: bout[0].startS, toS: bout[bout.length - 1].endS }];
+  });
+}

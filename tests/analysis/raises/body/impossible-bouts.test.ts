@@ -1,0 +1,69 @@
+import { expect, test } from 'vitest';
+import { bodyDefaults } from '../../../../packages/analysis/src/assess/defaults/body.ts';
+import { impossibleBouts } from '../../../../packages/analysis/src/raises/body/impossible-bouts.ts';
+
+/** Ten repetitions of 1.2 s every 2 s from 1 s on. */
+const raises = Array.from({ length: 10 }, (_, k) => ({ startS: 1 + 2 * k, endS: 2.2 + 2 * k }));
+
+/** Acceleration of a way that is given over 24 s, by differences at 100 a second. */
+function moving(way: (timeS: number) => number) {
+  const dt = 0.01;
+  const upward = Float64Array.from({ length: 2400 }, (_, i) => {
+    const timeS = i * dt;
+    return (way(timeS + dt) - 2 * way(timeS) + way(timeS - dt)) / (dt * dt);
+  });
+  return { startS: 0, sampleRateHz: 100, upward };
+}
+
+/** A half period of a squared sine in each span of 2 s that begins at 1 s: from `fromS` on for `lastsS`, `times` over. */
+function humps(sizeM: number, fromS: number, lastsS: number, times = 1) {
+  return (timeS: number): number => {
+    const u = (((timeS - 1 + 20) % 2) - fromS) / lastsS;
+    return timeS < 1 || timeS > 21 || u < 0 || u > 1 ? 0 : sizeM * Math.sin(times * Math.PI * u) ** 2;
+  };
+}
+
+const found = (way: (timeS: number) => number) => impossibleBouts(raises, moving(way), bodyDefaults);
+const all = [{ fromS: 1, toS: 20.2 }];
+
+test('a rise of 70 mm and back, and the same in two phases, can be on the toes', () => {
+  expect(found(humps(0.07, 0, 1.2))).toEqual([]);
+  const phases = (timeS: number): number => humps(0.04, 0, 1.2)(timeS) + humps(0.03, 0.3, 0.6)(timeS);
+  expect(found(phases)).toEqual([]);
+});
+
+test('up and down twice between two rests is stepping', () => {
+  expect(found(humps(0.05, 0, 1.2, 2))).toEqual(all);
+});
+
+test('sinking below the rests on both sides is bending the knees or walking', () => {
+  const wave = (timeS: number): number => humps(0.05, 0.2, 0.8)(timeS) - humps(0.03, 1, 0.5)(timeS);
+  expect(found(wave)).toEqual(all);
+});
+
+test('a rise of 200 mm is more than toes can give', () => {
+  expect(found(humps(0.2, 0, 1.2))).toEqual(all);
+});
+
+test('what is no larger than sway is not held against a bout', () => {
+  expect(found(humps(0.005, 0, 1.2, 2))).toEqual([]);
+});
+
+test('two bouts are judged apart', () => {
+  const steps = humps(0.05, 0, 1.2, 2);
+  const later = raises.slice(5).map(({ startS, endS }) => ({ startS: startS + 2, endS: endS + 2 }));
+  const way = (timeS: number): number => (timeS < 12 ? steps(timeS) : humps(0.07, 0, 1.2)(timeS));
+  expect(impossibleBouts([...raises.slice(0, 5), ...later], moving(way), bodyDefaults)).toEqual([
+    { fromS: 1, toS: 10.2 },
+  ]);
+});
+
+test('no repetitions, no bouts', () => {
+  expect(
+    impossibleBouts(
+      [],
+      moving(() => 0),
+      bodyDefaults,
+    ),
+  ).toEqual([]);
+});
