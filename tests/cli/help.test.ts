@@ -6,7 +6,7 @@ import { PLACEMENTS, SIDES, TESTS } from '../../apps/cli/src/known-words.ts';
 import { projectText } from '../support/project.ts';
 
 /** Options that a help text explains, with a value where one is named behind them. */
-function explained(about: 'assess' | 'simulate'): string[][] {
+function explained(about: 'assess' | 'simulate' | 'agree'): string[][] {
   return helpText(about)
     .split('\n')
     .flatMap((line) => {
@@ -25,22 +25,37 @@ const VALUES: Readonly<Record<string, string>> = {
   FILE: 's.json',
   DIR: 'out',
   LEVEL: 'typical',
+  WHAT: 'day',
+  PAIR: 'A,B',
 };
 
 /** What an option asks for beside it. */
-const NEEDS: Readonly<Record<'assess' | 'simulate', Readonly<Record<string, string[]>>>> = {
+const NEEDS: Readonly<Record<'assess' | 'simulate' | 'agree', Readonly<Record<string, string[]>>>> = {
   assess: { '--replace': ['--csv', 'out'] },
+  agree: {
+    '--pair': ['--picture', 'a.svg'],
+    '--replace': ['--picture', 'a.svg'],
+    '--icc-expected': ['--icc-width', '0.1'],
+  },
   simulate: { '--no-gyroscope': ['--placement', 'foot'] },
 };
 
 test.each([
   ['assess', 12, ['assess', 'a.csv']],
   ['simulate', 7, ['simulate', '--out', 'out']],
+  ['agree', 12, ['agree', 'a.csv']],
 ] as const)('every option that the help of %s explains is taken by the command line', (about, least, start) => {
   const options = explained(about);
   expect(options.length).toBeGreaterThanOrEqual(least);
   for (const [option, value] of options) {
-    const args = [...start, ...(NEEDS[about][option] ?? []), option, ...(value === undefined ? [] : [VALUES[value]])];
+    const given = option.startsWith('--icc')
+      ? '0.5'
+      : value === undefined
+        ? undefined
+        : about === 'agree' && value === 'N'
+          ? '2'
+          : VALUES[value];
+    const args = [...start, ...(NEEDS[about][option] ?? []), option, ...(given === undefined ? [] : [given])];
     expect(() => readArguments(args), args.join(' ')).not.toThrow();
   }
 });
@@ -60,10 +75,10 @@ test('the help of simulate explains every level that is taken, and no other', ()
 });
 
 test('the help explains every option of the command line', () => {
-  const source = projectText('apps/cli/src/arguments.ts');
+  const source = projectText('apps/cli/src/arguments.ts') + projectText('apps/cli/src/agree-arguments.ts');
   const options = [...source.matchAll(/^ {8}'?([a-z-]+)'?: \{ type: '(?:string|boolean)'/gm)].map(([, name]) => name);
-  expect(options.length).toBeGreaterThan(20);
-  const text = helpText('surae') + helpText('assess') + helpText('simulate');
+  expect(options.length).toBeGreaterThan(32);
+  const text = helpText('surae') + helpText('assess') + helpText('simulate') + helpText('agree');
   for (const option of options) expect(text).toContain(`--${option} `.trimEnd());
 });
 
@@ -75,7 +90,8 @@ test('the help names every column of a manifest that is used', () => {
   for (const column of [...used, ...Object.keys(manifestNumbers)]) expect(text).toContain(column);
 });
 
-test('the first page leads to both commands and says what this is not', () => {
+test('the first page leads to every command and says what this is not', () => {
   const text = helpText('surae');
-  for (const words of ['surae assess', 'surae simulate', 'not a diagnosis']) expect(text).toContain(words);
+  for (const words of ['surae assess', 'surae simulate', 'surae agree', 'not a diagnosis'])
+    expect(text).toContain(words);
 });

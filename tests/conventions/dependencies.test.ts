@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { cruise, type ICruiseResult } from 'dependency-cruiser';
 import { describe, expect, test } from 'vitest';
-import { inProject, packageFolders, projectFolder, projectText } from '../support/project.ts';
+import { inProject, packageFolders, projectFolder, projectText, sourceFiles } from '../support/project.ts';
 import { may, npmOfBrowser, npmOfPure, options, resolution } from './dependency-rules.ts';
 
 async function violations(baseDir: string): Promise<{ found: string[]; cruised: number }> {
@@ -36,6 +36,12 @@ test('every package declares what it may import, and nothing else', () => {
     // a version is exact, so that what was checked is what runs
     expect(Object.values(dependencies).filter((version) => !/^\d+\.\d+\.\d+$/.test(version))).toEqual([]);
   }
+});
+
+test('no page asks for a whole package at once, or everything in it would be sent', () => {
+  const offenders = sourceFiles('apps/dashboard').filter((path) => projectText(path).includes("import('@surae/"));
+  expect(sourceFiles('apps/dashboard').length).toBeGreaterThan(20);
+  expect(offenders).toEqual([]);
 });
 
 describe('the list catches', () => {

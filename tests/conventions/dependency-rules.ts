@@ -22,7 +22,15 @@ export const may: Readonly<Record<string, readonly string[]>> = {
 /** Pure packages: no Node module, no browser, and of npm only these. */
 export const npmOfPure: Readonly<Record<string, readonly string[]>> = {
   shared: [],
-  'packages/analysis': ['ml-regression', 'simple-statistics'],
+  'packages/analysis': [
+    'ml-regression',
+    'simple-statistics',
+    '@stdlib/stats-base-dists-chisquare-quantile',
+    '@stdlib/stats-base-dists-f-cdf',
+    '@stdlib/stats-base-dists-f-quantile',
+    '@stdlib/stats-base-dists-t-cdf',
+    '@stdlib/stats-base-dists-t-quantile',
+  ],
   'packages/simulation': [],
   'packages/records': ['mathjs', 'papaparse', 'zod', '@noble/hashes'],
   'packages/sensors': [],

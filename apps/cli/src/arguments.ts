@@ -1,5 +1,7 @@
 import { parseArgs } from 'node:util';
+import { type AgreeArguments, readAgree } from './agree-arguments.ts';
 import { isPlacement, isSide, PLACEMENTS, SIDES, TESTS } from './known-words.ts';
+import { parsed, unknownWord } from './parsed-options.ts';
 import { readSize, type SizeName } from './size-ranges.ts';
 import { UsageError } from './usage-error.ts';
 import type { GivenAbout } from './work-list.ts';
@@ -31,12 +33,17 @@ export interface SimulateArguments {
   readonly replace: boolean;
 }
 
+/** What a help text can be about. */
+export type HelpTopic = 'surae' | 'assess' | 'simulate' | 'agree';
+
 export type Arguments =
   | AssessArguments
   | SimulateArguments
-  | { readonly command: 'help'; readonly about: 'surae' | 'assess' | 'simulate' }
+  | AgreeArguments
+  | { readonly command: 'help'; readonly about: HelpTopic }
   | { readonly command: 'version' };
 
+const TOPICS = ['assess', 'simulate', 'agree'] as const;
 const LEVELS = ['clean', 'typical', 'hard', 'field', 'free'] as const;
 
 /**
@@ -48,29 +55,21 @@ export function readArguments(args: readonly string[]): Arguments {
   const [command, ...rest] = args;
   switch (command) {
     case undefined:
-      throw new UsageError('a command is needed: assess or simulate');
+      throw new UsageError('a command is needed: assess, simulate or agree');
     case '--help':
     case '-h':
     case 'help':
-      return { command: 'help', about: rest[0] === 'assess' || rest[0] === 'simulate' ? rest[0] : 'surae' };
+      return { command: 'help', about: TOPICS.find((topic) => topic === rest[0]) ?? 'surae' };
     case '--version':
       return { command: 'version' };
     case 'assess':
       return readAssess(rest);
     case 'simulate':
       return readSimulate(rest);
+    case 'agree':
+      return readAgree(rest);
     default:
-      throw new UsageError(`there is no command "${command}": use assess or simulate`);
-  }
-}
-
-/** The parser of Node, its errors turned into ours. */
-function parsed<Result>(parse: () => Result): Result {
-  try {
-    return parse();
-  } catch (error) {
-    const sentence = error instanceof Error ? error.message : String(error);
-    throw new UsageError(sentence.split('. ')[0]!.replace(/\.$/, ''));
+      throw new UsageError(`there is no command "${command}": use assess, simulate or agree`);
   }
 }
 
@@ -139,9 +138,9 @@ interface AboutOptions {
 
 function givenAbout(values: AboutOptions): GivenAbout {
   const { test, placement, side, protocol } = values;
-  if (test !== undefined && !TESTS.some((known) => known === test)) throw unknown('--test', test, TESTS);
-  if (placement !== undefined && !isPlacement(placement)) throw unknown('--placement', placement, PLACEMENTS);
-  if (side !== undefined && !isSide(side)) throw unknown('--side', side, SIDES);
+  if (test !== undefined && !TESTS.some((known) => known === test)) throw unknownWord('--test', test, TESTS);
+  if (placement !== undefined && !isPlacement(placement)) throw unknownWord('--placement', placement, PLACEMENTS);
+  if (side !== undefined && !isSide(side)) throw unknownWord('--side', side, SIDES);
   return {
     test,
     placement,
@@ -154,10 +153,6 @@ function givenAbout(values: AboutOptions): GivenAbout {
     ankleLeverMm: sizeOption('ankle-lever-mm', values),
     ankleAngleDeg: sizeOption('ankle-angle-deg', values),
   };
-}
-
-function unknown(option: string, came: string, allowed: readonly string[]): UsageError {
-  return new UsageError(`${option} ${came}: expected ${allowed.join(', ')}`);
 }
 
 function sizeOption(name: SizeName, values: AboutOptions): number | undefined {
@@ -187,9 +182,9 @@ function readSimulate(args: readonly string[]): Arguments {
   );
   if (values.help === true) return { command: 'help', about: 'simulate' };
   const placement = values.placement ?? 'heel';
-  if (!isPlacement(placement)) throw unknown('--placement', placement, PLACEMENTS);
+  if (!isPlacement(placement)) throw unknownWord('--placement', placement, PLACEMENTS);
   const level = LEVELS.find((known) => known === (values.level ?? 'typical'));
-  if (level === undefined) throw unknown('--level', values.level ?? '', LEVELS);
+  if (level === undefined) throw unknownWord('--level', values.level ?? '', LEVELS);
   if (values['no-gyroscope'] === true && placement !== 'foot') {
     throw new UsageError('--no-gyroscope says something only with --placement foot');
   }

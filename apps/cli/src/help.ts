@@ -1,11 +1,15 @@
+import type { HelpTopic } from './arguments.ts';
+
 const SURAE = `surae: from a raw trace of a calf test to repetitions one can trust
 
   surae assess FILE...          find and measure the repetitions in recordings
   surae assess --manifest M.csv the same for a list of recordings
   surae simulate --out DIR      write recordings whose repetitions are known
+  surae agree TABLE.csv         how far raters, days or devices agree
 
   surae assess --help           options and examples
   surae simulate --help
+  surae agree --help
   surae --version
 
 It supports a clinician's judgement. It is not a diagnosis.
@@ -93,8 +97,53 @@ Example
   surae assess --manifest sets/manifest.csv
 `;
 
+const AGREE = `surae agree TABLE.csv  [options]
+
+Says how far raters, days or devices agree about the same subjects, and how
+well one test repeats: intraclass correlations, standard error of measurement,
+detectable change, variation, bias and limits of agreement; for words, kappa.
+Every figure has its 95 % interval.
+
+The table: one row a subject and one column a rater, day or device
+  subject,A [mm],B [mm]
+or one row a value, with rater or day or both
+  subject,rater,day,value [N]
+  The unit stands in brackets and is the same for all; it is not converted.
+  [repetitions] says that the values are counts, [verdict] that they are words.
+  An empty cell was not measured: its subject is left out, and the result says
+  so. Nothing is filled in. A subject or rating that comes twice is refused.
+
+What is compared
+  --across WHAT         rater or day, where the table has both
+  --ratio               differences as ratios, where they grow with the value
+  --reach N             standard deviations from the bias to a limit    (1.96)
+  --whole-only          refuse a table with an empty cell
+
+What comes out
+  (nothing)             a table to read
+  --json                one JSON object; null is not computed
+  --picture FILE        differences against means, as SVG
+  --pair PAIR           which two the picture shows, such as A,B
+  --replace             let --picture replace the file
+
+How many people a study needs; a TABLE may be left out
+  --icc-width N         interval of ICC(1,1) no wider than this
+  --icc-expected N      where the correlation is this; else that of the table
+  --error-within N      upper bound of the standard error at most N % above it
+  --limit-within N      a limit of agreement known to N standard deviations
+
+Exit code: 0 done, 1 the table was refused, 2 the command line cannot be
+followed.
+
+Examples
+  surae agree heights.csv
+  surae agree two-raters.csv --pair A,B --picture agreement.svg
+  surae agree force.csv --across day --ratio --json
+  surae agree --icc-width 0.1 --icc-expected 0.9 --error-within 25
+`;
+
 /** The words that a command says about itself. */
-export function helpText(about: 'surae' | 'assess' | 'simulate'): string {
+export function helpText(about: HelpTopic): string {
   switch (about) {
     case 'surae':
       return SURAE;
@@ -102,5 +151,7 @@ export function helpText(about: 'surae' | 'assess' | 'simulate'): string {
       return ASSESS;
     case 'simulate':
       return SIMULATE;
+    case 'agree':
+      return AGREE;
   }
 }

@@ -1,3 +1,4 @@
+import { agreeCommand } from './agree-command.ts';
 import { readArguments } from './arguments.ts';
 import { assessCommand } from './assess-command.ts';
 import { helpText } from './help.ts';
@@ -9,7 +10,7 @@ import { UsageError } from './usage-error.ts';
 /**
  * Runs the command with its arguments.
  *
- * @returns the exit code: 0 done, 1 some recordings were refused, 2 the command line cannot be followed
+ * @returns the exit code: 0 done, 1 a recording or a table was refused, 2 the command line cannot be followed
  */
 export async function main(args: readonly string[], io: Io = nodeIo()): Promise<number> {
   try {
@@ -25,6 +26,8 @@ export async function main(args: readonly string[], io: Io = nodeIo()): Promise<
         return await assessCommand(asked, io);
       case 'simulate':
         return simulateCommand(asked, io);
+      case 'agree':
+        return await agreeCommand(asked, io);
     }
   } catch (error) {
     if (!(error instanceof UsageError)) throw error;

@@ -11,7 +11,7 @@ import { InputError } from './errors.ts';
  *
  * Source: ours
  */
-export function requireCount(samples: ArrayLike<number>, leastCount: number, argument: string): void {
+export function requireCount(samples: ArrayLike<unknown>, leastCount: number, argument: string): void {
   if (samples.length < leastCount) {
     throw new InputError('too-short', { argument, expected: `n >= ${leastCount}`, actual: `n = ${samples.length}` });
   }
@@ -50,7 +50,7 @@ export function requireFinite(samples: ArrayLike<number>, argument: string): voi
  *
  * Source: ours
  */
-export function requireSameLength(first: ArrayLike<number>, second: ArrayLike<number>, argument: string): void {
+export function requireSameLength(first: ArrayLike<unknown>, second: ArrayLike<unknown>, argument: string): void {
   if (first.length !== second.length) {
     throw new InputError('length-mismatch', {
       argument,

@@ -1,6 +1,24 @@
+export {
+  type Agreement,
+  type AgreementSettings,
+  agreementOf,
+  type PairAgreement,
+} from './agreement/agreement.ts';
+export type { Bounded, Bounds } from './agreement/bounds.ts';
+export type { CountAgreement } from './agreement/count-agreement.ts';
+export { type ChangeVerdict, changeVerdict } from './agreement/detectable-change.ts';
+export type { FTest, Intraclass, IntraclassEstimate, IntraclassForm } from './agreement/intraclass.ts';
+export { cohenKappa, type Kappa } from './agreement/kappa.ts';
+export type { Limits, Trend } from './agreement/limits-of-agreement.ts';
+export type { MeasurementError } from './agreement/measurement-error.ts';
+export { peopleForError, peopleForIntraclass, peopleForLimits } from './agreement/planning.ts';
+export type { LeftOut, Ratings } from './agreement/ratings.ts';
+export type { Variation } from './agreement/typical-error.ts';
+export type { UsableError } from './agreement/usable-error.ts';
 export { assess } from './assess/assess.ts';
 export { type ColumnValue, columnValue, type NestedValues, nestedValues } from './assess/column-values.ts';
 export { defaultSettings } from './assess/default-settings.ts';
+export { agreementDefaults } from './assess/defaults/agreement.ts';
 export { blockCounterDefaults } from './assess/defaults/block-counter.ts';
 export { bodyDefaults } from './assess/defaults/body.ts';
 export { heelDefaults } from './assess/defaults/heel.ts';

@@ -52,6 +52,12 @@ export type RecordErrorCode =
   | 'too-few-samples'
   /** a manifest without the column `file`: add it */
   | 'no-file-column'
+  /** columns that do not make a table of ratings: see what was expected */
+  | 'not-a-rating-table'
+  /** columns of ratings in different units: bring them to one */
+  | 'mixed-units'
+  /** two values of the same subject and rater: keep one, none is chosen for you */
+  | 'repeated-rating'
   /** a document that is not a recording of this software, or a damaged one: see the path */
   | 'invalid-document'
   /** a document written by a newer version: update the software */

@@ -36,6 +36,8 @@ export {
   sides,
   siUnits,
 } from './quantities.ts';
+export { type RatingGroup, ratingGroups } from './rating-groups.ts';
+export { type RatingCell, type RatingFactor, type RatingTable, readRatingTable } from './rating-table.ts';
 export { type ReadOptions, readRecording } from './read-recording.ts';
 export type { ChannelUnit, RawSource, RecordedChannel, RecordedGroup, Recording, UnusedColumn } from './recording.ts';
 export { type RecordingDocument, recordingJsonSchema } from './recording-document.ts';

@@ -1,0 +1,73 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { meanSquares } from '../../../packages/analysis/src/agreement/mean-squares.ts';
+import { boundedDeviation, measurementError } from '../../../packages/analysis/src/agreement/measurement-error.ts';
+import '../../support/close.ts';
+import { arbitraryRatings, ratingRows } from '../../support/rating-fixture.ts';
+import { runs } from '../../support/runs.ts';
+
+const errorOf = (table: number[][]) => measurementError(meanSquares(table), 0.95);
+
+test('Weir (2005), p. 236: the same error of 7.6 in two data sets of different spread', () => {
+  for (const name of ['weir-2005-a', 'weir-2005-b']) {
+    const { sem, df } = errorOf(ratingRows(name))!;
+    expect(sem.value).toBeCloseTo(7.5569, 4);
+    expect(df).toBe(7);
+  }
+});
+
+test('Hopkins (2000): typical error 2.9', () => {
+  expect(errorOf(ratingRows('hopkins-2000'))!.sem.value).toBeCloseTo(2.8896, 4);
+});
+
+test('the interval of the error by number of pairs, SciPy chi2.ppf: 10, 15, 20, 30 and 50', () => {
+  const factors = [10, 15, 20, 30, 50].map((pairs) => boundedDeviation(1, pairs - 1, 0.95));
+  expect(factors.flatMap(({ low, high }) => [low.toFixed(2), high.toFixed(2)])).toEqual([
+    '0.69',
+    '1.83',
+    '0.73',
+    '1.58',
+    '0.76',
+    '1.46',
+    '0.80',
+    '1.34',
+    '0.84',
+    '1.25',
+  ]);
+});
+
+test('for two tests it is the standard deviation of the differences over root 2, and a unit only scales it', () => {
+  fc.assert(
+    fc.property(arbitraryRatings, fc.constantFrom(0.001, 4.4482216, 1000), (table, unit) => {
+      const pairs = table.map((row) => row.slice(0, 2));
+      const differences = pairs.map(([a, b]) => a - b);
+      const average = differences.reduce((sum, d) => sum + d, 0) / differences.length;
+      const variance = differences.reduce((sum, d) => sum + (d - average) ** 2, 0) / (differences.length - 1);
+      fc.pre(variance > 1e-6);
+      const { sem } = errorOf(pairs)!;
+      expect([sem.value]).toBeCloseToEach([Math.sqrt(variance / 2)], { rtol: 1e-9, atol: 0 });
+      const scaled = errorOf(pairs.map((row) => row.map((value) => unit * value)))!.sem;
+      expect(Object.values(scaled)).toBeCloseToEach(
+        Object.values(sem).map((value) => unit * value),
+        { rtol: 1e-9, atol: 0 },
+      );
+      // a shift between days that all people share is no error
+      const shifted = errorOf(pairs.map(([a, b]) => [a, b + 5]))!.sem;
+      expect([shifted.value]).toBeCloseToEach([sem.value], { rtol: 1e-9, atol: 0 });
+    }),
+    runs(100, 1000),
+  );
+});
+
+test('no residual is no proof of no error, and impossible arguments are refused', () => {
+  expect(
+    errorOf([
+      [1, 2],
+      [3, 4],
+      [7, 8],
+    ]),
+  ).toBeUndefined();
+  expect(() => boundedDeviation(0, 5, 0.95)).toThrow('sd');
+  expect(() => boundedDeviation(1, 5, 1)).toThrow('level');
+  expect(() => boundedDeviation(1, 0, 0.9)).toThrow('df');
+});
