@@ -1,4 +1,5 @@
 import { lowPassZeroPhase } from '../signal/lowpass.ts';
+import { mean } from '../signal/moments.ts';
 import type { MeasureRule } from './effort-settings.ts';
 
 /** A held force without knocks. */
@@ -24,6 +25,21 @@ function knocked(samples: Float64Array, smooth: Float64Array, half: number, limi
   return marked;
 }
 
+/** Straight lines over the masked stretches, between the means of a few samples on either side; the rest as it came. */
+function bridge(samples: Float64Array, cleaned: Float64Array, mask: Uint8Array, side: number): void {
+  cleaned.set(samples);
+  const meanOf = (from: number, to: number): number => mean(samples.subarray(Math.max(0, from), Math.min(samples.length, to)));
+  for (let i = 0; i < mask.length; i++) {
+    if (mask[i] === 0) continue;
+    let end = i;
+    while (end < mask.length && mask[end] === 1) end++;
+    const left = meanOf(i - side, Math.max(1, i));
+    const right = meanOf(Math.min(end, samples.length - 1), end + side);
+    for (let k = i; k < end; k++) cleaned[k] = left + ((right - left) * (k - i + 0.5)) / (end - i);
+    i = end;
+  }
+}
+
 /**
  * A held force without knocks: samples that stand out from the low-passed course for a few milliseconds are replaced by it,
  * first the largest, and the course is taken again.
@@ -47,7 +63,8 @@ export function cleanLevel(
   const cutoffHz = Math.min(rule.peakCutoffHz, 0.4 * sampleRateHz);
   const half = Math.floor((rule.knockS * sampleRateHz) / 2);
   const margin = Math.max(1, Math.round(rule.knockMarginS * sampleRateHz));
-  const limit = (rule.knockNoise * noise) / Math.sqrt(2 * half + 1);
+  const greatest = samples.subarray(span.from, span.to).reduce((most, value) => Math.max(most, value), 0);
+  const limit = Math.max((rule.knockNoise * noise) / Math.sqrt(2 * half + 1), rule.knockShare * greatest);
   const cleaned = samples.slice();
   let smooth = lowPassZeroPhase(cleaned, sampleRateHz, cutoffHz);
   const mask = new Uint8Array(samples.length);
@@ -57,8 +74,10 @@ export function cleanLevel(
     for (let i = span.from; i < span.to; i++) {
       if (marked[i] === 1) mask.fill(1, Math.max(span.from, i - margin), Math.min(span.to, i + margin + 1));
     }
-    for (let pass = 0; pass < 3; pass++) {
-      for (let i = span.from; i < span.to; i++) cleaned[i] = mask[i] === 1 ? smooth[i] : samples[i];
+    bridge(samples, cleaned, mask, margin);
+    smooth = lowPassZeroPhase(cleaned, sampleRateHz, cutoffHz);
+    for (let pass = 0; pass < rule.knockPasses; pass++) {
+      for (let i = span.from; i < span.to; i++) if (mask[i] === 1) cleaned[i] = smooth[i];
       smooth = lowPassZeroPhase(cleaned, sampleRateHz, cutoffHz);
     }
   }

@@ -62,11 +62,16 @@ export interface MeasureRule {
   /** low-pass for the greatest force [Hz], and multiple of its noise that a maximum of noise lies too high [-] */
   readonly peakCutoffHz: number;
   readonly peakNoiseBias: number;
-  /** knocks: averaging [s], least size in standard deviations of the noise [-], cleared on both sides [s], rounds [-] */
+  /**
+   * knocks: averaging [s], least size in standard deviations of the noise and in shares of the greatest force [-],
+   * cleared on both sides [s], rounds, and
+   * low-passes in each [-] */
   readonly knockS: number;
   readonly knockNoise: number;
+  readonly knockShare: number;
   readonly knockMarginS: number;
   readonly knockRounds: number;
+  readonly knockPasses: number;
   /** window of the mean [s] */
   readonly meanWindowS: number;
   /** a plateau lies within this share of the peak [-] */

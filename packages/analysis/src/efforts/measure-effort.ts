@@ -34,6 +34,16 @@ export interface EffortInTrace {
   readonly lifted: boolean | null;
 }
 
+/** Least difference between two readings that follow each other and differ: the step of the converter, or less. */
+function readingStep(samples: Float64Array): number {
+  let step = Infinity;
+  for (let i = 1; i < samples.length; i++) {
+    const difference = Math.abs(samples[i] - samples[i - 1]);
+    if (difference > 1e-9 && difference < step) step = difference;
+  }
+  return Number.isFinite(step) ? step : 0;
+}
+
 /** Noise of one sample, and of the low-passed signal, in the rest beside an effort. */
 function restNoise(effort: EffortInTrace, net: Float64Array, smooth: Float64Array): { sample: number; smooth: number } {
   const { startS } = effort.grid;
@@ -47,7 +57,8 @@ function restNoise(effort: EffortInTrace, net: Float64Array, smooth: Float64Arra
   if (quick.length === 0) return { sample: 1e-6, smooth: 1e-6 };
   // the rest of slow creep does not count as noise of the sensor
   const sampleSds = [effort.rest.before, effort.rest.after].flatMap((level) => (level === null ? [] : [level.sampleSd]));
-  const sample = Math.max(1e-6, ...(sampleSds.length === 0 ? [0] : [Math.min(...sampleSds)]));
+  const floor = Math.max(1e-6, readingStep(effort.signal.samples) / 2);
+  const sample = Math.max(floor, ...(sampleSds.length === 0 ? [0] : [Math.min(...sampleSds)]));
   return { sample, smooth: Math.max(1e-6, Math.min(sample, medianAbsoluteDeviation(pick(smooth)))) };
 }
 

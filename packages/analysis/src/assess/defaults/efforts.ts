@@ -41,11 +41,13 @@ export const effortDefaults: EffortSettings = {
   },
   measure: {
     peakCutoffHz: 20, // common practice, no source: 20 to 50 Hz
-    peakNoiseBias: 1.2, // ours
+    peakNoiseBias: 0.6, // ours
     knockS: 0.008, // ours
-    knockNoise: 5, // ours
+    knockNoise: 4, // ours
+    knockShare: 0.002, // ours
     knockMarginS: 0.01, // ours
-    knockRounds: 5, // ours
+    knockRounds: 4, // ours
+    knockPasses: 2, // ours
     meanWindowS: 0.5, // common practice, no source
     plateauShare: 0.1, // common practice, no source
     readS: 0.012, // ours
