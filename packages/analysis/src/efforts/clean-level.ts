@@ -28,7 +28,8 @@ function knocked(samples: Float64Array, smooth: Float64Array, half: number, limi
 /** Straight lines over the masked stretches, between the means of a few samples on either side; the rest as it came. */
 function bridge(samples: Float64Array, cleaned: Float64Array, mask: Uint8Array, side: number): void {
   cleaned.set(samples);
-  const meanOf = (from: number, to: number): number => mean(samples.subarray(Math.max(0, from), Math.min(samples.length, to)));
+  const meanOf = (from: number, to: number): number =>
+    mean(samples.subarray(Math.max(0, from), Math.min(samples.length, to)));
   for (let i = 0; i < mask.length; i++) {
     if (mask[i] === 0) continue;
     let end = i;

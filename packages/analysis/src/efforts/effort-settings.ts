@@ -44,17 +44,23 @@ export interface OnsetRule {
   /** the curve is fitted up to this share of the peak [-], and from this long before the straight estimate [s] */
   readonly fitShare: number;
   readonly fitBeforeS: number;
-  /** power with which a force grows at first: usual value [-], and spread of its logarithm [-] */
+  /** after a dip or creeping tension only samples above this share of the peak are fitted [-] */
+  readonly disturbedShare: number;
+  /** power with which a force grows at first: usual value for a fast effort and for a ramp [-], and spread of its logarithm [-] */
   readonly usualPower: number;
+  readonly usualRampPower: number;
   readonly powerSpread: number;
   /** unsteadiness of a rising force, in shares of it [-]; residuals beyond this many standard deviations count less [-] */
   readonly unsteadyShare: number;
   readonly huber: number;
-  /** multiples of the uncertainty that the fit gives [-], and uncertainty of the form of the curve in shares of the rise time [-] */
+  /**
+   * multiples of the uncertainty that the fit gives [-], and uncertainty of the form of the curve in shares of the rise time [-],
+   * for a fast effort and for a ramp */
   readonly fitU: number;
   readonly formU: number;
-  /** the same for an effort that is ramped up, where the straight line is all [-] */
-  readonly rampU: number;
+  readonly rampFormU: number;
+  /** uncertainty of a straight line to zero, in shares of the way from there to its upper crossing [-] */
+  readonly lineU: number;
 }
 
 /** How peak, plateau and the rise are measured. */
@@ -76,8 +82,14 @@ export interface MeasureRule {
   readonly meanWindowS: number;
   /** a plateau lies within this share of the peak [-] */
   readonly plateauShare: number;
-  /** a force is read from samples this long on both sides [s] */
+  /**
+   * a force on the rise is read from samples this long on both sides [s], without those that lie further from the curve than
+   * so many standard deviations [-] of noise and of a share of its height [-]; uncertainty of a reading in shares of it [-]
+   */
   readonly readS: number;
+  readonly readOutlying: number;
+  readonly readShare: number;
+  readonly readU: number;
   /** windows after the onset [s] and the least sampling rate for each [Hz] */
   readonly rateWindowsS: readonly number[];
   readonly rateLeastHz: readonly number[];

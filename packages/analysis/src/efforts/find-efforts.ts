@@ -45,7 +45,12 @@ interface PullTimes {
 }
 
 /** Where the foot of a pull lies: the way from half down to 5 % of it, and a share of that way more. */
-function timesOf(span: PullSpan, rise: Float64Array, timeAt: (i: number) => number, settings: EffortSettings): PullTimes {
+function timesOf(
+  span: PullSpan,
+  rise: Float64Array,
+  timeAt: (i: number) => number,
+  settings: EffortSettings,
+): PullTimes {
   const low = settings.onset.lowShare * rise[span.topIndex];
   const { footShare, marginS } = settings.rest;
   let from = span.fromIndex;
@@ -71,7 +76,10 @@ function measureOne(
   const { half, foot } = pulls[k];
   const { windowS, lineShare } = settings.rest;
   const endS = timesS[timesS.length - 1];
-  const beforeSpan = { fromS: Math.max(timesS[0], foot.fromS - windowS, pulls[k - 1]?.foot.toS ?? -Infinity), toS: foot.fromS };
+  const beforeSpan = {
+    fromS: Math.max(timesS[0], foot.fromS - windowS, pulls[k - 1]?.foot.toS ?? -Infinity),
+    toS: foot.fromS,
+  };
   const afterSpan = { fromS: foot.toS, toS: Math.min(endS, foot.toS + windowS, pulls[k + 1]?.foot.fromS ?? Infinity) };
   const before = restLevel(signal, beforeSpan.fromS, beforeSpan.toS, settings.rest);
   const after = restLevel(signal, afterSpan.fromS, afterSpan.toS, settings.rest);

@@ -1,5 +1,5 @@
-import type { Figure } from './figure.ts';
 import type { Acceptance } from './acceptance.ts';
+import type { Figure } from './figure.ts';
 import type { PullUnit } from './pull-signal.ts';
 import type { RiseRate } from './rise-rates.ts';
 

@@ -8,13 +8,14 @@ import { isClipped } from './clipping.ts';
 import type { EffortSettings } from './effort-settings.ts';
 import type { Figure } from './figure.ts';
 import type { GrossAndNet, IsometricEffort } from './isometric-effort.ts';
-import { crossing, fastOnset, lineOnset, type Onset, type SmoothPull, straightToZero } from './onset.ts';
+import { crossing, riseOnset, type SmoothPull, straightToZero } from './onset.ts';
 import { plateauAround, unsteadiness } from './plateau.ts';
 import { beforeOnset } from './pre-tension.ts';
 import type { PullUnit } from './pull-signal.ts';
 import { firstFrom, type RestLine, type Samples } from './rest-level.ts';
 import { type NoRateReason, riseRates } from './rise-rates.ts';
 import { bestRollingMean } from './rolling-mean.ts';
+import { stampJitterS } from './stamp-jitter.ts';
 
 /** One effort as it lies in a recording. */
 export interface EffortInTrace {
@@ -56,7 +57,9 @@ function restNoise(effort: EffortInTrace, net: Float64Array, smooth: Float64Arra
   const quick = pick(net.map((value, i) => value - smooth[i]));
   if (quick.length === 0) return { sample: 1e-6, smooth: 1e-6 };
   // the rest of slow creep does not count as noise of the sensor
-  const sampleSds = [effort.rest.before, effort.rest.after].flatMap((level) => (level === null ? [] : [level.sampleSd]));
+  const sampleSds = [effort.rest.before, effort.rest.after].flatMap((level) =>
+    level === null ? [] : [level.sampleSd],
+  );
   const floor = Math.max(1e-6, readingStep(effort.signal.samples) / 2);
   const sample = Math.max(floor, ...(sampleSds.length === 0 ? [0] : [Math.min(...sampleSds)]));
   return { sample, smooth: Math.max(1e-6, Math.min(sample, medianAbsoluteDeviation(pick(smooth)))) };
@@ -121,14 +124,14 @@ export function measureEffort(effort: EffortInTrace, settings: EffortSettings): 
 
   const preparation = beforeOnset(raw, line.zeroS, noise.smooth, accept.beforeS);
   const disturbed = preparation !== null && preparation.depth > Math.max(3.5 * noise.smooth, 0.004 * peak);
-  let onset: Onset = lineOnset(line, onsetRule);
-  if (kind === 'fast') {
-    const toS = timeAt(crossingAhead(raw, climb, onsetRule.fitShare * peak, top));
-    const fromS = disturbed ? line.lowS : line.zeroS - onsetRule.fitBeforeS;
-    onset = fastOnset(net, line, { fromS, toS }, peak, noise.sample, onsetRule);
-  }
+  const riseNoise = { sample: noise.sample, stampS: stampJitterS(signal.timesS) };
+  const toS = timeAt(crossingAhead(raw, climb, onsetRule.fitShare * peak, top));
+  const above = Math.min(onsetRule.lowShare * peak, Math.max(onsetRule.disturbedShare * peak, preparation?.most ?? 0));
+  const undisturbedS = line.zeroS - Math.max(onsetRule.fitBeforeS, toS - line.zeroS);
+  const fromS = disturbed ? (crossing(raw, climb, above, -1) ?? line.lowS) : undisturbedS;
+  const onset = riseOnset(net, line, { fromS, toS }, { kind, peak, noise: riseNoise }, onsetRule);
 
-  const endS: Figure = { value: descent.zeroS, u: onsetRule.rampU * Math.abs(descent.zeroS - descent.lowS) };
+  const endS: Figure = { value: descent.zeroS, u: onsetRule.lineU * Math.abs(descent.zeroS - descent.lowS) };
   const plateau = plateauAround(clean.smooth, top, measure.plateauShare);
   const window = Math.max(1, Math.round(measure.meanWindowS * sampleRateHz));
   const best = bestRollingMean(clean.samples, indexAt(onset.timeS.value), indexAt(endS.value), window);
@@ -167,7 +170,7 @@ export function measureEffort(effort: EffortInTrace, settings: EffortSettings): 
     accept,
   );
   const refused = refusal();
-  const rates = riseRates(net, onset, rest, noise.sample, sampleRateHz, refused, measure);
+  const rates = riseRates(net, onset, rest, riseNoise, sampleRateHz, refused, measure);
   const timeToPeakS = { value: timeAt(top) - onset.timeS.value, u: Math.hypot(onset.timeS.u, 0.02) };
   const lengthS = endS.value - onset.timeS.value;
   return {

@@ -1,7 +1,7 @@
 import type { OnsetRule } from './effort-settings.ts';
 import type { Figure } from './figure.ts';
 import { firstFrom, type Samples } from './rest-level.ts';
-import { fitRise, type RiseCurve } from './rise-curve.ts';
+import { fitRise, type RiseCurve, type RiseNoise } from './rise-curve.ts';
 
 /** A regularly sampled force above the resting level, low-passed. */
 export interface SmoothPull {
@@ -39,7 +39,7 @@ export function crossing(pull: SmoothPull, fromIndex: number, level: number, ste
  * @param peak - greatest force [unit of pull]
  * @param rule - shares of the peak at which it is crossed, see {@link OnsetRule} [-]
  * @param step - -1 for the beginning, 1 for the end [-]
- * @returns time at which the line is zero, and of the lower crossing; null when the recording holds no crossing [s]
+ * @returns time at which the line is zero, and of the crossings; null when the recording holds no crossing [s]
  *
  * Source: ours; extrapolating backwards avoids the late bias of a threshold
  */
@@ -64,59 +64,51 @@ export interface Onset {
   readonly curve: RiseCurve | null;
 }
 
+/** A stretch of time from before the onset to high on the rise [s]. */
+interface RiseSpan {
+  readonly fromS: number;
+  readonly toS: number;
+}
+
+type StraightLine = NonNullable<ReturnType<typeof straightToZero>>;
+
 /**
- * Onset of a fast effort: the start of the curve that fits its unfiltered samples, or the straight line to zero where no
- * curve fits near it.
+ * Onset of an effort: the start of the curve that fits its unfiltered samples, or the straight line to zero where no curve
+ * fits near it. The uncertainty holds that of the fit and that of the form of the curve, a share of the time of the rise.
  *
  * @param net - unfiltered samples above the resting level [s, N or N.m]
  * @param line - what {@link straightToZero} gave [s]
- * @param span - stretch whose samples are fitted: its start, and where the force is high on its rise [s]
- * @param peak - greatest force [unit of net]
- * @param noise - standard deviation of a sample at rest, > 0 [unit of net]
+ * @param span - stretch whose samples are fitted [s]
+ * @param rise - kind, greatest force and noise of the effort [unit of net, s]
  * @param rule - see {@link OnsetRule} [-]
  * @returns onset with its standard uncertainty [s]
  *
  * Source: ours
  */
-export function fastOnset(
+export function riseOnset(
   net: Samples,
-  line: { readonly zeroS: number; readonly lowS: number; readonly highS: number },
-  span: { readonly fromS: number; readonly toS: number },
-  peak: number,
-  noise: number,
+  line: StraightLine,
+  span: RiseSpan,
+  rise: { readonly kind: 'ramp' | 'fast'; readonly peak: number; readonly noise: RiseNoise },
   rule: OnsetRule,
 ): Onset {
   const from = firstFrom(net.timesS, span.fromS);
   const to = firstFrom(net.timesS, span.toS);
   const part = { timesS: net.timesS.subarray(from, to), samples: net.samples.subarray(from, to) };
   const riseS = Math.max(0.02, span.toS - line.zeroS);
-  const first = { startS: line.zeroS, riseS, power: rule.usualPower, height: peak, startUS: 0 };
-  const curve = to - from >= 6 ? fitRise(part, first, noise, rule) : null;
-  const nearS = line.highS - line.zeroS + span.toS - line.zeroS;
-  if (curve === null || Math.abs(curve.startS - line.zeroS) > nearS) return lineOnset(line, rule);
-  return {
-    timeS: { value: curve.startS, u: Math.hypot(rule.fitU * curve.startUS, rule.formU * riseS) },
-    method: 'curve',
-    curve,
-  };
+  const usualPower = rise.kind === 'fast' ? rule.usualPower : rule.usualRampPower;
+  const first = { startS: line.zeroS, riseS, power: usualPower, height: rise.peak, startUS: 0 };
+  const curve = to - from >= 6 ? fitRise(part, first, rise.noise, { ...rule, usualPower }) : null;
+  if (curve === null || Math.abs(curve.startS - line.zeroS) > line.highS - line.zeroS + riseS) {
+    return lineOnset(line, rule);
+  }
+  const formU = rise.kind === 'fast' ? rule.formU : rule.rampFormU;
+  const u = Math.hypot(rule.fitU * curve.startUS, formU * riseS);
+  return { timeS: { value: curve.startS, u }, method: 'curve', curve };
 }
 
-/**
- * Onset by the straight line alone, as a ramped effort has it.
- *
- * @param line - what {@link straightToZero} gave [s]
- * @param rule - see {@link OnsetRule} [-]
- * @returns onset with its standard uncertainty: a share of the way from the line's zero to its upper crossing [s]
- *
- * Source: ours
- */
-export function lineOnset(
-  line: { readonly zeroS: number; readonly highS: number },
-  rule: OnsetRule,
-): Onset {
-  return {
-    timeS: { value: line.zeroS, u: rule.rampU * (line.highS - line.zeroS) },
-    method: 'line',
-    curve: null,
-  };
+/** The straight line alone: uncertain by a share of the way from its zero to its upper crossing. */
+function lineOnset(line: StraightLine, rule: OnsetRule): Onset {
+  const u = rule.lineU * (line.highS - line.zeroS);
+  return { timeS: { value: line.zeroS, u }, method: 'line', curve: null };
 }

@@ -10,6 +10,8 @@ export interface BeforeOnset {
   readonly creep: Figure;
   /** greatest departure from the resting level, either way */
   readonly depth: number;
+  /** greatest force */
+  readonly most: number;
 }
 
 /** part of the window next to the onset that the low-pass mixes with the rise [s] */
@@ -45,5 +47,6 @@ export function beforeOnset(pull: SmoothPull, onsetS: number, noise: number, win
     dip: { value: Math.max(0, -least), u: noise },
     creep: { value: Math.abs(line.slope), u: (Math.sqrt(12 / readings) * noise) / lengthS },
     depth: Math.max(-least, most),
+    most,
   };
 }

@@ -26,6 +26,14 @@ export function forceOnCurve(curve: Omit<RiseCurve, 'startUS'>, timeS: number): 
   return s <= 0 ? 0 : curve.height * -Math.expm1(-((s / curve.riseS) ** curve.power));
 }
 
+/** Noise of the samples of a rise. */
+export interface RiseNoise {
+  /** standard deviation of a sample at rest, > 0 [unit of samples] */
+  readonly sample: number;
+  /** standard deviation of its stamp [s] */
+  readonly stampS: number;
+}
+
 const unknowns = 4;
 
 interface Normal {
@@ -35,7 +43,7 @@ interface Normal {
 }
 
 /** Weighted normal equations in start, log rise time, log power, height; large residuals count as Huber (1964) counts them. */
-function normalEquations(part: Samples, curve: RiseCurve, noise: number, rule: OnsetRule): Normal {
+function normalEquations(part: Samples, curve: RiseCurve, noise: RiseNoise, rule: OnsetRule): Normal {
   const matrix = new Float64Array(unknowns * unknowns);
   const right = new Float64Array(unknowns);
   const slope = new Float64Array(unknowns);
@@ -54,7 +62,7 @@ function normalEquations(part: Samples, curve: RiseCurve, noise: number, rule: O
       slope[2] = steep * Math.log(s / curve.riseS) * curve.power;
       slope[3] = 1 - decay;
     }
-    const sd = Math.hypot(noise, rule.unsteadyShare * force);
+    const sd = Math.hypot(noise.sample, rule.unsteadyShare * force, noise.stampS * slope[0]);
     const residual = (part.samples[i] - force) / sd;
     const size = Math.abs(residual);
     const weight = size <= rule.huber ? 1 : rule.huber / size;
@@ -87,13 +95,13 @@ function moved(curve: RiseCurve, step: Float64Array): RiseCurve {
  *
  * @param part - samples above the resting level, from before the start to high on the rise [s, N or N.m]
  * @param first - where to begin [s, N or N.m]
- * @param noise - standard deviation of a sample at rest, > 0 [unit of samples]
+ * @param noise - of a sample and of its stamp [unit of samples, s]
  * @param rule - how onsets are found, see {@link OnsetRule} [-]
  * @returns the curve; null when no fit is found [s, unit of samples]
  *
  * Source: Marquardt (1963), J Soc Ind Appl Math 11:431-441; Huber (1964), Ann Math Stat 35:73-101
  */
-export function fitRise(part: Samples, first: RiseCurve, noise: number, rule: OnsetRule): RiseCurve | null {
+export function fitRise(part: Samples, first: RiseCurve, noise: RiseNoise, rule: OnsetRule): RiseCurve | null {
   let curve = first;
   let damping = 1e-2;
   let normal = normalEquations(part, curve, noise, rule);

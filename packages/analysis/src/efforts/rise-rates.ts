@@ -1,8 +1,9 @@
+import { median } from '../signal/order-statistics.ts';
 import type { MeasureRule } from './effort-settings.ts';
 import type { Figure } from './figure.ts';
 import type { Onset } from './onset.ts';
 import { firstFrom, type RestLine, type Samples } from './rest-level.ts';
-import { forceOnCurve } from './rise-curve.ts';
+import { forceOnCurve, type RiseNoise } from './rise-curve.ts';
 
 /** Why a rate of rise is not given. */
 export type NoRateReason =
@@ -36,24 +37,27 @@ function forceAfter(
   net: Samples,
   onset: Onset,
   timeS: number,
-  noise: number,
-  readS: number,
+  noise: RiseNoise,
+  rule: MeasureRule,
 ): { force: number; slope: number; u: number } | null {
   const { curve } = onset;
   if (curve === null) return null;
-  let [sum, count] = [0, 0];
-  for (let i = firstFrom(net.timesS, timeS - readS); i < net.timesS.length && net.timesS[i] <= timeS + readS; i++) {
-    const residual = net.samples[i] - forceOnCurve(curve, net.timesS[i]);
-    const most = 4 * Math.hypot(noise, 0.02 * curve.height);
-    sum += Math.max(-most, Math.min(most, residual));
-    count++;
+  const residuals: number[] = [];
+  for (let i = firstFrom(net.timesS, timeS - rule.readS); i < net.timesS.length; i++) {
+    if (net.timesS[i] > timeS + rule.readS) break;
+    residuals.push(net.samples[i] - forceOnCurve(curve, net.timesS[i]));
   }
+  const most = rule.readOutlying * Math.hypot(noise.sample, rule.readShare * curve.height);
   const stepS = 1e-3;
   const slope = (forceOnCurve(curve, timeS + stepS) - forceOnCurve(curve, timeS - stepS)) / (2 * stepS);
-  // fewer samples than four say less of the force than the curve does
-  const share = count / (count + 1);
-  const force = forceOnCurve(curve, timeS) + (count === 0 ? 0 : (share * sum) / count);
-  return { force, slope, u: noise / Math.sqrt(count + 1) };
+  const onCurve = forceOnCurve(curve, timeS);
+  const middle = residuals.length === 0 ? 0 : median(residuals);
+  const near = residuals.filter((residual) => Math.abs(residual - middle) <= most);
+  // the curve counts as one more sample that agrees with itself
+  const count = near.length;
+  const each = Math.hypot(noise.sample, slope * noise.stampS);
+  const force = onCurve + near.reduce((sum, residual) => sum + residual, 0) / (count + 1);
+  return { force, slope, u: Math.hypot(each / Math.sqrt(count + 1), rule.readU * onCurve) };
 }
 
 /**
@@ -62,7 +66,7 @@ function forceAfter(
  * @param net - unfiltered samples above the resting level [s, N or N.m]
  * @param onset - with the curve of the rise [s]
  * @param rest - resting level, for its uncertainty [unit of net]
- * @param noise - standard deviation of a sample at rest [unit of net]
+ * @param noise - of a sample and of its stamp [unit of net, s]
  * @param sampleRateHz - samples per second [Hz]
  * @param refused - why no window has a rate, or null [-]
  * @param rule - windows and least sampling rates, see {@link MeasureRule} [-]
@@ -74,7 +78,7 @@ export function riseRates(
   net: Samples,
   onset: Onset,
   rest: RestLine,
-  noise: number,
+  noise: RiseNoise,
   sampleRateHz: number,
   refused: NoRateReason | null,
   rule: MeasureRule,
@@ -82,7 +86,7 @@ export function riseRates(
   const coarse = sampleRateHz < rule.coarseBelowHz * (1 - rule.rateTolerance);
   return rule.rateWindowsS.map((windowS, k): RiseRate => {
     const tooLow = sampleRateHz < rule.rateLeastHz[k] * (1 - rule.rateTolerance);
-    const read = forceAfter(net, onset, onset.timeS.value + windowS, noise, rule.readS);
+    const read = forceAfter(net, onset, onset.timeS.value + windowS, noise, rule);
     const reason = refused ?? (tooLow ? 'rate-too-low' : read === null ? 'onset-uncertain' : null);
     if (reason !== null || read === null) return { windowS, rate: null, reason, coarse };
     const u = Math.hypot(read.slope * onset.timeS.u, read.u, rest.u(onset.timeS.value));

@@ -31,13 +31,16 @@ export const effortDefaults: EffortSettings = {
     highShare: 0.15, // ours
     fitShare: 0.75, // ours
     fitBeforeS: 0.12, // ours
+    disturbedShare: 0.01, // ours
     usualPower: 1.5, // from exponential (1) to a soft start (2); ours
+    usualRampPower: 2.5, // a smooth move starts with the third power of time; ours
     powerSpread: 0.4, // ours
-    unsteadyShare: 0.01, // ours
+    unsteadyShare: 0.015, // ours
     huber: 2.5, // ours
-    fitU: 1.3, // ours
-    formU: 0.01, // ours
-    rampU: 0.5, // ours
+    fitU: 1, // ours
+    formU: 0.006, // ours
+    rampFormU: 0.03, // ours
+    lineU: 0.5, // ours
   },
   measure: {
     peakCutoffHz: 20, // common practice, no source: 20 to 50 Hz
@@ -50,15 +53,18 @@ export const effortDefaults: EffortSettings = {
     knockPasses: 2, // ours
     meanWindowS: 0.5, // common practice, no source
     plateauShare: 0.1, // common practice, no source
-    readS: 0.012, // ours
+    readS: 0.02, // ours
+    readOutlying: 3, // ours
+    readShare: 0.01, // ours
+    readU: 0.003, // ours
     rateWindowsS: [0.05, 0.1, 0.15, 0.2, 0.25], // Aagaard et al. (2002), J Appl Physiol, and Maffiuletti et al. (2016)
     rateLeastHz: [1000, 500, 500, 200, 80], // 1000: Maffiuletti et al. (2016), from memory; the rest common practice, no source
     coarseBelowHz: 200, // common practice, no source
     rateTolerance: 0.05, // ours
     fastRiseS: 0.34, // ours
-    peakU: 1.2, // ours
-    meanU: 1.2, // ours
-    riseU: 1, // ours
+    peakU: 1, // ours
+    meanU: 0.9, // ours
+    riseU: 1.25, // ours
     peakRelativeU: 0.0003, // ours
   },
   accept: {
