@@ -200,7 +200,7 @@ export function measureEffort(effort: EffortInTrace, settings: EffortSettings): 
     if (clipped) return 'clipped';
     const riseEndS = onset.timeS.value + Math.max(...measure.rateWindowsS);
     if (longestGapS(gaps, line!.zeroS - accept.gapS, riseEndS) > 0) return 'gap-in-rise';
-    if (preparation === null) return 'pre-tension';
+    if (preparation === null) return 'onset-uncertain';
     const inNewton = effort.unit === 'N';
     const dipMost = inNewton ? accept.riseDipN : accept.riseDipNm;
     if (preparation.dip.value > dipMost + 1.96 * preparation.dip.u) return 'countermovement';

@@ -19,7 +19,7 @@ export type NoRateReason =
   | 'countermovement'
   /** the sensor was at its limit in the rise */
   | 'clipped'
-  /** no curve fits the rise, so the onset is too uncertain */
+  /** no curve fits the rise, or nothing was recorded before it, so the onset is too uncertain */
   | 'onset-uncertain';
 
 /** Mean rate of rise from the onset over one window. */
