@@ -36,7 +36,9 @@ export class PullFigures {
   true = 0;
   /** efforts whose peak was judged, and those with a rate over 200 ms */
   judged = 0;
+  /** of fast efforts, and of ramps */
   onset = new Errors();
+  rampOnset = new Errors();
   peak = new Errors();
   halfSecond = new Errors();
   rise = new Errors();
@@ -58,7 +60,8 @@ export class PullFigures {
   }
 
   addPair(found, one) {
-    if (found.onsetJudged) this.onset.add(found.onsetS.value, found.onsetS.u, one.onsetS);
+    const onset = one.kind === 'ramp' ? this.rampOnset : this.onset;
+    if (found.onsetJudged) onset.add(found.onsetS.value, found.onsetS.u, one.onsetS);
     if (found.peakJudged) {
       this.judged += 1;
       this.peak.add(found.peakN.value, found.peakN.u, one.peakN, 100 / one.peakN);
@@ -66,22 +69,25 @@ export class PullFigures {
         this.halfSecond.add(found.meanN.value, found.meanN.u, one.bestHalfSecondN, 100 / one.bestHalfSecondN);
       }
     }
-    if (found.rate200 !== null) {
+    if (found.rate200 !== null && one.kind === 'fast') {
       const rate = one.risenN[3] / 0.2;
       this.rise.add(found.rate200.value, found.rate200.u, rate, 100 / rate);
     }
   }
 
   summary() {
-    const absolute = this.onset.errors.map(Math.abs);
-    const onsetP95S = quantile(absolute, 0.95);
+    const p95Ms = ({ errors }) => {
+      const p95S = quantile(errors.map(Math.abs), 0.95);
+      return p95S === undefined ? undefined : 1000 * p95S;
+    };
     return {
       traces: this.traces,
       efforts: this.true,
       exact: this.exact / this.traces,
       judged: this.true === 0 ? undefined : this.judged / this.true,
       rates: this.rise.errors.length,
-      onsetP95Ms: onsetP95S === undefined ? undefined : 1000 * onsetP95S,
+      onsetP95Ms: p95Ms(this.onset),
+      rampOnsetP95Ms: p95Ms(this.rampOnset),
       onsetBiasMs: this.onset.errors.length === 0 ? undefined : 1000 * mean(this.onset.errors),
       peakRmsPercent: rootMeanSquare(this.peak.errors),
       peakBiasPercent: mean(this.peak.errors),
@@ -89,6 +95,7 @@ export class PullFigures {
       riseRmsPercent: rootMeanSquare(this.rise.errors),
       riseBiasPercent: mean(this.rise.errors),
       onsetCoverage: mean(this.onset.covered),
+      rampOnsetCoverage: mean(this.rampOnset.covered),
       peakCoverage: mean(this.peak.covered),
       meanCoverage: mean(this.halfSecond.covered),
       riseCoverage: mean(this.rise.covered),

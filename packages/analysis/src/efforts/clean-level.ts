@@ -1,5 +1,6 @@
 import { lowPassZeroPhase } from '../signal/lowpass.ts';
 import { mean } from '../signal/moments.ts';
+import { runningMedian } from './coarse-level.ts';
 import type { MeasureRule } from './effort-settings.ts';
 
 /** A held force without knocks. */
@@ -41,6 +42,23 @@ function bridge(samples: Float64Array, cleaned: Float64Array, mask: Uint8Array, 
   }
 }
 
+/** The held part without what lies far from its running median: a start in which large knocks do not spread. */
+function withoutGross(
+  samples: Float64Array,
+  span: { readonly from: number; readonly to: number },
+  sampleRateHz: number,
+  noise: number,
+  rule: MeasureRule,
+): Float64Array {
+  const held = samples.slice(span.from, span.to);
+  const middle = runningMedian(held, Math.max(1, Math.round(rule.grossWindowS * sampleRateHz * 0.5)));
+  const start = samples.slice();
+  held.forEach((value, i) => {
+    if (Math.abs(value - middle[i]) > noise + rule.grossShare * middle[i]) start[span.from + i] = middle[i];
+  });
+  return start;
+}
+
 /**
  * A held force without knocks: samples that stand out from the low-passed course for a few milliseconds are replaced by it,
  * first the largest, and the course is taken again.
@@ -67,7 +85,11 @@ export function cleanLevel(
   const greatest = samples.subarray(span.from, span.to).reduce((most, value) => Math.max(most, value), 0);
   const limit = Math.max((rule.knockNoise * noise) / Math.sqrt(2 * half + 1), rule.knockShare * greatest);
   const cleaned = samples.slice();
-  let smooth = lowPassZeroPhase(cleaned, sampleRateHz, cutoffHz);
+  let smooth = lowPassZeroPhase(
+    withoutGross(samples, span, sampleRateHz, rule.knockNoise * noise, rule),
+    sampleRateHz,
+    cutoffHz,
+  );
   const mask = new Uint8Array(samples.length);
   for (let round = 0; round < rule.knockRounds; round++) {
     const marked = knocked(samples, smooth, half, limit * Math.max(1, 2 ** (2 - round)));

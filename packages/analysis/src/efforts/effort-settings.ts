@@ -78,6 +78,9 @@ export interface MeasureRule {
   readonly knockMarginS: number;
   readonly knockRounds: number;
   readonly knockPasses: number;
+  /** large knocks first: window of a running median [s], and least size in shares of it, besides the noise [-] */
+  readonly grossWindowS: number;
+  readonly grossShare: number;
   /** window of the mean [s] */
   readonly meanWindowS: number;
   /** a plateau lies within this share of the peak [-] */
@@ -102,8 +105,9 @@ export interface MeasureRule {
   readonly peakU: number;
   readonly meanU: number;
   readonly riseU: number;
-  /** relative uncertainty of what the filter does to a peak [-] */
+  /** relative uncertainty of what the filter does to a peak, and of a mean [-] */
   readonly peakRelativeU: number;
+  readonly meanRelativeU: number;
 }
 
 /** When an effort is accepted. */

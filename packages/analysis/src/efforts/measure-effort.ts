@@ -137,7 +137,7 @@ export function measureEffort(effort: EffortInTrace, settings: EffortSettings): 
   const best = bestRollingMean(clean.samples, indexAt(onset.timeS.value), indexAt(endS.value), window);
   const restU = rest.u(timeAt(top));
   const peakU = measure.peakU * Math.hypot(noise.smooth, restU, measure.peakRelativeU * peak);
-  const meanU = measure.meanU * Math.hypot(noise.sample / Math.sqrt(window), restU, measure.peakRelativeU * peak);
+  const meanU = measure.meanU * Math.hypot(noise.sample / Math.sqrt(window), restU, measure.meanRelativeU * peak);
   const plateauS: Figure = {
     value: (plateau.to - plateau.from) / sampleRateHz,
     u: Math.hypot(1 / sampleRateHz, 0.02),

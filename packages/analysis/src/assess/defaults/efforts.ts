@@ -51,6 +51,8 @@ export const effortDefaults: EffortSettings = {
     knockMarginS: 0.01, // ours
     knockRounds: 4, // ours
     knockPasses: 2, // ours
+    grossWindowS: 0.06, // ours
+    grossShare: 0.01, // ours
     meanWindowS: 0.5, // common practice, no source
     plateauShare: 0.1, // common practice, no source
     readS: 0.02, // ours
@@ -62,10 +64,11 @@ export const effortDefaults: EffortSettings = {
     coarseBelowHz: 200, // common practice, no source
     rateTolerance: 0.05, // ours
     fastRiseS: 0.34, // ours
-    peakU: 1, // ours
-    meanU: 0.9, // ours
+    peakU: 1.15, // ours
+    meanU: 1.2, // ours
     riseU: 1.25, // ours
     peakRelativeU: 0.0003, // ours
+    meanRelativeU: 0.0001, // ours
   },
   accept: {
     stillN: 5, // common practice, no source
