@@ -154,6 +154,20 @@ describe('figures of efforts made by hand', () => {
     expect(found(holed).efforts[0].rates[3].reason).toBe('gap-in-rise');
   });
 
+  test('a gap that holds the rise makes the onset as uncertain as it is long', () => {
+    const made = { efforts: [exponentialEffort(3, 1000, 0.1, 1.5)], lengthS: 8, sampleRateHz: 1000, noise: 0.5 };
+    const { timesS, samples } = madeSamples(made);
+    const kept = timesS.map((timeS, i) => (timeS > 2.8 && timeS < 3.3 ? -1 : i)).filter((i) => i >= 0);
+    const [effort] = found(
+      traceOf(
+        Float64Array.from(kept, (i) => timesS[i]),
+        Float64Array.from(kept, (i) => samples[i]),
+      ),
+    ).efforts;
+    expect(effort.onsetS.u).toBeGreaterThan(0.4);
+    expect(effort.rates.map(({ reason }) => reason)).toEqual(Array(5).fill('gap-in-rise'));
+  });
+
   test('a single wild sample on the plateau is not the peak', () => {
     const { timesS, samples } = madeSamples({ efforts: three, lengthS: 32, sampleRateHz: 500, noise: 1 });
     const plain = found(traceOf(timesS, samples)).efforts[0];

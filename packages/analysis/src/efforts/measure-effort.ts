@@ -129,7 +129,11 @@ export function measureEffort(effort: EffortInTrace, settings: EffortSettings): 
   const above = Math.min(onsetRule.lowShare * peak, Math.max(onsetRule.disturbedShare * peak, preparation?.most ?? 0));
   const undisturbedS = line.zeroS - Math.max(onsetRule.fitBeforeS, toS - line.zeroS);
   const fromS = disturbed ? (crossing(raw, climb, above, -1) ?? line.lowS) : undisturbedS;
-  const onset = riseOnset(net, line, { fromS, toS }, { kind, peak, noise: riseNoise }, onsetRule);
+  const fitted = riseOnset(net, line, { fromS, toS }, { kind, peak, noise: riseNoise }, onsetRule);
+  const gaps = findGapsIn(effort.gaps, signal, accept.gapS);
+  // what is missing in the rise may hold its beginning
+  const riseGapS = longestGapS(gaps, Math.min(line.zeroS, fitted.timeS.value) - accept.gapS, lateS);
+  const onset = { ...fitted, timeS: { value: fitted.timeS.value, u: Math.hypot(fitted.timeS.u, riseGapS) } };
 
   const endS: Figure = { value: descent.zeroS, u: onsetRule.lineU * Math.abs(descent.zeroS - descent.lowS) };
   const plateau = plateauAround(clean.smooth, top, measure.plateauShare);
@@ -144,7 +148,6 @@ export function measureEffort(effort: EffortInTrace, settings: EffortSettings): 
   };
   const [from, to] = [firstFrom(signal.timesS, half.fromS), firstFrom(signal.timesS, half.toS)];
   const clipped = isClipped(signal.samples.subarray(from, to), sampleRateHz, effort.sensorLimit, accept);
-  const gaps = findGapsIn(effort.gaps, signal, accept.gapS);
   const gapS = Math.max(
     longestGapS(gaps, timeAt(plateau.from), timeAt(plateau.to)),
     longestGapS(gaps, timeAt(top) - accept.gapNearS, timeAt(top) + accept.gapNearS),
@@ -196,6 +199,7 @@ export function measureEffort(effort: EffortInTrace, settings: EffortSettings): 
   };
 
   function refusal(): NoRateReason | null {
+    if (riseGapS > 0) return 'gap-in-rise';
     if (kind === 'ramp') return 'ramped';
     if (clipped) return 'clipped';
     const riseEndS = onset.timeS.value + Math.max(...measure.rateWindowsS);

@@ -29,7 +29,7 @@ export const effortDefaults: EffortSettings = {
     cutoffHz: 20, // ours
     lowShare: 0.05, // ours
     highShare: 0.15, // ours
-    fitShare: 0.75, // ours
+    fitShare: 0.8, // ours
     fitBeforeS: 0.12, // ours
     disturbedShare: 0.01, // ours
     usualPower: 1.5, // from exponential (1) to a soft start (2); ours
@@ -38,7 +38,7 @@ export const effortDefaults: EffortSettings = {
     unsteadyShare: 0.015, // ours
     huber: 2.5, // ours
     fitU: 1, // ours
-    formU: 0.006, // ours
+    formU: 0.007, // ours
     rampFormU: 0.03, // ours
     lineU: 0.5, // ours
   },
