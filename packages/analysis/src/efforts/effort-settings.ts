@@ -18,6 +18,9 @@ export interface PullRule {
   /** shares of its range in which a signal is near an end of it [-], and difference of scores that tells the polarity [-] */
   readonly nearShare: number;
   readonly polarityLead: number;
+  /** length of the two ends of a recording [s], and score of one that lies at an end of the range [-] */
+  readonly endS: number;
+  readonly endScore: number;
 }
 
 /** How the resting level beside an effort is taken. */
@@ -46,6 +49,9 @@ export interface OnsetRule {
   readonly fitBeforeS: number;
   /** after a dip or creeping tension only samples above this share of the peak are fitted [-] */
   readonly disturbedShare: number;
+  /** departure before the onset that counts as such: the greater of so many standard deviations and a share of the peak [-] */
+  readonly disturbedNoise: number;
+  readonly disturbedLeast: number;
   /** power with which a force grows at first: usual value for a fast effort and for a ramp [-], and spread of its logarithm [-] */
   readonly usualPower: number;
   readonly usualRampPower: number;
@@ -99,8 +105,14 @@ export interface MeasureRule {
   /** rates below this are marked coarse [Hz]; share by which a rate may fall short of its nominal value [-] */
   readonly coarseBelowHz: number;
   readonly rateTolerance: number;
-  /** longest rise from 20 to 80 % of an effort made as fast as possible [s] */
+  /** share of the peak from which a force is held [-], and shares between which the time of the rise is taken [-] */
+  readonly heldShare: number;
+  readonly riseLowShare: number;
+  readonly riseHighShare: number;
+  /** longest rise between those shares of an effort made as fast as possible [s] */
   readonly fastRiseS: number;
+  /** standard uncertainty of the time at which a flat top is greatest, or a plateau begins or ends [s] */
+  readonly timeUS: number;
   /** multiples of the propagated uncertainties of peak, mean and rate [-] */
   readonly peakU: number;
   readonly meanU: number;
@@ -137,6 +149,8 @@ export interface AcceptRule {
   readonly riseDipN: number;
   readonly riseDipNm: number;
   readonly beforeS: number;
+  /** part of that window next to the onset which the low-pass mixes with the rise [s] */
+  readonly blurredS: number;
 }
 
 /** When trials agree, and when another one is asked for. */

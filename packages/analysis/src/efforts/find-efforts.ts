@@ -123,7 +123,7 @@ export function findEfforts(trace: Trace, request: EffortRequest, settings: Effo
   const raw = pullSignal(trace);
   const { pull } = settings;
   const coarse = coarseLevel(raw, pull.blockS, pull.medianS);
-  const found = findPolarity(coarse.values, pull.nearShare, pull.polarityLead);
+  const found = findPolarity(coarse.values, coarse.intervalS, pull);
   const polarity: Polarity =
     request.polarity === 'find' ? found : { sign: request.polarity === 'positive' ? 1 : -1, clear: true };
   const { sign } = polarity;

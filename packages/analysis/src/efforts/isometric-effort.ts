@@ -3,7 +3,7 @@ import type { Figure } from './figure.ts';
 import type { PullUnit } from './pull-signal.ts';
 import type { RiseRate } from './rise-rates.ts';
 
-/** A force as the sensor reads it, and above the resting level. */
+/** A force as the sensor reads it, turned so that pulls are positive, and above the resting level. */
 export interface GrossAndNet {
   readonly gross: Figure;
   readonly net: Figure;
@@ -17,7 +17,7 @@ export interface IsometricEffort {
   readonly onsetS: Figure;
   readonly onsetMethod: 'curve' | 'line';
   readonly endS: Figure;
-  /** resting level at the time of the peak */
+  /** resting level at the time of the peak, turned like the gross force */
   readonly rest: Figure;
   /** greatest force, low-passed, and when [s] */
   readonly peak: GrossAndNet;

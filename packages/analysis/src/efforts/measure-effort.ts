@@ -107,7 +107,7 @@ export function measureEffort(effort: EffortInTrace, settings: EffortSettings): 
   let roughTop = halfFrom;
   for (let i = halfFrom; i <= halfTo; i++) if (raw.values[i] > raw.values[roughTop]) roughTop = i;
   const rough = raw.values[roughTop];
-  const heldFrom = crossingAhead(raw, halfFrom, 0.85 * rough, roughTop);
+  const heldFrom = crossingAhead(raw, halfFrom, measure.heldShare * rough, roughTop);
   const clean = cleanLevel(netGrid, sampleRateHz, { from: heldFrom, to: halfTo }, noise.sample, measure);
   let top = heldFrom;
   for (let i = heldFrom; i <= halfTo; i++) if (clean.smooth[i] > clean.smooth[top]) top = i;
@@ -118,12 +118,14 @@ export function measureEffort(effort: EffortInTrace, settings: EffortSettings): 
   const line = straightToZero(raw, climb, peak, onsetRule, -1);
   const descent = straightToZero(raw, halfTo - 1, peak, onsetRule, 1);
   if (line === null || descent === null) return null;
-  const lateS = timeAt(crossingAhead(raw, climb, 0.8 * peak, top));
-  const earlyS = crossing(raw, climb, 0.2 * peak, -1) ?? line.highS;
+  const lateS = timeAt(crossingAhead(raw, climb, measure.riseHighShare * peak, top));
+  const earlyS = crossing(raw, climb, measure.riseLowShare * peak, -1) ?? line.highS;
   const kind = lateS - earlyS <= measure.fastRiseS ? 'fast' : 'ramp';
 
-  const preparation = beforeOnset(raw, line.zeroS, noise.smooth, accept.beforeS);
-  const disturbed = preparation !== null && preparation.depth > Math.max(3.5 * noise.smooth, 0.004 * peak);
+  const preparation = beforeOnset(raw, line.zeroS, noise.smooth, accept);
+  const disturbed =
+    preparation !== null &&
+    preparation.depth > Math.max(onsetRule.disturbedNoise * noise.smooth, onsetRule.disturbedLeast * peak);
   const riseNoise = { sample: noise.sample, stampS: stampJitterS(signal.timesS) };
   const toS = timeAt(crossingAhead(raw, climb, onsetRule.fitShare * peak, top));
   const above = Math.min(onsetRule.lowShare * peak, Math.max(onsetRule.disturbedShare * peak, preparation?.most ?? 0));
@@ -144,7 +146,7 @@ export function measureEffort(effort: EffortInTrace, settings: EffortSettings): 
   const meanU = measure.meanU * Math.hypot(noise.sample / Math.sqrt(window), restU, measure.meanRelativeU * peak);
   const plateauS: Figure = {
     value: (plateau.to - plateau.from) / sampleRateHz,
-    u: Math.hypot(1 / sampleRateHz, 0.02),
+    u: Math.hypot(1 / sampleRateHz, measure.timeUS),
   };
   const [from, to] = [firstFrom(signal.timesS, half.fromS), firstFrom(signal.timesS, half.toS)];
   const clipped = isClipped(signal.samples.subarray(from, to), sampleRateHz, effort.sensorLimit, accept);
@@ -174,7 +176,7 @@ export function measureEffort(effort: EffortInTrace, settings: EffortSettings): 
   );
   const refused = refusal();
   const rates = riseRates(net, onset, rest, riseNoise, sampleRateHz, refused, measure);
-  const timeToPeakS = { value: timeAt(top) - onset.timeS.value, u: Math.hypot(onset.timeS.u, 0.02) };
+  const timeToPeakS = { value: timeAt(top) - onset.timeS.value, u: Math.hypot(onset.timeS.u, measure.timeUS) };
   const lengthS = endS.value - onset.timeS.value;
   return {
     unit: effort.unit,

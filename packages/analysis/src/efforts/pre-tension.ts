@@ -1,4 +1,5 @@
 import { leastSquaresLine } from '../signal/line.ts';
+import type { AcceptRule } from './effort-settings.ts';
 import type { Figure } from './figure.ts';
 import type { SmoothPull } from './onset.ts';
 
@@ -14,24 +15,27 @@ export interface BeforeOnset {
   readonly most: number;
 }
 
-/** part of the window next to the onset that the low-pass mixes with the rise [s] */
-const BLURRED_S = 0.03;
-
 /**
  * What the force did just before an onset: dip and creeping tension.
  *
  * @param pull - low-passed force above the resting level [N or N.m]
  * @param onsetS - the onset [s]
  * @param noise - standard deviation of the low-passed force at rest [unit of pull]
- * @param windowS - how long before the onset is looked at [s]
+ * @param rule - how long before the onset is looked at, and the part next to it that the low-pass mixes with the rise [s]
  * @returns dip, slope and departure; null when too little was recorded before the onset [unit of pull, per s]
  *
  * Source: ours
  */
-export function beforeOnset(pull: SmoothPull, onsetS: number, noise: number, windowS: number): BeforeOnset | null {
+export function beforeOnset(
+  pull: SmoothPull,
+  onsetS: number,
+  noise: number,
+  rule: Pick<AcceptRule, 'beforeS' | 'blurredS'>,
+): BeforeOnset | null {
   const { startS, sampleRateHz, values } = pull;
+  const { beforeS: windowS, blurredS } = rule;
   const from = Math.max(0, Math.round((onsetS - windowS - startS) * sampleRateHz));
-  const to = Math.min(values.length, Math.round((onsetS - BLURRED_S - startS) * sampleRateHz));
+  const to = Math.min(values.length, Math.round((onsetS - blurredS - startS) * sampleRateHz));
   if (to - from < 4 || (to - from) / sampleRateHz < windowS / 2) return null;
   const part = values.subarray(from, to);
   const line = leastSquaresLine(

@@ -19,7 +19,15 @@ export interface Samples {
   readonly samples: Float64Array;
 }
 
-/** First index whose time is not before the given one. */
+/**
+ * First index whose time is not before the given one.
+ *
+ * @param timesS - sample times, strictly rising [s]
+ * @param timeS - the time [s]
+ * @returns the index; the number of samples when all are earlier [index]
+ *
+ * Source: definition
+ */
 export function firstFrom(timesS: Float64Array, timeS: number): number {
   let low = 0;
   let high = timesS.length;

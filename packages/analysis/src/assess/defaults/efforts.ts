@@ -15,6 +15,8 @@ export const effortDefaults: EffortSettings = {
     leastS: 0.3, // ours
     nearShare: 0.06, // ours
     polarityLead: 0.1, // ours
+    endS: 0.2, // ours
+    endScore: 0.15, // ours
   },
   rest: {
     windowS: 2.5, // common practice, no source: 2 s still
@@ -32,6 +34,8 @@ export const effortDefaults: EffortSettings = {
     fitShare: 0.8, // ours
     fitBeforeS: 0.12, // ours
     disturbedShare: 0.01, // ours
+    disturbedNoise: 3.5, // ours
+    disturbedLeast: 0.004, // ours
     usualPower: 1.5, // from exponential (1) to a soft start (2); ours
     usualRampPower: 2.5, // a smooth move starts with the third power of time; ours
     powerSpread: 0.4, // ours
@@ -63,7 +67,11 @@ export const effortDefaults: EffortSettings = {
     rateLeastHz: [1000, 500, 500, 200, 80], // 1000: Maffiuletti et al. (2016), from memory; the rest common practice, no source
     coarseBelowHz: 200, // common practice, no source
     rateTolerance: 0.05, // ours
+    heldShare: 0.85, // ours
+    riseLowShare: 0.2, // ours
+    riseHighShare: 0.8, // ours
     fastRiseS: 0.34, // ours
+    timeUS: 0.02, // ours
     peakU: 1.15, // ours
     meanU: 1.2, // ours
     riseU: 1.25, // ours
@@ -89,6 +97,7 @@ export const effortDefaults: EffortSettings = {
     riseDipN: 5, // common practice, no source
     riseDipNm: 0.5, // ours
     beforeS: 0.3, // ours
+    blurredS: 0.03, // ours
   },
   trials: {
     leastCount: 3, // common practice, no source
