@@ -21,6 +21,7 @@ export { defaultSettings } from './assess/default-settings.ts';
 export { agreementDefaults } from './assess/defaults/agreement.ts';
 export { blockCounterDefaults } from './assess/defaults/block-counter.ts';
 export { bodyDefaults } from './assess/defaults/body.ts';
+export { effortDefaults } from './assess/defaults/efforts.ts';
 export { heelDefaults } from './assess/defaults/heel.ts';
 export { canonicalJson, protocolFingerprint } from './assess/fingerprint.ts';
 export { type JudgingExtras, judge } from './assess/judge.ts';
@@ -123,6 +124,16 @@ export {
   type WhatIfCase,
   whatIf,
 } from './compare/what-if.ts';
+export { ACCEPT_CODES, type Acceptance, type AcceptCode, type AcceptFinding } from './efforts/acceptance.ts';
+export { type DerivedForce, derivedForce, type ForceContext } from './efforts/derived-units.ts';
+export type { EffortSettings } from './efforts/effort-settings.ts';
+export type { Figure } from './efforts/figure.ts';
+export { type EffortRequest, type FoundEfforts, findEfforts, type NoEffort } from './efforts/find-efforts.ts';
+export type { GrossAndNet, IsometricEffort } from './efforts/isometric-effort.ts';
+export type { Polarity } from './efforts/polarity.ts';
+export type { PullUnit } from './efforts/pull-signal.ts';
+export type { NoRateReason, RiseRate } from './efforts/rise-rates.ts';
+export { type AnotherReason, summarizeTrials, type TrialSummary } from './efforts/trials.ts';
 export { InputError, type InputErrorCode } from './errors.ts';
 export type { Issue, IssueCode } from './issue.ts';
 export type { FootGeometry } from './movement/heel-height.ts';
