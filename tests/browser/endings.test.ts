@@ -33,7 +33,7 @@ browserTest('a set that ended for pain is told as such, and no ratio is given', 
   await page.getByText(ENDING_WORDS.tolerance.text).waitFor();
   await sayEnd(page, 'right', { reason: 'pain', pain: 7 });
   await waitForResult(page);
-  await page.getByText(/right stopped for pain at/i).waitFor();
+  await page.getByText(/right stopped for pain with/i).waitFor();
   await page.getByText(COMPARE_SENTENCES['no-ratio'].text).waitFor();
   const said = await page.evaluate(() => document.querySelector('app-shell')!.shadowRoot!.textContent);
   expect(said).not.toMatch(/symmetry|index/i);

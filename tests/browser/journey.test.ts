@@ -24,6 +24,7 @@ interface StoppedBody {
 
 interface ResultBody {
   readonly setId: string;
+  readonly software: string;
   readonly report: { readonly placement: string; readonly count: { readonly attempted: number } };
 }
 
@@ -62,6 +63,11 @@ browserTest('a set on each leg is counted, judged, stored and saved', async ({ p
   // the details open one leg at a time, with a table and the files
   await page.getByText(RESULT_WORDS.details.text).first().click();
   await page.getByRole('table').filter({ hasText: 'Verdict' }).waitFor();
+  // what is read has the digits of its unit, and nothing is minus zero
+  const heights = page.locator('signal-chart tbody td:nth-of-type(-n + 2)');
+  await heights.first().waitFor({ state: 'attached' });
+  for (const text of await heights.allTextContents()) expect(text.trim()).toMatch(/^-?\d+(?:\.\d)?$|^not measured/);
+  expect((await heights.allTextContents()).filter((text) => /^-0(?:\.0)?$/.test(text.trim()))).toEqual([]);
   const [samples] = await saved(page, RESULT_WORDS['save-samples'].text);
   expect(readRecording(samples).groups[0].timesS.length).toBeGreaterThan(200);
   const [repetitions] = await saved(page, RESULT_WORDS['save-repetitions'].text);
@@ -77,6 +83,13 @@ browserTest('a set on each leg is counted, judged, stored and saved', async ({ p
   expect(JSON.stringify(document)).toContain(`"attempted":${left}`);
   expect(report.toString('utf8')).not.toContain('Tomasz');
   expect(() => readRecordingJson(report)).toThrow();
+  // the answers and notes go with it, and the version that assessed is the one stored with the result
+  expect(document).toMatchObject({
+    provenance: { software: results[0].software, written_by: results[0].software },
+    visit: { sore: { left: 'no', right: 'mid-portion' }, safety: { seenWhole: true, ticked: [] } },
+    set: { end: { reason: 'fatigue', painPeak: 2, exertion: 9 }, notes: [] },
+  });
+  expect(results[0].software).toMatch(/^surae \d/);
 
   await page.getByRole('button', { name: RESULT_WORDS.close.text }).click();
   await page.getByText(RESULT_WORDS.closed.text).waitFor();

@@ -73,6 +73,17 @@ describe('a simulated set', () => {
     expect(set.faults.swayHeelM).toBe(0.001);
   });
 
+  test('a lever that is fixed makes the whole foot as much longer, and heights grow with it', () => {
+    const request = { placement: 'foot', level: 'clean', seed: 3, count: 4, faults: even } as const;
+    const drawn = simulateSet(request).truth;
+    const heelLeverM = 2 * drawn.person.foot.heelLeverM;
+    const { person, repetitions } = simulateSet({ ...request, heelLeverM }).truth;
+    expect(person.foot).toEqual({ ...drawn.person.foot, heelLeverM, ankleLeverM: 2 * drawn.person.foot.ankleLeverM });
+    repetitions.forEach((one, i) =>
+      expect(Math.abs(one.heelHeightM / drawn.repetitions[i].heelHeightM - 2)).toBeLessThan(1e-12),
+    );
+  });
+
   test('who moves quickly wobbles more, unless the wobble is fixed', () => {
     const request = { placement: 'trunk', level: 'hard', seed: 3, count: 2, faults: { wobblePace: 1 } } as const;
     const wobble = (cycleS: number): number => simulateSet({ ...request, cycleS }).faults.trunkWobble;

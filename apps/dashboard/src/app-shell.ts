@@ -3,6 +3,8 @@ import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import './pages/start-page.ts';
 import './pages/visit-page.ts';
+import { focusHeading } from './heading-focus.ts';
+import { pageTitle } from './page-title.ts';
 import { hashOf, type Route, routeOf } from './route.ts';
 import { base } from './styles/base.ts';
 
@@ -81,6 +83,8 @@ export class AppShell extends LitElement {
   ];
 
   @state() private route: Route = routeOf(location.hash);
+  /** one came to this page from another one of the dashboard */
+  private arrived = false;
   @state() private online = navigator.onLine;
   private readonly system = matchMedia('(prefers-color-scheme: dark)');
   @state() private night = this.system.matches;
@@ -106,6 +110,7 @@ export class AppShell extends LitElement {
 
   private readonly follow = (): void => {
     this.route = routeOf(location.hash);
+    this.arrived = true;
     this.removeAttribute('bare');
     scrollTo(0, 0);
   };
@@ -117,6 +122,14 @@ export class AppShell extends LitElement {
   private readonly look = (): void => {
     this.online = navigator.onLine;
   };
+
+  protected override updated(changed: Map<PropertyKey, unknown>): void {
+    // a visit gives its own title, once it is known at which step it is, and takes the focus there
+    if (!changed.has('route') || this.route.page === 'visit') return;
+    document.title = pageTitle(this.route.page);
+    const page = this.renderRoot.querySelector('main')?.firstElementChild;
+    if (this.arrived && page) void focusHeading(page);
+  }
 
   /** The address names a place in the dashboard, so the link moves the focus and leaves the address alone. */
   private readonly skip = (event: Event): void => {
@@ -157,7 +170,7 @@ export class AppShell extends LitElement {
       case 'start':
         return html`<start-page></start-page>`;
       case 'visit':
-        return html`<visit-page .visitId=${this.route.visitId}></visit-page>`;
+        return html`<visit-page .visitId=${this.route.visitId} .arrived=${this.arrived}></visit-page>`;
       case 'lost':
         return html`<h1>${FRAME_WORDS['lost-title'].text}</h1>
           <p>${FRAME_WORDS.lost.text}</p>

@@ -1,6 +1,7 @@
 import { secondDerivative } from './derivatives.ts';
 import { drawFaults } from './fault-draw.ts';
 import { type FaultAmounts, type FaultName, faultTable, type Level, type SimulatedPlacement } from './fault-table.ts';
+import type { FootLever } from './foot-lever.ts';
 import { lowPassNoiseDensity } from './noise.ts';
 import { drawPerson, type Person } from './person.ts';
 import { Random } from './random.ts';
@@ -32,6 +33,8 @@ export interface SetRequest {
   readonly count?: number;
   /** duration of one repetition with its usual stay at the bottom [s] */
   readonly cycleS?: number;
+  /** lever from the metatarsal heads to the heel [m]; the whole foot grows with it, and its angles stay */
+  readonly heelLeverM?: number;
   /** parts of the person to fix */
   readonly person?: Partial<Person>;
   /** amounts of faults to fix */
@@ -80,7 +83,7 @@ export function simulateSet(request: SetRequest): SimulatedSet {
   const person: Person = {
     ...drawn,
     ...(request.cycleS === undefined ? {} : { cycleS: request.cycleS }),
-    foot: { ...drawn.foot, pivotMigration: amounts.pivotMigration },
+    foot: { ...grownTo(drawn.foot, request.heelLeverM), pivotMigration: amounts.pivotMigration },
     ...request.person,
   };
   const faults = atPace(amounts, person.cycleS, request.faults ?? {});
@@ -131,6 +134,11 @@ export function simulateSet(request: SetRequest): SimulatedSet {
     },
     faults,
   };
+}
+
+/** A foot of the same shape with a lever of this length; the foot as it is where none is asked for [m]. */
+function grownTo(foot: FootLever, heelLeverM = foot.heelLeverM): FootLever {
+  return { ...foot, heelLeverM, ankleLeverM: foot.ankleLeverM * (heelLeverM / foot.heelLeverM) };
 }
 
 /** Tempo at which the table states the wobble [s]. */

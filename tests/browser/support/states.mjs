@@ -154,6 +154,10 @@ async function lockedStates(page, origin, look) {
 
 /** @param {Page} page @param {string} origin @param {(name: string) => Promise<void>} look */
 async function brokenStates(page, origin, look) {
+  await openStart(page, origin, { seed: 4, pace: 2 });
+  await page.getByRole('button', { name: `${START_WORDS.begin.text}: Jonne Vatanen-Ruiz` }).click();
+  await page.getByText(words(START_WORDS['still-open'])).waitFor();
+  await look('start-still-open');
   await goToFirstSet(page, origin, { seed: 4, pace: 2 });
   await startSet(page, 'left', { placement: 'trunk' });
   await waitForCount(page, 1);

@@ -3,7 +3,7 @@ import { plotOptions } from '../../../apps/dashboard/src/charts/plot-options.ts'
 import type { ChartSeries } from '../../../apps/dashboard/src/charts/readings.ts';
 
 const none = new Float64Array(0);
-const left: ChartSeries = { label: 'left', unit: 'cm', times: none, values: none, dash: [], side: 'left' };
+const left: ChartSeries = { label: 'left', unit: 'cm', times: none, values: none, decimals: 1, dash: [], side: 'left' };
 const right: ChartSeries = { ...left, label: 'right', dash: [8, 5], side: 'right' };
 const inkOf = (name: string): string => `ink of ${name}`;
 const still = plotOptions({ width: 600, height: 300, live: false, liveSpan: 1 }, [left, right], inkOf);

@@ -1,5 +1,11 @@
 import { expect, test } from 'vitest';
-import { type ChartSeries, nextMark, readable, spanOf, valueAt } from '../../../apps/dashboard/src/charts/readings.ts';
+import {
+  type ChartSeries,
+  nextMark,
+  spanOf,
+  stretchWords,
+  valueAt,
+} from '../../../apps/dashboard/src/charts/readings.ts';
 
 function series(times: readonly number[], values: readonly number[]): ChartSeries {
   return {
@@ -7,6 +13,7 @@ function series(times: readonly number[], values: readonly number[]): ChartSerie
     unit: 'm',
     times: Float64Array.from(times),
     values: Float64Array.from(values),
+    decimals: 1,
     dash: [],
     side: null,
   };
@@ -38,6 +45,7 @@ test('from mark to mark, forwards and back, and nowhere after the last', () => {
   expect(marks.map(({ atS }) => atS)).toEqual([1, 3, 5]);
 });
 
-test('three figures are read out', () => {
-  expect([0.081234, 12.3456, 800, 0].map(readable)).toEqual(['0.0812', '12.3', '800', '0']);
+test('a stretch of time has tenths only where it is shorter than a second', () => {
+  expect([stretchWords(3 * 0.1, 4 * 0.1), stretchWords(100.2, 100.4)]).toEqual(['0.3–0.4', '100.2–100.4']);
+  expect([stretchWords(2, 4), stretchWords(1050, 1100)]).toEqual(['2–4', '1050–1100']);
 });

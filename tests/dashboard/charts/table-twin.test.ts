@@ -10,6 +10,7 @@ function series(times: readonly number[], values: readonly number[]): ChartSerie
     unit: 'm',
     times: Float64Array.from(times),
     values: Float64Array.from(values),
+    decimals: 1,
     dash: [],
     side: 'left',
   };

@@ -63,7 +63,7 @@ test('a set that was set aside decides nothing', () => {
 });
 
 test('the current step is the first that is not done', () => {
-  const safety = { listVersion: '1', seenWhole: true, ticked: [], overridden: [], at: '' };
+  const safety = { listVersion: '1', seenWhole: true, ticked: [], overridden: [], at: '2026-03-01T09:26:00.000+01:00' };
   const first = madeSet('left', null);
   const second = madeSet('right', null);
   const begun: Visit = { ...withSore('no', 'no'), safety };
@@ -91,15 +91,21 @@ test('steps have ids of their own', () => {
 });
 
 test('soreness and the safety list may be answered anew until a set counts, the other steps never', () => {
-  const safety = { listVersion: '1', seenWhole: true, ticked: [], overridden: [], at: '' };
+  const safety = { listVersion: '1', seenWhole: true, ticked: [], overridden: [], at: '2026-03-01T09:26:00.000+01:00' };
+  const sameDay = '2026-03-01T23:59:00.000+01:00';
   const answered: Visit = { ...withSore('no', 'no'), safety };
-  const open = (visit: Visit): string[] =>
+  const open = (visit: Visit, nowIso = sameDay): string[] =>
     stepsOf(visit)
-      .filter((step) => mayAnswerAnew(visit, step))
+      .filter((step) => mayAnswerAnew(visit, step, nowIso))
       .map(({ id }) => id);
   expect(open(madeVisit())).toEqual([]);
   expect(open(withSore('no', 'no'))).toEqual(['soreness']);
   expect(open(answered)).toEqual(['soreness', 'safety']);
   expect(open({ ...answered, sets: [madeSet('left', null, { setAside: true })] })).toEqual(['soreness', 'safety']);
-  expect(open({ ...answered, sets: [madeSet('left', null)] })).toEqual([]);
+  const begun = { ...answered, sets: [madeSet('left', null)] };
+  expect(open(begun)).toEqual([]);
+  // the second leg on another day: the list is asked again, unless the visit is closed
+  const nextDay = '2026-03-02T08:00:00.000+01:00';
+  expect(open(begun, nextDay)).toEqual(['safety']);
+  expect(open({ ...begun, closed: true }, nextDay)).toEqual([]);
 });

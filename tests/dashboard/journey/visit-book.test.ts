@@ -142,6 +142,23 @@ describe('the last gate before a set', () => {
     expect((await book.visit(id))!.sets).toHaveLength(1);
   });
 
+  test('an answer of an earlier day opens nothing today, in this visit or in another of the same person', async () => {
+    const store = new MemoryStore();
+    const { book, id } = await visitIn(store);
+    await book.record(id, { kind: 'visit-safety', safety: clear });
+    const nextDay = new VisitBook(store, { isoNow: () => '2026-03-02T08:00:00.000Z' }, 'test');
+    const live: VisitEvent = { kind: 'set-begun', choice: choice('left', 'live'), bytesId: 'b' };
+    await expect(nextDay.record(id, live)).rejects.toMatchObject({ why: ['another-day'] });
+    // and what is answered in one visit is not answered in the next
+    const { personId } = (await nextDay.visit(id))!;
+    const next = await nextDay.beginVisit(personId);
+    await expect(nextDay.record(next, live)).rejects.toMatchObject({ why: ['not-asked'] });
+    expect((await nextDay.visit(next))!.sore).toEqual({ left: null, right: null });
+    await nextDay.record(id, { kind: 'visit-safety', safety: clear });
+    await nextDay.record(id, live);
+    expect((await nextDay.visit(id))!.sets).toHaveLength(1);
+  });
+
   test('a simulated and a replayed set run under any lock', async () => {
     const { book, id } = await visitIn(new MemoryStore());
     await book.record(id, { kind: 'visit-safety', safety: { ...clear, ticked: ['safety.rupture'] } });

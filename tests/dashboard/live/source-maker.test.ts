@@ -13,6 +13,8 @@ const choice: SetChoice = {
   origin: 'simulated',
 };
 
+const unmeasured = { bodyMassKg: null, heelLeverM: null };
+
 /** The first second of a source. */
 async function played(sensor: Sensor, clock: HandClock): Promise<SampleBlock> {
   let first: SampleBlock | undefined;
@@ -28,7 +30,7 @@ test('two simulated sets differ by their seeds, and the same seed gives the same
   const heights = async (seed: number): Promise<Float64Array> => {
     const clock = new HandClock();
     const maker = new SourceMaker({ clock, nextSeed: () => seed, pace: 1 });
-    return (await played(maker.make(choice), clock)).channels[0].samples;
+    return (await played(maker.make(choice, unmeasured), clock)).channels[0].samples;
   };
   expect(await heights(4)).toEqual(await heights(4));
   expect(await heights(4)).not.toEqual(await heights(5));
@@ -39,9 +41,45 @@ test('a chosen recording is played with its own samples, at the pace that was as
   const maker = new SourceMaker({ clock, nextSeed: () => 4, pace: 3 });
   const set = heelSet(4);
   maker.choose({ groups: [set] });
-  const sensor = maker.make({ ...choice, origin: 'replayed' });
+  const sensor = maker.make({ ...choice, origin: 'replayed' }, unmeasured);
   expect(sensor.description).toMatchObject({ origin: 'replayed', placement: 'heel' });
   const { deviceTimesS, channels } = await played(sensor, clock);
   expect(deviceTimesS).toHaveLength(301);
   expect(channels[0].samples).toEqual(set.channels[0].samples.slice(0, 301));
+});
+
+/** All samples of the first channel of a source. */
+async function whole(sensor: Sensor, clock: HandClock): Promise<number[]> {
+  const samples: number[] = [];
+  await sensor.start((event) => {
+    if (event.kind === 'block') samples.push(...event.block.channels[0].samples);
+  });
+  clock.move(300_000);
+  sensor.stop();
+  return samples;
+}
+
+test('the heel of the simulated person rises by the lever that is known for the person', async () => {
+  const highest = async (heelLeverM: number): Promise<number> => {
+    const clock = new HandClock();
+    const maker = new SourceMaker({ clock, nextSeed: () => 4, pace: 1 });
+    return (await whole(maker.make(choice, { bodyMassKg: null, heelLeverM }), clock)).reduce((a, b) => Math.max(a, b));
+  };
+  const [short, long] = [await highest(0.14), await highest(0.21)];
+  // half as long again, and the heel comes half as high again; sway and noise of the string are a few millimetres
+  expect(Math.abs(long - 1.5 * short)).toBeLessThan(0.006);
+  expect(long - short).toBeGreaterThan(0.02);
+});
+
+test('a simulated person on a platform weighs what is known of the person', async () => {
+  const median = async (bodyMassKg: number): Promise<number> => {
+    const clock = new HandClock();
+    const maker = new SourceMaker({ clock, nextSeed: () => 4, pace: 1 });
+    const sensor = maker.make({ ...choice, placement: 'platform' }, { bodyMassKg, heelLeverM: null });
+    const force = (await whole(sensor, clock)).sort((a, b) => a - b);
+    return force[Math.floor(force.length / 2)];
+  };
+  // 9.81 m/s2: what stands still on a scale
+  expect(Math.abs((await median(60)) / (60 * 9.81) - 1)).toBeLessThan(0.03);
+  expect(Math.abs((await median(90)) / (90 * 9.81) - 1)).toBeLessThan(0.03);
 });

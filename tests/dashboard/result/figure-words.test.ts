@@ -10,6 +10,11 @@ test('a figure and its interval are cut to the digits that are shown', () => {
   expect([figureWords(height, 0), intervalWords(height, 0)]).toEqual(['9', '95 %: 8 to 10']);
 });
 
+test('a rise that rounds to nothing is not told as minus zero', () => {
+  const rise: LegFigure = { kind: 'measured', value: -0.00453, low: -0.2, high: 0.2, atLeast: false };
+  expect([figureWords(rise, 1), intervalWords(rise, 0)]).toEqual(['0.0', '95 %: no other number']);
+});
+
 test('an interval of one number says so', () => {
   expect(intervalWords({ ...capped, low: 60, atLeast: false }, 0)).toBe('95 %: no other number');
 });

@@ -20,7 +20,7 @@ function traced(placement: 'heel' | 'foot', heelLeverM: number | null) {
 test('a string at the heel is drawn as it was measured, in centimetres, dashed for the right leg', () => {
   const { recording, report, trace } = traced('heel', null);
   const [line] = trace.series;
-  expect(line).toMatchObject({ label: 'Heel height', unit: 'cm', side: 'right', dash: [8, 4] });
+  expect(line).toMatchObject({ label: 'Heel height', unit: 'cm', side: 'right', dash: [8, 4], decimals: 1 });
   const measured = recording.groups[0];
   const rawCm = measured.channels[0].samples.map((heightM) => 100 * heightM);
   const raw = { ...line, times: measured.timesS, values: rawCm };
@@ -51,6 +51,12 @@ test('without the lever a foot gives a shape and no centimetres; without a repor
   const { recording } = traced('foot', 0.18);
   const choice = { ...madeSet('left', null).choice, placement: 'foot' } as const;
   const { series, marks } = heightTrace(recording, choice, null, null);
-  expect(series[0]).toMatchObject({ label: 'Heel height, shape only', unit: 'no scale', side: 'left', dash: [] });
+  expect(series[0]).toMatchObject({
+    label: 'Heel height, shape only',
+    unit: 'no scale',
+    side: 'left',
+    dash: [],
+    decimals: 3,
+  });
   expect(marks).toEqual([]);
 });

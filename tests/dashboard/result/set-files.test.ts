@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import { assess, defaultSettings } from '@surae/analysis';
+import { END_REASON_SENTENCES, SAFETY_LIST, SAFETY_LIST_VERSION, SAFETY_REASONS, SORENESS_WORDS } from '@surae/shared';
 import { expect, test } from 'vitest';
 import { assessFile } from '../../../apps/cli/src/assess-file.ts';
 import { CsvReport } from '../../../apps/cli/src/report-csv.ts';
@@ -11,7 +12,7 @@ import { bytesFile, repetitionFile, reportFile, sampleFiles } from '../../../app
 import { settingsHash } from '../../../apps/dashboard/src/result/settings-hash.ts';
 import { csvRows } from '../../support/csv-rows.ts';
 import { handMadeRefusal } from '../../support/hand-made-outcome.ts';
-import { madeSet } from '../../support/made-visit.ts';
+import { madeSet, madeVisit } from '../../support/made-visit.ts';
 import { MemoryIo } from '../../support/memory-io.ts';
 import { simulatedStream } from '../../support/simulated-stream.ts';
 
@@ -24,7 +25,7 @@ function onScreen() {
   const set = madeSet('left', null, { choice: { ...bare.choice, placement: 'foot' } });
   const recording = recordingOf(set, bytes);
   const report = assess({ groups: recording.groups }, assessmentRequest(set, person), defaultSettings());
-  return { set, recording, report, bytes };
+  return { visit: madeVisit(set), set, recording, report, bytes };
 }
 
 test('the samples that were saved give the command line the same counts, verdicts, heights and hashes', async () => {
@@ -61,12 +62,13 @@ test('the samples that were saved give the command line the same counts, verdict
 });
 
 test('the report says from what bytes, by which settings and by which software it was made', () => {
-  const { set, recording, report, bytes } = onScreen();
+  const { visit, set, recording, report, bytes } = onScreen();
   const whole = Buffer.concat(bytes.pieces);
   const { sha256 } = recording.source;
   expect(sha256).toBe(createHash('sha256').update(whole).digest('hex'));
-  const provenance = { sha256, settingsHash: settingsHash(defaultSettings(), report), software: 'surae 9.9.9' };
-  const content = JSON.parse(String(reportFile(set, report, provenance).content)) as Record<
+  const provenance = { sha256, settingsHash: settingsHash(defaultSettings(), report), software: 'surae 0.9.9' };
+  const written = { ...provenance, writtenBy: 'surae 9.9.9' };
+  const content = JSON.parse(String(reportFile(visit, set, report, written).content)) as Record<
     string,
     Record<string, unknown>
   >;
@@ -74,16 +76,63 @@ test('the report says from what bytes, by which settings and by which software i
     sha256,
     settings_hash: provenance.settingsHash,
     protocol_hash: createHash('sha256').update(report.protocol.fingerprint).digest('hex'),
-    software: 'surae 9.9.9',
+    software: 'surae 0.9.9',
+    written_by: 'surae 9.9.9',
   });
   expect(content['report']).toMatchObject({ count: report.count, protocol: report.protocol });
   expect(content['set']).toMatchObject({ choice: set.choice, liveCount: 0, end: set.end });
 });
 
+test('the report holds what was noted, how the set ended, and what was answered before it, in codes', () => {
+  const { set, report } = onScreen();
+  const told = {
+    ...set,
+    marks: [{ atS: 4.2, criterion: 'knee' as const }],
+    notes: [
+      { atS: 3.1, what: 'pain' as const, value: 4 },
+      { atS: 5, what: 'prompts' as const, value: 1 },
+    ],
+    end: { reason: 'pain' as const, painPeak: 6, exertion: 8 },
+  };
+  const safety = {
+    listVersion: SAFETY_LIST_VERSION,
+    seenWhole: true,
+    ticked: ['safety.bone'],
+    overridden: [{ id: 'safety.bone', reason: 'examined' }],
+    at: '2026-03-01T09:26:00.000+01:00',
+  };
+  const sore = { left: 'insertion', right: 'no' } as const;
+  const visit = { ...madeVisit(told), sore, safety, restS: 120 };
+  const provenance = { sha256: 'a', settingsHash: null, software: null, writtenBy: 'surae 9.9.9' };
+  const content = JSON.parse(String(reportFile(visit, told, report, provenance).content)) as Record<string, unknown>;
+  const { marks, notes, end } = told;
+  expect(content['set']).toMatchObject({ marks, notes, end });
+  expect(content['visit']).toEqual({ begunAt: visit.begunAt, sore, safety, restS: 120 });
+  // what was not kept is said to be unknown, and is not the version that writes
+  expect(content['provenance']).toMatchObject({ settings_hash: null, software: null, written_by: 'surae 9.9.9' });
+  // the codes are those of the catalogue
+  expect(Object.keys(END_REASON_SENTENCES)).toContain(end.reason);
+  expect(Object.keys(SORENESS_WORDS)).toEqual(expect.arrayContaining(Object.values(sore)));
+  expect(SAFETY_LIST.map(({ id }) => id)).toContain('safety.bone');
+  expect(Object.keys(SAFETY_REASONS)).toContain('examined');
+});
+
+test('what was never asked or noted stays open in the report', () => {
+  const { visit, set, report } = onScreen();
+  const provenance = { sha256: 'a', settingsHash: null, software: null, writtenBy: 'w' };
+  const content = JSON.parse(String(reportFile(visit, set, report, provenance).content)) as Record<string, unknown>;
+  expect(content['visit']).toMatchObject({ sore: { left: null, right: null }, safety: null, restS: null });
+  expect(content['set']).toMatchObject({ notes: [] });
+});
+
 test('no file and no name of a file holds the name of the person', () => {
-  const { set, recording, report } = onScreen();
-  const provenance = { sha256: 'a', settingsHash: 'b', software: 'c' };
-  const files = [...sampleFiles(set, recording), repetitionFile(set, report), reportFile(set, report, provenance)];
+  const { visit, set, recording, report } = onScreen();
+  const provenance = { sha256: 'a', settingsHash: 'b', software: 'c', writtenBy: 'd' };
+  const files = [
+    ...sampleFiles(set, recording),
+    repetitionFile(set, report),
+    reportFile(visit, set, report, provenance),
+  ];
   expect(files.map(({ name }) => name)).toEqual([
     'surae-20260301-0930-left-samples.csv',
     'surae-20260301-0930-left-repetitions.csv',

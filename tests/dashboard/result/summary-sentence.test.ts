@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
+import { scoreFigure } from '../../../apps/dashboard/src/result/score-figure.ts';
 import { attemptedSentence, summarySentence } from '../../../apps/dashboard/src/result/summary-sentence.ts';
+import { twoLegFigures } from '../../../apps/dashboard/src/result/two-legs.ts';
 import { madeReport, madeSet, madeVisit, sureCount } from '../../support/made-visit.ts';
 
 const left22 = madeSet('left', madeReport('left', { ...sureCount(22), scoredLow: 21, scoredHigh: 24 }));
@@ -11,19 +13,30 @@ test('both legs stand in one sentence, left before right whatever the order of t
   expect(summarySentence(madeVisit(right25, left22))).toBe(sentence);
 });
 
-test('a set that ended for pain tells how far it came, by what was tried and not by what met the rules', () => {
-  const counts = { ...sureCount(12), scored: 9, scoredLow: 8, scoredHigh: 10, valid: 9, low: 11, high: 12 };
-  const sore = madeSet('left', madeReport('left', counts, 'pain'));
-  expect(summarySentence(madeVisit(sore, right25))).toBe(
-    'Left stopped for pain at 12 (between 11 and 12), right did 25.',
-  );
+test('a set that ended for pain says the number and the interval that its axis draws', () => {
+  // 4 count, perhaps 3; of the 5 that were tried there may have been 4 to 7
+  const counts = { ...sureCount(5), low: 4, high: 7, valid: 4, scored: 4, scoredLow: 3, scoredHigh: 4 };
+  const visit = madeVisit(madeSet('left', madeReport('left', counts, 'pain')), right25);
+  expect(summarySentence(visit)).toBe('Left stopped for pain with 4 that count (between 3 and 4), right did 25.');
+});
+
+test('whatever the end, the sentence holds the number and the bounds of the first axis', () => {
+  const counts = { ...sureCount(12), low: 10, high: 17, valid: 9, scored: 9, scoredLow: 7, scoredHigh: 11 };
+  for (const reason of ['fatigue', 'pain', 'technical', 'safety', 'cap', 'fixed-count-done', null] as const) {
+    const visit = madeVisit(madeSet('left', madeReport('left', counts, reason)), right25);
+    const [axis] = twoLegFigures(visit);
+    const said = summarySentence(visit).match(/\d+/g)?.map(Number);
+    const { value, low, high, atLeast } = scoreFigure(visit.sets[0]!.report!);
+    expect(axis?.left).toEqual({ kind: 'measured', value, low, high, atLeast });
+    expect(said, String(reason)).toEqual([...(atLeast ? [9] : [9, 7, 11]), 25]);
+  }
 });
 
 test('every way to end has its own words', () => {
   const said = (...args: Parameters<typeof madeReport>): string =>
     summarySentence(madeVisit(madeSet('left', madeReport(...args)), right25)).replace(', right did 25.', '');
-  expect(said('left', sureCount(8), 'technical')).toBe('Left was ended early at 8');
-  expect(said('left', sureCount(8), 'safety')).toBe('Left was ended early at 8');
+  expect(said('left', sureCount(8), 'technical')).toBe('Left was ended early with 8 that count');
+  expect(said('left', sureCount(8), 'safety')).toBe('Left was ended early with 8 that count');
   expect(said('left', sureCount(60), 'cap')).toBe('Left did at least 60');
   expect(said('left', { ...sureCount(60), censored: true }, 'fatigue')).toBe('Left did at least 60');
   expect(said('left', sureCount(10), 'fixed-count-done')).toBe('Left did 10 of the number that was set');

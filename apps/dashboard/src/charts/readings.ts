@@ -1,3 +1,5 @@
+import { decimal } from '../words/decimal.ts';
+
 /** One line of a chart. */
 export interface ChartSeries {
   readonly label: string;
@@ -5,6 +7,8 @@ export interface ChartSeries {
   /** rising [s] */
   readonly times: Float64Array;
   readonly values: Float64Array;
+  /** digits behind the point that are read out */
+  readonly decimals: number;
   /** lengths of dash and gap [px]; empty is a solid line */
   readonly dash: readonly number[];
   readonly side: 'left' | 'right' | null;
@@ -46,7 +50,8 @@ export function nextMark(marks: readonly ChartMark[], timeS: number, direction: 
   return ahead.sort((a, b) => direction * (a.atS - b.atS))[0];
 }
 
-/** Three significant figures, as a cursor can be read. */
-export function readable(value: number): string {
-  return String(Number(value.toPrecision(3)));
+/** A stretch of time as one reads it: tenths of a second only where it is shorter than one. */
+export function stretchWords(fromS: number, toS: number): string {
+  const decimals = toS - fromS < 0.95 ? 1 : 0;
+  return `${decimal(fromS, decimals)}–${decimal(toS, decimals)}`;
 }

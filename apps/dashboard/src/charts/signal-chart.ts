@@ -5,11 +5,12 @@ import uPlot from 'uplot';
 import plotStyle from 'uplot/dist/uPlot.min.css?inline';
 import { type Line, minMaxLine, type TimeWindow } from '../live/min-max.ts';
 import { base } from '../styles/base.ts';
+import { decimal } from '../words/decimal.ts';
 import { fill } from '../words/fill.ts';
 import { chartStyle } from './chart-style.ts';
 import { drawMarks } from './mark-notes.ts';
 import { plotOptions } from './plot-options.ts';
-import { type ChartMark, type ChartSeries, nextMark, readable, spanOf, valueAt } from './readings.ts';
+import { type ChartMark, type ChartSeries, nextMark, spanOf, stretchWords, valueAt } from './readings.ts';
 import { twinRows } from './table-twin.ts';
 
 const tableRows = 40;
@@ -138,7 +139,7 @@ export class SignalChart extends LitElement {
     const values = this.series.map((one) => {
       const value = valueAt(one, timeS);
       if (value === undefined) return fill(CHART_WORDS['no-reading'], { label: one.label });
-      return fill(CHART_WORDS.reading, { label: one.label, value: readable(value), unit: one.unit });
+      return fill(CHART_WORDS.reading, { label: one.label, value: decimal(value, one.decimals), unit: one.unit });
     });
     return [at, ...values].join('; ');
   }
@@ -186,8 +187,8 @@ export class SignalChart extends LitElement {
 
   private table(): TemplateResult {
     const rows = twinRows(this.series, this.marks, tableRows);
-    const cell = (value: number | undefined): string =>
-      value === undefined ? CHART_WORDS['not-measured'].text : readable(value);
+    const cell = (value: number | undefined, line: number): string =>
+      value === undefined ? CHART_WORDS['not-measured'].text : decimal(value, this.series[line]?.decimals ?? 0);
     return html`<details>
       <summary>${CHART_WORDS.table.text}</summary>
       <div class="scroll" tabindex="0" role="group" aria-label=${CHART_WORDS.table.text}>
@@ -207,8 +208,8 @@ export class SignalChart extends LitElement {
             ${rows.map(
               ({ fromS, toS, ranges, marks }) =>
                 html`<tr>
-                  <th scope="row">${readable(fromS)}–${readable(toS)}</th>
-                  ${ranges.map((range) => html`<td>${cell(range?.least)}</td><td>${cell(range?.greatest)}</td>`)}
+                  <th scope="row">${stretchWords(fromS, toS)}</th>
+                  ${ranges.map((range, line) => html`<td>${cell(range?.least, line)}</td><td>${cell(range?.greatest, line)}</td>`)}
                   ${this.marks.length === 0 ? nothing : html`<td>${marks.join(', ')}</td>`}
                 </tr>`,
             )}

@@ -2,6 +2,7 @@ import { createContext } from '@lit/context';
 import type { AssessmentRequest, Report, Trace } from '@surae/analysis';
 import type { Sensor, SensorClock } from '@surae/sensors';
 import type { RecordStore } from '@surae/storage';
+import type { Person } from '../journey/person.ts';
 import type { SetChoice } from '../journey/visit.ts';
 import type { VisitBook, WallClock } from '../journey/visit-book.ts';
 
@@ -15,9 +16,9 @@ export interface Assessor {
   soFar(trace: Trace, request: AssessmentRequest): Promise<Report | undefined>;
 }
 
-/** Sources of samples for a set. */
+/** Sources of samples for a set of somebody. */
 export interface SensorMaker {
-  make(choice: SetChoice): Sensor;
+  make(choice: SetChoice, body: Pick<Person, 'bodyMassKg' | 'heelLeverM'>): Sensor;
 }
 
 /** The beat, heard: two pitches for up and down. */

@@ -9,6 +9,8 @@ export type SafetyBlock =
   | 'not-seen-whole'
   /** the answer was given to another version of the list */
   | 'other-list'
+  /** the answer is of another day: what was clear then was not asked today */
+  | 'another-day'
   /** a ticked line keeps from testing, and was not or cannot be overruled */
   | 'locked'
   /** a ticked line is not on the list of this version: what it asks is not known here */
@@ -38,23 +40,29 @@ export function notesOf(answer: Pick<SafetyAnswer, 'ticked' | 'overridden'>): Sa
   return safetyLines.filter(({ id }) => answer.ticked.includes(id) && !locks.has(id));
 }
 
-function blocksOf(safety: SafetyAnswer | null): SafetyBlock[] {
+/** Whether an answer is of another day than now, both by the clock of the place; what was answered then says nothing of today. */
+export function isOfAnotherDay({ at }: Pick<SafetyAnswer, 'at'>, nowIso: string): boolean {
+  return at.slice(0, 10) !== nowIso.slice(0, 10);
+}
+
+function blocksOf(safety: SafetyAnswer | null, nowIso: string): SafetyBlock[] {
   if (safety === null) return ['not-asked'];
   const known = new Set(safetyLines.map(({ id }) => id));
   const why: SafetyBlock[] = [];
   if (!safety.seenWhole) why.push('not-seen-whole');
   if (safety.listVersion !== SAFETY_LIST_VERSION) why.push('other-list');
+  if (isOfAnotherDay(safety, nowIso)) why.push('another-day');
   if (locksOf(safety).length > 0) why.push('locked');
   if (safety.ticked.some((id) => !known.has(id))) why.push('unknown-line');
   return why;
 }
 
 /**
- * Whether a set may begin. Somebody is tested only when the list was seen whole and is clear; a simulated person and a
+ * Whether a set may begin. Somebody is tested only when the list was seen whole today and is clear; a simulated person and a
  * played recording test nobody, so they may run, but what stands against testing is told all the same.
  */
-export function mayTest(origin: SetChoice['origin'], safety: SafetyAnswer | null): SafetyGate {
-  const why = blocksOf(safety);
+export function mayTest(origin: SetChoice['origin'], safety: SafetyAnswer | null, nowIso: string): SafetyGate {
+  const why = blocksOf(safety, nowIso);
   const testsNobody = origin === 'simulated' || origin === 'replayed';
   return { allowed: testsNobody || why.length === 0, why };
 }

@@ -1,4 +1,5 @@
 import type { Side } from '@surae/analysis';
+import { isOfAnotherDay } from './safety-gate.ts';
 import type { Visit } from './visit.ts';
 import { setOf } from './visit-events.ts';
 
@@ -74,8 +75,14 @@ export function currentStep(visit: Visit): Step {
   return steps.find((step) => !step.isDone(visit)) ?? steps[steps.length - 1]!;
 }
 
-/** Whether an answer may still be given anew: only before the first set, for what follows stands on it. */
-export function mayAnswerAnew(visit: Visit, step: Step): boolean {
+/**
+ * Whether an answer may still be given anew: only before the first set, for what follows stands on it. The safety list is
+ * gone through again on another day, as long as the visit is open.
+ */
+export function mayAnswerAnew(visit: Visit, step: Step, nowIso: string): boolean {
   const asked = step.page === 'soreness' || step.page === 'safety';
-  return asked && step.isDone(visit) && visit.sets.every(({ setAside }) => setAside);
+  if (!asked || !step.isDone(visit)) return false;
+  if (visit.sets.every(({ setAside }) => setAside)) return true;
+  const { safety, closed } = visit;
+  return step.page === 'safety' && !closed && safety !== null && isOfAnotherDay(safety, nowIso);
 }

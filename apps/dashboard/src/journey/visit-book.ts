@@ -80,7 +80,7 @@ export class VisitBook extends EventTarget {
 
   /** The last gate before a set exists; the pages ask the same question earlier and say why. */
   private async refuseLocked(visitId: string, origin: SetChoice['origin']): Promise<void> {
-    const { allowed, why } = mayTest(origin, (await this.visit(visitId))?.safety ?? null);
+    const { allowed, why } = mayTest(origin, (await this.visit(visitId))?.safety ?? null, this.clock.isoNow());
     if (!allowed) throw new SafetyLockError(why);
   }
 

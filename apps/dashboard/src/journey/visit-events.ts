@@ -12,7 +12,14 @@ export type VisitEvent =
   | { readonly kind: 'set-note'; readonly setId: string; readonly note: SetNote }
   | { readonly kind: 'set-stopped'; readonly setId: string; readonly liveCount: number }
   | { readonly kind: 'set-end'; readonly setId: string; readonly end: SetEnd }
-  | { readonly kind: 'set-result'; readonly setId: string; readonly report: Report; readonly settingsHash: string }
+  | {
+      readonly kind: 'set-result';
+      readonly setId: string;
+      readonly report: Report;
+      readonly settingsHash: string;
+      /** name and version of what made the report; older documents hold none */
+      readonly software?: string;
+    }
   | { readonly kind: 'set-aside'; readonly setId: string; readonly why: string }
   | { readonly kind: 'rest-over'; readonly restS: number }
   | { readonly kind: 'visit-closed' };

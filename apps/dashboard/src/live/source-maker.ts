@@ -2,6 +2,7 @@ import { counterInput, type Trace } from '@surae/analysis';
 import { replay, type Sensor, type SensorClock, simulatedPerson } from '@surae/sensors';
 import { simulateSet } from '@surae/simulation';
 import type { SensorMaker } from '../contexts/capabilities.ts';
+import type { Person } from '../journey/person.ts';
 import type { SetChoice } from '../journey/visit.ts';
 
 export interface SourceMakerOptions {
@@ -26,12 +27,22 @@ export class SourceMaker implements SensorMaker {
     this.chosen = recording;
   }
 
-  make({ placement, origin }: SetChoice): Sensor {
+  make(
+    { placement, origin }: SetChoice,
+    { bodyMassKg, heelLeverM }: Pick<Person, 'bodyMassKg' | 'heelLeverM'>,
+  ): Sensor {
     const { clock, pace, nextSeed } = this.options;
     if (origin === 'replayed' && this.chosen !== undefined) {
       return replay({ groups: [counterInput(this.chosen, placement)] }, { placement, clock, pace });
     }
-    const { trace } = simulateSet({ placement, level: 'typical', seed: nextSeed() });
+    // the body that the result is reckoned with is the body that moves; what was not measured is drawn
+    const { trace } = simulateSet({
+      placement,
+      level: 'typical',
+      seed: nextSeed(),
+      ...(heelLeverM === null ? {} : { heelLeverM }),
+      ...(bodyMassKg === null ? {} : { person: { bodyMassKg } }),
+    });
     return simulatedPerson({ groups: [counterInput(trace, placement)] }, { placement, clock, pace });
   }
 }

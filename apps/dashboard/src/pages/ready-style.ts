@@ -93,12 +93,17 @@ export const readyStyle = css`
   .thumb {
     background: var(--paper);
     border-block-start: 1px solid var(--hairline);
-    inset-block-end: 0;
     padding-block: var(--gap-3);
-    position: sticky;
   }
   .thumb p {
     margin-block-end: var(--gap-2);
+  }
+  /* on a small screen the start would lie over the cautions: there it comes after them, and is reached past them */
+  @media (min-width: 40rem) and (min-height: 40rem) {
+    .thumb {
+      inset-block-end: 0;
+      position: sticky;
+    }
   }
   @media (min-width: 60rem) {
     .sheet {

@@ -91,16 +91,14 @@ export class RestStep extends LitElement {
 
   /** The final pass over the first set, while there is time; what is not ready when the rest ends is done with the result. */
   private async assess(set: VisitSet): Promise<void> {
-    const [{ assessSet }, { settingsHash }, { defaultSettings }] = await Promise.all([
+    const [{ assessSet }, { setResult }] = await Promise.all([
       import('../result/assessment.ts'),
-      import('../result/settings-hash.ts'),
-      import('@surae/analysis'),
+      import('../result/set-result.ts'),
     ]);
     const final: Assessor['final'] = (trace, request) => this.assessor.final(trace, request);
     try {
       const report = await assessSet(set, this.person, await this.store.bytes(set.bytesId), final);
-      const hash = settingsHash(defaultSettings(), report);
-      this.dispatchEvent(visitEvent({ kind: 'set-result', setId: set.id, report, settingsHash: hash }));
+      this.dispatchEvent(visitEvent(setResult(set.id, report)));
     } catch {
       // the page of the result tries again, and says why where it cannot
     }

@@ -1,5 +1,5 @@
 import { consume } from '@lit/context';
-import { defaultSettings, type Side } from '@surae/analysis';
+import type { Side } from '@surae/analysis';
 import { COMPARE_SENTENCES, RESULT_WORDS, SCOPE_SENTENCES, SUMMARY_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
@@ -15,7 +15,7 @@ import { cautions, legName } from '../result/cautions.ts';
 import { countDifference } from '../result/count-difference.ts';
 import { liveDifference } from '../result/live-difference.ts';
 import { noRatio } from '../result/no-ratio.ts';
-import { settingsHash } from '../result/settings-hash.ts';
+import { setResult } from '../result/set-result.ts';
 import { attemptedSentence, summarySentence } from '../result/summary-sentence.ts';
 import { twoLegFigures } from '../result/two-legs.ts';
 import { hashOf } from '../route.ts';
@@ -103,8 +103,7 @@ export class ResultStep extends LitElement {
     try {
       const bytes = await this.store.bytes(set.bytesId);
       const report = await assessSet(set, this.person, bytes, (trace, request) => this.assessor.final(trace, request));
-      const hash = settingsHash(defaultSettings(), report);
-      this.dispatchEvent(visitEvent({ kind: 'set-result', setId: set.id, report, settingsHash: hash }));
+      this.dispatchEvent(visitEvent(setResult(set.id, report)));
     } catch (error) {
       const known = error instanceof AssessmentError;
       this.note(set.id, known ? error : new AssessmentError('unexpected', String(error), { cause: error }));
@@ -130,8 +129,7 @@ export class ResultStep extends LitElement {
       ${sets
         .filter(({ stoppedAt }) => stoppedAt !== null)
         .map(
-          (set) =>
-            html`<set-detail .set=${set} .visitId=${visit.id} .heelLeverM=${this.person.heelLeverM}></set-detail>`,
+          (set) => html`<set-detail .set=${set} .visit=${visit} .heelLeverM=${this.person.heelLeverM}></set-detail>`,
         )}
       ${this.end(sets)}
     `;

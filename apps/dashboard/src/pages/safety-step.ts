@@ -1,3 +1,4 @@
+import { consume } from '@lit/context';
 import {
   SAFETY_BLOCK_SENTENCES,
   SAFETY_LIST_VERSION,
@@ -7,7 +8,8 @@ import {
 } from '@surae/shared';
 import { css, html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { locksOf, safetyLines } from '../journey/safety-gate.ts';
+import { clockContext, type HostClock } from '../contexts/capabilities.ts';
+import { isOfAnotherDay, locksOf, safetyLines } from '../journey/safety-gate.ts';
 import type { Visit } from '../journey/visit.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
 import type { ChipChosen } from '../parts/chip-choice.ts';
@@ -69,6 +71,7 @@ export class SafetyStep extends LitElement {
   ];
 
   @property({ attribute: false }) visit!: Visit;
+  @consume({ context: clockContext }) private readonly clock!: HostClock;
   @state() private ticked: ReadonlySet<string> = new Set();
   @state() private overrides: ReadonlyMap<string, string> = new Map();
   @state() private seen: ReadonlySet<string> = new Set();
@@ -82,6 +85,8 @@ export class SafetyStep extends LitElement {
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('visit') || changed.get('visit') !== undefined || this.visit.safety === null) return;
     this.ticked = new Set(this.visit.safety.ticked);
+    // a reason such as "examined today" was given for that day
+    if (isOfAnotherDay(this.visit.safety, this.clock.isoNow())) return;
     this.overrides = new Map(this.visit.safety.overridden.map(({ id, reason }) => [id, reason]));
   }
 

@@ -6,12 +6,13 @@ import type { RecordStore, StoredBytes } from '@surae/storage';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { storeContext } from '../contexts/capabilities.ts';
-import type { VisitSet } from '../journey/visit.ts';
+import type { Visit, VisitSet } from '../journey/visit.ts';
 import '../parts/repetition-strip.ts';
 import '../parts/repetition-table.ts';
 import { AssessmentError, recordingOf } from '../result/assessment.ts';
 import { type HeightTrace, heightTrace } from '../result/height-trace.ts';
 import { bytesFile, repetitionFile, reportFile, type SavedFile, sampleFiles } from '../result/set-files.ts';
+import { keptProvenance } from '../result/set-result.ts';
 import { softwareName } from '../result/software.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
@@ -76,22 +77,24 @@ export class SetDetail extends LitElement {
   ];
 
   @property({ attribute: false }) set!: VisitSet;
-  @property({ attribute: false }) visitId = '';
+  @property({ attribute: false }) visit!: Visit;
   @property({ attribute: false }) heelLeverM: number | null = null;
   @consume({ context: storeContext }) @state() private store!: RecordStore;
   @state() private bytes: StoredBytes | undefined;
   @state() private recording: Recording | undefined;
   @state() private trace: HeightTrace | undefined;
-  @state() private settingsHash: string | undefined;
+  @state() private kept = keptProvenance([], '');
   @state() private problem: AssessmentError | undefined;
 
   private async open(event: Event): Promise<void> {
     if (!(event.target as HTMLDetailsElement).open || this.recording !== undefined) return;
     void import('../charts/signal-chart.ts');
     try {
-      const results = await this.store.documents({ kind: 'set-result', about: this.visitId });
-      const bodies = results.map(({ body }) => body as { readonly setId?: string; readonly settingsHash?: string });
-      this.settingsHash = bodies.filter(({ setId }) => setId === this.set.id).at(-1)?.settingsHash;
+      const results = await this.store.documents({ kind: 'set-result', about: this.visit.id });
+      this.kept = keptProvenance(
+        results.map(({ body }) => body),
+        this.set.id,
+      );
       this.bytes = await this.store.bytes(this.set.bytesId);
       const recording = recordingOf(this.set, this.bytes);
       this.trace = heightTrace(recording, this.set.choice, this.heelLeverM, this.set.report);
@@ -134,11 +137,10 @@ export class SetDetail extends LitElement {
   }
 
   private files(report: Report | null): TemplateResult | typeof nothing {
-    const { set, bytes, recording } = this;
+    const { set, visit, bytes, recording, kept } = this;
     if (bytes === undefined) return nothing;
-    const hash = this.settingsHash ?? '';
     const sha256 = recording?.source.sha256 ?? bytes.sha256 ?? '';
-    const provenance = { sha256, settingsHash: hash, software: softwareName() };
+    const provenance = { sha256, ...kept, writtenBy: softwareName() };
     const words = RESULT_WORDS;
     return html`<section>
       <h3>${words.save.text}</h3>
@@ -153,7 +155,7 @@ export class SetDetail extends LitElement {
             ? nothing
             : [
                 this.button(words['save-repetitions'].text, () => [repetitionFile(set, report)]),
-                this.button(words['save-report'].text, () => [reportFile(set, report, provenance)]),
+                this.button(words['save-report'].text, () => [reportFile(visit, set, report, provenance)]),
               ]
         }
       </div>
@@ -166,8 +168,8 @@ export class SetDetail extends LitElement {
                 protocol: report.protocol.id,
                 version: report.protocol.version,
                 sha256: sha256.slice(0, 12),
-                settings: hash.slice(0, 12),
-                software: provenance.software,
+                settings: kept.settingsHash?.slice(0, 12) ?? words['not-kept'].text,
+                software: kept.software ?? words['not-kept'].text,
               })
         }
       </p>

@@ -3,7 +3,7 @@ import { type Placement, protocolFingerprint, type Side, type Trace } from '@sur
 import { type Protocol, READY_WORDS, SAFETY_LIST } from '@surae/shared';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { type SensorMaker, sensorContext } from '../contexts/capabilities.ts';
+import { clockContext, type HostClock, type SensorMaker, sensorContext } from '../contexts/capabilities.ts';
 import { mayTest } from '../journey/safety-gate.ts';
 import type { SetChoice, Visit } from '../journey/visit.ts';
 import { protocolChoices, protocolOf } from '../live/protocol-choices.ts';
@@ -26,6 +26,7 @@ export class SetReady extends LitElement {
   /** why the last attempt to start did nothing; empty when there was none */
   @property({ attribute: false }) problem = '';
   @consume({ context: sensorContext }) private readonly sensors!: SensorMaker;
+  @consume({ context: clockContext }) private readonly clock!: HostClock;
   @state() private protocol!: Protocol;
   @state() private placement: Placement = 'foot';
   @state() private origin: SetChoice['origin'] = 'simulated';
@@ -46,7 +47,7 @@ export class SetReady extends LitElement {
   }
 
   private get isLocked(): boolean {
-    return !mayTest(this.origin, this.visit.safety).allowed;
+    return !mayTest(this.origin, this.visit.safety, this.clock.isoNow()).allowed;
   }
 
   private get canBegin(): boolean {

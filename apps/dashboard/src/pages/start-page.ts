@@ -45,6 +45,11 @@ export class StartPage extends LitElement {
       p {
         margin: 0;
       }
+      .offer {
+        display: grid;
+        gap: var(--gap-3);
+        grid-column: 1 / -1;
+      }
       .past {
         display: flex;
         flex-wrap: wrap;
@@ -82,6 +87,8 @@ export class StartPage extends LitElement {
   @consume({ context: bookContext }) @state() private book!: VisitBook;
   @state() private entries: readonly Entry[] | undefined;
   @state() private notKept = false;
+  /** id of the person who is to begin a visit though one is open */
+  @state() private offeredTo: Person['id'] | undefined;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -95,7 +102,17 @@ export class StartPage extends LitElement {
     );
   }
 
+  /** Begins a visit; where one is open, shows that it can be gone on with. The book is asked anew: another window may have begun one. */
   private async begin(person: Person): Promise<void> {
+    if (sortedVisits(await this.book.visitsOf(person.id)).open === undefined) return this.beginAnother(person);
+    this.offeredTo = person.id;
+    await this.load();
+    await this.updateComplete;
+    // the button that was pressed is gone: the offer stands in its place
+    this.renderRoot.querySelector<HTMLElement>('.offer a')?.focus();
+  }
+
+  private async beginAnother(person: Person): Promise<void> {
     const visitId = await this.book.beginVisit(person.id);
     location.hash = hashOf({ page: 'visit', visitId });
   }
@@ -145,20 +162,36 @@ export class StartPage extends LitElement {
         <h2>${person.name}</h2>
         <p class="quiet">${bodyOf(person).join(', ')}</p>
       </div>
-      <div class="choices">
-        ${
-          open === undefined
-            ? null
-            : html`<a class="button" href=${hashOf({ page: 'visit', visitId: open.id })}
-                >${fill(START_WORDS['go-on'], { date: dayOf(open.begunAt) })}</a
-              >`
-        }
-        <button type="button" aria-label=${`${START_WORDS.begin.text}: ${person.name}`} @click=${() => void this.begin(person)}>
-          ${START_WORDS.begin.text}
-        </button>
-      </div>
+      ${open !== undefined && this.offeredTo === person.id ? this.offer(person, open) : this.choices(person, open)}
       ${this.past(past)}
     </li>`;
+  }
+
+  private choices(person: Person, open: Visit | undefined): TemplateResult {
+    return html`<div class="choices">
+      ${open === undefined ? null : this.goOn(open)}
+      ${this.button('begin', person, () => this.begin(person))}
+    </div>`;
+  }
+
+  /** The open visit first; another one only by a second choice. */
+  private offer(person: Person, open: Visit): TemplateResult {
+    return html`<div class="offer">
+      <p class="voice" role="status">${fill(START_WORDS['still-open'], { date: dayOf(open.begunAt) })}</p>
+      <div class="choices">${this.goOn(open)} ${this.button('another', person, () => this.beginAnother(person))}</div>
+    </div>`;
+  }
+
+  private goOn({ id, begunAt }: Visit): TemplateResult {
+    return html`<a class="button" href=${hashOf({ page: 'visit', visitId: id })}
+      >${fill(START_WORDS['go-on'], { date: dayOf(begunAt) })}</a
+    >`;
+  }
+
+  private button(code: 'begin' | 'another', { name }: Person, press: () => Promise<void>): TemplateResult {
+    return html`<button type="button" aria-label=${`${START_WORDS[code].text}: ${name}`} @click=${() => void press()}>
+      ${START_WORDS[code].text}
+    </button>`;
   }
 
   private past(visits: readonly Visit[]): TemplateResult | null {

@@ -1,5 +1,6 @@
 import { consume } from '@lit/context';
 import type { Side } from '@surae/analysis';
+import { SAFETY_BLOCK_SENTENCES } from '@surae/shared';
 import { html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { type BeatSound, clockContext, type HostClock, soundContext } from '../contexts/capabilities.ts';
@@ -33,7 +34,9 @@ export class TestStep extends LitElement {
 
   private begin(choice: SetChoice): void {
     const protocol = protocolOf(choice.protocolId);
-    if (protocol === undefined || !mayTest(choice.origin, this.visit.safety).allowed) return;
+    if (protocol === undefined) return;
+    const { allowed, why } = mayTest(choice.origin, this.visit.safety, this.clock.isoNow());
+    if (!allowed) return this.notStarted(why.map((code) => SAFETY_BLOCK_SENTENCES[code].text).join(' '));
     const beats = beatsPerMinute(protocol.parameters);
     // in the click itself: browsers let a page sound only then
     if (beats !== null && protocol.parameters.cue.value === 'metronome') this.sound.start(beats);

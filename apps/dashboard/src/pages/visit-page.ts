@@ -3,11 +3,13 @@ import { FRAME_WORDS, STEP_WORDS } from '@surae/shared';
 import { css, html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { bookContext } from '../contexts/capabilities.ts';
+import { focusHeading } from '../heading-focus.ts';
 import type { Person } from '../journey/person.ts';
 import { currentStep, otherSide, type Step, stepsOf } from '../journey/steps.ts';
 import type { Visit } from '../journey/visit.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { type VisitEventRequest, visitEvent } from '../journey/visit-event-request.ts';
+import { pageTitle, visitTitle } from '../page-title.ts';
 import '../parts/safety-notes.ts';
 import type { StepAskedFor } from '../parts/step-line.ts';
 import '../parts/step-line.ts';
@@ -17,18 +19,6 @@ import './ending-step.ts';
 import './rest-step.ts';
 import './safety-step.ts';
 import './soreness-step.ts';
-
-/** The heading of a step, however deep in the elements that it is made of. */
-function headingIn(element: Element): HTMLElement | undefined {
-  const inside = element.shadowRoot;
-  const own = inside?.querySelector('h1');
-  if (own) return own;
-  for (const child of inside?.querySelectorAll('*') ?? []) {
-    const found = child.localName.includes('-') ? headingIn(child) : undefined;
-    if (found) return found;
-  }
-  return undefined;
-}
 
 /** A visit, one step at a time: which step it is follows from what was stored, so a reload goes on where it was. */
 @customElement('visit-page')
@@ -56,6 +46,8 @@ export class VisitPage extends LitElement {
   ];
 
   @property({ attribute: false }) visitId = '';
+  /** one came here from another page of the dashboard, and did not open it here */
+  @property({ attribute: false }) arrived = false;
   @consume({ context: bookContext }) @state() private book!: VisitBook;
   @state() private visit: Visit | undefined | null;
   @state() private person: Person | undefined;
@@ -82,9 +74,12 @@ export class VisitPage extends LitElement {
   }
 
   protected override updated(): void {
+    if (this.visit === null) document.title = pageTitle('lost');
     if (!this.visit) return;
-    const { id } = this.stepOf(this.visit);
-    const moved = this.shown !== undefined && this.shown !== id;
+    const step = this.stepOf(this.visit);
+    const { id } = step;
+    document.title = visitTitle(this.visit, step);
+    const moved = this.shown === undefined ? this.arrived : this.shown !== id;
     this.shown = id;
     if (moved) void this.focusStep();
   }
@@ -117,12 +112,7 @@ export class VisitPage extends LitElement {
   private async focusStep(): Promise<void> {
     scrollTo(0, 0);
     const step = this.renderRoot.querySelector('.step')?.firstElementChild;
-    if (!step) return;
-    await customElements.whenDefined(step.localName);
-    await (step as LitElement).updateComplete;
-    const heading = headingIn(step) ?? (step as HTMLElement);
-    heading.setAttribute('tabindex', '-1');
-    heading.focus();
+    if (step) await focusHeading(step);
   }
 
   private stepOf(visit: Visit): Step {

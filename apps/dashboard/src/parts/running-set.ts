@@ -105,7 +105,7 @@ export class RunningSet extends LitElement {
   private async begin(): Promise<void> {
     const { book, store, clock, visitId, plan } = this;
     try {
-      const sensor = this.sensors.make(plan.choice);
+      const sensor = this.sensors.make(plan.choice, this.person);
       const session = await SetSession.begin(
         { book, store, clock, sensor, visitId, choice: plan.choice, heelLeverM: this.person.heelLeverM },
         {

@@ -1,6 +1,8 @@
+import { consume } from '@lit/context';
 import { LOCK_WORDS, SAFETY_BLOCK_SENTENCES, SAFETY_REASONS, type SafetyEntry } from '@surae/shared';
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { clockContext, type HostClock } from '../contexts/capabilities.ts';
 import { locksOf, mayTest, notesOf } from '../journey/safety-gate.ts';
 import type { SafetyAnswer, Visit } from '../journey/visit.ts';
 import { base } from '../styles/base.ts';
@@ -31,6 +33,7 @@ export class SafetyNotes extends LitElement {
   ];
 
   @property({ attribute: false }) visit!: Visit;
+  @consume({ context: clockContext }) private readonly clock!: HostClock;
 
   override render(): TemplateResult {
     const { safety } = this.visit;
@@ -38,7 +41,7 @@ export class SafetyNotes extends LitElement {
   }
 
   private lock(safety: SafetyAnswer | null): TemplateResult | null {
-    const { why } = mayTest('live', safety);
+    const { why } = mayTest('live', safety, this.clock.isoNow());
     if (why.length === 0) return null;
     const locks = safety === null ? [] : locksOf(safety);
     return html`<section class="lock">

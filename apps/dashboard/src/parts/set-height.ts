@@ -41,7 +41,7 @@ export class SetHeight extends LitElement {
   @query('signal-chart') private readonly chart!: SignalChart | null;
   private readonly history = new HeightHistory(historyS);
   private readonly series: readonly ChartSeries[] = [
-    { label: TEST_WORDS.trace.text, unit: 'm', times: none, values: none, dash: [], side: null },
+    { label: TEST_WORDS.trace.text, unit: 'm', times: none, values: none, decimals: 3, dash: [], side: null },
   ];
 
   protected override firstUpdated(): void {

@@ -1,6 +1,8 @@
+import { consume } from '@lit/context';
 import { STEP_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { clockContext, type HostClock } from '../contexts/capabilities.ts';
 import { stepName } from '../journey/step-names.ts';
 import { mayAnswerAnew, type Step, stepsOf } from '../journey/steps.ts';
 import type { Visit } from '../journey/visit.ts';
@@ -66,6 +68,7 @@ export class StepLine extends LitElement {
   ];
 
   @property({ attribute: false }) visit!: Visit;
+  @consume({ context: clockContext }) private readonly clock!: HostClock;
   /** id of the step on the page */
   @property() at = '';
 
@@ -91,7 +94,7 @@ export class StepLine extends LitElement {
   }
 
   private anew(steps: readonly Step[]): TemplateResult | null {
-    const open = steps.filter((step) => step.id !== this.at && mayAnswerAnew(this.visit, step));
+    const open = steps.filter((step) => step.id !== this.at && mayAnswerAnew(this.visit, step, this.clock.isoNow()));
     if (open.length === 0) return null;
     return html`<div class="anew">
       ${open.map(

@@ -15,6 +15,15 @@ const pieceS = 0.02;
 /** Dash and gap of the line of the right leg [px]. */
 const rightDash = [8, 4] as const;
 
+/** Tenths of a centimetre only where the heights of the set are known to better than a centimetre; ours. */
+function centimetreDecimals(report: Report | null): number {
+  const uncertain = (report?.repetitions ?? []).some(({ heightUM, riseUM }) => (heightUM ?? riseUM ?? 0) >= 0.01);
+  return uncertain ? 0 : 1;
+}
+
+/** A shape without a scale is as large as its foot in metres, more or less: a thousandth is told. */
+const shapeDecimals = 3;
+
 function seriesWords(
   kind: Report['kind'] | undefined,
   hasScale: boolean,
@@ -39,7 +48,8 @@ export function heightTrace(
     settings: blockCounterDefaults,
     ...(heelLeverM === null ? {} : { heelLeverM }),
   });
-  const { label, unit, factor } = seriesWords(report?.kind, placement !== 'foot' || heelLeverM !== null);
+  const hasScale = placement !== 'foot' || heelLeverM !== null;
+  const { label, unit, factor } = seriesWords(report?.kind, hasScale);
   const times: number[] = [];
   const values: number[] = [];
   let from = 0;
@@ -64,6 +74,7 @@ export function heightTrace(
         unit,
         times: Float64Array.from(times),
         values: Float64Array.from(values),
+        decimals: hasScale ? centimetreDecimals(report) : shapeDecimals,
         dash: side === 'right' ? rightDash : [],
         side,
       },

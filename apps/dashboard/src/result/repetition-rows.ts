@@ -1,5 +1,6 @@
 import type { AssessedRepetition, Report } from '@surae/analysis';
 import { REPETITION_WORDS } from '@surae/shared';
+import { decimal } from '../words/decimal.ts';
 import { fill } from '../words/fill.ts';
 import { unseenHere, verdictWords } from './verdict-words.ts';
 
@@ -22,7 +23,7 @@ function sizeWords({ heightM, heightUM, riseM, riseUM }: AssessedRepetition): st
   const decimals = uCm >= 0.95 ? 0 : 1;
   // less than a digit that is shown would read as no uncertainty at all
   const u = Math.max(uCm, 0.1).toFixed(decimals);
-  return fill(REPETITION_WORDS['with-uncertainty'], { value: (100 * sizeM).toFixed(decimals), u });
+  return fill(REPETITION_WORDS['with-uncertainty'], { value: decimal(100 * sizeM, decimals), u });
 }
 
 /** The list of repetitions of a set. */

@@ -2,7 +2,7 @@ import { columnValue, type Report } from '@surae/analysis';
 import { type Recording, writeRecordingCsv } from '@surae/records';
 import { REPETITION_COLUMNS } from '@surae/shared';
 import type { StoredBytes } from '@surae/storage';
-import type { VisitSet } from '../journey/visit.ts';
+import type { Visit, VisitSet } from '../journey/visit.ts';
 import { protocolHash } from './settings-hash.ts';
 
 /** A file for the person at the screen to keep. */
@@ -16,8 +16,12 @@ export interface SavedFile {
 export interface Provenance {
   /** of the bytes as they were recorded */
   readonly sha256: string;
-  readonly settingsHash: string;
-  readonly software: string;
+  /** null where it was not kept with the report */
+  readonly settingsHash: string | null;
+  /** name and version of what made the report; null where it was not kept */
+  readonly software: string | null;
+  /** name and version of what writes the file */
+  readonly writtenBy: string;
 }
 
 /** When and which leg; who it was is not in the name of a file. */
@@ -77,19 +81,25 @@ export function repetitionFile(set: VisitSet, report: Report): SavedFile {
   };
 }
 
-/** The whole report with what it takes to make it again, as JSON. */
-export function reportFile(set: VisitSet, report: Report, provenance: Provenance): SavedFile {
-  const { choice, begunAt, stoppedAt, liveCount, marks, end } = set;
+/**
+ * The whole report with what it takes to make it again, what was noted while the set ran and how it ended, and what was
+ * answered before it, as JSON. Answers stand in it as the codes and ids of the catalogue; null is not asked.
+ */
+export function reportFile(visit: Visit, set: VisitSet, report: Report, provenance: Provenance): SavedFile {
+  const { choice, begunAt, stoppedAt, liveCount, marks, notes = [], end } = set;
+  const { sore, safety, restS } = visit;
   const document = {
     kind: 'surae-set-report',
-    version: 1,
+    version: 2,
     provenance: {
       sha256: provenance.sha256,
       settings_hash: provenance.settingsHash,
       protocol_hash: protocolHash(report),
       software: provenance.software,
+      written_by: provenance.writtenBy,
     },
-    set: { choice, begunAt, stoppedAt, liveCount, marks, end },
+    visit: { begunAt: visit.begunAt, sore, safety, restS },
+    set: { choice, begunAt, stoppedAt, liveCount, marks, notes, end },
     report: rounded(report),
   };
   return {

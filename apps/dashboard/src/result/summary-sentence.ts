@@ -3,15 +3,12 @@ import { SUMMARY_WORDS } from '@surae/shared';
 import type { Visit, VisitSet } from '../journey/visit.ts';
 import { setOf } from '../journey/visit-events.ts';
 import { fill } from '../words/fill.ts';
+import { scoreFigure } from './score-figure.ts';
 
 const sides = ['left', 'right'] as const satisfies readonly Side[];
 
 function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
-function between(what: string, count: number, low: number, high: number): string {
-  return low === count && high === count ? what : fill(SUMMARY_WORDS.between, { what, low, high });
 }
 
 /** What one leg did. A set that ended for pain tells how far it was tolerated, and never that it "only" came so far. */
@@ -22,28 +19,23 @@ function legClause(side: Side, set: VisitSet | undefined): string {
   return resultClause(leg, set.report);
 }
 
-function resultClause(leg: string, { count, end }: Report): string {
-  const { attempted, low, high, scored, scoredLow, scoredHigh } = count;
-  if (attempted === 0) return fill(SUMMARY_WORDS.nothing, { leg });
-  // how far a set came is a matter of all that was tried; what it is worth, of what met the rules
-  const came = (code: 'pain' | 'ended-early'): string =>
-    between(fill(SUMMARY_WORDS[code], { leg, count: attempted }), attempted, low, high);
-  const didSo = (code: 'did' | 'probe' | 'reason-unknown'): string =>
-    between(fill(SUMMARY_WORDS[code], { leg, count: scored }), scored, scoredLow, scoredHigh);
-  switch (end.class) {
-    case 'capacity':
-      return count.censored ? fill(SUMMARY_WORDS['at-least'], { leg, count: scored }) : didSo('did');
-    case 'censored':
-      return fill(SUMMARY_WORDS['at-least'], { leg, count: scored });
-    case 'tolerance':
-      return came('pain');
-    case 'incomplete':
-      return came('ended-early');
-    case 'probe':
-      return didSo('probe');
-    case 'unknown':
-      return didSo('reason-unknown');
-  }
+type Told = 'did' | 'at-least' | 'pain' | 'ended-early' | 'probe' | 'reason-unknown';
+
+const toldOfEnd = {
+  capacity: 'did',
+  censored: 'at-least',
+  tolerance: 'pain',
+  incomplete: 'ended-early',
+  probe: 'probe',
+  unknown: 'reason-unknown',
+} as const satisfies Record<Report['end']['class'], Told>;
+
+function resultClause(leg: string, report: Report): string {
+  if (report.count.attempted === 0) return fill(SUMMARY_WORDS.nothing, { leg });
+  const { value, low, high, atLeast } = scoreFigure(report);
+  const told = toldOfEnd[report.end.class];
+  const what = fill(SUMMARY_WORDS[told === 'did' && atLeast ? 'at-least' : told], { leg, count: value });
+  return atLeast || low === high ? what : fill(SUMMARY_WORDS.between, { what, low, high });
 }
 
 /** The result of a visit in one sentence, left before right. */

@@ -3,6 +3,7 @@ import { AXIS_WORDS, WITHHELD_SENTENCES } from '@surae/shared';
 import type { Visit } from '../journey/visit.ts';
 import { setOf } from '../journey/visit-events.ts';
 import type { LegFigure } from './leg-figure.ts';
+import { scoreFigure } from './score-figure.ts';
 
 /** The same measure of both legs, in the unit it is shown in. */
 export interface TwoLegFigures {
@@ -33,11 +34,6 @@ function measured(value: number, reachEachWay: number): LegFigure {
     high: value + reachEachWay,
     atLeast: false,
   };
-}
-
-function score({ count }: Report): LegFigure {
-  const { scored, scoredLow, scoredHigh, censored } = count;
-  return { kind: 'measured', value: scored, low: scoredLow, high: scoredHigh, atLeast: censored };
 }
 
 interface Height {
@@ -124,7 +120,7 @@ export function twoLegFigures(visit: Visit): TwoLegFigures[] {
     }),
   );
   return [
-    { title: AXIS_WORDS.score.text, unit: AXIS_WORDS['score-unit'].text, decimals: 0, ...both(score) },
+    { title: AXIS_WORDS.score.text, unit: AXIS_WORDS['score-unit'].text, decimals: 0, ...both(scoreFigure) },
     ...heights,
   ];
 }

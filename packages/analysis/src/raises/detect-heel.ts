@@ -12,7 +12,7 @@ import { restLevel } from './heel/floor.ts';
 import { type FloorLine, floorLine, restVotes } from './heel/floor-line.ts';
 import type { HeelSettings } from './heel/heel-settings.ts';
 import { heightUncertainty } from './heel/height-uncertainty.ts';
-import type { Move } from './heel/move-fit.ts';
+import type { Move } from './heel/move-model.ts';
 import { restsBetween } from './heel/rests.ts';
 import type { Judged } from './heel/set-isolation.ts';
 import { chooseShapes } from './heel/shape-choice.ts';

@@ -3,6 +3,7 @@ import { sentences } from '../sentence.ts';
 /** Words around every page. */
 export const FRAME_WORDS = sentences('screen.frame', {
   name: 'Surae',
+  'page-title': '{page} · {name}',
   tagline: 'Calf strength, one leg at a time',
   home: 'All people',
   skip: 'Skip to the page',
@@ -22,6 +23,7 @@ export const FRAME_WORDS = sentences('screen.frame', {
 export const STEP_WORDS = sentences('screen.steps', {
   steps: 'Steps of this visit',
   place: 'Step {at} of {of}',
+  'place-title': '{step}, step {at} of {of}',
   soreness: 'soreness',
   safety: 'safety list',
   'test-left': 'left leg: set',
@@ -47,6 +49,8 @@ export const START_WORDS = sentences('screen.start', {
     'This browser lets nothing be stored. What you record lasts until this page is closed: save it as a file before.',
   begin: 'Begin a visit',
   'go-on': 'Go on with the visit of {date}',
+  'still-open': 'The visit of {date} is not finished. What was recorded in it stays, whichever you choose.',
+  another: 'Begin another visit',
   past: 'Visits',
   'past-visit': 'Visit of {date}',
   'open-visit': 'Visit of {date}, not finished',

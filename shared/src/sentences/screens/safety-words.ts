@@ -32,6 +32,7 @@ export const SAFETY_BLOCK_SENTENCES = sentences('safety-block', {
   'not-asked': 'The list of lines before a test was not gone through yet.',
   'not-seen-whole': 'The list was answered before all of it had been seen.',
   'other-list': 'The list was answered in another version. Go through it again.',
+  'another-day': 'The list was answered on another day. Go through it again today.',
   locked: 'A ticked line keeps from testing.',
   'unknown-line': 'A line was ticked that this version does not know. Update, or go through the list again.',
 });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { fitMove, type Move } from '../../../../packages/analysis/src/raises/heel/move-fit.ts';
+import { fitMove } from '../../../../packages/analysis/src/raises/heel/move-fit.ts';
+import type { Move } from '../../../../packages/analysis/src/raises/heel/move-model.ts';
 import { moveLevel } from '../../../../packages/analysis/src/raises/heel/move-model.ts';
 import { minimumJerk, moveShape } from '../../../../packages/analysis/src/raises/heel/move-shape.ts';
 import { whitening } from '../../../../packages/analysis/src/raises/heel/sway-noise.ts';

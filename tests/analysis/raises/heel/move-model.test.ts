@@ -1,5 +1,11 @@
 import { expect, test } from 'vitest';
-import { moveLevel, moveSize, orderTimes } from '../../../../packages/analysis/src/raises/heel/move-model.ts';
+import {
+  moveLevel,
+  moveOf,
+  moveSize,
+  orderTimes,
+  parametersOf,
+} from '../../../../packages/analysis/src/raises/heel/move-model.ts';
 import { minimumJerk, moveShape } from '../../../../packages/analysis/src/raises/heel/move-shape.ts';
 
 const shape = moveShape(minimumJerk);
@@ -36,4 +42,10 @@ test('times are put in order', () => {
   expect(mixed[1]).toBe(mixed[2]);
   expect(mixed[1] - mixed[0]).toBeGreaterThanOrEqual(0.1 - 1e-12);
   expect(mixed[3] - mixed[2]).toBeGreaterThanOrEqual(0.1 - 1e-12);
+});
+
+test('a move and its parameters say the same, in the order in which the level is worked out', () => {
+  const move = moveOf(p);
+  expect(move).toEqual({ startS: 1, highFromS: 2, highToS: 2.5, endS: 3.7, before: 0.01, top: 0.1, after: 0.03 });
+  expect(parametersOf(move)).toEqual(p);
 });

@@ -1,4 +1,5 @@
-import { type FitData, fitMove, type Move } from './move-fit.ts';
+import { type FitData, fitMove } from './move-fit.ts';
+import type { Move } from './move-model.ts';
 import type { MoveShape } from './move-shape.ts';
 
 /**

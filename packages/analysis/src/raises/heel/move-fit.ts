@@ -1,22 +1,11 @@
 import { innovations, softMisfit, softRoot } from './innovations.ts';
 import { solveSymmetric } from './linear-solve.ts';
-import { moveLevel, moveSize, orderTimes } from './move-model.ts';
+import { type Move, moveLevel, moveOf, moveSize, orderTimes, parametersOf } from './move-model.ts';
 import type { MoveShape } from './move-shape.ts';
 import { addPartsPrior, type PartsPrior } from './parts-prior.ts';
 import type { Whitening } from './sway-noise.ts';
 
-/** Up, hold, down: times and levels of one repetition. */
-export interface Move {
-  readonly startS: number;
-  readonly highFromS: number;
-  readonly highToS: number;
-  readonly endS: number;
-  /** level before, at the top, and after [m] */
-  readonly before: number;
-  readonly top: number;
-  readonly after: number;
-}
-
+/** A move with how well it fits. */
 export interface MoveFit extends Move {
   /** robust misfit of the way up and of the way down, summed over samples: -2 log-likelihood up to a constant [-] */
   readonly upMisfit: number;
@@ -108,15 +97,7 @@ export function fitMove(data: FitData, guess: Move, up: MoveShape, down: MoveSha
   const { timesS } = data;
   if (timesS.length < size + 2) return undefined;
   const leastS = Math.max(0.06, 3 * (timesS[1] - timesS[0]));
-  let p = Float64Array.of(
-    guess.startS,
-    guess.highFromS,
-    guess.highToS,
-    guess.endS,
-    guess.before,
-    guess.top,
-    guess.after,
-  );
+  let p = parametersOf(guess);
   orderTimes(p, leastS);
   let normal = emptyNormal();
   let tried = emptyNormal();
@@ -165,13 +146,7 @@ function described(p: Float64Array, data: FitData, up: MoveShape, down: MoveShap
     return Math.sqrt(Math.max(0, sum)) * Math.max(1, surprise);
   };
   return {
-    startS: p[0],
-    highFromS: p[1],
-    highToS: p[2],
-    endS: p[3],
-    before: p[4],
-    top: p[5],
-    after: p[6],
+    ...moveOf(p),
     upMisfit: normal.upCost,
     downMisfit: normal.cost - normal.upCost,
     residualSd: Math.sqrt(squares / timesS.length),

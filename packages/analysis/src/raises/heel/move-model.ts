@@ -1,7 +1,45 @@
 import { type MoveShape, readShape } from './move-shape.ts';
 
+/** Up, hold, down: times and levels of one repetition. */
+export interface Move {
+  readonly startS: number;
+  readonly highFromS: number;
+  readonly highToS: number;
+  readonly endS: number;
+  /** level before, at the top, and after [m] */
+  readonly before: number;
+  readonly top: number;
+  readonly after: number;
+}
+
 /** Parameters of one repetition: start, high from, high to, end [s]; level before, at the top, after [m]. */
 export const moveSize = 7;
+
+/**
+ * The parameters of a repetition as one array, in the order that {@link moveLevel} takes.
+ *
+ * @param move - times and levels [s, m]
+ * @returns start, high from, high to, end; level before, at the top, after [s, m]
+ *
+ * Source: definition
+ */
+export function parametersOf(move: Move): Float64Array {
+  const { startS, highFromS, highToS, endS, before, top, after } = move;
+  return Float64Array.of(startS, highFromS, highToS, endS, before, top, after);
+}
+
+/**
+ * The repetition that belongs to an array of parameters.
+ *
+ * @param p - see {@link parametersOf} [s, m]
+ * @returns times and levels [s, m]
+ *
+ * Source: definition
+ */
+export function moveOf([startS, highFromS, highToS, endS, before, top, after]: ArrayLike<number> &
+  Iterable<number>): Move {
+  return { startS, highFromS, highToS, endS, before, top, after };
+}
 
 /**
  * Level of an up-hold-down at one instant.

@@ -1,7 +1,7 @@
 import { innovations, softMisfit, softRoot } from './innovations.ts';
 import { solveSymmetric } from './linear-solve.ts';
-import type { FitData, Move } from './move-fit.ts';
-import { moveLevel, moveSize, orderTimes } from './move-model.ts';
+import type { FitData } from './move-fit.ts';
+import { type Move, moveLevel, moveOf, moveSize, orderTimes, parametersOf } from './move-model.ts';
 import { type MoveShape, moveShape, readShape, type ShapeExponents } from './move-shape.ts';
 import { addPartsPrior, type PartsPrior, partCount, partsPrior, usualParts } from './parts-prior.ts';
 import { addShapePrior, origin, shapeSize } from './shape-prior.ts';
@@ -218,15 +218,7 @@ export function chooseShapes(all: readonly FitData[], guesses: readonly Move[]):
     up: moveShape(exponentsOf(best.shared, 0)),
     down: moveShape(exponentsOf(best.shared, shapeSize)),
     parts: all.length < leastForHabit ? undefined : partsPrior(best.shared.subarray(shapesSize)),
-    moves: best.moves.map(([startS, highFromS, highToS, endS, before, top, after]) => ({
-      startS,
-      highFromS,
-      highToS,
-      endS,
-      before,
-      top,
-      after,
-    })),
+    moves: best.moves.map(moveOf),
   };
 }
 
@@ -240,15 +232,7 @@ function search(
 ): { readonly shared: Float64Array; readonly moves: readonly Float64Array[]; readonly cost: number } {
   const shortest = all.map(({ timesS }) => Math.max(0.06, 3 * (timesS[1] - timesS[0])));
   let moves = guesses.map((guess, k) => {
-    const p = Float64Array.of(
-      guess.startS,
-      guess.highFromS,
-      guess.highToS,
-      guess.endS,
-      guess.before,
-      guess.top,
-      guess.after,
-    );
+    const p = parametersOf(guess);
     orderTimes(p, shortest[k]);
     return p;
   });

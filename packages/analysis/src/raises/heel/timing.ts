@@ -1,6 +1,7 @@
 import { type Bump, joinBumps } from './bumps.ts';
 import type { Candidate } from './candidate.ts';
-import { type FitData, fitMove, type Move, type MoveFit } from './move-fit.ts';
+import { type FitData, fitMove, type MoveFit } from './move-fit.ts';
+import type { Move } from './move-model.ts';
 import type { MoveShape } from './move-shape.ts';
 import type { PartsPrior } from './parts-prior.ts';
 import { type SwayNoise, whitening } from './sway-noise.ts';

@@ -1,0 +1,25 @@
+import { FRAME_WORDS, START_WORDS, STEP_WORDS } from '@surae/shared';
+import { stepName } from './journey/step-names.ts';
+import { type Step, stepsOf } from './journey/steps.ts';
+import type { Visit } from './journey/visit.ts';
+import { fill } from './words/fill.ts';
+
+/** What stands in the title bar: the page, then the name of the tool. No person is named: a title goes into the history. */
+function titled(page: string): string {
+  return fill(FRAME_WORDS['page-title'], {
+    page: page.charAt(0).toUpperCase() + page.slice(1),
+    name: FRAME_WORDS.name.text,
+  });
+}
+
+/** The title of a page that belongs to no visit. */
+export function pageTitle(page: 'start' | 'lost'): string {
+  return titled(page === 'start' ? START_WORDS.title.text : FRAME_WORDS['lost-title'].text);
+}
+
+/** The title of a visit: its step, and which of how many that is. */
+export function visitTitle(visit: Visit, step: Step): string {
+  const steps = stepsOf(visit);
+  const at = steps.findIndex(({ id }) => id === step.id) + 1;
+  return titled(fill(STEP_WORDS['place-title'], { step: stepName(step), at, of: steps.length }));
+}

@@ -1,0 +1,18 @@
+import { expect, test } from 'vitest';
+import { currentStep, stepsOf } from '../../apps/dashboard/src/journey/steps.ts';
+import { pageTitle, visitTitle } from '../../apps/dashboard/src/page-title.ts';
+import { madeVisit } from '../support/made-visit.ts';
+
+test('pages without a visit have their heading for a title', () => {
+  expect(pageTitle('start')).toBe('Who is here today? · Surae');
+  expect(pageTitle('lost')).toBe('Nothing here · Surae');
+});
+
+test('a step is named with its place, and no two steps of a visit share a title', () => {
+  const visit = madeVisit();
+  expect(visitTitle(visit, currentStep(visit))).toBe('Soreness, step 1 of 8 · Surae');
+  const titles = stepsOf(visit).map((step) => visitTitle(visit, step));
+  expect(titles[2]).toBe('Left leg: set, step 3 of 8 · Surae');
+  expect(titles.at(-1)).toBe('Result, step 8 of 8 · Surae');
+  expect(new Set(titles).size).toBe(8);
+});
