@@ -27,7 +27,17 @@ export {
   SLOW_TEMPO,
   STEP,
 } from './protocols/to-fatigue.ts';
-export { COMPARE_SENTENCES, RATIO_BLOCK_SENTENCES } from './sentences/compare-sentences.ts';
+export {
+  CHANGE_ZONE_SENTENCES,
+  COMPARE_CAUTION_SENTENCES,
+  COMPARE_SENTENCES,
+  NO_CHANGE_SENTENCES,
+  NO_REFERENCE_SENTENCES,
+  RATIO_BLOCK_SENTENCES,
+  RATIO_UNBLOCK_SENTENCES,
+  VALUE_BLOCK_SENTENCES,
+  VALUE_UNBLOCK_SENTENCES,
+} from './sentences/compare-sentences.ts';
 export { END_CHOICES, ENDING_WORDS, REDO_REASONS, STOP_STEPS } from './sentences/screens/ending-words.ts';
 export { FRAME_WORDS, START_WORDS, STEP_WORDS } from './sentences/screens/frame-words.ts';
 export { REST_WORDS } from './sentences/screens/rest-words.ts';
@@ -58,6 +68,13 @@ export {
   VERDICT_SENTENCES,
 } from './sentences/verdict-sentences.ts';
 export { COMPARISON_RULES, type ComparisonRule } from './tables/comparison-rules.ts';
+export {
+  type GradedChoice,
+  type GradedNumber,
+  IRRITABILITY_GRADES,
+  IRRITABILITY_INPUTS,
+  type IrritabilityGrade,
+} from './tables/irritability-grades.ts';
 export { REFERENCE_TABLES, type ReferenceEntry } from './tables/reference-tables.ts';
 export { RELIABILITY_TABLES, type ReliabilityEntry } from './tables/reliability-tables.ts';
 export { SAFETY_LIST, SAFETY_LIST_VERSION, type SafetyEntry } from './tables/safety-list.ts';

@@ -86,6 +86,75 @@ interface GoalsModule {
   readonly lostGround: Misses;
 }
 
+/** Errors and coverage of simulated recordings of pulls. */
+export interface PullSummary {
+  readonly traces: number;
+  readonly efforts: number;
+  readonly exact: number;
+  readonly judged?: number;
+  readonly onsetP95Ms?: number;
+  readonly rampOnsetP95Ms?: number;
+  readonly peakRmsPercent?: number;
+  readonly meanRmsPercent?: number;
+  readonly riseRmsPercent?: number;
+  readonly onsetCoverage?: number;
+  readonly peakCoverage?: number;
+  readonly meanCoverage?: number;
+  readonly riseCoverage?: number;
+}
+
+interface ComparableFigure {
+  readonly value: number;
+  readonly u?: number;
+}
+
+interface ComparableEffort {
+  readonly onsetS: ComparableFigure;
+  readonly peakS: number;
+  readonly peakN: ComparableFigure;
+  readonly meanN: ComparableFigure | null;
+  readonly rate200: ComparableFigure | null;
+  readonly peakJudged: boolean;
+  readonly onsetJudged: boolean;
+}
+
+type FindPulls = (traces: readonly Analysis.Trace[]) => ComparableEffort[][];
+
+export interface PullFigureStore {
+  add(recording: {
+    readonly seed: number;
+    readonly efforts: readonly ComparableEffort[];
+    readonly truth: readonly Pick<
+      Simulation.TrueEffort,
+      'kind' | 'onsetS' | 'endS' | 'peakN' | 'bestHalfSecondN' | 'risenN'
+    >[];
+  }): void;
+  summary(): PullSummary;
+}
+
+interface PullsModule {
+  readonly PullFigures: new () => PullFigureStore;
+  readonly measurePulls: (request: {
+    readonly simulation: Pick<typeof Simulation, 'simulatePulls'>;
+    readonly level: Simulation.Level;
+    readonly sampleRateHz: number;
+    readonly traces: number;
+    readonly from: number;
+    readonly find: FindPulls;
+    readonly kinds?: readonly ('ramp' | 'fast')[];
+  }) => PullFigureStore;
+  readonly byAnalysis: (analysis: Pick<typeof Analysis, 'findEfforts' | 'effortDefaults'>) => FindPulls;
+}
+
+interface PullGoalsModule {
+  readonly missedPullGoals: (
+    level: Simulation.Level,
+    sampleRateHz: number,
+    summary: PullSummary,
+    slack?: number,
+  ) => string[];
+}
+
 const beside = (name: string): string => new URL(name, import.meta.url).href;
 
 export const { Figures, measure } = (await import(/* @vite-ignore */ beside('measure.mjs'))) as MeasureModule;
@@ -94,3 +163,7 @@ export const { binomialTail, lostGround, missedGoals } = (await import(
   /* @vite-ignore */ beside('goals.mjs')
 )) as GoalsModule;
 export const { pooledP95, topLimitS } = (await import(/* @vite-ignore */ beside('top-limit.mjs'))) as TopLimitModule;
+export const { PullFigures, byAnalysis, measurePulls } = (await import(
+  /* @vite-ignore */ beside('pulls-measure.mjs')
+)) as PullsModule;
+export const { missedPullGoals } = (await import(/* @vite-ignore */ beside('pulls-goals.mjs'))) as PullGoalsModule;

@@ -21,9 +21,10 @@ export { defaultSettings } from './assess/default-settings.ts';
 export { agreementDefaults } from './assess/defaults/agreement.ts';
 export { blockCounterDefaults } from './assess/defaults/block-counter.ts';
 export { bodyDefaults } from './assess/defaults/body.ts';
+export { effortDefaults } from './assess/defaults/efforts.ts';
 export { heelDefaults } from './assess/defaults/heel.ts';
 export { canonicalJson, protocolFingerprint } from './assess/fingerprint.ts';
-export { judge } from './assess/judge.ts';
+export { type JudgingExtras, judge } from './assess/judge.ts';
 export { type Overridden, type OverrideProblem, overrideSettings, withParameters } from './assess/override.ts';
 export type {
   AssessedRepetition,
@@ -43,8 +44,96 @@ export type { AssessmentRequest, PracticeRaise, Subject, TesterMark, TrialContex
 export type { JudgingSettings, Settings, SignalLimits } from './assess/settings.ts';
 export { endClass } from './assess/test-end.ts';
 export { countStandardError } from './compare/count-repeatability.ts';
+export { type ChangeZone, type DetectableChange, detectableChange } from './compare/detectable-change.ts';
+export {
+  type EnduranceEffort,
+  type EnduranceInput,
+  enduranceEffort,
+  type IsometricEffort,
+  type IsometricInput,
+  type IsometricLimits,
+  type IsometricTrials,
+  isometricEffort,
+} from './compare/effort-quality.ts';
+export {
+  type Irritability,
+  type IrritabilityAnswers,
+  type IrritabilityInput,
+  irritabilityOf,
+} from './compare/irritability.ts';
+export { boundedDifference, type LogRatio, logRatio, probabilityBelow } from './compare/log-ratio.ts';
+export type { Bounded, MeasuredValue } from './compare/measured-value.ts';
+export {
+  type PainFinding,
+  type PainInput,
+  type PainLimits,
+  painFinding,
+  type SetPain,
+} from './compare/pain-and-capacity.ts';
 export type { ComparedReport, PairCircumstances } from './compare/pair.ts';
+export { type PlainLimits, plainVerdict } from './compare/plain-verdict.ts';
 export { RATIO_BLOCKS, type RatioBlock, ratioBlocks } from './compare/ratio-blocks.ts';
+export {
+  type NoReference,
+  type NoReferenceReason,
+  type ReferenceBeside,
+  type ReferenceQuestion,
+  type ReferencesFound,
+  referencesFor,
+} from './compare/reference-lookup.ts';
+export type { Reliability, ReliabilitySource } from './compare/reliability.ts';
+export { chooseReliability, type OwnReliability, type ReliabilityQuestion } from './compare/reliability-choice.ts';
+export { scoredRepetitions } from './compare/scored-repetitions.ts';
+export { SET_BLOCKS, type SetBlock, setBlocks } from './compare/set-blocks.ts';
+export type { SideCaution, SideCircumstances } from './compare/side-cautions.ts';
+export {
+  type BlockedBy,
+  compareSets,
+  compareValues,
+  type NoSideRatio,
+  type RatioDirection,
+  type RatioRules,
+  ratioDirection,
+  type SideBlock,
+  type SideComparison,
+  type SideRatio,
+  type UnderLine,
+} from './compare/side-comparison.ts';
+export {
+  type IdentityDifference,
+  identityDifferences,
+  type TestIdentity,
+  testIdentity,
+} from './compare/test-identity.ts';
+export { VALUE_BLOCKS, type ValueBlock, valueBlocks } from './compare/value-blocks.ts';
+export {
+  type ChangeCaution,
+  changeBetween,
+  type NoChangeReason,
+  type SideBySide,
+  trendOver,
+  type VisitChange,
+  type VisitResult,
+  type VisitTrend,
+} from './compare/visit-change.ts';
+export {
+  type CriteriaVariant,
+  robustness,
+  scoresAtLeast,
+  type WhatIf,
+  type WhatIfCase,
+  whatIf,
+} from './compare/what-if.ts';
+export { ACCEPT_CODES, type Acceptance, type AcceptCode, type AcceptFinding } from './efforts/acceptance.ts';
+export { type DerivedForce, derivedForce, type ForceContext } from './efforts/derived-units.ts';
+export type { EffortSettings } from './efforts/effort-settings.ts';
+export type { Figure } from './efforts/figure.ts';
+export { type EffortRequest, type FoundEfforts, findEfforts, type NoEffort } from './efforts/find-efforts.ts';
+export type { GrossAndNet, IsometricEffort } from './efforts/isometric-effort.ts';
+export type { Polarity } from './efforts/polarity.ts';
+export type { PullUnit } from './efforts/pull-signal.ts';
+export type { NoRateReason, RiseRate } from './efforts/rise-rates.ts';
+export { type AnotherReason, summarizeTrials, type TrialSummary } from './efforts/trials.ts';
 export { InputError, type InputErrorCode } from './errors.ts';
 export type { Issue, IssueCode } from './issue.ts';
 export type { FootGeometry } from './movement/heel-height.ts';

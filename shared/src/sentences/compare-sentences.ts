@@ -40,3 +40,107 @@ export const COMPARE_SENTENCES = sentences('compare', {
   'no-ratio': 'No ratio of the two legs is given.',
   'low-too': 'The other leg may be low too.',
 });
+
+/** What would let the two sides be set into a ratio after all, for each reason against it. */
+export const RATIO_UNBLOCK_SENTENCES = sentences('ratio-unblock', {
+  'both-sides-sore': 'Follow each leg against its own earlier tests until one is no longer sore.',
+  'soreness-not-asked': 'Record for each leg whether it is sore.',
+  'ended-for-pain': 'Test again on a day on which pain ends neither leg.',
+  'ended-incomplete': 'Test again, with both legs carried to the end.',
+  'end-not-recorded': 'Record why each leg stopped.',
+  censored: 'Test again without the preset number; until then the count is at least that number.',
+  'different-protocol': 'Test both legs by one protocol with the same parameters.',
+  'different-placement': 'Test both legs with the sensor in the same place.',
+  'different-source': 'Take both legs from the same kind of source.',
+  'source-not-recorded': 'Record what kind of source each set came from.',
+  'few-repetitions': 'Use a test on which the leg to compare with reaches five repetitions, such as two legs together.',
+  'within-error': 'Use a test with a smaller error, or one on which the leg to compare with does more.',
+  'short-rest': 'Test again with two minutes of rest between the legs.',
+  'rest-not-recorded': 'Record the rest between the legs.',
+  'order-not-recorded': 'Record which leg was tested first.',
+  'earlier-injury': 'Nothing lifts this: follow each leg against its own earlier tests and against a reference.',
+  'earlier-injury-not-asked': 'Ask about earlier surgery, rupture, fracture or tear of the leg to compare with.',
+  'signal-not-usable': 'Record again with a sound signal and at least one repetition.',
+  'side-uncertain': 'Confirm which leg each recording belongs to.',
+  'effort-not-full': 'Ask what stopped the leg (pain, worry, balance, the instruction), then test again.',
+  'effort-unknown': 'Record exertion and the reason for the end on both legs.',
+  'hands-used': 'Test again with fingertips for balance alone.',
+  'hands-observed-once': 'Observe the hands on both legs, or on neither.',
+  'different-days': 'Test both legs on one day.',
+  'day-not-recorded': 'Record the day of each test.',
+  'different-reference': 'Take the reference height of both legs by the same rule.',
+  'no-reference': 'Record a reference height for both legs.',
+  'nerve-signs': 'Have the signs looked at before anything is compared.',
+  'nerve-signs-not-asked': 'Ask about signs of a nerve.',
+  'fixed-test': 'Use a test to the end instead of a fixed number or time.',
+});
+
+/** Why two values cannot be set into a ratio, whatever they are of. */
+export const VALUE_BLOCK_SENTENCES = sentences('value-block', {
+  'value-missing': 'A leg has no value.',
+  'value-not-positive': 'A leg has a value of zero: a ratio with it says nothing.',
+  'uncertainty-missing': 'How far a value can be trusted is not known.',
+  'different-unit': 'The values are in different units.',
+  'different-convention': 'The values were taken by different conventions, such as net and gross force.',
+});
+
+/** What would lift each of them. */
+export const VALUE_UNBLOCK_SENTENCES = sentences('value-unblock', {
+  'value-missing': 'Measure the leg.',
+  'value-not-positive': 'Use a test on which both legs reach more than zero.',
+  'uncertainty-missing': 'Give the error of the measure, from your own repeated tests or from a published study.',
+  'different-unit': 'Give both values in one unit.',
+  'different-convention': 'Take both values by one convention.',
+});
+
+/** What goes with a ratio or a change, beside the figure. */
+export const COMPARE_CAUTION_SENTENCES = sentences('compare-caution', {
+  'other-side-may-be-low': 'The other leg may be low too.',
+  'interval-holds-equal': 'Equal legs are within the interval.',
+  'one-sided-sport': 'A sport that loads one leg more can make the legs differ without harm.',
+  'leg-length-raise': 'A raise for leg length can make the legs differ.',
+  'under-18': 'Under 18 years the legs may differ while growing.',
+  'not-asked': 'Something that may make the legs differ was not asked about.',
+  'detectable-is-not-important': 'A change that can be told from the usual wobble need not be an important one.',
+  'not-from-people-in-pain': 'The error is not known from people in pain; with pain it may be larger.',
+  'first-retest': 'This is the first test after the very first one: practice alone can raise it.',
+  'tests-before-not-known': 'How often this test was done before is not known: practice may play a part.',
+  'baseline-in-flare': 'The first of the two was taken in a flare: a rise toward the usual is expected by itself.',
+  'baseline-not-known': 'Whether the first of the two was taken in a flare is not known.',
+});
+
+/** Why no reference group is shown. */
+export const NO_REFERENCE_SENTENCES = sentences('no-reference', {
+  'no-matching-protocol': 'No matching reference for this way of testing.',
+  'no-matching-group': 'No reference for people of this age and sex.',
+  'not-for-this-measure': 'No reference for this measure.',
+  'under-18': 'No reference under 18 years.',
+  'age-not-known': 'The age is not known.',
+  pregnancy: 'No reference during pregnancy.',
+  'pregnancy-not-asked': 'Pregnancy was not asked about.',
+  amputation: 'No reference after an amputation.',
+  'amputation-not-asked': 'An amputation was not asked about.',
+  'nerve-condition': 'No reference with a condition of the nerves.',
+  'nerve-condition-not-asked': 'A condition of the nerves was not asked about.',
+});
+
+/** Why results of two days stand side by side and are not subtracted. */
+export const NO_CHANGE_SENTENCES = sentences('no-change', {
+  'different-test': 'The tests were not done in the same way, or it is not known.',
+  'different-side': 'The tests are of different legs.',
+  'different-unit': 'The results are in different units.',
+  'different-convention': 'The results were taken by different conventions.',
+  'value-missing': 'A result is missing.',
+  'value-not-positive': 'A result is zero: by how many times it changed cannot be said.',
+  'set-not-interpreted': 'A set does not show what the calf could do.',
+  'not-in-time-order': 'The tests do not follow each other in time.',
+  'no-reliability': 'No error is known for this measure.',
+  'reliability-in-other-unit': 'The error of this measure is in another unit.',
+});
+
+/** Where a change lies against the usual wobble of its measure. */
+export const CHANGE_ZONE_SENTENCES = sentences('change-zone', {
+  'likely-real': 'A real change is likely.',
+  possible: 'A change is possible.',
+  'cannot-tell': 'Cannot be told from the usual wobble of the test.',
+});

@@ -9,6 +9,8 @@ export interface ReferenceEntry extends Entry {
     readonly ageFrom: number;
     readonly ageBelow: number;
     readonly people: number | null;
+    /** body mass index up to which people were taken in; null where none is told [kg/m2] */
+    readonly bodyMassIndexMost: number | null;
   };
   readonly value: number;
   readonly spread: number | null;
@@ -39,11 +41,12 @@ const byDecade: readonly ReferenceEntry[] = DECADES.flatMap((decade) =>
     id: `reference.repetitions.${sex}.${decade.from}`,
     measure: 'repetitions' as const,
     statistic: 'median' as const,
-    group: { sex, ageFrom: decade.from, ageBelow: decade.from + 10, people: null },
+    group: { sex, ageFrom: decade.from, ageBelow: decade.from + 10, people: null, bodyMassIndexMost: 30 },
     value: decade[sex],
     spread: null,
     protocols: ['single-leg.incline10'],
-    remark: 'Another copy of the table differs by up to one repetition. A newer sample found no link with age.',
+    remark:
+      'Another copy of the table differs by up to one repetition. A newer sample found no link with age. Body mass index up to 30, as quoted elsewhere.',
   })),
 );
 
@@ -63,7 +66,7 @@ const international = {
   source: 'Sleeswijk Visser 2025 Braz J Phys Ther 29:101188',
   mark: 'read',
   statistic: 'median',
-  group: { sex: 'all', ageFrom: 18, ageBelow: 120, people: 500 },
+  group: { sex: 'all', ageFrom: 18, ageBelow: 120, people: 500, bodyMassIndexMost: null },
   spread: null,
   protocols: ['single-leg.incline10'],
   remark:
@@ -76,14 +79,14 @@ export const REFERENCE_TABLES: readonly ReferenceEntry[] = [
   {
     ...overall,
     id: 'reference.repetitions.men.all',
-    group: { sex: 'men', ageFrom: 20, ageBelow: 82, people: null },
+    group: { sex: 'men', ageFrom: 20, ageBelow: 82, people: null, bodyMassIndexMost: 30 },
     value: 24,
     remark: 'Of 566 people of 20 to 81 years.',
   },
   {
     ...overall,
     id: 'reference.repetitions.women.all',
-    group: { sex: 'women', ageFrom: 20, ageBelow: 82, people: null },
+    group: { sex: 'women', ageFrom: 20, ageBelow: 82, people: null, bodyMassIndexMost: 30 },
     value: 21,
     remark: 'Of 566 people of 20 to 81 years; women over 60 did more than men.',
   },
@@ -113,7 +116,7 @@ export const REFERENCE_TABLES: readonly ReferenceEntry[] = [
     mark: 'from-memory',
     measure: 'repetitions',
     statistic: 'mean',
-    group: { sex: 'all', ageFrom: 20, ageBelow: 60, people: 203 },
+    group: { sex: 'all', ageFrom: 20, ageBelow: 60, people: 203, bodyMassIndexMost: null },
     value: 27.9,
     spread: 11.1,
     protocols: [],

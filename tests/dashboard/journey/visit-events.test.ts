@@ -141,6 +141,16 @@ test('what was noted while a set ran is kept in order', () => {
   expect(visit.sets.map((set) => set.notes)).toEqual([notes]);
 });
 
+test('an answer to the safety list that a set stands on is kept beside a newer one; without a set the newer one replaces it', () => {
+  const answer = (ticked: string[]) =>
+    document('visit-safety', { safety: { listVersion: '2', seenWhole: true, ticked, overridden: [] } });
+  const set = document('set-begun', { choice, bytesId: 'b' }, 's');
+  const stoodOn = foldVisit(begun, [answer(['safety.heart']), set, answer([])]);
+  expect(stoodOn.safety?.ticked).toEqual([]);
+  expect(stoodOn.earlierSafety?.map(({ ticked }) => ticked)).toEqual([['safety.heart']]);
+  expect(foldVisit(begun, [answer(['safety.heart']), answer([])]).earlierSafety).toBeUndefined();
+});
+
 test('every kind of event is listed once', () => {
   expect(new Set(visitEventKinds).size).toBe(visitEventKinds.length);
   expect(visitEventKinds).toHaveLength(12);

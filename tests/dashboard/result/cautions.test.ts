@@ -61,6 +61,10 @@ test('a caution that was ticked before the test stands on the result', () => {
   const [first] = cautions({ ...madeVisit(plain), safety });
   expect(first?.side).toBeNull();
   expect(first?.text).toContain(ask);
+  // and it goes on to stand there when the list was clear on the day of the second leg
+  const clear = { ...safety, ticked: [], at: '2026-03-02T09:26:00.000+01:00' };
+  const later = cautions({ ...madeVisit(plain), safety: clear, earlierSafety: [safety] });
+  expect(later[0]?.text).toContain(ask);
 });
 
 test('a leg has its name', () => {

@@ -49,6 +49,8 @@ test('a leg is sore wherever it is sore, and not asked is not the same as not so
 test('signs of a nerve are there when ticked, absent only when the whole list was seen', () => {
   expect(pairCircumstances(answered(['safety.nerve-vessel'])).nerveSigns).toBe(true);
   expect(pairCircumstances(answered([])).nerveSigns).toBe(false);
+  const before = answered(['safety.nerve-vessel']).safety!;
+  expect(pairCircumstances({ ...answered([]), earlierSafety: [before] }).nerveSigns).toBe(true);
   expect(pairCircumstances(answered([], false)).nerveSigns).toBeNull();
   expect(pairCircumstances(madeVisit(right, left)).nerveSigns).toBeNull();
 });

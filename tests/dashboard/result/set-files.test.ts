@@ -107,7 +107,7 @@ test('the report holds what was noted, how the set ended, and what was answered 
   const content = JSON.parse(String(reportFile(visit, told, report, provenance).content)) as Record<string, unknown>;
   const { marks, notes, end } = told;
   expect(content['set']).toMatchObject({ marks, notes, end });
-  expect(content['visit']).toEqual({ begunAt: visit.begunAt, sore, safety, restS: 120 });
+  expect(content['visit']).toEqual({ begunAt: visit.begunAt, sore, safety, earlierSafety: [], restS: 120 });
   // what was not kept is said to be unknown, and is not the version that writes
   expect(content['provenance']).toMatchObject({ settings_hash: null, software: null, written_by: 'surae 9.9.9' });
   // the codes are those of the catalogue

@@ -26,7 +26,7 @@ test('whatever the end, the sentence holds the number and the bounds of the firs
     const visit = madeVisit(madeSet('left', madeReport('left', counts, reason)), right25);
     const [axis] = twoLegFigures(visit);
     const said = summarySentence(visit).match(/\d+/g)?.map(Number);
-    const { value, low, high, atLeast } = scoreFigure(visit.sets[0]!.report!);
+    const { value, low, high, atLeast } = scoreFigure(visit.sets[0].report!);
     expect(axis?.left).toEqual({ kind: 'measured', value, low, high, atLeast });
     expect(said, String(reason)).toEqual([...(atLeast ? [9] : [9, 7, 11]), 25]);
   }

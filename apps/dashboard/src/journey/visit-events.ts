@@ -52,13 +52,20 @@ function changed(visit: Visit, setId: string, change: (set: VisitSet) => VisitSe
 /** What an answer to the safety list holds where an older document says nothing: the cautious reading. */
 const noAnswer = { seenWhole: false, ticked: [], overridden: [] } as const;
 
+/** The visit before a newer answer to the safety list: an answer that a set stands on goes on to be told with its result. */
+function keptSafety(visit: Visit): Visit {
+  const { safety, earlierSafety = [], sets } = visit;
+  const isStoodOn = safety !== null && sets.some(({ setAside }) => !setAside);
+  return isStoodOn ? { ...visit, earlierSafety: [...earlierSafety, safety] } : visit;
+}
+
 /** The visit after one more event; an event about a set that is not there changes nothing. */
 function after(visit: Visit, event: VisitEvent, document: StoredDocument): Visit {
   switch (event.kind) {
     case 'visit-sore':
       return { ...visit, sore: event.sore };
     case 'visit-safety':
-      return { ...visit, safety: { ...noAnswer, ...event.safety, at: document.at } };
+      return { ...keptSafety(visit), safety: { ...noAnswer, ...event.safety, at: document.at } };
     case 'visit-first':
       return { ...visit, first: event.first };
     case 'set-begun': {

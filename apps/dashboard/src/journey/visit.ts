@@ -82,6 +82,8 @@ export interface Visit {
   readonly begunAt: string;
   readonly sore: SoreSides;
   readonly safety: SafetyAnswer | null;
+  /** answers before the newest on which a set was begun; absent where there is none */
+  readonly earlierSafety?: readonly SafetyAnswer[];
   /** the side that was chosen to begin with; null leaves it to the proposal */
   readonly first: Side | null;
   readonly sets: readonly VisitSet[];

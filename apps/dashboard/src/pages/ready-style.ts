@@ -1,6 +1,6 @@
 import { css } from 'lit';
 
-/** The page before a set: choices as a list, cautions beside them, the start at the thumb. */
+/** The page before a set: choices as a list, then the cautions, and the start after them: nothing lies over a caution. */
 export const readyStyle = css`
   .sheet {
     display: grid;
@@ -90,26 +90,18 @@ export const readyStyle = css`
   h1 {
     font-size: clamp(var(--size-3), 7vw, var(--size-4));
   }
-  .thumb {
-    background: var(--paper);
+  .start {
     border-block-start: 1px solid var(--hairline);
     padding-block: var(--gap-3);
   }
-  .thumb p {
+  .start p {
     margin-block-end: var(--gap-2);
-  }
-  /* on a small screen the start would lie over the cautions: there it comes after them, and is reached past them */
-  @media (min-width: 40rem) and (min-height: 40rem) {
-    .thumb {
-      inset-block-end: 0;
-      position: sticky;
-    }
   }
   @media (min-width: 60rem) {
     .sheet {
       grid-template-columns: 3fr 2fr;
     }
-    .thumb {
+    .start {
       border: 0;
     }
   }

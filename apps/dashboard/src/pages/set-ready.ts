@@ -88,7 +88,7 @@ export class SetReady extends LitElement {
         <div class="choice">${this.protocols()} ${this.places()} ${this.sources()}</div>
         <div class="go">
           ${this.cautions()}
-          <div class="thumb">
+          <div class="start">
             ${
               this.problem === ''
                 ? nothing

@@ -38,8 +38,8 @@ function ofReport({ gate, end, effort, issues, withheld }: Report): string[] {
 }
 
 /** Cautions of the safety list that were ticked before the test: they hold for what is read out of it too. */
-function ofPerson({ safety }: Visit): string[] {
-  const ticked = safety?.ticked ?? [];
+function ofPerson({ safety, earlierSafety = [] }: Visit): string[] {
+  const ticked = [...earlierSafety, ...(safety === null ? [] : [safety])].flatMap((answer) => answer.ticked);
   return SAFETY_LIST.filter(({ id, when }) => when === 'before' && ticked.includes(id)).map(
     ({ ask, next }) => `${ask} ${next}`,
   );

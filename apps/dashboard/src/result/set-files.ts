@@ -87,7 +87,7 @@ export function repetitionFile(set: VisitSet, report: Report): SavedFile {
  */
 export function reportFile(visit: Visit, set: VisitSet, report: Report, provenance: Provenance): SavedFile {
   const { choice, begunAt, stoppedAt, liveCount, marks, notes = [], end } = set;
-  const { sore, safety, restS } = visit;
+  const { sore, safety, earlierSafety = [], restS } = visit;
   const document = {
     kind: 'surae-set-report',
     version: 2,
@@ -98,7 +98,7 @@ export function reportFile(visit: Visit, set: VisitSet, report: Report, provenan
       software: provenance.software,
       written_by: provenance.writtenBy,
     },
-    visit: { begunAt: visit.begunAt, sore, safety, restS },
+    visit: { begunAt: visit.begunAt, sore, safety, earlierSafety, restS },
     set: { choice, begunAt, stoppedAt, liveCount, marks, notes, end },
     report: rounded(report),
   };

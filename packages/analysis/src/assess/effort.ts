@@ -27,7 +27,9 @@ export function effortOf(
   if (drift?.low !== null && drift?.low !== undefined && drift.low > 0) signs.push('tempo-lengthening');
   if (end.class !== 'unknown' && end.class !== 'capacity') return { good: 'no', signs, reason: 'not-a-capacity-test' };
   const exertion = context?.exertion;
-  if (exertion !== undefined && exertion < settings.exertionLow && signs.length === 0) {
+  // a sign that could not be measured is not a sign that was absent
+  const looked = dropFraction !== null && drift !== null && drift.low !== null;
+  if (exertion !== undefined && exertion < settings.exertionLow && looked && signs.length === 0) {
     return { good: 'no', signs, reason: 'stopped-before-signs-of-fatigue' };
   }
   if (end.class === 'capacity' && exertion !== undefined && exertion >= settings.exertionFull && signs.length > 0) {

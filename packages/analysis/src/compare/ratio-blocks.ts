@@ -2,6 +2,7 @@ import { COMPARISON_RULES } from '@surae/shared';
 import type { Side } from '../trace.ts';
 import { countStandardError } from './count-repeatability.ts';
 import type { ComparedReport, PairCircumstances } from './pair.ts';
+import { handsOf, setBlocks } from './set-blocks.ts';
 
 /** Why the two sides of a visit are not set into a ratio, in the order in which the reasons are shown. */
 export const RATIO_BLOCKS = [
@@ -81,7 +82,8 @@ function comparators(sore: PairCircumstances['sore']): readonly Side[] {
 }
 
 function byCircumstances(circumstances: PairCircumstances): RatioBlock[] {
-  const { sore, first, restS, sameDay, sameSource, earlierInjury, nerveSigns } = circumstances;
+  const { sore, first, sameDay, sameSource, earlierInjury, nerveSigns } = circumstances;
+  const restS = Number.isFinite(circumstances.restS) ? circumstances.restS : null;
   const injury = comparators(sore).map((side) => earlierInjury[side]);
   const blocks: [RatioBlock, boolean][] = [
     ['both-sides-sore', sore.left === true && sore.right === true],
@@ -101,35 +103,19 @@ function byCircumstances(circumstances: PairCircumstances): RatioBlock[] {
   return blocks.filter(([, holds]) => holds).map(([block]) => block);
 }
 
-/** Whether the hands were seen at all on a side, and whether they pushed on a repetition of the test. */
-function hands({ repetitions }: ComparedReport): { readonly observed: boolean; readonly used: boolean } {
-  const results = repetitions.filter(({ afterEnd }) => !afterEnd).map(({ criteria }) => criteria.hands.result);
-  return { observed: results.some((result) => result !== 'not_observed'), used: results.includes('fail') };
-}
-
 function byReports(of: Both<ComparedReport>, sore: PairCircumstances['sore']): RatioBlock[] {
-  const either = (holds: (report: ComparedReport) => boolean): boolean => holds(of.left) || holds(of.right);
   const differ = (value: (report: ComparedReport) => unknown): boolean => value(of.left) !== value(of.right);
   const compared = comparators(sore).map((side) => of[side]);
+  const rules = SIDES.map((side) => of[side].reference?.rule);
   const errors = COMPARISON_RULES.standardErrorsLeast.value;
   const blocks: [RatioBlock, boolean][] = [
-    ['ended-for-pain', either(({ end }) => end.class === 'tolerance')],
-    ['ended-incomplete', either(({ end }) => end.class === 'incomplete')],
-    ['end-not-recorded', either(({ end }) => end.reasonGiven === null)],
-    ['censored', either(({ end, count }) => end.class === 'censored' || count.censored)],
     ['different-protocol', differ(({ protocol }) => protocol.fingerprint)],
     ['different-placement', differ(({ placement }) => placement) || differ(({ kind }) => kind)],
     ['few-repetitions', compared.some(({ count }) => count.scored < COMPARISON_RULES.repetitionsLeast.value)],
     ['within-error', compared.some(({ count, protocol }) => count.scored < errors * countStandardError(protocol.id))],
-    ['signal-not-usable', either(({ gate }) => gate.reasons.some((reason) => reason !== 'side-unknown'))],
     ['side-uncertain', of.left.side !== 'left' || of.right.side !== 'right'],
-    ['effort-not-full', either(({ effort }) => effort.reason === 'stopped-before-signs-of-fatigue')],
-    ['effort-unknown', either(({ effort }) => effort.good === 'cannot_tell')],
-    ['hands-used', either((report) => hands(report).used)],
-    ['hands-observed-once', differ((report) => hands(report).observed)],
-    ['no-reference', either(({ reference }) => reference === null)],
-    ['different-reference', !either(({ reference }) => reference === null) && differ((one) => one.reference?.rule)],
-    ['fixed-test', either(({ end }) => end.class === 'probe')],
+    ['hands-observed-once', differ((report) => handsOf(report).observed)],
+    ['different-reference', rules.every((rule) => rule !== undefined) && rules[0] !== rules[1]],
   ];
   return blocks.filter(([, holds]) => holds).map(([block]) => block);
 }
@@ -151,6 +137,11 @@ export function ratioBlocks(
   right: ComparedReport,
   circumstances: PairCircumstances,
 ): readonly RatioBlock[] {
-  const found = new Set([...byCircumstances(circumstances), ...byReports({ left, right }, circumstances.sore)]);
+  const found = new Set<RatioBlock>([
+    ...byCircumstances(circumstances),
+    ...setBlocks(left),
+    ...setBlocks(right),
+    ...byReports({ left, right }, circumstances.sore),
+  ]);
   return RATIO_BLOCKS.filter((block) => found.has(block));
 }

@@ -1,0 +1,110 @@
+import type { EffortSettings } from '../../efforts/effort-settings.ts';
+
+/** What the measurement of isometric efforts takes as given unless the caller says otherwise. */
+export const effortDefaults: EffortSettings = {
+  pull: {
+    blockS: 0.01, // ours
+    medianS: 0.09, // three knocks of 30 ms long; ours
+    restWindowS: 60, // ours
+    restShare: 0.1, // ours
+    leastN: 20, // common practice, no source
+    leastNm: 2, // 20 N on a lever of 10 cm; ours
+    leastNoise: 8, // ours
+    leastShare: 0.1, // ours
+    ownRise: 0.5, // ours
+    leastS: 0.3, // ours
+    nearShare: 0.06, // ours
+    polarityLead: 0.1, // ours
+    endS: 0.2, // ours
+    endScore: 0.15, // ours
+  },
+  rest: {
+    windowS: 2.5, // common practice, no source: 2 s still
+    leastS: 0.25, // ours
+    blockS: 0.05, // ours
+    footShare: 0.8, // ours
+    marginS: 0.06, // ours
+    outlying: 2.5, // ours
+    lineShare: 0.1, // ours
+  },
+  onset: {
+    cutoffHz: 20, // ours
+    lowShare: 0.05, // ours
+    highShare: 0.15, // ours
+    fitShare: 0.8, // ours
+    fitBeforeS: 0.12, // ours
+    disturbedShare: 0.01, // ours
+    disturbedNoise: 3.5, // ours
+    disturbedLeast: 0.004, // ours
+    usualPower: 1.5, // from exponential (1) to a soft start (2); ours
+    usualRampPower: 2.5, // a smooth move starts with the third power of time; ours
+    powerSpread: 0.4, // ours
+    unsteadyShare: 0.015, // ours
+    huber: 2.5, // ours
+    fitU: 1, // ours
+    formU: 0.007, // ours
+    rampFormU: 0.03, // ours
+    lineU: 0.5, // ours
+  },
+  measure: {
+    peakCutoffHz: 20, // common practice, no source: 20 to 50 Hz
+    peakNoiseBias: 0.6, // ours
+    knockS: 0.008, // ours
+    knockNoise: 4, // ours
+    knockShare: 0.002, // ours
+    knockMarginS: 0.01, // ours
+    knockRounds: 4, // ours
+    knockPasses: 2, // ours
+    grossWindowS: 0.06, // ours
+    grossShare: 0.01, // ours
+    meanWindowS: 0.5, // common practice, no source
+    plateauShare: 0.1, // common practice, no source
+    readS: 0.02, // ours
+    readOutlying: 3, // ours
+    readShare: 0.01, // ours
+    readU: 0.003, // ours
+    rateWindowsS: [0.05, 0.1, 0.15, 0.2, 0.25], // Aagaard et al. (2002), J Appl Physiol, and Maffiuletti et al. (2016)
+    rateLeastHz: [1000, 500, 500, 200, 80], // 1000: Maffiuletti et al. (2016), from memory; the rest common practice, no source
+    coarseBelowHz: 200, // common practice, no source
+    rateTolerance: 0.05, // ours
+    heldShare: 0.85, // ours
+    riseLowShare: 0.2, // ours
+    riseHighShare: 0.8, // ours
+    fastRiseS: 0.34, // ours
+    timeUS: 0.02, // ours
+    peakU: 1.15, // ours
+    meanU: 1.2, // ours
+    riseU: 1.25, // ours
+    peakRelativeU: 0.0003, // ours
+    meanRelativeU: 0.0001, // ours
+  },
+  accept: {
+    stillN: 5, // common practice, no source
+    stillNm: 0.5, // ours
+    stillShare: 0.01, // common practice, no source
+    dipN: 10, // common practice, no source
+    dipNm: 1, // ours
+    dipShare: 0.02, // common practice, no source
+    plateauS: 1, // common practice, no source
+    gapS: 0.05, // common practice, no source
+    gapNearS: 0.5, // ours
+    tareN: 5, // common practice, no source
+    tareNm: 0.5, // ours
+    clipRunS: 0.01, // ours
+    clipPile: 3, // ours
+    creepNps: 10, // common practice, no source: 1 N in 100 ms
+    creepNmps: 1, // ours
+    riseDipN: 5, // common practice, no source
+    riseDipNm: 0.5, // ours
+    beforeS: 0.3, // ours
+    blurredS: 0.03, // ours
+  },
+  trials: {
+    leastCount: 3, // common practice, no source
+    mostCount: 5, // common practice, no source
+    goodShare: 0.05, // common practice, no source
+    fairShare: 0.1, // common practice, no source
+    improvingShare: 0.05, // common practice, no source
+    averaged: 3, // common practice, no source
+  },
+};

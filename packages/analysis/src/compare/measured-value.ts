@@ -1,0 +1,18 @@
+/** A result of one side on one visit, with what is needed to set it beside another one. */
+export interface MeasuredValue {
+  /** null where nothing was measured [unit] */
+  readonly value: number | null;
+  /** standard uncertainty from one test to the next; null where no error is known [unit] */
+  readonly u: number | null;
+  /** UCUM code */
+  readonly unit: string;
+  /** what the figure is of and how it was taken, such as net or gross force; only like is compared with like */
+  readonly convention: string;
+}
+
+/** A figure with its 95 % interval. */
+export interface Bounded {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+}

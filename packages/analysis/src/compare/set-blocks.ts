@@ -1,0 +1,58 @@
+import type { ComparedReport } from './pair.ts';
+
+/** Why one set is not interpreted as what the calf can do, whatever it would be compared with. */
+export const SET_BLOCKS = [
+  'ended-for-pain',
+  'ended-incomplete',
+  'end-not-recorded',
+  'censored',
+  'signal-not-usable',
+  'effort-not-full',
+  'effort-unknown',
+  'hands-used',
+  'no-reference',
+  'fixed-test',
+] as const;
+
+export type SetBlock = (typeof SET_BLOCKS)[number];
+
+/**
+ * Whether the hands were seen at all on a set, and whether they pushed on a repetition of the test.
+ *
+ * @param report - of the set [-]
+ * @returns both answers [-]
+ *
+ * Source: definition
+ */
+export function handsOf({ repetitions }: Pick<ComparedReport, 'repetitions'>): {
+  readonly observed: boolean;
+  readonly used: boolean;
+} {
+  const results = repetitions.filter(({ afterEnd }) => !afterEnd).map(({ criteria }) => criteria.hands.result);
+  return { observed: results.some((result) => result !== 'not_observed'), used: results.includes('fail') };
+}
+
+/**
+ * Every reason why one set is not interpreted as what the calf can do: the gate before any comparison.
+ *
+ * @param report - of the set [-]
+ * @returns the reasons, in the order of {@link SET_BLOCKS}; empty when there is none [-]
+ *
+ * Source: common practice, no source
+ */
+export function setBlocks(report: ComparedReport): readonly SetBlock[] {
+  const { count, effort, end, gate, reference } = report;
+  const holds: Readonly<Record<SetBlock, boolean>> = {
+    'ended-for-pain': end.class === 'tolerance',
+    'ended-incomplete': end.class === 'incomplete',
+    'end-not-recorded': end.reasonGiven === null,
+    censored: end.class === 'censored' || count.censored,
+    'signal-not-usable': gate.reasons.some((reason) => reason !== 'side-unknown'),
+    'effort-not-full': effort.reason === 'stopped-before-signs-of-fatigue',
+    'effort-unknown': effort.good === 'cannot_tell',
+    'hands-used': handsOf(report).used,
+    'no-reference': reference === null,
+    'fixed-test': end.class === 'probe',
+  };
+  return SET_BLOCKS.filter((block) => holds[block]);
+}

@@ -1,0 +1,213 @@
+import { requireRange } from '../check.ts';
+import type { Verdict } from '../raises/criteria/finding.ts';
+import { type Estimate, slopeEstimate } from '../raises/slope-estimate.ts';
+import type { Side } from '../trace.ts';
+import { type DetectableChange, detectableChange } from './detectable-change.ts';
+import type { Bounded } from './measured-value.ts';
+import type { Reliability, ReliabilitySource } from './reliability.ts';
+import type { SetBlock } from './set-blocks.ts';
+import { type IdentityDifference, identityDifferences, type TestIdentity } from './test-identity.ts';
+
+/** What one side did on one visit. */
+export interface VisitResult {
+  /** days from any fixed day, the same for all visits of a person [d] */
+  readonly day: number;
+  readonly side: Side;
+  /** null where nothing was measured [unit] */
+  readonly value: number | null;
+  readonly unit: string;
+  readonly convention: string;
+  readonly identity: TestIdentity;
+  /** why the set is not interpreted; empty when nothing stands against it */
+  readonly blocks: readonly SetBlock[];
+  /** times that this side did this test before; null is not known */
+  readonly testsBefore: number | null;
+  /** the visit fell into a flare; null is not known */
+  readonly inFlare: boolean | null;
+}
+
+export type ChangeCaution =
+  /** goes with every change */
+  | 'detectable-is-not-important'
+  /** the error is not one of people in pain */
+  | 'not-from-people-in-pain'
+  /** learning: the later one is the second test ever */
+  | 'first-retest'
+  | 'tests-before-not-known'
+  /** regression to the mean: the earlier one was taken in a flare */
+  | 'baseline-in-flare'
+  | 'baseline-not-known';
+
+/** Why visits stand side by side and no change is given. */
+export interface SideBySide {
+  readonly kind: 'side-by-side';
+  /** in the order they came; it is for the reader to look, and not to subtract */
+  readonly visits: readonly VisitResult[];
+  /** how each visit differs from the last one, without repeats */
+  readonly differences: readonly IdentityDifference[];
+  readonly reasons: readonly NoChangeReason[];
+}
+
+export type NoChangeReason =
+  /** the tests were not done in the same way, or it is not known: see the differences */
+  | 'different-test'
+  | 'different-side'
+  | 'different-unit'
+  | 'different-convention'
+  | 'value-missing'
+  /** a value of zero or below, which has no logarithm */
+  | 'value-not-positive'
+  /** a set is not interpreted: see the blocks of the visits */
+  | 'set-not-interpreted'
+  | 'not-in-time-order'
+  /** no error of measurement is known for it */
+  | 'no-reliability'
+  /** the error of measurement is in another unit */
+  | 'reliability-in-other-unit';
+
+/** Change of one side from one visit to a later one. */
+export interface VisitChange {
+  readonly kind: 'change';
+  readonly unit: string;
+  /** later minus earlier, with its 95 % interval [unit] */
+  readonly change: Bounded;
+  /** later over earlier, with its 95 % interval, where the error is one of the logarithm; else null [-] */
+  readonly ratio: Bounded | null;
+  /** what is larger than the usual wobble: in `unit`, or of the logarithm where there is a ratio */
+  readonly detectable: DetectableChange;
+  /** whether there is a real change: yes above the change detectable at 95 %; a small change never proves that there is none */
+  readonly real: Verdict;
+  /** what the whole verdict hangs on */
+  readonly reliability: ReliabilitySource;
+  readonly cautions: readonly ChangeCaution[];
+}
+
+/** Course over three visits and more. */
+export interface VisitTrend {
+  readonly kind: 'trend';
+  readonly unit: string;
+  /** Theil-Sen slope with its 95 % interval, the bounds null under five visits [unit a week] */
+  readonly slopePerWeek: Estimate;
+  /** whether the course has a direction: yes when the interval leaves out zero */
+  readonly moves: Verdict;
+  readonly cautions: readonly ChangeCaution[];
+}
+
+function comparable(visits: readonly VisitResult[]): SideBySide | null {
+  const last = visits[visits.length - 1];
+  const differ = (of: (one: VisitResult) => unknown): boolean => visits.some((one) => of(one) !== of(last));
+  const seen = new Map<string, IdentityDifference>();
+  for (const visit of visits.slice(0, -1)) {
+    for (const one of identityDifferences(visit.identity, last.identity)) seen.set(JSON.stringify(one), one);
+  }
+  const holds: readonly (readonly [NoChangeReason, boolean])[] = [
+    ['different-test', seen.size > 0],
+    ['different-side', differ(({ side }) => side)],
+    ['different-unit', differ(({ unit }) => unit)],
+    ['different-convention', differ(({ convention }) => convention)],
+    ['value-missing', visits.some(({ value }) => !Number.isFinite(value))],
+    ['set-not-interpreted', visits.some(({ blocks }) => blocks.length > 0)],
+    ['not-in-time-order', visits.some(({ day }, i) => i > 0 && !(day > visits[i - 1].day))],
+  ];
+  const reasons = holds.filter(([, one]) => one).map(([reason]) => reason);
+  return reasons.length === 0 ? null : { kind: 'side-by-side', visits, differences: [...seen.values()], reasons };
+}
+
+function cautions(first: VisitResult, second: VisitResult): readonly ChangeCaution[] {
+  const known: readonly (readonly [ChangeCaution, boolean])[] = [
+    ['detectable-is-not-important', true],
+    ['first-retest', second.testsBefore === 1],
+    ['tests-before-not-known', second.testsBefore === null],
+    ['baseline-in-flare', first.inFlare === true],
+    ['baseline-not-known', first.inFlare === null],
+  ];
+  return known.filter(([, holds]) => holds).map(([caution]) => caution);
+}
+
+/** The change on the scale of its error; on the log scale the bounds of the ratio are those of the change as well. */
+function sized(
+  before: number,
+  after: number,
+  { scale, standardError }: Reliability,
+): Pick<VisitChange, 'change' | 'ratio' | 'detectable'> {
+  const value = after - before;
+  if (scale === 'natural') {
+    const detectable = detectableChange(value, standardError);
+    const { at95 } = detectable;
+    return { change: { value, low: value - at95, high: value + at95 }, ratio: null, detectable };
+  }
+  const times = after / before;
+  const detectable = detectableChange(Math.log(times), standardError);
+  const reach = Math.exp(detectable.at95);
+  const ratio = { value: times, low: times / reach, high: times * reach };
+  return { change: { value, low: before * (ratio.low - 1), high: before * (ratio.high - 1) }, ratio, detectable };
+}
+
+/**
+ * Change of one side between two visits against the change that its error of measurement allows, or both side by side with
+ * every reason why they are not subtracted.
+ *
+ * @param before - the earlier visit [unit of the values]
+ * @param after - the later visit [unit of the values]
+ * @param reliability - error of measurement with its source; null where none is known [unit of the values]
+ * @returns the change with zone, source and cautions, or both results side by side [unit of the values]
+ * @throws {@link InputError} `out-of-range` for a standard error that is not above 0
+ *
+ * Source: Weir (2005), J Strength Cond Res 19:231; log scale where the spread grows with the value: Bland & Altman (1986),
+ * Lancet i:307-310; zones at 95 % and 80 %: common practice, no source
+ */
+export function changeBetween(
+  before: VisitResult,
+  after: VisitResult,
+  reliability: Reliability | null,
+): VisitChange | SideBySide {
+  const visits = [before, after];
+  const apart = comparable(visits);
+  if (apart !== null) return apart;
+  const refused = (reason: NoChangeReason): SideBySide => ({
+    kind: 'side-by-side',
+    visits,
+    differences: [],
+    reasons: [reason],
+  });
+  if (reliability === null) return refused('no-reliability');
+  if (reliability.unit !== after.unit) return refused('reliability-in-other-unit');
+  if (before.value === null || after.value === null) return refused('value-missing');
+  if (reliability.scale === 'log' && (before.value <= 0 || after.value <= 0)) return refused('value-not-positive');
+  const { change, ratio, detectable } = sized(before.value, after.value, reliability);
+  const notes = cautions(before, after);
+  const painFree = reliability.source.kind === 'own-clinic' ? [] : (['not-from-people-in-pain'] as const);
+  return {
+    kind: 'change',
+    unit: after.unit,
+    change,
+    ratio,
+    detectable,
+    real: detectable.zone === 'likely-real' ? 'yes' : 'cannot_tell',
+    reliability: reliability.source,
+    cautions: [notes[0], ...painFree, ...notes.slice(1)],
+  };
+}
+
+/**
+ * Course of one side over three visits and more: robust slope with interval, or all of them side by side with every reason
+ * why no line is drawn through them.
+ *
+ * @param visits - in time order, at least three [unit of the values]
+ * @returns slope a week with cautions, or the visits side by side [unit of the values a week]
+ * @throws {@link InputError} `out-of-range` for fewer than three visits
+ *
+ * Source: Sen (1968), J Am Stat Assoc 63:1379-1389
+ */
+export function trendOver(visits: readonly VisitResult[]): VisitTrend | SideBySide {
+  requireRange(visits.length, visits.length >= 3, 'visits', 'at least three');
+  const apart = comparable(visits);
+  if (apart !== null) return apart;
+  const points = visits.flatMap(({ day, value }) => (value === null ? [] : [{ x: day / 7, y: value }]));
+  const slope = slopeEstimate(points);
+  const [first, second] = visits;
+  if (slope === null) return { kind: 'side-by-side', visits, differences: [], reasons: ['value-missing'] };
+  const { low, high } = slope;
+  const moves = low !== null && high !== null && (low > 0 || high < 0) ? 'yes' : 'cannot_tell';
+  return { kind: 'trend', unit: visits[0].unit, slopePerWeek: slope, moves, cautions: cautions(first, second) };
+}

@@ -1,0 +1,177 @@
+/** How pulls are found in a trace. */
+export interface PullRule {
+  /** blocks of which the medians are taken first [s], and window of the running median over them [s] */
+  readonly blockS: number;
+  readonly medianS: number;
+  /** window and share of the rolling quantile that is the resting level to begin with [s, -] */
+  readonly restWindowS: number;
+  readonly restShare: number;
+  /** smaller rises are no efforts [N], [N.m], in robust standard deviations of the rest [-], in shares of the greatest [-] */
+  readonly leastN: number;
+  readonly leastNm: number;
+  readonly leastNoise: number;
+  readonly leastShare: number;
+  /** share of its own size that an effort rises from the valleys beside it [-] */
+  readonly ownRise: number;
+  /** time above half of its own size; less is a knock [s] */
+  readonly leastS: number;
+  /** shares of its range in which a signal is near an end of it [-], and difference of scores that tells the polarity [-] */
+  readonly nearShare: number;
+  readonly polarityLead: number;
+  /** length of the two ends of a recording [s], and score of one that lies at an end of the range [-] */
+  readonly endS: number;
+  readonly endScore: number;
+}
+
+/** How the resting level beside an effort is taken. */
+export interface RestRule {
+  /** longest and shortest stretch [s], blocks that are averaged in it [s] */
+  readonly windowS: number;
+  readonly leastS: number;
+  readonly blockS: number;
+  /** share of the way from 5 to 50 % by which the foot of an effort lies before the 5 % point [-], and a margin [s] */
+  readonly footShare: number;
+  readonly marginS: number;
+  /** blocks this many robust standard deviations from the middle are left out [-] */
+  readonly outlying: number;
+  /** least uncertainty of the line between the two levels, in shares of their difference [-] */
+  readonly lineShare: number;
+}
+
+/** How the beginning of an effort is found. */
+export interface OnsetRule {
+  /** low-pass in which the crossings are looked for [Hz], and their shares of the peak [-] */
+  readonly cutoffHz: number;
+  readonly lowShare: number;
+  readonly highShare: number;
+  /** the curve is fitted up to this share of the peak [-], and from this long before the straight estimate [s] */
+  readonly fitShare: number;
+  readonly fitBeforeS: number;
+  /** after a dip or creeping tension only samples above this share of the peak are fitted [-] */
+  readonly disturbedShare: number;
+  /** departure before the onset that counts as such: the greater of so many standard deviations and a share of the peak [-] */
+  readonly disturbedNoise: number;
+  readonly disturbedLeast: number;
+  /** power with which a force grows at first: usual value for a fast effort and for a ramp [-], and spread of its logarithm [-] */
+  readonly usualPower: number;
+  readonly usualRampPower: number;
+  readonly powerSpread: number;
+  /** unsteadiness of a rising force, in shares of it [-]; residuals beyond this many standard deviations count less [-] */
+  readonly unsteadyShare: number;
+  readonly huber: number;
+  /**
+   * multiples of the uncertainty that the fit gives [-], and uncertainty of the form of the curve in shares of the rise time [-],
+   * for a fast effort and for a ramp */
+  readonly fitU: number;
+  readonly formU: number;
+  readonly rampFormU: number;
+  /** uncertainty of a straight line to zero, in shares of the way from there to its upper crossing [-] */
+  readonly lineU: number;
+}
+
+/** How peak, plateau and the rise are measured. */
+export interface MeasureRule {
+  /** low-pass for the greatest force [Hz], and multiple of its noise that a maximum of noise lies too high [-] */
+  readonly peakCutoffHz: number;
+  readonly peakNoiseBias: number;
+  /**
+   * knocks: averaging [s], least size in standard deviations of the noise and in shares of the greatest force [-],
+   * cleared on both sides [s], rounds, and
+   * low-passes in each [-] */
+  readonly knockS: number;
+  readonly knockNoise: number;
+  readonly knockShare: number;
+  readonly knockMarginS: number;
+  readonly knockRounds: number;
+  readonly knockPasses: number;
+  /** large knocks first: window of a running median [s], and least size in shares of it, besides the noise [-] */
+  readonly grossWindowS: number;
+  readonly grossShare: number;
+  /** window of the mean [s] */
+  readonly meanWindowS: number;
+  /** a plateau lies within this share of the peak [-] */
+  readonly plateauShare: number;
+  /**
+   * a force on the rise is read from samples this long on both sides [s], without those that lie further from the curve than
+   * so many standard deviations [-] of noise and of a share of its height [-]; uncertainty of a reading in shares of it [-]
+   */
+  readonly readS: number;
+  readonly readOutlying: number;
+  readonly readShare: number;
+  readonly readU: number;
+  /** windows after the onset [s] and the least sampling rate for each [Hz] */
+  readonly rateWindowsS: readonly number[];
+  readonly rateLeastHz: readonly number[];
+  /** rates below this are marked coarse [Hz]; share by which a rate may fall short of its nominal value [-] */
+  readonly coarseBelowHz: number;
+  readonly rateTolerance: number;
+  /** share of the peak from which a force is held [-], and shares between which the time of the rise is taken [-] */
+  readonly heldShare: number;
+  readonly riseLowShare: number;
+  readonly riseHighShare: number;
+  /** longest rise between those shares of an effort made as fast as possible [s] */
+  readonly fastRiseS: number;
+  /** standard uncertainty of the time at which a flat top is greatest, or a plateau begins or ends [s] */
+  readonly timeUS: number;
+  /** multiples of the propagated uncertainties of peak, mean and rate [-] */
+  readonly peakU: number;
+  readonly meanU: number;
+  readonly riseU: number;
+  /** relative uncertainty of what the filter does to a peak, and of a mean [-] */
+  readonly peakRelativeU: number;
+  readonly meanRelativeU: number;
+}
+
+/** When an effort is accepted. */
+export interface AcceptRule {
+  /** greatest scatter of the still baseline, in N or N.m, and in shares of the peak: the greater holds [N], [N.m], [-] */
+  readonly stillN: number;
+  readonly stillNm: number;
+  readonly stillShare: number;
+  /** deepest dip before the onset: the greater of two [N], [N.m], [-] */
+  readonly dipN: number;
+  readonly dipNm: number;
+  readonly dipShare: number;
+  /** shortest plateau of a strength effort [s] */
+  readonly plateauS: number;
+  /** longest stretch without samples near the peak or in the rise [s], and how near that is [s] */
+  readonly gapS: number;
+  readonly gapNearS: number;
+  /** greatest change of the resting level over an effort [N], [N.m] */
+  readonly tareN: number;
+  readonly tareNm: number;
+  /** share of readings of the plateau at one limit from which it is clipped [-] and shortest run of them [s] */
+  readonly clipRunS: number;
+  readonly clipPile: number;
+  /** for the rate of rise: greatest creep [N/s], [N.m/s] and deepest dip [N], [N.m] before the onset; window looked at [s] */
+  readonly creepNps: number;
+  readonly creepNmps: number;
+  readonly riseDipN: number;
+  readonly riseDipNm: number;
+  readonly beforeS: number;
+  /** part of that window next to the onset which the low-pass mixes with the rise [s] */
+  readonly blurredS: number;
+}
+
+/** When trials agree, and when another one is asked for. */
+export interface TrialRule {
+  readonly leastCount: number;
+  readonly mostCount: number;
+  /** best two within this share: good, fair [-] */
+  readonly goodShare: number;
+  readonly fairShare: number;
+  /** a last trial that beats the best before by more asks for another [-] */
+  readonly improvingShare: number;
+  /** best trials that are averaged [-] */
+  readonly averaged: number;
+}
+
+/** Everything that the measurement of isometric efforts takes as given. */
+export interface EffortSettings {
+  readonly pull: PullRule;
+  readonly rest: RestRule;
+  readonly onset: OnsetRule;
+  readonly measure: MeasureRule;
+  readonly accept: AcceptRule;
+  readonly trials: TrialRule;
+}

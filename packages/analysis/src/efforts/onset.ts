@@ -1,0 +1,114 @@
+import type { OnsetRule } from './effort-settings.ts';
+import type { Figure } from './figure.ts';
+import { firstFrom, type Samples } from './rest-level.ts';
+import { fitRise, type RiseCurve, type RiseNoise } from './rise-curve.ts';
+
+/** A regularly sampled force above the resting level, low-passed. */
+export interface SmoothPull {
+  readonly startS: number;
+  readonly sampleRateHz: number;
+  readonly values: Float64Array;
+}
+
+/**
+ * Time at which a signal last crosses a level before an instant, straight between samples.
+ *
+ * @param pull - low-passed force [N or N.m]
+ * @param fromIndex - where to look back from: at or above the level [index]
+ * @param level - the level [unit of pull]
+ * @param step - -1 looks back, 1 looks ahead [-]
+ * @returns the time; null when the signal ends first [s]
+ *
+ * Source: definition
+ */
+export function crossing(pull: SmoothPull, fromIndex: number, level: number, step: 1 | -1): number | null {
+  const { values, startS, sampleRateHz } = pull;
+  let i = fromIndex;
+  while (i >= 0 && i < values.length && values[i] >= level) i += step;
+  if (i < 0 || i >= values.length) return null;
+  const above = i - step;
+  const share = (values[above] - level) / (values[above] - values[i]);
+  return startS + (above + step * share) / sampleRateHz;
+}
+
+/**
+ * Where a force begins or ends by a straight line: through two crossings of the low-passed force, on to zero.
+ *
+ * @param pull - low-passed force above the resting level [N or N.m]
+ * @param fromIndex - a place above both levels [index]
+ * @param peak - greatest force [unit of pull]
+ * @param rule - shares of the peak at which it is crossed, see {@link OnsetRule} [-]
+ * @param step - -1 for the beginning, 1 for the end [-]
+ * @returns time at which the line is zero, and of the crossings; null when the recording holds no crossing [s]
+ *
+ * Source: ours; extrapolating backwards avoids the late bias of a threshold
+ */
+export function straightToZero(
+  pull: SmoothPull,
+  fromIndex: number,
+  peak: number,
+  rule: OnsetRule,
+  step: 1 | -1,
+): { readonly zeroS: number; readonly lowS: number; readonly highS: number } | null {
+  const highS = crossing(pull, fromIndex, rule.highShare * peak, step);
+  const lowS = crossing(pull, fromIndex, rule.lowShare * peak, step);
+  if (highS === null || lowS === null) return null;
+  const zeroS = lowS - ((highS - lowS) * rule.lowShare) / (rule.highShare - rule.lowShare);
+  return { zeroS, lowS, highS };
+}
+
+/** Where an effort begins, and the curve that its rise follows, if one was fitted. */
+export interface Onset {
+  readonly timeS: Figure;
+  readonly method: 'curve' | 'line';
+  readonly curve: RiseCurve | null;
+}
+
+/** A stretch of time from before the onset to high on the rise [s]. */
+interface RiseSpan {
+  readonly fromS: number;
+  readonly toS: number;
+}
+
+type StraightLine = NonNullable<ReturnType<typeof straightToZero>>;
+
+/**
+ * Onset of an effort: the start of the curve that fits its unfiltered samples, or the straight line to zero where no curve
+ * fits near it. The uncertainty holds that of the fit and that of the form of the curve, a share of the time of the rise.
+ *
+ * @param net - unfiltered samples above the resting level [s, N or N.m]
+ * @param line - what {@link straightToZero} gave [s]
+ * @param span - stretch whose samples are fitted [s]
+ * @param rise - kind, greatest force and noise of the effort [unit of net, s]
+ * @param rule - see {@link OnsetRule} [-]
+ * @returns onset with its standard uncertainty [s]
+ *
+ * Source: ours
+ */
+export function riseOnset(
+  net: Samples,
+  line: StraightLine,
+  span: RiseSpan,
+  rise: { readonly kind: 'ramp' | 'fast'; readonly peak: number; readonly noise: RiseNoise },
+  rule: OnsetRule,
+): Onset {
+  const from = firstFrom(net.timesS, span.fromS);
+  const to = firstFrom(net.timesS, span.toS);
+  const part = { timesS: net.timesS.subarray(from, to), samples: net.samples.subarray(from, to) };
+  const riseS = Math.max(0.02, span.toS - line.zeroS);
+  const usualPower = rise.kind === 'fast' ? rule.usualPower : rule.usualRampPower;
+  const first = { startS: line.zeroS, riseS, power: usualPower, height: rise.peak, startUS: 0 };
+  const curve = to - from >= 6 ? fitRise(part, first, rise.noise, { ...rule, usualPower }) : null;
+  if (curve === null || Math.abs(curve.startS - line.zeroS) > line.highS - line.zeroS + riseS) {
+    return lineOnset(line, rule);
+  }
+  const formU = rise.kind === 'fast' ? rule.formU : rule.rampFormU;
+  const u = Math.hypot(rule.fitU * curve.startUS, formU * riseS);
+  return { timeS: { value: curve.startS, u }, method: 'curve', curve };
+}
+
+/** The straight line alone: uncertain by a share of the way from its zero to its upper crossing. */
+function lineOnset(line: StraightLine, rule: OnsetRule): Onset {
+  const u = rule.lineU * (line.highS - line.zeroS);
+  return { timeS: { value: line.zeroS, u }, method: 'line', curve: null };
+}

@@ -1,0 +1,104 @@
+/** 95 % of a normal distribution lies within this many standard uncertainties. */
+const twoSided95 = 1.959963984540054;
+
+function quantile(values, share) {
+  if (values.length === 0) return undefined;
+  const sorted = Float64Array.from(values).sort();
+  const place = share * (sorted.length - 1);
+  const low = Math.floor(place);
+  return sorted[low] + (place - low) * ((sorted[low + 1] ?? sorted[low]) - sorted[low]);
+}
+
+function mean(values) {
+  return values.length === 0 ? undefined : values.reduce((sum, value) => sum + value, 0) / values.length;
+}
+
+function rootMeanSquare(values) {
+  const square = mean(values.map((value) => value * value));
+  return square === undefined ? undefined : Math.sqrt(square);
+}
+
+/** Errors of one quantity: in its unit or in percent of the truth, and whether 95 % intervals held the truth. */
+class Errors {
+  errors = [];
+  covered = [];
+
+  add(value, u, truth, scale = 1) {
+    this.errors.push((value - truth) * scale);
+    if (u !== undefined) this.covered.push(Math.abs(value - truth) <= twoSided95 * u ? 1 : 0);
+  }
+}
+
+/** Collects recordings of pulls and gives their figures. */
+export class PullFigures {
+  traces = 0;
+  exact = 0;
+  true = 0;
+  /** efforts whose peak was judged, and those with a rate over 200 ms */
+  judged = 0;
+  /** of fast efforts, and of ramps */
+  onset = new Errors();
+  rampOnset = new Errors();
+  peak = new Errors();
+  halfSecond = new Errors();
+  rise = new Errors();
+  wrongSeeds = [];
+
+  /**
+   * One recording. `efforts` have onsetS, peakS, peakN, meanN and perhaps rate200 (or null), each `{value, u}` or with u left
+   * out; `peakJudged` and `onsetJudged` say whether the instrument itself stands by them.
+   */
+  add({ seed, efforts, truth }) {
+    this.traces += 1;
+    this.true += truth.length;
+    if (efforts.length === truth.length) this.exact += 1;
+    else this.wrongSeeds.push(`${seed}:${efforts.length - truth.length}`);
+    for (const one of truth) {
+      const found = efforts.filter(({ peakS }) => peakS > one.onsetS && peakS < one.endS);
+      if (found.length === 1) this.addPair(found[0], one);
+    }
+  }
+
+  addPair(found, one) {
+    const onset = one.kind === 'ramp' ? this.rampOnset : this.onset;
+    if (found.onsetJudged) onset.add(found.onsetS.value, found.onsetS.u, one.onsetS);
+    if (found.peakJudged) {
+      this.judged += 1;
+      this.peak.add(found.peakN.value, found.peakN.u, one.peakN, 100 / one.peakN);
+      if (found.meanN !== null) {
+        this.halfSecond.add(found.meanN.value, found.meanN.u, one.bestHalfSecondN, 100 / one.bestHalfSecondN);
+      }
+    }
+    if (found.rate200 !== null && one.kind === 'fast') {
+      const rate = one.risenN[3] / 0.2;
+      this.rise.add(found.rate200.value, found.rate200.u, rate, 100 / rate);
+    }
+  }
+
+  summary() {
+    const p95Ms = ({ errors }) => {
+      const p95S = quantile(errors.map(Math.abs), 0.95);
+      return p95S === undefined ? undefined : 1000 * p95S;
+    };
+    return {
+      traces: this.traces,
+      efforts: this.true,
+      exact: this.exact / this.traces,
+      judged: this.true === 0 ? undefined : this.judged / this.true,
+      rates: this.rise.errors.length,
+      onsetP95Ms: p95Ms(this.onset),
+      rampOnsetP95Ms: p95Ms(this.rampOnset),
+      onsetBiasMs: this.onset.errors.length === 0 ? undefined : 1000 * mean(this.onset.errors),
+      peakRmsPercent: rootMeanSquare(this.peak.errors),
+      peakBiasPercent: mean(this.peak.errors),
+      meanRmsPercent: rootMeanSquare(this.halfSecond.errors),
+      riseRmsPercent: rootMeanSquare(this.rise.errors),
+      riseBiasPercent: mean(this.rise.errors),
+      onsetCoverage: mean(this.onset.covered),
+      rampOnsetCoverage: mean(this.rampOnset.covered),
+      peakCoverage: mean(this.peak.covered),
+      meanCoverage: mean(this.halfSecond.covered),
+      riseCoverage: mean(this.rise.covered),
+    };
+  }
+}

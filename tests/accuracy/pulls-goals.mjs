@@ -1,0 +1,27 @@
+/** What the measurement of efforts has to reach on recordings whose seeds were never used in tuning; ours. */
+const disturbed = { exact: 0.99, onsetP95Ms: 5, peakRmsPercent: 0.35, riseRmsPercent: 2 };
+const typical = { exact: 0.99, onsetP95Ms: 4, peakRmsPercent: 0.15, riseRmsPercent: 1 };
+
+/** A slow sensor: the onset within one sample, and no rate over 200 ms. */
+function slow({ exact, peakRmsPercent }) {
+  return { exact, peakRmsPercent, onsetP95Ms: 1000 / 80 };
+}
+
+/** Goals by level and sampling rate, in the names of the figures. */
+export function pullGoals(level, sampleRateHz) {
+  const aims = level === 'clean' || level === 'typical' ? typical : disturbed;
+  return sampleRateHz < 200 ? slow(aims) : aims;
+}
+
+/**
+ * Goals that a summary misses, each as a sentence. `slack` lets a run over few recordings be worse than the goal by a factor;
+ * of a share its complement is.
+ */
+export function missedPullGoals(level, sampleRateHz, summary, slack = 1) {
+  return Object.entries(pullGoals(level, sampleRateHz))
+    .filter(([key, goal]) => {
+      if (key === 'exact') return 1 - summary.exact > slack * (1 - goal) + (slack > 1 ? 1 / summary.traces : 1e-12);
+      return summary[key] === undefined || summary[key] > slack * goal;
+    })
+    .map(([key, goal]) => `${level} ${sampleRateHz} Hz ${key}: ${summary[key]?.toFixed(3)}, goal ${goal}`);
+}

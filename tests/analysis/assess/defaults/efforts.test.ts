@@ -1,0 +1,35 @@
+import { effortDefaults } from '@surae/analysis';
+import { expect, test } from 'vitest';
+
+const { pull, measure, onset, accept, trials } = effortDefaults;
+
+test('windows of the rate of rise and their least sampling rates go together', () => {
+  expect(measure.rateLeastHz).toHaveLength(measure.rateWindowsS.length);
+  expect(measure.rateWindowsS).toEqual([...measure.rateWindowsS].sort((a, b) => a - b));
+  // a shorter window never asks for a lower rate
+  expect(measure.rateLeastHz).toEqual([...measure.rateLeastHz].sort((a, b) => b - a));
+});
+
+test('a knock that the running median takes out is too short for an effort', () => {
+  expect(pull.medianS / 2).toBeLessThan(pull.leastS);
+});
+
+test('limits in N.m are those in N on a lever of 10 cm', () => {
+  for (const [newton, newtonMetre] of [
+    [pull.leastN, pull.leastNm],
+    [accept.stillN, accept.stillNm],
+    [accept.dipN, accept.dipNm],
+    [accept.tareN, accept.tareNm],
+    [accept.creepNps, accept.creepNmps],
+    [accept.riseDipN, accept.riseDipNm],
+  ]) {
+    expect(newtonMetre).toBeCloseTo(newton / 10, 12);
+  }
+});
+
+test('shares and counts lie in their order', () => {
+  expect(onset.lowShare).toBeLessThan(onset.highShare);
+  expect(onset.highShare).toBeLessThan(onset.fitShare);
+  expect(trials.goodShare).toBeLessThan(trials.fairShare);
+  expect(trials.leastCount).toBeLessThanOrEqual(trials.mostCount);
+});

@@ -1,0 +1,307 @@
+import {
+  type BlockedBy,
+  type ComparedReport,
+  compareSets,
+  compareValues,
+  InputError,
+  type MeasuredValue,
+  type NoSideRatio,
+  type PairCircumstances,
+  RATIO_BLOCKS,
+  type RatioRules,
+  ratioBlocks,
+  ratioDirection,
+  type SideBlock,
+  type SideComparison,
+  type SideRatio,
+  VALUE_BLOCKS,
+} from '@surae/analysis';
+import { COMPARISON_RULES } from '@surae/shared';
+import fc from 'fast-check';
+import { describe, expect, expectTypeOf, test } from 'vitest';
+import '../../support/close.ts';
+import { madeReport, sureCount } from '../../support/made-visit.ts';
+import { runs } from '../../support/runs.ts';
+
+const rules: RatioRules = {
+  ratioLine: COMPARISON_RULES.ratioLine.value,
+  plainNoMost: COMPARISON_RULES.plainNoMost.value,
+  plainYesLeast: COMPARISON_RULES.plainYesLeast.value,
+};
+const plain = { oneSidedSport: false, legLengthRaise: false, ageYears: 38 };
+const full = { good: 'yes', signs: ['height-drop'], reason: 'signs-of-fatigue' } as const;
+const board = { id: 'single-leg.incline10', version: '1', fingerprint: 'f' };
+
+const made = madeReport('left', {});
+const ends = new Map(
+  (['fatigue', 'pain', 'cap', null] as const).map((reason) => [reason, madeReport('left', {}, reason).end]),
+);
+const report = (side: 'left' | 'right', scored: number): ComparedReport => ({
+  ...made,
+  side,
+  count: { ...made.count, ...sureCount(scored) },
+  effort: full,
+  protocol: board,
+});
+const reps = (value: number | null, u: number | null = 2.25): MeasuredValue => ({
+  value,
+  u,
+  unit: '1',
+  convention: 'scored repetitions',
+});
+const force = (value: number): MeasuredValue => ({ value, u: 0.05 * value, unit: 'N', convention: 'net force' });
+const rightSore: PairCircumstances = {
+  sore: { left: false, right: true },
+  first: 'left',
+  restS: 120,
+  sameDay: true,
+  sameSource: true,
+  earlierInjury: { left: false, right: false },
+  nerveSigns: false,
+};
+
+function codesOf(comparison: SideComparison): readonly SideBlock[] {
+  return comparison.kind === 'blocked' ? comparison.blocks.map(({ code }) => code) : [];
+}
+
+function ratioOf(comparison: SideComparison): SideRatio {
+  if (comparison.kind === 'blocked') throw new Error(`blocked: ${codesOf(comparison).join(', ')}`);
+  return comparison;
+}
+
+test('without asking for the kind no ratio can be read: the blocked answer has no such field', () => {
+  expectTypeOf<keyof NoSideRatio>().toEqualTypeOf<'kind' | 'blocks'>();
+  expectTypeOf<keyof SideComparison>().toEqualTypeOf<'kind'>();
+  expectTypeOf<NoSideRatio['blocks']>().toEqualTypeOf<readonly [BlockedBy, ...BlockedBy[]]>();
+});
+
+test('worked case, one side sore: left 27, right 19, error 2.25 is 70 % (53 to 93), lower with 0.96', () => {
+  const values = { left: reps(27), right: reps(19) };
+  const found = ratioOf(
+    compareSets({ left: report('left', 27), right: report('right', 19) }, values, rightSore, plain, rules),
+  );
+  expect(found.direction).toEqual({ over: 'right', under: 'left', why: 'sore-over-other' });
+  expect([found.ratio.value, found.ratio.low, found.ratio.high].map((one) => Math.round(100 * one))).toEqual([
+    70, 53, 93,
+  ]);
+  expect(found.difference.value).toBe(-8);
+  expect([found.difference.low, found.difference.high]).toBeCloseToEach([-14.24, -1.76], { rtol: 0, atol: 0.005 });
+  expect(found.underLine[0]).toMatchObject({ side: 'right', verdict: 'yes' });
+  expect(found.underLine[0].probability.toFixed(2)).toBe('0.96');
+  expect(found.underLine[1]).toMatchObject({ side: 'left', verdict: 'no' });
+  expect(found).toMatchObject({ formula: 'log-ratio-1', line: 0.9, unit: '1', cautions: ['other-side-may-be-low'] });
+});
+
+test('the same traces with an error of 6.7: 27 is over three errors, the ratio stands and its verdict falls', () => {
+  const values = { left: reps(27, 6.7), right: reps(19, 6.7) };
+  const found = ratioOf(
+    compareSets({ left: report('left', 27), right: report('right', 19) }, values, rightSore, plain, rules),
+  );
+  expect(found.underLine[0].verdict).toBe('cannot_tell');
+  expect(found.cautions).toContain('interval-holds-equal');
+});
+
+test('worked case, both sides sore, one stopped for pain: no ratio, both reasons', () => {
+  const left = { ...report('left', 9), end: ends.get('pain')! };
+  const both = { ...rightSore, sore: { left: true, right: true } };
+  const values = { left: reps(9), right: reps(16) };
+  expect(codesOf(compareSets({ left, right: report('right', 16) }, values, both, plain, rules))).toEqual([
+    'both-sides-sore',
+    'ended-for-pain',
+  ]);
+});
+
+test('worked case, isometric: 1425 and 1150 N net at 5 % is 81 % (70 to 93), lower with 0.94; gross beside net is refused', () => {
+  const values = { left: force(1425), right: force(1150) };
+  const found = ratioOf(compareValues(values, [], ratioDirection(rightSore.sore), plain, rules));
+  expect([found.ratio.value, found.ratio.low, found.ratio.high].map((one) => Math.round(100 * one))).toEqual([
+    81, 70, 93,
+  ]);
+  expect(found.underLine[0].probability.toFixed(2)).toBe('0.94');
+  expect(found.underLine[0].verdict).toBe('yes');
+  const gross = { ...values, right: { ...force(1235), convention: 'gross force' } };
+  expect(codesOf(compareValues(gross, [], ratioDirection(rightSore.sore), plain, rules))).toEqual([
+    'different-convention',
+  ]);
+});
+
+describe('edges: not computable, never zero', () => {
+  const right = ratioDirection(rightSore.sore);
+  const compare = (left: MeasuredValue, other: MeasuredValue) =>
+    compareValues({ left, right: other }, [], right, plain, rules);
+
+  test.each([
+    [reps(0), reps(10), 'value-not-positive'],
+    [reps(0), reps(0), 'value-not-positive'],
+    [reps(null), reps(10), 'value-missing'],
+    [reps(20), reps(null), 'value-missing'],
+    [reps(20, null), reps(10), 'uncertainty-missing'],
+    [reps(6), reps(10), 'within-error'],
+  ] as const)('case %#', (left, other, block) => {
+    expect(codesOf(compare(left, other))).toEqual([block]);
+  });
+
+  test('above 100 % is allowed', () => {
+    expect(ratioOf(compare(reps(20), reps(24))).ratio.value).toBe(1.2);
+  });
+
+  test('a small value of the sore side is the finding; where neither is sore it is a reason', () => {
+    expect(compare(reps(20), reps(3)).kind).toBe('ratio');
+    const neither = ratioDirection({ left: false, right: false });
+    expect(codesOf(compareValues({ left: reps(20), right: reps(3) }, [], neither, plain, rules))).toEqual([
+      'within-error',
+    ]);
+  });
+
+  test('an error beyond all measure gives no infinite interval', () => {
+    expect(codesOf(compare(reps(1e6), reps(1e-3, 1e3)))).toEqual(['within-error']);
+    expect(codesOf(compare(reps(1, 0.3), reps(1e308, 3e307)))).toEqual(['within-error']);
+  });
+
+  test('a line that is none is refused', () => {
+    for (const ratioLine of [0, 1.1, Number.NaN]) {
+      expect(() =>
+        compareValues({ left: reps(20), right: reps(20) }, [], right, plain, { ...rules, ratioLine }),
+      ).toThrow(InputError);
+    }
+  });
+});
+
+test.each([
+  [true, false, 'left', 'sore-over-other'],
+  [false, true, 'right', 'sore-over-other'],
+  [false, false, 'left', 'left-over-right'],
+  [true, true, 'left', 'left-over-right'],
+  [null, true, 'left', 'left-over-right'],
+  [true, null, 'left', 'left-over-right'],
+] as const)('sore %s and %s: %s stands above, %s', (left, right, over, why) => {
+  expect(ratioDirection({ left, right })).toEqual({ over, under: over === 'left' ? 'right' : 'left', why });
+});
+
+const number = fc.oneof(fc.double(), fc.double({ min: 0.1, max: 100, noNaN: true }), fc.constant(0));
+const anyValue: fc.Arbitrary<MeasuredValue> = fc.record({
+  value: fc.option(number, { nil: null }),
+  u: fc.option(number, { nil: null }),
+  unit: fc.constantFrom('1', '1', '1', 'N'),
+  convention: fc.constantFrom('net', 'net', 'net', 'gross'),
+});
+const maybe = fc.constantFrom(true, false, null);
+const bothMaybe = fc.record({ left: maybe, right: maybe });
+const anyBlock = fc.constantFrom<SideBlock>(...RATIO_BLOCKS, ...VALUE_BLOCKS);
+
+const usable = fc.record({
+  value: fc.double({ min: 5, max: 50, noNaN: true }),
+  u: fc.double({ min: 0.05, max: 1.5, noNaN: true }),
+});
+
+const mostlyUsable = fc.oneof(
+  { weight: 5, arbitrary: usable.map(({ value, u }) => reps(value, u)) },
+  { weight: 1, arbitrary: anyValue },
+);
+
+test('no input whatever yields a ratio while a block holds', () => {
+  fc.assert(
+    fc.property(anyValue, anyValue, fc.array(anyBlock, { minLength: 1 }), bothMaybe, (left, right, blocks, sore) => {
+      const found = compareValues({ left, right }, blocks, ratioDirection(sore), plain, rules);
+      expect(found.kind).toBe('blocked');
+      expect(Object.keys(found).sort()).toEqual(['blocks', 'kind']);
+      if (found.kind === 'blocked') for (const block of blocks) expect(codesOf(found)).toContain(block);
+    }),
+    runs(300, 5000),
+  );
+});
+
+test('of two sets: a ratio comes exactly when nothing known or unknown stands against it, and every figure is finite', () => {
+  const pair: fc.Arbitrary<PairCircumstances> = fc.record({
+    sore: bothMaybe,
+    first: fc.constantFrom('left', 'right', null),
+    restS: fc.oneof(fc.constantFrom(null, 120, 300), fc.double()),
+    sameDay: maybe,
+    sameSource: maybe,
+    earlierInjury: bothMaybe,
+    nerveSigns: maybe,
+  });
+  // mostly harmless, so that both answers come up
+  const mostly = fc.oneof({ weight: 3, arbitrary: fc.constant(rightSore) }, { weight: 1, arbitrary: pair });
+  const anyEnd = fc.constantFrom('fatigue' as const, 'fatigue', 'fatigue', 'pain', 'cap', null);
+  let ratios = 0;
+  fc.assert(
+    fc.property(
+      mostly,
+      anyEnd,
+      anyEnd,
+      fc.nat(40),
+      mostlyUsable,
+      mostlyUsable,
+      (known, leftEnd, rightEnd, scored, left, right) => {
+        const reports = {
+          left: { ...report('left', scored), end: ends.get(leftEnd)! },
+          right: { ...report('right', 20), end: madeReport('right', {}, rightEnd).end },
+        };
+        const found = compareSets(reports, { left, right }, known, plain, rules);
+        if (ratioBlocks(reports.left, reports.right, known).length > 0) expect(found.kind).toBe('blocked');
+        if (found.kind === 'blocked') {
+          expect(found.blocks.length).toBeGreaterThan(0);
+          return;
+        }
+        ratios += 1;
+        const { ratio, difference, underLine } = found;
+        for (const one of [ratio.value, ratio.low, ratio.high, ratio.logU, difference.low, difference.high])
+          expect(Number.isFinite(one)).toBe(true);
+        for (const { probability } of underLine) expect(probability >= 0 && probability <= 1).toBe(true);
+        expect(0 < ratio.low && ratio.low < ratio.value && ratio.value < ratio.high).toBe(true);
+      },
+    ),
+    runs(250, 5000),
+  );
+  expect(ratios).toBeGreaterThan(10);
+});
+
+test('each reason comes with what would lift it', () => {
+  const bothSore = { ...rightSore, sore: { left: true, right: true } };
+  const found = compareSets(
+    { left: report('left', 27), right: report('right', 19) },
+    { left: reps(27), right: reps(null) },
+    bothSore,
+    plain,
+    rules,
+  );
+  expect(found.kind === 'blocked' && found.blocks.map(({ code, unblock }) => [code, unblock.text])).toEqual([
+    ['both-sides-sore', 'Follow each leg against its own earlier tests until one is no longer sore.'],
+    ['value-missing', 'Measure the leg.'],
+  ]);
+});
+
+test('a rest that is no number is not known', () => {
+  const found = compareSets(
+    { left: report('left', 27), right: report('right', 19) },
+    { left: reps(27), right: reps(19) },
+    { ...rightSore, restS: Number.NaN },
+    plain,
+    rules,
+  );
+  expect(codesOf(found)).toEqual(['rest-not-recorded']);
+});
+
+test('calling the sides the other way round inverts the ratio where neither is sore, and leaves it where one is', () => {
+  fc.assert(
+    fc.property(usable, usable, fc.boolean(), (one, other, sore) => {
+      const [left, right] = [reps(one.value, one.u), reps(other.value, other.u)];
+      const straight = ratioOf(
+        compareValues({ left, right }, [], ratioDirection({ left: sore, right: false }), plain, rules),
+      );
+      const turned = ratioOf(
+        compareValues({ left: right, right: left }, [], ratioDirection({ left: false, right: sore }), plain, rules),
+      );
+      const { value, low, high } = straight.ratio;
+      const expected = sore ? [value, low, high] : [1 / value, 1 / high, 1 / low];
+      expect([turned.ratio.value, turned.ratio.low, turned.ratio.high]).toBeCloseToEach(expected, {
+        rtol: 1e-12,
+        atol: 0,
+      });
+      const verdicts = turned.underLine.map(({ verdict }) => verdict);
+      expect(sore ? verdicts : verdicts.reverse()).toEqual(straight.underLine.map(({ verdict }) => verdict));
+    }),
+    runs(100, 2000),
+  );
+});
