@@ -6,7 +6,7 @@ import { byAnalysis, measurePulls, missedPullGoals, PullFigures } from './module
 
 // The long run measures recordings that nothing was tuned on; the short run takes others, and fewer.
 const whole = process.env['SURAE_LONG'] === '1';
-const from = whole ? 40_201 : 20_001;
+const from = whole ? 43_001 : 20_001;
 const traces = whole ? 100 : 4;
 const levels: Level[] = ['clean', 'typical', 'hard', 'field'];
 const ratesHz = whole ? [80, 200, 1000, 2000] : [80, 1000];
