@@ -46,3 +46,13 @@ test('simulated recordings go through a manifest into tables', () => {
     rmSync(folder, { recursive: true });
   }
 });
+
+test('the built command gives the published limits of agreement, and refuses a table with its place', () => {
+  const { status, stdout, stderr } = surae('agree', 'fixtures/agreement/bland-altman-1986-meters.csv', '--reach', '2');
+  expect([status, stderr]).toEqual([0, '']);
+  // Bland & Altman (1986): -2.1 (-22.0 to 17.8)
+  expect(stdout).toMatch(/bias +−2\.1 \(−22\.0 to 17\.8\) l\/min/);
+  const refused = surae('agree', 'fixtures/broken/ragged-row.csv');
+  expect(refused.status).toBe(1);
+  expect(refused.stderr).toContain('fixtures/broken/ragged-row.csv, row');
+});

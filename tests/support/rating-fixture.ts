@@ -6,8 +6,8 @@ import { fixturePath } from './fixture.ts';
 /** Rows of numbers of fixtures/agreement/<name>.csv, those with a hole left out. */
 export function ratingRows(name: string): number[][] {
   const table = readRatingTable(readFileSync(fixturePath(`agreement/${name}.csv`)), name);
-  const [group] = ratingGroups(table, table.factors[0]!);
-  return group!.values.filter((row): row is number[] => row.every((value) => typeof value === 'number'));
+  const [group] = ratingGroups(table, table.factors[0]);
+  return group.values.filter((row): row is number[] => row.every((value) => typeof value === 'number'));
 }
 
 /** Tables of subjects by raters with spread in both, of ordinary size. */

@@ -6,7 +6,6 @@ export {
 } from './agreement/agreement.ts';
 export type { Bounded, Bounds } from './agreement/bounds.ts';
 export type { CountAgreement } from './agreement/count-agreement.ts';
-export { type ChangeVerdict, changeVerdict } from './agreement/detectable-change.ts';
 export type { FTest, Intraclass, IntraclassEstimate, IntraclassForm } from './agreement/intraclass.ts';
 export { cohenKappa, type Kappa } from './agreement/kappa.ts';
 export type { Limits, Trend } from './agreement/limits-of-agreement.ts';
@@ -43,15 +42,15 @@ export type {
 export type { AssessmentRequest, PracticeRaise, Subject, TesterMark, TrialContext } from './assess/request.ts';
 export type { JudgingSettings, Settings, SignalLimits } from './assess/settings.ts';
 export { endClass } from './assess/test-end.ts';
+export { type ChangeZone, changeZone, type DetectableChange } from './compare/change-zone.ts';
 export { countStandardError } from './compare/count-repeatability.ts';
-export { type ChangeZone, type DetectableChange, detectableChange } from './compare/detectable-change.ts';
 export {
   type EnduranceEffort,
   type EnduranceInput,
   enduranceEffort,
-  type IsometricEffort,
   type IsometricInput,
   type IsometricLimits,
+  type IsometricQuality,
   type IsometricTrials,
   isometricEffort,
 } from './compare/effort-quality.ts';
@@ -62,7 +61,7 @@ export {
   irritabilityOf,
 } from './compare/irritability.ts';
 export { boundedDifference, type LogRatio, logRatio, probabilityBelow } from './compare/log-ratio.ts';
-export type { Bounded, MeasuredValue } from './compare/measured-value.ts';
+export type { MeasuredValue } from './compare/measured-value.ts';
 export {
   type PainFinding,
   type PainInput,

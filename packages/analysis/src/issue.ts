@@ -15,7 +15,7 @@ export type IssueCode =
   | 'spikes'
   /** the resting level jumped: the sensor slipped or was moved */
   | 'sensor-moved'
-  /** the signal sits at a limit of the sensor */
+  /** samples pile up at a limit of the sensor */
   | 'saturated'
   /** no quiet stance was found: the floor was taken from the bottoms */
   | 'no-quiet-stance'
@@ -29,7 +29,7 @@ export type IssueCode =
   | 'implausible-size'
   /** the signal goes down where a raise goes up */
   | 'upside-down'
-  /** the sensor was mounted upside down or its axes were turned: handled, and said */
+  /** gravity has no steady direction: the sensor hung loose or was in a hand */
   | 'orientation'
   /** tilt from the accelerometer alone: fast movement makes it less certain */
   | 'accelerometer-only'

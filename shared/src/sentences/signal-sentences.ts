@@ -13,7 +13,7 @@ export const ISSUE_SENTENCES = sentences('issue', {
   'implausible-size':
     'The size of the signal is not that of a person on this placement: check the unit of the column and the placement.',
   'upside-down': 'The signal goes down where a raise goes up: check whether the sensor hung upside down.',
-  orientation: 'The sensor was mounted turned or upside down; its direction was found from gravity and movement.',
+  orientation: 'Gravity has no steady direction here: the sensor hung loose, turned over or was in a hand.',
   'accelerometer-only': 'Tilt comes from the accelerometer alone: the faster the movement, the less certain it is.',
   'changed-in-final-pass': 'The final pass sees repetitions otherwise than the count while recording; both are kept.',
   'movement-outside-set': 'Movement that is no heel raise was left out: steps, bent knees, stepping on or off.',

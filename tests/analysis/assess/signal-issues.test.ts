@@ -68,6 +68,35 @@ describe('a signal in another unit than its file says', () => {
     expect(codes(limited, 'trunk')).toEqual(['implausible-size']);
   });
 
+  test.each([
+    ['heel', 'heel-height', 0.06],
+    ['platform', 'force', 1.02],
+    ['foot', 'acceleration', 0.97],
+    ['foot', 'angular-velocity', 0.4],
+    ['trunk', 'acceleration', 1],
+  ] as const)('says where the samples of a sensor at its limit are: %s, %s', (placement, quantity, share) => {
+    const whole = typical(placement);
+    const { timesS, channels } = whole.groups[0];
+    const own = channels.filter((one) => one.quantity === quantity).map(({ samples }) => samples);
+    const size = quantity === 'heel-height' ? 1 : Math.max(...own.map((one) => one.toSorted()[one.length >> 1]));
+    const limit = share * (quantity === 'angular-velocity' ? 1 : size);
+    const limited = changed(whole, quantity, (sample) => Math.min(limit, sample));
+    const { gravityMps2 } = settings.judging;
+    const found = signalIssues(limited, placement, gravityMps2, settings.signal).find(
+      ({ code }) => code === 'saturated',
+    )!;
+    expect(found).toMatchObject({ severity: 'warning', details: { quantity, limit } });
+    const beyond = own.flatMap((one) => [...one.keys()].filter((i) => one[i] >= limit).map((i) => timesS[i]));
+    expect([found.fromS, found.toS]).toEqual([Math.min(...beyond), Math.max(...beyond)]);
+  });
+
+  test('of an empty platform and of a heel on the floor is no limit', () => {
+    const offset = changed(typical('platform'), 'force', (sample) => Math.max(0, sample - 600));
+    expect(codes(offset, 'platform')).not.toContain('saturated');
+    const floor = changed(typical('heel'), 'heel-height', (sample) => Math.max(0.01, sample));
+    expect(codes(floor, 'heel')).not.toContain('saturated');
+  });
+
   test('keeps its issues, its place and a doubtful gate in the report', () => {
     const kilo = changed(typical('platform'), 'force', (sample) => sample * 1000);
     const report = assess(kilo, { ...PLAIN_REQUEST, placement: 'platform', side: 'left' }, settings);
@@ -77,6 +106,18 @@ describe('a signal in another unit than its file says', () => {
     expect([first.fromS, first.toS]).toEqual([timesS[0], timesS[timesS.length - 1]]);
     expect(report.gate).toMatchObject({ usable: 'cannot_tell', reasons: ['doubtful-signal'] });
   });
+});
+
+test('gravity without a direction is said: a sensor that turns over and over', () => {
+  for (const placement of ['foot', 'trunk'] as const) {
+    const [{ timesS, channels }] = typical(placement).groups;
+    const turned = channels.map((one) => {
+      if (one.quantity !== 'acceleration') return one;
+      const part = one.axis === 'x' ? Math.cos : one.axis === 'y' ? Math.sin : () => 0.1;
+      return { ...one, samples: timesS.map((timeS) => 9.8 * part(0.7 * timeS) + 0.05 * Math.sin(40 * timeS)) };
+    });
+    expect(codes({ groups: [{ timesS, channels: turned }] }, placement)).toEqual(['orientation']);
+  }
 });
 
 describe('sample times', () => {

@@ -5,7 +5,15 @@ import type { Gate, GateReason } from './report.ts';
 import type { JudgingSettings } from './settings.ts';
 
 /** Issues that make a set doubtful even where their place does not say so. */
-const DOUBTFUL = new Set(['sensor-moved', 'saturated', 'low-rate', 'flat', 'implausible-size', 'upside-down']);
+const DOUBTFUL = new Set([
+  'sensor-moved',
+  'saturated',
+  'low-rate',
+  'flat',
+  'implausible-size',
+  'upside-down',
+  'orientation',
+]);
 
 /**
  * Whether a trial may be interpreted at all: repetitions were found, the signal holds, few samples are lost, and the side

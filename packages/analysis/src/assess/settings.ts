@@ -39,6 +39,10 @@ export interface SignalLimits {
   readonly gravityShareLeast: number;
   readonly gravityShareMost: number;
   readonly turnMostRadps: number;
+  readonly railShareMost: number;
+  readonly steadyWindowS: number;
+  readonly steadyRad: number;
+  readonly steadyShareLeast: number;
   readonly flatShare: number;
   readonly riseShareLeast: number;
   readonly directionFromM: number;

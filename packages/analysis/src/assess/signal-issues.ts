@@ -1,5 +1,7 @@
 import type { Issue, IssueCode } from '../issue.ts';
+import { steadyShare } from '../movement/gravity-direction.ts';
 import { median, quantile } from '../signal/order-statistics.ts';
+import { lowerRail, type Rail, upperRail } from '../signal/rail.ts';
 import type { ChannelGroup, Placement, Quantity, Trace } from '../trace.ts';
 import type { SignalLimits } from './settings.ts';
 
@@ -23,15 +25,15 @@ interface Misfit {
 }
 
 /**
- * Issues of a signal that cannot be that of a person: nothing moves, the size is that of another unit, the sign is turned;
- * and of sample times that are slow or uneven. Detection finds no repetition in most of these, or finds them in a wrong
+ * Issues of a signal that cannot be that of a person: nothing moves, the size is that of another unit, the sign is turned,
+ * gravity has no direction; of samples at a limit of the sensor; and of sample times that are slow or uneven. Detection finds no repetition in most of these, or finds them in a wrong
  * scale, and does not say why.
  *
  * @param trace - the recording, SI units [SI]
  * @param placement - where the sensor was [-]
  * @param gravityMps2 - acceleration of gravity [m/s2]
  * @param limits - see {@link SignalLimits} [-]
- * @returns the issues, each over the whole recording; empty for an ordinary signal [s]
+ * @returns the issues, over the whole recording but for stays at a limit; empty for an ordinary signal [s]
  *
  * Source: ours
  */
@@ -50,6 +52,7 @@ export function signalIssues(trace: Trace, placement: Placement, gravityMps2: nu
         : inertialMisfits(group, every, gravityMps2, limits);
   return [
     ...misfits.map((misfit): Issue => ({ severity: 'warning', ...place, ...misfit })),
+    ...saturation(group, placement, limits),
     ...timingIssues(timesS, every, limits).map((issue) => ({ ...place, ...issue })),
   ];
 }
@@ -109,12 +112,39 @@ function inertialMisfits(group: ChannelGroup, every: number, gravityMps2: number
   if (middle < least || middle > most) {
     misfits.push({ code: 'implausible-size', details: { value: middle, least, most, unit: 'm/s2' } });
   }
+  const axes = group.channels.filter(({ quantity }) => quantity === 'acceleration').map(({ samples }) => samples);
+  const { timesS } = group;
+  const inWindow = Math.max(
+    1,
+    Math.round((limits.steadyWindowS * (timesS.length - 1)) / (timesS[timesS.length - 1] - timesS[0])),
+  );
+  if (axes.length === 3) {
+    const steady = steadyShare([axes[0], axes[1], axes[2]], inWindow, limits.steadyRad);
+    if (steady < limits.steadyShareLeast) misfits.push({ code: 'orientation', details: { share: steady } });
+  }
   const turn = size('angular-velocity');
   const quickest = turn.length === 0 ? 0 : quantile(turn, HIGH);
   if (quickest > limits.turnMostRadps) {
     misfits.push({ code: 'implausible-size', details: { value: quickest, most: limits.turnMostRadps, unit: 'rad/s' } });
   }
   return misfits;
+}
+
+/** Stays at a limit of the sensor; the floor under a heel and an empty platform are none. */
+function saturation(group: ChannelGroup, placement: Placement, limits: SignalLimits): Issue[] {
+  const { timesS } = group;
+  return group.channels.flatMap(({ quantity, samples }) => {
+    const rails: (Rail | undefined)[] = [upperRail(samples)];
+    if (placement === 'foot' || placement === 'trunk') rails.push(lowerRail(samples));
+    return rails.flatMap((rail): Issue[] => {
+      if (rail === undefined) return [];
+      const { count, fromIndex, toIndex } = rail;
+      const place = { fromS: timesS[fromIndex], toS: timesS[toIndex - 1] };
+      // a few clipped impacts tell of nothing but themselves
+      const severity = count > limits.railShareMost * samples.length ? 'warning' : 'note';
+      return [{ code: 'saturated', severity, ...place, details: { quantity, limit: rail.value, count } }];
+    });
+  });
 }
 
 function timingIssues(

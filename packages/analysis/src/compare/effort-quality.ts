@@ -67,7 +67,7 @@ export interface IsometricLimits {
 }
 
 /** Whether the trials of a hold show a maximum, and what the answer rests on; the words are neutral on purpose. */
-export interface IsometricEffort {
+export interface IsometricQuality {
   readonly good: Verdict;
   readonly reasons: readonly (
     | 'trials-differ'
@@ -91,7 +91,7 @@ export interface IsometricEffort {
  *
  * Source: common practice, no source; limits stand with {@link IsometricLimits} in the shared data
  */
-export function isometricEffort(trials: IsometricTrials, limits: IsometricLimits): IsometricEffort {
+export function isometricEffort(trials: IsometricTrials, limits: IsometricLimits): IsometricQuality {
   const { peaksN, plateauS } = trials;
   for (const peak of peaksN) if (peak !== null) requireRange(peak, peak > 0, 'peaksN', '> 0');
   if (plateauS !== null) requireRange(plateauS, plateauS >= 0, 'plateauS', '>= 0');
@@ -106,7 +106,7 @@ export function isometricEffort(trials: IsometricTrials, limits: IsometricLimits
   const last = peaksN.at(-1) ?? null;
   const rising = apart && last === best;
   const short = plateauS !== null && plateauS < limits.plateauLeast;
-  const found: readonly (readonly [IsometricEffort['reasons'][number], boolean])[] = [
+  const found: readonly (readonly [IsometricQuality['reasons'][number], boolean])[] = [
     ['trials-differ', apart && !rising],
     ['last-trial-still-rising', rising],
     ['plateau-short', short],

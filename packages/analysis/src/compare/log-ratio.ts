@@ -1,6 +1,6 @@
+import type { Bounded } from '../agreement/bounds.ts';
 import { requireRange } from '../check.ts';
 import { normalCdf } from '../signal/normal.ts';
-import type { Bounded } from './measured-value.ts';
 
 /** standard uncertainties on each side of a 95 % interval */
 const REACH = 1.96;

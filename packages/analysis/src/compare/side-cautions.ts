@@ -1,5 +1,5 @@
 import { COMPARISON_RULES } from '@surae/shared';
-import type { Bounded } from './measured-value.ts';
+import type { Bounded } from '../agreement/bounds.ts';
 
 /** What may make the sides differ without harm; null is not known. */
 export interface SideCircumstances {

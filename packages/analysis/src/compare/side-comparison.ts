@@ -5,11 +5,12 @@ import {
   type Sentences,
   VALUE_UNBLOCK_SENTENCES,
 } from '@surae/shared';
+import type { Bounded } from '../agreement/bounds.ts';
 import { requireRange } from '../check.ts';
 import type { Verdict } from '../raises/criteria/finding.ts';
 import type { Side } from '../trace.ts';
 import { boundedDifference, type LogRatio, logRatio, probabilityBelow } from './log-ratio.ts';
-import type { Bounded, MeasuredValue } from './measured-value.ts';
+import type { MeasuredValue } from './measured-value.ts';
 import type { ComparedReport, PairCircumstances } from './pair.ts';
 import { type PlainLimits, plainVerdict } from './plain-verdict.ts';
 import { type RatioBlock, ratioBlocks } from './ratio-blocks.ts';

@@ -1,9 +1,9 @@
+import type { Bounded } from '../agreement/bounds.ts';
 import { requireRange } from '../check.ts';
 import type { Verdict } from '../raises/criteria/finding.ts';
 import { type Estimate, slopeEstimate } from '../raises/slope-estimate.ts';
 import type { Side } from '../trace.ts';
-import { type DetectableChange, detectableChange } from './detectable-change.ts';
-import type { Bounded } from './measured-value.ts';
+import { changeZone, type DetectableChange } from './change-zone.ts';
 import type { Reliability, ReliabilitySource } from './reliability.ts';
 import type { SetBlock } from './set-blocks.ts';
 import { type IdentityDifference, identityDifferences, type TestIdentity } from './test-identity.ts';
@@ -132,12 +132,12 @@ function sized(
 ): Pick<VisitChange, 'change' | 'ratio' | 'detectable'> {
   const value = after - before;
   if (scale === 'natural') {
-    const detectable = detectableChange(value, standardError);
+    const detectable = changeZone(value, standardError);
     const { at95 } = detectable;
     return { change: { value, low: value - at95, high: value + at95 }, ratio: null, detectable };
   }
   const times = after / before;
-  const detectable = detectableChange(Math.log(times), standardError);
+  const detectable = changeZone(Math.log(times), standardError);
   const reach = Math.exp(detectable.at95);
   const ratio = { value: times, low: times / reach, high: times * reach };
   return { change: { value, low: before * (ratio.low - 1), high: before * (ratio.high - 1) }, ratio, detectable };

@@ -58,6 +58,14 @@ test('two bouts are judged apart', () => {
   ]);
 });
 
+test('two beside a set are not judged by themselves, two alone are', () => {
+  const steps = humps(0.05, 0, 1.2, 2);
+  const later = raises.slice(3).map(({ startS, endS }) => ({ startS: startS + 2, endS: endS + 2 }));
+  const way = (timeS: number): number => (timeS < 6 ? steps(timeS) : humps(0.07, 0, 1.2)(timeS));
+  expect(impossibleBouts([...raises.slice(0, 2), ...later], moving(way), bodyDefaults)).toEqual([]);
+  expect(impossibleBouts(raises.slice(0, 2), moving(way), bodyDefaults)).toEqual([{ fromS: 1, toS: 4.2 }]);
+});
+
 test('no repetitions, no bouts', () => {
   expect(
     impossibleBouts(

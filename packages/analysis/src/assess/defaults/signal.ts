@@ -13,6 +13,13 @@ export const signalDefaults: SignalLimits = {
   gravityShareMost: 1.15,
   // greatest rate at which a foot or trunk turns, without single stray samples [rad/s]: ours, 2000 degrees a second
   turnMostRadps: 35,
+  // share of the samples at a limit of the sensor above which the set is doubtful [-]: ours
+  railShareMost: 0.001,
+  // span over which movement averages out [s], angle [rad] within which gravity keeps to its usual direction, and the
+  // least share of the recording that it does so [-]: ours
+  steadyWindowS: 2,
+  steadyRad: 0.785,
+  steadyShareLeast: 0.5,
   // spread of force or acceleration, in shares of the median, below which nothing moved [-]: ours
   flatShare: 0.001,
   // share of its way that a heel goes above its level at both ends of the recording; less is a turned sign [-]: ours

@@ -18,6 +18,9 @@ export interface BoutOptions {
   readonly mostRiseM: number;
 }
 
+/** Fewer repetitions than these beside a set say too little against themselves [-]; ours. */
+const FEW = 3;
+
 /** What the acceleration alone says of one repetition, without any shape. */
 interface Way {
   /** greatest way above the rests on both sides, and below them [m] */
@@ -77,7 +80,7 @@ function boutsOf<T extends { readonly startS: number; readonly endS: number }>(
  * The acceleration integrated twice from rest to rest knows no shape of a repetition. Who rises from the heel goes up and
  * comes down again, never below the floor and not higher than the foot is long. Who walks on the spot goes up and down
  * between two rests, who bends the knees below both, by more than toes could lift him. The median over a bout decides,
- * and only where the body accelerates more than by sway.
+ * unless it is of one or two beside others, and only where the body accelerates more than by sway.
  *
  * @param raises - repetitions as they were found, in time order [s]
  * @param signal - upward acceleration on a regular grid [m/s2]
@@ -92,6 +95,7 @@ export function impossibleBouts(
   options: BoutOptions,
 ): Interval[] {
   return boutsOf(raises, options.boutRestS).flatMap((bout) => {
+    if (bout.length < Math.min(FEW, raises.length)) return [];
     const ways = bout.flatMap(({ startS, endS }, k) => {
       const before = bout[k - 1]?.endS ?? -Infinity;
       const after = bout[k + 1]?.startS ?? Infinity;

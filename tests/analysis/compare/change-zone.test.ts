@@ -1,4 +1,4 @@
-import { detectableChange, InputError } from '@surae/analysis';
+import { changeZone, InputError } from '@surae/analysis';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import '../../support/close.ts';
@@ -18,7 +18,7 @@ describe('detectable change at 95 % from a standard error (Weir 2005)', () => {
     // Weir 2005, data set A: standard error 7.5569
     [7.5569, 20.947, 0.0005],
   ])('%d gives %d', (standardError, expected, within) => {
-    expect([detectableChange(0, standardError).at95]).toBeCloseToEach([expected], { rtol: 0, atol: within });
+    expect([changeZone(0, standardError).at95]).toBeCloseToEach([expected], { rtol: 0, atol: within });
   });
 
   test('Rhodes 2022: the limits of agreement imply errors of 150 to 200 N, far from a change of 35 N', () => {
@@ -28,31 +28,31 @@ describe('detectable change at 95 % from a standard error (Weir 2005)', () => {
     ]) {
       const standardError = (high - low) / 2 / 1.96 / Math.SQRT2;
       expect([standardError]).toBeCloseToEach([expected], { rtol: 0, atol: 0.1 });
-      expect(detectableChange(35, standardError).zone).toBe('cannot-tell');
+      expect(changeZone(35, standardError).zone).toBe('cannot-tell');
     }
   });
 
   test('half the limits of agreement of 6.25 is an error of 2.25, and a change of 6.25 again', () => {
     const standardError = 6.25 / 1.96 / Math.SQRT2;
     expect([standardError]).toBeCloseToEach([2.25], { rtol: 0, atol: 0.005 });
-    expect([detectableChange(0, standardError).at95]).toBeCloseToEach([6.25], { rtol: 1e-12, atol: 0 });
+    expect([changeZone(0, standardError).at95]).toBeCloseToEach([6.25], { rtol: 1e-12, atol: 0 });
   });
 
   test('worked case: 19 to 24 repetitions with 2.25 lies between 4.1 and 6.2, with 6.7 below both', () => {
-    const published = detectableChange(5, 2.25);
+    const published = changeZone(5, 2.25);
     expect([published.at80, published.at95]).toBeCloseToEach([4.1, 6.2], { rtol: 0, atol: 0.05 });
     expect(published.zone).toBe('possible');
-    expect(detectableChange(5, 6.7).zone).toBe('cannot-tell');
+    expect(changeZone(5, 6.7).zone).toBe('cannot-tell');
   });
 
   test('worked case: 75 N more with 42.6 N cannot be told', () => {
-    expect(detectableChange(75, 42.6).zone).toBe('cannot-tell');
+    expect(changeZone(75, 42.6).zone).toBe('cannot-tell');
   });
 });
 
 test('reliable change index, Jacobson & Truax 1991: sd 7.5, r 0.80, 47.5 to 32.5 is -3.162', () => {
   const standardError = 7.5 * Math.sqrt(1 - 0.8);
-  const found = detectableChange(32.5 - 47.5, standardError);
+  const found = changeZone(32.5 - 47.5, standardError);
   expect([standardError, found.index, found.at95]).toBeCloseToEach([3.3541, -3.1623, 9.297], { rtol: 0, atol: 0.0005 });
   expect(found.zone).toBe('likely-real');
 });
@@ -62,7 +62,7 @@ test('the verdicts by detectable change and by reliable change agree', () => {
   const reliability = fc.double({ min: 0, max: 0.99, noNaN: true });
   fc.assert(
     fc.property(fc.double({ min: -1e3, max: 1e3, noNaN: true }), positive, reliability, (change, sd, r) => {
-      const found = detectableChange(change, sd * Math.sqrt(1 - r));
+      const found = changeZone(change, sd * Math.sqrt(1 - r));
       // the index by its own formula, sqrt(2 (SD sqrt(1 - r))^2), and not by ours
       const index = change / Math.sqrt(2 * (sd * Math.sqrt(1 - r)) ** 2);
       fc.pre(Math.abs(Math.abs(index) - 1.96) > 1e-9 && Math.abs(Math.abs(index) - 1.28) > 1e-9);
@@ -76,14 +76,14 @@ test('the verdicts by detectable change and by reliable change agree', () => {
 
 test('a change down is judged like one up, and no change cannot be told', () => {
   for (const change of [7, 5, 3]) {
-    expect(detectableChange(-change, 2.25).zone).toBe(detectableChange(change, 2.25).zone);
+    expect(changeZone(-change, 2.25).zone).toBe(changeZone(change, 2.25).zone);
   }
-  expect(detectableChange(0, 2.25)).toMatchObject({ index: 0, zone: 'cannot-tell' });
+  expect(changeZone(0, 2.25)).toMatchObject({ index: 0, zone: 'cannot-tell' });
 });
 
 test('without an error there is no detectable change', () => {
   for (const standardError of [0, -1, Number.NaN]) {
-    expect(() => detectableChange(5, standardError)).toThrow(InputError);
+    expect(() => changeZone(5, standardError)).toThrow(InputError);
   }
-  expect(() => detectableChange(Number.NaN, 2)).toThrow(InputError);
+  expect(() => changeZone(Number.NaN, 2)).toThrow(InputError);
 });

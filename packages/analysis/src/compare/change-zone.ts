@@ -35,7 +35,7 @@ export interface DetectableChange {
  *
  * Source: Weir (2005), J Strength Cond Res 19:231; Jacobson & Truax (1991), J Consult Clin Psychol 59:12
  */
-export function detectableChange(change: number, standardError: number): DetectableChange {
+export function changeZone(change: number, standardError: number): DetectableChange {
   requireRange(change, true, 'change', 'a finite number');
   requireRange(standardError, standardError > 0, 'standardError', '> 0');
   const ofDifference = Math.SQRT2 * standardError;
