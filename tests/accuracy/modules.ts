@@ -147,11 +147,12 @@ interface PullsModule {
 }
 
 interface PullGoalsModule {
-  readonly missedPullGoals: (
+  readonly missedPullGoals: (level: Simulation.Level, sampleRateHz: number, summary: PullSummary) => string[];
+  readonly lostPullGround: (
     level: Simulation.Level,
     sampleRateHz: number,
     summary: PullSummary,
-    slack?: number,
+    slack: number,
   ) => string[];
 }
 
@@ -166,4 +167,6 @@ export const { pooledP95, topLimitS } = (await import(/* @vite-ignore */ beside(
 export const { PullFigures, byAnalysis, measurePulls } = (await import(
   /* @vite-ignore */ beside('pulls-measure.mjs')
 )) as PullsModule;
-export const { missedPullGoals } = (await import(/* @vite-ignore */ beside('pulls-goals.mjs'))) as PullGoalsModule;
+export const { lostPullGround, missedPullGoals } = (await import(
+  /* @vite-ignore */ beside('pulls-goals.mjs')
+)) as PullGoalsModule;

@@ -51,9 +51,12 @@ function withoutGross(
   rule: MeasureRule,
 ): Float64Array {
   const held = samples.slice(span.from, span.to);
-  const middle = runningMedian(held, Math.max(1, Math.round(rule.grossWindowS * sampleRateHz * 0.5)));
+  const half = Math.max(1, Math.round(rule.grossWindowS * sampleRateHz * 0.5));
+  const middle = runningMedian(held, half);
   const start = samples.slice();
   held.forEach((value, i) => {
+    // at the ends the window is cut off, and the force still rises or falls
+    if (i < half || i >= held.length - half) return;
     if (Math.abs(value - middle[i]) > noise + rule.grossShare * middle[i]) start[span.from + i] = middle[i];
   });
   return start;
