@@ -30,6 +30,16 @@ test('what the sensor cannot see is named, never passed over', () => {
   expect(text).toContain('Why the test ended was not recorded');
 });
 
+test('what the protocol does not ask for is no lack of the sensor', () => {
+  const outcome = handMadeOutcome(heightsMm);
+  const repetitions = outcome.report.repetitions.map((one) => ({
+    ...one,
+    criteria: { ...one.criteria, lean: { ...one.criteria.lean, reason: 'not-asked' as const } },
+  }));
+  const text = reportText({ ...outcome, report: { ...outcome.report, repetitions } }, screen).join('\n');
+  expect(text.replace(/\s+/g, ' ')).toContain('not observed knee, hands');
+});
+
 test('issues stand with their place, and a column that was not used is said', () => {
   const text = reportText(handMadeOutcome(heightsMm), screen).join('\n').replace(/\s+/g, ' ');
   expect(text).toContain('take care 3.2 to 3.5 s: Samples are missing here');

@@ -92,8 +92,13 @@ function fatigueWords({ measures: { fatigue, firstThreeHeightM, lastThreeHeightM
   return words.join('; ');
 }
 
+/** What no repetition shows though the protocol asks for it; what it does not ask for is no lack of the sensor. */
 function notObservedWords({ repetitions }: Report): string {
-  return CRITERION_IDS.filter((id) => repetitions.every(({ criteria }) => criteria[id].result === 'not_observed'))
+  return CRITERION_IDS.filter(
+    (id) =>
+      repetitions.every(({ criteria }) => criteria[id].result === 'not_observed') &&
+      repetitions.some(({ criteria }) => criteria[id].reason !== 'not-asked'),
+  )
     .map((id) => CRITERION_NAMES[id].text)
     .join(', ');
 }

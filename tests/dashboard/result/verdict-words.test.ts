@@ -86,3 +86,14 @@ test('nothing is said of an empty set, or of one in which everything was observe
   expect(unseenWords([])).toBeUndefined();
   expect(unseenWords([repetition('yes', {})])).toBeUndefined();
 });
+
+test('what the protocol does not ask for is no lack of the sensor', () => {
+  const notAsked: CriterionFinding = { ...unseen, reason: 'not-asked' };
+  const set = [
+    repetition('yes', { tempo: notAsked, knee: unseen }),
+    repetition('yes', { tempo: notAsked, knee: unseen }),
+  ];
+  expect(unseenWords(set)).toContain('knee');
+  expect(unseenWords(set)).not.toContain('tempo');
+  expect(unseenHere(repetition('yes', { tempo: notAsked }), [...set, repetition('yes', {})])).toBeUndefined();
+});

@@ -65,10 +65,12 @@ export function verdictWords(repetition: AssessedRepetition): string {
   return reasons === '' ? verdict : fill(REPETITION_WORDS['with-reasons'], { verdict, reasons });
 }
 
-/** Criteria that were observed on no repetition of a set. */
+/** Criteria that were observed on no repetition of a set though its protocol asks for them. */
 function unseenThroughout(repetitions: readonly AssessedRepetition[]): CriterionId[] {
-  return CRITERION_IDS.filter((id) =>
-    repetitions.every((one) => those(one, ({ result }) => result === 'not_observed').includes(id)),
+  return CRITERION_IDS.filter(
+    (id) =>
+      repetitions.every((one) => those(one, ({ result }) => result === 'not_observed').includes(id)) &&
+      repetitions.some((one) => those(one, ({ reason }) => reason !== 'not-asked').includes(id)),
   );
 }
 
@@ -85,6 +87,8 @@ export function unseenHere(
   repetitions: readonly AssessedRepetition[],
 ): string | undefined {
   const throughout = unseenThroughout(repetitions);
-  const here = those(repetition, ({ result }) => result === 'not_observed').filter((id) => !throughout.includes(id));
+  const here = those(repetition, ({ result, reason }) => result === 'not_observed' && reason !== 'not-asked').filter(
+    (id) => !throughout.includes(id),
+  );
   return here.length === 0 ? undefined : fill(REPETITION_WORDS.unseen, { what: names(here) });
 }
