@@ -1,17 +1,4 @@
-/** 95 % of a normal distribution lies within this many standard uncertainties. */
-const twoSided95 = 1.959963984540054;
-
-function quantile(values, share) {
-  if (values.length === 0) return undefined;
-  const sorted = Float64Array.from(values).sort();
-  const place = share * (sorted.length - 1);
-  const low = Math.floor(place);
-  return sorted[low] + (place - low) * ((sorted[low + 1] ?? sorted[low]) - sorted[low]);
-}
-
-function mean(values) {
-  return values.length === 0 ? undefined : values.reduce((sum, value) => sum + value, 0) / values.length;
-}
+import { mean, quantile, twoSided95 } from './statistics.mjs';
 
 function rootMeanSquare(values) {
   const square = mean(values.map((value) => value * value));

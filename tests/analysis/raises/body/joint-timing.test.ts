@@ -69,7 +69,13 @@ function agreed(shiftS = 0): Agreed[] {
 
 const single = truth.map(() => ({ riseM: 0.045, uncertaintyM: 0.004 }));
 
-function fit(skew: number, noise: number, list = agreed(), shiftS = 0, absent: readonly [number, number] = [0, 0]) {
+function timesFound(
+  skew: number,
+  noise: number,
+  list = agreed(),
+  shiftS = 0,
+  absent: readonly [number, number] = [0, 0],
+) {
   const samples = acceleration(skew, noise);
   const present = new Uint8Array(samples.length).fill(1).fill(0, ...absent);
   const signal = {
@@ -86,7 +92,7 @@ function fit(skew: number, noise: number, list = agreed(), shiftS = 0, absent: r
 
 test('without noise the times are found wherever paths had them, and the rises too', () => {
   for (const skew of [-0.15, 0, 0.15]) {
-    const { repetitions, rises } = fit(skew, 0);
+    const { repetitions, rises } = timesFound(skew, 0);
     truth.forEach((one, k) => {
       expect(Math.abs(repetitions[k].topS - topOf(one))).toBeLessThan(0.006);
       expect(Math.abs(repetitions[k].startS - one.startS)).toBeLessThan(0.03);
@@ -96,20 +102,20 @@ test('without noise the times are found wherever paths had them, and the rises t
 });
 
 test('in noise the uncertainty says how far the tops are off', () => {
-  const { repetitions } = fit(0.1, 0.08);
+  const { repetitions } = timesFound(0.1, 0.08);
   const errors = truth.map((one, k) => repetitions[k].topS - topOf(one));
   const scores = errors.map((error, k) => error / repetitions[k].topSpreadS);
   expect(Math.max(...errors.map(Math.abs))).toBeLessThan(0.06);
   expect(Math.max(...scores.map(Math.abs))).toBeLessThan(3.5);
-  const quiet = fit(0.1, 0.02).repetitions;
+  const quiet = timesFound(0.1, 0.02).repetitions;
   repetitions.forEach((one, k) => {
     expect(one.topSpreadS).toBeGreaterThan(quiet[k].topSpreadS);
   });
 });
 
 test('a recording that begins later has all its times later by as much', () => {
-  const now = fit(0.1, 0.05);
-  const later = fit(0.1, 0.05, agreed(1000), 1000);
+  const now = timesFound(0.1, 0.05);
+  const later = timesFound(0.1, 0.05, agreed(1000), 1000);
   now.repetitions.forEach((one, k) => {
     expect(later.repetitions[k].startS - one.startS).toBeCloseTo(1000, 6);
     expect(later.repetitions[k].topS - one.topS).toBeCloseTo(1000, 6);
@@ -120,9 +126,9 @@ test('a recording that begins later has all its times later by as much', () => {
 
 test('a repetition without samples is placed by the rest of the set, less surely', () => {
   const sure = agreed().map((one) => ({ ...one, topSpreadS: 0 }));
-  const whole = fit(0.1, 0.03, sure).repetitions[4];
+  const whole = timesFound(0.1, 0.03, sure).repetitions[4];
   const gap = Math.round(20 * topOf(truth[4]));
-  const holed = fit(0.1, 0.03, sure, 0, [gap - 18, gap + 16]).repetitions[4];
+  const holed = timesFound(0.1, 0.03, sure, 0, [gap - 18, gap + 16]).repetitions[4];
   expect(Math.abs(holed.topS - topOf(truth[4]))).toBeLessThan(0.12);
   expect(holed.topSpreadS).toBeGreaterThan(3 * whole.topSpreadS);
   expect(Math.abs(holed.topS - topOf(truth[4]))).toBeLessThan(3 * holed.topSpreadS);
@@ -130,7 +136,7 @@ test('a repetition without samples is placed by the rest of the set, less surely
 
 test('what dips at the top or is seldom seen keeps its times and rise', () => {
   const list = agreed().map((one, k) => (k === 3 ? { ...one, dipShare: 0.9 } : k === 8 ? { ...one, share: 0.1 } : one));
-  const { repetitions, rises } = fit(0, 0.02, list);
+  const { repetitions, rises } = timesFound(0, 0.02, list);
   for (const k of [3, 8]) {
     expect(repetitions[k]).toEqual(list[k]);
     expect(rises[k]).toEqual(single[k]);
@@ -139,7 +145,7 @@ test('what dips at the top or is seldom seen keeps its times and rise', () => {
 });
 
 test('what paths disagree on stays uncertain', () => {
-  const wide = fit(
+  const wide = timesFound(
     0,
     0.02,
     agreed().map((one) => ({ ...one, topSpreadS: 0.2, ownSpreadM: 0.02 })),
@@ -149,5 +155,5 @@ test('what paths disagree on stays uncertain', () => {
 });
 
 test('an empty set stays empty', () => {
-  expect(fit(0, 0.02, []).repetitions).toEqual([]);
+  expect(timesFound(0, 0.02, []).repetitions).toEqual([]);
 });
