@@ -133,10 +133,7 @@ const anyTold = (side: Side) =>
     placement: mostly(sound.placement, fc.constantFrom('foot', 'trunk')),
     kind: mostly(sound.kind, fc.constantFrom('heel-height', 'body-rise')),
     fingerprint: mostly('one', fc.constantFrom('one', 'another')),
-    endClass: mostly(
-      'capacity',
-      fc.constantFrom('tolerance', 'incomplete', 'censored', 'probe', 'unknown'),
-    ),
+    endClass: mostly('capacity', fc.constantFrom('tolerance', 'incomplete', 'censored', 'probe', 'unknown')),
     endReason: mostly<ComparedReport['end']['reasonGiven']>(
       'fatigue',
       fc.constantFrom('pain', 'cap', 'technical', 'safety', 'other-stop', 'fixed-count-done', null),
