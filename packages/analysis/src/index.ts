@@ -60,7 +60,7 @@ export {
   type IrritabilityInput,
   irritabilityOf,
 } from './compare/irritability.ts';
-export { boundedDifference, type LogRatio, logRatio, probabilityBelow } from './compare/log-ratio.ts';
+export { boundedDifference, boundedRatio, type LogRatio, logRatio, probabilityBelow } from './compare/log-ratio.ts';
 export type { MeasuredValue } from './compare/measured-value.ts';
 export {
   type PainFinding,
@@ -78,6 +78,7 @@ export {
   ratioBlocks,
   restsOnConfirmedInjury,
 } from './compare/ratio-blocks.ts';
+export { type OwnRatioError, ownRatioError, type RatioError, ratioErrorOf } from './compare/ratio-error.ts';
 export {
   type NoReference,
   type NoReferenceReason,
