@@ -78,10 +78,16 @@ export {
   painFinding,
   type SetPain,
 } from './compare/pain-and-capacity.ts';
-export type { ComparedReport, PairCircumstances } from './compare/pair.ts';
+export type { ComparedReport, EarlierInjury, PairCircumstances } from './compare/pair.ts';
 export { type PlainLimits, plainVerdict } from './compare/plain-verdict.ts';
 export { publishedErrors } from './compare/published-errors.ts';
-export { RATIO_BLOCKS, type RatioBlock, ratioBlocks } from './compare/ratio-blocks.ts';
+export {
+  circumstanceBlocks,
+  RATIO_BLOCKS,
+  type RatioBlock,
+  ratioBlocks,
+  restsOnConfirmedInjury,
+} from './compare/ratio-blocks.ts';
 export {
   type NoReference,
   type NoReferenceReason,

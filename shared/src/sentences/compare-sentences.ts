@@ -19,7 +19,10 @@ export const RATIO_BLOCK_SENTENCES = sentences('ratio-block', {
   'short-rest': 'The rest between the legs was shorter than two minutes.',
   'rest-not-recorded': 'The rest between the legs was not recorded.',
   'order-not-recorded': 'Which leg came first was not recorded.',
-  'earlier-injury': 'The leg to compare with had surgery, a rupture, a fracture or a tear before.',
+  'earlier-injury':
+    'The leg to compare with had surgery, a rupture, a fracture or a tear within twelve months, or it is not known when.',
+  'earlier-injury-not-confirmed':
+    'The leg to compare with had surgery, a rupture, a fracture or a tear over twelve months ago, and no clinician confirmed it.',
   'earlier-injury-not-asked':
     'Earlier surgery, rupture, fracture or tear of the leg to compare with was not asked about.',
   'signal-not-usable': 'The recording of a leg is doubtful, lost too many samples, or holds no repetition.',
@@ -62,7 +65,10 @@ export const RATIO_UNBLOCK_SENTENCES = sentences('ratio-unblock', {
   'short-rest': 'Test again with two minutes of rest between the legs.',
   'rest-not-recorded': 'Record the rest between the legs.',
   'order-not-recorded': 'Record which leg was tested first.',
-  'earlier-injury': 'Nothing lifts this: follow each leg against its own earlier tests and against a reference.',
+  'earlier-injury':
+    'Record when it was. Until twelve months have passed, follow each leg against its own earlier tests and a reference.',
+  'earlier-injury-not-confirmed':
+    'A clinician may confirm that the leg can be compared with; a caution then goes with the ratio.',
   'earlier-injury-not-asked': 'Ask about earlier surgery, rupture, fracture or tear of the leg to compare with.',
   'signal-not-usable': 'Record again with a sound signal and at least one repetition.',
   'side-uncertain': 'Confirm which leg each recording belongs to.',
@@ -101,6 +107,8 @@ export const VALUE_UNBLOCK_SENTENCES = sentences('value-unblock', {
 export const COMPARE_CAUTION_SENTENCES = sentences('compare-caution', {
   'other-side-may-be-low': 'The other leg may be low too.',
   'interval-holds-equal': 'Equal legs are within the interval.',
+  'earlier-injury-confirmed':
+    'The leg to compare with had surgery, a rupture, a fracture or a tear over twelve months ago: it may not show what is usual.',
   'one-sided-sport': 'A sport that loads one leg more can make the legs differ without harm.',
   'leg-length-raise': 'A raise for leg length can make the legs differ.',
   'under-18': 'Under 18 years the legs may differ while growing.',

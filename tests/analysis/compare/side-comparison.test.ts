@@ -272,6 +272,19 @@ test('each reason comes with what would lift it', () => {
   ]);
 });
 
+test('a leg with an earlier injury that a clinician confirmed is compared with, and the ratio says so', () => {
+  const reports = { left: report('left', 27), right: report('right', 19) };
+  const values = { left: reps(27), right: reps(19) };
+  const compared = (left: PairCircumstances['earlierInjury']['left']) =>
+    compareSets(reports, values, { ...rightSore, earlierInjury: { left, right: true } }, plain, rules);
+  expect(ratioOf(compared({ monthsAgo: 24, confirmed: true })).cautions).toEqual([
+    'other-side-may-be-low',
+    'earlier-injury-confirmed',
+  ]);
+  expect(ratioOf(compared(false)).cautions).toEqual(['other-side-may-be-low']);
+  expect(codesOf(compared({ monthsAgo: 24, confirmed: null }))).toEqual(['earlier-injury-not-confirmed']);
+});
+
 test('a rest that is no number is not known', () => {
   const found = compareSets(
     { left: report('left', 27), right: report('right', 19) },

@@ -13,7 +13,7 @@ import { boundedDifference, type LogRatio, logRatio, probabilityBelow } from './
 import type { MeasuredValue } from './measured-value.ts';
 import type { ComparedReport, PairCircumstances } from './pair.ts';
 import { type PlainLimits, plainVerdict } from './plain-verdict.ts';
-import { type RatioBlock, ratioBlocks } from './ratio-blocks.ts';
+import { type RatioBlock, ratioBlocks, restsOnConfirmedInjury } from './ratio-blocks.ts';
 import { type SideCaution, type SideCircumstances, sideCautions } from './side-cautions.ts';
 import { isUsable, type ValueBlock, valueBlocks } from './value-blocks.ts';
 
@@ -177,5 +177,6 @@ export function compareSets(
   rules: RatioRules,
 ): SideComparison {
   const blocks = ratioBlocks(reports.left, reports.right, pair);
-  return compareValues(values, blocks, ratioDirection(pair.sore), circumstances, rules);
+  const known = { ...circumstances, confirmedInjury: restsOnConfirmedInjury(pair) };
+  return compareValues(values, blocks, ratioDirection(pair.sore), known, rules);
 }
