@@ -44,7 +44,11 @@ export {
   VALUE_BLOCK_SENTENCES,
   VALUE_UNBLOCK_SENTENCES,
 } from './sentences/compare-sentences.ts';
-export { FINDING_INPUT_NAMES, LEG_COMPARISON_SENTENCES } from './sentences/leg-sentences.ts';
+export {
+  FINDING_INPUT_NAMES,
+  LEG_COMPARISON_SENTENCES,
+  REFERENCE_CAUTION_SENTENCES,
+} from './sentences/leg-sentences.ts';
 export { END_CHOICES, ENDING_WORDS, REDO_REASONS, STOP_STEPS } from './sentences/screens/ending-words.ts';
 export { FRAME_WORDS, START_WORDS, STEP_WORDS } from './sentences/screens/frame-words.ts';
 export { REST_WORDS } from './sentences/screens/rest-words.ts';

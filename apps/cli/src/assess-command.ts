@@ -46,7 +46,7 @@ export async function assessCommand(args: AssessArguments, io: Io): Promise<numb
     if (args.output.kind === 'text') summaries.push(setSummary(outcome));
   }
   if (io.watched) io.writeError('\r\u001b[K');
-  const comparisons = comparisonsOf(sets, given.own, settings.settings.judging);
+  const comparisons = comparisonsOf(sets, given, settings.settings.judging);
   if (args.output.kind === 'json') for (const one of comparisons) io.writeOut(`${comparisonLine(one)}\n`);
   if (csv !== undefined) {
     io.writeOut(`${csv.write(compares ? comparisonTables(comparisons) : []).join('\n')}\n`);

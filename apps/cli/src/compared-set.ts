@@ -54,7 +54,10 @@ export function legFacts({ told }: ComparedSet): LegFacts {
   const pains = [told.provoked_pain, told.pain_peak].filter((pain) => pain !== null);
   return {
     sore: told.symptomatic === null ? null : told.symptomatic !== 'none',
-    earlierInjury: told.earlier_injury,
+    earlierInjury:
+      told.earlier_injury === true
+        ? { monthsAgo: told.injury_months, confirmed: told.injury_confirmed }
+        : told.earlier_injury,
     exertion: told.exertion,
     painBefore: told.pain_before,
     painPeak: told.pain_peak,

@@ -9,7 +9,7 @@ import {
   LEG_COMPARISON_SENTENCES,
 } from '@surae/shared';
 import type { ComparedSet } from './compared-set.ts';
-import { differenceWords, type Remark, remarksOf } from './comparison-views.ts';
+import { differenceWords, groupWords, type Remark, remarksOf } from './comparison-views.ts';
 import type { Comparison, LegsComparison, VariedLegs, VisitsComparison } from './comparisons.ts';
 import type { Io } from './io.ts';
 import { countWithBounds, plain, withBounds } from './readable-number.ts';
@@ -93,9 +93,29 @@ function legLines(side: Side, set: ComparedSet | null, finding: LegFinding | nul
     ['  effort', `${plainAnswer(effort.good)}: ${within(EFFORT_SENTENCES[effort.reason].text)}.${inputs(effort)}`],
     ['  pain', painWords(finding)],
     ['  irritability', irritabilityWords(finding)],
-    ...remarks
-      .filter(({ about, side: of }) => (about === 'reference' || about === 'no-reference') && of === side)
-      .map(({ sentence }): Line => ['  reference', sentence]),
+    ['  reference', wordsAbout(remarks, 'no-reference', side)],
+  ];
+}
+
+/** Every published group once, with where each leg lies against it. */
+function referenceLines({ findings }: LegsComparison['found']): Line[] {
+  const beside = (['left', 'right'] as const).flatMap((side) => {
+    const reference = findings[side]?.reference;
+    return reference?.kind === 'references' ? reference.references.map((one) => ({ side, one })) : [];
+  });
+  const ids = [...new Set(beside.map(({ one }) => one.entry.id))];
+  const lines = ids.map((id): Line => {
+    const of = beside.filter(({ one }) => one.entry.id === id);
+    const places = of.flatMap(({ side, one }) => (one.place === null ? [] : [`${side} ${one.place}`]));
+    return ['reference', `${places.join(', ')}: ${groupWords(of[0]!.one)}`];
+  });
+  const also = (['left', 'right'] as const).map((side) => findings[side]?.reference);
+  const disagree = also.some((one) => one?.kind === 'references' && one.disagree);
+  const noSex = also.some((one) => one?.kind === 'references' && one.missing.includes('sex'));
+  return [
+    ...lines,
+    ['', disagree ? LEG_COMPARISON_SENTENCES['references-disagree'].text : ''],
+    ['', noSex ? LEG_COMPARISON_SENTENCES['sex-not-known'].text : ''],
   ];
 }
 
@@ -159,6 +179,7 @@ function legsLines(comparison: LegsComparison): Line[] {
     ...legLines('left', group.legs.left, found.findings.left, remarks),
     ...legLines('right', group.legs.right, found.findings.right, remarks),
     ...comparedLines(comparison, remarks),
+    ...referenceLines(found),
     ...variedLines(comparison.varied),
   ];
 }

@@ -1,12 +1,14 @@
-import type { LegFinding, Reliability, ReliabilitySource, Side, SinceVisit } from '@surae/analysis';
+import type { LegFinding, ReferenceBeside, Reliability, ReliabilitySource, Side, SinceVisit } from '@surae/analysis';
 import {
   CHANGE_ZONE_SENTENCES,
   COMPARE_CAUTION_SENTENCES,
   COMPARE_SENTENCES,
+  type EvidenceMark,
   LEG_COMPARISON_SENTENCES,
   NO_CHANGE_SENTENCES,
   NO_REFERENCE_SENTENCES,
   RATIO_BLOCK_SENTENCES,
+  REFERENCE_CAUTION_SENTENCES,
   type Sentences,
   VALUE_BLOCK_SENTENCES,
 } from '@surae/shared';
@@ -184,21 +186,30 @@ function named({ standardError, source }: Reliability): string {
   return `error ${Number(standardError.toPrecision(3))} (${source.citation})`;
 }
 
+const MARK_WORDS: Readonly<Record<EvidenceMark, string>> = {
+  read: '',
+  'second-hand': '; second-hand',
+  'from-memory': '; from memory, not checked against the paper',
+  'common-practice': '; common practice, no source',
+  computed: '; computed',
+};
+
+/** A published group: what it did, who and how many they were, how they were tested, and who says so. */
+export function groupWords({ entry, cautions }: ReferenceBeside): string {
+  const { group, statistic, value, source, mark, remark, protocols } = entry;
+  const who = group.sex === 'all' ? 'women and men' : group.sex;
+  const until = group.ageBelow > 100 ? 'and over' : `to ${group.ageBelow - 1}`;
+  const people = group.people === null ? '' : `${group.people} `;
+  const minds = cautions.map((one) => ` ${REFERENCE_CAUTION_SENTENCES[one].text}`);
+  return `${statistic} ${value} of ${people}${who} of ${group.ageFrom} ${until}, tested by ${protocols.join(', ')} (${source}${MARK_WORDS[mark]}). ${remark}${minds.join('')}`;
+}
+
 function referenceRemarks(side: Side, { reference }: LegFinding): Remark[] {
   if (reference.kind === 'none') return said('no-reference', side, reference.reasons, NO_REFERENCE_SENTENCES);
-  const groups = reference.references.map(({ entry, place, cautions }): Remark => {
-    const { group, statistic, value, source, mark, remark, id } = entry;
-    const who = group.sex === 'all' ? 'women and men' : group.sex;
-    const until = group.ageBelow > 100 ? 'and over' : `to ${group.ageBelow - 1}`;
-    const memory = mark === 'read' ? '' : mark === 'second-hand' ? ', as quoted elsewhere' : `, ${mark}`;
-    const where = place === null ? '' : place === 'at' ? `at the ${statistic}: ` : `${place} the ${statistic}: `;
-    const minds = cautions.map((one) =>
-      one === 'body-mass-index-not-known'
-        ? ' The body mass index is not known.'
-        : ' The body mass index is above that of the group.',
-    );
-    const sentence = `${where}${statistic} ${value} of ${who} of ${group.ageFrom} ${until}, tested by ${entry.protocols.join(', ')} (${source}${memory}). ${remark}${minds.join('')}`;
-    return { about: 'reference', side, since: null, code: id, sentence, unblock: null };
+  const groups = reference.references.map((beside): Remark => {
+    const where = beside.place === null ? '' : `${beside.place} the ${beside.entry.statistic}: `;
+    const sentence = where + groupWords(beside);
+    return { about: 'reference', side, since: null, code: beside.entry.id, sentence, unblock: null };
   });
   const also = [
     ...(reference.disagree ? (['references-disagree'] as const) : []),
@@ -286,5 +297,10 @@ function visitsRemarks({ group, found }: VisitsComparison): Remark[] {
 
 /** Everything that is said with a comparison beside its figures, in the order in which it is shown. */
 export function remarksOf(comparison: Comparison): Remark[] {
-  return comparison.kind === 'legs' ? legsRemarks(comparison) : visitsRemarks(comparison);
+  const { ownNote: sentence } = comparison;
+  const own = { about: 'own-reliability', side: null, since: null, code: 'own-reliability', unblock: null } as const;
+  return [
+    ...(comparison.kind === 'legs' ? legsRemarks(comparison) : visitsRemarks(comparison)),
+    ...(sentence === '' ? [] : [{ ...own, sentence }]),
+  ];
 }

@@ -14,6 +14,7 @@ import {
 } from '@surae/analysis';
 import { type ComparedSet, legFacts, personFacts } from './compared-set.ts';
 import { type LegGroup, legGroups, type VisitGroup, visitGroups } from './comparison-groups.ts';
+import type { GivenReliability } from './own-reliability.ts';
 
 /** Both legs of a person on one visit. */
 export interface LegsComparison {
@@ -22,6 +23,8 @@ export interface LegsComparison {
   readonly found: LegsOfVisit;
   /** the same under other values of one parameter; null where that was not asked for or a leg has no set */
   readonly varied: VariedLegs | null;
+  /** what is said about the clinic's own error; empty where none was given */
+  readonly ownNote: string;
 }
 
 /** Both legs under one value of a parameter. */
@@ -46,6 +49,7 @@ export interface VisitsComparison {
   /** the sets in the order of the visits of the course */
   readonly ordered: readonly ComparedSet[];
   readonly found: LegCourse;
+  readonly ownNote: string;
 }
 
 export type Comparison = LegsComparison | VisitsComparison;
@@ -117,17 +121,18 @@ function variedLegs(group: VisitGroup, own: OwnReliabilities, judging: JudgingSe
 }
 
 /** Both legs of one visit compared. */
-export function compareLegs(group: VisitGroup, own: OwnReliabilities, judging: JudgingSettings): LegsComparison {
+export function compareLegs(group: VisitGroup, given: GivenReliability, judging: JudgingSettings): LegsComparison {
   return {
     kind: 'legs',
     group,
-    found: foundLegs(group, own, judging),
-    varied: variedLegs(group, own, judging),
+    found: foundLegs(group, given.own, judging),
+    varied: variedLegs(group, given.own, judging),
+    ownNote: given.note,
   };
 }
 
 /** One leg over its visits compared. */
-export function compareVisits(group: LegGroup, own: OwnReliabilities): VisitsComparison {
+export function compareVisits(group: LegGroup, given: GivenReliability): VisitsComparison {
   const days = group.sets.map(({ told }) => told.date);
   const ordered = days.includes(null)
     ? group.sets
@@ -138,17 +143,17 @@ export function compareVisits(group: LegGroup, own: OwnReliabilities): VisitsCom
       leg: testedLeg(set, group.side, { ...set.features, source: set.told.source }),
     }),
   );
-  return { kind: 'visits', group, ordered, found: legOverVisits(visits, own) };
+  return { kind: 'visits', group, ordered, found: legOverVisits(visits, given.own), ownNote: given.note };
 }
 
 /** Every comparison that the sets allow to be asked for: first the legs of each visit, then each leg over its visits. */
 export function comparisonsOf(
   sets: readonly ComparedSet[],
-  own: OwnReliabilities,
+  given: GivenReliability,
   judging: JudgingSettings,
 ): Comparison[] {
   return [
-    ...visitGroups(sets).map((group) => compareLegs(group, own, judging)),
-    ...legGroups(sets).map((group) => compareVisits(group, own)),
+    ...visitGroups(sets).map((group) => compareLegs(group, given, judging)),
+    ...legGroups(sets).map((group) => compareVisits(group, given)),
   ];
 }

@@ -31,7 +31,7 @@ function number(least: number, greatest: number, unit: string, says: string) {
 }
 
 function rating(says: string) {
-  return number(0, 10, 'of 10', says);
+  return number(0, 10, '', says);
 }
 
 function whole(least: number, greatest: number, unit: string, says: string) {
@@ -61,8 +61,8 @@ export const TOLD_COLUMNS = {
     ],
     'why the set ended',
   ),
-  exertion: rating('at the end'),
-  pain_before: rating('before the set'),
+  exertion: rating('exertion at the end'),
+  pain_before: rating('pain before the set'),
   pain_peak: rating('greatest pain during the set'),
   pain_sharp: yesNo('the pain was sharp or tearing'),
   surface: words(['floor', 'incline10', 'step'], 'must be the one of the protocol'),
@@ -71,6 +71,8 @@ export const TOLD_COLUMNS = {
   support: words(['fingertips', 'rail', 'none'], 'what the hands held'),
   symptomatic: words(['none', 'mild', 'dominant'], 'soreness of this leg now'),
   earlier_injury: yesNo('surgery, rupture, fracture, tear of a nerve or the calf of this leg'),
+  injury_months: number(0, 1200, 'months', 'since that injury'),
+  injury_confirmed: yesNo('a clinician confirmed that this leg may be compared with after it'),
   tests_before: whole(0, 1000, 'tests', 'times this leg did this test before'),
   flare: yesNo('the visit fell into a flare of this leg'),
   provoked_by: answers(IRRITABILITY_INPUTS.provokedBy.grades, 'what brings the pain on'),
@@ -83,7 +85,7 @@ export const TOLD_COLUMNS = {
   age_years: number(0, 120, 'years', 'age on the day'),
   birth_year: whole(1900, 2100, '', 'where age_years is empty: the age that is reached for sure'),
   height_cm: number(50, 250, 'cm', 'with body_mass_kg for the body mass index'),
-  pregnant: yesNo('no published group stands beside it'),
+  pregnant: yesNo('then no published group stands beside the result'),
   amputation: yesNo('likewise'),
   nerve_condition: yesNo('likewise'),
   nerve_signs: yesNo('weakness, numbness or foot drop was ticked before the test'),

@@ -38,3 +38,9 @@ export const LEG_COMPARISON_SENTENCES = sentences('leg-comparison', {
   'robust-no': 'The conclusion turns with the criterion.',
   'robust-cannot_tell': 'Whether the conclusion holds under all of these criteria cannot be told.',
 });
+
+/** What about a person may not fit a published group. */
+export const REFERENCE_CAUTION_SENTENCES = sentences('reference-caution', {
+  'body-mass-index-not-known': 'The body mass index is not known.',
+  'body-mass-index-above-group': 'The body mass index is above that of the group.',
+});
