@@ -1,4 +1,4 @@
-import { manifestNumbers } from '@surae/records';
+import { MANIFEST_NUMBERS } from '@surae/shared';
 import { expect, test } from 'vitest';
 import { readArguments } from '../../apps/cli/src/arguments.ts';
 import { helpText } from '../../apps/cli/src/help.ts';
@@ -90,7 +90,7 @@ test('the help names every column of a manifest that is used', () => {
   const source = projectText('apps/cli/src/manifest.ts');
   const used = [...source.matchAll(/'([a-z]+(?:_[a-z]+)+)'/g)].map(([, column]) => column);
   expect(used).toEqual(expect.arrayContaining(['external_mass_kg', 'ankle_angle_deg']));
-  for (const column of [...used, ...Object.keys(manifestNumbers)]) expect(text).toContain(column);
+  for (const column of [...used, ...Object.keys(MANIFEST_NUMBERS)]) expect(text).toContain(column);
 });
 
 test('the help explains every column that tells something, with each word that it takes', () => {

@@ -16,7 +16,7 @@ import { closingLines, reportText, type SetSummary, setSummary } from './report-
 import { type GivenSettings, readSettings, usualSettings } from './settings-file.ts';
 import { wrapped } from './text-lines.ts';
 import { UsageError } from './usage-error.ts';
-import { variedProtocols } from './vary.ts';
+import { variedProtocols } from './varied-protocols.ts';
 import type { WorkItem } from './work-list.ts';
 
 /** Assesses one recording after the other; only one is in memory at a time. */

@@ -9,7 +9,8 @@ import type { GivenSettings } from './settings-file.ts';
 import { toldBy } from './told.ts';
 import { toldProtocol } from './told-protocol.ts';
 import { trialContext } from './trial-context.ts';
-import { type Vary, variedProtocols } from './vary.ts';
+import { variedProtocols } from './varied-protocols.ts';
+import type { Vary } from './vary.ts';
 import type { GivenAbout, WorkItem } from './work-list.ts';
 
 /** A recording that was assessed. */
