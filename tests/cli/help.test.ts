@@ -29,6 +29,7 @@ const VALUES: Readonly<Record<string, string>> = {
   WHAT: 'day',
   PAIR: 'A,B',
   'NAME=V,V,...': 'heightFraction=0.6,0.8',
+  WORDS: 'none,slight,clear',
 };
 
 /** What an option asks for beside it. */
@@ -45,7 +46,7 @@ const NEEDS: Readonly<Record<'assess' | 'simulate' | 'agree', Readonly<Record<st
 test.each([
   ['assess', 12, ['assess', 'a.csv']],
   ['simulate', 7, ['simulate', '--out', 'out']],
-  ['agree', 12, ['agree', 'a.csv']],
+  ['agree', 13, ['agree', 'a.csv']],
 ] as const)('every option that the help of %s explains is taken by the command line', (about, least, start) => {
   const options = explained(about);
   expect(options.length).toBeGreaterThanOrEqual(least);
