@@ -1,5 +1,6 @@
 export type { Column } from './columns/column.ts';
 export { BELOW_SHARES, COUNT_SHARES } from './columns/height-shares.ts';
+export { MANIFEST_NUMBERS, type NumberColumn } from './columns/manifest-numbers.ts';
 export { REPETITION_COLUMNS } from './columns/repetition-columns.ts';
 export { SET_COLUMNS } from './columns/set-columns.ts';
 export type { CriterionEntry, Observability, ObservingPlacement } from './criteria/criterion-entry.ts';
@@ -41,7 +42,9 @@ export {
   COMPARE_SENTENCES,
   NO_CHANGE_SENTENCES,
   NO_REFERENCE_SENTENCES,
+  OWN_RATIO_SENTENCES,
   RATIO_BLOCK_SENTENCES,
+  RATIO_ERROR_SENTENCES,
   RATIO_UNBLOCK_SENTENCES,
   VALUE_BLOCK_SENTENCES,
   VALUE_UNBLOCK_SENTENCES,

@@ -1,4 +1,4 @@
-import { manifestNumbers } from '@surae/records';
+import { MANIFEST_NUMBERS } from '@surae/shared';
 import { expect, test } from 'vitest';
 import { readArguments } from '../../apps/cli/src/arguments.ts';
 import { helpText } from '../../apps/cli/src/help.ts';
@@ -27,6 +27,7 @@ const VALUES: Readonly<Record<string, string>> = {
   LEVEL: 'typical',
   WHAT: 'day',
   PAIR: 'A,B',
+  WORDS: 'none,slight,clear',
 };
 
 /** What an option asks for beside it. */
@@ -43,7 +44,7 @@ const NEEDS: Readonly<Record<'assess' | 'simulate' | 'agree', Readonly<Record<st
 test.each([
   ['assess', 12, ['assess', 'a.csv']],
   ['simulate', 7, ['simulate', '--out', 'out']],
-  ['agree', 12, ['agree', 'a.csv']],
+  ['agree', 13, ['agree', 'a.csv']],
 ] as const)('every option that the help of %s explains is taken by the command line', (about, least, start) => {
   const options = explained(about);
   expect(options.length).toBeGreaterThanOrEqual(least);
@@ -87,7 +88,7 @@ test('the help names every column of a manifest that is used', () => {
   const source = projectText('apps/cli/src/manifest.ts') + projectText('apps/cli/src/trial-context.ts');
   const used = [...source.matchAll(/'([a-z]+(?:_[a-z]+)+)'/g)].map(([, column]) => column);
   expect(used).toEqual(expect.arrayContaining(['external_mass_kg', 'end_reason', 'pain_peak']));
-  for (const column of [...used, ...Object.keys(manifestNumbers)]) expect(text).toContain(column);
+  for (const column of [...used, ...Object.keys(MANIFEST_NUMBERS)]) expect(text).toContain(column);
 });
 
 test('the first page leads to every command and says what this is not', () => {

@@ -154,3 +154,21 @@ test('no line of help is wider than a terminal', async () => {
     expect(memory.out.split('\n').filter((line) => line.length > 80)).toEqual([]);
   }
 });
+
+test('help and a mistyped option answer before anything but data is loaded', () => {
+  const seen = new Set<string>();
+  const loaded = new Set<string>();
+  const follow = (name: string): void => {
+    if (seen.has(name)) return;
+    seen.add(name);
+    const text = readFileSync(`apps/cli/src/${name}`, 'utf8');
+    for (const [, from] of text.matchAll(/^(?:import (?!type\b)|\} )[^;]*from '([^']+)'/gm)) {
+      if (from.startsWith('./')) follow(from.slice(2));
+      else loaded.add(from);
+    }
+  };
+  follow('main.ts');
+  expect(seen).toContain('size-ranges.ts');
+  // the units and distributions that a command needs take a second to load
+  expect([...loaded].filter((from) => !from.startsWith('node:')).sort()).toEqual(['@surae/shared']);
+});

@@ -21,6 +21,7 @@ const UNITS = new Set([
   '/min',
   'min',
   'h',
+  'mo',
   'a',
 ]);
 

@@ -102,7 +102,7 @@ const AGREE = `surae agree TABLE.csv  [options]
 Says how far raters, days or devices agree about the same subjects, and how
 well one test repeats: intraclass correlations, standard error of measurement,
 detectable change, variation, bias and limits of agreement; for words, kappa.
-Every figure has its 95 % interval.
+Every figure has its 95 % interval; a correlation is called by both ends of it.
 
 The table: one row a subject and one column a rater, day or device
   subject,A [mm],B [mm]
@@ -118,6 +118,8 @@ What is compared
   --ratio               differences as ratios, where they grow with the value
   --reach N             standard deviations from the bias to a limit    (1.96)
   --whole-only          refuse a table with an empty cell
+  --order WORDS         words from the lowest to the highest, such as
+                        none,slight,clear: for kappa by steps and by squares
 
 What comes out
   (nothing)             a table to read

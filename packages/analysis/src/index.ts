@@ -7,6 +7,12 @@ export {
 export type { Bounded, Bounds } from './agreement/bounds.ts';
 export type { CountAgreement } from './agreement/count-agreement.ts';
 export type { FTest, Intraclass, IntraclassEstimate, IntraclassForm } from './agreement/intraclass.ts';
+export {
+  INTRACLASS_WORDS,
+  type IntraclassRange,
+  type IntraclassWord,
+  intraclassWords,
+} from './agreement/intraclass-words.ts';
 export { cohenKappa, type Kappa } from './agreement/kappa.ts';
 export type { Limits, Trend } from './agreement/limits-of-agreement.ts';
 export type { MeasurementError } from './agreement/measurement-error.ts';
@@ -14,6 +20,7 @@ export { peopleForError, peopleForIntraclass, peopleForLimits } from './agreemen
 export type { LeftOut, Ratings } from './agreement/ratings.ts';
 export type { Variation } from './agreement/typical-error.ts';
 export type { UsableError } from './agreement/usable-error.ts';
+export { type WeightedKappa, type WordWeights, weightedKappa } from './agreement/weighted-kappa.ts';
 export { assess } from './assess/assess.ts';
 export { assessPulls } from './assess/assess-pulls.ts';
 export { type ColumnValue, columnValue, type NestedValues, nestedValues } from './assess/column-values.ts';
@@ -72,7 +79,22 @@ export {
   type IrritabilityInput,
   irritabilityOf,
 } from './compare/irritability.ts';
-export { boundedDifference, type LogRatio, logRatio, probabilityBelow } from './compare/log-ratio.ts';
+export { type LegFinding, legFinding } from './compare/leg-finding.ts';
+export {
+  type ChangeUnder,
+  type LegCourse,
+  type LegVisit,
+  legOverVisits,
+  type SinceVisit,
+} from './compare/leg-over-visits.ts';
+export { type LegsOfVisit, type LegsUnder, legsOfVisit, type VisitLegs } from './compare/legs-of-visit.ts';
+export {
+  boundedDifference,
+  boundedRatio,
+  type LogRatio,
+  logRatio,
+  probabilityBelow,
+} from './compare/log-ratio.ts';
 export type { MeasuredValue } from './compare/measured-value.ts';
 export {
   type PainFinding,
@@ -81,9 +103,17 @@ export {
   painFinding,
   type SetPain,
 } from './compare/pain-and-capacity.ts';
-export type { ComparedReport, PairCircumstances } from './compare/pair.ts';
+export type { ComparedReport, EarlierInjury, PairCircumstances } from './compare/pair.ts';
 export { type PlainLimits, plainVerdict } from './compare/plain-verdict.ts';
-export { RATIO_BLOCKS, type RatioBlock, ratioBlocks } from './compare/ratio-blocks.ts';
+export { publishedErrors } from './compare/published-errors.ts';
+export {
+  circumstanceBlocks,
+  RATIO_BLOCKS,
+  type RatioBlock,
+  ratioBlocks,
+  restsOnConfirmedInjury,
+} from './compare/ratio-blocks.ts';
+export { type OwnRatioError, ownRatioError, type RatioError, ratioErrorOf } from './compare/ratio-error.ts';
 export {
   type NoReference,
   type NoReferenceReason,
@@ -127,6 +157,7 @@ export {
   type VisitResult,
   type VisitTrend,
 } from './compare/visit-change.ts';
+export type { LegFacts, OwnReliabilities, PersonFacts, TestedLeg } from './compare/visit-facts.ts';
 export {
   type CriteriaVariant,
   robustness,

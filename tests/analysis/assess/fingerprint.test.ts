@@ -8,7 +8,6 @@ import {
   type Protocol,
   PULL_PROTOCOLS,
   type PullParameterName,
-  type PullProtocol,
   SEATED_PULL,
 } from '@surae/shared';
 import { expect, test } from 'vitest';
