@@ -111,6 +111,7 @@ export {
   IRRITABILITY_INPUTS,
   type IrritabilityGrade,
 } from './tables/irritability-grades.ts';
+export { OPTIONAL_TARGETS, type OptionalTarget } from './tables/optional-targets.ts';
 export { REFERENCE_TABLES, type ReferenceEntry } from './tables/reference-tables.ts';
 export { RELIABILITY_TABLES, type ReliabilityEntry } from './tables/reliability-tables.ts';
 export { SAFETY_LIST, SAFETY_LIST_VERSION, type SafetyEntry } from './tables/safety-list.ts';
