@@ -60,6 +60,15 @@ export {
   type IrritabilityInput,
   irritabilityOf,
 } from './compare/irritability.ts';
+export { type LegFinding, legFinding } from './compare/leg-finding.ts';
+export {
+  type ChangeUnder,
+  type LegCourse,
+  type LegVisit,
+  legOverVisits,
+  type SinceVisit,
+} from './compare/leg-over-visits.ts';
+export { type LegsOfVisit, type LegsUnder, legsOfVisit, type VisitLegs } from './compare/legs-of-visit.ts';
 export { boundedDifference, type LogRatio, logRatio, probabilityBelow } from './compare/log-ratio.ts';
 export type { MeasuredValue } from './compare/measured-value.ts';
 export {
@@ -71,6 +80,7 @@ export {
 } from './compare/pain-and-capacity.ts';
 export type { ComparedReport, EarlierInjury, PairCircumstances } from './compare/pair.ts';
 export { type PlainLimits, plainVerdict } from './compare/plain-verdict.ts';
+export { publishedErrors } from './compare/published-errors.ts';
 export {
   circumstanceBlocks,
   RATIO_BLOCKS,
@@ -121,6 +131,7 @@ export {
   type VisitResult,
   type VisitTrend,
 } from './compare/visit-change.ts';
+export type { LegFacts, OwnReliabilities, PersonFacts, TestedLeg } from './compare/visit-facts.ts';
 export {
   type CriteriaVariant,
   robustness,

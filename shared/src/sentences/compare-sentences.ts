@@ -10,6 +10,8 @@ export const RATIO_BLOCK_SENTENCES = sentences('ratio-block', {
   censored: 'A leg reached the preset number: its count is a lower bound.',
   'different-protocol': 'The legs were tested by different protocols.',
   'different-placement': 'The sensor sat in a different place on each leg.',
+  'way-not-recorded': 'How a leg was tested, such as the footwear worn, was not recorded.',
+  'several-sets': 'A leg has several sets of one way of testing: which one counts was not said.',
   'different-source': 'The two sets came from different kinds of source.',
   'source-not-recorded': 'What kind of source the two sets came from was not recorded.',
   'few-repetitions': 'The leg to compare with has under five repetitions: a small number makes a wild ratio.',
@@ -54,6 +56,8 @@ export const RATIO_UNBLOCK_SENTENCES = sentences('ratio-unblock', {
   censored: 'Test again without the preset number; until then the count is at least that number.',
   'different-protocol': 'Test both legs by one protocol with the same parameters.',
   'different-placement': 'Test both legs with the sensor in the same place.',
+  'way-not-recorded': 'Record how each leg was tested, with the footwear worn.',
+  'several-sets': 'Leave one set for each leg.',
   'different-source': 'Take both legs from the same kind of source.',
   'source-not-recorded': 'Record what kind of source each set came from.',
   'few-repetitions': 'Use a test on which the leg to compare with reaches five repetitions, such as two legs together.',
@@ -119,6 +123,7 @@ export const COMPARE_CAUTION_SENTENCES = sentences('compare-caution', {
 
 /** Why no reference group is shown. */
 export const NO_REFERENCE_SENTENCES = sentences('no-reference', {
+  'set-not-interpreted': 'The set does not show what the calf could do: no group stands beside it.',
   'no-matching-protocol': 'No matching reference for this way of testing.',
   'no-matching-group': 'No reference for people of this age and sex.',
   'not-for-this-measure': 'No reference for this measure.',
@@ -141,6 +146,7 @@ export const NO_CHANGE_SENTENCES = sentences('no-change', {
   'value-missing': 'A result is missing.',
   'value-not-positive': 'A result is zero: by how many times it changed cannot be said.',
   'set-not-interpreted': 'A set does not show what the calf could do.',
+  'day-not-recorded': 'The day of a test was not recorded.',
   'not-in-time-order': 'The tests do not follow each other in time.',
   'no-reliability': 'No error is known for this measure.',
   'reliability-in-other-unit': 'The error of this measure is in another unit.',

@@ -23,6 +23,10 @@ export const RATIO_BLOCKS = [
   'different-protocol',
   /** the sensor was placed differently */
   'different-placement',
+  /** how a side was tested beyond its protocol, such as the footwear worn, was not recorded */
+  'way-not-recorded',
+  /** a side has several sets of one way of testing, and nobody said which one counts */
+  'several-sets',
   /** the sets came from different kinds of source */
   'different-source',
   /** where the sets came from is not recorded */
