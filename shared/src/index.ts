@@ -38,8 +38,19 @@ export {
   VALUE_BLOCK_SENTENCES,
   VALUE_UNBLOCK_SENTENCES,
 } from './sentences/compare-sentences.ts';
+export {
+  COMPARED_WORDS,
+  FEATURE_VALUE_WORDS,
+  FEATURE_WORDS,
+  GROUP_WORDS,
+  LEG_WORDS,
+  PAST_WORDS,
+  SIDE_WORDS,
+  TOGETHER_WORDS,
+} from './sentences/screens/compare-words.ts';
 export { END_CHOICES, ENDING_WORDS, REDO_REASONS, STOP_STEPS } from './sentences/screens/ending-words.ts';
 export { FRAME_WORDS, START_WORDS, STEP_WORDS } from './sentences/screens/frame-words.ts';
+export { HISTORY_WORDS } from './sentences/screens/history-words.ts';
 export { REST_WORDS } from './sentences/screens/rest-words.ts';
 export { AXIS_WORDS, REPETITION_WORDS, RESULT_WORDS, SUMMARY_WORDS } from './sentences/screens/result-words.ts';
 export { LOCK_WORDS, SAFETY_BLOCK_SENTENCES, SAFETY_REASONS, SAFETY_WORDS } from './sentences/screens/safety-words.ts';
