@@ -23,7 +23,7 @@ export function judgedProtocol({ protocol }: Pick<Report, 'protocol'>): Protocol
   const known = PROTOCOLS.find(({ id }) => id === protocol.id);
   if (known === undefined) return undefined;
   const kept = keptIn(protocol.fingerprint).parameters ?? {};
-  const parameters = Object.entries<object>(known.parameters).map(([name, parameter]) => [
+  const parameters = (Object.entries(known.parameters) as [string, object][]).map(([name, parameter]) => [
     name,
     Object.hasOwn(kept, name) ? { ...parameter, ...kept[name] } : parameter,
   ]);
