@@ -1,9 +1,4 @@
-export {
-  type Agreement,
-  type AgreementSettings,
-  agreementOf,
-  type PairAgreement,
-} from './agreement/agreement.ts';
+export { type Agreement, type AgreementSettings, agreementOf, type PairAgreement } from './agreement/agreement.ts';
 export type { Bounded, Bounds } from './agreement/bounds.ts';
 export type { CountAgreement } from './agreement/count-agreement.ts';
 export type { FTest, Intraclass, IntraclassEstimate, IntraclassForm } from './agreement/intraclass.ts';
@@ -88,13 +83,7 @@ export {
   type SinceVisit,
 } from './compare/leg-over-visits.ts';
 export { type LegsOfVisit, type LegsUnder, legsOfVisit, type VisitLegs } from './compare/legs-of-visit.ts';
-export {
-  boundedDifference,
-  boundedRatio,
-  type LogRatio,
-  logRatio,
-  probabilityBelow,
-} from './compare/log-ratio.ts';
+export { boundedDifference, boundedRatio, type LogRatio, logRatio, probabilityBelow } from './compare/log-ratio.ts';
 export type { MeasuredValue } from './compare/measured-value.ts';
 export {
   type PainFinding,
