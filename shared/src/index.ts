@@ -1,4 +1,10 @@
 export type { Column } from './columns/column.ts';
+export {
+  CHANGE_COLUMNS,
+  LEG_COLUMNS,
+  LEGS_COLUMNS,
+  RATIO_COLUMNS,
+} from './columns/comparison-columns.ts';
 export { BELOW_SHARES, COUNT_SHARES } from './columns/height-shares.ts';
 export { MANIFEST_NUMBERS, type NumberColumn } from './columns/manifest-numbers.ts';
 export { REPETITION_COLUMNS } from './columns/repetition-columns.ts';
@@ -41,6 +47,11 @@ export {
   VALUE_BLOCK_SENTENCES,
   VALUE_UNBLOCK_SENTENCES,
 } from './sentences/compare-sentences.ts';
+export {
+  FINDING_INPUT_NAMES,
+  LEG_COMPARISON_SENTENCES,
+  REFERENCE_CAUTION_SENTENCES,
+} from './sentences/leg-sentences.ts';
 export { END_CHOICES, ENDING_WORDS, REDO_REASONS, STOP_STEPS } from './sentences/screens/ending-words.ts';
 export { FRAME_WORDS, START_WORDS, STEP_WORDS } from './sentences/screens/frame-words.ts';
 export { REST_WORDS } from './sentences/screens/rest-words.ts';
