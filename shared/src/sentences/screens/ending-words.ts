@@ -10,6 +10,9 @@ export const ENDING_WORDS = sentences('screen.ending', {
   pain: 'Most pain in the tendon during the set',
   'pain-low': 'no pain',
   'pain-high': 'worst thinkable',
+  sharp: 'Was it sharp or tearing?',
+  'sharp-yes': 'yes',
+  'sharp-no': 'no',
   'pain-where': 'A burning calf muscle does not count here: ask which it was.',
   'pain-over': 'Above {limit}, the pain limit of this protocol.',
   exertion: 'How hard was it at the end?',
@@ -35,6 +38,7 @@ export const END_CHOICES = sentences('end-choice', {
   technical: 'something technical',
   cap: 'preset number reached',
   'fixed-count-done': 'fixed number done',
+  'trials-done': 'all trials done',
 });
 
 /** Why a set is done again; the code is what is stored. */
