@@ -89,9 +89,10 @@ describe('figures of accuracy of efforts', () => {
       'hard 1000 Hz onsetP95Ms: 6.000, goal 5',
     ]);
     expect(missedPullGoals('hard', 1000, summaryOf([]))).toHaveLength(4);
-    expect(lostPullGround('hard', 1000, { ...good, onsetP95Ms: 6 }, 1.25)).toEqual([]);
-    expect(lostPullGround('field', 80, { ...good, peakRmsPercent: 0.45 }, 1)).toEqual([]);
-    expect(lostPullGround('hard', 80, { ...good, peakRmsPercent: 0.45 }, 1)).toHaveLength(1);
+    expect(lostPullGround('hard', 1000, { ...good, onsetP95Ms: 6 }, 1)).toEqual([]);
+    expect(lostPullGround('hard', 1000, { ...good, onsetP95Ms: 60 }, 1.25)).toHaveLength(1);
+    expect(lostPullGround('field', 80, { ...good, peakRmsPercent: 0.45 }, 1)).toHaveLength(1);
+    expect(lostPullGround('hard', 80, { ...good, peakRmsPercent: 0.45 }, 1.5)).toEqual([]);
     // a slow sensor has no rate over 200 ms
     expect(missedPullGoals('typical', 80, summaryOf([{ ...perfect, rate200: null }]))).toEqual([]);
   });
