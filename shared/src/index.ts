@@ -1,5 +1,12 @@
 export type { Column } from './columns/column.ts';
+export {
+  CHANGE_COLUMNS,
+  LEG_COLUMNS,
+  LEGS_COLUMNS,
+  RATIO_COLUMNS,
+} from './columns/comparison-columns.ts';
 export { BELOW_SHARES, COUNT_SHARES } from './columns/height-shares.ts';
+export { MANIFEST_NUMBERS, type NumberColumn } from './columns/manifest-numbers.ts';
 export { REPETITION_COLUMNS } from './columns/repetition-columns.ts';
 export { SET_COLUMNS } from './columns/set-columns.ts';
 export type { CriterionEntry, Observability, ObservingPlacement } from './criteria/criterion-entry.ts';
@@ -19,6 +26,13 @@ export type {
 } from './protocol.ts';
 export { PROTOCOLS } from './protocols/all.ts';
 export { HOP_PROTOCOLS, HOP_SERIES, HOP_SERIES_BEAT } from './protocols/hop-series.ts';
+export {
+  PULL_PROTOCOLS,
+  SEATED_FAST_PULL,
+  SEATED_PULL,
+  STRAIGHT_FAST_PULL,
+  STRAIGHT_PULL,
+} from './protocols/isometric.ts';
 export { COUNT_30_S, TOLERANCE_PROBE } from './protocols/limited.ts';
 export {
   BENT_KNEE,
@@ -29,17 +43,39 @@ export {
   SLOW_TEMPO,
   STEP,
 } from './protocols/to-fatigue.ts';
+export type { PullParameterName, PullParameters, PullProtocol, PullScoreRule } from './pull-protocol.ts';
 export {
   CHANGE_ZONE_SENTENCES,
   COMPARE_CAUTION_SENTENCES,
   COMPARE_SENTENCES,
   NO_CHANGE_SENTENCES,
   NO_REFERENCE_SENTENCES,
+  OWN_RATIO_SENTENCES,
   RATIO_BLOCK_SENTENCES,
+  RATIO_ERROR_SENTENCES,
   RATIO_UNBLOCK_SENTENCES,
   VALUE_BLOCK_SENTENCES,
   VALUE_UNBLOCK_SENTENCES,
 } from './sentences/compare-sentences.ts';
+export {
+  FINDING_INPUT_NAMES,
+  LEG_COMPARISON_SENTENCES,
+  REFERENCE_CAUTION_SENTENCES,
+} from './sentences/leg-sentences.ts';
+export {
+  ACCEPT_NAMES,
+  ACCEPT_SENTENCES,
+  ANOTHER_SENTENCES,
+  CONSISTENCY_SENTENCES,
+  NO_EFFORT_SENTENCES,
+  NO_RATE_SENTENCES,
+  PULL_EFFORT_SENTENCES,
+  PULL_END_CLASS_SENTENCES,
+  PULL_GATE_SENTENCES,
+  PULL_QUALITY_SENTENCES,
+  PULL_SCORE_SENTENCES,
+  PULL_WITHHELD_SENTENCES,
+} from './sentences/pull-sentences.ts';
 export { END_CHOICES, ENDING_WORDS, REDO_REASONS, STOP_STEPS } from './sentences/screens/ending-words.ts';
 export { FRAME_WORDS, START_WORDS, STEP_WORDS } from './sentences/screens/frame-words.ts';
 export { REST_WORDS } from './sentences/screens/rest-words.ts';

@@ -7,6 +7,12 @@ export {
 export type { Bounded, Bounds } from './agreement/bounds.ts';
 export type { CountAgreement } from './agreement/count-agreement.ts';
 export type { FTest, Intraclass, IntraclassEstimate, IntraclassForm } from './agreement/intraclass.ts';
+export {
+  INTRACLASS_WORDS,
+  type IntraclassRange,
+  type IntraclassWord,
+  intraclassWords,
+} from './agreement/intraclass-words.ts';
 export { cohenKappa, type Kappa } from './agreement/kappa.ts';
 export type { Limits, Trend } from './agreement/limits-of-agreement.ts';
 export type { MeasurementError } from './agreement/measurement-error.ts';
@@ -14,7 +20,9 @@ export { peopleForError, peopleForIntraclass, peopleForLimits } from './agreemen
 export type { LeftOut, Ratings } from './agreement/ratings.ts';
 export type { Variation } from './agreement/typical-error.ts';
 export type { UsableError } from './agreement/usable-error.ts';
+export { type WeightedKappa, type WordWeights, weightedKappa } from './agreement/weighted-kappa.ts';
 export { assess } from './assess/assess.ts';
+export { assessPulls } from './assess/assess-pulls.ts';
 export { type ColumnValue, columnValue, type NestedValues, nestedValues } from './assess/column-values.ts';
 export { defaultSettings } from './assess/default-settings.ts';
 export { agreementDefaults } from './assess/defaults/agreement.ts';
@@ -23,9 +31,24 @@ export { bodyDefaults } from './assess/defaults/body.ts';
 export { effortDefaults } from './assess/defaults/efforts.ts';
 export { heelDefaults } from './assess/defaults/heel.ts';
 export { hopDefaults } from './assess/defaults/hops.ts';
-export { canonicalJson, protocolFingerprint } from './assess/fingerprint.ts';
+export { effortSettingsBy } from './assess/effort-settings-by.ts';
+export {
+  canonicalJson,
+  protocolFingerprint,
+  pullFingerprint,
+} from './assess/fingerprint.ts';
 export { type JudgingExtras, judge } from './assess/judge.ts';
 export { type Overridden, type OverrideProblem, overrideSettings, withParameters } from './assess/override.ts';
+export type {
+  AssessedEffort,
+  PullGateReason,
+  PullReport,
+  PullScore,
+  PullTrials,
+  PullWithheldReason,
+  TrialRate,
+} from './assess/pull-report.ts';
+export type { PullContext, PullPlacement, PullSubject, PullTestRequest } from './assess/pull-request.ts';
 export type {
   AssessedRepetition,
   BlockDifference,
@@ -61,7 +84,22 @@ export {
   type IrritabilityInput,
   irritabilityOf,
 } from './compare/irritability.ts';
-export { boundedDifference, type LogRatio, logRatio, probabilityBelow } from './compare/log-ratio.ts';
+export { type LegFinding, legFinding } from './compare/leg-finding.ts';
+export {
+  type ChangeUnder,
+  type LegCourse,
+  type LegVisit,
+  legOverVisits,
+  type SinceVisit,
+} from './compare/leg-over-visits.ts';
+export { type LegsOfVisit, type LegsUnder, legsOfVisit, type VisitLegs } from './compare/legs-of-visit.ts';
+export {
+  boundedDifference,
+  boundedRatio,
+  type LogRatio,
+  logRatio,
+  probabilityBelow,
+} from './compare/log-ratio.ts';
 export type { MeasuredValue } from './compare/measured-value.ts';
 export {
   type PainFinding,
@@ -70,9 +108,17 @@ export {
   painFinding,
   type SetPain,
 } from './compare/pain-and-capacity.ts';
-export type { ComparedReport, PairCircumstances } from './compare/pair.ts';
+export type { ComparedReport, EarlierInjury, PairCircumstances } from './compare/pair.ts';
 export { type PlainLimits, plainVerdict } from './compare/plain-verdict.ts';
-export { RATIO_BLOCKS, type RatioBlock, ratioBlocks } from './compare/ratio-blocks.ts';
+export { publishedErrors } from './compare/published-errors.ts';
+export {
+  circumstanceBlocks,
+  RATIO_BLOCKS,
+  type RatioBlock,
+  ratioBlocks,
+  restsOnConfirmedInjury,
+} from './compare/ratio-blocks.ts';
+export { type OwnRatioError, ownRatioError, type RatioError, ratioErrorOf } from './compare/ratio-error.ts';
 export {
   type NoReference,
   type NoReferenceReason,
@@ -116,6 +162,7 @@ export {
   type VisitResult,
   type VisitTrend,
 } from './compare/visit-change.ts';
+export type { LegFacts, OwnReliabilities, PersonFacts, TestedLeg } from './compare/visit-facts.ts';
 export {
   type CriteriaVariant,
   robustness,
@@ -126,7 +173,7 @@ export {
 } from './compare/what-if.ts';
 export { ACCEPT_CODES, type Acceptance, type AcceptCode, type AcceptFinding } from './efforts/acceptance.ts';
 export { type DerivedForce, derivedForce, type ForceContext } from './efforts/derived-units.ts';
-export type { EffortSettings } from './efforts/effort-settings.ts';
+export type { EffortMethod, EffortSettings } from './efforts/effort-settings.ts';
 export type { Figure } from './efforts/figure.ts';
 export { type EffortRequest, type FoundEfforts, findEfforts, type NoEffort } from './efforts/find-efforts.ts';
 export type { GrossAndNet, IsometricEffort } from './efforts/isometric-effort.ts';

@@ -10,6 +10,8 @@ export const RATIO_BLOCK_SENTENCES = sentences('ratio-block', {
   censored: 'A leg reached the preset number: its count is a lower bound.',
   'different-protocol': 'The legs were tested by different protocols.',
   'different-placement': 'The sensor sat in a different place on each leg.',
+  'way-not-recorded': 'How a leg was tested, such as the footwear worn, was not recorded.',
+  'several-sets': 'A leg has several sets of one way of testing: which one counts was not said.',
   'different-source': 'The two sets came from different kinds of source.',
   'source-not-recorded': 'What kind of source the two sets came from was not recorded.',
   'few-repetitions': 'The leg to compare with has under five repetitions: a small number makes a wild ratio.',
@@ -17,7 +19,10 @@ export const RATIO_BLOCK_SENTENCES = sentences('ratio-block', {
   'short-rest': 'The rest between the legs was shorter than two minutes.',
   'rest-not-recorded': 'The rest between the legs was not recorded.',
   'order-not-recorded': 'Which leg came first was not recorded.',
-  'earlier-injury': 'The leg to compare with had surgery, a rupture, a fracture or a tear before.',
+  'earlier-injury':
+    'The leg to compare with had surgery, a rupture, a fracture or a tear within twelve months, or it is not known when.',
+  'earlier-injury-not-confirmed':
+    'The leg to compare with had surgery, a rupture, a fracture or a tear over twelve months ago, and no clinician confirmed it.',
   'earlier-injury-not-asked':
     'Earlier surgery, rupture, fracture or tear of the leg to compare with was not asked about.',
   'signal-not-usable': 'The recording of a leg is doubtful, lost too many samples, or holds no repetition.',
@@ -51,6 +56,8 @@ export const RATIO_UNBLOCK_SENTENCES = sentences('ratio-unblock', {
   censored: 'Test again without the preset number; until then the count is at least that number.',
   'different-protocol': 'Test both legs by one protocol with the same parameters.',
   'different-placement': 'Test both legs with the sensor in the same place.',
+  'way-not-recorded': 'Record how each leg was tested, with the footwear worn.',
+  'several-sets': 'Leave one set for each leg.',
   'different-source': 'Take both legs from the same kind of source.',
   'source-not-recorded': 'Record what kind of source each set came from.',
   'few-repetitions': 'Use a test on which the leg to compare with reaches five repetitions, such as two legs together.',
@@ -58,7 +65,10 @@ export const RATIO_UNBLOCK_SENTENCES = sentences('ratio-unblock', {
   'short-rest': 'Test again with two minutes of rest between the legs.',
   'rest-not-recorded': 'Record the rest between the legs.',
   'order-not-recorded': 'Record which leg was tested first.',
-  'earlier-injury': 'Nothing lifts this: follow each leg against its own earlier tests and against a reference.',
+  'earlier-injury':
+    'Record when it was. Until twelve months have passed, follow each leg against its own earlier tests and a reference.',
+  'earlier-injury-not-confirmed':
+    'A clinician may confirm that the leg can be compared with; a caution then goes with the ratio.',
   'earlier-injury-not-asked': 'Ask about earlier surgery, rupture, fracture or tear of the leg to compare with.',
   'signal-not-usable': 'Record again with a sound signal and at least one repetition.',
   'side-uncertain': 'Confirm which leg each recording belongs to.',
@@ -97,6 +107,8 @@ export const VALUE_UNBLOCK_SENTENCES = sentences('value-unblock', {
 export const COMPARE_CAUTION_SENTENCES = sentences('compare-caution', {
   'other-side-may-be-low': 'The other leg may be low too.',
   'interval-holds-equal': 'Equal legs are within the interval.',
+  'earlier-injury-confirmed':
+    'The leg to compare with had surgery, a rupture, a fracture or a tear over twelve months ago: it may not show what is usual.',
   'one-sided-sport': 'A sport that loads one leg more can make the legs differ without harm.',
   'leg-length-raise': 'A raise for leg length can make the legs differ.',
   'under-18': 'Under 18 years the legs may differ while growing.',
@@ -111,6 +123,7 @@ export const COMPARE_CAUTION_SENTENCES = sentences('compare-caution', {
 
 /** Why no reference group is shown. */
 export const NO_REFERENCE_SENTENCES = sentences('no-reference', {
+  'set-not-interpreted': 'The set does not show what the calf could do: no group stands beside it.',
   'no-matching-protocol': 'No matching reference for this way of testing.',
   'no-matching-group': 'No reference for people of this age and sex.',
   'not-for-this-measure': 'No reference for this measure.',
@@ -133,6 +146,7 @@ export const NO_CHANGE_SENTENCES = sentences('no-change', {
   'value-missing': 'A result is missing.',
   'value-not-positive': 'A result is zero: by how many times it changed cannot be said.',
   'set-not-interpreted': 'A set does not show what the calf could do.',
+  'day-not-recorded': 'The day of a test was not recorded.',
   'not-in-time-order': 'The tests do not follow each other in time.',
   'no-reliability': 'No error is known for this measure.',
   'reliability-in-other-unit': 'The error of this measure is in another unit.',
@@ -143,4 +157,19 @@ export const CHANGE_ZONE_SENTENCES = sentences('change-zone', {
   'likely-real': 'A real change is likely.',
   possible: 'A change is possible.',
   'cannot-tell': 'Cannot be told from the usual wobble of the test.',
+});
+
+/** Which error a ratio of the legs rests on. */
+export const RATIO_ERROR_SENTENCES = sentences('ratio-error', {
+  'own-ratios':
+    'The interval rests on ratios that this clinic repeated, so what both legs share of a day is counted once.',
+  'sides-independent': 'The interval takes the errors of both legs as independent, which is cautious on one day.',
+});
+
+/** What became of the ratios that a clinic repeated itself. */
+export const OWN_RATIO_SENTENCES = sentences('own-ratio', {
+  used: 'From thirty pairs on their error is used as it was found.',
+  'used-with-margin': 'From fifteen to twenty-nine pairs the upper bound of their error is used.',
+  'too-few-pairs': 'This clinic has repeated ratios, but under fifteen pairs: they are shown and not used.',
+  none: 'This clinic has no repeated ratios of this test.',
 });

@@ -22,6 +22,8 @@ export const COMPARISON_RULES = {
   repetitionsLeast: { ...practice, id: 'comparison.repetitions-least', unit: '1', value: 5 },
   /** the same in standard errors of measurement of the count */
   standardErrorsLeast: { ...practice, id: 'comparison.standard-errors-least', unit: '1', value: 3 },
+  /** months by more than which an earlier injury must lie back before a clinician may confirm that a leg is compared with */
+  injuryMonthsOver: { ...practice, id: 'comparison.injury-months-over', unit: 'mo', value: 12 },
   /** ratio of the sides under which one side counts as lower; no pass mark by itself, some use 0.85 */
   ratioLine: {
     id: 'comparison.ratio-line',

@@ -1,9 +1,11 @@
 import {
   type ComparedReport,
+  circumstanceBlocks,
   type PairCircumstances,
   RATIO_BLOCKS,
   type RatioBlock,
   ratioBlocks,
+  restsOnConfirmedInjury,
 } from '@surae/analysis';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -91,6 +93,7 @@ test.each([
   ['signal-not-usable', { right: { gate: { usable: 'no', reasons: ['invalid-signal'] } } }],
   ['side-uncertain', { left: { side: null } }],
   ['side-uncertain', { right: { side: 'left' } }],
+  ['side-uncertain', { right: { gate: { usable: 'cannot_tell', reasons: ['side-unknown'] } } }],
   ['effort-not-full', { left: { effort: { good: 'no', signs: [], reason: 'stopped-before-signs-of-fatigue' } } }],
   ['effort-unknown', { right: { effort: { good: 'cannot_tell', signs: [], reason: 'too-little-known' } } }],
   ['hands-observed-once', { left: handsOnce('pass') }],
@@ -135,6 +138,61 @@ describe('the count of the side that is compared with', () => {
 test('an earlier injury of the sore side is no reason', () => {
   expect(blocksOf({ circumstances: { earlierInjury: { left: true, right: false } } })).toEqual([]);
   expect(blocksOf({ circumstances: { earlierInjury: { left: null, right: false } } })).toEqual([]);
+});
+
+describe('an earlier injury of the side that is compared with', () => {
+  const blocks = (right: PairCircumstances['earlierInjury']['right']) =>
+    blocksOf({ circumstances: { earlierInjury: { left: false, right } } });
+
+  test('is allowed when it lies over twelve months back and a clinician confirms, and the ratio rests on it', () => {
+    const earlierInjury = { left: false, right: { monthsAgo: 30, confirmed: true } };
+    expect(blocksOf({ circumstances: { earlierInjury } })).toEqual([]);
+    expect(restsOnConfirmedInjury({ ...known, earlierInjury })).toBe(true);
+    expect(restsOnConfirmedInjury(known)).toBe(false);
+    // of the sore side it changes nothing
+    const turned = { left: earlierInjury.right, right: false };
+    expect(restsOnConfirmedInjury({ ...known, earlierInjury: turned })).toBe(false);
+  });
+
+  test('else it is a reason, each for itself', () => {
+    expect(blocks({ monthsAgo: 30, confirmed: false })).toEqual(['earlier-injury-not-confirmed']);
+    expect(blocks({ monthsAgo: 30, confirmed: null })).toEqual(['earlier-injury-not-confirmed']);
+    expect(blocks({ monthsAgo: 11, confirmed: true })).toEqual(['earlier-injury']);
+    expect(blocks({ monthsAgo: null, confirmed: true })).toEqual(['earlier-injury']);
+  });
+
+  test('where neither side is sore both must be confirmed', () => {
+    const confirmed = { monthsAgo: 30, confirmed: true };
+    const neither = (right: PairCircumstances['earlierInjury']['right']) =>
+      blocksOf({ circumstances: { sore: { left: false, right: false }, earlierInjury: { left: confirmed, right } } });
+    expect(neither(confirmed)).toEqual([]);
+    expect(neither(true)).toEqual(['earlier-injury']);
+  });
+});
+
+test('what is known beyond the reports stands for itself, whatever was measured', () => {
+  expect(circumstanceBlocks(known)).toEqual([]);
+  const circumstances = { ...known, restS: 60, sameDay: false, nerveSigns: null, first: null };
+  expect(circumstanceBlocks(circumstances)).toEqual([
+    'short-rest',
+    'order-not-recorded',
+    'different-days',
+    'nerve-signs-not-asked',
+  ]);
+  expect(blocksOf({ circumstances })).toEqual(circumstanceBlocks(circumstances));
+});
+
+test('an answer that a file lacks altogether is not known, and never harmless', () => {
+  const lacking = { sore: {}, earlierInjury: {} } as unknown as PairCircumstances;
+  expect(circumstanceBlocks(lacking)).toEqual([
+    'soreness-not-asked',
+    'source-not-recorded',
+    'rest-not-recorded',
+    'order-not-recorded',
+    'earlier-injury-not-asked',
+    'day-not-recorded',
+    'nerve-signs-not-asked',
+  ]);
 });
 
 describe('hands', () => {

@@ -32,6 +32,25 @@ test.each([
   expect(setBlocks({ ...whole, ...change })).toEqual([block]);
 });
 
+// a report from a file may contradict itself: the answer that stands against it counts
+test.each([
+  ['ended-for-pain', { end: { ...whole.end, class: 'tolerance' } }],
+  ['ended-for-pain', { end: { ...endOf('pain'), class: 'capacity' } }],
+  ['fixed-test', { end: { ...endOf('fixed-count-done'), class: 'capacity' } }],
+  ['end-not-recorded', { end: { ...whole.end, class: 'unknown' } }],
+  ['signal-not-usable', { gate: { usable: 'no', reasons: [] } }],
+  ['signal-not-usable', { gate: { usable: 'cannot_tell', reasons: ['side-unknown', 'gaps'] } }],
+  ['effort-not-full', { effort: { good: 'no', signs: [], reason: 'not-a-capacity-test' } }],
+  ['effort-not-full', { effort: { ...full, good: 'no' } }],
+] satisfies [string, Partial<ComparedReport>][])('%s, against itself', (block, change) => {
+  expect(setBlocks({ ...whole, ...change })).toEqual([block]);
+});
+
+test('an effort that is not full because of how the set ended has that one reason', () => {
+  const effort = { good: 'no', signs: [], reason: 'not-a-capacity-test' } as const;
+  expect(setBlocks({ ...whole, effort, end: endOf('pain') })).toEqual(['ended-for-pain']);
+});
+
 test('hands after the end of the test are no reason', () => {
   expect(setBlocks({ ...whole, ...handsOnce('fail', true) })).toEqual([]);
 });

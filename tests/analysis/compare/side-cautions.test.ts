@@ -9,6 +9,7 @@ test('that the other leg may be low too goes with every ratio', () => {
 });
 
 test.each([
+  ['earlier-injury-confirmed', { confirmedInjury: true }],
   ['one-sided-sport', { oneSidedSport: true }],
   ['leg-length-raise', { legLengthRaise: true }],
   ['under-18', { ageYears: 17.9 }],
@@ -16,6 +17,7 @@ test.each([
   ['not-asked', { legLengthRaise: null }],
   ['not-asked', { ageYears: null }],
   ['not-asked', { ageYears: Number.NaN }],
+  ['not-asked', { oneSidedSport: undefined as unknown as null }],
 ] as const)('%s', (caution, change) => {
   expect(sideCautions(clear, { ...plain, ...change })).toEqual(['other-side-may-be-low', caution]);
 });

@@ -7,6 +7,14 @@ export type ComparedReport = Pick<
   'side' | 'placement' | 'protocol' | 'kind' | 'repetitions' | 'count' | 'reference' | 'end' | 'effort' | 'gate'
 >;
 
+/** An earlier surgery, rupture, fracture, or tear of a nerve or the calf, of which more is known than that there was one. */
+export interface EarlierInjury {
+  /** since the latest one; null is not known [mo] */
+  readonly monthsAgo: number | null;
+  /** a clinician confirmed that the leg may be compared with; null was not asked */
+  readonly confirmed: boolean | null;
+}
+
 /** What is known about the two sets beyond their reports; null is not known, and is never read as harmless. */
 export interface PairCircumstances {
   /** whether the tendon of each side is sore now */
@@ -18,7 +26,7 @@ export interface PairCircumstances {
   readonly sameDay: boolean | null;
   /** both sets came from the same kind of source: a person, a simulation, or a played recording */
   readonly sameSource: boolean | null;
-  /** earlier surgery, rupture, fracture, or tear of a nerve or the calf on each side */
-  readonly earlierInjury: Readonly<Record<Side, boolean | null>>;
+  /** earlier surgery, rupture, fracture, or tear of a nerve or the calf on each side; true is one of which no more is known */
+  readonly earlierInjury: Readonly<Record<Side, EarlierInjury | boolean | null>>;
   readonly nerveSigns: boolean | null;
 }

@@ -1,6 +1,7 @@
 import { COMPARISON_RULES } from '@surae/shared';
 import type { Side } from '../trace.ts';
 import { countStandardError } from './count-repeatability.ts';
+import { injuryStanding } from './earlier-injury.ts';
 import type { ComparedReport, PairCircumstances } from './pair.ts';
 import { handsOf, setBlocks } from './set-blocks.ts';
 
@@ -22,6 +23,10 @@ export const RATIO_BLOCKS = [
   'different-protocol',
   /** the sensor was placed differently */
   'different-placement',
+  /** how a side was tested beyond its protocol, such as the footwear worn, was not recorded */
+  'way-not-recorded',
+  /** a side has several sets of one way of testing, and nobody said which one counts */
+  'several-sets',
   /** the sets came from different kinds of source */
   'different-source',
   /** where the sets came from is not recorded */
@@ -36,8 +41,10 @@ export const RATIO_BLOCKS = [
   'rest-not-recorded',
   /** which side came first was not recorded */
   'order-not-recorded',
-  /** the side that is compared with was operated on, broken or torn before */
+  /** the side that is compared with was operated on, broken or torn, within twelve months or at a time that is not known */
   'earlier-injury',
+  /** the same longer ago, and no clinician confirmed that the side may be compared with */
+  'earlier-injury-not-confirmed',
   /** nobody asked about earlier injuries of the side that is compared with */
   'earlier-injury-not-asked',
   /** the signal of a side does not hold, nothing was found, or too much was lost */
@@ -84,21 +91,24 @@ function comparators(sore: PairCircumstances['sore']): readonly Side[] {
 function byCircumstances(circumstances: PairCircumstances): RatioBlock[] {
   const { sore, first, sameDay, sameSource, earlierInjury, nerveSigns } = circumstances;
   const restS = Number.isFinite(circumstances.restS) ? circumstances.restS : null;
-  const injury = comparators(sore).map((side) => earlierInjury[side]);
+  const injuries = comparators(sore).map((side) => injuryStanding(earlierInjury[side]));
+  // what comes from a file may lack an answer altogether: whatever is neither yes nor no was not asked
+  const unknown = (answer: boolean | null): boolean => answer !== true && answer !== false;
   const blocks: [RatioBlock, boolean][] = [
     ['both-sides-sore', sore.left === true && sore.right === true],
-    ['soreness-not-asked', sore.left === null || sore.right === null],
+    ['soreness-not-asked', unknown(sore.left) || unknown(sore.right)],
     ['different-source', sameSource === false],
-    ['source-not-recorded', sameSource === null],
+    ['source-not-recorded', unknown(sameSource)],
     ['short-rest', restS !== null && restS < COMPARISON_RULES.restLeast.value],
     ['rest-not-recorded', restS === null],
-    ['order-not-recorded', first === null],
-    ['earlier-injury', injury.includes(true)],
-    ['earlier-injury-not-asked', injury.includes(null)],
+    ['order-not-recorded', first !== 'left' && first !== 'right'],
+    ['earlier-injury', injuries.includes('recent')],
+    ['earlier-injury-not-confirmed', injuries.includes('not-confirmed')],
+    ['earlier-injury-not-asked', injuries.includes('not-asked')],
     ['different-days', sameDay === false],
-    ['day-not-recorded', sameDay === null],
+    ['day-not-recorded', unknown(sameDay)],
     ['nerve-signs', nerveSigns === true],
-    ['nerve-signs-not-asked', nerveSigns === null],
+    ['nerve-signs-not-asked', unknown(nerveSigns)],
   ];
   return blocks.filter(([, holds]) => holds).map(([block]) => block);
 }
@@ -113,11 +123,40 @@ function byReports(of: Both<ComparedReport>, sore: PairCircumstances['sore']): R
     ['different-placement', differ(({ placement }) => placement) || differ(({ kind }) => kind)],
     ['few-repetitions', compared.some(({ count }) => count.scored < COMPARISON_RULES.repetitionsLeast.value)],
     ['within-error', compared.some(({ count, protocol }) => count.scored < errors * countStandardError(protocol.id))],
-    ['side-uncertain', of.left.side !== 'left' || of.right.side !== 'right'],
+    ['side-uncertain', SIDES.some((side) => of[side].side !== side || of[side].gate.reasons.includes('side-unknown'))],
     ['hands-observed-once', differ((report) => handsOf(report).observed)],
     ['different-reference', rules.every((rule) => rule !== undefined) && rules[0] !== rules[1]],
   ];
   return blocks.filter(([, holds]) => holds).map(([block]) => block);
+}
+
+/**
+ * Whether a ratio of the sides would rest on a leg with an earlier injury that a clinician confirmed: allowed, with a caution.
+ *
+ * @param circumstances - soreness and earlier injuries; null is not known [-]
+ * @returns true when it would [-]
+ *
+ * Source: common practice, no source
+ */
+export function restsOnConfirmedInjury({
+  sore,
+  earlierInjury,
+}: Pick<PairCircumstances, 'sore' | 'earlierInjury'>): boolean {
+  return comparators(sore).some((side) => injuryStanding(earlierInjury[side]) === 'confirmed');
+}
+
+/**
+ * Every reason against a ratio of the sides that is known beyond what was measured, whatever was measured: soreness, rest,
+ * order, day, source, earlier injury, signs of a nerve. What is not known is a reason of its own.
+ *
+ * @param circumstances - what is known; null is not known [s for the rest, - else]
+ * @returns the reasons, in the order of {@link RATIO_BLOCKS}; empty when there is none [-]
+ *
+ * Source: common practice, no source; rest of two minutes: Sleeswijk Visser (2025), Braz J Phys Ther 29:101188
+ */
+export function circumstanceBlocks(circumstances: PairCircumstances): readonly RatioBlock[] {
+  const found = new Set(byCircumstances(circumstances));
+  return RATIO_BLOCKS.filter((block) => found.has(block));
 }
 
 /**

@@ -18,6 +18,8 @@ export interface ReferenceQuestion {
 }
 
 export type NoReferenceReason =
+  /** the set is not interpreted as what the calf can do, so that nothing stands beside it */
+  | 'set-not-interpreted'
   | 'not-for-this-measure'
   | 'no-matching-protocol'
   | 'age-not-known'

@@ -4,7 +4,7 @@ import { publishedCountEntry } from './count-repeatability.ts';
 import type { Reliability, ReliabilitySource } from './reliability.ts';
 
 /** Standard errors of measurement between the two tests of a detectable change at 95 %: Weir 2005 */
-const CHANGE_IN_ERRORS = 1.96 * Math.SQRT2;
+export const CHANGE_IN_ERRORS = 1.96 * Math.SQRT2;
 
 /** What the clinic measured on its own people, by one protocol; no number here is taken from elsewhere. */
 export interface OwnReliability {

@@ -1,3 +1,4 @@
+import { endClass } from '../assess/test-end.ts';
 import type { ComparedReport } from './pair.ts';
 
 /** Why one set is not interpreted as what the calf can do, whatever it would be compared with. */
@@ -42,17 +43,21 @@ export function handsOf({ repetitions }: Pick<ComparedReport, 'repetitions'>): {
  */
 export function setBlocks(report: ComparedReport): readonly SetBlock[] {
   const { count, effort, end, gate, reference } = report;
+  // a report from a file may contradict itself: each of the two answers about its end stands for itself
+  const ends = new Set([end.class, end.reasonGiven === null ? end.class : endClass(end.reasonGiven)]);
+  const beyondSide = gate.reasons.some((reason) => reason !== 'side-unknown');
   const holds: Readonly<Record<SetBlock, boolean>> = {
-    'ended-for-pain': end.class === 'tolerance',
-    'ended-incomplete': end.class === 'incomplete',
-    'end-not-recorded': end.reasonGiven === null,
-    censored: end.class === 'censored' || count.censored,
-    'signal-not-usable': gate.reasons.some((reason) => reason !== 'side-unknown'),
-    'effort-not-full': effort.reason === 'stopped-before-signs-of-fatigue',
-    'effort-unknown': effort.good === 'cannot_tell',
+    'ended-for-pain': ends.has('tolerance'),
+    'ended-incomplete': ends.has('incomplete'),
+    'end-not-recorded': end.reasonGiven === null || ends.has('unknown'),
+    censored: ends.has('censored') || count.censored,
+    'signal-not-usable': beyondSide || (gate.usable !== 'yes' && gate.reasons.length === 0),
+    'effort-not-full':
+      effort.reason === 'stopped-before-signs-of-fatigue' || (effort.good === 'no' && end.class === 'capacity'),
+    'effort-unknown': effort.good !== 'yes' && effort.good !== 'no',
     'hands-used': handsOf(report).used,
     'no-reference': reference === null,
-    'fixed-test': end.class === 'probe',
+    'fixed-test': ends.has('probe'),
   };
   return SET_BLOCKS.filter((block) => holds[block]);
 }

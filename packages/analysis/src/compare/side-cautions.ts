@@ -8,6 +8,8 @@ export interface SideCircumstances {
   readonly legLengthRaise: boolean | null;
   /** [a] */
   readonly ageYears: number | null;
+  /** the ratio rests on a leg with an earlier injury that a clinician confirmed; left out is no such leg */
+  readonly confirmedInjury?: boolean;
 }
 
 export type SideCaution =
@@ -15,13 +17,15 @@ export type SideCaution =
   | 'other-side-may-be-low'
   /** equal legs are within the interval */
   | 'interval-holds-equal'
+  /** the leg that is compared with had an earlier injury, long ago, and a clinician confirmed it */
+  | 'earlier-injury-confirmed'
   /** a sport that loads one leg more */
   | 'one-sided-sport'
   /** a raise for leg length is worn */
   | 'leg-length-raise'
   /** under 18 years */
   | 'under-18'
-  /** one of the three above was not asked */
+  /** sport, raise or age was not asked */
   | 'not-asked';
 
 /**
@@ -35,15 +39,16 @@ export type SideCaution =
  * Strength Cond J 38(6):27
  */
 export function sideCautions(ratio: Bounded, circumstances: SideCircumstances): readonly SideCaution[] {
-  const { oneSidedSport, legLengthRaise, ageYears } = circumstances;
+  const { oneSidedSport, legLengthRaise, ageYears, confirmedInjury } = circumstances;
   const age = Number.isFinite(ageYears) ? ageYears : null;
   const cautions: readonly (readonly [SideCaution, boolean])[] = [
     ['other-side-may-be-low', true],
     ['interval-holds-equal', ratio.low <= 1 && ratio.high >= 1],
+    ['earlier-injury-confirmed', confirmedInjury === true],
     ['one-sided-sport', oneSidedSport === true],
     ['leg-length-raise', legLengthRaise === true],
     ['under-18', age !== null && age < COMPARISON_RULES.adultFrom.value],
-    ['not-asked', oneSidedSport === null || legLengthRaise === null || age === null],
+    ['not-asked', typeof oneSidedSport !== 'boolean' || typeof legLengthRaise !== 'boolean' || age === null],
   ];
   return cautions.filter(([, holds]) => holds).map(([caution]) => caution);
 }

@@ -10,8 +10,8 @@ import { type IdentityDifference, identityDifferences, type TestIdentity } from 
 
 /** What one side did on one visit. */
 export interface VisitResult {
-  /** days from any fixed day, the same for all visits of a person [d] */
-  readonly day: number;
+  /** days from any fixed day, the same for all visits of a person; null is not known [d] */
+  readonly day: number | null;
   readonly side: Side;
   /** null where nothing was measured [unit] */
   readonly value: number | null;
@@ -59,6 +59,7 @@ export type NoChangeReason =
   | 'value-not-positive'
   /** a set is not interpreted: see the blocks of the visits */
   | 'set-not-interpreted'
+  | 'day-not-recorded'
   | 'not-in-time-order'
   /** no error of measurement is known for it */
   | 'no-reliability'
@@ -96,6 +97,7 @@ export interface VisitTrend {
 function comparable(visits: readonly VisitResult[]): SideBySide | null {
   const last = visits[visits.length - 1];
   const differ = (of: (one: VisitResult) => unknown): boolean => visits.some((one) => of(one) !== of(last));
+  const days = visits.flatMap(({ day }) => (day === null ? [] : [day]));
   const seen = new Map<string, IdentityDifference>();
   for (const visit of visits.slice(0, -1)) {
     for (const one of identityDifferences(visit.identity, last.identity)) seen.set(JSON.stringify(one), one);
@@ -107,7 +109,8 @@ function comparable(visits: readonly VisitResult[]): SideBySide | null {
     ['different-convention', differ(({ convention }) => convention)],
     ['value-missing', visits.some(({ value }) => !Number.isFinite(value))],
     ['set-not-interpreted', visits.some(({ blocks }) => blocks.length > 0)],
-    ['not-in-time-order', visits.some(({ day }, i) => i > 0 && !(day > visits[i - 1].day))],
+    ['day-not-recorded', days.length < visits.length],
+    ['not-in-time-order', days.length === visits.length && days.some((day, i) => i > 0 && !(day > days[i - 1]))],
   ];
   const reasons = holds.filter(([, one]) => one).map(([reason]) => reason);
   return reasons.length === 0 ? null : { kind: 'side-by-side', visits, differences: [...seen.values()], reasons };
@@ -203,7 +206,7 @@ export function trendOver(visits: readonly VisitResult[]): VisitTrend | SideBySi
   requireRange(visits.length, visits.length >= 3, 'visits', 'at least three');
   const apart = comparable(visits);
   if (apart !== null) return apart;
-  const points = visits.flatMap(({ day, value }) => (value === null ? [] : [{ x: day / 7, y: value }]));
+  const points = visits.flatMap(({ day, value }) => (value === null || day === null ? [] : [{ x: day / 7, y: value }]));
   const slope = slopeEstimate(points);
   const [first, second] = visits;
   if (slope === null) return { kind: 'side-by-side', visits, differences: [], reasons: ['value-missing'] };

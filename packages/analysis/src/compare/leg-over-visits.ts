@@ -1,0 +1,112 @@
+import { requireRange } from '../check.ts';
+import type { ChangeZone } from './change-zone.ts';
+import { countQuestion } from './leg-finding.ts';
+import { publishedErrors } from './published-errors.ts';
+import type { Reliability } from './reliability.ts';
+import { chooseReliability } from './reliability-choice.ts';
+import { setBlocks } from './set-blocks.ts';
+import { testIdentity } from './test-identity.ts';
+import {
+  changeBetween,
+  type SideBySide,
+  trendOver,
+  type VisitChange,
+  type VisitResult,
+  type VisitTrend,
+} from './visit-change.ts';
+import type { OwnReliabilities, TestedLeg } from './visit-facts.ts';
+
+/** The set of one leg on one of its visits. */
+export interface LegVisit {
+  /** days from any fixed day, the same for all visits of a person; null is not known [d] */
+  readonly day: number | null;
+  readonly leg: TestedLeg;
+}
+
+/** What a change would be called if another published error was believed. */
+export interface ChangeUnder {
+  readonly reliability: Reliability;
+  readonly zone: ChangeZone;
+  /** change detectable at 95 % and at 80 % by that error [repetitions] */
+  readonly at95: number;
+  readonly at80: number;
+}
+
+/** The last visit against an earlier one. */
+export interface SinceVisit {
+  readonly since: 'visit-before' | 'first-visit';
+  readonly outcome: VisitChange | SideBySide;
+  /** the same change under every other published error; empty where there is no change */
+  readonly underOthers: readonly ChangeUnder[];
+  /** the zone differs with the error that is believed; null where there is no change */
+  readonly hangsOnReliability: boolean | null;
+}
+
+/** One leg over its visits. */
+export interface LegCourse {
+  /** in the order of time as far as days are known */
+  readonly visits: readonly VisitResult[];
+  /** the last visit against the one before, and against the first where that is another one; empty with one visit */
+  readonly changes: readonly SinceVisit[];
+  /** null under three visits */
+  readonly trend: VisitTrend | SideBySide | null;
+}
+
+function resultOf({ day, leg }: LegVisit): VisitResult {
+  return {
+    day,
+    side: leg.side,
+    value: leg.report.count.scored,
+    unit: '1',
+    convention: 'scored repetitions',
+    identity: testIdentity(leg.report, leg.protocol, leg.features),
+    blocks: setBlocks(leg.report),
+    testsBefore: leg.facts.testsBefore,
+    inFlare: leg.facts.inFlare,
+  };
+}
+
+/**
+ * One leg over its visits: the last against the one before and against the first, each against the detectable change and
+ * under every other published error, and the course of all of them.
+ *
+ * @param visits - of one leg by one way of testing, at least one; sets that were not done alike stand side by side [d]
+ * @param own - the clinic's own errors of the count by protocol [repetitions]
+ * @returns see {@link LegCourse} [repetitions, repetitions a week for the course]
+ * @throws {@link InputError} `out-of-range` without any visit
+ *
+ * Source: ours; the parts name theirs
+ */
+export function legOverVisits(visits: readonly LegVisit[], own: OwnReliabilities): LegCourse {
+  requireRange(visits.length, visits.length > 0, 'visits', 'at least one');
+  // a visit without a day keeps its place: nothing is subtracted then, and nothing moved
+  const ordered = visits.every(({ day }) => day !== null)
+    ? [...visits].sort((one, other) => (one.day ?? 0) - (other.day ?? 0))
+    : visits;
+  const results = ordered.map(resultOf);
+  const last = ordered.length - 1;
+  const against = (at: number, since: SinceVisit['since']): SinceVisit => {
+    const question = countQuestion(ordered[at].leg, own);
+    const chosen = chooseReliability(question);
+    const outcome = changeBetween(results[at], results[last], chosen);
+    if (outcome.kind === 'side-by-side') return { since, outcome, underOthers: [], hangsOnReliability: null };
+    const underOthers = publishedErrors(question)
+      .filter(({ source }) => source.id !== outcome.reliability.id)
+      .flatMap((reliability): ChangeUnder[] => {
+        const under = changeBetween(results[at], results[last], reliability);
+        if (under.kind === 'side-by-side') return [];
+        const { zone, at95, at80 } = under.detectable;
+        return [{ reliability, zone, at95, at80 }];
+      });
+    const hangsOnReliability = underOthers.some(({ zone }) => zone !== outcome.detectable.zone);
+    return { since, outcome, underOthers, hangsOnReliability };
+  };
+  return {
+    visits: results,
+    changes: [
+      ...(last >= 1 ? [against(last - 1, 'visit-before')] : []),
+      ...(last >= 2 ? [against(0, 'first-visit')] : []),
+    ],
+    trend: last >= 2 ? trendOver(results) : null,
+  };
+}
