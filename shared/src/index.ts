@@ -8,10 +8,12 @@ export type { CriterionEntry, Observability, ObservingPlacement } from './criter
 export { CRITERIA, CRITERION_IDS, type CriterionId } from './criterion.ts';
 export type { Entry, EvidenceMark } from './entry.ts';
 export { FAULT_KINDS, type FaultKind } from './fault-kind.ts';
+export type { HopParameterName, HopParameters, HopProtocol } from './hop-protocol.ts';
 export { OBSERVABILITY, type ObservabilityEntry } from './observability.ts';
 export type { ChoiceParameter, NumberParameter } from './parameter.ts';
 export type { EndReason, ParameterName, Protocol, ProtocolParameters, ReferenceRule, Surface } from './protocol.ts';
 export { PROTOCOLS } from './protocols/all.ts';
+export { HOP_PROTOCOLS, HOP_SERIES, HOP_SERIES_BEAT } from './protocols/hop-series.ts';
 export {
   PULL_PROTOCOLS,
   SEATED_FAST_PULL,
