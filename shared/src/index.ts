@@ -1,5 +1,12 @@
 export type { Column } from './columns/column.ts';
+export {
+  CHANGE_COLUMNS,
+  LEG_COLUMNS,
+  LEGS_COLUMNS,
+  RATIO_COLUMNS,
+} from './columns/comparison-columns.ts';
 export { BELOW_SHARES, COUNT_SHARES } from './columns/height-shares.ts';
+export { MANIFEST_NUMBERS, type NumberColumn } from './columns/manifest-numbers.ts';
 export { REPETITION_COLUMNS } from './columns/repetition-columns.ts';
 export { SET_COLUMNS } from './columns/set-columns.ts';
 export type { CriterionEntry, Observability, ObservingPlacement } from './criteria/criterion-entry.ts';
@@ -33,11 +40,18 @@ export {
   COMPARE_SENTENCES,
   NO_CHANGE_SENTENCES,
   NO_REFERENCE_SENTENCES,
+  OWN_RATIO_SENTENCES,
   RATIO_BLOCK_SENTENCES,
+  RATIO_ERROR_SENTENCES,
   RATIO_UNBLOCK_SENTENCES,
   VALUE_BLOCK_SENTENCES,
   VALUE_UNBLOCK_SENTENCES,
 } from './sentences/compare-sentences.ts';
+export {
+  FINDING_INPUT_NAMES,
+  LEG_COMPARISON_SENTENCES,
+  REFERENCE_CAUTION_SENTENCES,
+} from './sentences/leg-sentences.ts';
 export {
   COMPARED_WORDS,
   FEATURE_VALUE_WORDS,

@@ -11,6 +11,7 @@ import {
   type Side,
   type SideBlock,
   type SideComparison,
+  type SideRatio,
   VALUE_BLOCKS,
 } from '@surae/analysis';
 import {
@@ -267,6 +268,15 @@ function holdsNoFigure(found: SideComparison): void {
   }
 }
 
+/** That every figure of a ratio is finite and stands where it must. */
+function isWhole({ ratio, difference, underLine }: SideRatio): void {
+  for (const one of [ratio.value, ratio.low, ratio.high, ratio.logU, difference.low, difference.high])
+    expect(Number.isFinite(one)).toBe(true);
+  for (const { probability } of underLine) expect(probability >= 0 && probability <= 1).toBe(true);
+  // an error far below the last digit of a ratio leaves its bounds where it is
+  expect(0 < ratio.low && ratio.low <= ratio.value && ratio.value <= ratio.high).toBe(true);
+}
+
 test('no two sets whatever yield a ratio while anything known or unknown stands against it, and the answer holds no figure', () => {
   const seen = { ratio: 0, blocked: 0 };
   fc.assert(
@@ -280,6 +290,7 @@ test('no two sets whatever yield a ratio while anything known or unknown stands 
       // beyond these sizes the interval is no finite one
       const ordinary = [values.left, values.right].every(({ value, u }) => value! > 1 && value! < 1e3 && u! < 1e3);
       if (harmless && ordinary) expect(found.kind).toBe('ratio');
+      if (found.kind === 'ratio') isWhole(found);
     }),
     runs(1500, 60_000),
   );

@@ -10,6 +10,7 @@ test('a table alone asks for the usual', () => {
     scale: 'difference',
     reach: undefined,
     wholeOnly: false,
+    order: undefined,
     json: false,
     picture: undefined,
     pair: undefined,
@@ -21,12 +22,23 @@ test('a table alone asks for the usual', () => {
 test('every option is taken', () => {
   const args = 't.csv --across day --ratio --reach 2 --whole-only --json --picture p.svg --replace --icc-width 0.1';
   expect(
-    readAgree([...args.split(' '), '--pair', 'A, B', '--error-within', '25', '--limit-within', '0.5']),
+    readAgree([
+      ...args.split(' '),
+      '--pair',
+      'A, B',
+      '--error-within',
+      '25',
+      '--limit-within',
+      '0.5',
+      '--order',
+      'none, slight',
+    ]),
   ).toMatchObject({
     across: 'day',
     scale: 'ratio',
     reach: 2,
     wholeOnly: true,
+    order: ['none', 'slight'],
     json: true,
     picture: 'p.svg',
     pair: ['A', 'B'],
@@ -50,6 +62,10 @@ test.each([
   ['a.csv --pair A,B', '--pair says something only'],
   ['a.csv --picture p.svg --pair A', '--pair A: expected two names'],
   ['a.csv --picture=', '--picture needs the name'],
+  ['a.csv --order none', '--order none: expected two words or more'],
+  ['a.csv --order none,none', '--order none,none: expected'],
+  ['a.csv --order none,,clear', 'each once'],
+  ['--error-within 20 --order a,b', '--order needs a TABLE'],
   ['a.csv --colour', "Unknown option '--colour'"],
 ])('"%s" cannot be followed', (args, words) => {
   expect(() => readAgree(args.split(' ').filter((word) => word !== ''))).toThrow(words);

@@ -5,8 +5,11 @@ import { agreeJson } from '../../apps/cli/src/agree-json.ts';
 import { agreeResult } from '../../apps/cli/src/agree-result.ts';
 import { fixturePath } from '../support/fixture.ts';
 
-function json(bytes: Uint8Array): Record<string, unknown> & { groups: Record<string, unknown>[] } {
-  const found = agreeResult(bytes, 't.csv', readAgree(['t.csv']) as AgreeArguments);
+function json(
+  bytes: Uint8Array,
+  ...options: string[]
+): Record<string, unknown> & { groups: Record<string, unknown>[] } {
+  const found = agreeResult(bytes, 't.csv', readAgree(['t.csv', ...options]) as AgreeArguments);
   if ('reason' in found) throw new Error(found.reason);
   const line = agreeJson(found, []);
   expect(line).not.toContain('\n');
@@ -23,13 +26,21 @@ test('a line holds the figures, their intervals and where they come from', () =>
     subjects: 6,
     left_out: [],
     icc: [
-      { form: 'ICC(1,1)', other_name: 'ICC(1)', value: 0.165741768, df_above: 5, df_below: 18 },
+      {
+        form: 'ICC(1,1)',
+        other_name: 'ICC(1)',
+        value: 0.165741768,
+        low_word: 'poor',
+        high_word: 'moderate',
+        df_above: 5,
+      },
       {},
       {},
       {},
       {},
       {},
     ],
+    icc_absolute_interval_narrow: true,
     standard_error_use: { use: 'upper_bound', pairs: 16 },
   });
   expect(groups[0]['pairs']).toHaveLength(6);
@@ -61,4 +72,22 @@ test('words come with kappa and the table behind it', () => {
       },
     ],
   });
+});
+
+test('words on a scale come with kappa by steps and by squares, and without a scale with null', () => {
+  const bytes = readFileSync(fixturePath('agreement/altman-1991-mammograms.csv'));
+  const { groups } = json(bytes, '--order', 'normal,benign,suspected,cancer');
+  // vcd of R
+  expect(groups[0]).toMatchObject({
+    pairs: [
+      {
+        weighted: {
+          order: ['normal', 'benign', 'suspected', 'cancer'],
+          linear: { kappa: 0.568399044 },
+          quadratic: { kappa: 0.671370578 },
+        },
+      },
+    ],
+  });
+  expect(json(bytes).groups[0]).toMatchObject({ pairs: [{ weighted: null }] });
 });

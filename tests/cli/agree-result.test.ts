@@ -68,3 +68,11 @@ test('words are compared pair by pair, each with the items that both named', () 
     ['B', 'C', ['1'], 2],
   ]);
 });
+
+test('a word that is not on the scale refuses the table, and a scale of numbers cannot be followed', () => {
+  const words = 'subject,A [verdict],B [verdict]\n1,none,none\n2,none,clear\n';
+  expect(result(words, '--order', 'none,slight')).toEqual({
+    reason: 't.csv: words: expected every word of the raters, each once, got "clear" is not among them',
+  });
+  expect(() => result(counts, '--order', 'none,slight')).toThrow('--order says something only of words');
+});

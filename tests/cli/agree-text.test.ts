@@ -27,8 +27,14 @@ test('Bland & Altman (1986) as printed, with the usual cautions', () => {
 
 test('Shrout & Fleiss (1979): six forms under both names', () => {
   const shown = ofFixture('shrout-fleiss-1979');
-  expect(shown).toMatch(/ICC\(2,1\) ICC\(A,1\) +0\.290 \(0\.019 to 0\.761\) +F\(5, 15\) = 11\.03, p < 0\.001/);
-  expect(shown).toMatch(/ICC\(3,k\) ICC\(C,k\) +0\.909 \(0\.676 to 0\.986\)/);
+  expect(shown).toMatch(
+    /ICC\(2,1\) ICC\(A,1\) +0\.290 \(0\.019 to 0\.761\): poor to good\n +F\(5, 15\) = 11\.03, p < 0\.001/,
+  );
+  expect(shown).toContain('words by Koo & Li (2016)');
+  expect(shown).toContain('Few are compared and they differ much');
+  expect(ofFixture('weir-2005-a')).not.toContain('Few are compared');
+  // by both ends of the interval, whatever the estimate
+  expect(shown).toMatch(/ICC\(3,k\) ICC\(C,k\) +0\.909 \(0\.676 to 0\.986\): moderate to excellent/);
   expect(ofFixture('weir-2005-a')).toMatch(/bias +2\.8 \(−6\.2 to 11\.7\) kg: cannot tell which is higher/);
   expect(ofFixture('weir-2005-a')).toContain('shown and not to be used: worth 8 pairs of tests, 15 are');
 });
@@ -52,6 +58,17 @@ test('words: kappa with its interval and what it rests on', () => {
   expect(shown).toMatch(/agree +64 %, where chance would give 31 %/);
   expect(made('subject,A [verdict],B [verdict]\n1,yes,yes\n2,yes,yes\n')).toContain('only one word was used');
   expect(made('subject,A [verdict],B [verdict]\n1,yes,yes\n2,no,no\n')).toContain('1, every item agrees');
+});
+
+test('words on a scale: kappa by steps and by squares, with the scale', () => {
+  const order = ['--order', 'normal,benign,suspected,cancer'];
+  const shown = ofFixture('altman-1991-mammograms', ...order);
+  // vcd of R: 0.5684 +- 0.0676 and 0.6714 +- 0.0681
+  expect(shown).toMatch(/kappa by steps +0\.57 \(0\.44 to 0\.70\), on normal, benign, suspected,/);
+  expect(shown).toMatch(/kappa by squares +0\.67 \(0\.54 to 0\.80\), large steps count more/);
+  expect(ofFixture('altman-1991-mammograms')).not.toContain('by steps');
+  const alike = 'subject,A [verdict],B [verdict]\n1,yes,yes\n2,no,no\n';
+  expect(made(alike, '--order', 'no,yes')).toMatch(/kappa by steps +1\.00, no width from the formula/);
 });
 
 test('no line is wider than the terminal', () => {

@@ -96,8 +96,10 @@ test('a manifest is followed in its order; its bad rows are refused alone', asyn
   const path = 'fixtures/recordings/made/list.csv';
   const { code, lines } = await run(['assess', '--manifest', path, '--json'], { [path]: manifest });
   expect(code).toBe(1);
-  expect(lines().map((line) => (line as unknown as { person: string }).person)).toEqual(['P1', undefined, 'P3', 'P4']);
-  expect(lines().map((line) => line.status)).toEqual(['ok', 'refused', 'refused', 'ok']);
+  const persons = lines().map((line) => (line as unknown as { person: string }).person);
+  expect(persons).toEqual(['P1', undefined, 'P3', 'P4', 'P1', 'P4']);
+  expect(lines().map((line) => line.status)).toEqual(['ok', 'refused', 'refused', 'ok', undefined, undefined]);
+  expect(lines().slice(4)).toMatchObject([{ comparison: 'legs', kind: 'blocked' }, { comparison: 'legs' }]);
 });
 
 test('a manifest that is not there is a fault of the command line', async () => {
@@ -153,4 +155,22 @@ test('no line of help is wider than a terminal', async () => {
     const { memory } = await run(args);
     expect(memory.out.split('\n').filter((line) => line.length > 80)).toEqual([]);
   }
+});
+
+test('help and a mistyped option answer before anything but data is loaded', () => {
+  const seen = new Set<string>();
+  const loaded = new Set<string>();
+  const follow = (name: string): void => {
+    if (seen.has(name)) return;
+    seen.add(name);
+    const text = readFileSync(`apps/cli/src/${name}`, 'utf8');
+    for (const [, from] of text.matchAll(/^(?:import (?!type\b)|\} )[^;]*from '([^']+)'/gm)) {
+      if (from.startsWith('./')) follow(from.slice(2));
+      else loaded.add(from);
+    }
+  };
+  follow('main.ts');
+  expect(seen).toContain('size-ranges.ts');
+  // the units and distributions that a command needs take a second to load
+  expect([...loaded].filter((from) => !from.startsWith('node:')).sort()).toEqual(['@surae/shared']);
 });

@@ -24,6 +24,8 @@ export interface AgreeArguments {
   /** standard deviations to a limit; undefined: the usual */
   readonly reach: number | undefined;
   readonly wholeOnly: boolean;
+  /** words from the lowest to the highest, where they stand on a scale */
+  readonly order: readonly string[] | undefined;
   readonly json: boolean;
   readonly picture: string | undefined;
   /** names of the two that the picture shows */
@@ -45,6 +47,7 @@ export function readAgree(args: readonly string[]): AgreeArguments | { command: 
         ratio: { type: 'boolean' },
         reach: { type: 'string' },
         'whole-only': { type: 'boolean' },
+        order: { type: 'string' },
         json: { type: 'boolean' },
         picture: { type: 'string' },
         pair: { type: 'string' },
@@ -79,6 +82,7 @@ export function readAgree(args: readonly string[]): AgreeArguments | { command: 
   };
   const table = positionals[0];
   refuseHalfWishes(wish, table);
+  if (values.order !== undefined && table === undefined) throw new UsageError('--order needs a TABLE');
   if (values.picture === '') throw new UsageError('--picture needs the name of a file');
   if (values.picture !== undefined && table === undefined) throw new UsageError('--picture needs a TABLE');
   if (values.picture === undefined && values.replace === true) {
@@ -94,6 +98,7 @@ export function readAgree(args: readonly string[]): AgreeArguments | { command: 
     scale: values.ratio === true ? 'ratio' : 'difference',
     reach: number('reach', 10, 'a number above 0 and below 10'),
     wholeOnly: values['whole-only'] === true,
+    order: orderOf(values.order),
     json: values.json === true,
     picture: values.picture,
     pair: pairOf(values.pair),
@@ -132,4 +137,13 @@ function pairOf(text: string | undefined): readonly [string, string] | undefined
     throw new UsageError(`--pair ${text}: expected two names, such as --pair A,B`);
   }
   return [names[0]!, names[1]!];
+}
+
+function orderOf(text: string | undefined): readonly string[] | undefined {
+  if (text === undefined) return undefined;
+  const words = text.split(',').map((word) => word.trim());
+  if (words.length < 2 || words.includes('') || new Set(words).size < words.length) {
+    throw new UsageError(`--order ${text}: expected two words or more, each once, such as --order none,slight,clear`);
+  }
+  return words;
 }

@@ -1,4 +1,13 @@
-import type { Agreement, Bounded, Intraclass, Limits, PairAgreement, Trend } from '@surae/analysis';
+import {
+  type Agreement,
+  type Bounded,
+  type Intraclass,
+  intraclassWords,
+  type Limits,
+  type PairAgreement,
+  type Trend,
+  type WeightedKappa,
+} from '@surae/analysis';
 import type { Plan } from './agree-plan.ts';
 import type { AgreeResult, GroupResult, PairedWords } from './agree-result.ts';
 import { rounded } from './rounded.ts';
@@ -50,6 +59,7 @@ function numbersOf(found: Agreement): Record<string, unknown> {
       below_zero: components.belowZero,
     },
     icc: found.intraclass.map(intraclassOf),
+    icc_absolute_interval_narrow: found.absoluteIntervalNarrow,
     standard_error: boundedOf(error?.sem),
     standard_error_use: usable && {
       use: usable.use.replace('-', '_'),
@@ -64,12 +74,15 @@ function numbersOf(found: Agreement): Record<string, unknown> {
 }
 
 function intraclassOf({ form, otherName, estimate, test }: Intraclass): Record<string, unknown> {
+  const words = estimate?.interval && intraclassWords(estimate.interval);
   return {
     form,
     other_name: otherName,
     value: estimate?.value,
     low: estimate?.interval?.low,
     high: estimate?.interval?.high,
+    low_word: words?.from,
+    high_word: words?.to,
     f: test?.f,
     df_above: test?.dfAbove,
     df_below: test?.dfBelow,
@@ -104,7 +117,11 @@ function pairOf({ first, second, limits, counts }: PairAgreement): Record<string
   };
 }
 
-function wordsOf({ first, second, leftOut, kappa }: PairedWords): Record<string, unknown> {
+function weightedOf({ kappa, interval }: WeightedKappa): Record<string, unknown> {
+  return { kappa, low: interval?.low, high: interval?.high };
+}
+
+function wordsOf({ first, second, leftOut, kappa, weighted }: PairedWords): Record<string, unknown> {
   return {
     first,
     second,
@@ -117,6 +134,11 @@ function wordsOf({ first, second, leftOut, kappa }: PairedWords): Record<string,
     chance_agreement: kappa.chanceAgreement,
     words: kappa.categories.map((word, i) => ({ word, agreement: kappa.agreementOn[i] })),
     counts: kappa.counts,
+    weighted: weighted && {
+      order: weighted.linear.words,
+      linear: weightedOf(weighted.linear),
+      quadratic: weightedOf(weighted.quadratic),
+    },
   };
 }
 

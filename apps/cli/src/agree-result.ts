@@ -7,6 +7,8 @@ import {
   cohenKappa,
   InputError,
   type Kappa,
+  type WeightedKappa,
+  weightedKappa,
 } from '@surae/analysis';
 import {
   type RatingFactor,
@@ -26,6 +28,8 @@ export interface PairedWords {
   /** items that one of them left empty */
   readonly leftOut: readonly string[];
   readonly kappa: Kappa;
+  /** by steps of the scale and by their squares, where an order was given */
+  readonly weighted: { readonly linear: WeightedKappa; readonly quadratic: WeightedKappa } | undefined;
 }
 
 /** What one table says, or one level of the factor that is not compared. */
@@ -60,6 +64,9 @@ export function agreeResult(bytes: Uint8Array, file: string, args: AgreeArgument
   try {
     const table = readRatingTable(bytes, file);
     const across = chosenFactor(table, args.across);
+    if (args.order !== undefined && table.kind !== 'words') {
+      throw new UsageError('--order says something only of words: this table holds numbers');
+    }
     const settings: AgreementSettings = {
       ...agreementDefaults,
       reach: args.reach ?? agreementDefaults.reach,
@@ -68,7 +75,7 @@ export function agreeResult(bytes: Uint8Array, file: string, args: AgreeArgument
     };
     const groups = ratingGroups(table, across).map((group) => {
       const where = group.of === undefined ? file : `${file}, ${group.of}`;
-      return groupResult(group, table.kind, where, settings, args.wholeOnly);
+      return groupResult(group, table.kind, where, settings, args);
     });
     const sha256 = createHash('sha256').update(bytes).digest('hex');
     return { file, sha256, unit: table.unit, across, settings, groups };
@@ -97,7 +104,7 @@ function groupResult(
   kind: RatingTable['kind'],
   where: string,
   settings: AgreementSettings,
-  wholeOnly: boolean,
+  { wholeOnly, order }: Pick<AgreeArguments, 'wholeOnly' | 'order'>,
 ): GroupResult {
   const holed = group.subjects.find((_, row) => group.values[row]!.includes(null));
   if (wholeOnly && holed !== undefined) {
@@ -105,7 +112,7 @@ function groupResult(
     throw new Refused(`${where}: expected a value in every cell, got none of "${holed}" by "${missing.join('", "')}"`);
   }
   try {
-    if (kind === 'words') return { kind: 'words', of: group.of, pairs: pairedWords(group, settings) };
+    if (kind === 'words') return { kind: 'words', of: group.of, pairs: pairedWords(group, settings, order) };
     const values = group.values.map((row) => row.map((value) => (typeof value === 'number' ? value : null)));
     return { kind: 'numbers', of: group.of, agreement: agreementOf({ ...group, values }, settings) };
   } catch (error) {
@@ -114,7 +121,11 @@ function groupResult(
   }
 }
 
-function pairedWords(group: RatingGroup, { level }: AgreementSettings): PairedWords[] {
+function pairedWords(
+  group: RatingGroup,
+  { level }: AgreementSettings,
+  order: readonly string[] | undefined,
+): PairedWords[] {
   return group.raters.flatMap((first, a) =>
     group.raters.slice(a + 1).map((second, after) => {
       const b = a + 1 + after;
@@ -122,7 +133,12 @@ function pairedWords(group: RatingGroup, { level }: AgreementSettings): PairedWo
       const kept = group.subjects.flatMap((_, row) => (isWhole(row) ? [row] : []));
       const leftOut = group.subjects.filter((_, row) => !isWhole(row));
       const wordsOf = (rater: number): string[] => kept.map((row) => String(group.values[row]![rater]));
-      return { first, second, leftOut, kappa: cohenKappa(wordsOf(a), wordsOf(b), level) };
+      const [by, and] = [wordsOf(a), wordsOf(b)];
+      const weighted = order && {
+        linear: weightedKappa(by, and, order, 'linear', level),
+        quadratic: weightedKappa(by, and, order, 'quadratic', level),
+      };
+      return { first, second, leftOut, kappa: cohenKappa(by, and, level), weighted };
     }),
   );
 }

@@ -1,4 +1,11 @@
-import type { Agreement, Limits, PairAgreement, Trend } from '@surae/analysis';
+import {
+  type Agreement,
+  intraclassWords,
+  type Limits,
+  type PairAgreement,
+  type Trend,
+  type WeightedKappa,
+} from '@surae/analysis';
 import { decimalsFor, interval, probability } from './agree-numbers.ts';
 import type { AgreeResult, GroupResult, PairedWords } from './agree-result.ts';
 import type { Io } from './io.ts';
@@ -112,15 +119,24 @@ function figure(value: number): string {
   return String(Number(value.toPrecision(4))).replace('-', '−');
 }
 
-function intraclassText({ intraclass, raters }: Agreement, width: number): string[] {
+function intraclassText({ intraclass, raters, absoluteIntervalNarrow }: Agreement, width: number): string[] {
   const rows = intraclass.flatMap(({ form, otherName, estimate, test }) => {
     const value =
       estimate === undefined ? 'cannot tell: nothing to be a share of' : interval(estimate.value, estimate.interval, 3);
-    const f =
-      test === undefined ? '' : `   F(${test.dfAbove}, ${test.dfBelow}) = ${figure(test.f)}, ${probability(test.p)}`;
-    return line(`${form} ${otherName}`, `${value}${f}`, width);
+    const words = estimate?.interval === undefined ? '' : `: ${rangeWords(estimate.interval)}`;
+    const f = test && `F(${test.dfAbove}, ${test.dfBelow}) = ${figure(test.f)}, ${probability(test.p)}`;
+    return [...line(`${form} ${otherName}`, `${value}${words}`, width), ...(f === undefined ? [] : line('', f, width))];
   });
-  return [`  Intraclass correlation, k = ${raters.length}`, ...rows];
+  const caution =
+    'Few are compared and they differ much: the intervals of ICC(2,.) are too narrow here, as the published formula makes them.';
+  const note = absoluteIntervalNarrow ? line('', caution, width) : [];
+  return [`  Intraclass correlation, k = ${raters.length}; words by Koo & Li (2016)`, ...rows, ...note];
+}
+
+/** What a correlation is called by both ends of its interval: one word where they agree. */
+function rangeWords(bounds: Parameters<typeof intraclassWords>[0]): string {
+  const { from, to } = intraclassWords(bounds);
+  return from === to ? from : `${from} to ${to}`;
 }
 
 function pairText(pair: PairAgreement, { unit, settings }: AgreeResult, width: number): string[] {
@@ -168,7 +184,13 @@ function trendWords(trend: Trend | undefined, sentence: string): string {
     : `cannot tell whether ${sentence}: ${numbers}`;
 }
 
-function wordsText({ first, second, leftOut, kappa: found }: PairedWords, width: number): string[] {
+/** Weighted kappa with its interval, or why there is none. */
+function weightedText({ kappa, interval: bounds }: WeightedKappa): string {
+  if (kappa === undefined) return 'cannot tell: only one word was used';
+  return bounds === undefined ? `${plain(kappa, 2)}, no width from the formula` : interval(kappa, bounds, 2);
+}
+
+function wordsText({ first, second, leftOut, kappa: found, weighted }: PairedWords, width: number): string[] {
   const share = (value: number): string => plain(100 * value, 0);
   const bounds = found.interval === undefined ? undefined : interval(found.kappa!, found.interval, 2);
   const value =
@@ -182,6 +204,12 @@ function wordsText({ first, second, leftOut, kappa: found }: PairedWords, width:
       ? []
       : line('left out', `${leftOut.length}, a word is missing: ${leftOut.join(', ')}`, width)),
     ...line('kappa', value, width),
+    ...(weighted === undefined
+      ? []
+      : [
+          ...line('kappa by steps', `${weightedText(weighted.linear)}, on ${weighted.linear.words.join(', ')}`, width),
+          ...line('kappa by squares', `${weightedText(weighted.quadratic)}, large steps count more`, width),
+        ]),
     ...line(
       'agree',
       `${share(found.observedAgreement)} %, where chance would give ${share(found.chanceAgreement)} %`,

@@ -1,9 +1,6 @@
-import { agreeCommand } from './agree-command.ts';
 import { readArguments } from './arguments.ts';
-import { assessCommand } from './assess-command.ts';
 import { helpText } from './help.ts';
 import { type Io, nodeIo } from './io.ts';
-import { simulateCommand } from './simulate-command.ts';
 import { softwareName } from './software.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -15,6 +12,7 @@ import { UsageError } from './usage-error.ts';
 export async function main(args: readonly string[], io: Io = nodeIo()): Promise<number> {
   try {
     const asked = readArguments(args);
+    // a command is loaded when it runs: help and a mistyped option answer at once
     switch (asked.command) {
       case 'help':
         io.writeOut(helpText(asked.about));
@@ -23,11 +21,11 @@ export async function main(args: readonly string[], io: Io = nodeIo()): Promise<
         io.writeOut(`${softwareName()}\n`);
         return 0;
       case 'assess':
-        return await assessCommand(asked, io);
+        return await (await import('./assess-command.ts')).assessCommand(asked, io);
       case 'simulate':
-        return simulateCommand(asked, io);
+        return (await import('./simulate-command.ts')).simulateCommand(asked, io);
       case 'agree':
-        return await agreeCommand(asked, io);
+        return await (await import('./agree-command.ts')).agreeCommand(asked, io);
     }
   } catch (error) {
     if (!(error instanceof UsageError)) throw error;

@@ -1,13 +1,13 @@
-import { manifestNumbers, type NumberColumn } from '@surae/records';
+import { MANIFEST_NUMBERS, type NumberColumn } from '@surae/shared';
 import { positiveNumber } from './positive-number.ts';
 
 type SizeRange = Pick<NumberColumn, 'least' | 'greatest' | 'unit'>;
 
 /** Ranges of the sizes that are told about a person, in the unit of the option; wide enough for any adult or child. Ours. */
 export const SIZE_RANGES = {
-  'heel-lever-mm': manifestNumbers.heel_lever_mm,
-  'body-mass-kg': manifestNumbers.body_mass_kg,
-  'string-rest-mm': manifestNumbers.string_rest_length_mm,
+  'heel-lever-mm': MANIFEST_NUMBERS.heel_lever_mm,
+  'body-mass-kg': MANIFEST_NUMBERS.body_mass_kg,
+  'string-rest-mm': MANIFEST_NUMBERS.string_rest_length_mm,
   'external-mass-kg': { least: 0.1, greatest: 250, unit: 'kg' },
   'ankle-lever-mm': { least: 30, greatest: 300, unit: 'mm' },
   'ankle-angle-deg': { least: 1, greatest: 89, unit: 'deg' },

@@ -7,6 +7,12 @@ export {
 export type { Bounded, Bounds } from './agreement/bounds.ts';
 export type { CountAgreement } from './agreement/count-agreement.ts';
 export type { FTest, Intraclass, IntraclassEstimate, IntraclassForm } from './agreement/intraclass.ts';
+export {
+  INTRACLASS_WORDS,
+  type IntraclassRange,
+  type IntraclassWord,
+  intraclassWords,
+} from './agreement/intraclass-words.ts';
 export { cohenKappa, type Kappa } from './agreement/kappa.ts';
 export type { Limits, Trend } from './agreement/limits-of-agreement.ts';
 export type { MeasurementError } from './agreement/measurement-error.ts';
@@ -14,6 +20,7 @@ export { peopleForError, peopleForIntraclass, peopleForLimits } from './agreemen
 export type { LeftOut, Ratings } from './agreement/ratings.ts';
 export type { Variation } from './agreement/typical-error.ts';
 export type { UsableError } from './agreement/usable-error.ts';
+export { type WeightedKappa, type WordWeights, weightedKappa } from './agreement/weighted-kappa.ts';
 export { assess } from './assess/assess.ts';
 export { type ColumnValue, columnValue, type NestedValues, nestedValues } from './assess/column-values.ts';
 export { defaultSettings } from './assess/default-settings.ts';
@@ -69,7 +76,13 @@ export {
   type SinceVisit,
 } from './compare/leg-over-visits.ts';
 export { type LegsOfVisit, type LegsUnder, legsOfVisit, type VisitLegs } from './compare/legs-of-visit.ts';
-export { boundedDifference, type LogRatio, logRatio, probabilityBelow } from './compare/log-ratio.ts';
+export {
+  boundedDifference,
+  boundedRatio,
+  type LogRatio,
+  logRatio,
+  probabilityBelow,
+} from './compare/log-ratio.ts';
 export type { MeasuredValue } from './compare/measured-value.ts';
 export {
   type PainFinding,
@@ -88,6 +101,7 @@ export {
   ratioBlocks,
   restsOnConfirmedInjury,
 } from './compare/ratio-blocks.ts';
+export { type OwnRatioError, ownRatioError, type RatioError, ratioErrorOf } from './compare/ratio-error.ts';
 export {
   type NoReference,
   type NoReferenceReason,

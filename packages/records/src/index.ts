@@ -5,7 +5,6 @@ export { sha256Hex } from './hash.ts';
 export { readRecordingJson, recordingToDocument, writeRecordingJson } from './json-codec.ts';
 export { type ManifestOptions, readManifest } from './manifest.ts';
 export type { ManifestEntry, ManifestRefusal, ManifestRefusalCode, ManifestRow } from './manifest-entry.ts';
-export { manifestNumbers, type NumberColumn } from './manifest-row.ts';
 export {
   type HeaderPlace,
   type IgnoredColumn,

@@ -1,3 +1,4 @@
+import { MANIFEST_NUMBERS } from '@surae/shared';
 import { quoted } from './errors.ts';
 import type { ManifestEntry, ManifestRefusal, ManifestRefusalCode } from './manifest-entry.ts';
 import { parseNumber } from './number.ts';
@@ -13,22 +14,7 @@ export interface ManifestLayout {
   readonly tests: readonly string[];
 }
 
-/** A number column: its range in its own unit, and how many of its units make one of SI. */
-export interface NumberColumn {
-  readonly least: number;
-  readonly greatest: number;
-  readonly unit: string;
-  readonly perSi: number;
-}
-
-/** Ranges are ours: wide enough for any adult or child, narrow enough to notice another unit. */
-export const manifestNumbers = {
-  heel_lever_mm: { least: 50, greatest: 400, unit: 'mm', perSi: 1000 },
-  body_mass_kg: { least: 25, greatest: 250, unit: 'kg', perSi: 1 },
-  string_rest_length_mm: { least: 10, greatest: 3000, unit: 'mm', perSi: 1000 },
-} as const satisfies Record<string, NumberColumn>;
-
-const ownColumns = ['file', 'person', 'visit', 'side', 'test', 'placement', ...Object.keys(manifestNumbers)];
+const ownColumns = ['file', 'person', 'visit', 'side', 'test', 'placement', ...Object.keys(MANIFEST_NUMBERS)];
 
 /** A refusal on its way out of the checks of one row. */
 class RowRefusal extends Error {
@@ -99,9 +85,9 @@ function oneOf<Word extends string>(
   return found;
 }
 
-function inRange(column: keyof typeof manifestNumbers, text: string): number | undefined {
+function inRange(column: keyof typeof MANIFEST_NUMBERS, text: string): number | undefined {
   if (text === '') return undefined;
-  const { least, greatest, unit, perSi } = manifestNumbers[column];
+  const { least, greatest, unit, perSi } = MANIFEST_NUMBERS[column];
   const value = parseNumber(text);
   const expected = `a number of ${least} to ${greatest} ${unit}, or nothing`;
   if (typeof value !== 'number') throw new RowRefusal('not-a-number', column, expected, quoted(text));

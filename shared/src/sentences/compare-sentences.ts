@@ -158,3 +158,18 @@ export const CHANGE_ZONE_SENTENCES = sentences('change-zone', {
   possible: 'A change is possible.',
   'cannot-tell': 'Cannot be told from the usual wobble of the test.',
 });
+
+/** Which error a ratio of the legs rests on. */
+export const RATIO_ERROR_SENTENCES = sentences('ratio-error', {
+  'own-ratios':
+    'The interval rests on ratios that this clinic repeated, so what both legs share of a day is counted once.',
+  'sides-independent': 'The interval takes the errors of both legs as independent, which is cautious on one day.',
+});
+
+/** What became of the ratios that a clinic repeated itself. */
+export const OWN_RATIO_SENTENCES = sentences('own-ratio', {
+  used: 'From thirty pairs on their error is used as it was found.',
+  'used-with-margin': 'From fifteen to twenty-nine pairs the upper bound of their error is used.',
+  'too-few-pairs': 'This clinic has repeated ratios, but under fifteen pairs: they are shown and not used.',
+  none: 'This clinic has no repeated ratios of this test.',
+});

@@ -110,6 +110,22 @@ test('ratios: the limits of the logarithms, turned back, whatever the unit', () 
   }
 });
 
+test('agrees with R on the scale of ratios: t.test of the logarithms, and their limits turned back', () => {
+  interface Expected {
+    readonly bias: number[];
+    readonly lower: number[];
+    readonly upper: number[];
+    readonly sd: number;
+  }
+  const { input, expected, ...tolerance } = readReference<{ tables: number[][][] }, Expected[]>('agreement.log-limits');
+  expect(input.tables).toHaveLength(3);
+  input.tables.forEach((table, i) => {
+    const limits = limitsOf(table, { scale: 'ratio' });
+    const { bias, lower, upper, sd } = expected[i];
+    expect([...numbers(limits), limits.sd]).toBeCloseToEach([...bias, ...lower, ...upper, sd], tolerance);
+  });
+});
+
 test('a bias that grows with the value is found, and scatter that grows with it', () => {
   const at = Array.from({ length: 30 }, (_, i) => 100 + 10 * i);
   const wobble = (i: number): number => [1, -1, 0.5, -0.5, 0][i % 5];

@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { detectableChange } from '../../../packages/analysis/src/agreement/detectable-change.ts';
 import { meanSquares } from '../../../packages/analysis/src/agreement/mean-squares.ts';
 import { boundedDeviation, measurementError } from '../../../packages/analysis/src/agreement/measurement-error.ts';
 import '../../support/close.ts';
+import { readReference } from '../../support/fixture.ts';
 import { arbitraryRatings, ratingRows } from '../../support/rating-fixture.ts';
 import { runs } from '../../support/runs.ts';
 
@@ -34,6 +36,32 @@ test('the interval of the error by number of pairs, SciPy chi2.ppf: 10, 15, 20, 
     '0.84',
     '1.25',
   ]);
+});
+
+test('agrees with the residual of lm and of a mixed model of R, with qchisq and qnorm', () => {
+  interface Expected {
+    readonly sem: number;
+    readonly mixed: number;
+    readonly low: number;
+    readonly high: number;
+    readonly change: Readonly<Record<'at95' | 'at90' | 'at80', number[]>>;
+  }
+  const { input, expected, ...tolerance } = readReference<{ tables: number[][][] }, Expected[]>('agreement.error');
+  expect(input.tables).toHaveLength(11);
+  input.tables.forEach((table, i) => {
+    const { sem } = errorOf(table)!;
+    const want = expected[i];
+    expect([sem.value, sem.low, sem.high]).toBeCloseToEach([want.sem, want.low, want.high], tolerance);
+    const changes = [0.95, 0.9, 0.8].flatMap((level) => {
+      const { value, low, high } = detectableChange(sem, level);
+      return [value, low, high];
+    });
+    expect(changes).toBeCloseToEach([...want.change.at95, ...want.change.at90, ...want.change.at80], tolerance);
+    // restricted likelihood holds a variance of subjects at zero that comes out below it: there, and only there, they differ
+    const squares = meanSquares(table).means;
+    const isBelowZero = squares.subjects < squares.residual;
+    expect(Math.abs(want.mixed / sem.value - 1) > 1e-5).toBe(isBelowZero);
+  });
 });
 
 test('for two tests it is the standard deviation of the differences over root 2, and a unit only scales it', () => {

@@ -1,6 +1,7 @@
-import { boundedDifference, InputError, logRatio, probabilityBelow } from '@surae/analysis';
+import { boundedDifference, boundedRatio, InputError, logRatio, probabilityBelow } from '@surae/analysis';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { createRandom, gaussian } from '../../../packages/analysis/src/signal/random.ts';
 import '../../support/close.ts';
 import { runs } from '../../support/runs.ts';
 
@@ -50,14 +51,69 @@ describe('interval around 90 % by coefficient of variation, errors of the logari
     expect([Math.round(ratio.low * 100), Math.round(ratio.high * 100)]).toEqual([low, high]);
   });
 
+  // height of a raise, a battery of jumps, work: computed
+  test.each([
+    [0.066, 75, 108],
+    [0.088, 71, 115],
+    [0.131, 63, 129],
+  ])('%d gives %d to %d, by exp(ln 0.9 +- 1.96 sqrt 2 cv)', (cv, low, high) => {
+    const ratio = withCv(90, 100, cv);
+    const reach = 1.96 * Math.SQRT2 * cv;
+    const exact = [Math.exp(Math.log(0.9) - reach), Math.exp(Math.log(0.9) + reach)];
+    expect([ratio.low, ratio.high]).toBeCloseToEach(exact, { rtol: 1e-12, atol: 0 });
+    expect([Math.round(ratio.low * 100), Math.round(ratio.high * 100)]).toEqual([low, high]);
+  });
+
   test.each([
     [0.03, 92],
     [0.05, 87],
     [0.066, 83],
     [0.088, 78],
+    [0.13, 69],
+    [0.139, 68],
   ])('with %d an observed ratio of %d % is the first to leave out equal sides', (cv, percent) => {
     expect(withCv(percent, 100, cv).high).toBeLessThan(1);
     expect(withCv(percent + 1, 100, cv).high).toBeGreaterThan(1);
+  });
+});
+
+describe('how often a pass mark of 90 % is wrong: both legs equal and under it, or one at 80 % and not', () => {
+  /** Probability of an observed ratio under 90 % for a true one; the standard error of its logarithm is sqrt 2 times that of a leg. */
+  const chance = (truth: number, ofLeg: number): number =>
+    probabilityBelow(boundedRatio(truth, Math.SQRT2 * ofLeg), 0.9);
+
+  // printed in whole percent, with the error of a leg as ln(1 + cv)
+  test.each([
+    [0.05, 6, 4],
+    [0.088, 19, 16],
+    [0.131, 27, 25],
+    [0.139, 28, 26],
+  ])('with %d, equal legs come under it in %d %, and 80 % reaches it in %d %', (cv, equal, reaches) => {
+    const chances = [chance(1, Math.log(1 + cv)), 1 - chance(0.8, Math.log(1 + cv))];
+    expect(chances.map((one) => Math.round(100 * one))).toEqual([equal, reaches]);
+    // with cv itself, as everywhere here, each is larger by no more than 1.6 percentage points
+    const ours = [chance(1, cv), 1 - chance(0.8, cv)];
+    ours.forEach((one, i) => {
+      expect(one).toBeGreaterThan(chances[i]);
+      expect(one - chances[i]).toBeLessThan(0.016);
+    });
+  });
+
+  test('the chances are those of drawn ratios', () => {
+    const random = createRandom(7);
+    const cv = 0.139;
+    let [equal, reaches] = [0, 0];
+    const draws = 20_000;
+    for (let i = 0; i < draws; i++) {
+      const noise = cv * (gaussian(random) - gaussian(random));
+      if (Math.exp(noise) < 0.9) equal += 1;
+      if (0.8 * Math.exp(noise) >= 0.9) reaches += 1;
+    }
+    // five standard errors of a share near 0.3 in 20 000 draws
+    expect([equal / draws, reaches / draws]).toBeCloseToEach([chance(1, cv), 1 - chance(0.8, cv)], {
+      rtol: 0,
+      atol: 0.016,
+    });
   });
 });
 

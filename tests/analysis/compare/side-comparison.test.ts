@@ -7,14 +7,11 @@ import {
   type MeasuredValue,
   type NoSideRatio,
   type PairCircumstances,
-  RATIO_BLOCKS,
   type RatioRules,
-  ratioBlocks,
   ratioDirection,
   type SideBlock,
   type SideComparison,
   type SideRatio,
-  VALUE_BLOCKS,
 } from '@surae/analysis';
 import { COMPARISON_RULES } from '@surae/shared';
 import fc from 'fast-check';
@@ -178,83 +175,9 @@ test.each([
   expect(ratioDirection({ left, right })).toEqual({ over, under: over === 'left' ? 'right' : 'left', why });
 });
 
-const number = fc.oneof(fc.double(), fc.double({ min: 0.1, max: 100, noNaN: true }), fc.constant(0));
-const anyValue: fc.Arbitrary<MeasuredValue> = fc.record({
-  value: fc.option(number, { nil: null }),
-  u: fc.option(number, { nil: null }),
-  unit: fc.constantFrom('1', '1', '1', 'N'),
-  convention: fc.constantFrom('net', 'net', 'net', 'gross'),
-});
-const maybe = fc.constantFrom(true, false, null);
-const bothMaybe = fc.record({ left: maybe, right: maybe });
-const anyBlock = fc.constantFrom<SideBlock>(...RATIO_BLOCKS, ...VALUE_BLOCKS);
-
 const usable = fc.record({
   value: fc.double({ min: 5, max: 50, noNaN: true }),
   u: fc.double({ min: 0.05, max: 1.5, noNaN: true }),
-});
-
-const mostlyUsable = fc.oneof(
-  { weight: 5, arbitrary: usable.map(({ value, u }) => reps(value, u)) },
-  { weight: 1, arbitrary: anyValue },
-);
-
-test('no input whatever yields a ratio while a block holds', () => {
-  fc.assert(
-    fc.property(anyValue, anyValue, fc.array(anyBlock, { minLength: 1 }), bothMaybe, (left, right, blocks, sore) => {
-      const found = compareValues({ left, right }, blocks, ratioDirection(sore), plain, rules);
-      expect(found.kind).toBe('blocked');
-      expect(Object.keys(found).sort()).toEqual(['blocks', 'kind']);
-      if (found.kind === 'blocked') for (const block of blocks) expect(codesOf(found)).toContain(block);
-    }),
-    runs(300, 5000),
-  );
-});
-
-test('of two sets: a ratio comes exactly when nothing known or unknown stands against it, and every figure is finite', () => {
-  const pair: fc.Arbitrary<PairCircumstances> = fc.record({
-    sore: bothMaybe,
-    first: fc.constantFrom('left', 'right', null),
-    restS: fc.oneof(fc.constantFrom(null, 120, 300), fc.double()),
-    sameDay: maybe,
-    sameSource: maybe,
-    earlierInjury: bothMaybe,
-    nerveSigns: maybe,
-  });
-  // mostly harmless, so that both answers come up
-  const mostly = fc.oneof({ weight: 3, arbitrary: fc.constant(rightSore) }, { weight: 1, arbitrary: pair });
-  const anyEnd = fc.constantFrom('fatigue' as const, 'fatigue', 'fatigue', 'pain', 'cap', null);
-  let ratios = 0;
-  fc.assert(
-    fc.property(
-      mostly,
-      anyEnd,
-      anyEnd,
-      fc.nat(40),
-      mostlyUsable,
-      mostlyUsable,
-      (known, leftEnd, rightEnd, scored, left, right) => {
-        const reports = {
-          left: { ...report('left', scored), end: ends.get(leftEnd)! },
-          right: { ...report('right', 20), end: madeReport('right', {}, rightEnd).end },
-        };
-        const found = compareSets(reports, { left, right }, known, plain, rules);
-        if (ratioBlocks(reports.left, reports.right, known).length > 0) expect(found.kind).toBe('blocked');
-        if (found.kind === 'blocked') {
-          expect(found.blocks.length).toBeGreaterThan(0);
-          return;
-        }
-        ratios += 1;
-        const { ratio, difference, underLine } = found;
-        for (const one of [ratio.value, ratio.low, ratio.high, ratio.logU, difference.low, difference.high])
-          expect(Number.isFinite(one)).toBe(true);
-        for (const { probability } of underLine) expect(probability >= 0 && probability <= 1).toBe(true);
-        expect(0 < ratio.low && ratio.low < ratio.value && ratio.value < ratio.high).toBe(true);
-      },
-    ),
-    runs(250, 5000),
-  );
-  expect(ratios).toBeGreaterThan(10);
 });
 
 test('each reason comes with what would lift it', () => {
@@ -285,6 +208,38 @@ test('a leg with an earlier injury that a clinician confirmed is compared with, 
   expect(codesOf(compared({ monthsAgo: 24, confirmed: null }))).toEqual(['earlier-injury-not-confirmed']);
 });
 
+test('ratios that the clinic repeated give the interval and the verdicts, and the result says so', () => {
+  const source = { id: 'own', citation: 'this clinic', group: 'people in pain' };
+  const own = { logError: 0.05, logErrorUpper: 0.06, pairs: 40, source };
+  const reports = { left: report('left', 27), right: report('right', 21) };
+  const values = { left: reps(27), right: reps(21) };
+  const bySides = ratioOf(compareSets(reports, values, rightSore, plain, rules));
+  const byOwn = ratioOf(compareSets(reports, values, rightSore, plain, rules, own));
+  expect(bySides.error).toMatchObject({ from: 'sides-independent', own: 'none', logU: bySides.ratio.logU });
+  expect(byOwn.error).toMatchObject({ from: 'own-ratios', own: 'used', pairs: 40, logU: 0.05 });
+  expect(byOwn.ratio.value).toBe(bySides.ratio.value);
+  const reach = Math.exp(1.96 * 0.05);
+  expect([byOwn.ratio.low, byOwn.ratio.high]).toBeCloseToEach([21 / 27 / reach, (21 / 27) * reach], {
+    rtol: 1e-12,
+    atol: 0,
+  });
+  // ln(0.9 / (21 / 27)) / 0.05 = 2.918: 0.9982 by any table of the normal distribution
+  expect(byOwn.underLine[0].probability).toBeCloseTo(0.9982, 4);
+  expect([bySides.underLine[0].verdict, byOwn.underLine[0].verdict]).toEqual(['yes', 'yes']);
+  expect(byOwn.difference).toEqual(bySides.difference);
+  const few = ratioOf(compareSets(reports, values, rightSore, plain, rules, { ...own, pairs: 14 }));
+  expect(few.ratio).toEqual(bySides.ratio);
+  expect(few.error).toMatchObject({ from: 'sides-independent', own: 'too-few-pairs', pairs: 14 });
+});
+
+test('an own error beyond all measure gives no infinite interval', () => {
+  const source = { id: 'own', citation: 'this clinic', group: 'people in pain' };
+  const own = { logError: 500, logErrorUpper: 600, pairs: 40, source };
+  const values = { left: reps(27), right: reps(21) };
+  const direction = ratioDirection(rightSore.sore);
+  expect(codesOf(compareValues(values, [], direction, plain, rules, own))).toEqual(['within-error']);
+});
+
 test('a rest that is no number is not known', () => {
   const found = compareSets(
     { left: report('left', 27), right: report('right', 19) },
@@ -296,15 +251,56 @@ test('a rest that is no number is not known', () => {
   expect(codesOf(found)).toEqual(['rest-not-recorded']);
 });
 
+const ownRatios = {
+  logError: 0.08,
+  logErrorUpper: 0.1,
+  pairs: 20,
+  source: { id: 'own', citation: 'this clinic', group: 'people in pain' },
+};
+
+test('another unit of the values changes the difference alone', () => {
+  fc.assert(
+    fc.property(usable, usable, fc.constantFrom(0.001, 4.4482216, 1000), (one, other, by) => {
+      const of = (scale: number, unit: string) => {
+        const value = ({ value: number, u }: typeof one): MeasuredValue => ({
+          ...reps(number * scale, u * scale),
+          unit,
+        });
+        return ratioOf(
+          compareValues({ left: value(one), right: value(other) }, [], ratioDirection(rightSore.sore), plain, rules),
+        );
+      };
+      const [straight, scaled] = [of(1, 'N'), of(by, 'other')];
+      const figures = ({ ratio, underLine }: SideRatio) => [
+        ratio.value,
+        ratio.low,
+        ratio.high,
+        ...underLine.map(({ probability }) => probability),
+      ];
+      expect(figures(scaled)).toBeCloseToEach(figures(straight), { rtol: 1e-9, atol: 1e-12 });
+      expect([scaled.difference.value]).toBeCloseToEach([straight.difference.value * by], { rtol: 1e-9, atol: 1e-9 });
+      expect(scaled.cautions).toEqual(straight.cautions);
+    }),
+    runs(100, 2000),
+  );
+});
+
 test('calling the sides the other way round inverts the ratio where neither is sore, and leaves it where one is', () => {
   fc.assert(
-    fc.property(usable, usable, fc.boolean(), (one, other, sore) => {
+    fc.property(usable, usable, fc.boolean(), fc.constantFrom(undefined, ownRatios), (one, other, sore, own) => {
       const [left, right] = [reps(one.value, one.u), reps(other.value, other.u)];
       const straight = ratioOf(
-        compareValues({ left, right }, [], ratioDirection({ left: sore, right: false }), plain, rules),
+        compareValues({ left, right }, [], ratioDirection({ left: sore, right: false }), plain, rules, own),
       );
       const turned = ratioOf(
-        compareValues({ left: right, right: left }, [], ratioDirection({ left: false, right: sore }), plain, rules),
+        compareValues(
+          { left: right, right: left },
+          [],
+          ratioDirection({ left: false, right: sore }),
+          plain,
+          rules,
+          own,
+        ),
       );
       const { value, low, high } = straight.ratio;
       const expected = sore ? [value, low, high] : [1 / value, 1 / high, 1 / low];

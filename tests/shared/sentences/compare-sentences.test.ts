@@ -5,6 +5,7 @@ import {
   type NoReferenceReason,
   RATIO_BLOCKS,
   type RatioBlock,
+  type RatioError,
   type SideCaution,
   VALUE_BLOCKS,
   type ValueBlock,
@@ -22,6 +23,8 @@ const valueLifts = shared.VALUE_UNBLOCK_SENTENCES satisfies Readonly<Record<Valu
 const cautions = shared.COMPARE_CAUTION_SENTENCES satisfies Readonly<Record<SideCaution | ChangeCaution, Sentence>>;
 const noReference = shared.NO_REFERENCE_SENTENCES satisfies Readonly<Record<NoReferenceReason, Sentence>>;
 const noChange = shared.NO_CHANGE_SENTENCES satisfies Readonly<Record<NoChangeReason, Sentence>>;
+const ratioErrors = shared.RATIO_ERROR_SENTENCES satisfies Readonly<Record<RatioError['from'], Sentence>>;
+const ownRatios = shared.OWN_RATIO_SENTENCES satisfies Readonly<Record<RatioError['own'], Sentence>>;
 const zones = shared.CHANGE_ZONE_SENTENCES satisfies Readonly<Record<ChangeZone, Sentence>>;
 
 test('every reason why no ratio is given has one sentence of its own, in the order of the reasons', () => {
@@ -50,17 +53,16 @@ test('every reason comes with what would lift it, in the same order', () => {
   expect(Object.keys(valueLifts)).toEqual([...VALUE_BLOCKS]);
 });
 
-test.each(Object.entries({ lifts, values, valueLifts, cautions, noReference, noChange, zones }))(
-  '%s: whole sentences, each its own, that judge nobody',
-  (_, family: Readonly<Record<string, Sentence>>) => {
-    const texts = Object.values(family).map(({ text }) => text);
-    expect(new Set(texts).size).toBe(texts.length);
-    for (const text of texts) {
-      expect(text).toMatch(/^[A-Z].*\.$/);
-      for (const word of JUDGING_WORDS) expect(text).not.toMatch(word);
-    }
-  },
-);
+test.each(
+  Object.entries({ lifts, values, valueLifts, cautions, noReference, noChange, zones, ratioErrors, ownRatios }),
+)('%s: whole sentences, each its own, that judge nobody', (_, family: Readonly<Record<string, Sentence>>) => {
+  const texts = Object.values(family).map(({ text }) => text);
+  expect(new Set(texts).size).toBe(texts.length);
+  for (const text of texts) {
+    expect(text).toMatch(/^[A-Z].*\.$/);
+    for (const word of JUDGING_WORDS) expect(text).not.toMatch(word);
+  }
+});
 
 test('a detectable change is nowhere called important', () => {
   for (const { text } of Object.values(zones)) expect(text).not.toMatch(/important|clinical/i);

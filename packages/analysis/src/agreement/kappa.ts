@@ -1,6 +1,7 @@
-import { requireCount, requireRange, requireSameLength } from '../check.ts';
+import { requireRange } from '../check.ts';
 import { normalQuantile } from '../signal/normal.ts';
 import type { Bounds } from './bounds.ts';
+import { wordCounts } from './word-counts.ts';
 
 /** How far two raters agree in naming what they saw, beyond chance. */
 export interface Kappa {
@@ -35,16 +36,9 @@ export interface Kappa {
  * Checked against: fixtures/reference/agreement.kappa.json
  */
 export function cohenKappa(first: readonly string[], second: readonly string[], level: number): Kappa {
-  requireCount(first, 2, 'first');
-  requireSameLength(first, second, 'second');
   requireRange(level, level > 0 && level < 1, 'level', '0 < level < 1');
-  const n = first.length;
   const categories = [...new Set([...first, ...second])].sort();
-  const places = new Map(categories.map((word, place) => [word, place]));
-  const counts = categories.map(() => categories.map(() => 0));
-  first.forEach((word, item) => (counts[places.get(word)!][places.get(second[item])!] += 1));
-  const rows = counts.map((row) => row.reduce((sum, count) => sum + count, 0) / n);
-  const columns = categories.map((_, j) => counts.reduce((sum, row) => sum + row[j], 0) / n);
+  const { itemCount: n, counts, rows, columns } = wordCounts(first, second, categories);
   const observed = counts.reduce((sum, row, i) => sum + row[i], 0) / n;
   const chance = rows.reduce((sum, share, i) => sum + share * columns[i], 0);
   const kappa = categories.length < 2 ? undefined : (observed - chance) / (1 - chance);

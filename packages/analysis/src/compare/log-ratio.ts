@@ -30,9 +30,27 @@ export function logRatio(top: number, topU: number, bottom: number, bottomU: num
   requireRange(bottom, bottom > 0, 'bottom', '> 0');
   requireRange(topU, topU >= 0, 'topU', '>= 0');
   requireRange(bottomU, bottomU >= 0, 'bottomU', '>= 0');
-  const logU = Math.hypot(topU / top, bottomU / bottom);
-  const value = top / bottom;
+  return within(top / bottom, Math.hypot(topU / top, bottomU / bottom));
+}
+
+function within(value: number, logU: number): LogRatio {
   return { value, low: value * Math.exp(-REACH * logU), high: value * Math.exp(REACH * logU), logU };
+}
+
+/**
+ * A ratio with the 95 % interval that the standard error of its logarithm gives: ln R +- 1.96 u.
+ *
+ * @param value - the ratio, > 0 [-]
+ * @param logU - standard error of its natural logarithm, >= 0 [-]
+ * @returns ratio, bounds, and the standard error again [-]
+ * @throws {@link InputError} `out-of-range` for a ratio that is not above 0 or an error below 0
+ *
+ * Source: definition
+ */
+export function boundedRatio(value: number, logU: number): LogRatio {
+  requireRange(value, value > 0, 'value', '> 0');
+  requireRange(logU, logU >= 0, 'logU', '>= 0');
+  return within(value, logU);
 }
 
 /**

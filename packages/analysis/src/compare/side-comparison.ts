@@ -9,11 +9,12 @@ import type { Bounded } from '../agreement/bounds.ts';
 import { requireRange } from '../check.ts';
 import type { Verdict } from '../raises/criteria/finding.ts';
 import type { Side } from '../trace.ts';
-import { boundedDifference, type LogRatio, logRatio, probabilityBelow } from './log-ratio.ts';
+import { boundedDifference, boundedRatio, type LogRatio, logRatio, probabilityBelow } from './log-ratio.ts';
 import type { MeasuredValue } from './measured-value.ts';
 import type { ComparedReport, PairCircumstances } from './pair.ts';
 import { type PlainLimits, plainVerdict } from './plain-verdict.ts';
 import { type RatioBlock, ratioBlocks, restsOnConfirmedInjury } from './ratio-blocks.ts';
+import { type OwnRatioError, type RatioError, ratioErrorOf } from './ratio-error.ts';
 import { type SideCaution, type SideCircumstances, sideCautions } from './side-cautions.ts';
 import { isUsable, type ValueBlock, valueBlocks } from './value-blocks.ts';
 
@@ -41,12 +42,14 @@ export interface UnderLine {
 /** The other side of the same visit, where nothing stands against it. */
 export interface SideRatio {
   readonly kind: 'ratio';
-  /** the one formula: the side above over the side below, on the log scale, errors independent */
+  /** the one formula: the side above over the side below, on the log scale */
   readonly formula: 'log-ratio-1';
   readonly direction: RatioDirection;
   /** [-] */
   readonly ratio: LogRatio;
-  /** the side above minus the side below, in `unit` */
+  /** which error the ratio and its verdicts rest on */
+  readonly error: RatioError;
+  /** the side above minus the side below, in `unit`; always by the errors of both sides, as if they had nothing in common */
   readonly difference: Bounded;
   readonly unit: string;
   readonly convention: string;
@@ -107,13 +110,14 @@ function withinError(over: MeasuredValue, under: MeasuredValue, why: RatioDirect
 /**
  * Comparison of the two sides of a visit, whatever was measured: a ratio with its direction, interval, difference and
  * verdicts when nothing stands against it, else every reason and no figure. Errors of the sides are taken as independent,
- * which is cautious: tests of one day share some of it.
+ * which is cautious: tests of one day share some of it. A clinic that repeated ratios knows how much, and its error is used.
  *
  * @param values - of each side, in one unit [unit of the values]
  * @param blocks - reasons against a ratio that the caller knows of; any of them blocks [-]
  * @param direction - which side stands above the line, see {@link ratioDirection} [-]
  * @param circumstances - what may make the sides differ without harm; null is not known [-]
  * @param rules - see {@link RatioRules} [-]
+ * @param ownRatios - the clinic's own repeated ratios of this measure and protocol; left out where there are none [-]
  * @returns the ratio, or the reasons against it [-, unit of the values]
  * @throws {@link InputError} `out-of-range` for a line that is not above 0 and at most 1
  *
@@ -125,6 +129,7 @@ export function compareValues(
   direction: RatioDirection,
   circumstances: SideCircumstances,
   rules: RatioRules,
+  ownRatios?: OwnRatioError,
 ): SideComparison {
   const { ratioLine: line } = rules;
   requireRange(line, line > 0 && line <= 1, 'ratioLine', '0 < line <= 1');
@@ -135,9 +140,13 @@ export function compareValues(
   if (all.size > 0) return blocked(first, ...others);
   // the blocks of the values have seen to this; the compiler has not
   if (!isUsable(over) || !isUsable(under)) return blocked('value-missing');
-  const ratio = logRatio(over.value, over.u, under.value, under.u);
-  if (!Number.isFinite(ratio.high) || ratio.low <= 0) return blocked('within-error');
-  const inverse = logRatio(under.value, under.u, over.value, over.u);
+  const bySides = logRatio(over.value, over.u, under.value, under.u);
+  const beyond = ({ low, high }: LogRatio): boolean => !Number.isFinite(high) || low <= 0;
+  if (beyond(bySides)) return blocked('within-error');
+  const error = ratioErrorOf(bySides.logU, ownRatios ?? null);
+  const ratio = boundedRatio(bySides.value, error.logU);
+  if (beyond(ratio)) return blocked('within-error');
+  const inverse = boundedRatio(under.value / over.value, error.logU);
   const against = (side: Side, one: LogRatio): UnderLine => {
     const probability = probabilityBelow(one, line);
     return { side, probability, verdict: plainVerdict(probability, rules) };
@@ -147,6 +156,7 @@ export function compareValues(
     formula: 'log-ratio-1',
     direction,
     ratio,
+    error,
     difference: boundedDifference(over.value, over.u, under.value, under.u),
     unit: over.unit,
     convention: over.convention,
@@ -164,6 +174,7 @@ export function compareValues(
  * @param pair - what is known beyond the reports; null is not known [s for the rest, - else]
  * @param circumstances - what may make the sides differ without harm; null is not known [-]
  * @param rules - see {@link RatioRules} [-]
+ * @param ownRatios - the clinic's own repeated ratios of this measure and protocol; left out where there are none [-]
  * @returns the ratio, or the reasons against it [-, unit of the values]
  * @throws {@link InputError} `out-of-range` for a line that is not above 0 and at most 1
  *
@@ -175,8 +186,9 @@ export function compareSets(
   pair: PairCircumstances,
   circumstances: SideCircumstances,
   rules: RatioRules,
+  ownRatios?: OwnRatioError,
 ): SideComparison {
   const blocks = ratioBlocks(reports.left, reports.right, pair);
   const known = { ...circumstances, confirmedInjury: restsOnConfirmedInjury(pair) };
-  return compareValues(values, blocks, ratioDirection(pair.sore), known, rules);
+  return compareValues(values, blocks, ratioDirection(pair.sore), known, rules, ownRatios);
 }
