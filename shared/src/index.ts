@@ -22,6 +22,7 @@ export type {
   Protocol,
   ProtocolParameters,
   ReferenceRule,
+  RepetitionMaximum,
   Surface,
 } from './protocol.ts';
 export { PROTOCOLS } from './protocols/all.ts';
@@ -34,6 +35,7 @@ export {
   STRAIGHT_PULL,
 } from './protocols/isometric.ts';
 export { COUNT_30_S, TOLERANCE_PROBE } from './protocols/limited.ts';
+export { SEATED_BLOCK, SEATED_BLOCK_SLOW, SEATED_FLOOR, SEATED_FLOOR_SLOW } from './protocols/seated.ts';
 export {
   BENT_KNEE,
   DOUBLE_LEG,
@@ -83,6 +85,7 @@ export { AXIS_WORDS, REPETITION_WORDS, RESULT_WORDS, SUMMARY_WORDS } from './sen
 export { LOCK_WORDS, SAFETY_BLOCK_SENTENCES, SAFETY_REASONS, SAFETY_WORDS } from './sentences/screens/safety-words.ts';
 export { SORENESS_WORDS } from './sentences/screens/soreness-words.ts';
 export { CHART_WORDS, KEEP_WORDS, READY_WORDS, TEST_WORDS } from './sentences/screens/test-words.ts';
+export { NO_MAXIMUM_SENTENCES, SEATED_SENTENCES } from './sentences/seated-sentences.ts';
 export type { Sentence, Sentences } from './sentences/sentence.ts';
 export {
   DOUBT_SENTENCES,
