@@ -47,14 +47,17 @@ export type {
   Effort,
   Gate,
   GateReason,
+  NoMaximumReason,
   Reference,
   Report,
+  SeatedLoad,
   SetMeasures,
   TestEnd,
   WithheldReason,
   Work,
 } from './assess/report.ts';
 export type { AssessmentRequest, PracticeRaise, Subject, TesterMark, TrialContext } from './assess/request.ts';
+export { isSeated } from './assess/seated-load.ts';
 export type { JudgingSettings, Settings, SignalLimits } from './assess/settings.ts';
 export { endClass } from './assess/test-end.ts';
 export { type ChangeZone, changeZone, type DetectableChange } from './compare/change-zone.ts';
