@@ -28,7 +28,7 @@ const shortOfGoal = {
   'hard 200': { onsetP95Ms: 16, riseRmsPercent: 5.6 },
   'hard 1000': { onsetP95Ms: 12, riseRmsPercent: 3.7 },
   'hard 2000': { onsetP95Ms: 8.5, riseRmsPercent: 3.5 },
-  'field 80': { onsetP95Ms: 19.5 },
+  'field 80': { onsetP95Ms: 22.5 },
   'field 200': { onsetP95Ms: 16, riseRmsPercent: 7.7 },
   'field 1000': { onsetP95Ms: 10.2, riseRmsPercent: 4.9 },
   'field 2000': { onsetP95Ms: 9, riseRmsPercent: 4 },
