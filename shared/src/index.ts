@@ -1,4 +1,10 @@
 export type { Column } from './columns/column.ts';
+export {
+  CHANGE_COLUMNS,
+  LEG_COLUMNS,
+  LEGS_COLUMNS,
+  RATIO_COLUMNS,
+} from './columns/comparison-columns.ts';
 export { BELOW_SHARES, COUNT_SHARES } from './columns/height-shares.ts';
 export { MANIFEST_NUMBERS, type NumberColumn } from './columns/manifest-numbers.ts';
 export { REPETITION_COLUMNS } from './columns/repetition-columns.ts';
@@ -49,6 +55,11 @@ export {
   VALUE_BLOCK_SENTENCES,
   VALUE_UNBLOCK_SENTENCES,
 } from './sentences/compare-sentences.ts';
+export {
+  FINDING_INPUT_NAMES,
+  LEG_COMPARISON_SENTENCES,
+  REFERENCE_CAUTION_SENTENCES,
+} from './sentences/leg-sentences.ts';
 export {
   ACCEPT_NAMES,
   ACCEPT_SENTENCES,
