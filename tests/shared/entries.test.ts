@@ -28,6 +28,9 @@ const UNITS = new Set([
   'h',
   'mo',
   'a',
+  'd',
+  'Hz',
+  'kg',
 ]);
 
 /** Every object anywhere in the shared data that has an id, with the place it was found at. */

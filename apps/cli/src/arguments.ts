@@ -93,6 +93,7 @@ function readAssess(args: readonly string[]): Arguments {
         'body-mass-kg': { type: 'string' },
         'string-rest-mm': { type: 'string' },
         'external-mass-kg': { type: 'string' },
+        'load-percent': { type: 'string' },
         'ankle-lever-mm': { type: 'string' },
         'ankle-angle-deg': { type: 'string' },
         'forefoot-lever-mm': { type: 'string' },
@@ -161,6 +162,7 @@ interface AboutOptions {
   'body-mass-kg'?: string;
   'string-rest-mm'?: string;
   'external-mass-kg'?: string;
+  'load-percent'?: string;
   'ankle-lever-mm'?: string;
   'ankle-angle-deg'?: string;
   'forefoot-lever-mm'?: string;
@@ -188,6 +190,7 @@ function givenAbout(values: AboutOptions): GivenAbout {
     bodyMassKg: sizeOption('body-mass-kg', values),
     stringRestMm: sizeOption('string-rest-mm', values),
     externalMassKg: sizeOption('external-mass-kg', values),
+    loadPercent: sizeOption('load-percent', values),
     ankleLeverMm: sizeOption('ankle-lever-mm', values),
     ankleAngleDeg: sizeOption('ankle-angle-deg', values),
     forefootLeverMm: sizeOption('forefoot-lever-mm', values),

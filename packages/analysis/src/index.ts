@@ -1,9 +1,4 @@
-export {
-  type Agreement,
-  type AgreementSettings,
-  agreementOf,
-  type PairAgreement,
-} from './agreement/agreement.ts';
+export { type Agreement, type AgreementSettings, agreementOf, type PairAgreement } from './agreement/agreement.ts';
 export type { Bounded, Bounds } from './agreement/bounds.ts';
 export type { CountAgreement } from './agreement/count-agreement.ts';
 export type { FTest, Intraclass, IntraclassEstimate, IntraclassForm } from './agreement/intraclass.ts';
@@ -30,6 +25,7 @@ export { blockCounterDefaults } from './assess/defaults/block-counter.ts';
 export { bodyDefaults } from './assess/defaults/body.ts';
 export { effortDefaults } from './assess/defaults/efforts.ts';
 export { heelDefaults } from './assess/defaults/heel.ts';
+export { hopDefaults } from './assess/defaults/hops.ts';
 export { effortSettingsBy } from './assess/effort-settings-by.ts';
 export { canonicalJson, protocolFingerprint, pullFingerprint } from './assess/fingerprint.ts';
 export { type JudgingExtras, judge } from './assess/judge.ts';
@@ -52,17 +48,21 @@ export type {
   Effort,
   Gate,
   GateReason,
+  NoMaximumReason,
   Reference,
   Report,
+  SeatedLoad,
   SetMeasures,
   TestEnd,
   WithheldReason,
   Work,
 } from './assess/report.ts';
 export type { AssessmentRequest, PracticeRaise, Subject, TesterMark, TrialContext } from './assess/request.ts';
+export { isSeated } from './assess/seated-load.ts';
 export type { JudgingSettings, Settings, SignalLimits } from './assess/settings.ts';
 export { endClass } from './assess/test-end.ts';
 export { type ChangeZone, changeZone, type DetectableChange } from './compare/change-zone.ts';
+export type { ComparedLegs, LegsUnder } from './compare/compared-legs.ts';
 export { countStandardError } from './compare/count-repeatability.ts';
 export {
   type EnduranceEffort,
@@ -88,14 +88,8 @@ export {
   legOverVisits,
   type SinceVisit,
 } from './compare/leg-over-visits.ts';
-export { type LegsOfVisit, type LegsUnder, legsOfVisit, type VisitLegs } from './compare/legs-of-visit.ts';
-export {
-  boundedDifference,
-  boundedRatio,
-  type LogRatio,
-  logRatio,
-  probabilityBelow,
-} from './compare/log-ratio.ts';
+export { type LegsOfVisit, legsOfVisit, type VisitLegs } from './compare/legs-of-visit.ts';
+export { boundedDifference, boundedRatio, type LogRatio, logRatio, probabilityBelow } from './compare/log-ratio.ts';
 export type { MeasuredValue } from './compare/measured-value.ts';
 export {
   type PainFinding,
@@ -107,6 +101,8 @@ export {
 export type { ComparedReport, EarlierInjury, PairCircumstances } from './compare/pair.ts';
 export { type PlainLimits, plainVerdict } from './compare/plain-verdict.ts';
 export { publishedErrors } from './compare/published-errors.ts';
+export { type PullFinding, pullFinding } from './compare/pull-finding.ts';
+export { type PullVisit, pullLegsOfVisit, pullOverVisits, type VisitPulls } from './compare/pull-legs.ts';
 export {
   circumstanceBlocks,
   RATIO_BLOCKS,
@@ -158,7 +154,7 @@ export {
   type VisitResult,
   type VisitTrend,
 } from './compare/visit-change.ts';
-export type { LegFacts, OwnReliabilities, PersonFacts, TestedLeg } from './compare/visit-facts.ts';
+export type { LegFacts, OwnReliabilities, PersonFacts, TestedLeg, TestedPull } from './compare/visit-facts.ts';
 export {
   type CriteriaVariant,
   robustness,
@@ -178,6 +174,21 @@ export type { PullUnit } from './efforts/pull-signal.ts';
 export type { NoRateReason, RiseRate } from './efforts/rise-rates.ts';
 export { type AnotherReason, summarizeTrials, type TrialSummary } from './efforts/trials.ts';
 export { InputError, type InputErrorCode } from './errors.ts';
+export { findHops, type HopRequest } from './hops/find-hops.ts';
+export type { Hop, HopReason } from './hops/hop.ts';
+export {
+  type EntryVerdict,
+  HOP_ENTRY_CODES,
+  type HopEntry,
+  type HopEntryCode,
+  type HopEntryFacts,
+  type HopEntryFinding,
+  hopEntry,
+} from './hops/hop-entry.ts';
+export type { HopCaution, HopSeries, HopWithheld, NoSeriesReason, SeriesVerdict } from './hops/hop-series.ts';
+export type { HopSettings } from './hops/hop-settings.ts';
+export type { HopMean, HopMeasure, HopMeasureName } from './hops/hop-summary.ts';
+export { type LegStiffness, legStiffness } from './hops/leg-stiffness.ts';
 export type { Issue, IssueCode } from './issue.ts';
 export type { FootGeometry } from './movement/heel-height.ts';
 export { BlockCounter, type BlockCounterOptions, type LiveState } from './raises/block-counter.ts';
