@@ -123,7 +123,11 @@ const SIMULATE = `surae simulate --out DIR  [options]
 Writes recordings of a simulated person, their truth, and a manifest that
 "surae assess --manifest" reads. The same seed writes the same files.
 
+  --test TEST           heel-raise or isometric              (heel-raise)
   --placement WHERE     heel, foot, trunk or platform        (heel)
+                        isometric: inline or platform        (inline)
+  --kind KIND           isometric: ramp or fast              (ramp)
+  --rate-hz HZ          isometric: 80, 200, 1000 or 2000     (1000)
   --level LEVEL         how much goes wrong                  (typical)
                         clean    nothing
                         typical  what a careful test still has
@@ -137,11 +141,12 @@ Writes recordings of a simulated person, their truth, and a manifest that
   --replace             replace files of the same names
 
 In DIR: NAME.csv the recording, NAME.truth.json what went into it, truth.csv
-every true repetition, manifest.csv the list.
+every true repetition or effort, manifest.csv the list.
 
 Example
   surae simulate --placement foot --level hard --seed 1 --count 3 --out sets
   surae assess --manifest sets/manifest.csv
+  surae simulate --test isometric --kind fast --rate-hz 2000 --out pulls
 `;
 
 const AGREE = `surae agree TABLE.csv  [options]
