@@ -9,7 +9,7 @@ const { report } = assessedPulls(madeRecording(madeRamps([1400, 1425])));
 test('one line an effort, net, no rate of a ramp', () => {
   const [head, first, second, ...more] = effortTable(report, 80);
   expect(head).toMatch(/^ +nr +onset s +mean N +peak N +held s +counts$/);
-  expect(first).toMatch(/^ +1 +4\.\d\d +1400\.\d+ ± 0\.\d+ +140\d\.\d ± 0\.\d +4\.\d +yes$/);
+  expect(first).toMatch(/^ +1 +(?:3\.9|4\.0)\d +1400\.\d+ ± 0\.\d+ +140\d\.\d ± 0\.\d +4\.\d +yes$/);
   expect(second).toMatch(/ 1425\.\d/);
   expect(more).toEqual([]);
 });
