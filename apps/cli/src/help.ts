@@ -68,7 +68,7 @@ ${protocolLines()}
 What is compared, where a manifest names persons: both legs of each visit, and
 each leg over its visits. A ratio stands only where nothing speaks against it;
 else every reason is listed, with what would lift it.
-  --reliability FILE    the clinic's own error of the count, used first from 15
+  --reliability FILE    the clinic's own error of a test, used first from 15
                         pairs of tests on: what surae agree --json wrote, or
                         {"protocol": "single-leg.floor", "pairs": 20,
                         "standard_error": 1.9, "standard_error_upper_80": 2.3,
