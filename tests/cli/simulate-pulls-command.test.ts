@@ -22,10 +22,10 @@ test('a recording reads back as it was simulated, at the rate that was asked for
     sampleRateHz: 200,
     faults: { restLoadN: 0 },
   }).trace.groups;
-  expect(read!.channels[0]!.quantity).toBe('force');
-  expect(read!.timesS).toHaveLength(made.timesS.length);
+  expect(read.channels[0].quantity).toBe('force');
+  expect(read.timesS).toHaveLength(made.timesS.length);
   made.channels[0].samples.forEach((sample, i) => {
-    if (Math.abs(sample - read!.channels[0]!.samples[i]!) > 1e-3) expect(read!.channels[0]!.samples[i]).toBe(sample);
+    if (Math.abs(sample - read.channels[0].samples[i]) > 1e-3) expect(read.channels[0].samples[i]).toBe(sample);
   });
 });
 
@@ -52,7 +52,7 @@ test.each([
   expect(line.efforts).toHaveLength(truth.length);
   line.efforts.forEach((effort, k) => {
     const near = (key: string, share: number): void => {
-      const trueValue = Number(truth[k]![key]);
+      const trueValue = Number(truth[k][key]);
       expect(Math.abs(effort[key]! - trueValue) / trueValue, `${key} of ${k + 1}`).toBeLessThan(share);
     };
     near('peak_n', 0.01);
