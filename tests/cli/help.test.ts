@@ -29,12 +29,20 @@ const VALUES: Readonly<Record<string, string>> = {
   WHAT: 'day',
   PAIR: 'A,B',
   'NAME=V,V,...': 'heightFraction=0.6,0.8',
+  PERCENT: '1',
+  SIGN: 'negative',
   WORDS: 'none,slight,clear',
 };
 
 /** What an option asks for beside it. */
 const NEEDS: Readonly<Record<'assess' | 'simulate' | 'agree', Readonly<Record<string, string[]>>>> = {
-  assess: { '--replace': ['--csv', 'out'], '--reliability-of': ['--reliability', 's.json'] },
+  assess: {
+    '--forefoot-lever-mm': ['--test', 'isometric'],
+    '--calibration-u-percent': ['--test', 'isometric'],
+    '--polarity': ['--test', 'isometric'],
+    '--replace': ['--csv', 'out'],
+    '--reliability-of': ['--reliability', 's.json'],
+  },
   agree: {
     '--pair': ['--picture', 'a.svg'],
     '--replace': ['--picture', 'a.svg'],

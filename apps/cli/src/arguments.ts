@@ -1,6 +1,7 @@
 import { parseArgs } from 'node:util';
 import { type AgreeArguments, readAgree } from './agree-arguments.ts';
-import { isPlacement, isSide, PLACEMENTS, SIDES, TESTS } from './known-words.ts';
+import { requireFittingOptions } from './fitting-options.ts';
+import { ALL_PLACEMENTS, isPlacement, isPullPlacement, isSide, PLACEMENTS, SIDES, TESTS } from './known-words.ts';
 import { parsed, unknownWord } from './parsed-options.ts';
 import { readSize, type SizeName } from './size-ranges.ts';
 import { UsageError } from './usage-error.ts';
@@ -94,6 +95,9 @@ function readAssess(args: readonly string[]): Arguments {
         'external-mass-kg': { type: 'string' },
         'ankle-lever-mm': { type: 'string' },
         'ankle-angle-deg': { type: 'string' },
+        'forefoot-lever-mm': { type: 'string' },
+        'calibration-u-percent': { type: 'string' },
+        polarity: { type: 'string' },
         protocol: { type: 'string' },
         settings: { type: 'string' },
         reliability: { type: 'string' },
@@ -113,11 +117,13 @@ function readAssess(args: readonly string[]): Arguments {
   if (values.manifest !== undefined && positionals.length > 0) {
     throw new UsageError(`name files or a manifest, not both: "${positionals[0]}" came with --manifest`);
   }
+  const given = givenAbout(values);
+  if (values.manifest === undefined) requireFittingOptions(given, values.vary !== undefined);
   return {
     command: 'assess',
     files: positionals,
     manifest: values.manifest,
-    given: givenAbout(values),
+    given,
     settings: values.settings,
     reliability: ownReliability(values),
     vary: values.vary === undefined ? undefined : readVary(values.vary),
@@ -157,13 +163,21 @@ interface AboutOptions {
   'external-mass-kg'?: string;
   'ankle-lever-mm'?: string;
   'ankle-angle-deg'?: string;
+  'forefoot-lever-mm'?: string;
+  'calibration-u-percent'?: string;
+  polarity?: string;
   protocol?: string;
 }
 
 function givenAbout(values: AboutOptions): GivenAbout {
-  const { test, placement, side, protocol } = values;
+  const { test, placement, side, protocol, polarity } = values;
   if (test !== undefined && !TESTS.some((known) => known === test)) throw unknownWord('--test', test, TESTS);
-  if (placement !== undefined && !isPlacement(placement)) throw unknownWord('--placement', placement, PLACEMENTS);
+  if (placement !== undefined && !isPlacement(placement) && !isPullPlacement(placement)) {
+    throw unknownWord('--placement', placement, ALL_PLACEMENTS);
+  }
+  if (polarity !== undefined && polarity !== 'positive' && polarity !== 'negative') {
+    throw unknownWord('--polarity', polarity, ['positive', 'negative']);
+  }
   if (side !== undefined && !isSide(side)) throw unknownWord('--side', side, SIDES);
   return {
     test,
@@ -176,6 +190,9 @@ function givenAbout(values: AboutOptions): GivenAbout {
     externalMassKg: sizeOption('external-mass-kg', values),
     ankleLeverMm: sizeOption('ankle-lever-mm', values),
     ankleAngleDeg: sizeOption('ankle-angle-deg', values),
+    forefootLeverMm: sizeOption('forefoot-lever-mm', values),
+    calibrationUPercent: sizeOption('calibration-u-percent', values),
+    polarity,
   };
 }
 
