@@ -8,6 +8,7 @@ const refused: [string, GivenAbout][] = [
   ['--heel-lever-mm', { ...pulls, heelLeverMm: 180 }],
   ['--string-rest-mm', { ...pulls, stringRestMm: 300 }],
   ['--external-mass-kg', { ...pulls, externalMassKg: 5 }],
+  ['--load-percent', { ...pulls, loadPercent: 30 }],
   ['--ankle-lever-mm', { ...pulls, ankleLeverMm: 130 }],
   ['--ankle-angle-deg', { ...pulls, ankleAngleDeg: 30 }],
   ['--forefoot-lever-mm', { ...NOTHING_GIVEN, forefootLeverMm: 130 }],

@@ -30,6 +30,8 @@ const VALUES: Readonly<Record<string, string>> = {
   PAIR: 'A,B',
   'NAME=V,V,...': 'heightFraction=0.6,0.8',
   PERCENT: '1',
+  KIND: 'fast',
+  HZ: '80',
   SIGN: 'negative',
   WORDS: 'none,slight,clear',
 };
@@ -48,7 +50,11 @@ const NEEDS: Readonly<Record<'assess' | 'simulate' | 'agree', Readonly<Record<st
     '--replace': ['--picture', 'a.svg'],
     '--icc-expected': ['--icc-width', '0.1'],
   },
-  simulate: { '--no-gyroscope': ['--placement', 'foot'] },
+  simulate: {
+    '--no-gyroscope': ['--placement', 'foot'],
+    '--kind': ['--test', 'isometric'],
+    '--rate-hz': ['--test', 'isometric'],
+  },
 };
 
 test.each([

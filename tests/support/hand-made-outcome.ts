@@ -13,6 +13,7 @@ export const NOTHING_GIVEN: GivenAbout = {
   bodyMassKg: undefined,
   stringRestMm: undefined,
   externalMassKg: undefined,
+  loadPercent: undefined,
   ankleLeverMm: undefined,
   ankleAngleDeg: undefined,
 };

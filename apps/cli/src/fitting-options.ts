@@ -8,6 +8,7 @@ const ONLY_OF = {
     heelLeverMm: '--heel-lever-mm',
     stringRestMm: '--string-rest-mm',
     externalMassKg: '--external-mass-kg',
+    loadPercent: '--load-percent',
     ankleLeverMm: '--ankle-lever-mm',
     ankleAngleDeg: '--ankle-angle-deg',
   },

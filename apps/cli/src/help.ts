@@ -45,7 +45,8 @@ What the recording is
   --body-mass-kg N      needed for work and power; never guessed
   --string-rest-mm N    length of the string at rest, where a string measured
                         the heel and its obliquity should be corrected
-  --external-mass-kg N  a load that is carried, where the protocol has one
+  --external-mass-kg N  a load that is carried, or seated lies on the knee
+  --load-percent N      the load on the knee in percent of body mass
   --ankle-lever-mm N    ball of the foot to the ankle axis, and the angle of
   --ankle-angle-deg N   that line above the foot line: for work by the ankle
   --forefoot-lever-mm N isometric: ankle axis to the line of the force under
@@ -96,11 +97,12 @@ The recording: a first line such as
   Lines that begin with # are remarks. Decimals have a point.
 The manifest: columns file,person,visit,side,test,placement,heel_lever_mm,
 body_mass_kg. Used as well where they are there: string_rest_length_mm,
-external_mass_kg, ankle_lever_mm, ankle_angle_deg, forefoot_lever_mm,
-calibration_u_percent, polarity, protocol, and those below. All others are
-handed on as they came. Paths are relative to it; an empty cell is unknown, and
-what the command line says fills it. What is unknown is never taken as harmless:
-it stands against a ratio. A word that is none of those below refuses its row.
+external_mass_kg, load_percent, ankle_lever_mm, ankle_angle_deg,
+forefoot_lever_mm, calibration_u_percent, polarity, protocol, and those below.
+All others are handed on as they came. Paths are relative to it; an empty cell
+is unknown, and what the command line says fills it. What is unknown is never
+taken as harmless: it stands against a ratio. A word that is none of those
+below refuses its row.
 ${toldHelp(80).join('\n')}
 
 Exit code: 0 all assessed, 1 some refused (listed on standard error), 2 the
@@ -121,7 +123,11 @@ const SIMULATE = `surae simulate --out DIR  [options]
 Writes recordings of a simulated person, their truth, and a manifest that
 "surae assess --manifest" reads. The same seed writes the same files.
 
+  --test TEST           heel-raise or isometric              (heel-raise)
   --placement WHERE     heel, foot, trunk or platform        (heel)
+                        isometric: inline or platform        (inline)
+  --kind KIND           isometric: ramp or fast              (ramp)
+  --rate-hz HZ          isometric: 80, 200, 1000 or 2000     (1000)
   --level LEVEL         how much goes wrong                  (typical)
                         clean    nothing
                         typical  what a careful test still has
@@ -135,11 +141,12 @@ Writes recordings of a simulated person, their truth, and a manifest that
   --replace             replace files of the same names
 
 In DIR: NAME.csv the recording, NAME.truth.json what went into it, truth.csv
-every true repetition, manifest.csv the list.
+every true repetition or effort, manifest.csv the list.
 
 Example
   surae simulate --placement foot --level hard --seed 1 --count 3 --out sets
   surae assess --manifest sets/manifest.csv
+  surae simulate --test isometric --kind fast --rate-hz 2000 --out pulls
 `;
 
 const AGREE = `surae agree TABLE.csv  [options]

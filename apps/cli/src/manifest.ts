@@ -11,6 +11,7 @@ import type { GivenAbout, WorkItem } from './work-list.ts';
 const ALSO_USED = [
   'protocol',
   'external_mass_kg',
+  'load_percent',
   'ankle_lever_mm',
   'ankle_angle_deg',
   'forefoot_lever_mm',
@@ -82,6 +83,7 @@ function rowItem(path: string, row: ManifestRow, given: GivenAbout): WorkItem {
     bodyMassKg: row.bodyMassKg ?? given.bodyMassKg,
     stringRestMm: millimetres(row.stringRestLengthM) ?? given.stringRestMm,
     externalMassKg: size('external_mass_kg', 'external-mass-kg') ?? given.externalMassKg,
+    loadPercent: size('load_percent', 'load-percent') ?? given.loadPercent,
     ankleLeverMm: size('ankle_lever_mm', 'ankle-lever-mm') ?? given.ankleLeverMm,
     ankleAngleDeg: size('ankle_angle_deg', 'ankle-angle-deg') ?? given.ankleAngleDeg,
     forefootLeverMm: size('forefoot_lever_mm', 'forefoot-lever-mm') ?? given.forefootLeverMm,

@@ -11,6 +11,7 @@ export interface GivenAbout {
   readonly bodyMassKg: number | undefined;
   readonly stringRestMm: number | undefined;
   readonly externalMassKg: number | undefined;
+  readonly loadPercent: number | undefined;
   readonly ankleLeverMm: number | undefined;
   readonly ankleAngleDeg: number | undefined;
   /** ankle axis to the line of the force under the forefoot */

@@ -27,11 +27,7 @@ export { effortDefaults } from './assess/defaults/efforts.ts';
 export { heelDefaults } from './assess/defaults/heel.ts';
 export { hopDefaults } from './assess/defaults/hops.ts';
 export { effortSettingsBy } from './assess/effort-settings-by.ts';
-export {
-  canonicalJson,
-  protocolFingerprint,
-  pullFingerprint,
-} from './assess/fingerprint.ts';
+export { canonicalJson, protocolFingerprint, pullFingerprint } from './assess/fingerprint.ts';
 export { type JudgingExtras, judge } from './assess/judge.ts';
 export { type Overridden, type OverrideProblem, overrideSettings, withParameters } from './assess/override.ts';
 export type {
@@ -52,14 +48,17 @@ export type {
   Effort,
   Gate,
   GateReason,
+  NoMaximumReason,
   Reference,
   Report,
+  SeatedLoad,
   SetMeasures,
   TestEnd,
   WithheldReason,
   Work,
 } from './assess/report.ts';
 export type { AssessmentRequest, PracticeRaise, Subject, TesterMark, TrialContext } from './assess/request.ts';
+export { isSeated } from './assess/seated-load.ts';
 export type { JudgingSettings, Settings, SignalLimits } from './assess/settings.ts';
 export { endClass } from './assess/test-end.ts';
 export { type ChangeZone, changeZone, type DetectableChange } from './compare/change-zone.ts';
@@ -90,13 +89,7 @@ export {
   type SinceVisit,
 } from './compare/leg-over-visits.ts';
 export { type LegsOfVisit, legsOfVisit, type VisitLegs } from './compare/legs-of-visit.ts';
-export {
-  boundedDifference,
-  boundedRatio,
-  type LogRatio,
-  logRatio,
-  probabilityBelow,
-} from './compare/log-ratio.ts';
+export { boundedDifference, boundedRatio, type LogRatio, logRatio, probabilityBelow } from './compare/log-ratio.ts';
 export type { MeasuredValue } from './compare/measured-value.ts';
 export {
   type PainFinding,
