@@ -3,12 +3,17 @@ import { describe, expect, test } from 'vitest';
 import type { ComparedSet } from '../../apps/cli/src/compared-set.ts';
 import { comparisonText } from '../../apps/cli/src/comparison-text.ts';
 import { comparisonsOf } from '../../apps/cli/src/comparisons.ts';
-import { assessRows, type Cells, WHOLE_ROW } from '../support/compared-manifest.ts';
+import { assessRows, type Cells, pullRecording, WHOLE_ROW } from '../support/compared-manifest.ts';
 import { pulledSet, wholeTold } from '../support/compared-set.ts';
 
 /** The text of one comparison, with its line breaks taken out. */
-async function textOf(headline: string, rows: readonly Cells[], options: readonly string[] = []): Promise<string> {
-  const { memory, code } = await assessRows(rows, options);
+async function textOf(
+  headline: string,
+  rows: readonly Cells[],
+  options: readonly string[] = [],
+  files: Readonly<Record<string, string>> = {},
+): Promise<string> {
+  const { memory, code } = await assessRows(rows, options, files);
   expect(memory.error).toBe('');
   expect(code).toBe(0);
   const from = memory.out.indexOf(`${headline} ──`);
@@ -191,6 +196,61 @@ describe('worked case, seated isometric: 1510 and 1235 N gross over 85 N at rest
     expect(text).not.toContain('%');
   });
 });
+
+test('the same through the command line: a plate on both legs, a re-test, and a cell on the sore leg at the end', async () => {
+  const pull: Cells = {
+    ...WHOLE_ROW,
+    person: 'P3',
+    visit: '1',
+    test: 'isometric',
+    protocol: 'isometric.seated',
+    placement: 'platform',
+    end_reason: 'trials-done',
+    exertion: '',
+    body_mass_kg: 82,
+    forefoot_lever_mm: 130,
+    footwear: 'shoe',
+  };
+  const files = {
+    'left-pull.csv': pullRecording(1425, 85),
+    'right-pull.csv': pullRecording(1150, 85),
+    'left-again.csv': pullRecording(1500, 85),
+    'right-cell.csv': pullRecording(1150, 0),
+    'own.json': JSON.stringify({
+      protocol: 'isometric.seated',
+      unit: 'N',
+      scale: 'log',
+      pairs: 30,
+      standard_error: 0.05,
+      standard_error_upper_80: 0.055,
+    }),
+  };
+  const later = { visit: '8', date: '2026-04-26' };
+  const left: Cells = { ...pull, side: 'left', order: 'first', file: 'left-pull.csv' };
+  const right: Cells = {
+    ...pull,
+    side: 'right',
+    order: 'second',
+    rest_s: 300,
+    symptomatic: 'dominant',
+    file: 'right-pull.csv',
+  };
+  const leftAgain: Cells = { ...left, ...later, file: 'left-again.csv' };
+  const cell: Cells = { ...right, ...later, file: 'right-cell.csv', placement: 'inline' };
+  const rows = [left, right, leftAgain, cell];
+  const first = await textOf('P3, visit 1, both legs', rows, ['--reliability', 'own.json'], files);
+  expect(first).toContain('left 1425 N net (1510 gross, 85 at rest), 1.77 × body weight, 185 N·m, 2.26 N·m/kg.');
+  expect(first).toContain('right 1150 N net (1235 gross, 85 at rest), 1.43 × body weight, 150 N·m, 1.82 N·m/kg.');
+  expect(first).toContain('right over left: 81 % (70 to 93).');
+  expect(first).toContain('0.94 that the true ratio is under 90 %');
+  const past = await textOf('P3, left leg over its visits', rows, [], files);
+  expect(past).toContain('+75 (−43 to +193) N. Detectable: 118 at 95 %, 77 at 80 %. Cannot be told');
+  const refused = await textOf('P3, visit 8, both legs', rows, [], files);
+  expect(refused).toContain('The values were taken by different conventions, such as net and gross force.');
+  const apart = await textOf('P3, right leg over its visits', rows, [], files);
+  expect(apart).toContain('side by side, nothing is subtracted.');
+  expect(apart).toContain('placement: platform / inline');
+}, 60_000);
 
 test('one trace under several criteria: counts, intervals, and whether the conclusion is the same', async () => {
   const text = await textOf('P1, visit 1, both legs', [leftLeg, rightLeg], ['--vary', 'heightFraction=0.6,0.75']);

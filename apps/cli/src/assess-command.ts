@@ -1,7 +1,7 @@
 import { PROTOCOLS, PULL_PROTOCOLS } from '@surae/shared';
 import type { AssessArguments } from './arguments.ts';
 import { assessFile, type Outcome } from './assess-file.ts';
-import { type ComparedSet, comparedSet } from './compared-set.ts';
+import { type ComparedSet, comparedPulls, comparedSet } from './compared-set.ts';
 import { comparisonLine } from './comparison-json.ts';
 import { COMPARISON_TABLES, comparisonTables } from './comparison-tables.ts';
 import { comparisonText } from './comparison-text.ts';
@@ -46,7 +46,7 @@ export async function assessCommand(args: AssessArguments, io: Io): Promise<numb
     if (io.watched) io.writeError(`\r${index + 1} of ${items.length}  ${item.file}\u001b[K`);
     const outcome = noteTwin(await assessFile(item, settings, io, args.vary), seen);
     if (outcome.status === 'refused') refusals.push(outcome.reason);
-    const set = outcome.status === 'ok' && outcome.test === 'heel-raise' ? comparedSet(outcome) : undefined;
+    const set = outcome.status === 'ok' ? setOf(outcome) : undefined;
     if (set !== undefined) sets.push(set);
     if (args.output.kind === 'json') io.writeOut(`${jsonLine(outcome)}\n`);
     else if (csv !== undefined) csv.add(outcome);
@@ -70,6 +70,11 @@ export async function assessCommand(args: AssessArguments, io: Io): Promise<numb
     );
   }
   return refusals.length === 0 ? 0 : 1;
+}
+
+/** The set as far as it may be compared with others; undefined where nobody said whose it is. */
+function setOf(outcome: Exclude<Outcome, { status: 'refused' }>): ComparedSet | undefined {
+  return outcome.test === 'isometric' ? comparedPulls(outcome) : comparedSet(outcome);
 }
 
 function textOf(outcome: Exclude<Outcome, { status: 'refused' }>, io: Io): string[] {
