@@ -6,6 +6,7 @@ export {
   RATIO_COLUMNS,
 } from './columns/comparison-columns.ts';
 export { BELOW_SHARES, COUNT_SHARES } from './columns/height-shares.ts';
+export { HOP_COLUMNS, HOP_SERIES_COLUMNS } from './columns/hop-columns.ts';
 export { MANIFEST_NUMBERS, type NumberColumn } from './columns/manifest-numbers.ts';
 export { REPETITION_COLUMNS } from './columns/repetition-columns.ts';
 export { SET_COLUMNS } from './columns/set-columns.ts';
@@ -59,6 +60,12 @@ export {
   VALUE_BLOCK_SENTENCES,
   VALUE_UNBLOCK_SENTENCES,
 } from './sentences/compare-sentences.ts';
+export {
+  HOP_CAUTION_SENTENCES,
+  HOP_ENTRY_SENTENCES,
+  HOP_WITHHELD_SENTENCES,
+  NO_SERIES_SENTENCES,
+} from './sentences/hop-sentences.ts';
 export {
   FINDING_INPUT_NAMES,
   LEG_COMPARISON_SENTENCES,

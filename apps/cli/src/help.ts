@@ -30,7 +30,7 @@ What the recording is
                         Not needed where the columns leave no doubt
                         (heel_height, force).
   --side SIDE           left or right
-  --test TEST           heel-raise (the only one so far)
+  --test TEST           heel-raise (the usual one) or hop-series
   --heel-lever-mm N     ball of the foot to the sensor point at the heel;
                         without it a foot sensor gives no heights
   --body-mass-kg N      needed for work and power; never guessed

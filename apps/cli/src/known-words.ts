@@ -1,6 +1,6 @@
 import type { Placement, Side } from '@surae/analysis';
 
-export const TESTS = ['heel-raise'] as const;
+export const TESTS = ['heel-raise', 'hop-series'] as const;
 export const PLACEMENTS = ['heel', 'foot', 'trunk', 'platform'] as const;
 export const SIDES = ['left', 'right'] as const;
 
