@@ -1,13 +1,11 @@
 export type { Column } from './columns/column.ts';
-export {
-  CHANGE_COLUMNS,
-  LEG_COLUMNS,
-  LEGS_COLUMNS,
-  RATIO_COLUMNS,
-} from './columns/comparison-columns.ts';
+export { CHANGE_COLUMNS, LEG_COLUMNS, LEGS_COLUMNS, RATIO_COLUMNS } from './columns/comparison-columns.ts';
+export { EFFORT_COLUMNS } from './columns/effort-columns.ts';
+export { RATE_SPANS } from './columns/force-units.ts';
 export { BELOW_SHARES, COUNT_SHARES } from './columns/height-shares.ts';
 export { HOP_COLUMNS, HOP_SERIES_COLUMNS } from './columns/hop-columns.ts';
 export { MANIFEST_NUMBERS, type NumberColumn } from './columns/manifest-numbers.ts';
+export { PULL_COLUMNS } from './columns/pull-columns.ts';
 export { REPETITION_COLUMNS } from './columns/repetition-columns.ts';
 export { SET_COLUMNS } from './columns/set-columns.ts';
 export type { CriterionEntry, Observability, ObservingPlacement } from './criteria/criterion-entry.ts';
@@ -37,15 +35,7 @@ export {
 } from './protocols/isometric.ts';
 export { COUNT_30_S, TOLERANCE_PROBE } from './protocols/limited.ts';
 export { SEATED_BLOCK, SEATED_BLOCK_SLOW, SEATED_FLOOR, SEATED_FLOOR_SLOW } from './protocols/seated.ts';
-export {
-  BENT_KNEE,
-  DOUBLE_LEG,
-  FLOOR,
-  INCLINE_10,
-  LOADED,
-  SLOW_TEMPO,
-  STEP,
-} from './protocols/to-fatigue.ts';
+export { BENT_KNEE, DOUBLE_LEG, FLOOR, INCLINE_10, LOADED, SLOW_TEMPO, STEP } from './protocols/to-fatigue.ts';
 export type { PullParameterName, PullParameters, PullProtocol, PullScoreRule } from './pull-protocol.ts';
 export {
   CHANGE_ZONE_SENTENCES,
@@ -85,8 +75,19 @@ export {
   PULL_SCORE_SENTENCES,
   PULL_WITHHELD_SENTENCES,
 } from './sentences/pull-sentences.ts';
+export {
+  COMPARED_WORDS,
+  FEATURE_VALUE_WORDS,
+  FEATURE_WORDS,
+  GROUP_WORDS,
+  LEG_WORDS,
+  PAST_WORDS,
+  SIDE_WORDS,
+  TOGETHER_WORDS,
+} from './sentences/screens/compare-words.ts';
 export { END_CHOICES, ENDING_WORDS, REDO_REASONS, STOP_STEPS } from './sentences/screens/ending-words.ts';
 export { FRAME_WORDS, START_WORDS, STEP_WORDS } from './sentences/screens/frame-words.ts';
+export { HISTORY_WORDS } from './sentences/screens/history-words.ts';
 export { REST_WORDS } from './sentences/screens/rest-words.ts';
 export { AXIS_WORDS, REPETITION_WORDS, RESULT_WORDS, SUMMARY_WORDS } from './sentences/screens/result-words.ts';
 export { LOCK_WORDS, SAFETY_BLOCK_SENTENCES, SAFETY_REASONS, SAFETY_WORDS } from './sentences/screens/safety-words.ts';
@@ -123,6 +124,7 @@ export {
   IRRITABILITY_INPUTS,
   type IrritabilityGrade,
 } from './tables/irritability-grades.ts';
+export { OPTIONAL_TARGETS, type OptionalTarget } from './tables/optional-targets.ts';
 export { REFERENCE_TABLES, type ReferenceEntry } from './tables/reference-tables.ts';
 export { RELIABILITY_TABLES, type ReliabilityEntry } from './tables/reliability-tables.ts';
 export { SAFETY_LIST, SAFETY_LIST_VERSION, type SafetyEntry } from './tables/safety-list.ts';

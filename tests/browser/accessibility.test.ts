@@ -54,7 +54,7 @@ browserTest(
       await page.setViewportSize(wide);
     });
     expect(found).toEqual([]);
-    expect(states.length).toBeGreaterThan(25);
+    expect(states.length).toBeGreaterThan(40);
   },
-  300_000,
+  480_000,
 );

@@ -1,14 +1,8 @@
-import {
-  COMPARE_SENTENCES,
-  END_CHOICES,
-  ENDING_WORDS,
-  LOCK_WORDS,
-  RATIO_BLOCK_SENTENCES,
-  SAFETY_WORDS,
-} from '@surae/shared';
+import { END_CHOICES, ENDING_WORDS, LOCK_WORDS, RATIO_BLOCK_SENTENCES, SAFETY_WORDS, SIDE_WORDS } from '@surae/shared';
 import { expect } from 'vitest';
 import { browserTest } from './support/browser-test.ts';
 import {
+  answerHistory,
   answerSafety,
   answerSoreness,
   beginVisit,
@@ -19,6 +13,7 @@ import {
   startSet,
   waitForEnding,
   waitForResult,
+  words,
 } from './support/journey.mjs';
 import { storedBodies } from './support/stored.ts';
 
@@ -34,18 +29,19 @@ browserTest('a set that ended for pain is told as such, and no ratio is given', 
   await sayEnd(page, 'right', { reason: 'pain', pain: 7 });
   await waitForResult(page);
   await page.getByText(/right stopped for pain with/i).waitFor();
-  await page.getByText(COMPARE_SENTENCES['no-ratio'].text).waitFor();
+  await page.getByText(words(SIDE_WORDS['blocked-more'])).waitFor();
   const said = await page.evaluate(() => document.querySelector('app-shell')!.shadowRoot!.textContent);
   expect(said).not.toMatch(/symmetry|index/i);
   expect(Object.values(RATIO_BLOCK_SENTENCES).length).toBeGreaterThan(3);
   const ends = await storedBodies<{ end: object }>(page, 'set-end');
-  expect(ends[1].end).toEqual({ reason: 'pain', painPeak: 7, exertion: 8 });
+  expect(ends[1].end).toEqual({ reason: 'pain', painPeak: 7, exertion: 8, painSharp: null });
 });
 
 browserTest('a line of the safety list that locks is said wherever a test could start', async ({ page, origin }) => {
   await openStart(page, origin, { pace: 12 });
   await beginVisit(page);
   await answerSoreness(page);
+  await answerHistory(page);
   // before the last line was in view nothing can be answered
   await page.setViewportSize({ width: 768, height: 500 });
   expect(await page.getByRole('button', { name: SAFETY_WORDS.none.text }).isDisabled()).toBe(true);

@@ -65,9 +65,9 @@ test('JSON and CSV share their keys', async () => {
   expect(line.count).toMatchObject({ hops: 22, analysed: 15 });
   expect(line.cautions).toContain('ratio-is-no-clearance');
   const [hops, series] = hopTables([outcome]);
-  expect([hops!.name, series!.name]).toEqual([...HOP_TABLES]);
-  expect(hops!.rows).toHaveLength(22);
-  for (const table of [hops!, series!]) for (const row of table.rows) expect(row).toHaveLength(table.columns.length);
-  const at = hops!.columns.findIndex(({ key }) => key === 'contact_ms');
-  expect(Math.abs(Number(hops!.rows[7]![at]) - 250)).toBeLessThan(1);
+  expect([hops.name, series.name]).toEqual([...HOP_TABLES]);
+  expect(hops.rows).toHaveLength(22);
+  for (const table of [hops, series]) for (const row of table.rows) expect(row).toHaveLength(table.columns.length);
+  const at = hops.columns.findIndex(({ key }) => key === 'contact_ms');
+  expect(Math.abs(Number(hops.rows[7][at]) - 250)).toBeLessThan(1);
 });

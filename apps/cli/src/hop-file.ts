@@ -52,13 +52,19 @@ function protocolOf(id: string | undefined): HopProtocol | string {
   );
 }
 
-function placementOf(declared: GivenAbout['placement'], quantities: ReadonlySet<string>): HopPlacement | string {
-  if (declared !== undefined && declared !== 'platform' && declared !== 'foot') {
-    return `hops are measured on a platform or by a sensor on the foot, not at the placement ${declared}: contact and flight are not seen there`;
+type HopChoice = { readonly placement: HopPlacement } | { readonly refusal: string };
+
+function placementOf(declared: GivenAbout['placement'], quantities: ReadonlySet<string>): HopChoice {
+  if (declared === 'platform' || declared === 'foot') return { placement: declared };
+  if (declared !== undefined) {
+    return {
+      refusal: `hops are measured on a platform or by a sensor on the foot, not at the placement ${declared}: contact and flight are not seen there`,
+    };
   }
-  if (declared !== undefined) return declared;
-  if (quantities.has('force')) return 'platform';
-  return 'say where the sensor was with --placement, or in the column placement of the manifest (platform or foot)';
+  if (quantities.has('force')) return { placement: 'platform' };
+  return {
+    refusal: 'say where the sensor was with --placement, or in the column placement of the manifest (platform or foot)',
+  };
 }
 
 /** One recording of hops from its bytes to its report. Whatever goes wrong becomes a refusal of this file alone. */
@@ -83,8 +89,9 @@ export async function assessHopFile(item: WorkItem, io: Pick<Io, 'readFile'>): P
     const recording = readRecording(bytes, { file });
     const hash = recording.source.sha256;
     const quantities = new Set(recording.groups.flatMap((group) => group.channels.map(({ quantity }) => quantity)));
-    const placement = placementOf(about.placement, quantities);
-    if (placement !== 'platform' && placement !== 'foot') return refused(`${file}: ${placement}`, hash);
+    const choice = placementOf(about.placement, quantities);
+    if ('refusal' in choice) return refused(`${file}: ${choice.refusal}`, hash);
+    const { placement } = choice;
     const endReason = toldBy(item.carried).end_reason;
     const report = assessHops(
       recording,

@@ -1,9 +1,4 @@
-export {
-  type Agreement,
-  type AgreementSettings,
-  agreementOf,
-  type PairAgreement,
-} from './agreement/agreement.ts';
+export { type Agreement, type AgreementSettings, agreementOf, type PairAgreement } from './agreement/agreement.ts';
 export type { Bounded, Bounds } from './agreement/bounds.ts';
 export type { CountAgreement } from './agreement/count-agreement.ts';
 export type { FTest, Intraclass, IntraclassEstimate, IntraclassForm } from './agreement/intraclass.ts';
@@ -39,11 +34,7 @@ export { effortDefaults } from './assess/defaults/efforts.ts';
 export { heelDefaults } from './assess/defaults/heel.ts';
 export { hopDefaults } from './assess/defaults/hops.ts';
 export { effortSettingsBy } from './assess/effort-settings-by.ts';
-export {
-  canonicalJson,
-  protocolFingerprint,
-  pullFingerprint,
-} from './assess/fingerprint.ts';
+export { canonicalJson, protocolFingerprint, pullFingerprint } from './assess/fingerprint.ts';
 export { type JudgingExtras, judge } from './assess/judge.ts';
 export { type Overridden, type OverrideProblem, overrideSettings, withParameters } from './assess/override.ts';
 export type {
@@ -56,6 +47,7 @@ export type {
   TrialRate,
 } from './assess/pull-report.ts';
 export type { PullContext, PullPlacement, PullSubject, PullTestRequest } from './assess/pull-request.ts';
+export { type EffortRow, effortRow, type PullRow, pullRow } from './assess/pull-rows.ts';
 export type {
   AssessedRepetition,
   BlockDifference,
@@ -77,6 +69,7 @@ export { isSeated } from './assess/seated-load.ts';
 export type { JudgingSettings, Settings, SignalLimits } from './assess/settings.ts';
 export { endClass } from './assess/test-end.ts';
 export { type ChangeZone, changeZone, type DetectableChange } from './compare/change-zone.ts';
+export type { ComparedLegs, LegsUnder } from './compare/compared-legs.ts';
 export { countStandardError } from './compare/count-repeatability.ts';
 export {
   type EnduranceEffort,
@@ -102,14 +95,8 @@ export {
   legOverVisits,
   type SinceVisit,
 } from './compare/leg-over-visits.ts';
-export { type LegsOfVisit, type LegsUnder, legsOfVisit, type VisitLegs } from './compare/legs-of-visit.ts';
-export {
-  boundedDifference,
-  boundedRatio,
-  type LogRatio,
-  logRatio,
-  probabilityBelow,
-} from './compare/log-ratio.ts';
+export { type LegsOfVisit, legsOfVisit, type VisitLegs } from './compare/legs-of-visit.ts';
+export { boundedDifference, boundedRatio, type LogRatio, logRatio, probabilityBelow } from './compare/log-ratio.ts';
 export type { MeasuredValue } from './compare/measured-value.ts';
 export {
   type PainFinding,
@@ -121,6 +108,8 @@ export {
 export type { ComparedReport, EarlierInjury, PairCircumstances } from './compare/pair.ts';
 export { type PlainLimits, plainVerdict } from './compare/plain-verdict.ts';
 export { publishedErrors } from './compare/published-errors.ts';
+export { type PullFinding, pullFinding } from './compare/pull-finding.ts';
+export { type PullVisit, pullLegsOfVisit, pullOverVisits, type VisitPulls } from './compare/pull-legs.ts';
 export {
   circumstanceBlocks,
   RATIO_BLOCKS,
@@ -172,7 +161,7 @@ export {
   type VisitResult,
   type VisitTrend,
 } from './compare/visit-change.ts';
-export type { LegFacts, OwnReliabilities, PersonFacts, TestedLeg } from './compare/visit-facts.ts';
+export type { LegFacts, OwnReliabilities, PersonFacts, TestedLeg, TestedPull } from './compare/visit-facts.ts';
 export {
   type CriteriaVariant,
   robustness,

@@ -5,14 +5,17 @@ import {
   END_CHOICES,
   ENDING_WORDS,
   FRAME_WORDS,
+  HISTORY_WORDS,
   KEEP_WORDS,
   READY_WORDS,
   RESULT_WORDS,
+  SAFETY_WORDS,
   SORENESS_WORDS,
   START_WORDS,
   TEST_WORDS,
 } from '@surae/shared';
 import {
+  answerHistory,
   answerSafety,
   answerSoreness,
   beginVisit,
@@ -57,6 +60,7 @@ export async function walkStates(page, origin, look) {
   await page.getByRole('button', { name: SORENESS_WORDS.insertion.text }).first().click();
   await look('soreness-half');
   await answerSoreness(page, { left: 'no', right: 'mid-portion' });
+  await historyStates(page, look);
   await look('safety');
   await page.getByRole('checkbox').nth(0).check();
   await page.getByRole('checkbox').nth(9).check();
@@ -90,8 +94,23 @@ export async function walkStates(page, origin, look) {
   await page.getByText(FRAME_WORDS.offline.text).waitFor();
   await look('start-offline');
   await page.context().setOffline(false);
+  await comparedStates(page, origin, look);
   await lockedStates(page, origin, look);
   await brokenStates(page, origin, look);
+}
+
+/** @param {Page} page @param {(name: string) => Promise<void>} look */
+async function historyStates(page, look) {
+  await page.getByRole('heading', { name: HISTORY_WORDS.title.text }).waitFor();
+  await look('history');
+  const leg = page.getByRole('region', { name: HISTORY_WORDS.left.text });
+  await leg.getByRole('radio', { name: HISTORY_WORDS['injury-over-a-year'].text }).click();
+  await page.getByRole('button', { name: HISTORY_WORDS['one-sided-sport'].text }).click();
+  await page.getByText(HISTORY_WORDS['irritable-right'].text).click();
+  await page.getByRole('radio', { name: HISTORY_WORDS['walking-or-standing'].text }).click();
+  await look('history-told');
+  await page.getByRole('button', { name: HISTORY_WORDS['go-on'].text, exact: true }).click();
+  await page.getByRole('heading', { name: SAFETY_WORDS.title.text }).waitFor();
 }
 
 /** @param {Page} page @param {(name: string) => Promise<void>} look */
@@ -142,11 +161,58 @@ async function endingStates(page, look) {
   await sayEnd(page, 'left');
 }
 
+/**
+ * The earlier visits of the invented people, in a book of their own: each comparison in each of its states.
+ *
+ * @param {Page} page @param {string} origin @param {(name: string) => Promise<void>} look
+ */
+export async function comparedStates(page, origin, look) {
+  await page.evaluate(
+    () =>
+      new Promise((resolve, reject) => {
+        const database = indexedDB.open('surae');
+        database.onerror = reject;
+        database.onsuccess = () => {
+          const change = database.result.transaction('documents', 'readwrite');
+          change.objectStore('documents').clear();
+          change.oncomplete = () => resolve(database.result.close());
+        };
+      }),
+  );
+  await openStart(page, origin, { seed: 4, pace: 2 });
+  await page.getByRole('button', { name: START_WORDS['earlier-visits'].text }).click();
+  await page.getByText(words(START_WORDS['earlier-running'])).waitFor();
+  await look('start-earlier-running');
+  await page.getByText(words(START_WORDS['earlier-running'])).waitFor({ state: 'detached' });
+  for (const [name, person, back] of /** @type {const} */ ([
+    ['first', 'Ines Okafor-Lind', 4],
+    ['change', 'Ines Okafor-Lind', 3],
+    ['course', 'Ines Okafor-Lind', 0],
+    ['both-sore-pain', 'Tomasz Brelo', 1],
+    ['both-sore', 'Tomasz Brelo', 0],
+    ['unlike', 'Mirela Haddad', 0],
+  ])) {
+    await openStart(page, origin, { seed: 4, pace: 2 });
+    const entry = page.getByRole('listitem').filter({ has: page.getByRole('heading', { name: person }) });
+    await entry
+      .getByRole('link', { name: words(START_WORDS['past-visit']) })
+      .nth(back)
+      .click();
+    await page.getByRole('heading', { name: RESULT_WORDS.title.text }).waitFor();
+    const folds = page.locator('comparison-fold summary');
+    await folds.first().waitFor();
+    await look(`result-${name}`);
+    for (const fold of await folds.all()) await fold.click();
+    await look(`result-${name}-open`);
+  }
+}
+
 /** @param {Page} page @param {string} origin @param {(name: string) => Promise<void>} look */
 async function lockedStates(page, origin, look) {
   await openStart(page, origin, { seed: 4, pace: 2 });
   await beginVisit(page, 'Jonne Vatanen-Ruiz');
   await answerSoreness(page, { left: 'insertion', right: 'no' });
+  await answerHistory(page);
   await answerSafety(page, [/Sudden pop or blow to the calf/]);
   await page.getByRole('heading', { name: READY_WORDS['title-right'].text }).waitFor();
   await look('ready-locked');

@@ -1,10 +1,21 @@
 import type { Report, Side } from '@surae/analysis';
 import type { StoredDocument } from '@surae/storage';
-import type { FaultMark, SafetyAnswer, SetChoice, SetEnd, SetNote, SoreSides, Visit, VisitSet } from './visit.ts';
+import type {
+  FaultMark,
+  SafetyAnswer,
+  SetChoice,
+  SetEnd,
+  SetNote,
+  SoreSides,
+  Visit,
+  VisitHistory,
+  VisitSet,
+} from './visit.ts';
 
 /** What can happen in a visit. Each is stored as a document about the visit; nothing stored is ever changed. */
 export type VisitEvent =
   | { readonly kind: 'visit-sore'; readonly sore: SoreSides }
+  | { readonly kind: 'visit-history'; readonly history: VisitHistory }
   | { readonly kind: 'visit-safety'; readonly safety: Omit<SafetyAnswer, 'at'> }
   | { readonly kind: 'visit-first'; readonly first: Side }
   | { readonly kind: 'set-begun'; readonly choice: SetChoice; readonly bytesId: string }
@@ -29,6 +40,7 @@ export type VisitEventKind = VisitEvent['kind'];
 /** The kinds of documents that a visit is made of. */
 export const visitEventKinds = [
   'visit-sore',
+  'visit-history',
   'visit-safety',
   'visit-first',
   'set-begun',
@@ -64,6 +76,8 @@ function after(visit: Visit, event: VisitEvent, document: StoredDocument): Visit
   switch (event.kind) {
     case 'visit-sore':
       return { ...visit, sore: event.sore };
+    case 'visit-history':
+      return { ...visit, history: event.history };
     case 'visit-safety':
       return { ...keptSafety(visit), safety: { ...noAnswer, ...event.safety, at: document.at } };
     case 'visit-first':

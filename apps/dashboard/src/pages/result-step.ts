@@ -1,6 +1,6 @@
 import { consume } from '@lit/context';
 import type { Side } from '@surae/analysis';
-import { COMPARE_SENTENCES, RESULT_WORDS, SCOPE_SENTENCES, SUMMARY_WORDS } from '@surae/shared';
+import { RESULT_WORDS, SCOPE_SENTENCES, SUMMARY_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -9,12 +9,12 @@ import type { Person } from '../journey/person.ts';
 import type { Visit, VisitSet } from '../journey/visit.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
 import { setOf } from '../journey/visit-events.ts';
+import '../parts/comparison-list.ts';
 import '../parts/two-legs-axis.ts';
 import { AssessmentError, assessSet, setsToAssess } from '../result/assessment.ts';
 import { cautions, legName } from '../result/cautions.ts';
-import { countDifference } from '../result/count-difference.ts';
+import { comparisonsOf } from '../result/comparisons.ts';
 import { liveDifference } from '../result/live-difference.ts';
-import { noRatio } from '../result/no-ratio.ts';
 import { setResult } from '../result/set-result.ts';
 import { attemptedSentence, summarySentence } from '../result/summary-sentence.ts';
 import { twoLegFigures } from '../result/two-legs.ts';
@@ -88,6 +88,8 @@ export class ResultStep extends LitElement {
 
   @property({ attribute: false }) visit!: Visit;
   @property({ attribute: false }) person!: Person;
+  /** visits of this person before this one, the oldest first */
+  @property({ attribute: false }) earlier: readonly Visit[] = [];
   @consume({ context: storeContext }) @state() private store!: RecordStore;
   @consume({ context: assessorContext }) @state() private assessor!: Assessor;
   /** by set: being assessed, or why it could not be */
@@ -121,11 +123,10 @@ export class ResultStep extends LitElement {
       <h1 tabindex="-1">${RESULT_WORDS.title.text}</h1>
       <p class="sentence">${summarySentence(visit)}</p>
       <div class="progress" role="status">${sets.map((set) => this.progress(set))}</div>
-      ${this.explained(sets)}
       <div class="axes">
         ${twoLegFigures(visit).map((figures) => html`<two-legs-axis .figures=${figures}></two-legs-axis>`)}
       </div>
-      ${this.cautions()} ${this.noRatio()}
+      ${this.compared(sets)} ${this.explained(sets)} ${this.cautions()}
       ${sets
         .filter(({ stoppedAt }) => stoppedAt !== null)
         .map(
@@ -149,9 +150,12 @@ export class ResultStep extends LitElement {
     const lines = [
       ...sets.flatMap(({ choice, report }) => (report && attemptedSentence(choice.side, report)) ?? []),
       ...sets.flatMap((set) => liveDifference(set).join(' ') || []),
-      ...countDifference(this.visit),
     ];
-    return html`${lines.map((line) => html`<p>${line}</p>`)}`;
+    if (lines.length === 0) return html``;
+    return html`<section>
+      <h2>${RESULT_WORDS.counted.text}</h2>
+      ${lines.map((line) => html`<p>${line}</p>`)}
+    </section>`;
   }
 
   private cautions(): TemplateResult {
@@ -169,15 +173,12 @@ export class ResultStep extends LitElement {
     </section>`;
   }
 
-  private noRatio(): TemplateResult | typeof nothing {
-    const reasons = noRatio(this.visit);
-    if (reasons.length === 0) return nothing;
-    return html`<section>
-      <h2>${COMPARE_SENTENCES['no-ratio'].text}</h2>
-      <ul>
-        ${reasons.map((reason) => html`<li>${reason}</li>`)}
-      </ul>
-    </section>`;
+  /** What is known of both legs, once nothing is left to be assessed. */
+  private compared(sets: readonly VisitSet[]): TemplateResult | typeof nothing {
+    const running = sets.some((set) => set.report === null && this.running.get(set.id) === 'running');
+    if (running || sets.every(({ report }) => report === null)) return nothing;
+    const comparisons = comparisonsOf(this.visit, this.person, this.earlier);
+    return html`<comparison-list .comparisons=${comparisons}></comparison-list>`;
   }
 
   private end(sets: readonly VisitSet[]): TemplateResult {

@@ -16,6 +16,7 @@ import '../parts/step-line.ts';
 import { hashOf } from '../route.ts';
 import { base } from '../styles/base.ts';
 import './ending-step.ts';
+import './history-step.ts';
 import './rest-step.ts';
 import './safety-step.ts';
 import './soreness-step.ts';
@@ -51,6 +52,8 @@ export class VisitPage extends LitElement {
   @consume({ context: bookContext }) @state() private book!: VisitBook;
   @state() private visit: Visit | undefined | null;
   @state() private person: Person | undefined;
+  /** visits of this person before this one, the oldest first */
+  @state() private earlier: readonly Visit[] = [];
   /** a step that is answered anew, though it is done */
   @state() private anew: Step['id'] | undefined;
   @state() private notKept = false;
@@ -87,6 +90,7 @@ export class VisitPage extends LitElement {
   private async load(): Promise<void> {
     const visit = await this.book.visit(this.visitId);
     this.person = visit && (await this.book.person(visit.personId));
+    if (visit !== undefined && this.visit?.id !== visit.id) this.earlier = await this.book.visitsBefore(visit);
     this.visit = visit ?? null;
   }
 
@@ -148,6 +152,8 @@ export class VisitPage extends LitElement {
     switch (page) {
       case 'soreness':
         return html`<soreness-step .visit=${visit}></soreness-step>`;
+      case 'history':
+        return html`<history-step .visit=${visit} .earlier=${this.earlier}></history-step>`;
       case 'safety':
         return html`<safety-step .visit=${visit}></safety-step>`;
       case 'ending':
@@ -157,7 +163,7 @@ export class VisitPage extends LitElement {
       case 'test':
         return html`<test-step .visit=${visit} .person=${person} .side=${side}></test-step>`;
       case 'result':
-        return html`<result-step .visit=${visit} .person=${person}></result-step>`;
+        return html`<result-step .visit=${visit} .person=${person} .earlier=${this.earlier}></result-step>`;
     }
   }
 

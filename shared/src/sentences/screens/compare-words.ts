@@ -1,0 +1,197 @@
+import { sentences } from '../sentence.ts';
+
+/** Words of the three comparisons as a whole. `{leg}` is the word left or right, `{over}` and `{under}` two legs of a ratio. */
+export const COMPARED_WORDS = sentences('screen.compared', {
+  title: 'Held beside',
+  side: 'The other leg',
+  past: 'Earlier visits',
+  group: 'Groups tested the same way',
+  leg: 'Effort, pain and irritability',
+  fewer: '{difference} fewer',
+  less: '{difference} less',
+  more: '{difference} more',
+  equal: 'no difference',
+  'below-all': 'under {least}',
+  'above-all': 'over {most}',
+  interval: '95 %: {low} to {high}',
+  'error-used': 'The error used: {source} ({people} {studied}).',
+  'error-own': "The error used: this clinic's own, from {people} pairs of tests.",
+  'error-practice': 'The error used: {source}.',
+  people: '{count} people,',
+  hangs: 'The verdict hangs on which published error is believed: {others}.',
+  'same-by-all': 'Every published error gives the same verdict.',
+  'by-other': 'by {source} ({studied}) {verdict}',
+  'without-complaint': 'without complaint',
+});
+
+/** Words of one leg held beside the other. */
+export const SIDE_WORDS = sentences('screen.side', {
+  yes: 'Yes, the {over} leg does less: {a} against {b}.',
+  no: 'No, the {over} leg does not do less: {a} against {b}.',
+  'neither-less': 'No, neither leg does less: left {a}, right {b}.',
+  cannot_tell: 'Cannot tell whether the {over} leg does less: {a} against {b}.',
+  ratio: '{over} over {under}: {percent} % (95 %: {low} to {high} %).',
+  'sore-over-other': 'The more sore leg stands above the other.',
+  'left-over-right': 'Neither leg is the more sore one: left stands above right.',
+  difference: '{over} did {difference} than {under} (95 %: {low} to {high} {unit}).',
+  'difference-equal': 'Both did the same number (95 %: {low} to {high}).',
+  'wobble-likely-real': 'A difference this size is larger than the usual wobble of this test.',
+  'wobble-possible': 'A difference this size may be real, and can come from ordinary variation.',
+  'wobble-cannot-tell': 'A difference this size can come from ordinary variation.',
+  line: 'Less means under {line} % of the other leg; the probability is {probability}. That line is a choice, no pass mark.',
+  'word-yes': 'less',
+  'word-no': 'not less',
+  'word-cannot_tell': 'cannot tell',
+  'word-none': 'no ratio',
+  blocked: 'No ratio of the two legs. {why}',
+  'blocked-more': 'No ratio of the two legs. {why} {count} more reasons stand against one.',
+  'blocked-another': 'No ratio of the two legs. {why} One more reason stands against one.',
+  'both-sore': 'Both legs are sore: no ratio, each leg against its own past and the groups.',
+  axis: '{over} as a share of {under}, %',
+  'line-name': '{line} %',
+  'equal-name': 'equal',
+  'why-not': 'Why there is no ratio, and what would allow one',
+});
+
+/** Words of one leg held beside its own earlier visits. */
+export const PAST_WORDS = sentences('screen.past', {
+  none: '{leg}: no earlier test of this leg.',
+  'not-now': '{leg}: this set is not held against earlier ones. {why}',
+  'none-alike': '{leg}: earlier tests were done in another way, and stand beside this one only.',
+  'none-interpreted': '{leg}: earlier tests do not show what the calf could do, and stand beside this one only.',
+  'only-today': '{leg}: the only other test is of the same day.',
+  'no-error': '{leg}: no change is given. {why}',
+  change: '{leg}: {difference} than on {day}. {zone}',
+  'change-equal': '{leg}: as many as on {day}. {zone}',
+  detectable: 'Detectable: {at95} with 95 %, {at80} with 80 %. Change: {change} (95 %: {low} to {high}).',
+  since: 'Since the first such visit, {day}: {difference}. {zone}',
+  'trend-yes': 'Over {visits} visits: {slope} a week (95 %: {low} to {high}). The course has a direction.',
+  'trend-cannot_tell':
+    'Over {visits} visits: {slope} a week (95 %: {low} to {high}). Whether the course has a direction cannot be told.',
+  'trend-open':
+    'Over {visits} visits: {slope} a week. Under five visits there is no interval, so a direction cannot be told.',
+  'zone-likely-real': 'a real change is likely',
+  'zone-possible': 'a change is possible',
+  'zone-cannot-tell': 'cannot be told from the usual wobble',
+  series: '{leg}: this test over its visits',
+  day: 'Day',
+  value: 'Repetitions that count',
+  interval: '95 %',
+  range: '{low} to {high}',
+  apart: '{leg}: beside it, not to be joined or subtracted',
+  'apart-value': 'Result',
+  'apart-why': 'Differs in',
+  'same-day': 'another test followed on the same day',
+  differs: '{feature}: {before} then, {after} now',
+  'not-known': 'not known',
+});
+
+/** Words of one leg held beside published groups. */
+export const GROUP_WORDS = sentences('screen.group', {
+  none: '{leg}: {why}',
+  'all-below': '{leg}: below the middle of every group.',
+  'all-above': '{leg}: above the middle of every group.',
+  'all-near': '{leg}: cannot be told from the middle of any group.',
+  mixed: '{leg}, of {all} groups: {places}.',
+  'mixed-below': 'below the middle of {count}',
+  'mixed-near': 'cannot tell for {count}',
+  'mixed-above': 'above the middle of {count}',
+  disagree:
+    'The groups differ among themselves. Each is context; they are not averaged, and none is an expected number.',
+  'sex-missing': 'Groups of women or men are left out: the sex was not asked.',
+  value: '{leg} {value} ({interval})',
+  place: '{leg}: {place}.',
+  below: 'below',
+  near: 'cannot tell',
+  above: 'above',
+  median: 'half do more than {value}',
+  mean: 'mean {value}',
+  women: 'women',
+  men: 'men',
+  all: 'women and men',
+  ages: '{who}, {from} to {to} years',
+  'ages-open': '{who}, from {from} years',
+  people: '{count} people',
+  'body-mass-index-above-group': 'The body mass index lies above that of the group.',
+  'body-mass-index-not-known': 'The group ends at a body mass index of {most}; this one is not known.',
+});
+
+/** Words where the three comparisons do not say the same. */
+export const TOGETHER_WORDS = sentences('screen.together', {
+  'side-less-group-not':
+    'The comparisons disagree: the {leg} leg does less than the other one, and lies not below the middle of the groups.',
+  'side-alike-group-below':
+    'The comparisons disagree: the legs are alike, yet {legs} below the middle of every group. The other leg is no yardstick here.',
+  'one-leg': 'the {leg} leg lies',
+  'both-legs': 'both lie',
+  'other-below': 'The other leg lies below the middle of every group too: the ratio makes the difference look small.',
+  'past-up-side-less': 'The {leg} leg does more than before, and still less than the other one.',
+  'past-up-group-below': 'The {leg} leg does more than before, and still lies below the middle of every group.',
+  'past-down-side-alike': 'The {leg} leg does less than before, though the legs are alike.',
+  'past-down-group-not': 'The {leg} leg does less than before, though it lies not below the middle of the groups.',
+});
+
+/** Words of what effort, pain and irritability say about one set. */
+export const LEG_WORDS = sentences('screen.leg', {
+  'effort-yes': 'Full effort, by {signs}.',
+  'effort-early': 'Stopped before signs of fatigue. Ask what stopped it: pain, worry, balance, a misunderstanding?',
+  'effort-other': 'The set ended for something other than fatigue, so it does not show what the calf could do.',
+  'effort-cannot_tell': 'Cannot tell how full the effort was.',
+  'height-drop': 'a falling height',
+  'tempo-lengthening': 'a slowing beat',
+  missing: 'Not known: {what}.',
+  tolerated: 'Tolerated {count} before the pain limit. This is tolerance, not capacity.',
+  'pain-yes': 'Pain during the set stayed within {limit} of 10.',
+  'pain-no': 'Pain during the set went over its limit of {limit} of 10, or was sharp.',
+  'pain-cannot_tell': 'Whether pain stayed within {limit} of 10 cannot be told.',
+  'rise-no': 'Pain rose by more than {most} over its level at rest.',
+  'grade-low': 'Irritability: low.',
+  'grade-moderate': 'Irritability: moderate, by {inputs}.',
+  'grade-high': 'Irritability: high, by {inputs}.',
+  'not-graded': 'Irritability: not graded, and taken as moderate for limits.',
+  'not-sore': 'Irritability: this leg is not sore.',
+});
+
+/** Names of what makes two tests alike or not, for a list of differences. */
+export const FEATURE_WORDS = sentences('screen.feature', {
+  protocol: 'protocol',
+  version: 'version of the protocol',
+  placement: 'place of the sensor',
+  origin: 'source of the samples',
+  heights: 'what the height is of',
+  referenceUsed: 'rule of the reference height',
+  'parameter.surface': 'surface',
+  'parameter.legs': 'legs',
+  'parameter.knee': 'knee',
+  'parameter.kneeFlexionHeld': 'bend of the knee',
+  'parameter.support': 'hand support',
+  'parameter.footwear': 'footwear',
+  'parameter.cue': 'beat',
+  'parameter.encouragement': 'encouragement',
+  'parameter.externalMass': 'load carried',
+  'parameter.cycleTarget': 'time of a repetition',
+  'parameter.heightFraction': 'height asked for',
+  'parameter.referenceRule': 'rule of the reference height asked for',
+  'parameter.repetitionCap': 'greatest number',
+  'parameter.fixedCount': 'number that was set',
+  'parameter.duration': 'time that was set',
+  'parameter.painLimit': 'limit of pain',
+  others: '{count} further settings of the protocol',
+});
+
+/** Values of those features that are codes. */
+export const FEATURE_VALUE_WORDS = sentences('screen.feature-value', {
+  heel: 'string at the heel',
+  foot: 'top of the foot',
+  trunk: 'lower back',
+  platform: 'force platform',
+  simulated: 'simulated person',
+  replayed: 'recording from a file',
+  live: 'sensor on a person',
+  'heel-height': 'the heel',
+  'body-rise': 'the body',
+  floor: 'level floor',
+  incline10: '10 degree board',
+  step: 'step',
+  none: 'none',
+});
