@@ -3,6 +3,7 @@ export { CHANGE_COLUMNS, LEG_COLUMNS, LEGS_COLUMNS, RATIO_COLUMNS } from './colu
 export { EFFORT_COLUMNS } from './columns/effort-columns.ts';
 export { RATE_SPANS } from './columns/force-units.ts';
 export { BELOW_SHARES, COUNT_SHARES } from './columns/height-shares.ts';
+export { HOP_COLUMNS, HOP_SERIES_COLUMNS } from './columns/hop-columns.ts';
 export { MANIFEST_NUMBERS, type NumberColumn } from './columns/manifest-numbers.ts';
 export { PULL_COLUMNS } from './columns/pull-columns.ts';
 export { REPETITION_COLUMNS } from './columns/repetition-columns.ts';
@@ -49,6 +50,12 @@ export {
   VALUE_BLOCK_SENTENCES,
   VALUE_UNBLOCK_SENTENCES,
 } from './sentences/compare-sentences.ts';
+export {
+  HOP_CAUTION_SENTENCES,
+  HOP_ENTRY_SENTENCES,
+  HOP_WITHHELD_SENTENCES,
+  NO_SERIES_SENTENCES,
+} from './sentences/hop-sentences.ts';
 export {
   FINDING_INPUT_NAMES,
   LEG_COMPARISON_SENTENCES,

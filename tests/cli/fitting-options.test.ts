@@ -31,3 +31,11 @@ test('the protocol alone names the test, and no parameter of pulls is varied', (
   expect(() => requireFittingOptions({ ...byProtocol, heelLeverMm: 180 }, false)).toThrow('--test heel-raise');
   expect(() => requireFittingOptions(byProtocol, true)).toThrow('--vary');
 });
+
+test('hops take neither the options of raises nor those of pulls', () => {
+  const hops: GivenAbout = { ...NOTHING_GIVEN, test: 'hop-series' };
+  expect(() => requireFittingOptions({ ...hops, heelLeverMm: 180 }, false)).toThrow('heel-raise');
+  expect(() => requireFittingOptions({ ...hops, polarity: 'negative' }, false)).toThrow('isometric');
+  expect(() => requireFittingOptions(hops, true)).toThrow('--vary');
+  expect(() => requireFittingOptions({ ...hops, bodyMassKg: 70 }, false)).not.toThrow();
+});

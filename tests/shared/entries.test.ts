@@ -31,6 +31,7 @@ const UNITS = new Set([
   'd',
   'Hz',
   'kg',
+  'N/m',
 ]);
 
 /** Every object anywhere in the shared data that has an id, with the place it was found at. */

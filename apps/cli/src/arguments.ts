@@ -268,6 +268,8 @@ function readSimulate(args: readonly string[]): Arguments {
     folder: values.out,
     replace: values.replace === true,
   } as const;
+  if (test === 'hop-series')
+    throw new UsageError('the command line simulates heel-raise and isometric, and no hop-series');
   if (test === 'isometric') {
     const placement = PULL_PLACEMENTS.find((known) => known === (values.placement ?? 'inline'));
     if (placement === undefined) throw unknownWord('--placement', values.placement ?? '', PULL_PLACEMENTS);

@@ -6,6 +6,10 @@ import { comparisonLine } from './comparison-json.ts';
 import { COMPARISON_TABLES, comparisonTables } from './comparison-tables.ts';
 import { comparisonText } from './comparison-text.ts';
 import { type Comparison, comparisonsOf } from './comparisons.ts';
+import { type AssessedHops, asksForHops, assessHopFile } from './hop-file.ts';
+import { hopLine } from './hop-json.ts';
+import { HOP_TABLES, hopTables } from './hop-tables.ts';
+import { hopText } from './hop-text.ts';
 import type { Io } from './io.ts';
 import { manifestItems } from './manifest.ts';
 import { type GivenReliability, readOwnReliability } from './own-reliability.ts';
@@ -29,21 +33,32 @@ export async function assessCommand(args: AssessArguments, io: Io): Promise<numb
   variedProtocols(settings.adjust(PROTOCOLS[0]!), args.vary);
   const items = await workList(args, io);
   const compares = items.some((item) => item.carried['person'] !== undefined);
+  const asksHops = items.some(({ about }) => asksForHops(about));
   const pulls = items.some((item) => testOf(item.about) === 'isometric');
   const pullTables = new PullTables(carriedNames(items));
   const csv =
     args.output.kind === 'csv'
       ? new CsvReport(args.output, carriedNames(items), io, [
+          ...(asksHops ? HOP_TABLES : []),
           ...(pulls ? PULL_TABLES : []),
           ...(compares ? COMPARISON_TABLES : []),
         ])
       : undefined;
+  const hops: AssessedHops[] = [];
   const sets: ComparedSet[] = [];
   const summaries: SetSummary[] = [];
   const refusals: string[] = [];
   const seen = new Map<string, string>();
   for (const [index, item] of items.entries()) {
     if (io.watched) io.writeError(`\r${index + 1} of ${items.length}  ${item.file}\u001b[K`);
+    if (asksForHops(item.about)) {
+      const found = await assessHopFile(item, io);
+      if (args.output.kind === 'json') io.writeOut(`${hopLine(found)}\n`);
+      if (found.status === 'refused') refusals.push(found.reason);
+      else if (csv !== undefined) hops.push(found);
+      else if (args.output.kind === 'text') io.writeOut(`${hopText(found, io).join('\n')}\n\n`);
+      continue;
+    }
     const outcome = noteTwin(await assessFile(item, settings, io, args.vary), seen);
     if (outcome.status === 'refused') refusals.push(outcome.reason);
     const set = outcome.status === 'ok' ? setOf(outcome) : undefined;
@@ -59,7 +74,7 @@ export async function assessCommand(args: AssessArguments, io: Io): Promise<numb
   if (args.output.kind === 'json') for (const one of comparisons) io.writeOut(`${comparisonLine(one)}\n`);
   if (csv !== undefined) {
     io.writeOut(
-      `${csv.write([...(pulls ? pullTables.tables() : []), ...(compares ? comparisonTables(comparisons) : [])]).join('\n')}\n`,
+      `${csv.write([...(asksHops ? hopTables(hops) : []), ...(pulls ? pullTables.tables() : []), ...(compares ? comparisonTables(comparisons) : [])]).join('\n')}\n`,
     );
   }
   if (args.output.kind === 'text') writeComparisons(comparisons, given.note, io);

@@ -20,16 +20,18 @@ const ONLY_OF = {
 } as const satisfies Readonly<Record<string, Partial<Record<keyof GivenAbout, string>>>>;
 
 /**
- * Refuses an option that says nothing of the test of the files named on the command line. Rows of a manifest may be of both
+ * Refuses an option that says nothing of the test of the files named on the command line. Rows of a manifest may be of several
  * tests, so that each takes what is its own.
  *
  * @throws {@link UsageError} with the option and the test that it belongs to
  */
 export function requireFittingOptions(given: GivenAbout, varies: boolean): void {
   const test = testOf(given);
-  const other = test === 'isometric' ? 'heel-raise' : 'isometric';
-  for (const [name, option] of Object.entries(ONLY_OF[other]) as [keyof GivenAbout, string][]) {
-    if (given[name] !== undefined) throw new UsageError(`${option} says something only with --test ${other}`);
+  for (const other of ['heel-raise', 'isometric'] as const) {
+    if (other === test) continue;
+    for (const [name, option] of Object.entries(ONLY_OF[other]) as [keyof GivenAbout, string][]) {
+      if (given[name] !== undefined) throw new UsageError(`${option} says something only with --test ${other}`);
+    }
   }
-  if (varies && test === 'isometric') throw new UsageError('--vary says something only with --test heel-raise');
+  if (varies && test !== 'heel-raise') throw new UsageError('--vary says something only with --test heel-raise');
 }

@@ -39,7 +39,7 @@ What the recording is
                         Not needed where the columns leave no doubt
                         (heel_height, torque; force of heel raises).
   --side SIDE           left or right
-  --test TEST           heel-raise or isometric               (heel-raise)
+  --test TEST           heel-raise, isometric or hop-series   (heel-raise)
   --heel-lever-mm N     ball of the foot to the sensor point at the heel;
                         without it a foot sensor gives no heights
   --body-mass-kg N      needed for work and power; never guessed

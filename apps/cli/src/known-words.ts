@@ -1,6 +1,6 @@
 import type { Placement, PullPlacement, Side } from '@surae/analysis';
 
-export const TESTS = ['heel-raise', 'isometric'] as const;
+export const TESTS = ['heel-raise', 'isometric', 'hop-series'] as const;
 export type TestName = (typeof TESTS)[number];
 
 /** Placements of heel raises, and those of isometric efforts. */

@@ -1,4 +1,4 @@
-import { PULL_PROTOCOLS } from '@surae/shared';
+import { HOP_PROTOCOLS, PULL_PROTOCOLS } from '@surae/shared';
 import { TESTS, type TestName } from './known-words.ts';
 import type { GivenAbout } from './work-list.ts';
 
@@ -6,5 +6,6 @@ import type { GivenAbout } from './work-list.ts';
 export function testOf({ test, protocol }: Pick<GivenAbout, 'test' | 'protocol'>): TestName {
   const said = TESTS.find((known) => known === test);
   if (said !== undefined) return said;
+  if (HOP_PROTOCOLS.some(({ id }) => id === protocol)) return 'hop-series';
   return PULL_PROTOCOLS.some(({ id }) => id === protocol) ? 'isometric' : 'heel-raise';
 }

@@ -17,6 +17,13 @@ export type { Variation } from './agreement/typical-error.ts';
 export type { UsableError } from './agreement/usable-error.ts';
 export { type WeightedKappa, type WordWeights, weightedKappa } from './agreement/weighted-kappa.ts';
 export { assess } from './assess/assess.ts';
+export {
+  assessHops,
+  type HopPlacement,
+  type HopReport,
+  type HopTestRequest,
+  hopFingerprint,
+} from './assess/assess-hops.ts';
 export { assessPulls } from './assess/assess-pulls.ts';
 export { type ColumnValue, columnValue, type NestedValues, nestedValues } from './assess/column-values.ts';
 export { defaultSettings } from './assess/default-settings.ts';
