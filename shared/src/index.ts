@@ -1,18 +1,17 @@
 export type { Column } from './columns/column.ts';
-export {
-  CHANGE_COLUMNS,
-  LEG_COLUMNS,
-  LEGS_COLUMNS,
-  RATIO_COLUMNS,
-} from './columns/comparison-columns.ts';
+export { CHANGE_COLUMNS, LEG_COLUMNS, LEGS_COLUMNS, RATIO_COLUMNS } from './columns/comparison-columns.ts';
+export { EFFORT_COLUMNS } from './columns/effort-columns.ts';
+export { RATE_SPANS } from './columns/force-units.ts';
 export { BELOW_SHARES, COUNT_SHARES } from './columns/height-shares.ts';
 export { MANIFEST_NUMBERS, type NumberColumn } from './columns/manifest-numbers.ts';
+export { PULL_COLUMNS } from './columns/pull-columns.ts';
 export { REPETITION_COLUMNS } from './columns/repetition-columns.ts';
 export { SET_COLUMNS } from './columns/set-columns.ts';
 export type { CriterionEntry, Observability, ObservingPlacement } from './criteria/criterion-entry.ts';
 export { CRITERIA, CRITERION_IDS, type CriterionId } from './criterion.ts';
 export type { Entry, EvidenceMark } from './entry.ts';
 export { FAULT_KINDS, type FaultKind } from './fault-kind.ts';
+export type { HopParameterName, HopParameters, HopProtocol } from './hop-protocol.ts';
 export { OBSERVABILITY, type ObservabilityEntry } from './observability.ts';
 export type { ChoiceParameter, NumberParameter } from './parameter.ts';
 export type {
@@ -21,19 +20,22 @@ export type {
   Protocol,
   ProtocolParameters,
   ReferenceRule,
+  RepetitionMaximum,
   Surface,
 } from './protocol.ts';
 export { PROTOCOLS } from './protocols/all.ts';
-export { COUNT_30_S, TOLERANCE_PROBE } from './protocols/limited.ts';
+export { HOP_PROTOCOLS, HOP_SERIES, HOP_SERIES_BEAT } from './protocols/hop-series.ts';
 export {
-  BENT_KNEE,
-  DOUBLE_LEG,
-  FLOOR,
-  INCLINE_10,
-  LOADED,
-  SLOW_TEMPO,
-  STEP,
-} from './protocols/to-fatigue.ts';
+  PULL_PROTOCOLS,
+  SEATED_FAST_PULL,
+  SEATED_PULL,
+  STRAIGHT_FAST_PULL,
+  STRAIGHT_PULL,
+} from './protocols/isometric.ts';
+export { COUNT_30_S, TOLERANCE_PROBE } from './protocols/limited.ts';
+export { SEATED_BLOCK, SEATED_BLOCK_SLOW, SEATED_FLOOR, SEATED_FLOOR_SLOW } from './protocols/seated.ts';
+export { BENT_KNEE, DOUBLE_LEG, FLOOR, INCLINE_10, LOADED, SLOW_TEMPO, STEP } from './protocols/to-fatigue.ts';
+export type { PullParameterName, PullParameters, PullProtocol, PullScoreRule } from './pull-protocol.ts';
 export {
   CHANGE_ZONE_SENTENCES,
   COMPARE_CAUTION_SENTENCES,
@@ -53,6 +55,20 @@ export {
   REFERENCE_CAUTION_SENTENCES,
 } from './sentences/leg-sentences.ts';
 export {
+  ACCEPT_NAMES,
+  ACCEPT_SENTENCES,
+  ANOTHER_SENTENCES,
+  CONSISTENCY_SENTENCES,
+  NO_EFFORT_SENTENCES,
+  NO_RATE_SENTENCES,
+  PULL_EFFORT_SENTENCES,
+  PULL_END_CLASS_SENTENCES,
+  PULL_GATE_SENTENCES,
+  PULL_QUALITY_SENTENCES,
+  PULL_SCORE_SENTENCES,
+  PULL_WITHHELD_SENTENCES,
+} from './sentences/pull-sentences.ts';
+export {
   COMPARED_WORDS,
   FEATURE_VALUE_WORDS,
   FEATURE_WORDS,
@@ -70,6 +86,7 @@ export { AXIS_WORDS, REPETITION_WORDS, RESULT_WORDS, SUMMARY_WORDS } from './sen
 export { LOCK_WORDS, SAFETY_BLOCK_SENTENCES, SAFETY_REASONS, SAFETY_WORDS } from './sentences/screens/safety-words.ts';
 export { SORENESS_WORDS } from './sentences/screens/soreness-words.ts';
 export { CHART_WORDS, KEEP_WORDS, READY_WORDS, TEST_WORDS } from './sentences/screens/test-words.ts';
+export { NO_MAXIMUM_SENTENCES, SEATED_SENTENCES } from './sentences/seated-sentences.ts';
 export type { Sentence, Sentences } from './sentences/sentence.ts';
 export {
   DOUBT_SENTENCES,
@@ -100,6 +117,7 @@ export {
   IRRITABILITY_INPUTS,
   type IrritabilityGrade,
 } from './tables/irritability-grades.ts';
+export { OPTIONAL_TARGETS, type OptionalTarget } from './tables/optional-targets.ts';
 export { REFERENCE_TABLES, type ReferenceEntry } from './tables/reference-tables.ts';
 export { RELIABILITY_TABLES, type ReliabilityEntry } from './tables/reliability-tables.ts';
 export { SAFETY_LIST, SAFETY_LIST_VERSION, type SafetyEntry } from './tables/safety-list.ts';

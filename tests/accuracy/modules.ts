@@ -1,4 +1,5 @@
 import type * as Analysis from '@surae/analysis';
+import type * as Shared from '@surae/shared';
 import type * as Simulation from '@surae/simulation';
 
 // The figures are made by plain modules, which `node tests/accuracy/table.mjs` runs without a build of the tests; this
@@ -101,6 +102,19 @@ export interface PullSummary {
   readonly peakCoverage?: number;
   readonly meanCoverage?: number;
   readonly riseCoverage?: number;
+  readonly counts: Readonly<Record<IntervalKind, { readonly held: number; readonly of: number }>>;
+  readonly families: Readonly<Record<string, FamilySummary>>;
+}
+
+type IntervalKind = 'onset' | 'rampOnset' | 'peak' | 'mean' | 'rise';
+
+/** Figures of fast efforts of one form of rise. */
+export interface FamilySummary {
+  readonly efforts: number;
+  readonly onsetP95Ms?: number;
+  readonly onsetCoverage?: number;
+  readonly riseRmsPercent?: number;
+  readonly riseCoverage?: number;
 }
 
 interface ComparableFigure {
@@ -124,10 +138,10 @@ export interface PullFigureStore {
   add(recording: {
     readonly seed: number;
     readonly efforts: readonly ComparableEffort[];
-    readonly truth: readonly Pick<
+    readonly truth: readonly (Pick<
       Simulation.TrueEffort,
       'kind' | 'onsetS' | 'endS' | 'peakN' | 'bestHalfSecondN' | 'risenN'
-    >[];
+    > & { readonly rise: Pick<Simulation.RiseShape, 'family'> })[];
   }): void;
   summary(): PullSummary;
 }
@@ -143,7 +157,10 @@ interface PullsModule {
     readonly find: FindPulls;
     readonly kinds?: readonly ('ramp' | 'fast')[];
   }) => PullFigureStore;
-  readonly byAnalysis: (analysis: Pick<typeof Analysis, 'findEfforts' | 'effortDefaults'>) => FindPulls;
+  readonly byAnalysis: (
+    analysis: Pick<typeof Analysis, 'findEfforts' | 'effortDefaults' | 'effortSettingsBy'>,
+    shared: Pick<typeof Shared, 'SEATED_PULL'>,
+  ) => FindPulls;
 }
 
 interface PullGoalsModule {

@@ -24,7 +24,7 @@ export const pullLevels = ['clean', 'typical', 'hard', 'field'];
 export const pullRatesHz = [80, 200, 1000, 2000];
 
 /** Seeds below 10,000 tune; those from here on are touched to measure, and for nothing else. */
-export const firstSealedPull = 43_001;
+export const firstSealedPull = 61_001;
 
 /**
  * Figures of simulated recordings of one level and rate: `traces` of each kind, with seeds from `from` on. `find` gives the
@@ -47,8 +47,9 @@ export function measurePulls({ simulation, level, sampleRateHz, traces, from, fi
 /** Recordings that are held in memory at a time. */
 const batch = 25;
 
-/** Efforts as the analysis finds them with its defaults. */
-export function byAnalysis(analysis, settings = analysis.effortDefaults) {
+/** Efforts as the analysis finds them with its defaults, by the rules of the seated strength test. */
+export function byAnalysis(analysis, shared) {
+  const settings = analysis.effortSettingsBy(analysis.effortDefaults, shared.SEATED_PULL.parameters);
   const window = settings.measure.rateWindowsS.indexOf(0.2);
   return (traces) =>
     traces.map((trace) =>

@@ -46,18 +46,21 @@ test.each([
   { subjects: 15, raters: 3, sd: [3, 1, 3] },
   { subjects: 50, raters: 5, sd: [5, 1, 2] },
   { subjects: 20, raters: 10, sd: [5, 2, 2] },
-] satisfies World[])('95 %% intervals hold the truth in 93 to 97 %% of samples: %j', (world) => {
-  for (const [name, share] of Object.entries(coverage(world, SAMPLES))) {
-    expect(share, name).toBeGreaterThan(0.93);
-    expect(share, name).toBeLessThan(0.97);
-  }
-});
+] satisfies World[])(
+  'intervals hold the truth in 93 to 97 of 100 samples: $subjects by $raters, deviations $sd',
+  (world) => {
+    for (const [name, share] of Object.entries(coverage(world, SAMPLES))) {
+      expect(share, name).toBeGreaterThan(0.93);
+      expect(share, name).toBeLessThan(0.97);
+    }
+  },
+);
 
 test.each([
   [{ subjects: 50, raters: 2, sd: [5, 2, 2] }, 0.82],
   [{ subjects: 20, raters: 3, sd: [5, 3, 2] }, 0.87],
 ] satisfies [World, number][])(
-  'few raters who differ much: the interval of ICC(2,1) holds less, the others what they say: %j',
+  'few raters who differ much: the interval of ICC(2,1) holds less, the others what they say: %o',
   (world, about) => {
     const { absolute, error, consistency } = coverage(world, SAMPLES);
     expect(Math.abs(absolute - about)).toBeLessThan(0.03);

@@ -9,8 +9,11 @@ export const SIZE_RANGES = {
   'body-mass-kg': MANIFEST_NUMBERS.body_mass_kg,
   'string-rest-mm': MANIFEST_NUMBERS.string_rest_length_mm,
   'external-mass-kg': { least: 0.1, greatest: 250, unit: 'kg' },
+  'load-percent': { least: 1, greatest: 300, unit: '%' },
   'ankle-lever-mm': { least: 30, greatest: 300, unit: 'mm' },
   'ankle-angle-deg': { least: 1, greatest: 89, unit: 'deg' },
+  'forefoot-lever-mm': { least: 40, greatest: 250, unit: 'mm' },
+  'calibration-u-percent': { least: 0.001, greatest: 20, unit: '%' },
 } as const satisfies Readonly<Record<string, SizeRange>>;
 
 export type SizeName = keyof typeof SIZE_RANGES;

@@ -58,6 +58,7 @@ export const TOLD_COLUMNS = {
       'technical',
       'cap',
       'fixed-count-done',
+      'trials-done',
     ],
     'why the set ended',
   ),

@@ -1,9 +1,4 @@
-export {
-  type Agreement,
-  type AgreementSettings,
-  agreementOf,
-  type PairAgreement,
-} from './agreement/agreement.ts';
+export { type Agreement, type AgreementSettings, agreementOf, type PairAgreement } from './agreement/agreement.ts';
 export type { Bounded, Bounds } from './agreement/bounds.ts';
 export type { CountAgreement } from './agreement/count-agreement.ts';
 export type { FTest, Intraclass, IntraclassEstimate, IntraclassForm } from './agreement/intraclass.ts';
@@ -22,6 +17,7 @@ export type { Variation } from './agreement/typical-error.ts';
 export type { UsableError } from './agreement/usable-error.ts';
 export { type WeightedKappa, type WordWeights, weightedKappa } from './agreement/weighted-kappa.ts';
 export { assess } from './assess/assess.ts';
+export { assessPulls } from './assess/assess-pulls.ts';
 export { type ColumnValue, columnValue, type NestedValues, nestedValues } from './assess/column-values.ts';
 export { defaultSettings } from './assess/default-settings.ts';
 export { agreementDefaults } from './assess/defaults/agreement.ts';
@@ -29,9 +25,22 @@ export { blockCounterDefaults } from './assess/defaults/block-counter.ts';
 export { bodyDefaults } from './assess/defaults/body.ts';
 export { effortDefaults } from './assess/defaults/efforts.ts';
 export { heelDefaults } from './assess/defaults/heel.ts';
-export { canonicalJson, protocolFingerprint } from './assess/fingerprint.ts';
+export { hopDefaults } from './assess/defaults/hops.ts';
+export { effortSettingsBy } from './assess/effort-settings-by.ts';
+export { canonicalJson, protocolFingerprint, pullFingerprint } from './assess/fingerprint.ts';
 export { type JudgingExtras, judge } from './assess/judge.ts';
 export { type Overridden, type OverrideProblem, overrideSettings, withParameters } from './assess/override.ts';
+export type {
+  AssessedEffort,
+  PullGateReason,
+  PullReport,
+  PullScore,
+  PullTrials,
+  PullWithheldReason,
+  TrialRate,
+} from './assess/pull-report.ts';
+export type { PullContext, PullPlacement, PullSubject, PullTestRequest } from './assess/pull-request.ts';
+export { type EffortRow, effortRow, type PullRow, pullRow } from './assess/pull-rows.ts';
 export type {
   AssessedRepetition,
   BlockDifference,
@@ -39,17 +48,21 @@ export type {
   Effort,
   Gate,
   GateReason,
+  NoMaximumReason,
   Reference,
   Report,
+  SeatedLoad,
   SetMeasures,
   TestEnd,
   WithheldReason,
   Work,
 } from './assess/report.ts';
 export type { AssessmentRequest, PracticeRaise, Subject, TesterMark, TrialContext } from './assess/request.ts';
+export { isSeated } from './assess/seated-load.ts';
 export type { JudgingSettings, Settings, SignalLimits } from './assess/settings.ts';
 export { endClass } from './assess/test-end.ts';
 export { type ChangeZone, changeZone, type DetectableChange } from './compare/change-zone.ts';
+export type { ComparedLegs, LegsUnder } from './compare/compared-legs.ts';
 export { countStandardError } from './compare/count-repeatability.ts';
 export {
   type EnduranceEffort,
@@ -75,14 +88,8 @@ export {
   legOverVisits,
   type SinceVisit,
 } from './compare/leg-over-visits.ts';
-export { type LegsOfVisit, type LegsUnder, legsOfVisit, type VisitLegs } from './compare/legs-of-visit.ts';
-export {
-  boundedDifference,
-  boundedRatio,
-  type LogRatio,
-  logRatio,
-  probabilityBelow,
-} from './compare/log-ratio.ts';
+export { type LegsOfVisit, legsOfVisit, type VisitLegs } from './compare/legs-of-visit.ts';
+export { boundedDifference, boundedRatio, type LogRatio, logRatio, probabilityBelow } from './compare/log-ratio.ts';
 export type { MeasuredValue } from './compare/measured-value.ts';
 export {
   type PainFinding,
@@ -94,6 +101,8 @@ export {
 export type { ComparedReport, EarlierInjury, PairCircumstances } from './compare/pair.ts';
 export { type PlainLimits, plainVerdict } from './compare/plain-verdict.ts';
 export { publishedErrors } from './compare/published-errors.ts';
+export { type PullFinding, pullFinding } from './compare/pull-finding.ts';
+export { type PullVisit, pullLegsOfVisit, pullOverVisits, type VisitPulls } from './compare/pull-legs.ts';
 export {
   circumstanceBlocks,
   RATIO_BLOCKS,
@@ -145,7 +154,7 @@ export {
   type VisitResult,
   type VisitTrend,
 } from './compare/visit-change.ts';
-export type { LegFacts, OwnReliabilities, PersonFacts, TestedLeg } from './compare/visit-facts.ts';
+export type { LegFacts, OwnReliabilities, PersonFacts, TestedLeg, TestedPull } from './compare/visit-facts.ts';
 export {
   type CriteriaVariant,
   robustness,
@@ -156,7 +165,7 @@ export {
 } from './compare/what-if.ts';
 export { ACCEPT_CODES, type Acceptance, type AcceptCode, type AcceptFinding } from './efforts/acceptance.ts';
 export { type DerivedForce, derivedForce, type ForceContext } from './efforts/derived-units.ts';
-export type { EffortSettings } from './efforts/effort-settings.ts';
+export type { EffortMethod, EffortSettings } from './efforts/effort-settings.ts';
 export type { Figure } from './efforts/figure.ts';
 export { type EffortRequest, type FoundEfforts, findEfforts, type NoEffort } from './efforts/find-efforts.ts';
 export type { GrossAndNet, IsometricEffort } from './efforts/isometric-effort.ts';
@@ -165,6 +174,21 @@ export type { PullUnit } from './efforts/pull-signal.ts';
 export type { NoRateReason, RiseRate } from './efforts/rise-rates.ts';
 export { type AnotherReason, summarizeTrials, type TrialSummary } from './efforts/trials.ts';
 export { InputError, type InputErrorCode } from './errors.ts';
+export { findHops, type HopRequest } from './hops/find-hops.ts';
+export type { Hop, HopReason } from './hops/hop.ts';
+export {
+  type EntryVerdict,
+  HOP_ENTRY_CODES,
+  type HopEntry,
+  type HopEntryCode,
+  type HopEntryFacts,
+  type HopEntryFinding,
+  hopEntry,
+} from './hops/hop-entry.ts';
+export type { HopCaution, HopSeries, HopWithheld, NoSeriesReason, SeriesVerdict } from './hops/hop-series.ts';
+export type { HopSettings } from './hops/hop-settings.ts';
+export type { HopMean, HopMeasure, HopMeasureName } from './hops/hop-summary.ts';
+export { type LegStiffness, legStiffness } from './hops/leg-stiffness.ts';
 export type { Issue, IssueCode } from './issue.ts';
 export type { FootGeometry } from './movement/heel-height.ts';
 export { BlockCounter, type BlockCounterOptions, type LiveState } from './raises/block-counter.ts';

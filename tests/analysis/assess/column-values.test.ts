@@ -21,6 +21,9 @@ test('a figure is taken from its field and scaled; what is not there is null, ze
   expect(columnValue(column('b_mm', 'a.b', 1000), source)).toBe(100);
   expect(columnValue(column('zero', 'a.zero'), source)).toBe(0);
   expect(columnValue(column('word', 'word'), source)).toBe('x');
+  const list: Column = { ...column('words', 'words'), kind: 'list' };
+  expect(columnValue(list, { words: ['a', 'b'] })).toEqual(['a', 'b']);
+  expect([columnValue(list, { words: [] }), columnValue(list, {})]).toEqual([[], null]);
   expect(columnValue(column('flag', 'flag'), source)).toBe(false);
   for (const field of ['a.c', 'none.at.all', 'a', 'list', 'word.length.x']) {
     expect(columnValue(column('x', field), source)).toBeNull();
@@ -45,7 +48,7 @@ test('every column of a repetition finds its field in a real report', () => {
     { placement: 'trunk', subject: { bodyMassKg: 70 } },
   );
   const repetitions = [...report.repetitions, ...trunk.repetitions];
-  // what no heel or trunk of this test can have: a platform, evidence for what they do not see, a reason for what they always see
+  // what no heel or trunk of this test can have: a platform, a seat, evidence for what they do not see, a reason for what they always see
   const observed = (id: CriterionId) =>
     repetitions.filter(({ criteria }) => criteria[id].result !== 'not_observed').length;
   const absent = CRITERION_IDS.flatMap((id) => {
@@ -53,7 +56,9 @@ test('every column of a repetition finds its field in a real report', () => {
     return observed(id) === repetitions.length ? [`evidence.${id}.reason`] : [];
   });
   const missing = found(REPETITION_COLUMNS, repetitions);
-  expect(missing.filter((key) => !['work_platform', ...absent].some((start) => key.startsWith(start)))).toEqual([]);
+  expect(
+    missing.filter((key) => !['work_platform', 'work_seated', ...absent].some((start) => key.startsWith(start))),
+  ).toEqual([]);
 });
 
 test('every column of a set has its field in a report, even where it is null', () => {

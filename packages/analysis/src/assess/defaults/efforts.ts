@@ -1,7 +1,7 @@
-import type { EffortSettings } from '../../efforts/effort-settings.ts';
+import type { EffortMethod } from '../../efforts/effort-settings.ts';
 
-/** What the measurement of isometric efforts takes as given unless the caller says otherwise. */
-export const effortDefaults: EffortSettings = {
+/** Numbers of the method that measures isometric efforts; the rules of the test stand in its protocol. */
+export const effortDefaults: EffortMethod = {
   pull: {
     blockS: 0.01, // ours
     medianS: 0.09, // three knocks of 30 ms long; ours
@@ -31,34 +31,70 @@ export const effortDefaults: EffortSettings = {
     cutoffHz: 20, // ours
     lowShare: 0.05, // ours
     highShare: 0.15, // ours
-    fitShare: 0.8, // ours
-    fitBeforeS: 0.12, // ours
+    fitBeforeS: 0.2, // ours
     disturbedShare: 0.01, // ours
     disturbedNoise: 3.5, // ours
     disturbedLeast: 0.004, // ours
-    usualPower: 1.5, // from exponential (1) to a soft start (2); ours
-    usualRampPower: 2.5, // a smooth move starts with the third power of time; ours
-    powerSpread: 0.4, // ours
-    unsteadyShare: 0.015, // ours
-    huber: 2.5, // ours
-    fitU: 1, // ours
-    formU: 0.007, // ours
-    rampFormU: 0.03, // ours
+    fast: {
+      fitShare: 0.8, // ours
+      powers: [1, 1.2, 1.44, 1.73, 2.07, 2.49, 3, 3.6], // ours
+      power: 1.9, // ours
+      powerSpread: 0.5, // ours
+      settling: 0.1, // ours
+      settlingSpread: 0.5, // ours
+      riseSpread: 0.7, // ours
+      heightSpread: 0.05, // ours
+      startSpread: 1, // ours
+      takeUpChance: 0.2, // ours
+      takenUpPowers: [1, 1.44, 2.07, 3], // ours
+      takeUpPower: 1.8, // ours
+      takeUpPowerSpread: 0.35, // ours
+      takeUpS: 0.08, // ours
+      takeUpSpread: 0.6, // ours
+      takeUpShare: 0.04, // ours
+      shareSpread: 0.8, // ours
+      fitU: 1, // ours
+      formU: 0.004, // ours
+    },
+    ramp: {
+      fitShare: 0.5, // ours
+      powers: [1, 1.2, 1.44, 1.73, 2.07, 2.49, 3, 3.6], // ours
+      power: 2.2, // ours
+      powerSpread: 0.4, // ours
+      settling: -0.2, // ours
+      settlingSpread: 0.5, // ours
+      riseSpread: 0.7, // ours
+      heightSpread: 0.05, // ours
+      startSpread: 1, // ours
+      takeUpChance: 0.2, // ours
+      takenUpPowers: [1, 1.44, 2.07, 3], // ours
+      takeUpPower: 1.8, // ours
+      takeUpPowerSpread: 0.35, // ours
+      takeUpS: 0.4, // ours
+      takeUpSpread: 0.6, // ours
+      takeUpShare: 0.05, // ours
+      shareSpread: 0.8, // ours
+      fitU: 1, // ours
+      formU: 0.03, // ours
+    },
+    unsteadyShare: 0.03, // ours
+    unsteadyHz: 25, // ours
+    freedom: 4, // ours
+    sampleU: 0.25, // ours
+    mostBlocks: 100, // ours
     lineU: 0.5, // ours
   },
   measure: {
     peakCutoffHz: 20, // common practice, no source: 20 to 50 Hz
     peakNoiseBias: 0.6, // ours
     knockS: 0.008, // ours
-    knockNoise: 4, // ours
+    knockNoise: 3.3, // ours
     knockShare: 0.002, // ours
     knockMarginS: 0.01, // ours
     knockRounds: 4, // ours
     knockPasses: 2, // ours
-    grossWindowS: 0.06, // ours
+    grossWindowS: 0.09, // ours
     grossShare: 0.01, // ours
-    meanWindowS: 0.5, // common practice, no source
-    plateauShare: 0.1, // common practice, no source
     readS: 0.02, // ours
     readOutlying: 3, // ours
     readShare: 0.01, // ours
@@ -72,39 +108,28 @@ export const effortDefaults: EffortSettings = {
     riseHighShare: 0.8, // ours
     fastRiseS: 0.34, // ours
     timeUS: 0.02, // ours
-    peakU: 1.15, // ours
-    meanU: 1.2, // ours
-    riseU: 1.25, // ours
+    peakU: 1, // ours
+    meanU: 1.05, // ours
+    riseU: 0.85, // ours
     peakRelativeU: 0.0003, // ours
-    meanRelativeU: 0.0001, // ours
+    meanRelativeU: 0.00005, // ours
+    meanSampleU: 0.012, // ours
   },
   accept: {
-    stillN: 5, // common practice, no source
-    stillNm: 0.5, // ours
-    stillShare: 0.01, // common practice, no source
-    dipN: 10, // common practice, no source
-    dipNm: 1, // ours
-    dipShare: 0.02, // common practice, no source
-    plateauS: 1, // common practice, no source
-    gapS: 0.05, // common practice, no source
     gapNearS: 0.5, // ours
-    tareN: 5, // common practice, no source
-    tareNm: 0.5, // ours
     clipRunS: 0.01, // ours
     clipPile: 3, // ours
-    creepNps: 10, // common practice, no source: 1 N in 100 ms
-    creepNmps: 1, // ours
-    riseDipN: 5, // common practice, no source
-    riseDipNm: 0.5, // ours
     beforeS: 0.3, // ours
     blurredS: 0.03, // ours
   },
-  trials: {
-    leastCount: 3, // common practice, no source
-    mostCount: 5, // common practice, no source
-    goodShare: 0.05, // common practice, no source
-    fairShare: 0.1, // common practice, no source
-    improvingShare: 0.05, // common practice, no source
-    averaged: 3, // common practice, no source
+  signal: {
+    mostN: 5000, // ours, twice what strong people reach seated
+    mostNm: 500, // ours
+    peakLeastHz: 80, // common practice, no source
+    legLeastN: 20, // ours, less than shank and foot of a child
+    legLeastShare: 0.03, // ours; shank and foot alone are about 6 % of body weight (from memory)
+    restSpreadN: 20, // ours
+    restSpreadNm: 2, // ours
+    leverUM: 0.005, // common practice, no source: a tape to 5 mm
   },
 };
