@@ -79,8 +79,10 @@ describe('a store that version 1 wrote', () => {
     expect(documents).toHaveLength(21);
     for (const document of documents) expect(await store.document(document.id)).toEqual(document);
     const kinds = [...new Set(documents.map(({ kind }) => kind))];
-    // every kind of event that there was is among them
-    expect(kinds.sort()).toEqual(['person', 'visit', ...visitEventKinds].sort());
+    // every kind of event that there was is among them; what is asked since then is not
+    const later: readonly string[] = ['visit-history'];
+    const then = visitEventKinds.filter((kind) => !later.includes(kind));
+    expect(kinds.sort()).toEqual(['person', 'visit', ...then].sort());
     const [person] = (await store.documents({ kind: 'person' })).map(personOf);
     expect(person).toMatchObject({ name: 'Edda Moreau-Lin', bodyMassKg: 66, heelLeverM: 0.18, demo: true });
   });

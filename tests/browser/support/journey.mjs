@@ -84,7 +84,9 @@ export async function answerHistory(page, { told = false, next = SAFETY_WORDS.ti
     }
     await page.getByRole('button', { name: HISTORY_WORDS['about-none'].text }).click();
   }
-  await page.getByRole('button', { name: HISTORY_WORDS[told ? 'go-on' : 'go-on-open'].text, exact: true }).click();
+  // what lasts is taken over from an earlier visit: something may be told already
+  const names = [HISTORY_WORDS['go-on'].text, HISTORY_WORDS['go-on-open'].text];
+  await page.getByRole('button', { name: new RegExp(`^(${names.join('|')})$`) }).click();
   await page.getByRole('heading', { name: next }).waitFor();
 }
 

@@ -1,9 +1,13 @@
+import { readFileSync } from 'node:fs';
 import type { Side } from '@surae/analysis';
 import { FLOOR } from '@surae/shared';
-import { MemoryStore } from '@surae/storage';
+import { MemoryStore, type StoredDocument } from '@surae/storage';
 import { expect, test } from 'vitest';
+import { personOf } from '../../../apps/dashboard/src/journey/person.ts';
 import { VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
+import { foldVisit } from '../../../apps/dashboard/src/journey/visit-events.ts';
 import { type Comparisons, comparisonsOf } from '../../../apps/dashboard/src/result/comparisons.ts';
+import { fixturePath } from '../../support/fixture.ts';
 import { ALL_TOLD, legTold, MODERATE, type ToldVisit, tellVisits } from '../../support/told-visit.ts';
 
 const WOMAN_38 = { name: 'Case', bodyMassKg: null, heelLeverM: null, sex: 'women', birthYear: 1988 } as const;
@@ -105,4 +109,24 @@ test('two sore sides, one stopped for pain: no ratio, the reasons, and what was 
     'Left: The set does not show what the calf could do: no group stands beside it.',
   );
   expect(sideOf(found.groups, 'right').lead).toBe('Right: No matching reference for this way of testing.');
+});
+
+test('a visit that version 1 of the store wrote is compared: what it never asked stands against a ratio', () => {
+  const { stores } = JSON.parse(readFileSync(fixturePath('stores/version-1.json'), 'utf8')) as {
+    readonly stores: { readonly documents: readonly StoredDocument[] };
+  };
+  const [personDocument, begun] = ['person', 'visit'].map((kind) => stores.documents.find((one) => one.kind === kind)!);
+  const about = stores.documents.filter((one) => one.about === begun.id);
+  const visit = foldVisit(begun, about);
+  const found = comparisonsOf(visit, personOf(personDocument), []);
+  expect(visit.history).toBeUndefined();
+  const whys = found.side.blocks.map(({ why }) => why);
+  expect(whys).toContain('Earlier surgery, rupture, fracture or tear of the leg to compare with was not asked about.');
+  // its reports were made without the reason of the end
+  expect(whys).toContain('Why a leg stopped was not recorded.');
+  expect(whys).toContain('Signs of a nerve or a vessel were not asked about.');
+  expect(found.pasts.map(({ lead }) => lead)).toEqual([
+    'Left: no earlier test of this leg.',
+    'Right: no earlier test of this leg.',
+  ]);
 });
