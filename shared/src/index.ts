@@ -18,6 +18,13 @@ export type {
   Surface,
 } from './protocol.ts';
 export { PROTOCOLS } from './protocols/all.ts';
+export {
+  PULL_PROTOCOLS,
+  SEATED_FAST_PULL,
+  SEATED_PULL,
+  STRAIGHT_FAST_PULL,
+  STRAIGHT_PULL,
+} from './protocols/isometric.ts';
 export { COUNT_30_S, TOLERANCE_PROBE } from './protocols/limited.ts';
 export {
   BENT_KNEE,
@@ -28,6 +35,7 @@ export {
   SLOW_TEMPO,
   STEP,
 } from './protocols/to-fatigue.ts';
+export type { PullParameterName, PullParameters, PullProtocol, PullScoreRule } from './pull-protocol.ts';
 export {
   CHANGE_ZONE_SENTENCES,
   COMPARE_CAUTION_SENTENCES,
@@ -41,6 +49,20 @@ export {
   VALUE_BLOCK_SENTENCES,
   VALUE_UNBLOCK_SENTENCES,
 } from './sentences/compare-sentences.ts';
+export {
+  ACCEPT_NAMES,
+  ACCEPT_SENTENCES,
+  ANOTHER_SENTENCES,
+  CONSISTENCY_SENTENCES,
+  NO_EFFORT_SENTENCES,
+  NO_RATE_SENTENCES,
+  PULL_EFFORT_SENTENCES,
+  PULL_END_CLASS_SENTENCES,
+  PULL_GATE_SENTENCES,
+  PULL_QUALITY_SENTENCES,
+  PULL_SCORE_SENTENCES,
+  PULL_WITHHELD_SENTENCES,
+} from './sentences/pull-sentences.ts';
 export { END_CHOICES, ENDING_WORDS, REDO_REASONS, STOP_STEPS } from './sentences/screens/ending-words.ts';
 export { FRAME_WORDS, START_WORDS, STEP_WORDS } from './sentences/screens/frame-words.ts';
 export { REST_WORDS } from './sentences/screens/rest-words.ts';

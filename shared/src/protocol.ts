@@ -13,7 +13,9 @@ export type EndReason =
   | 'safety'
   | 'technical'
   | 'cap'
-  | 'fixed-count-done';
+  | 'fixed-count-done'
+  /** isometric: as many trials as were asked for */
+  | 'trials-done';
 
 /** Every parameter of a heel-raise protocol, those of its criteria among them; changing any of them makes another protocol. */
 export interface ProtocolParameters extends CriterionParameters {

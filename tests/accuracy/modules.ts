@@ -1,4 +1,5 @@
 import type * as Analysis from '@surae/analysis';
+import type * as Shared from '@surae/shared';
 import type * as Simulation from '@surae/simulation';
 
 // The figures are made by plain modules, which `node tests/accuracy/table.mjs` runs without a build of the tests; this
@@ -143,7 +144,10 @@ interface PullsModule {
     readonly find: FindPulls;
     readonly kinds?: readonly ('ramp' | 'fast')[];
   }) => PullFigureStore;
-  readonly byAnalysis: (analysis: Pick<typeof Analysis, 'findEfforts' | 'effortDefaults'>) => FindPulls;
+  readonly byAnalysis: (
+    analysis: Pick<typeof Analysis, 'findEfforts' | 'effortDefaults' | 'effortSettingsBy'>,
+    shared: Pick<typeof Shared, 'SEATED_PULL'>,
+  ) => FindPulls;
 }
 
 interface PullGoalsModule {

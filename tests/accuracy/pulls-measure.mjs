@@ -47,8 +47,9 @@ export function measurePulls({ simulation, level, sampleRateHz, traces, from, fi
 /** Recordings that are held in memory at a time. */
 const batch = 25;
 
-/** Efforts as the analysis finds them with its defaults. */
-export function byAnalysis(analysis, settings = analysis.effortDefaults) {
+/** Efforts as the analysis finds them with its defaults, by the rules of the seated strength test. */
+export function byAnalysis(analysis, shared) {
+  const settings = analysis.effortSettingsBy(analysis.effortDefaults, shared.SEATED_PULL.parameters);
   const window = settings.measure.rateWindowsS.indexOf(0.2);
   return (traces) =>
     traces.map((trace) =>

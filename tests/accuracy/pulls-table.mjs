@@ -27,6 +27,7 @@ if (!values['no-build']) {
 }
 const simulation = await import('@surae/simulation');
 const analysis = await import('@surae/analysis');
+const shared = await import('@surae/shared');
 
 const columns = [
   ['exact count', 'exact', 3],
@@ -54,7 +55,7 @@ console.log(`|${'---|'.repeat(names.length + shares.length + 1)}`);
 for (const level of values.levels.split(',')) {
   for (const sampleRateHz of values.rates.split(',').map(Number)) {
     const request = { simulation, level, sampleRateHz, traces: Number(values.traces), from: Number(values.from) };
-    const figures = measurePulls({ ...request, find: byAnalysis(analysis) });
+    const figures = measurePulls({ ...request, find: byAnalysis(analysis, shared) });
     const ours = figures.summary();
     const other = values['no-yardstick'] ? {} : measurePulls({ ...request, find: byScript }).summary();
     const cells = columns.map(([, key, digits]) => {

@@ -1,4 +1,5 @@
 import * as analysis from '@surae/analysis';
+import * as shared from '@surae/shared';
 import type { Level } from '@surae/simulation';
 import * as simulation from '@surae/simulation';
 import { describe, expect, test } from 'vitest';
@@ -15,7 +16,7 @@ describe('isometric efforts on simulated recordings', () => {
   test.each(levels.flatMap((level) => ratesHz.map((sampleRateHz) => ({ level, sampleRateHz }))))(
     '$level at $sampleRateHz Hz: count, onset, peak and rate reach their goals',
     ({ level, sampleRateHz }) => {
-      const find = byAnalysis(analysis);
+      const find = byAnalysis(analysis, shared);
       const summary = measurePulls({ simulation, level, sampleRateHz, traces, from, find }).summary();
       // few recordings scatter: one knock that is not seen on one peak of twenty makes up for the others
       expect(lostPullGround(level, sampleRateHz, summary, whole ? 1.25 : 3)).toEqual([]);
@@ -96,7 +97,7 @@ describe('figures of accuracy of efforts', () => {
 });
 
 test('95 % intervals of the disturbed levels together hold 93 to 97 % of onsets, peaks, means and rates', () => {
-  const find = byAnalysis(analysis);
+  const find = byAnalysis(analysis, shared);
   const [from2, each] = whole ? [41_001, 60] : [21_001, 8];
   const shares = {
     onsetCoverage: [] as number[],

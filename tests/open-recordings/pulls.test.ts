@@ -1,10 +1,11 @@
-import { effortDefaults, findEfforts } from '@surae/analysis';
+import { findEfforts } from '@surae/analysis';
 import { describe, expect, test } from 'vitest';
+import { strengthSettings } from '../support/effort-settings.ts';
 import { openRecording } from '../support/open-recordings.ts';
 
 /** Tecchio et al. (2024), J Appl Physiol: an ankle dynamometer, torque with its passive part, one contraction in an active trial. */
 function effortsOf(name: string) {
-  return findEfforts(openRecording(`ankle-torque/${name}.csv`), { polarity: 'find' }, effortDefaults);
+  return findEfforts(openRecording(`ankle-torque/${name}.csv`), { polarity: 'find' }, strengthSettings);
 }
 
 function torqueOf(name: string): Float64Array {

@@ -3,7 +3,27 @@ import { expect, test } from 'vitest';
 
 const MARKS = new Set(['read', 'second-hand', 'from-memory', 'common-practice', 'computed']);
 /** UCUM codes that the data use. */
-const UNITS = new Set(['1', '%', 's', 'ms', 'm', 'mm', 'deg', 'm/s', 'N', 'J', 'W', '/min', 'min', 'h', 'mo', 'a']);
+const UNITS = new Set([
+  '1',
+  '%',
+  's',
+  'ms',
+  'm',
+  'mm',
+  'deg',
+  'm/s',
+  'N',
+  'N.m',
+  'N/s',
+  'N.m/s',
+  'J',
+  'W',
+  '/min',
+  'min',
+  'h',
+  'mo',
+  'a',
+]);
 
 /** Every object anywhere in the shared data that has an id, with the place it was found at. */
 function* entriesIn(value: unknown, path: string): Generator<[string, Partial<shared.Entry>]> {

@@ -9,11 +9,18 @@ import {
   type NumberParameter,
   type ParameterName,
   PROTOCOLS,
+  PULL_PROTOCOLS,
+  type PullParameterName,
+  type PullProtocol,
+  SEATED_FAST_PULL,
+  SEATED_PULL,
   SLOW_TEMPO,
   STEP,
+  STRAIGHT_FAST_PULL,
+  STRAIGHT_PULL,
   TOLERANCE_PROBE,
 } from '@surae/shared';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 
 type Parameter = NumberParameter | ChoiceParameter;
 
@@ -37,7 +44,7 @@ test('the thresholds of the criteria are those of common practice', () => {
 });
 
 test('every value lies within the range that its parameter allows', () => {
-  for (const protocol of PROTOCOLS) {
+  for (const protocol of [...PROTOCOLS, ...PULL_PROTOCOLS]) {
     for (const [name, parameter] of Object.entries(protocol.parameters) as [string, Parameter][]) {
       const place = `${protocol.id} ${name}`;
       if ('least' in parameter.allowed) {
@@ -92,4 +99,65 @@ test('a count of fixed length ends by being done, a test to fatigue by fatigue',
   expect(TOLERANCE_PROBE.endConditions).toContain('fixed-count-done');
   expect(TOLERANCE_PROBE.endConditions).not.toContain('fatigue');
   expect(FLOOR.endConditions).toContain('fatigue');
+});
+
+describe('isometric protocols', () => {
+  test('seated: three ramps held for three seconds, a minute apart, scored by half a second', () => {
+    const p = SEATED_PULL.parameters;
+    expect([p.position.value, p.knee.value, p.effort.value, p.ankleAngle.value]).toEqual(['seated', 'bent', 'ramp', 0]);
+    expect([p.warmUpPulls.value, p.leastTrials.value, p.mostTrials.value]).toEqual([3, 3, 5]);
+    // Rhodes (2022): holds of 3 s, a minute of rest
+    expect([p.hold.value, p.rest.value]).toEqual([3, 60]);
+    expect([p.scoreRule.value, p.scoreWindow.value, p.improvement.value]).toEqual(['best-mean', 0.5, 0.05]);
+  });
+
+  const differences = (one: PullProtocol, other: PullProtocol): string[] =>
+    (Object.keys(one.parameters) as PullParameterName[])
+      .filter((name) => one.parameters[name].value !== other.parameters[name].value)
+      .sort();
+  const fast = [
+    'dipForceMost',
+    'dipShareMost',
+    'dipTorqueMost',
+    'effort',
+    'hold',
+    'leastTrials',
+    'mostTrials',
+    'plateauLeast',
+    'rampTime',
+    'rest',
+    'scoreRule',
+  ];
+
+  test('each differs from the seated strength test only in what it is named for', () => {
+    expect(differences(SEATED_PULL, STRAIGHT_PULL)).toEqual(['knee', 'position']);
+    expect(differences(SEATED_PULL, SEATED_FAST_PULL)).toEqual(fast);
+    expect(differences(STRAIGHT_PULL, STRAIGHT_FAST_PULL)).toEqual(fast);
+  });
+
+  test('a changed parameter has an id of its own', () => {
+    for (const protocol of PULL_PROTOCOLS) {
+      for (const name of differences(SEATED_PULL, protocol) as PullParameterName[]) {
+        expect(protocol.parameters[name].id, `${protocol.id} ${name}`).not.toBe(SEATED_PULL.parameters[name].id);
+      }
+    }
+  });
+
+  test('limits in N.m are those in N on a lever of 10 cm', () => {
+    for (const { parameters: p } of PULL_PROTOCOLS) {
+      for (const [force, torque] of [
+        [p.stillForceMost, p.stillTorqueMost],
+        [p.dipForceMost, p.dipTorqueMost],
+        [p.riseDipForceMost, p.riseDipTorqueMost],
+        [p.creepForceMost, p.creepTorqueMost],
+        [p.tareForceMost, p.tareTorqueMost],
+      ]) {
+        expect(torque.value).toBeCloseTo(force.value! / 10, 12);
+      }
+    }
+  });
+
+  test('every one keeps the insertion from being stretched', () => {
+    for (const { remarks } of PULL_PROTOCOLS) expect(remarks.join(' ')).toMatch(/insertion: .* never pulled up/);
+  });
 });

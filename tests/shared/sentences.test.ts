@@ -1,11 +1,19 @@
 import type {
+  AcceptCode,
+  AnotherReason,
   AssessedRepetition,
   DoubtReason,
   Effort,
   GateReason,
   InputErrorCode,
+  IsometricQuality,
   IssueCode,
+  NoEffort,
+  NoRateReason,
   NotObservedReason,
+  PullGateReason,
+  PullTrials,
+  PullWithheldReason,
   TestEnd,
   Verdict,
   WithheldReason,
@@ -35,6 +43,18 @@ const families = {
   reference: shared.REFERENCE_SENTENCES satisfies Worded<shared.ReferenceRule>,
   input: shared.INPUT_SENTENCES satisfies Worded<InputErrorCode>,
   refusal: shared.REFUSAL_SENTENCES satisfies Worded<RecordErrorCode>,
+  accept: shared.ACCEPT_SENTENCES satisfies Worded<AcceptCode>,
+  acceptName: shared.ACCEPT_NAMES satisfies Worded<AcceptCode>,
+  noEffort: shared.NO_EFFORT_SENTENCES satisfies Worded<NoEffort['reason']>,
+  noRate: shared.NO_RATE_SENTENCES satisfies Worded<NoRateReason>,
+  another: shared.ANOTHER_SENTENCES satisfies Worded<AnotherReason>,
+  consistency: shared.CONSISTENCY_SENTENCES satisfies Worded<NonNullable<PullTrials['consistency']>>,
+  pullScore: shared.PULL_SCORE_SENTENCES satisfies Worded<shared.PullScoreRule>,
+  pullEffort: shared.PULL_EFFORT_SENTENCES satisfies Worded<IsometricQuality['reasons'][number]>,
+  pullQuality: shared.PULL_QUALITY_SENTENCES satisfies Worded<Verdict>,
+  pullEndClass: shared.PULL_END_CLASS_SENTENCES satisfies Worded<TestEnd['class']>,
+  pullGate: shared.PULL_GATE_SENTENCES satisfies Worded<PullGateReason>,
+  pullWithheld: shared.PULL_WITHHELD_SENTENCES satisfies Worded<PullWithheldReason>,
   scope: shared.SCOPE_SENTENCES satisfies Worded<string>,
 };
 
@@ -76,7 +96,7 @@ test('the scope line says what a report is not', () => {
 
 test('protocols and safety list keep to the same words', () => {
   const said = [
-    ...shared.PROTOCOLS.flatMap((protocol) => [protocol.title, ...protocol.remarks]),
+    ...[...shared.PROTOCOLS, ...shared.PULL_PROTOCOLS].flatMap((protocol) => [protocol.title, ...protocol.remarks]),
     ...shared.SAFETY_LIST.map((entry) => entry.next),
     ...shared.REFERENCE_TABLES.map((entry) => entry.remark),
     ...shared.OBSERVABILITY.map((entry) => entry.note),

@@ -52,6 +52,7 @@ const classes: Readonly<Record<EndReason, Report['end']['class']>> = {
   technical: 'incomplete',
   cap: 'censored',
   'fixed-count-done': 'probe',
+  'trials-done': 'capacity',
 };
 
 /** A report of a made set with these counts, ended for a reason; everything else is as the analysis made it. */

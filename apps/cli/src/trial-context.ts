@@ -11,6 +11,7 @@ const END_REASONS: Readonly<Record<EndReason, true>> = {
   technical: true,
   cap: true,
   'fixed-count-done': true,
+  'trials-done': true,
 };
 
 function endReason(word: string | undefined): EndReason | undefined {

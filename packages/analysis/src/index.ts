@@ -22,6 +22,7 @@ export type { Variation } from './agreement/typical-error.ts';
 export type { UsableError } from './agreement/usable-error.ts';
 export { type WeightedKappa, type WordWeights, weightedKappa } from './agreement/weighted-kappa.ts';
 export { assess } from './assess/assess.ts';
+export { assessPulls } from './assess/assess-pulls.ts';
 export { type ColumnValue, columnValue, type NestedValues, nestedValues } from './assess/column-values.ts';
 export { defaultSettings } from './assess/default-settings.ts';
 export { agreementDefaults } from './assess/defaults/agreement.ts';
@@ -29,9 +30,20 @@ export { blockCounterDefaults } from './assess/defaults/block-counter.ts';
 export { bodyDefaults } from './assess/defaults/body.ts';
 export { effortDefaults } from './assess/defaults/efforts.ts';
 export { heelDefaults } from './assess/defaults/heel.ts';
-export { canonicalJson, protocolFingerprint } from './assess/fingerprint.ts';
+export { effortSettingsBy } from './assess/effort-settings-by.ts';
+export { canonicalJson, protocolFingerprint, pullFingerprint } from './assess/fingerprint.ts';
 export { type JudgingExtras, judge } from './assess/judge.ts';
 export { type Overridden, type OverrideProblem, overrideSettings, withParameters } from './assess/override.ts';
+export type {
+  AssessedEffort,
+  PullGateReason,
+  PullReport,
+  PullScore,
+  PullTrials,
+  PullWithheldReason,
+  TrialRate,
+} from './assess/pull-report.ts';
+export type { PullContext, PullPlacement, PullSubject, PullTestRequest } from './assess/pull-request.ts';
 export type {
   AssessedRepetition,
   BlockDifference,
@@ -156,7 +168,7 @@ export {
 } from './compare/what-if.ts';
 export { ACCEPT_CODES, type Acceptance, type AcceptCode, type AcceptFinding } from './efforts/acceptance.ts';
 export { type DerivedForce, derivedForce, type ForceContext } from './efforts/derived-units.ts';
-export type { EffortSettings } from './efforts/effort-settings.ts';
+export type { EffortMethod, EffortSettings } from './efforts/effort-settings.ts';
 export type { Figure } from './efforts/figure.ts';
 export { type EffortRequest, type FoundEfforts, findEfforts, type NoEffort } from './efforts/find-efforts.ts';
 export type { GrossAndNet, IsometricEffort } from './efforts/isometric-effort.ts';

@@ -42,4 +42,16 @@ export type IssueCode =
   /** sway is so strong that slow repetitions cannot be told from standing */
   | 'buried'
   /** body weight could not be read from the force */
-  | 'no-body-weight';
+  | 'no-body-weight'
+  /** isometric: samples missing for longer than the protocol allows near a peak */
+  | 'samples-missing'
+  /** isometric: the load at rest is another one after an effort */
+  | 'rest-load-changed'
+  /** isometric: the load at rest differs from effort to effort */
+  | 'rest-load-differs'
+  /** isometric: the sensor was zeroed with the leg on it */
+  | 'tare-left-on'
+  /** isometric: the signal does not tell which way a pull goes */
+  | 'polarity-unclear'
+  /** isometric: the sampling rate allows coarse rates of rise only */
+  | 'coarse-rate';

@@ -22,6 +22,13 @@ export const ISSUE_SENTENCES = sentences('issue', {
   buried:
     'Sway is so strong that slow raises cannot be told from standing; that none was found does not mean none was done.',
   'no-body-weight': 'Body weight could not be read from the force; what depends on it is not shown.',
+  'samples-missing': 'Samples are missing here; an effort with a gap near its peak does not count.',
+  'rest-load-changed': 'The load at rest is another one after this effort: the zero or the leg moved.',
+  'rest-load-differs': 'The load at rest differs from effort to effort; each net force is taken above its own.',
+  'tare-left-on':
+    'The sensor seems to have been zeroed with the leg on it: net forces hold, gross forces do not. Zero it empty.',
+  'polarity-unclear': 'The signal does not tell plainly which way a pull goes: state the sign of the sensor.',
+  'coarse-rate': 'The sampling rate allows a coarse rate of rise over 250 ms only; shorter ones are not shown.',
 });
 
 /** Why a movement was looked at and not counted. */

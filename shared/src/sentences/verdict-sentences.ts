@@ -59,6 +59,7 @@ export const END_REASON_SENTENCES = sentences('end-reason', {
   technical: 'Technical failure.',
   cap: 'The preset number of repetitions was reached.',
   'fixed-count-done': 'The fixed number of repetitions was done.',
+  'trials-done': 'All trials were done.',
 });
 
 /** What kind of result the end makes it. */

@@ -1,4 +1,4 @@
-import { canonicalJson, protocolFingerprint } from '@surae/analysis';
+import { canonicalJson, protocolFingerprint, pullFingerprint } from '@surae/analysis';
 import {
   type ChoiceParameter,
   FLOOR,
@@ -6,6 +6,9 @@ import {
   type ParameterName,
   PROTOCOLS,
   type Protocol,
+  PULL_PROTOCOLS,
+  type PullParameterName,
+  SEATED_PULL,
 } from '@surae/shared';
 import { expect, test } from 'vitest';
 
@@ -47,4 +50,22 @@ test('words about a parameter do not change it', () => {
   const heightFraction = { ...FLOOR.parameters.heightFraction, source: 'another paper', mark: 'read' as const };
   const reworded = { ...FLOOR, title: 'x', parameters: { ...FLOOR.parameters, heightFraction } };
   expect(protocolFingerprint(reworded, 'heel', rule)).toBe(protocolFingerprint(FLOOR, 'heel', rule));
+});
+
+test('isometric: every parameter, the protocol and the placement change it', () => {
+  const names = Object.keys(SEATED_PULL.parameters) as PullParameterName[];
+  const changed = names.map((name) => {
+    const parameter = SEATED_PULL.parameters[name] as NumberParameter | ChoiceParameter;
+    const value =
+      'least' in parameter.allowed
+        ? ((parameter as NumberParameter).value ?? 1) + 1
+        : parameter.allowed.find((choice) => choice !== parameter.value);
+    return {
+      ...SEATED_PULL,
+      parameters: { ...SEATED_PULL.parameters, [name]: { ...parameter, value } },
+    };
+  });
+  const prints = [...changed, ...PULL_PROTOCOLS].map((protocol) => pullFingerprint(protocol, 'inline'));
+  prints.push(pullFingerprint(SEATED_PULL, 'platform'));
+  expect(new Set(prints).size).toBe(names.length + PULL_PROTOCOLS.length + 1);
 });

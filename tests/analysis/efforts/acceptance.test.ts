@@ -1,11 +1,13 @@
-import { ACCEPT_CODES, effortDefaults } from '@surae/analysis';
+import { ACCEPT_CODES } from '@surae/analysis';
 import { describe, expect, test } from 'vitest';
 import { type AcceptSubject, judgeEffort } from '../../../packages/analysis/src/efforts/acceptance.ts';
+import { strengthSettings } from '../../support/effort-settings.ts';
 
-const rule = effortDefaults.accept;
+const rule = strengthSettings.accept;
 const good: AcceptSubject = {
   unit: 'N',
   kind: 'ramp',
+  made: 'ramp',
   peak: 1000,
   restSd: 1,
   restChange: { value: 1, u: 0.2 },
@@ -42,8 +44,30 @@ describe('an effort counts', () => {
 
   test('pre-tension speaks against a fast effort only, a short plateau against a ramp only', () => {
     const creep = { value: 30, u: 1 };
-    expect([failing({ creep }), failing({ creep, kind: 'fast' })]).toEqual([[], ['pre-tension']]);
-    expect(failing({ kind: 'fast', plateauS: { value: 0.3, u: 0.02 } })).toEqual([]);
+    expect([failing({ creep }), failing({ creep, kind: 'fast', made: 'fast' })]).toEqual([[], ['pre-tension']]);
+    expect(failing({ kind: 'fast', made: 'fast', plateauS: { value: 0.3, u: 0.02 } })).toEqual([]);
+  });
+
+  test('a ramp where a fast effort was asked for, not a fast rise where a hold was asked for', () => {
+    expect(failing({ kind: 'fast', made: 'ramp' })).toEqual(['not-fast']);
+    expect(failing({ kind: 'ramp', made: 'fast' })).toEqual([]);
+    expect(failing({ kind: 'ramp', made: 'fast', plateauS: { value: 0.3, u: 0.02 } })).toEqual(['short-plateau']);
+  });
+
+  test('what a protocol does not limit is met, whatever was measured', () => {
+    const open = { ...rule, tareN: Number.POSITIVE_INFINITY, plateauS: 0 };
+    const { accepted: is, findings } = judgeEffort(
+      { ...good, restChange: { value: 200, u: 1 }, plateauS: { value: 0.1, u: 0.02 } },
+      open,
+    );
+    expect(is).toBe('yes');
+    expect(findings.find(({ code }) => code === 'tare-error')).toEqual({
+      code: 'tare-error',
+      met: 'yes',
+      value: 200,
+      limit: null,
+    });
+    expect(findings.map(({ code }) => code)).not.toContain('short-plateau');
   });
 
   test('the limit of a dip is 10 N or 2 % of the peak, whichever is more', () => {

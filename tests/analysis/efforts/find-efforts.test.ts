@@ -1,11 +1,12 @@
-import { type EffortRequest, effortDefaults, findEfforts, type IsometricEffort, type Trace } from '@surae/analysis';
+import { type EffortRequest, findEfforts, type IsometricEffort, type Trace } from '@surae/analysis';
 import { type Level, simulatePulls } from '@surae/simulation';
 import { describe, expect, test } from 'vitest';
 import '../../support/close.ts';
+import { strengthSettings } from '../../support/effort-settings.ts';
 import { exponentialEffort, madeNoise, madeSamples, madeTrace, rampEffort, traceOf } from '../../support/made-pull.ts';
 
 const find: EffortRequest = { polarity: 'find' };
-const found = (trace: Trace, request = find) => findEfforts(trace, request, effortDefaults);
+const found = (trace: Trace, request = find) => findEfforts(trace, request, strengthSettings);
 const three = [rampEffort(3, 800, 2, 3), rampEffort(13, 900, 2, 3), rampEffort(23, 850, 2, 3)];
 
 /** Everything that must turn with the unit, and everything that must not. */

@@ -1,10 +1,11 @@
-import { effortDefaults, summarizeTrials } from '@surae/analysis';
+import { summarizeTrials } from '@surae/analysis';
 import { expect, test } from 'vitest';
+import { strengthSettings } from '../../support/effort-settings.ts';
 
 const summary = (...values: number[]) =>
   summarizeTrials(
     values.map((value) => ({ value, u: 5 })),
-    effortDefaults.trials,
+    strengthSettings.trials,
   )!;
 
 test('best, mean of the best three, variation', () => {
@@ -32,5 +33,5 @@ test('another trial: too few, still improving, inconsistent', () => {
 test('after five no more are asked for; one trial has no consistency, none has no summary', () => {
   expect([summary(1, 1, 1, 1).mayRepeat, summary(1, 1, 1, 1, 2).mayRepeat]).toEqual([true, false]);
   expect(summary(900)).toMatchObject({ consistency: null, spread: null, variation: null });
-  expect(summarizeTrials([], effortDefaults.trials)).toBeNull();
+  expect(summarizeTrials([], strengthSettings.trials)).toBeNull();
 });

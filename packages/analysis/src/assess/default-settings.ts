@@ -1,5 +1,6 @@
 import { blockCounterDefaults } from './defaults/block-counter.ts';
 import { bodyDefaults } from './defaults/body.ts';
+import { effortDefaults } from './defaults/efforts.ts';
 import { heelDefaults } from './defaults/heel.ts';
 import { judgingDefaults } from './defaults/judging.ts';
 import { signalDefaults } from './defaults/signal.ts';
@@ -19,6 +20,7 @@ export function defaultSettings(): Settings {
     block: blockCounterDefaults,
     judging: judgingDefaults,
     signal: signalDefaults,
+    efforts: effortDefaults,
   });
 }
 

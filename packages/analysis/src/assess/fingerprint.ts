@@ -1,5 +1,6 @@
-import type { ChoiceParameter, NumberParameter, Protocol, ReferenceRule } from '@surae/shared';
+import type { ChoiceParameter, NumberParameter, Protocol, PullProtocol, ReferenceRule } from '@surae/shared';
 import type { Placement } from '../trace.ts';
+import type { PullPlacement } from './pull-request.ts';
 
 type Json = string | number | boolean | null | readonly Json[] | { readonly [key: string]: Json };
 
@@ -19,6 +20,11 @@ export function canonicalJson(value: Json): string {
   return `{${keys.map((key) => `${JSON.stringify(key)}:${canonicalJson(record[key])}`).join(',')}}`;
 }
 
+function plainParameters({ parameters }: Protocol | PullProtocol): Json {
+  const entries = Object.entries(parameters) as [string, NumberParameter | ChoiceParameter][];
+  return Object.fromEntries(entries.map(([name, { value, unit }]) => [name, { value, unit }]));
+}
+
 /**
  * Text that two results share only when they were taken and judged in the same way: every parameter of the protocol with
  * its unit, the rule that gave the reference, and the placement. A hash of it is a matter of the caller.
@@ -31,17 +37,31 @@ export function canonicalJson(value: Json): string {
  * Source: ours
  */
 export function protocolFingerprint(protocol: Protocol, placement: Placement, referenceRule: ReferenceRule): string {
-  const parameters: Record<string, Json> = {};
-  const entries = Object.entries(protocol.parameters) as [string, NumberParameter | ChoiceParameter][];
-  for (const [name, parameter] of entries) {
-    parameters[name] = { value: parameter.value, unit: parameter.unit };
-  }
   return canonicalJson({
     protocol: protocol.id,
     version: protocol.version,
     test: protocol.test,
     placement,
     referenceUsed: referenceRule,
-    parameters,
+    parameters: plainParameters(protocol),
+  });
+}
+
+/**
+ * The same for an isometric test: every parameter of the protocol with its unit, and the placement.
+ *
+ * @param protocol - the protocol [-]
+ * @param placement - where the force was measured [-]
+ * @returns canonical JSON [-]
+ *
+ * Source: ours
+ */
+export function pullFingerprint(protocol: PullProtocol, placement: PullPlacement): string {
+  return canonicalJson({
+    protocol: protocol.id,
+    version: protocol.version,
+    test: protocol.test,
+    placement,
+    parameters: plainParameters(protocol),
   });
 }

@@ -1,3 +1,4 @@
+import type { EffortMethod } from '../efforts/effort-settings.ts';
 import type { BlockCounterSettings } from '../raises/block-settings.ts';
 import type { BodySettings } from '../raises/body/settings.ts';
 import type { HeelSettings } from '../raises/heel/heel-settings.ts';
@@ -62,4 +63,6 @@ export interface Settings {
   readonly judging: JudgingSettings;
   /** what a signal of a person looks like */
   readonly signal: SignalLimits;
+  /** isometric efforts */
+  readonly efforts: EffortMethod;
 }

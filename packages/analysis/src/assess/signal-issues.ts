@@ -147,10 +147,20 @@ function saturation(group: ChannelGroup, placement: Placement, limits: SignalLim
   });
 }
 
-function timingIssues(
+/**
+ * What sample times are short of: slow, uneven.
+ *
+ * @param timesS - sample times, n >= 2 [s]
+ * @param every - one in so many intervals is looked at, >= 1 [-]
+ * @param limits - least rate and greatest ratio of intervals [-]
+ * @returns the issues, without their place [-]
+ *
+ * Source: ours
+ */
+export function timingIssues(
   timesS: Float64Array,
   every: number,
-  limits: SignalLimits,
+  limits: Pick<SignalLimits, 'rateLeastHz' | 'intervalRatioMost'>,
 ): Pick<Issue, 'code' | 'severity' | 'details'>[] {
   const count = Math.ceil((timesS.length - 1) / every);
   const intervalsS = Float64Array.from({ length: count }, (_, k) => timesS[k * every + 1] - timesS[k * every]);

@@ -13,6 +13,7 @@ const CLASS_OF: Readonly<Record<EndReason, TestEnd['class']>> = {
   technical: 'incomplete',
   cap: 'censored',
   'fixed-count-done': 'probe',
+  'trials-done': 'capacity',
 };
 
 /**

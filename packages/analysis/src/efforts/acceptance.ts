@@ -20,6 +20,8 @@ export const ACCEPT_CODES = [
   'short-plateau',
   /** heel or hip lifted, as the tester marked it */
   'lifted',
+  /** an effort as fast as possible was asked for, and it was ramped up */
+  'not-fast',
 ] as const;
 
 /** Reason why an effort is not accepted. */
@@ -43,7 +45,10 @@ export interface Acceptance {
 /** What the criteria look at. */
 export interface AcceptSubject {
   readonly unit: PullUnit;
+  /** what was asked for */
   readonly kind: 'ramp' | 'fast';
+  /** how it was made */
+  readonly made: 'ramp' | 'fast';
   readonly peak: number;
   /** scatter of the still level before; null when no rest was recorded */
   readonly restSd: number | null;
@@ -63,6 +68,8 @@ export interface AcceptSubject {
 
 /** Above the limit by more than the interval, below it by more, or neither. */
 function atMost(code: AcceptCode, figure: Figure | null, limit: number, sense: 1 | -1 = 1): AcceptFinding {
+  // a limit that the protocol does not set
+  if (!Number.isFinite(limit)) return { code, met: 'yes', value: figure?.value ?? null, limit: null };
   if (figure === null) return { code, met: 'cannot_tell', value: null, limit };
   const beyond = sense * (figure.value - limit);
   const met = Math.abs(beyond) < 1.96 * figure.u ? 'cannot_tell' : beyond <= 0 ? 'yes' : 'no';
@@ -86,17 +93,20 @@ function plain(code: AcceptCode, bad: boolean | null): AcceptFinding {
 export function judgeEffort(subject: AcceptSubject, rule: AcceptRule): Acceptance {
   const inNewton = subject.unit === 'N';
   const of = (newton: number, newtonMetre: number): number => (inNewton ? newton : newtonMetre);
-  const { peak, kind, restSd } = subject;
+  const { peak, kind, made, restSd } = subject;
   const sd = restSd === null ? null : { value: restSd, u: 0 };
   const findings: AcceptFinding[] = [
     atMost('restless-baseline', sd, Math.max(of(rule.stillN, rule.stillNm), rule.stillShare * peak)),
     atMost('tare-error', subject.restChange, of(rule.tareN, rule.tareNm)),
     atMost('countermovement', subject.dip, Math.max(of(rule.dipN, rule.dipNm), rule.dipShare * peak)),
-    ...(kind === 'fast' ? [atMost('pre-tension', subject.creep, of(rule.creepNps, rule.creepNmps))] : []),
+    ...(kind === 'fast' && made === 'fast'
+      ? [atMost('pre-tension', subject.creep, of(rule.creepNps, rule.creepNmps))]
+      : []),
     { ...atMost('gap-near-peak', { value: subject.gapS, u: 0 }, rule.gapS) },
     plain('clipped', subject.clipped),
-    ...(kind === 'ramp' ? [atMost('short-plateau', subject.plateauS, rule.plateauS, -1)] : []),
+    ...(kind === 'ramp' && rule.plateauS > 0 ? [atMost('short-plateau', subject.plateauS, rule.plateauS, -1)] : []),
     plain('lifted', subject.lifted),
+    ...(kind === 'fast' ? [plain('not-fast', made !== 'fast')] : []),
   ];
   const asked = findings.filter(({ code }) => code !== 'lifted' || subject.lifted !== null);
   const accepted = asked.some(({ met }) => met === 'no')

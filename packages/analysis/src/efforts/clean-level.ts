@@ -1,7 +1,7 @@
 import { lowPassZeroPhase } from '../signal/lowpass.ts';
 import { mean } from '../signal/moments.ts';
 import { runningMedian } from './coarse-level.ts';
-import type { MeasureRule } from './effort-settings.ts';
+import type { MeasureMethod } from './effort-settings.ts';
 
 /** A held force without knocks. */
 export interface CleanLevel {
@@ -48,7 +48,7 @@ function withoutGross(
   span: { readonly from: number; readonly to: number },
   sampleRateHz: number,
   noise: number,
-  rule: MeasureRule,
+  rule: MeasureMethod,
 ): Float64Array {
   const held = samples.slice(span.from, span.to);
   const half = Math.max(1, Math.round(rule.grossWindowS * sampleRateHz * 0.5));
@@ -70,7 +70,7 @@ function withoutGross(
  * @param sampleRateHz - samples per second [Hz]
  * @param span - indices between which knocks are looked for: the held part, half-open [index]
  * @param noise - standard deviation of a sample at rest [unit of samples]
- * @param rule - low-pass and size of knocks, see {@link MeasureRule} [-]
+ * @param rule - low-pass and size of knocks, see {@link MeasureMethod} [-]
  * @returns cleaned and low-passed signal [unit of samples]
  *
  * Source: ours; filling by repeated filtering: Papoulis (1975), IEEE Trans Circuits Syst 22:735-742
@@ -80,7 +80,7 @@ export function cleanLevel(
   sampleRateHz: number,
   span: { readonly from: number; readonly to: number },
   noise: number,
-  rule: MeasureRule,
+  rule: MeasureMethod,
 ): CleanLevel {
   const cutoffHz = Math.min(rule.peakCutoffHz, 0.4 * sampleRateHz);
   const half = Math.floor((rule.knockS * sampleRateHz) / 2);

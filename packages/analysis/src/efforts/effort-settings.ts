@@ -166,7 +166,10 @@ export interface TrialRule {
   readonly averaged: number;
 }
 
-/** Everything that the measurement of isometric efforts takes as given. */
+/**
+ * Everything that the measurement of isometric efforts takes as given: numbers of the method, and rules of the test, which a
+ * protocol states.
+ */
 export interface EffortSettings {
   readonly pull: PullRule;
   readonly rest: RestRule;
@@ -174,4 +177,35 @@ export interface EffortSettings {
   readonly measure: MeasureRule;
   readonly accept: AcceptRule;
   readonly trials: TrialRule;
+}
+
+/** What is looked at in a recording of pulls as a whole. */
+export interface PullSignalRule {
+  /** greatest net force or torque of a person [N], [N.m] */
+  readonly mostN: number;
+  readonly mostNm: number;
+  /** rate from which a peak is sure to be seen [Hz] */
+  readonly peakLeastHz: number;
+  /** least load of a resting leg on a plate [N], and in shares of body weight where the mass is known [-] */
+  readonly legLeastN: number;
+  readonly legLeastShare: number;
+  /** the load at rest differs between efforts by more than this [N], [N.m] */
+  readonly restSpreadN: number;
+  readonly restSpreadNm: number;
+  /** standard uncertainty of the measured lever of the forefoot [m] */
+  readonly leverUM: number;
+}
+
+/** How peak, plateau and the rise are measured, apart from the window of the score and what a plateau is. */
+export type MeasureMethod = Omit<MeasureRule, 'meanWindowS' | 'plateauShare'>;
+type MethodOfAccept = Pick<AcceptRule, 'gapNearS' | 'clipRunS' | 'clipPile' | 'beforeS' | 'blurredS'>;
+
+/** The numbers of the method alone; what is a rule of the test stands in its protocol. */
+export interface EffortMethod {
+  readonly pull: PullRule;
+  readonly rest: RestRule;
+  readonly onset: OnsetRule;
+  readonly measure: MeasureMethod;
+  readonly accept: MethodOfAccept;
+  readonly signal: PullSignalRule;
 }

@@ -19,6 +19,8 @@ export interface EffortRequest {
   readonly sensorLimit?: number;
   /** times at which the tester saw heel or hip lift; left out when nobody looked [s] */
   readonly liftedAtS?: readonly number[];
+  /** how the efforts were to be made; left out, each is judged by how it was made */
+  readonly asked?: 'ramp' | 'fast';
 }
 
 /** Something that looked like an effort and is none. */
@@ -103,6 +105,7 @@ function measureOne(
       gaps: findGaps(part.timesS, settings.accept.gapS),
       sensorLimit: request.sensorLimit ?? null,
       lifted,
+      asked: request.asked ?? null,
     },
     settings,
   );

@@ -33,6 +33,8 @@ export interface EffortInTrace {
   readonly gaps: readonly Interval[];
   readonly sensorLimit: number | null;
   readonly lifted: boolean | null;
+  /** how the effort was to be made; null judges it by how it was made */
+  readonly asked: 'ramp' | 'fast' | null;
 }
 
 /** Least difference between two readings that follow each other and differ: the step of the converter, or less. */
@@ -158,7 +160,8 @@ export function measureEffort(effort: EffortInTrace, settings: EffortSettings): 
   const acceptance = judgeEffort(
     {
       unit: effort.unit,
-      kind,
+      kind: effort.asked ?? kind,
+      made: kind,
       peak,
       restSd: before === null ? null : before.blockSd,
       restChange:

@@ -1,5 +1,5 @@
 import { median } from '../signal/order-statistics.ts';
-import type { MeasureRule } from './effort-settings.ts';
+import type { MeasureMethod } from './effort-settings.ts';
 import type { Figure } from './figure.ts';
 import type { Onset } from './onset.ts';
 import { firstFrom, type RestLine, type Samples } from './rest-level.ts';
@@ -38,7 +38,7 @@ function forceAfter(
   onset: Onset,
   timeS: number,
   noise: RiseNoise,
-  rule: MeasureRule,
+  rule: MeasureMethod,
 ): { force: number; slope: number; u: number } | null {
   const { curve } = onset;
   if (curve === null) return null;
@@ -69,7 +69,7 @@ function forceAfter(
  * @param noise - of a sample and of its stamp [unit of net, s]
  * @param sampleRateHz - samples per second [Hz]
  * @param refused - why no window has a rate, or null [-]
- * @param rule - windows and least sampling rates, see {@link MeasureRule} [-]
+ * @param rule - windows and least sampling rates, see {@link MeasureMethod} [-]
  * @returns one entry for each window, in their order [unit of net per s]
  *
  * Source: Aagaard et al. (2002), J Appl Physiol (windows, from memory); Maffiuletti et al. (2016), Eur J Appl Physiol 116:1091-1116
@@ -81,7 +81,7 @@ export function riseRates(
   noise: RiseNoise,
   sampleRateHz: number,
   refused: NoRateReason | null,
-  rule: MeasureRule,
+  rule: MeasureMethod,
 ): RiseRate[] {
   const coarse = sampleRateHz < rule.coarseBelowHz * (1 - rule.rateTolerance);
   return rule.rateWindowsS.map((windowS, k): RiseRate => {

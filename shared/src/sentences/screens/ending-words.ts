@@ -35,6 +35,7 @@ export const END_CHOICES = sentences('end-choice', {
   technical: 'something technical',
   cap: 'preset number reached',
   'fixed-count-done': 'fixed number done',
+  'trials-done': 'all trials done',
 });
 
 /** Why a set is done again; the code is what is stored. */

@@ -1,7 +1,7 @@
-import type { EffortSettings } from '../../efforts/effort-settings.ts';
+import type { EffortMethod } from '../../efforts/effort-settings.ts';
 
-/** What the measurement of isometric efforts takes as given unless the caller says otherwise. */
-export const effortDefaults: EffortSettings = {
+/** Numbers of the method that measures isometric efforts; the rules of the test stand in its protocol. */
+export const effortDefaults: EffortMethod = {
   pull: {
     blockS: 0.01, // ours
     medianS: 0.09, // three knocks of 30 ms long; ours
@@ -57,8 +57,6 @@ export const effortDefaults: EffortSettings = {
     knockPasses: 2, // ours
     grossWindowS: 0.06, // ours
     grossShare: 0.01, // ours
-    meanWindowS: 0.5, // common practice, no source
-    plateauShare: 0.1, // common practice, no source
     readS: 0.02, // ours
     readOutlying: 3, // ours
     readShare: 0.01, // ours
@@ -79,32 +77,20 @@ export const effortDefaults: EffortSettings = {
     meanRelativeU: 0.0001, // ours
   },
   accept: {
-    stillN: 5, // common practice, no source
-    stillNm: 0.5, // ours
-    stillShare: 0.01, // common practice, no source
-    dipN: 10, // common practice, no source
-    dipNm: 1, // ours
-    dipShare: 0.02, // common practice, no source
-    plateauS: 1, // common practice, no source
-    gapS: 0.05, // common practice, no source
     gapNearS: 0.5, // ours
-    tareN: 5, // common practice, no source
-    tareNm: 0.5, // ours
     clipRunS: 0.01, // ours
     clipPile: 3, // ours
-    creepNps: 10, // common practice, no source: 1 N in 100 ms
-    creepNmps: 1, // ours
-    riseDipN: 5, // common practice, no source
-    riseDipNm: 0.5, // ours
     beforeS: 0.3, // ours
     blurredS: 0.03, // ours
   },
-  trials: {
-    leastCount: 3, // common practice, no source
-    mostCount: 5, // common practice, no source
-    goodShare: 0.05, // common practice, no source
-    fairShare: 0.1, // common practice, no source
-    improvingShare: 0.05, // common practice, no source
-    averaged: 3, // common practice, no source
+  signal: {
+    mostN: 5000, // ours, twice what strong people reach seated
+    mostNm: 500, // ours
+    peakLeastHz: 80, // common practice, no source
+    legLeastN: 20, // ours, less than shank and foot of a child
+    legLeastShare: 0.03, // ours; shank and foot alone are about 6 % of body weight (from memory)
+    restSpreadN: 20, // ours
+    restSpreadNm: 2, // ours
+    leverUM: 0.005, // common practice, no source: a tape to 5 mm
   },
 };

@@ -1,0 +1,38 @@
+import type { EndReason, PullProtocol } from '@surae/shared';
+import type { EffortRequest } from '../efforts/find-efforts.ts';
+import type { Side } from '../trace.ts';
+
+/**
+ * Where an isometric effort is measured: a cell in line with the push (over the thigh, in a chain, in a strap, or a
+ * dynamometer), which reads the push alone, or a plate under the forefoot, which also reads what rests on it.
+ */
+export type PullPlacement = 'inline' | 'platform';
+
+/** What is known about the person and the rig; what is missing is withheld from the results, never assumed. */
+export interface PullSubject {
+  readonly bodyMassKg?: number;
+  /** ankle axis to the line of the force under the forefoot, across it, measured with a tape [m] */
+  readonly forefootLeverM?: number;
+  /** relative standard uncertainty of the calibration of the sensor [-] */
+  readonly calibrationRelativeU?: number;
+  /** end of the range of the sensor, each way [N or N.m] */
+  readonly sensorLimit?: number;
+  /** which way the reading goes when somebody pulls; left out, the signal tells it */
+  readonly polarity?: EffortRequest['polarity'];
+}
+
+/** What is known about the trial beyond the trace. */
+export interface PullContext {
+  readonly endReason?: EndReason;
+  /** times at which the tester saw heel or hip lift; left out when nobody looked [s] */
+  readonly liftedAtS?: readonly number[];
+}
+
+/** What one assessment of isometric efforts is asked. */
+export interface PullTestRequest {
+  readonly placement: PullPlacement;
+  readonly side?: Side;
+  readonly protocol: PullProtocol;
+  readonly subject: PullSubject;
+  readonly context?: PullContext;
+}

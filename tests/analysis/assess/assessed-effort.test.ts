@@ -1,0 +1,62 @@
+import { findEfforts } from '@surae/analysis';
+import { expect, test } from 'vitest';
+import {
+  assessedEffort,
+  withCommonU,
+  withCommonUOfBoth,
+} from '../../../packages/analysis/src/assess/assessed-effort.ts';
+import { strengthSettings } from '../../support/effort-settings.ts';
+import { exponentialEffort, madeTrace } from '../../support/made-pull.ts';
+
+const trace = madeTrace({
+  efforts: [exponentialEffort(3, 1000, 0.08, 3)],
+  lengthS: 10,
+  sampleRateHz: 1000,
+  noise: 1,
+  rest: () => 200,
+});
+const [effort] = findEfforts(trace, { polarity: 'find' }, strengthSettings).efforts;
+
+test('a common factor adds in squares: 3 N and 1 % of 400 N are 5 N', () => {
+  expect(withCommonU({ value: 400, u: 3 }, 0.01)).toEqual({ value: 400, u: 5 });
+  expect(withCommonU({ value: 0, u: 3 }, 0.01).u).toBe(3);
+  expect(withCommonUOfBoth({ net: { value: 300, u: 4 }, gross: { value: 400, u: 3 } }, 0.01)).toEqual({
+    net: { value: 300, u: 5 },
+    gross: { value: 400, u: 5 },
+  });
+});
+
+test('forces, impulse and rates carry it, times and ratios do not', () => {
+  const plain = assessedEffort(effort, 2, 0);
+  const known = assessedEffort(effort, 2, 0.02);
+  expect(plain).toMatchObject(effort);
+  expect(plain.index).toBe(2);
+  for (const [before, after] of [
+    [effort.rest, known.rest],
+    [effort.peak.net, known.peak.net],
+    [effort.peak.gross, known.peak.gross],
+    [effort.bestMean!.net, known.bestMean!.net],
+    [effort.impulse, known.impulse],
+    [effort.rates[1].rate!, known.rates[1].rate!],
+  ]) {
+    expect(after.value).toBe(before.value);
+    expect(after.u).toBeCloseTo(Math.hypot(before.u, 0.02 * before.value), 9);
+  }
+  expect([known.onsetS, known.plateauS, known.unsteadiness]).toEqual([
+    effort.onsetS,
+    effort.plateauS,
+    effort.unsteadiness,
+  ]);
+});
+
+test('reasons and open questions; what nobody looked at is no question', () => {
+  const open = { code: 'tare-error', met: 'cannot_tell', value: null, limit: 5 } as const;
+  const bad = { code: 'clipped', met: 'no', value: null, limit: null } as const;
+  const unseen = { code: 'lifted', met: 'cannot_tell', value: null, limit: null } as const;
+  const judged = { ...effort, acceptance: { accepted: 'no', findings: [open, bad, unseen] } as const };
+  expect(assessedEffort(judged, 1, 0)).toMatchObject({
+    accepted: 'no',
+    reasons: ['clipped'],
+    undecided: ['tare-error'],
+  });
+});
