@@ -17,6 +17,8 @@ export interface PullRequest {
   /** number of efforts [-] */
   readonly count?: number;
   readonly sampleRateHz?: number;
+  /** force that the person can reach; the plateaus are 85 to 100 % of it [N] */
+  readonly strongestN?: number;
   /** amounts of faults to fix */
   readonly faults?: Partial<Record<PullFaultName, number>>;
 }
@@ -48,7 +50,9 @@ const streams = { faults: 11, plan: 12, body: 13, sensor: 14 } as const;
 
 function planEfforts(request: PullRequest, random: Random): { efforts: Effort[]; lengthS: number } {
   const count = request.count ?? random.integer(3, 6);
-  const strongestN = random.between(500, 1600);
+  // drawn in any case: what follows must not depend on whether it is given
+  const drawnN = random.between(500, 1600);
+  const strongestN = request.strongestN ?? drawnN;
   let timeS = random.between(2, 4);
   const efforts: Effort[] = [];
   for (let k = 0; k < count; k++) {
