@@ -1,4 +1,5 @@
 export type { Column } from './columns/column.ts';
+export { CHANGE_COLUMNS, LEG_COLUMNS, LEGS_COLUMNS, RATIO_COLUMNS } from './columns/comparison-columns.ts';
 export { BELOW_SHARES, COUNT_SHARES } from './columns/height-shares.ts';
 export { MANIFEST_NUMBERS, type NumberColumn } from './columns/manifest-numbers.ts';
 export { REPETITION_COLUMNS } from './columns/repetition-columns.ts';
@@ -7,17 +8,12 @@ export type { CriterionEntry, Observability, ObservingPlacement } from './criter
 export { CRITERIA, CRITERION_IDS, type CriterionId } from './criterion.ts';
 export type { Entry, EvidenceMark } from './entry.ts';
 export { FAULT_KINDS, type FaultKind } from './fault-kind.ts';
+export type { HopParameterName, HopParameters, HopProtocol } from './hop-protocol.ts';
 export { OBSERVABILITY, type ObservabilityEntry } from './observability.ts';
 export type { ChoiceParameter, NumberParameter } from './parameter.ts';
-export type {
-  EndReason,
-  ParameterName,
-  Protocol,
-  ProtocolParameters,
-  ReferenceRule,
-  Surface,
-} from './protocol.ts';
+export type { EndReason, ParameterName, Protocol, ProtocolParameters, ReferenceRule, Surface } from './protocol.ts';
 export { PROTOCOLS } from './protocols/all.ts';
+export { HOP_PROTOCOLS, HOP_SERIES, HOP_SERIES_BEAT } from './protocols/hop-series.ts';
 export {
   PULL_PROTOCOLS,
   SEATED_FAST_PULL,
@@ -26,15 +22,7 @@ export {
   STRAIGHT_PULL,
 } from './protocols/isometric.ts';
 export { COUNT_30_S, TOLERANCE_PROBE } from './protocols/limited.ts';
-export {
-  BENT_KNEE,
-  DOUBLE_LEG,
-  FLOOR,
-  INCLINE_10,
-  LOADED,
-  SLOW_TEMPO,
-  STEP,
-} from './protocols/to-fatigue.ts';
+export { BENT_KNEE, DOUBLE_LEG, FLOOR, INCLINE_10, LOADED, SLOW_TEMPO, STEP } from './protocols/to-fatigue.ts';
 export type { PullParameterName, PullParameters, PullProtocol, PullScoreRule } from './pull-protocol.ts';
 export {
   CHANGE_ZONE_SENTENCES,
@@ -50,6 +38,11 @@ export {
   VALUE_UNBLOCK_SENTENCES,
 } from './sentences/compare-sentences.ts';
 export {
+  FINDING_INPUT_NAMES,
+  LEG_COMPARISON_SENTENCES,
+  REFERENCE_CAUTION_SENTENCES,
+} from './sentences/leg-sentences.ts';
+export {
   ACCEPT_NAMES,
   ACCEPT_SENTENCES,
   ANOTHER_SENTENCES,
@@ -63,8 +56,19 @@ export {
   PULL_SCORE_SENTENCES,
   PULL_WITHHELD_SENTENCES,
 } from './sentences/pull-sentences.ts';
+export {
+  COMPARED_WORDS,
+  FEATURE_VALUE_WORDS,
+  FEATURE_WORDS,
+  GROUP_WORDS,
+  LEG_WORDS,
+  PAST_WORDS,
+  SIDE_WORDS,
+  TOGETHER_WORDS,
+} from './sentences/screens/compare-words.ts';
 export { END_CHOICES, ENDING_WORDS, REDO_REASONS, STOP_STEPS } from './sentences/screens/ending-words.ts';
 export { FRAME_WORDS, START_WORDS, STEP_WORDS } from './sentences/screens/frame-words.ts';
+export { HISTORY_WORDS } from './sentences/screens/history-words.ts';
 export {
   PULL_ENDING_WORDS,
   PULL_READY_WORDS,
@@ -108,6 +112,7 @@ export {
   IRRITABILITY_INPUTS,
   type IrritabilityGrade,
 } from './tables/irritability-grades.ts';
+export { OPTIONAL_TARGETS, type OptionalTarget } from './tables/optional-targets.ts';
 export { REFERENCE_TABLES, type ReferenceEntry } from './tables/reference-tables.ts';
 export { RELIABILITY_TABLES, type ReliabilityEntry } from './tables/reliability-tables.ts';
 export { SAFETY_LIST, SAFETY_LIST_VERSION, type SafetyEntry } from './tables/safety-list.ts';

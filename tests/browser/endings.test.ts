@@ -9,6 +9,7 @@ import {
 import { expect } from 'vitest';
 import { browserTest } from './support/browser-test.ts';
 import {
+  answerHistory,
   answerSafety,
   answerSoreness,
   beginVisit,
@@ -39,13 +40,14 @@ browserTest('a set that ended for pain is told as such, and no ratio is given', 
   expect(said).not.toMatch(/symmetry|index/i);
   expect(Object.values(RATIO_BLOCK_SENTENCES).length).toBeGreaterThan(3);
   const ends = await storedBodies<{ end: object }>(page, 'set-end');
-  expect(ends[1].end).toEqual({ reason: 'pain', painPeak: 7, exertion: 8 });
+  expect(ends[1].end).toEqual({ reason: 'pain', painPeak: 7, exertion: 8, painSharp: null });
 });
 
 browserTest('a line of the safety list that locks is said wherever a test could start', async ({ page, origin }) => {
   await openStart(page, origin, { pace: 12 });
   await beginVisit(page);
   await answerSoreness(page);
+  await answerHistory(page);
   // before the last line was in view nothing can be answered
   await page.setViewportSize({ width: 768, height: 500 });
   expect(await page.getByRole('button', { name: SAFETY_WORDS.none.text }).isDisabled()).toBe(true);

@@ -1,5 +1,6 @@
 import {
   FRAME_WORDS,
+  HISTORY_WORDS,
   READY_WORDS,
   SAFETY_BLOCK_SENTENCES,
   SAFETY_WORDS,
@@ -9,7 +10,15 @@ import {
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { browserTest } from './support/browser-test.ts';
-import { answerSafety, answerSoreness, beginVisit, goToFirstSet, openStart, words } from './support/journey.mjs';
+import {
+  answerHistory,
+  answerSafety,
+  answerSoreness,
+  beginVisit,
+  goToFirstSet,
+  openStart,
+  words,
+} from './support/journey.mjs';
 import { storedDocuments } from './support/stored.ts';
 
 const who = 'Mirela Haddad';
@@ -21,6 +30,7 @@ browserTest('where a visit is open it is offered before another one, and nothing
   await openStart(page, origin);
   await beginVisit(page, who);
   await answerSoreness(page);
+  await answerHistory(page);
   const open = page.url().split('#')[1];
   const before = await storedDocuments(page);
 
@@ -67,11 +77,13 @@ browserTest('the title of the window names the page or the step, and its heading
   await openStart(page, origin);
   expect(await page.title()).toMatch(/^Who is here today\? · Surae$/);
   await beginVisit(page, who);
-  await at(/^Soreness, step 1 of 8 · Surae$/, SORENESS_WORDS.title.text);
+  await at(/^Soreness, step 1 of 9 · Surae$/, SORENESS_WORDS.title.text);
   await answerSoreness(page);
-  await at(/^Safety list, step 2 of 8/, SAFETY_WORDS.title.text);
+  await at(/^What came before, step 2 of 9/, HISTORY_WORDS.title.text);
+  await answerHistory(page);
+  await at(/^Safety list, step 3 of 9/, SAFETY_WORDS.title.text);
   await answerSafety(page);
-  await at(/^Left leg: set, step 3 of 8/, READY_WORDS['title-left'].text);
+  await at(/^Left leg: set, step 4 of 9/, READY_WORDS['title-left'].text);
   await page.evaluate(() => (location.hash = '#/nowhere'));
   await at(/^Nothing here · Surae$/, FRAME_WORDS['lost-title'].text);
   await page.evaluate(() => (location.hash = '#/visit/none-of-these'));

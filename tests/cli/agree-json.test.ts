@@ -40,6 +40,7 @@ test('a line holds the figures, their intervals and where they come from', () =>
       {},
       {},
     ],
+    icc_absolute_interval_narrow: true,
     standard_error_use: { use: 'upper_bound', pairs: 16 },
   });
   expect(groups[0]['pairs']).toHaveLength(6);

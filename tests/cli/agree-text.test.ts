@@ -31,6 +31,8 @@ test('Shrout & Fleiss (1979): six forms under both names', () => {
     /ICC\(2,1\) ICC\(A,1\) +0\.290 \(0\.019 to 0\.761\): poor to good\n +F\(5, 15\) = 11\.03, p < 0\.001/,
   );
   expect(shown).toContain('words by Koo & Li (2016)');
+  expect(shown).toContain('Few are compared and they differ much');
+  expect(ofFixture('weir-2005-a')).not.toContain('Few are compared');
   // by both ends of the interval, whatever the estimate
   expect(shown).toMatch(/ICC\(3,k\) ICC\(C,k\) +0\.909 \(0\.676 to 0\.986\): moderate to excellent/);
   expect(ofFixture('weir-2005-a')).toMatch(/bias +2\.8 \(−6\.2 to 11\.7\) kg: cannot tell which is higher/);

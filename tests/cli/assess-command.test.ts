@@ -14,6 +14,8 @@ const ASKED: AssessArguments = {
   manifest: undefined,
   given: handMadeRefusal().item.about,
   settings: undefined,
+  reliability: undefined,
+  vary: undefined,
   output: { kind: 'text' },
 };
 

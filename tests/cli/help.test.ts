@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { readArguments } from '../../apps/cli/src/arguments.ts';
 import { helpText } from '../../apps/cli/src/help.ts';
 import { PLACEMENTS, SIDES, TESTS } from '../../apps/cli/src/known-words.ts';
+import { TOLD_COLUMNS, type ToldColumn } from '../../apps/cli/src/told-columns.ts';
 import { projectText } from '../support/project.ts';
 
 /** Options that a help text explains, with a value where one is named behind them. */
@@ -10,7 +11,7 @@ function explained(about: 'assess' | 'simulate' | 'agree'): string[][] {
   return helpText(about)
     .split('\n')
     .flatMap((line) => {
-      const found = /^ {2}(--[a-z-]+)( [A-Z]+)?/.exec(line);
+      const found = /^ {2}(--[a-z-]+)( [A-Z]+(?:=[A-Z,.]+)?)?/.exec(line);
       return found === null ? [] : [[found[1], ...(found[2] === undefined ? [] : [found[2].trim()])]];
     });
 }
@@ -27,12 +28,13 @@ const VALUES: Readonly<Record<string, string>> = {
   LEVEL: 'typical',
   WHAT: 'day',
   PAIR: 'A,B',
+  'NAME=V,V,...': 'heightFraction=0.6,0.8',
   WORDS: 'none,slight,clear',
 };
 
 /** What an option asks for beside it. */
 const NEEDS: Readonly<Record<'assess' | 'simulate' | 'agree', Readonly<Record<string, string[]>>>> = {
-  assess: { '--replace': ['--csv', 'out'] },
+  assess: { '--replace': ['--csv', 'out'], '--reliability-of': ['--reliability', 's.json'] },
   agree: {
     '--pair': ['--picture', 'a.svg'],
     '--replace': ['--picture', 'a.svg'],
@@ -56,7 +58,8 @@ test.each([
         : about === 'agree' && value === 'N'
           ? '2'
           : VALUES[value];
-    const args = [...start, ...(NEEDS[about][option] ?? []), option, ...(given === undefined ? [] : [given])];
+    const begin = option.startsWith('--reliability') ? ['assess', '--manifest', 'm.csv'] : start;
+    const args = [...begin, ...(NEEDS[about][option] ?? []), option, ...(given === undefined ? [] : [given])];
     expect(() => readArguments(args), args.join(' ')).not.toThrow();
   }
 });
@@ -85,10 +88,21 @@ test('the help explains every option of the command line', () => {
 
 test('the help names every column of a manifest that is used', () => {
   const text = helpText('assess').replace(/\s+/g, '');
-  const source = projectText('apps/cli/src/manifest.ts') + projectText('apps/cli/src/trial-context.ts');
+  const source = projectText('apps/cli/src/manifest.ts');
   const used = [...source.matchAll(/'([a-z]+(?:_[a-z]+)+)'/g)].map(([, column]) => column);
-  expect(used).toEqual(expect.arrayContaining(['external_mass_kg', 'end_reason', 'pain_peak']));
+  expect(used).toEqual(expect.arrayContaining(['external_mass_kg', 'ankle_angle_deg']));
   for (const column of [...used, ...Object.keys(MANIFEST_NUMBERS)]) expect(text).toContain(column);
+});
+
+test('the help explains every column that tells something, with each word that it takes', () => {
+  const text = helpText('assess');
+  const joined = text.replace(/\s+/g, ' ');
+  for (const [name, column] of Object.entries<ToldColumn>(TOLD_COLUMNS)) {
+    expect(text).toMatch(new RegExp(`^ {2}${name} `, 'm'));
+    expect(joined).toContain(column.says);
+    if (column.kind === 'word') expect(joined).toContain(column.words.join(', '));
+  }
+  for (const line of text.split('\n')) expect(line.length, line).toBeLessThanOrEqual(80);
 });
 
 test('the first page leads to every command and says what this is not', () => {

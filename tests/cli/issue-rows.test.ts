@@ -28,11 +28,6 @@ test('columns that were not used are notes without a place, each with its reason
   expect(name.sentence).toBe('The column "mood" was not used: its name is none of ours.');
 });
 
-test('a cell that was meant for the analysis and not used is said last', () => {
-  const rows = issueRows({ ...outcome, item: { ...outcome.item, carried: { exertion: 'high' } } });
-  expect(rows.map(({ code }) => code)).toEqual(['gap', 'unused-column', 'unused-cell']);
-});
-
 test('a recording that was in the list before names the first of the two', () => {
   const last = issueRows({ ...outcome, sameAs: 'left.csv' }).at(-1);
   expect(last).toMatchObject({ code: 'same-bytes', severity: 'note' });

@@ -96,8 +96,10 @@ test('a manifest is followed in its order; its bad rows are refused alone', asyn
   const path = 'fixtures/recordings/made/list.csv';
   const { code, lines } = await run(['assess', '--manifest', path, '--json'], { [path]: manifest });
   expect(code).toBe(1);
-  expect(lines().map((line) => (line as unknown as { person: string }).person)).toEqual(['P1', undefined, 'P3', 'P4']);
-  expect(lines().map((line) => line.status)).toEqual(['ok', 'refused', 'refused', 'ok']);
+  const persons = lines().map((line) => (line as unknown as { person: string }).person);
+  expect(persons).toEqual(['P1', undefined, 'P3', 'P4', 'P1', 'P4']);
+  expect(lines().map((line) => line.status)).toEqual(['ok', 'refused', 'refused', 'ok', undefined, undefined]);
+  expect(lines().slice(4)).toMatchObject([{ comparison: 'legs', kind: 'blocked' }, { comparison: 'legs' }]);
 });
 
 test('a manifest that is not there is a fault of the command line', async () => {

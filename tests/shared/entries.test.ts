@@ -23,6 +23,8 @@ const UNITS = new Set([
   'h',
   'mo',
   'a',
+  'd',
+  'Hz',
 ]);
 
 /** Every object anywhere in the shared data that has an id, with the place it was found at. */

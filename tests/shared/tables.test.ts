@@ -28,6 +28,19 @@ test('the standard error of the board follows from its limits of agreement, -6.2
   ).toBeLessThan(0.01);
 });
 
+test('the cautious change of force, 15 %, lies among the published ones', () => {
+  // Glaied & Whiteley (2025), 118 N at 81.1 kg: of body weight; Mattiussi (2022): of the mean
+  const ofBodyWeight = (100 * 118) / (81.1 * 9.80665);
+  expect(ofBodyWeight.toFixed(2)).toBe('14.84');
+  // belt-fixed dynamometer, sitting, J Phys Ther Sci 2022;34:463: 10.1 of 65.6 kgf and 12.1 of 88.0 kgf
+  const byBelt = [(100 * 10.1) / 65.6, (100 * 12.1) / 88.0];
+  expect(byBelt.map((one) => one.toFixed(1))).toEqual(['15.4', '13.8']);
+  const published = [ofBodyWeight, ...byBelt, ...find('reliability.peak-force.seated-percent')!.detectableChange!];
+  const [cautious] = find('reliability.default.peak-force')!.detectableChange!;
+  expect(Math.min(...published)).toBeLessThan(cautious);
+  expect(Math.max(...published)).toBeLessThan(cautious + 1);
+});
+
 test('a range runs from low to high', () => {
   for (const { id, variationPercent, detectableChange } of RELIABILITY_TABLES) {
     for (const range of [variationPercent, detectableChange])

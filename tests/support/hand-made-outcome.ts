@@ -74,6 +74,7 @@ export function handMadeOutcome(heightsMm: readonly number[], bodyMassKg?: numbe
     protocolHash: 'c'.repeat(64),
     protocol,
     report,
+    varied: [],
     recording: { unusedColumns: [{ column: 'temperature [Cel]', reason: 'unknown-name' }] },
   };
 }

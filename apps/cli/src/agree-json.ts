@@ -59,6 +59,7 @@ function numbersOf(found: Agreement): Record<string, unknown> {
       below_zero: components.belowZero,
     },
     icc: found.intraclass.map(intraclassOf),
+    icc_absolute_interval_narrow: found.absoluteIntervalNarrow,
     standard_error: boundedOf(error?.sem),
     standard_error_use: usable && {
       use: usable.use.replace('-', '_'),

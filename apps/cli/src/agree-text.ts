@@ -119,7 +119,7 @@ function figure(value: number): string {
   return String(Number(value.toPrecision(4))).replace('-', '−');
 }
 
-function intraclassText({ intraclass, raters }: Agreement, width: number): string[] {
+function intraclassText({ intraclass, raters, absoluteIntervalNarrow }: Agreement, width: number): string[] {
   const rows = intraclass.flatMap(({ form, otherName, estimate, test }) => {
     const value =
       estimate === undefined ? 'cannot tell: nothing to be a share of' : interval(estimate.value, estimate.interval, 3);
@@ -127,7 +127,10 @@ function intraclassText({ intraclass, raters }: Agreement, width: number): strin
     const f = test && `F(${test.dfAbove}, ${test.dfBelow}) = ${figure(test.f)}, ${probability(test.p)}`;
     return [...line(`${form} ${otherName}`, `${value}${words}`, width), ...(f === undefined ? [] : line('', f, width))];
   });
-  return [`  Intraclass correlation, k = ${raters.length}; words by Koo & Li (2016)`, ...rows];
+  const caution =
+    'Few are compared and they differ much: the intervals of ICC(2,.) are too narrow here, as the published formula makes them.';
+  const note = absoluteIntervalNarrow ? line('', caution, width) : [];
+  return [`  Intraclass correlation, k = ${raters.length}; words by Koo & Li (2016)`, ...rows, ...note];
 }
 
 /** What a correlation is called by both ends of its interval: one word where they agree. */

@@ -4,6 +4,7 @@ import { isPlacement, isSide, PLACEMENTS, SIDES, TESTS } from './known-words.ts'
 import { parsed, unknownWord } from './parsed-options.ts';
 import { readSize, type SizeName } from './size-ranges.ts';
 import { UsageError } from './usage-error.ts';
+import { readVary, type Vary } from './vary.ts';
 import type { GivenAbout } from './work-list.ts';
 
 /** How the result is handed over. */
@@ -19,6 +20,10 @@ export interface AssessArguments {
   /** what was said on the command line; a filled cell of a manifest comes before it */
   readonly given: GivenAbout;
   readonly settings: string | undefined;
+  /** file with the clinic's own error of the count, and the protocol that it was measured with */
+  readonly reliability: { readonly file: string; readonly of: string | undefined } | undefined;
+  /** values of one protocol parameter under which every recording is judged as well */
+  readonly vary: Vary | undefined;
   readonly output: Output;
 }
 
@@ -91,6 +96,9 @@ function readAssess(args: readonly string[]): Arguments {
         'ankle-angle-deg': { type: 'string' },
         protocol: { type: 'string' },
         settings: { type: 'string' },
+        reliability: { type: 'string' },
+        'reliability-of': { type: 'string' },
+        vary: { type: 'string' },
         json: { type: 'boolean' },
         csv: { type: 'string' },
         replace: { type: 'boolean' },
@@ -111,8 +119,24 @@ function readAssess(args: readonly string[]): Arguments {
     manifest: values.manifest,
     given: givenAbout(values),
     settings: values.settings,
+    reliability: ownReliability(values),
+    vary: values.vary === undefined ? undefined : readVary(values.vary),
     output: chosenOutput(values.json, values.csv, values.replace),
   };
+}
+
+function ownReliability(values: {
+  reliability?: string;
+  'reliability-of'?: string;
+  manifest?: string;
+}): AssessArguments['reliability'] {
+  const { reliability: file, 'reliability-of': of, manifest } = values;
+  if (of !== undefined && file === undefined) {
+    throw new UsageError('--reliability-of says something only with --reliability');
+  }
+  if (file === undefined) return undefined;
+  if (manifest === undefined) throw new UsageError('--reliability says something only with --manifest');
+  return { file, of };
 }
 
 function chosenOutput(json: boolean | undefined, csv: string | undefined, replace: boolean | undefined): Output {

@@ -1,35 +1,57 @@
 import { PROTOCOLS } from '@surae/shared';
 import type { AssessArguments } from './arguments.ts';
 import { assessFile, type Outcome } from './assess-file.ts';
+import { type ComparedSet, comparedSet } from './compared-set.ts';
+import { comparisonLine } from './comparison-json.ts';
+import { COMPARISON_TABLES, comparisonTables } from './comparison-tables.ts';
+import { comparisonText } from './comparison-text.ts';
+import { type Comparison, comparisonsOf } from './comparisons.ts';
 import type { Io } from './io.ts';
 import { manifestItems } from './manifest.ts';
+import { type GivenReliability, readOwnReliability } from './own-reliability.ts';
 import { readFault } from './read-fault.ts';
 import { CsvReport } from './report-csv.ts';
 import { jsonLine } from './report-json.ts';
 import { closingLines, reportText, type SetSummary, setSummary } from './report-text.ts';
 import { type GivenSettings, readSettings, usualSettings } from './settings-file.ts';
+import { wrapped } from './text-lines.ts';
 import { UsageError } from './usage-error.ts';
+import { variedProtocols } from './varied-protocols.ts';
 import type { WorkItem } from './work-list.ts';
 
 /** Assesses one recording after the other; only one is in memory at a time. */
 export async function assessCommand(args: AssessArguments, io: Io): Promise<number> {
   const settings = args.settings === undefined ? usualSettings() : await settingsOf(args.settings, io);
+  const given = await reliabilityOf(args, io);
+  variedProtocols(settings.adjust(PROTOCOLS[0]!), args.vary);
   const items = await workList(args, io);
-  const csv = args.output.kind === 'csv' ? new CsvReport(args.output, carriedNames(items), io) : undefined;
+  const compares = items.some((item) => item.carried['person'] !== undefined);
+  const csv =
+    args.output.kind === 'csv'
+      ? new CsvReport(args.output, carriedNames(items), io, compares ? COMPARISON_TABLES : [])
+      : undefined;
+  const sets: ComparedSet[] = [];
   const summaries: SetSummary[] = [];
   const refusals: string[] = [];
   const seen = new Map<string, string>();
   for (const [index, item] of items.entries()) {
     if (io.watched) io.writeError(`\r${index + 1} of ${items.length}  ${item.file}\u001b[K`);
-    const outcome = noteTwin(await assessFile(item, settings, io), seen);
+    const outcome = noteTwin(await assessFile(item, settings, io, args.vary), seen);
     if (outcome.status === 'refused') refusals.push(outcome.reason);
+    const set = outcome.status === 'ok' ? comparedSet(outcome) : undefined;
+    if (set !== undefined) sets.push(set);
     if (args.output.kind === 'json') io.writeOut(`${jsonLine(outcome)}\n`);
     else if (csv !== undefined) csv.add(outcome);
     else if (outcome.status === 'ok') io.writeOut(`${reportText(outcome, io).join('\n')}\n\n`);
     if (args.output.kind === 'text') summaries.push(setSummary(outcome));
   }
   if (io.watched) io.writeError('\r\u001b[K');
-  if (csv !== undefined) io.writeOut(`${csv.write().join('\n')}\n`);
+  const comparisons = comparisonsOf(sets, given, settings.settings.judging);
+  if (args.output.kind === 'json') for (const one of comparisons) io.writeOut(`${comparisonLine(one)}\n`);
+  if (csv !== undefined) {
+    io.writeOut(`${csv.write(compares ? comparisonTables(comparisons) : []).join('\n')}\n`);
+  }
+  if (args.output.kind === 'text') writeComparisons(comparisons, given.note, io);
   if (args.output.kind === 'text') io.writeOut(`${closingLines(summaries, io).join('\n')}\n`);
   if (refusals.length > 0) {
     io.writeError(
@@ -45,6 +67,16 @@ function noteTwin(outcome: Outcome, seen: Map<string, string>): Outcome {
   const twin = seen.get(outcome.sha256);
   if (twin === undefined) seen.set(outcome.sha256, outcome.item.file);
   return twin === undefined ? outcome : { ...outcome, sameAs: twin };
+}
+
+function writeComparisons(comparisons: readonly Comparison[], note: string, io: Io): void {
+  for (const one of comparisons) io.writeOut(`${comparisonText(one, io).join('\n')}\n\n`);
+  if (comparisons.length > 0 && note !== '') io.writeOut(`${wrapped(note, io.width).join('\n')}\n\n`);
+}
+
+async function reliabilityOf({ reliability }: AssessArguments, io: Io): Promise<GivenReliability> {
+  if (reliability === undefined) return { own: {}, note: '' };
+  return readOwnReliability(reliability.file, await readNamed(reliability.file, io), reliability.of);
 }
 
 async function settingsOf(path: string, io: Io): Promise<GivenSettings> {

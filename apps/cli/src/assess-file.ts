@@ -6,7 +6,11 @@ import { choosePlacement } from './choose-placement.ts';
 import type { Io } from './io.ts';
 import { readFault } from './read-fault.ts';
 import type { GivenSettings } from './settings-file.ts';
+import { toldBy } from './told.ts';
+import { toldProtocol } from './told-protocol.ts';
 import { trialContext } from './trial-context.ts';
+import { variedProtocols } from './varied-protocols.ts';
+import type { Vary } from './vary.ts';
 import type { GivenAbout, WorkItem } from './work-list.ts';
 
 /** A recording that was assessed. */
@@ -19,8 +23,17 @@ export interface Assessed {
   readonly protocol: Protocol;
   readonly report: Report;
   readonly recording: Pick<Recording, 'unusedColumns'>;
+  /** the same recording judged by other values of one parameter; empty where that was not asked for */
+  readonly varied: readonly VariedReport[];
   /** an earlier file of the list with the very same bytes */
   readonly sameAs?: string;
+}
+
+/** A recording judged by another value of one parameter of its protocol. */
+export interface VariedReport {
+  readonly value: string;
+  readonly protocol: Protocol;
+  readonly report: Report;
 }
 
 /** A recording, or a row of a manifest, that could not be assessed, and why. */
@@ -39,12 +52,19 @@ function sha256(text: string | Uint8Array): string {
 }
 
 /** One recording from its bytes to its report. Whatever goes wrong becomes a refusal of this file alone. */
-export async function assessFile(item: WorkItem, given: GivenSettings, io: Pick<Io, 'readFile'>): Promise<Outcome> {
+export async function assessFile(
+  item: WorkItem,
+  given: GivenSettings,
+  io: Pick<Io, 'readFile'>,
+  vary?: Vary,
+): Promise<Outcome> {
   const refused = (reason: string, hash: string | null): Refused => ({ status: 'refused', item, sha256: hash, reason });
   if (item.refusal !== undefined) return refused(item.refusal, null);
   const found = findProtocol(item.about.protocol);
   if (typeof found === 'string') return refused(`${item.file}: ${found}`, null);
-  const protocol = given.adjust(found);
+  const told = toldBy(item.carried);
+  const protocol = toldProtocol(given.adjust(found), told);
+  if ('contradiction' in protocol) return refused(`${item.file}: ${protocol.contradiction}`, null);
   let bytes: Uint8Array;
   try {
     bytes = await io.readFile(item.path);
@@ -62,7 +82,7 @@ export async function assessFile(item: WorkItem, given: GivenSettings, io: Pick<
       ...(side === undefined ? {} : { side }),
       protocol,
       subject: subjectOf(item.about),
-      context: trialContext(item.carried),
+      context: trialContext(told),
     };
     const report = assess(recording, request, given.settings);
     return {
@@ -74,6 +94,11 @@ export async function assessFile(item: WorkItem, given: GivenSettings, io: Pick<
       protocol,
       report,
       recording: { unusedColumns: recording.unusedColumns },
+      varied: variedProtocols(protocol, vary).map(({ value, protocol: other }) => ({
+        value,
+        protocol: other,
+        report: assess(recording, { ...request, protocol: other }, given.settings),
+      })),
     };
   } catch (error) {
     return refused(reasonOf(item, error), sha256(bytes));

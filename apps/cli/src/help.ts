@@ -1,4 +1,5 @@
 import type { HelpTopic } from './arguments.ts';
+import { toldHelp } from './told-columns.ts';
 
 const SURAE = `surae: from a raw trace of a calf test to repetitions one can trust
 
@@ -42,11 +43,27 @@ What the recording is
   --settings FILE       JSON with what differs from the usual settings, such as
                         {"protocol": {"heightFraction": 0.6}}
 
+What is compared, where a manifest names persons: both legs of each visit, and
+each leg over its visits. A ratio stands only where nothing speaks against it;
+else every reason is listed, with what would lift it.
+  --reliability FILE    the clinic's own error of the count, used first from 15
+                        pairs of tests on: what surae agree --json wrote, or
+                        {"protocol": "single-leg.floor", "pairs": 20,
+                        "standard_error": 1.9, "standard_error_upper_80": 2.3,
+                        "scale": "natural", "source": "...", "group": "..."}
+  --reliability-of ID   the protocol that it was measured with
+  --vary NAME=V,V,...   judge each recording by these values of one parameter
+                        of the protocol as well, such as
+                        heightFraction=0.6,0.75,0.9, and say whether the
+                        comparison of the legs is the same under all
+
 What comes out
   (nothing)             a table to read, with a picture of the heights
   --json                one JSON object a line, in the order of the files
   --csv DIR             repetitions.csv, sets.csv, issues.csv, refused.csv and
-                        dictionary.csv, which explains every column
+                        dictionary.csv, which explains every column; with
+                        persons also sides.csv (legs of a visit), legs.csv
+                        (each leg), changes.csv and remarks.csv
   --replace             let --csv replace files of these names
 
 The recording: a first line such as
@@ -56,10 +73,12 @@ The recording: a first line such as
   Lines that begin with # are remarks. Decimals have a point.
 The manifest: columns file,person,visit,side,test,placement,heel_lever_mm,
 body_mass_kg. Used as well where they are there: string_rest_length_mm,
-external_mass_kg, ankle_lever_mm, ankle_angle_deg, protocol, end_reason,
-exertion and pain_peak (0 to 10). All others are handed on as they came. Paths
-are relative to it; an empty cell is unknown, and what the command line says
-fills it.
+external_mass_kg, ankle_lever_mm, ankle_angle_deg, protocol, and those below.
+All others are handed on as they came. Paths are relative to it; an empty cell
+is unknown, and what the command line says fills it. What is unknown is never
+taken as harmless: it stands against a ratio. A word that is none of those
+below refuses its row.
+${toldHelp(80).join('\n')}
 
 Exit code: 0 all assessed, 1 some refused (listed on standard error), 2 the
 command line cannot be followed.

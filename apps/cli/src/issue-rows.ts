@@ -2,7 +2,6 @@ import { type Issue } from '@surae/analysis';
 import { ISSUE_SENTENCES } from '@surae/shared';
 import type { Assessed } from './assess-file.ts';
 import { plain } from './readable-number.ts';
-import { unusedCells } from './trial-context.ts';
 
 /** Something about a recording that a reader must know, as it stands in a file. */
 export interface IssueRow {
@@ -20,8 +19,8 @@ function note(code: string, sentence: string): IssueRow {
   return { code, severity: 'note', from_s: null, to_s: null, details: {}, sentence };
 }
 
-/** Issues of the trace, then what was in the file or the manifest and could not be used. */
-export function issueRows({ report, recording, item, sameAs }: Assessed): IssueRow[] {
+/** Issues of the trace, then what was in the file and could not be used. */
+export function issueRows({ report, recording, sameAs }: Assessed): IssueRow[] {
   return [
     ...report.issues.map((issue) => ({
       code: issue.code,
@@ -35,7 +34,6 @@ export function issueRows({ report, recording, item, sameAs }: Assessed): IssueR
       const why = reason === 'no-axis' ? 'its name lacks the axis' : 'its name is none of ours';
       return note('unused-column', `The column "${column}" was not used: ${why}.`);
     }),
-    ...unusedCells(item.carried).map((sentence) => note('unused-cell', sentence)),
     ...(sameAs === undefined
       ? []
       : [note('same-bytes', `This recording was in the list before: ${sameAs} is the same.`)]),

@@ -3,6 +3,7 @@ import { type ManifestEntry, type ManifestRow, RecordError, readManifest } from 
 import { reservedNames } from './frame-columns.ts';
 import { TESTS } from './known-words.ts';
 import { readSize, type SizeName } from './size-ranges.ts';
+import { readTold } from './told.ts';
 import { UsageError } from './usage-error.ts';
 import type { GivenAbout, WorkItem } from './work-list.ts';
 
@@ -70,6 +71,10 @@ function rowItem(path: string, row: ManifestRow, given: GivenAbout): WorkItem {
     ankleLeverMm: size('ankle_lever_mm', 'ankle-lever-mm') ?? given.ankleLeverMm,
     ankleAngleDeg: size('ankle_angle_deg', 'ankle-angle-deg') ?? given.ankleAngleDeg,
   };
+  const told = readTold(row.carried);
+  if ('expected' in told) {
+    refusal ??= `${path}, row ${row.line}, column "${told.column}": expected ${told.expected}, got "${told.actual}"`;
+  }
   const { person, visit } = row;
   const handedOn = Object.entries(row.carried).filter(([name]) => !isAlsoUsed(name));
   return {

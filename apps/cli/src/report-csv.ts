@@ -1,6 +1,7 @@
 import { type ColumnValue, columnValue } from '@surae/analysis';
 import { type Column, REPETITION_COLUMNS, SET_COLUMNS } from '@surae/shared';
 import type { Outcome } from './assess-file.ts';
+import type { WholeTable } from './comparison-tables.ts';
 import { csvText } from './csv-text.ts';
 import { FILE_COLUMN, type FrameColumn, ORIGIN_COLUMNS, REASON_COLUMN, TRIAL_COLUMNS } from './frame-columns.ts';
 import type { Io } from './io.ts';
@@ -33,10 +34,16 @@ export class CsvReport {
 
   /**
    * @param carried - names of the columns of the manifest that are handed on
+   * @param more - names of the tables that are handed over whole at the end
    * @throws {@link UsageError} when a table is there already, before anything is assessed
    */
-  constructor(output: { readonly folder: string; readonly replace: boolean }, carried: readonly string[], io: Io) {
-    this.#folder = new WriteFolder(output.folder, TABLES, output.replace, io);
+  constructor(
+    output: { readonly folder: string; readonly replace: boolean },
+    carried: readonly string[],
+    io: Io,
+    more: readonly string[] = [],
+  ) {
+    this.#folder = new WriteFolder(output.folder, [...TABLES, ...more], output.replace, io);
     this.#name = output.folder;
     this.#carried = carried;
   }
@@ -74,12 +81,21 @@ export class CsvReport {
     }
   }
 
-  /** Writes the tables and says what was written. */
-  write(): string[] {
+  /** Writes the tables, and those that are handed over whole, and says what was written. */
+  write(whole: readonly WholeTable[] = []): string[] {
     const headers = this.#headers();
     for (const entry of dictionary(this.#carried, headers)) this.#add('dictionary.csv', entry);
-    for (const table of TABLES) this.#folder.write(table, csvText(headers[table], this.#rows.get(table)!));
-    return TABLES.map((table) => `${this.#name}/${table}: ${this.#rows.get(table)!.length} rows`);
+    for (const { name, columns } of whole) {
+      for (const { key, unit, kind, description } of columns) {
+        this.#add('dictionary.csv', [name, key, kind === 'number' ? unit : '', kind, description]);
+      }
+    }
+    const tables = [
+      ...TABLES.map((name) => ({ name, header: headers[name], rows: this.#rows.get(name)! })),
+      ...whole.map(({ name, columns, rows }) => ({ name, header: columns.map(({ key }) => key), rows })),
+    ];
+    for (const { name, header, rows } of tables) this.#folder.write(name, csvText(header, rows));
+    return tables.map(({ name, rows }) => `${this.#name}/${name}: ${rows.length} rows`);
   }
 
   #add(table: (typeof TABLES)[number], row: string[]): void {

@@ -1,9 +1,4 @@
-export {
-  type Agreement,
-  type AgreementSettings,
-  agreementOf,
-  type PairAgreement,
-} from './agreement/agreement.ts';
+export { type Agreement, type AgreementSettings, agreementOf, type PairAgreement } from './agreement/agreement.ts';
 export type { Bounded, Bounds } from './agreement/bounds.ts';
 export type { CountAgreement } from './agreement/count-agreement.ts';
 export type { FTest, Intraclass, IntraclassEstimate, IntraclassForm } from './agreement/intraclass.ts';
@@ -30,8 +25,13 @@ export { blockCounterDefaults } from './assess/defaults/block-counter.ts';
 export { bodyDefaults } from './assess/defaults/body.ts';
 export { effortDefaults } from './assess/defaults/efforts.ts';
 export { heelDefaults } from './assess/defaults/heel.ts';
+export { hopDefaults } from './assess/defaults/hops.ts';
 export { effortSettingsBy } from './assess/effort-settings-by.ts';
-export { canonicalJson, protocolFingerprint, pullFingerprint } from './assess/fingerprint.ts';
+export {
+  canonicalJson,
+  protocolFingerprint,
+  pullFingerprint,
+} from './assess/fingerprint.ts';
 export { type JudgingExtras, judge } from './assess/judge.ts';
 export { type Overridden, type OverrideProblem, overrideSettings, withParameters } from './assess/override.ts';
 export type {
@@ -88,13 +88,7 @@ export {
   type SinceVisit,
 } from './compare/leg-over-visits.ts';
 export { type LegsOfVisit, type LegsUnder, legsOfVisit, type VisitLegs } from './compare/legs-of-visit.ts';
-export {
-  boundedDifference,
-  boundedRatio,
-  type LogRatio,
-  logRatio,
-  probabilityBelow,
-} from './compare/log-ratio.ts';
+export { boundedDifference, boundedRatio, type LogRatio, logRatio, probabilityBelow } from './compare/log-ratio.ts';
 export type { MeasuredValue } from './compare/measured-value.ts';
 export {
   type PainFinding,
@@ -177,6 +171,21 @@ export type { PullUnit } from './efforts/pull-signal.ts';
 export type { NoRateReason, RiseRate } from './efforts/rise-rates.ts';
 export { type AnotherReason, summarizeTrials, type TrialSummary } from './efforts/trials.ts';
 export { InputError, type InputErrorCode } from './errors.ts';
+export { findHops, type HopRequest } from './hops/find-hops.ts';
+export type { Hop, HopReason } from './hops/hop.ts';
+export {
+  type EntryVerdict,
+  HOP_ENTRY_CODES,
+  type HopEntry,
+  type HopEntryCode,
+  type HopEntryFacts,
+  type HopEntryFinding,
+  hopEntry,
+} from './hops/hop-entry.ts';
+export type { HopCaution, HopSeries, HopWithheld, NoSeriesReason, SeriesVerdict } from './hops/hop-series.ts';
+export type { HopSettings } from './hops/hop-settings.ts';
+export type { HopMean, HopMeasure, HopMeasureName } from './hops/hop-summary.ts';
+export { type LegStiffness, legStiffness } from './hops/leg-stiffness.ts';
 export type { Issue, IssueCode } from './issue.ts';
 export type { FootGeometry } from './movement/heel-height.ts';
 export { BlockCounter, type BlockCounterOptions, type LiveState } from './raises/block-counter.ts';

@@ -8,6 +8,9 @@ export {
   type SimulatedPlacement,
 } from './fault-table.ts';
 export type { FootLever } from './foot-lever.ts';
+export type { TrueHop } from './hops/hop-body.ts';
+export { type HopFaultName, type HopFaults, hopTable } from './hops/hop-table.ts';
+export { type HopRequest, type SimulatedHops, simulateHops } from './hops/simulate-hops.ts';
 export type { Person } from './person.ts';
 export type { Effort } from './pulls/effort.ts';
 export { type PullFaultName, type PullFaults, pullTable } from './pulls/pull-table.ts';

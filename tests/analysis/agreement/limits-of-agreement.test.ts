@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { tQuantile } from '../../../packages/analysis/src/agreement/distributions.ts';
 import { type Limits, limitsOfAgreement } from '../../../packages/analysis/src/agreement/limits-of-agreement.ts';
+import { mean, standardDeviation } from '../../../packages/analysis/src/signal/moments.ts';
 import '../../support/close.ts';
 import { readReference } from '../../support/fixture.ts';
 import { arbitraryRatings, ratingRows } from '../../support/rating-fixture.ts';
@@ -46,10 +48,41 @@ test('Bland & Altman (1986): each meter read twice', () => {
   );
 });
 
-test('Hopkins (2000): half width of the limits 8.01', () => {
+test('Bland & Altman (1986): error of the bias 9.4 with t of 2.12, and a correlation of .94 beside limits of 150 l/min', () => {
+  const table = ratingRows('bland-altman-1986-meters');
+  const { bias, lower, upper, sd } = limitsOf(table, { reach: 2 });
+  expect([tQuantile(0.975, 16), sd / Math.sqrt(17), (bias.high - bias.low) / 2 / tQuantile(0.975, 16)]).toBeCloseToEach(
+    [2.1199, 9.4019, 9.4019],
+    { rtol: 0, atol: 5e-5 },
+  );
+  const [x, y] = [0, 1].map((at) => table.map((row) => row[at]));
+  const [mx, my] = [mean(x), mean(y)];
+  const shared = x.reduce((sum, one, i) => sum + (one - mx) * (y[i] - my), 0) / 16;
+  expect([shared / (standardDeviation(x) * standardDeviation(y))]).toBeCloseToEach([0.94328], { rtol: 0, atol: 5e-6 });
+  expect(upper.value - lower.value).toBeGreaterThan(150);
+});
+
+test('Bland & Altman (1986): means of two readings, with what averaging hides put back: -6.0, 37.7, -81.3 to 69.3', () => {
+  const [large, mini] = ['large', 'mini'].map((name) => ratingRows(`bland-altman-1986-${name}-twice`));
+  const means = large.map((row, i) => [mean(row), mean(mini[i])]);
+  const { bias, sd } = limitsOf(means);
+  const [within, other] = [large, mini].map((rows) => {
+    const twice = limitsOf(rows);
+    // the paper takes the mean difference of a meter with itself as zero
+    return Math.sqrt((twice.sd ** 2 * (rows.length - 1)) / rows.length + twice.bias.value ** 2);
+  });
+  const corrected = Math.sqrt(sd ** 2 + within ** 2 / 4 + other ** 2 / 4);
+  expect([bias.value, corrected, bias.value - 2 * corrected, bias.value + 2 * corrected]).toBeCloseToEach(
+    [-6.029, 37.655, -81.34, 69.28],
+    { rtol: 0, atol: 0.02 },
+  );
+});
+
+test('Hopkins (2000): half width of the limits 8.01, and 11.35 with t for five people', () => {
   const { bias, upper, sd } = limitsOf(ratingRows('hopkins-2000'));
   expect(upper.value - bias.value).toBeCloseTo(8.01, 2);
   expect(sd).toBeCloseTo(4.0866, 4);
+  expect(tQuantile(0.975, 4) * sd).toBeCloseTo(11.35, 2);
 });
 
 test('agrees with t.test and lm of R: bias, its trend, and the trend of the scatter', () => {

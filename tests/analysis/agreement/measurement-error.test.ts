@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { detectableChange } from '../../../packages/analysis/src/agreement/detectable-change.ts';
+import { intraclassForms } from '../../../packages/analysis/src/agreement/intraclass.ts';
 import { meanSquares } from '../../../packages/analysis/src/agreement/mean-squares.ts';
 import { boundedDeviation, measurementError } from '../../../packages/analysis/src/agreement/measurement-error.ts';
+import { mean, standardDeviation } from '../../../packages/analysis/src/signal/moments.ts';
 import '../../support/close.ts';
 import { readReference } from '../../support/fixture.ts';
 import { arbitraryRatings, ratingRows } from '../../support/rating-fixture.ts';
@@ -18,13 +20,36 @@ test('Weir (2005), p. 236: the same error of 7.6 in two data sets of different s
   }
 });
 
+test('Weir (2005), data set A: spread times root of 1 - ICC is another, smaller figure, and is not what is given', () => {
+  const table = ratingRows('weir-2005-a');
+  const column = (at: number): number[] => table.map((row) => row[at]);
+  const spread = standardDeviation(table.flat());
+  expect([mean(column(0)), mean(column(1))]).toEqual([156, 153.25]);
+  expect([standardDeviation(column(0)), standardDeviation(column(1)), spread]).toBeCloseToEach(
+    [32.77, 32.89, 31.7488],
+    {
+      rtol: 0,
+      atol: 0.005,
+    },
+  );
+  const [, absolute, consistency] = intraclassForms(meanSquares(table), 0.95).map(({ estimate }) => estimate!.value);
+  const byIcc = (icc: number): number => spread * Math.sqrt(1 - icc);
+  expect([byIcc(consistency), byIcc(absolute)]).toBeCloseToEach([7.308, 7.101], { rtol: 0, atol: 0.0005 });
+  expect(errorOf(table)!.sem.value).toBeGreaterThan(byIcc(consistency) + 0.2);
+  // errors of estimation and of prediction, p. 236: 7.1 and 10.2
+  const others = [spread * Math.sqrt(consistency * (1 - consistency)), spread * Math.sqrt(1 - consistency ** 2)];
+  expect(others).toBeCloseToEach([7.1118, 10.1973], { rtol: 0, atol: 0.0006 });
+});
+
 test('Hopkins (2000): typical error 2.9', () => {
   expect(errorOf(ratingRows('hopkins-2000'))!.sem.value).toBeCloseTo(2.8896, 4);
 });
 
-test('the interval of the error by number of pairs, SciPy chi2.ppf: 10, 15, 20, 30 and 50', () => {
-  const factors = [10, 15, 20, 30, 50].map((pairs) => boundedDeviation(1, pairs - 1, 0.95));
+test('the interval of the error by number of pairs, SciPy chi2.ppf: 5, 10, 15, 20, 30 and 50', () => {
+  const factors = [5, 10, 15, 20, 30, 50].map((pairs) => boundedDeviation(1, pairs - 1, 0.95));
   expect(factors.flatMap(({ low, high }) => [low.toFixed(2), high.toFixed(2)])).toEqual([
+    '0.60',
+    '2.87',
     '0.69',
     '1.83',
     '0.73',

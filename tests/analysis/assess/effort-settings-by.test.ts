@@ -2,8 +2,10 @@ import { effortDefaults, effortSettingsBy, InputError } from '@surae/analysis';
 import { type PullParameters, SEATED_FAST_PULL, SEATED_PULL } from '@surae/shared';
 import { expect, test } from 'vitest';
 
-const withValue = (name: keyof PullParameters, value: number | null): PullParameters =>
-  ({ ...SEATED_PULL.parameters, [name]: { ...SEATED_PULL.parameters[name], value } });
+const withValue = (name: keyof PullParameters, value: number | null): PullParameters => ({
+  ...SEATED_PULL.parameters,
+  [name]: { ...SEATED_PULL.parameters[name], value },
+});
 const by = (parameters: PullParameters) => effortSettingsBy(effortDefaults, parameters);
 
 test('what is a rule of the test comes from the protocol, the rest from the method', () => {

@@ -53,7 +53,11 @@ describe('detectable change at 95 % from a standard error (Weir 2005)', () => {
 test('reliable change index, Jacobson & Truax 1991: sd 7.5, r 0.80, 47.5 to 32.5 is -3.162', () => {
   const standardError = 7.5 * Math.sqrt(1 - 0.8);
   const found = changeZone(32.5 - 47.5, standardError);
-  expect([standardError, found.index, found.at95]).toBeCloseToEach([3.3541, -3.1623, 9.297], { rtol: 0, atol: 0.0005 });
+  const ofDifference = found.at95 / 1.96;
+  expect([standardError, ofDifference, found.index, found.at95]).toBeCloseToEach([3.3541, 4.7434, -3.1623, 9.297], {
+    rtol: 0,
+    atol: 0.0005,
+  });
   expect(found.zone).toBe('likely-real');
 });
 

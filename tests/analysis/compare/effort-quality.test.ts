@@ -53,6 +53,28 @@ describe('a set to fatigue', () => {
     expect(enduranceEffort(noTempo, end, 5, judging)).toMatchObject({ good: 'cannot_tell', missing: ['tempo-drift'] });
   });
 
+  test('whatever is missing together, full effort needs an end, an exertion and a sign that were seen', () => {
+    const { measures, end } = whole;
+    for (let missing = 0; missing < 16; missing++) {
+      const lacks = (bit: number): boolean => (missing & (1 << bit)) !== 0;
+      const found = enduranceEffort(
+        {
+          ...measures,
+          fatigue: { ...measures.fatigue, dropFraction: lacks(2) ? null : measures.fatigue.dropFraction },
+          tempo: { ...measures.tempo, driftS: lacks(3) ? null : measures.tempo.driftS },
+        },
+        lacks(0) ? { ...end, reasonGiven: null, class: 'unknown' } : end,
+        lacks(1) ? null : 9,
+        judging,
+      );
+      const names = ['end-reason', 'exertion', 'height-drop', 'tempo-drift'] as const;
+      expect(found.missing).toEqual(names.filter((_, bit) => lacks(bit)));
+      expect(found.used).toEqual(names.filter((_, bit) => !lacks(bit)));
+      // of this set the drop of height is the one sign; the tempo did not drift
+      expect(found.good).toBe(lacks(0) || lacks(1) || lacks(2) ? 'cannot_tell' : 'yes');
+    }
+  });
+
   test('an exertion outside 0 to 10 is refused', () => {
     for (const exertion of [-1, 11, Number.NaN]) expect(() => effort(whole, exertion)).toThrow(InputError);
   });

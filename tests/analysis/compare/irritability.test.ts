@@ -57,6 +57,23 @@ describe('each input missing in turn', () => {
   });
 });
 
+test('whatever is missing together, low needs every input, and high one that is known', () => {
+  for (let missing = 1; missing < 2 ** inputs.length; missing++) {
+    const left = inputs.filter((_, bit) => (missing & (1 << bit)) === 0);
+    const without = (answers: IrritabilityAnswers): IrritabilityAnswers => ({
+      ...answers,
+      ...Object.fromEntries(inputs.filter((input) => !left.includes(input)).map((input) => [input, null])),
+    });
+    expect(irritabilityOf(without(low))).toMatchObject({ grade: null, treatAs: 'moderate', used: left });
+    const known = left.length > 0;
+    expect(irritabilityOf(without(high))).toMatchObject({
+      grade: known ? 'high' : null,
+      treatAs: known ? 'high' : 'moderate',
+      decidedBy: left,
+    });
+  }
+});
+
 test('with nothing told it is not graded, and nothing decided it', () => {
   const nothing = Object.fromEntries(inputs.map((input) => [input, null])) as unknown as IrritabilityAnswers;
   expect(irritabilityOf(nothing)).toEqual({

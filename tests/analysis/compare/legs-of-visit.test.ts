@@ -73,6 +73,14 @@ test('a leg without a set: its value is missing, the other one stands by itself'
   expect(found.findings.left?.value.value).toBe(27);
 });
 
+test('a confirmed old injury of the leg that is compared with lets the ratio stand, with its caution', () => {
+  const injured = (monthsAgo: number): TestedLeg =>
+    testedLeg('left', 27, { earlierInjury: { monthsAgo, confirmed: true } });
+  const { comparison } = compare(visitLegs(injured(30), sore));
+  expect(comparison.kind === 'ratio' && comparison.cautions).toContain('earlier-injury-confirmed');
+  expect(codes(compare(visitLegs(injured(6), sore)))).toEqual(['earlier-injury']);
+});
+
 test('another footwear is another way of testing; one that is not known of a leg stands against a ratio as well', () => {
   const wearing = (worn: string | null): TestedLeg => ({ ...sore, features: { footwearWorn: worn } });
   expect(codes(compare(visitLegs(testedLeg('left', 27), wearing('shoe'))))).toEqual(['different-protocol']);

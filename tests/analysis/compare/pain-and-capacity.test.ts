@@ -67,6 +67,22 @@ describe('each input missing in turn', () => {
   });
 });
 
+test('whatever is missing together, within the limit needs a peak and whether it was sharp, and a rise needs both pains', () => {
+  const keys = ['endReason', 'peak', 'resting', 'sharp', 'highIrritability'] as const;
+  const names = ['end-reason', 'peak-pain', 'resting-pain', 'sharp-pain', 'high-irritability'] as const;
+  for (let missing = 0; missing < 32; missing++) {
+    const lacks = (key: (typeof keys)[number]): boolean => (missing & (1 << keys.indexOf(key))) !== 0;
+    const found = finding(Object.fromEntries(keys.filter(lacks).map((key) => [key, null])));
+    expect(found.missing).toEqual(names.filter((_, i) => lacks(keys[i])));
+    expect(found.used).toEqual(names.filter((_, i) => !lacks(keys[i])));
+    // a peak of 2 is under both limits, whether the tendon is irritable or not
+    expect(found.withinLimit).toBe(lacks('peak') || lacks('sharp') ? 'cannot_tell' : 'yes');
+    expect(found.riseWithin).toBe(lacks('peak') || lacks('resting') ? 'cannot_tell' : 'yes');
+    expect(found.countShows).toBe(lacks('endReason') ? 'not-known' : 'capacity');
+    expect(found.toleratedRepetitions).toBeNull();
+  }
+});
+
 test('counts and pains that make no sense are refused', () => {
   for (const change of [{ peak: 11 }, { peak: -1 }, { resting: Number.NaN }]) {
     expect(() => finding(change)).toThrow(InputError);

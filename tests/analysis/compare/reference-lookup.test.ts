@@ -57,6 +57,34 @@ test('a decade holds its first year and not the first of the next', () => {
   expect(first(40)).toBe('reference.repetitions.women.40');
 });
 
+test.each(['men', 'women'] as const)(
+  '%s of every decade: from its first day to the last before the next one',
+  (sex) => {
+    const decade = (ageYears: number): string | undefined =>
+      found({ sex, ageYears }).references.find(({ entry }) => /\d$/.test(entry.id))?.entry.id;
+    for (const from of [20, 30, 40, 50, 60, 70]) {
+      expect(decade(from)).toBe(`reference.repetitions.${sex}.${from}`);
+      expect(decade(from + 9.999)).toBe(`reference.repetitions.${sex}.${from}`);
+    }
+    // 18 and 19, and from 80 on, belong to no decade of the table: other groups stand alone
+    for (const ageYears of [18, 19.999, 80, 95]) expect(decade(ageYears)).toBeUndefined();
+  },
+);
+
+test('force of a hold has no reference: it depends on the rig', () => {
+  const answer = referencesFor({ ...woman, measure: 'peak-force', unit: 'N', value: 1400 });
+  expect(answer).toEqual({ kind: 'none', reasons: ['not-for-this-measure'] });
+});
+
+test('a place is a word: no standard score and no percentile is made of a middle', () => {
+  for (const one of found({}).references) {
+    expect(Object.keys(one).sort()).toEqual(['cautions', 'difference', 'entry', 'place']);
+    expect(['below', 'at', 'above']).toContain(one.place);
+    // whole repetitions, as the groups are: nothing was divided by a spread
+    expect(Number.isInteger(one.difference)).toBe(true);
+  }
+});
+
 test('a value above, on and below the middle', () => {
   const placeOf = (value: number) => found({ value }).references[2].place;
   expect([26, 25, 24].map(placeOf)).toEqual(['above', 'at', 'below']);

@@ -2,6 +2,7 @@
 import {
   END_CHOICES,
   ENDING_WORDS,
+  HISTORY_WORDS,
   KEEP_WORDS,
   READY_WORDS,
   REST_WORDS,
@@ -66,6 +67,24 @@ export async function answerSoreness(page, { left = 'no', right = 'mid-portion' 
     await leg.getByRole('button', { name: SORENESS_WORDS[answer].text, exact: true }).click();
   }
   await page.getByRole('button', { name: SORENESS_WORDS['go-on'].text }).click();
+}
+
+/**
+ * Goes on without what a comparison needs to know, or tells that there was never an injury and that nothing holds.
+ *
+ * @param {Page} page
+ * @param {{ told?: boolean }} [choices]
+ */
+export async function answerHistory(page, { told = false } = {}) {
+  await page.getByRole('heading', { name: HISTORY_WORDS.title.text }).waitFor();
+  if (told) {
+    for (const side of /** @type {const} */ (['left', 'right'])) {
+      const leg = page.getByRole('region', { name: HISTORY_WORDS[side].text });
+      await leg.getByRole('radio', { name: HISTORY_WORDS['injury-none'].text }).click();
+    }
+    await page.getByRole('button', { name: HISTORY_WORDS['about-none'].text }).click();
+  }
+  await page.getByRole('button', { name: HISTORY_WORDS[told ? 'go-on' : 'go-on-open'].text, exact: true }).click();
   await page.getByRole('heading', { name: SAFETY_WORDS.title.text }).waitFor();
 }
 
@@ -191,6 +210,7 @@ export async function goToFirstSet(page, origin, { seed, pace, name, sore } = {}
   await openStart(page, origin, { seed, pace });
   await beginVisit(page, name);
   await answerSoreness(page, sore);
+  await answerHistory(page);
   await answerSafety(page);
 }
 

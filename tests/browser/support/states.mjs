@@ -5,14 +5,17 @@ import {
   END_CHOICES,
   ENDING_WORDS,
   FRAME_WORDS,
+  HISTORY_WORDS,
   KEEP_WORDS,
   READY_WORDS,
   RESULT_WORDS,
+  SAFETY_WORDS,
   SORENESS_WORDS,
   START_WORDS,
   TEST_WORDS,
 } from '@surae/shared';
 import {
+  answerHistory,
   answerSafety,
   answerSoreness,
   beginVisit,
@@ -57,6 +60,7 @@ export async function walkStates(page, origin, look) {
   await page.getByRole('button', { name: SORENESS_WORDS.insertion.text }).first().click();
   await look('soreness-half');
   await answerSoreness(page, { left: 'no', right: 'mid-portion' });
+  await historyStates(page, look);
   await look('safety');
   await page.getByRole('checkbox').nth(0).check();
   await page.getByRole('checkbox').nth(9).check();
@@ -92,6 +96,20 @@ export async function walkStates(page, origin, look) {
   await page.context().setOffline(false);
   await lockedStates(page, origin, look);
   await brokenStates(page, origin, look);
+}
+
+/** @param {Page} page @param {(name: string) => Promise<void>} look */
+async function historyStates(page, look) {
+  await page.getByRole('heading', { name: HISTORY_WORDS.title.text }).waitFor();
+  await look('history');
+  const leg = page.getByRole('region', { name: HISTORY_WORDS.left.text });
+  await leg.getByRole('radio', { name: HISTORY_WORDS['injury-over-a-year'].text }).click();
+  await page.getByRole('button', { name: HISTORY_WORDS['one-sided-sport'].text }).click();
+  await page.getByText(HISTORY_WORDS['irritable-right'].text).click();
+  await page.getByRole('radio', { name: HISTORY_WORDS['walking-or-standing'].text }).click();
+  await look('history-told');
+  await page.getByRole('button', { name: HISTORY_WORDS['go-on'].text, exact: true }).click();
+  await page.getByRole('heading', { name: SAFETY_WORDS.title.text }).waitFor();
 }
 
 /** @param {Page} page @param {(name: string) => Promise<void>} look */
@@ -147,6 +165,7 @@ async function lockedStates(page, origin, look) {
   await openStart(page, origin, { seed: 4, pace: 2 });
   await beginVisit(page, 'Jonne Vatanen-Ruiz');
   await answerSoreness(page, { left: 'insertion', right: 'no' });
+  await answerHistory(page);
   await answerSafety(page, [/Sudden pop or blow to the calf/]);
   await page.getByRole('heading', { name: READY_WORDS['title-right'].text }).waitFor();
   await look('ready-locked');

@@ -20,6 +20,29 @@ export function storedDocuments(page: Page): Promise<StoredDocument[]> {
   );
 }
 
+/** Puts documents that were made elsewhere behind those in the store of the browser, as they are. */
+export function putDocuments(page: Page, documents: readonly StoredDocument[]): Promise<void> {
+  return page.evaluate(
+    (given) =>
+      new Promise<void>((resolve, reject) => {
+        const opening = indexedDB.open('surae');
+        opening.onerror = () => reject(new Error('The store cannot be opened.'));
+        opening.onsuccess = () => {
+          const database = opening.result;
+          const writing = database.transaction('documents', 'readwrite');
+          // the store gives each its place
+          for (const document of JSON.parse(given) as object[]) writing.objectStore('documents').add(document);
+          writing.onerror = () => reject(new Error('A document cannot be put into the store.'));
+          writing.oncomplete = () => {
+            database.close();
+            resolve();
+          };
+        };
+      }),
+    JSON.stringify(documents.map((document) => ({ ...document, sequence: undefined }))),
+  );
+}
+
 /** The bodies of all documents of a kind. */
 export async function storedBodies<Body>(page: Page, kind: string): Promise<Body[]> {
   return (await storedDocuments(page)).filter((one) => one.kind === kind).map(({ body }) => body as unknown as Body);

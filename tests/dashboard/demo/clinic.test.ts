@@ -33,8 +33,11 @@ test('somebody is there of whom nothing is measured, and whoever is measured wou
   await fillDemoClinic(book);
   const people = await book.people();
   expect(people.filter(({ bodyMassKg, heelLeverM }) => bodyMassKg === null && heelLeverM === null)).toHaveLength(1);
-  for (const { name, bodyMassKg, heelLeverM } of people) {
+  for (const { name, bodyMassKg, heelLeverM, birthYear, sex = null } of people) {
     const lever = heelLeverM === null ? '' : String(heelLeverM * 100);
-    expect(personFrom({ name, mass: String(bodyMassKg ?? ''), lever }).ok, name).toBe(true);
+    expect(
+      personFrom({ name, mass: String(bodyMassKg ?? ''), lever, year: String(birthYear ?? ''), sex }).ok,
+      name,
+    ).toBe(true);
   }
 });

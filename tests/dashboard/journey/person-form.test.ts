@@ -1,19 +1,26 @@
 import { expect, test } from 'vitest';
 import { personFrom, stonesAndPounds, typedNumber } from '../../../apps/dashboard/src/journey/person-form.ts';
 
-const fields = (changes: Partial<Record<'name' | 'mass' | 'lever', string>>) =>
-  personFrom({ name: 'A 17', mass: '', lever: '', ...changes });
+const fields = (changes: Partial<Record<'name' | 'mass' | 'lever' | 'year', string>>) =>
+  personFrom({ name: 'A 17', mass: '', lever: '', year: '', sex: null, ...changes });
 
 test('a name is enough: what is left empty is not measured', () => {
   expect(fields({})).toEqual({
     ok: true,
-    person: { name: 'A 17', bodyMassKg: null, heelLeverM: null, demo: false },
+    person: { name: 'A 17', bodyMassKg: null, heelLeverM: null, sex: null, birthYear: null, demo: false },
   });
 });
 
 test('mass stays in kilograms, the lever goes from centimetres to metres, a name loses its outer blanks', () => {
   const form = fields({ name: '  B 4 ', mass: '71,5', lever: '18.2' });
-  expect(form.ok && form.person).toEqual({ name: 'B 4', bodyMassKg: 71.5, heelLeverM: 0.182, demo: false });
+  expect(form.ok && form.person).toEqual({
+    name: 'B 4',
+    bodyMassKg: 71.5,
+    heelLeverM: 0.182,
+    sex: null,
+    birthYear: null,
+    demo: false,
+  });
 });
 
 test.each([
@@ -33,6 +40,10 @@ test.each([
   ['mass', '7e1', 'not-a-number'],
   ['lever', '1.234,5', 'not-a-number'],
   ['lever', 'NaN', 'not-a-number'],
+  ['year', '1988', undefined],
+  ['year', '88', 'year-range'],
+  ['year', '1988.5', 'year-range'],
+  ['year', 'May 1988', 'not-a-number'],
 ] as const)('%s of "%s" is answered by %s', (field, text, expected) => {
   const form = fields({ [field]: text });
   expect(form.ok ? undefined : form.problems).toEqual(expected === undefined ? undefined : { [field]: expected });

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { noHistory } from '../../../apps/dashboard/src/journey/history.ts';
 import {
   currentStep,
   firstSide,
@@ -38,6 +39,7 @@ test('for every answer about soreness the order of the steps is the same, and ea
       const second = otherSide(first);
       expect(stepsOf(visit).map(({ id, side }) => [id, side])).toEqual([
         ['soreness', null],
+        ['history', null],
         ['safety', null],
         ['test-first', first],
         ['ending-first', first],
@@ -70,7 +72,8 @@ test('the current step is the first that is not done', () => {
   const states: [Visit, string][] = [
     [madeVisit(), 'soreness'],
     [withSore('no', null), 'soreness'],
-    [withSore('no', 'no'), 'safety'],
+    [withSore('no', 'no'), 'history'],
+    [{ ...withSore('no', 'no'), history: noHistory }, 'safety'],
     [begun, 'test-first'],
     [{ ...begun, sets: [{ ...first, stoppedAt: null, end: null }] }, 'test-first'],
     [{ ...begun, sets: [{ ...first, end: null }] }, 'ending-first'],
@@ -90,7 +93,7 @@ test('steps have ids of their own', () => {
   expect(new Set(ids).size).toBe(ids.length);
 });
 
-test('soreness and the safety list may be answered anew until a set counts, the other steps never', () => {
+test('soreness and the safety list may be answered anew until a set counts, what came before while no set runs, the others never', () => {
   const safety = { listVersion: '1', seenWhole: true, ticked: [], overridden: [], at: '2026-03-01T09:26:00.000+01:00' };
   const sameDay = '2026-03-01T23:59:00.000+01:00';
   const answered: Visit = { ...withSore('no', 'no'), safety };
@@ -100,12 +103,18 @@ test('soreness and the safety list may be answered anew until a set counts, the 
       .map(({ id }) => id);
   expect(open(madeVisit())).toEqual([]);
   expect(open(withSore('no', 'no'))).toEqual(['soreness']);
-  expect(open(answered)).toEqual(['soreness', 'safety']);
-  expect(open({ ...answered, sets: [madeSet('left', null, { setAside: true })] })).toEqual(['soreness', 'safety']);
+  expect(open(answered)).toEqual(['soreness', 'history', 'safety']);
+  expect(open({ ...answered, sets: [madeSet('left', null, { setAside: true })] })).toEqual([
+    'soreness',
+    'history',
+    'safety',
+  ]);
   const begun = { ...answered, sets: [madeSet('left', null)] };
-  expect(open(begun)).toEqual([]);
+  expect(open(begun)).toEqual(['history']);
+  expect(open({ ...begun, sets: [madeSet('left', null, { end: null })] })).toEqual([]);
+  expect(open({ ...begun, closed: true })).toEqual([]);
   // the second leg on another day: the list is asked again, unless the visit is closed
   const nextDay = '2026-03-02T08:00:00.000+01:00';
-  expect(open(begun, nextDay)).toEqual(['safety']);
+  expect(open(begun, nextDay)).toEqual(['history', 'safety']);
   expect(open({ ...begun, closed: true }, nextDay)).toEqual([]);
 });

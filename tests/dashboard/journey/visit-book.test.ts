@@ -1,6 +1,7 @@
 import { SAFETY_LIST_VERSION } from '@surae/shared';
 import { MemoryStore } from '@surae/storage';
 import { describe, expect, test } from 'vitest';
+import { noHistory } from '../../../apps/dashboard/src/journey/history.ts';
 import { currentStep, stepsOf } from '../../../apps/dashboard/src/journey/steps.ts';
 import type { SetChoice, SetEnd } from '../../../apps/dashboard/src/journey/visit.ts';
 import { SafetyLockError, VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
@@ -72,7 +73,8 @@ describe('visits', () => {
 
 /** The events of a whole visit, each with the step that follows it; ids of sets are filled in while it goes. */
 const journey: readonly (readonly [(sets: readonly string[]) => VisitEvent, string])[] = [
-  [() => ({ kind: 'visit-sore', sore: { left: 'insertion', right: 'no' } }), 'safety'],
+  [() => ({ kind: 'visit-sore', sore: { left: 'insertion', right: 'no' } }), 'history'],
+  [() => ({ kind: 'visit-history', history: noHistory }), 'safety'],
   [() => ({ kind: 'visit-safety', safety: clear }), 'test-first'],
   [() => ({ kind: 'visit-first', first: 'left' }), 'test-first'],
   [() => ({ kind: 'set-begun', choice: choice('left'), bytesId: 'b1' }), 'test-first'],
@@ -172,4 +174,24 @@ describe('the last gate before a set', () => {
     const live: VisitEvent = { kind: 'set-begun', choice: choice('left', 'live'), bytesId: 'b' };
     await expect(book.record('nowhere', live)).rejects.toMatchObject({ why: ['not-asked'] });
   });
+});
+
+test('visits before one are those of the same person that were begun earlier, the oldest first', async () => {
+  const store = new MemoryStore();
+  const times = ['2026-03-02', '2026-01-05', '2026-04-01', '2026-02-02'];
+  let now = times[0];
+  const book = new VisitBook(store, { isoNow: () => `${now}T09:00:00.000+01:00` }, 'test');
+  const { id: personId } = await book.addPerson({ name: 'A', bodyMassKg: null, heelLeverM: null, demo: false });
+  const other = await book.addPerson({ name: 'B', bodyMassKg: null, heelLeverM: null, demo: false });
+  const ids: string[] = [];
+  for (const time of times) {
+    now = time;
+    ids.push(await book.beginVisit(personId));
+    await book.beginVisit(other.id);
+  }
+  const visit = (await book.visit(ids[0]))!;
+  expect((await book.visitsBefore(visit)).map(({ begunAt }) => begunAt.slice(0, 10))).toEqual([
+    '2026-01-05',
+    '2026-02-02',
+  ]);
 });

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { noHistory } from '../../../apps/dashboard/src/journey/history.ts';
 import type { Visit } from '../../../apps/dashboard/src/journey/visit.ts';
 import { pairCircumstances } from '../../../apps/dashboard/src/result/pair-circumstances.ts';
 import { madeSet, madeVisit } from '../../support/made-visit.ts';
@@ -8,7 +9,7 @@ const left = madeSet('left', null, { begunAt: '2026-03-01T09:34:00.000+01:00' })
 
 function answered(ticked: readonly string[], seenWhole = true): Visit {
   const safety = { listVersion: '1', seenWhole, ticked, overridden: [], at: '2026-03-01T09:26:00.000+01:00' };
-  return { ...madeVisit(right, left), safety };
+  return { ...madeVisit(right, left), safety, history: { ...noHistory, about: [] } };
 }
 
 test('nothing told is nothing known', () => {
@@ -53,4 +54,9 @@ test('signs of a nerve are there when ticked, absent only when the whole list wa
   expect(pairCircumstances({ ...answered([]), earlierSafety: [before] }).nerveSigns).toBe(true);
   expect(pairCircumstances(answered([], false)).nerveSigns).toBeNull();
   expect(pairCircumstances(madeVisit(right, left)).nerveSigns).toBeNull();
+  // the list asks about weakness that grows; one that stays is asked for by itself
+  expect(pairCircumstances({ ...answered([]), history: noHistory }).nerveSigns).toBeNull();
+  expect(pairCircumstances({ ...answered([]), history: { ...noHistory, about: ['nerve-weakness'] } }).nerveSigns).toBe(
+    true,
+  );
 });

@@ -44,3 +44,10 @@ test('a value whose source was not read as a whole serves as context only', () =
   const context = REFERENCE_TABLES.filter((entry) => entry.mark === 'from-memory');
   expect(context.map((entry) => [entry.id, entry.protocols])).toEqual([['reference.lunsford.repetitions', []]]);
 });
+
+test('25 repetitions, often quoted as a lower limit, lie near the middle of the sample they come from', () => {
+  const { value, spread } = REFERENCE_TABLES.find(({ id }) => id === 'reference.lunsford.repetitions')!;
+  // 27.9 and 11.1: a quarter of a standard deviation below the mean, where a lower limit would be 6.1
+  expect(((25 - value) / spread!).toFixed(2)).toBe('-0.26');
+  expect((value - 1.96 * spread!).toFixed(1)).toBe('6.1');
+});

@@ -5,6 +5,9 @@ export interface PersonFields {
   readonly name: string;
   readonly mass: string;
   readonly lever: string;
+  /** of birth */
+  readonly year: string;
+  readonly sex: 'women' | 'men' | null;
 }
 
 /** Why a field is not taken. */
@@ -15,7 +18,9 @@ export type FieldProblem =
   /** outside 25 to 250 kg: perhaps typed in pounds */
   | 'mass-range'
   /** outside 10 to 30 cm: perhaps typed in millimetres */
-  | 'lever-range';
+  | 'lever-range'
+  /** no year with four digits that somebody could be born in */
+  | 'year-range';
 
 /** What the fields hold, or what is wrong with which of them. */
 export type PersonForm =
@@ -25,6 +30,7 @@ export type PersonForm =
 /** Limits within which a value is taken for one of an adult leg on a scale in these units. Common practice, no source. */
 export const massRangeKg = { least: 25, most: 250 } as const;
 export const leverRangeCm = { least: 10, most: 30 } as const;
+export const yearRange = { least: 1900, most: 2100 } as const;
 
 /** A number as people type it, with a point or a comma; null for an empty field, undefined for anything else. */
 export function typedNumber(text: string): number | null | undefined {
@@ -44,20 +50,23 @@ function problemOf(
 }
 
 /** The person that the fields tell of; an empty field is not measured and never assumed. */
-export function personFrom({ name, mass, lever }: PersonFields): PersonForm {
+export function personFrom({ name, mass, lever, year, sex }: PersonFields): PersonForm {
   const bodyMassKg = typedNumber(mass);
   const leverCm = typedNumber(lever);
+  const birthYear = typedNumber(year);
   const problems = {
     name: name.trim() === '' ? ('name-missing' as const) : undefined,
     mass: problemOf(bodyMassKg, massRangeKg, 'mass-range'),
     lever: problemOf(leverCm, leverRangeCm, 'lever-range'),
+    year:
+      problemOf(birthYear, yearRange, 'year-range') ?? (Number.isInteger(birthYear ?? 0) ? undefined : 'year-range'),
   };
   const found = Object.entries(problems).filter(([, problem]) => problem !== undefined);
-  if (bodyMassKg === undefined || leverCm === undefined || found.length > 0) {
+  if (bodyMassKg === undefined || leverCm === undefined || birthYear === undefined || found.length > 0) {
     return { ok: false, problems: Object.fromEntries(found) };
   }
   const heelLeverM = leverCm === null ? null : leverCm / 100;
-  return { ok: true, person: { name: name.trim(), bodyMassKg, heelLeverM, demo: false } };
+  return { ok: true, person: { name: name.trim(), bodyMassKg, heelLeverM, sex, birthYear, demo: false } };
 }
 
 /** A body mass as stones and pounds, for somebody who thinks in them: 1 lb is 0.45359237 kg, 14 lb a stone. */

@@ -7,6 +7,9 @@ export interface Person {
   /** null is not measured: heights and work are then withheld */
   readonly bodyMassKg: number | null;
   readonly heelLeverM: number | null;
+  /** for groups of reference; absent or null was not asked */
+  readonly sex?: 'women' | 'men' | null;
+  readonly birthYear?: number | null;
   /** one of the invented people of the demo */
   readonly demo: boolean;
 }
@@ -16,4 +19,14 @@ export const personSchema = 1;
 /** The person that a document tells of. */
 export function personOf(document: StoredDocument): Person {
   return { id: document.id, ...(document.body as unknown as Omit<Person, 'id'>) };
+}
+
+/**
+ * The age that is reached in the year of a written time, from the year of birth; somebody who may still be 17 counts as 17.
+ * Null where either is not known [a].
+ */
+export function ageReached(birthYear: number | null, iso: string): number | null {
+  const age = Number(iso.slice(0, 4)) - (birthYear ?? Number.NaN);
+  if (!Number.isFinite(age) || age < 0) return null;
+  return age === 18 ? 17 : age;
 }

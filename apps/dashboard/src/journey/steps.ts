@@ -16,6 +16,7 @@ export interface Step {
 
 export type StepPage =
   | 'soreness'
+  | 'history'
   | 'safety'
   | 'test'
   | 'ending'
@@ -95,6 +96,13 @@ export function stepsOf(visit: Visit): Step[] {
       side: null,
       isDone: ({ sore }) => sore.left !== null && sore.right !== null,
     },
+    {
+      id: 'history',
+      page: 'history',
+      side: null,
+      // never in the way of a visit that went on without it: a set was begun, or an earlier version asked for none
+      isDone: ({ history, safety, sets }) => history !== undefined || safety !== null || sets.length > 0,
+    },
     { id: 'safety', page: 'safety', side: null, isDone: ({ safety }) => safety !== null },
     ...testsOf(visit).flatMap((test) => stepsOfTest(visit, test)),
     { id: 'result', page: 'result', side: null, isDone: ({ closed }) => closed },
@@ -107,11 +115,18 @@ export function currentStep(visit: Visit): Step {
   return steps.find((step) => !step.isDone(visit)) ?? steps[steps.length - 1]!;
 }
 
+/** A set was begun and its end was not told yet. */
+function isInSet({ sets, pulls = [] }: Visit): boolean {
+  return [...sets, ...pulls].some(({ setAside, end }) => !setAside && end === null);
+}
+
 /**
  * Whether an answer may still be given anew: only before the first set, for what follows stands on it. The safety list is
  * gone through again on another day, as long as the visit is open.
  */
 export function mayAnswerAnew(visit: Visit, step: Step, nowIso: string): boolean {
+  // facts about a person and no judgement of a set: they may be told until the visit is closed, but not while a set runs
+  if (step.page === 'history') return step.isDone(visit) && !visit.closed && !isInSet(visit);
   const asked = step.page === 'soreness' || step.page === 'safety';
   if (!asked || !step.isDone(visit)) return false;
   if (!isBegun(visit, 'heel-raise') && !isBegun(visit, 'isometric')) return true;

@@ -67,6 +67,13 @@ export class VisitBook extends EventTarget {
     return visits.filter((visit) => visit !== undefined).reverse();
   }
 
+  /** Visits of the same person that were begun before this one, the oldest first. */
+  async visitsBefore({ id, personId, begunAt }: Visit): Promise<Visit[]> {
+    const begun = Date.parse(begunAt);
+    const others = (await this.visitsOf(personId)).filter((one) => one.id !== id && Date.parse(one.begunAt) < begun);
+    return others.sort((a, b) => Date.parse(a.begunAt) - Date.parse(b.begunAt));
+  }
+
   /** Adds an event to a visit; gives the id of its document. Refuses a set that the safety list keeps from beginning. */
   async record(visitId: string, event: VisitEvent): Promise<string> {
     await this.refuseLocked(visitId, event);

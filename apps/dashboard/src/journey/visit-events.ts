@@ -3,11 +3,22 @@ import type { StoredDocument } from '@surae/storage';
 import { afterPull, type PullEvent, pullEventKinds } from './pull-events.ts';
 import type { TestKind } from './test-kind.ts';
 import { afterChoice, isBegun } from './tests-of-visit.ts';
-import type { FaultMark, SafetyAnswer, SetChoice, SetEnd, SetNote, SoreSides, Visit, VisitSet } from './visit.ts';
+import type {
+  FaultMark,
+  SafetyAnswer,
+  SetChoice,
+  SetEnd,
+  SetNote,
+  SoreSides,
+  Visit,
+  VisitHistory,
+  VisitSet,
+} from './visit.ts';
 
 /** What can happen in a visit. Each is stored as a document about the visit; nothing stored is ever changed. */
 export type VisitEvent =
   | { readonly kind: 'visit-sore'; readonly sore: SoreSides }
+  | { readonly kind: 'visit-history'; readonly history: VisitHistory }
   | { readonly kind: 'visit-safety'; readonly safety: Omit<SafetyAnswer, 'at'> }
   | { readonly kind: 'visit-first'; readonly first: Side }
   | { readonly kind: 'visit-test'; readonly test: TestKind }
@@ -34,6 +45,7 @@ export type VisitEventKind = VisitEvent['kind'];
 /** The kinds of documents that a visit is made of. */
 export const visitEventKinds = [
   'visit-sore',
+  'visit-history',
   'visit-safety',
   'visit-first',
   'visit-test',
@@ -71,6 +83,8 @@ function after(visit: Visit, event: VisitEvent, document: StoredDocument): Visit
   switch (event.kind) {
     case 'visit-sore':
       return { ...visit, sore: event.sore };
+    case 'visit-history':
+      return { ...visit, history: event.history };
     case 'visit-safety':
       return { ...keptSafety(visit), safety: { ...noAnswer, ...event.safety, at: document.at } };
     case 'visit-first':

@@ -1,4 +1,4 @@
-import type { Report, Side } from '@surae/analysis';
+import type { IrritabilityAnswers, Report, Side } from '@surae/analysis';
 import type { CriterionId, EndReason } from '@surae/shared';
 import type { PullSet } from './pull-set.ts';
 import type { TestKind } from './test-kind.ts';
@@ -52,6 +52,8 @@ export interface SetEnd {
   readonly reason: EndReason;
   readonly painPeak: number | null;
   readonly exertion: number | null;
+  /** the pain was sharp or tearing; absent or null was not asked */
+  readonly painSharp?: boolean | null;
 }
 
 /** One set of a visit. It exists from the moment its recording begins. */
@@ -77,12 +79,55 @@ export interface VisitSet {
   readonly setAsideWhy: string | null;
 }
 
+/** When the latest surgery, rupture, fracture, or tear of a nerve or the calf of a leg was. */
+export type InjuryTime = 'none' | 'within-a-year' | 'over-a-year' | 'when-unknown';
+
+/** What about a person bears on what a result may be held beside. */
+export type AboutPerson =
+  | 'pregnant'
+  | 'amputation'
+  | 'nerve-condition'
+  | 'nerve-weakness'
+  | 'one-sided-sport'
+  | 'leg-length-raise';
+
+/** How irritable a sore tendon is, as far as it was told; null was not asked. */
+export interface IrritabilityTold {
+  readonly provokedBy: IrritabilityAnswers['provokedBy'];
+  /** at the provoking load, 0 to 10 */
+  readonly peakPain: number | null;
+  readonly settles: 'under-12-hours' | 'by-next-morning' | 'over-24-hours' | null;
+  readonly stiffness: 'under-10-minutes' | '10-to-30-minutes' | 'over-30-minutes' | null;
+  readonly restPain: IrritabilityAnswers['restPain'];
+  readonly trend: IrritabilityAnswers['trend'];
+  readonly flare: 'yes' | 'no' | null;
+  /** before the test, 0 to 10 */
+  readonly painNow: number | null;
+}
+
+/** What was told of a leg before the test; null was not asked. */
+export interface LegHistory {
+  readonly injury: InjuryTime | null;
+  /** a clinician confirms that the leg may be compared with in spite of an old injury */
+  readonly confirmed: boolean | null;
+  readonly irritability: IrritabilityTold;
+}
+
+/** What was told before the test, beyond where it is sore. */
+export interface VisitHistory {
+  readonly legs: Readonly<Record<Side, LegHistory>>;
+  /** what holds of the person; null was not asked */
+  readonly about: readonly AboutPerson[] | null;
+}
+
 /** A visit as far as it has come. */
 export interface Visit {
   readonly id: string;
   readonly personId: string;
   readonly begunAt: string;
   readonly sore: SoreSides;
+  /** absent where it was not asked: visits before the question hold none */
+  readonly history?: VisitHistory;
   readonly safety: SafetyAnswer | null;
   /** answers before the newest on which a set was begun; absent where there is none */
   readonly earlierSafety?: readonly SafetyAnswer[];

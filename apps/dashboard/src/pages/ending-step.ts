@@ -15,6 +15,7 @@ import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 
 const redoReasons = Object.entries(REDO_REASONS).map(([value, { text }]) => ({ value, text }));
+const sharpness = (['yes', 'no'] as const).map((value) => ({ value, text: ENDING_WORDS[`sharp-${value}`].text }));
 
 /** How a set ended: why, how sore, how hard. Then it is accepted, or set aside and done again. */
 @customElement('ending-step')
@@ -56,6 +57,7 @@ export class EndingStep extends LitElement {
   @state() private reason: EndReason | null = null;
   @state() private painPeak: number | null = null;
   @state() private exertion: number | null = null;
+  @state() private painSharp: boolean | null = null;
   @state() private again = false;
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -124,8 +126,21 @@ export class EndingStep extends LitElement {
         @scale-chosen=${(event: ScaleChosen) => (this.painPeak = event.detail)}
       ></number-scale>
       <p class="quiet note">${ENDING_WORDS['pain-where'].text}</p>
+      ${this.sharp()}
       <p class="voice" aria-live="polite">${over ? fill(ENDING_WORDS['pain-over'], { limit }) : ''}</p>
     </div>`;
+  }
+
+  private sharp(): TemplateResult | null {
+    if (this.painPeak === null || this.painPeak === 0) return null;
+    return html`<chip-choice
+      legend=${ENDING_WORDS.sharp.text}
+      open=${ENDING_WORDS['not-asked'].text}
+      .chips=${sharpness}
+      .value=${this.painSharp === null ? null : this.painSharp ? 'yes' : 'no'}
+      @chip-chosen=${(event: ChipChosen<string | null>) =>
+        (this.painSharp = event.detail === null ? null : event.detail === 'yes')}
+    ></chip-choice>`;
   }
 
   /** What the reason means for the result, and for the person. */
@@ -154,7 +169,9 @@ export class EndingStep extends LitElement {
   private accept({ id }: VisitSet): void {
     if (this.reason === null) return;
     const { reason, painPeak, exertion } = this;
-    this.dispatchEvent(visitEvent({ kind: 'set-end', setId: id, end: { reason, painPeak, exertion } }));
+    // where there was no pain it was not sharp either, and nobody is asked
+    const painSharp = painPeak === 0 ? false : this.painSharp;
+    this.dispatchEvent(visitEvent({ kind: 'set-end', setId: id, end: { reason, painPeak, exertion, painSharp } }));
   }
 
   private setAside({ id }: VisitSet, why: string): void {

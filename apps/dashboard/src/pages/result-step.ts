@@ -1,20 +1,25 @@
 import { consume } from '@lit/context';
 import type { Side } from '@surae/analysis';
-import { COMPARE_SENTENCES, RESULT_WORDS, SCOPE_SENTENCES, SUMMARY_WORDS } from '@surae/shared';
+import { COMPARISON_RULES, RESULT_WORDS, SCOPE_SENTENCES, SUMMARY_WORDS, TEST_CHOICE_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { type Assessor, assessorContext, storeContext } from '../contexts/capabilities.ts';
 import type { Person } from '../journey/person.ts';
+import { pullSetOf } from '../journey/pull-events.ts';
+import { openTest, testsOf } from '../journey/tests-of-visit.ts';
 import type { Visit, VisitSet } from '../journey/visit.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
 import { setOf } from '../journey/visit-events.ts';
+import '../parts/comparison-list.ts';
+import '../parts/pull-result.ts';
 import '../parts/two-legs-axis.ts';
+import { pullCautions } from '../result/pull-sentences.ts';
+import './pull-detail.ts';
 import { AssessmentError, assessSet, setsToAssess } from '../result/assessment.ts';
 import { cautions, legName } from '../result/cautions.ts';
-import { countDifference } from '../result/count-difference.ts';
+import { comparisonsOf } from '../result/comparisons.ts';
 import { liveDifference } from '../result/live-difference.ts';
-import { noRatio } from '../result/no-ratio.ts';
 import { setResult } from '../result/set-result.ts';
 import { attemptedSentence, summarySentence } from '../result/summary-sentence.ts';
 import { twoLegFigures } from '../result/two-legs.ts';
@@ -88,6 +93,8 @@ export class ResultStep extends LitElement {
 
   @property({ attribute: false }) visit!: Visit;
   @property({ attribute: false }) person!: Person;
+  /** visits of this person before this one, the oldest first */
+  @property({ attribute: false }) earlier: readonly Visit[] = [];
   @consume({ context: storeContext }) @state() private store!: RecordStore;
   @consume({ context: assessorContext }) @state() private assessor!: Assessor;
   /** by set: being assessed, or why it could not be */
@@ -117,22 +124,42 @@ export class ResultStep extends LitElement {
   override render(): TemplateResult {
     const { visit } = this;
     const sets = sides.flatMap((side) => setOf(visit, side) ?? []);
+    const tests = testsOf(visit);
     return html`
       <h1 tabindex="-1">${RESULT_WORDS.title.text}</h1>
+      ${tests.map((test) =>
+        test === 'heel-raise'
+          ? this.raises(sets)
+          : html`<pull-result .visit=${visit} .person=${this.person}></pull-result>`,
+      )}
+      ${this.cautions()} ${tests.map((test) => (test === 'heel-raise' ? this.details(sets) : this.pullDetails()))}
+      ${this.end(sets)}
+    `;
+  }
+
+  private raises(sets: readonly VisitSet[]): TemplateResult {
+    const { visit } = this;
+    return html`
       <p class="sentence">${summarySentence(visit)}</p>
       <div class="progress" role="status">${sets.map((set) => this.progress(set))}</div>
-      ${this.explained(sets)}
       <div class="axes">
         ${twoLegFigures(visit).map((figures) => html`<two-legs-axis .figures=${figures}></two-legs-axis>`)}
       </div>
-      ${this.cautions()} ${this.noRatio()}
-      ${sets
-        .filter(({ stoppedAt }) => stoppedAt !== null)
-        .map(
-          (set) => html`<set-detail .set=${set} .visit=${visit} .heelLeverM=${this.person.heelLeverM}></set-detail>`,
-        )}
-      ${this.end(sets)}
+      ${this.compared(sets)} ${this.explained(sets)}
     `;
+  }
+
+  private details(sets: readonly VisitSet[]): TemplateResult[] {
+    return sets
+      .filter(({ stoppedAt }) => stoppedAt !== null)
+      .map(
+        (set) => html`<set-detail .set=${set} .visit=${this.visit} .heelLeverM=${this.person.heelLeverM}></set-detail>`,
+      );
+  }
+
+  private pullDetails(): TemplateResult[] {
+    const sets = sides.flatMap((side) => pullSetOf(this.visit, side) ?? []);
+    return sets.map((set) => html`<pull-detail .set=${set} .visit=${this.visit}></pull-detail>`);
   }
 
   private progress(set: VisitSet): TemplateResult | typeof nothing {
@@ -149,16 +176,19 @@ export class ResultStep extends LitElement {
     const lines = [
       ...sets.flatMap(({ choice, report }) => (report && attemptedSentence(choice.side, report)) ?? []),
       ...sets.flatMap((set) => liveDifference(set).join(' ') || []),
-      ...countDifference(this.visit),
     ];
-    return html`${lines.map((line) => html`<p>${line}</p>`)}`;
+    if (lines.length === 0) return html``;
+    return html`<section>
+      <h2>${RESULT_WORDS.counted.text}</h2>
+      ${lines.map((line) => html`<p>${line}</p>`)}
+    </section>`;
   }
 
   private cautions(): TemplateResult {
     return html`<section>
       <h2>${RESULT_WORDS.cautions.text}</h2>
       <ul>
-        ${cautions(this.visit).map(
+        ${[...cautions(this.visit), ...pullCautions(this.visit, COMPARISON_RULES.restLeast.value)].map(
           ({ side, text }) =>
             html`<li>
               ${side === null ? nothing : html`<span class="side" data-side=${side}>${legName(side)}</span>: `}${text}
@@ -169,15 +199,12 @@ export class ResultStep extends LitElement {
     </section>`;
   }
 
-  private noRatio(): TemplateResult | typeof nothing {
-    const reasons = noRatio(this.visit);
-    if (reasons.length === 0) return nothing;
-    return html`<section>
-      <h2>${COMPARE_SENTENCES['no-ratio'].text}</h2>
-      <ul>
-        ${reasons.map((reason) => html`<li>${reason}</li>`)}
-      </ul>
-    </section>`;
+  /** What is known of both legs, once nothing is left to be assessed. */
+  private compared(sets: readonly VisitSet[]): TemplateResult | typeof nothing {
+    const running = sets.some((set) => set.report === null && this.running.get(set.id) === 'running');
+    if (running || sets.every(({ report }) => report === null)) return nothing;
+    const comparisons = comparisonsOf(this.visit, this.person, this.earlier);
+    return html`<comparison-list .comparisons=${comparisons}></comparison-list>`;
   }
 
   private end(sets: readonly VisitSet[]): TemplateResult {
@@ -189,7 +216,16 @@ export class ResultStep extends LitElement {
       <button class="main" type="button" ?disabled=${waiting} @click=${() => this.close()}>
         ${RESULT_WORDS.close.text}
       </button>
+      ${this.anotherTest()}
     </div>`;
+  }
+
+  private anotherTest(): TemplateResult | typeof nothing {
+    const test = openTest(this.visit);
+    if (test === null) return nothing;
+    return html`<button type="button" @click=${() => this.dispatchEvent(visitEvent({ kind: 'visit-test', test }))}>
+      ${TEST_CHOICE_WORDS[`add-${test}`].text}
+    </button>`;
   }
 
   private close(): void {

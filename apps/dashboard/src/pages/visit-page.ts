@@ -19,6 +19,7 @@ import { base } from '../styles/base.ts';
 import './ending-step.ts';
 import './pull-ending-step.ts';
 import './pull-rest-step.ts';
+import './history-step.ts';
 import './rest-step.ts';
 import './safety-step.ts';
 import './soreness-step.ts';
@@ -54,6 +55,8 @@ export class VisitPage extends LitElement {
   @consume({ context: bookContext }) @state() private book!: VisitBook;
   @state() private visit: Visit | undefined | null;
   @state() private person: Person | undefined;
+  /** visits of this person before this one, the oldest first */
+  @state() private earlier: readonly Visit[] = [];
   /** a step that is answered anew, though it is done */
   @state() private anew: Step['id'] | undefined;
   @state() private notKept = false;
@@ -91,6 +94,7 @@ export class VisitPage extends LitElement {
   private async load(): Promise<void> {
     const visit = await this.book.visit(this.visitId);
     this.person = visit && (await this.book.person(visit.personId));
+    if (visit !== undefined && this.visit?.id !== visit.id) this.earlier = await this.book.visitsBefore(visit);
     this.visit = visit ?? null;
   }
 
@@ -152,6 +156,8 @@ export class VisitPage extends LitElement {
     switch (page) {
       case 'soreness':
         return html`<soreness-step .visit=${visit}></soreness-step>`;
+      case 'history':
+        return html`<history-step .visit=${visit} .earlier=${this.earlier}></history-step>`;
       case 'safety':
         return html`<safety-step .visit=${visit}></safety-step>`;
       case 'ending':
@@ -167,7 +173,7 @@ export class VisitPage extends LitElement {
       case 'pull-rest':
         return html`<pull-rest-step .visit=${visit} .person=${person} .side=${side}></pull-rest-step>`;
       case 'result':
-        return html`<result-step .visit=${visit} .person=${person}></result-step>`;
+        return html`<result-step .visit=${visit} .person=${person} .earlier=${this.earlier}></result-step>`;
     }
   }
 

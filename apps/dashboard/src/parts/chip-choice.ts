@@ -10,7 +10,7 @@ export interface Chip {
 }
 
 /** What was chosen. */
-export type ChipChosen = CustomEvent<string>;
+export type ChipChosen<Value extends string | null = string> = CustomEvent<Value>;
 
 /** One choice among a few, as big targets; arrows move it as in a group of radio buttons. Tells `chip-chosen`. */
 @customElement('chip-choice')
@@ -26,23 +26,35 @@ export class ChipChoice extends LitElement {
       button {
         text-align: start;
       }
+      .open {
+        border-style: dashed;
+      }
+      .open[aria-checked='true'] {
+        background: transparent;
+        border: 3px double var(--ink);
+        color: inherit;
+      }
     `,
   ];
 
   @property() legend = '';
   @property({ attribute: false }) chips: readonly Chip[] = [];
   @property({ attribute: false }) value: string | null = null;
+  /** words of a last chip that takes the choice back to none; empty for none */
+  @property() open = '';
 
   override render(): TemplateResult {
-    const at = this.chips.findIndex(({ value }) => value === this.value);
+    const all = this.all();
+    const at = all.findIndex(({ value }) => value === this.value);
     return html`
       <p class="legend" id="legend">${this.legend}</p>
       <div class="choices" role="radiogroup" aria-labelledby="legend" @keydown=${this.rove}>
-        ${this.chips.map(
+        ${all.map(
           ({ value, text }, place) =>
             html`<button
               type="button"
               role="radio"
+              class=${value === null ? 'open' : ''}
               aria-checked=${value === this.value}
               tabindex=${place === Math.max(at, 0) ? 0 : -1}
               @click=${() => this.choose(value)}
@@ -54,7 +66,11 @@ export class ChipChoice extends LitElement {
     `;
   }
 
-  private choose(value: string): void {
+  private all(): readonly { readonly value: string | null; readonly text: string }[] {
+    return this.open === '' ? this.chips : [...this.chips, { value: null, text: this.open }];
+  }
+
+  private choose(value: string | null): void {
     this.value = value;
     this.dispatchEvent(new CustomEvent('chip-chosen', { detail: value }));
   }
@@ -65,7 +81,7 @@ export class ChipChoice extends LitElement {
     const to = roved(event.key, at, buttons.length);
     if (to === undefined) return;
     event.preventDefault();
-    this.choose(this.chips[to]!.value);
+    this.choose(this.all()[to]!.value);
     buttons[to]!.focus();
   };
 }

@@ -10,12 +10,15 @@ import {
   typedNumber,
 } from '../journey/person-form.ts';
 import { base } from '../styles/base.ts';
+import type { ChipChosen } from './chip-choice.ts';
+import './chip-choice.ts';
 import { fill } from '../words/fill.ts';
 
 /** A person who is to be kept. */
 export type PersonGiven = CustomEvent<Omit<Person, 'id'>>;
 
-const empty: PersonFields = { name: '', mass: '', lever: '' };
+const empty: PersonFields = { name: '', mass: '', lever: '', year: '', sex: null };
+const sexes = (['women', 'men'] as const).map((value) => ({ value, text: START_WORDS[value].text }));
 
 /** The few things that are asked of a person. Tells `person-given`. */
 @customElement('person-form')
@@ -65,12 +68,21 @@ export class PersonFormElement extends LitElement {
       ${this.field('name', START_WORDS.name.text, '', problems.name)}
       ${this.field('mass', START_WORDS['mass-field'].text, this.imperial(), problems.mass)}
       ${this.field('lever', START_WORDS['lever-field'].text, START_WORDS['lever-help'].text, problems.lever)}
+      ${this.field('year', START_WORDS['year-field'].text, START_WORDS['year-help'].text, problems.year)}
+      <chip-choice
+        legend=${START_WORDS.sex.text}
+        open=${START_WORDS['not-asked'].text}
+        .chips=${sexes}
+        .value=${this.fields.sex}
+        @chip-chosen=${(event: ChipChosen<PersonFields['sex']>) =>
+          (this.fields = { ...this.fields, sex: event.detail })}
+      ></chip-choice>
       <button class="main" type="submit">${START_WORDS.keep.text}</button>
     </form>`;
   }
 
   private field(
-    name: keyof PersonFields,
+    name: Exclude<keyof PersonFields, 'sex'>,
     label: string,
     help: string,
     problem: FieldProblem | undefined,
@@ -80,7 +92,7 @@ export class PersonFormElement extends LitElement {
       <input
         id=${name}
         autocomplete="off"
-        inputmode=${name === 'name' ? nothing : 'decimal'}
+        inputmode=${name === 'name' ? nothing : name === 'year' ? 'numeric' : 'decimal'}
         aria-describedby="${name}-help"
         aria-invalid=${problem === undefined ? nothing : 'true'}
         .value=${this.fields[name]}
@@ -98,7 +110,7 @@ export class PersonFormElement extends LitElement {
     return mass == null ? '' : fill(START_WORDS['mass-imperial'], { mass, ...stonesAndPounds(mass) });
   }
 
-  private type(name: keyof PersonFields, event: InputEvent): void {
+  private type(name: Exclude<keyof PersonFields, 'sex'>, event: InputEvent): void {
     this.fields = { ...this.fields, [name]: (event.target as HTMLInputElement).value };
   }
 
@@ -107,7 +119,7 @@ export class PersonFormElement extends LitElement {
     this.sent = true;
     const form = personFrom(this.fields);
     if (!form.ok) {
-      const first = (['name', 'mass', 'lever'] as const).find((name) => form.problems[name] !== undefined);
+      const first = (['name', 'mass', 'lever', 'year'] as const).find((name) => form.problems[name] !== undefined);
       this.renderRoot.querySelector<HTMLInputElement>(`#${first}`)?.focus();
       return;
     }

@@ -1,6 +1,6 @@
 import { consume } from '@lit/context';
 import type { Side } from '@surae/analysis';
-import { AXIS_WORDS, COMPARISON_RULES, PULL_RESULT_WORDS, RESULT_WORDS, SUMMARY_WORDS } from '@surae/shared';
+import { AXIS_WORDS, PULL_RESULT_WORDS, RESULT_WORDS, SUMMARY_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -10,12 +10,11 @@ import { pullSetOf } from '../journey/pull-events.ts';
 import type { PullSet } from '../journey/pull-set.ts';
 import type { Visit } from '../journey/visit.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
-import '../pages/pull-detail.ts';
 import { AssessmentError } from '../result/assessment.ts';
 import { assessPullSet, pullsToAssess } from '../result/pull-assessment.ts';
 import { pullFigures } from '../result/pull-figures.ts';
 import { pullResult } from '../result/pull-kept.ts';
-import { pullCautions, pullSentence } from '../result/pull-sentences.ts';
+import { pullSentence } from '../result/pull-sentences.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import './trial-marks.ts';
@@ -55,14 +54,6 @@ export class PullResult extends LitElement {
       h2,
       h3 {
         font-size: var(--size-2);
-      }
-      ul {
-        margin: 0;
-        padding-inline-start: 1.2em;
-      }
-      li {
-        margin-block-end: var(--gap-2);
-        max-inline-size: var(--line);
       }
     `,
   ];
@@ -110,8 +101,7 @@ export class PullResult extends LitElement {
       <div class="axes">
         ${pullFigures(visit).map((figures) => html`<two-legs-axis .figures=${figures}></two-legs-axis>`)}
       </div>
-      ${this.trials(sets)} ${this.cautions()}
-      ${sets.map((set) => html`<pull-detail .set=${set} .visit=${visit}></pull-detail>`)}
+      ${this.trials(sets)}
     `;
   }
 
@@ -139,22 +129,6 @@ export class PullResult extends LitElement {
             </div>`,
         )}
       </div>
-    </section>`;
-  }
-
-  private cautions(): TemplateResult | typeof nothing {
-    const cautions = pullCautions(this.visit, COMPARISON_RULES.restLeast.value);
-    if (cautions.length === 0) return nothing;
-    return html`<section>
-      <h3>${RESULT_WORDS.cautions.text}</h3>
-      <ul>
-        ${cautions.map(
-          ({ side, text }) =>
-            html`<li>
-              ${side === null ? nothing : html`<span class="side" data-side=${side}>${AXIS_WORDS[side].text}</span>: `}${text}
-            </li>`,
-        )}
-      </ul>
     </section>`;
   }
 }

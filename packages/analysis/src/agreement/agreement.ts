@@ -1,3 +1,4 @@
+import { isAbsoluteIntervalNarrow, type NarrowIntervalSettings } from './absolute-interval.ts';
 import type { Bounded } from './bounds.ts';
 import { type CountAgreement, countAgreement } from './count-agreement.ts';
 import { detectableChange } from './detectable-change.ts';
@@ -18,6 +19,7 @@ export interface AgreementSettings {
   /** whether the values are counts of repetitions, whole and from 0 on */
   readonly counts: boolean;
   readonly usable: UsableErrorSettings;
+  readonly narrow: NarrowIntervalSettings;
 }
 
 /** Two raters beside each other. */
@@ -37,6 +39,8 @@ export interface Agreement {
   readonly squares: MeanSquares;
   readonly components: VarianceComponents;
   readonly intraclass: readonly Intraclass[];
+  /** the interval of ICC(2,.) holds the true value less often than its level says: few raters differ much */
+  readonly absoluteIntervalNarrow: boolean;
   /** undefined when no residual was seen */
   readonly error: MeasurementError | undefined;
   readonly usable: UsableError | undefined;
@@ -74,13 +78,15 @@ export function agreementOf(ratings: Ratings, settings: AgreementSettings): Agre
       };
     }),
   );
+  const components = varianceComponents(squares);
   return {
     subjects,
     raters,
     leftOut,
     squares,
-    components: varianceComponents(squares),
+    components,
     intraclass: intraclassForms(squares, level),
+    absoluteIntervalNarrow: isAbsoluteIntervalNarrow(components, raters.length, settings.narrow),
     error,
     usable: error && usableError(error, settings.usable),
     changes: error

@@ -5,8 +5,9 @@ import type { Side } from '../trace.ts';
 import { type ChangeZone, changeZone } from './change-zone.ts';
 import { countQuestion, type LegFinding, legFinding } from './leg-finding.ts';
 import type { MeasuredValue } from './measured-value.ts';
+import type { PairCircumstances } from './pair.ts';
 import { publishedErrors } from './published-errors.ts';
-import { ratioBlocks } from './ratio-blocks.ts';
+import { RATIO_BLOCKS, ratioBlocks, restsOnConfirmedInjury } from './ratio-blocks.ts';
 import type { Reliability } from './reliability.ts';
 import { scoredRepetitions } from './scored-repetitions.ts';
 import {
@@ -17,6 +18,7 @@ import {
   type SideComparison,
 } from './side-comparison.ts';
 import { identityDifferences } from './test-identity.ts';
+import { VALUE_BLOCKS } from './value-blocks.ts';
 import type { OwnReliabilities, PersonFacts, TestedLeg } from './visit-facts.ts';
 
 type Both<Value> = Readonly<Record<Side, Value>>;
@@ -63,6 +65,9 @@ export interface LegsOfVisit {
 
 const SIDES = ['left', 'right'] as const satisfies readonly Side[];
 
+/** Reasons in the order in which they are shown. */
+const RANK: readonly SideBlock[] = [...RATIO_BLOCKS, ...VALUE_BLOCKS];
+
 /** The usual line and limits of an answer. */
 const RULES: RatioRules = {
   ratioLine: COMPARISON_RULES.ratioLine.value,
@@ -88,11 +93,12 @@ function zoneOf(comparison: SideComparison, values: Both<MeasuredValue>): Change
   return changeZone(comparison.difference.value, Math.hypot(left, right) / Math.SQRT2).zone;
 }
 
-/** Every reason against a ratio that does not hang on the error of the count. */
-function blocksOf({ legs, person, first, restS, sameDay, sameSource, blocks }: VisitLegs): readonly SideBlock[] {
-  const { left, right } = legs;
-  if (left === null || right === null) return blocks;
-  const pair = {
+function pairOf(
+  { first, restS, sameDay, sameSource, person }: VisitLegs,
+  left: TestedLeg,
+  right: TestedLeg,
+): PairCircumstances {
+  return {
     first,
     restS,
     sameDay,
@@ -101,7 +107,6 @@ function blocksOf({ legs, person, first, restS, sameDay, sameSource, blocks }: V
     earlierInjury: { left: left.facts.earlierInjury, right: right.facts.earlierInjury },
     nerveSigns: person.nerveSigns,
   };
-  return [...new Set([...ratioBlocks(left.report, right.report, pair), ...featureBlocks(left, right), ...blocks])];
 }
 
 /**
@@ -120,14 +125,22 @@ export function legsOfVisit(visit: VisitLegs, own: OwnReliabilities, judging: Ju
   const { legs, person } = visit;
   const sore = { left: legs.left?.facts.sore ?? null, right: legs.right?.facts.sore ?? null };
   const direction = ratioDirection(sore);
-  const blocks = blocksOf(visit);
+  const { left, right } = legs;
+  const pair = left === null || right === null ? null : pairOf(visit, left, right);
+  const blocks = new Set(visit.blocks);
+  if (left !== null && right !== null && pair !== null) {
+    for (const block of ratioBlocks(left.report, right.report, pair)) blocks.add(block);
+    for (const block of featureBlocks(left, right)) blocks.add(block);
+  }
+  const ordered = [...blocks].sort((one, other) => RANK.indexOf(one) - RANK.indexOf(other));
+  const circumstances = { ...person, confirmedInjury: pair !== null && restsOnConfirmedInjury(pair) };
   const found = (side: Side): LegFinding | null => {
     const leg = legs[side];
     return leg === null ? null : legFinding(leg, person, own, judging);
   };
   const findings = { left: found('left'), right: found('right') };
   const compare = (values: Both<MeasuredValue>): SideComparison =>
-    compareValues(values, blocks, direction, person, RULES);
+    compareValues(values, ordered, direction, circumstances, RULES);
   const values = { left: findings.left?.value ?? NOTHING, right: findings.right?.value ?? NOTHING };
   const comparison = compare(values);
   const compared = legs[direction.over];
@@ -138,10 +151,10 @@ export function legsOfVisit(visit: VisitLegs, own: OwnReliabilities, judging: Ju
   const underOthers = publishedErrors(countQuestion(compared, own))
     .filter(({ source }) => source.id !== reliability?.source.id)
     .map((other): LegsUnder => {
-      const [left, right] = SIDES.map((side) => scoredRepetitions(legs[side]!.report.count, other));
-      const under = compare({ left, right });
+      const [ofLeft, ofRight] = SIDES.map((side) => scoredRepetitions(legs[side]!.report.count, other));
+      const under = compare({ left: ofLeft, right: ofRight });
       const lower = under.kind === 'ratio' ? under.underLine[0].verdict : null;
-      return { reliability: other, lower, zone: zoneOf(under, { left, right }) };
+      return { reliability: other, lower, zone: zoneOf(under, { left: ofLeft, right: ofRight }) };
     });
   const zone = zoneOf(comparison, values);
   const { verdict } = comparison.underLine[0];

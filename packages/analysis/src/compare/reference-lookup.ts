@@ -2,7 +2,8 @@ import { COMPARISON_RULES, REFERENCE_TABLES, type ReferenceEntry } from '@surae/
 
 /** Who was tested and how; null is not known. */
 export interface ReferenceQuestion {
-  readonly measure: ReferenceEntry['measure'];
+  /** force of a hold depends on the rig: no group is held beside it */
+  readonly measure: ReferenceEntry['measure'] | 'peak-force';
   readonly protocolId: string;
   readonly value: number | null;
   /** UCUM code of the value */

@@ -2,6 +2,7 @@ import type { Protocol } from '@surae/shared';
 import type { Report } from '../assess/report.ts';
 import type { Side } from '../trace.ts';
 import type { IrritabilityAnswers } from './irritability.ts';
+import type { EarlierInjury } from './pair.ts';
 import type { OwnReliability } from './reliability-choice.ts';
 import type { SideCircumstances } from './side-cautions.ts';
 
@@ -9,8 +10,8 @@ import type { SideCircumstances } from './side-cautions.ts';
 export interface LegFacts {
   /** the tendon is sore now */
   readonly sore: boolean | null;
-  /** earlier surgery, rupture, fracture, or tear of a nerve or the calf */
-  readonly earlierInjury: boolean | null;
+  /** earlier surgery, rupture, fracture, or tear of a nerve or the calf; true is one of which no more is known */
+  readonly earlierInjury: EarlierInjury | boolean | null;
   /** at the end of the set, 0 to 10 */
   readonly exertion: number | null;
   /** before the set, 0 to 10 */

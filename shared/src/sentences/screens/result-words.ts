@@ -12,6 +12,7 @@ export const RESULT_WORDS = sentences('screen.result', {
   'no-protocol': 'its protocol is not known to this version.',
   unexpected: 'something unexpected happened ({what}).',
   'try-again': 'Try again',
+  counted: 'How they were counted',
   cautions: 'Read with this in mind',
   details: 'in detail',
   trace: 'Height over time, {leg} leg, with the numbers of the repetitions at their tops',
@@ -49,12 +50,6 @@ export const SUMMARY_WORDS = sentences('screen.summary', {
   'all-met': '{leg}: all {attempted} that were tried met every rule that could be judged.',
   'some-met': '{leg}: {attempted} tried, {valid} of them met every rule that could be judged.',
   'after-end': '{late} of those came after the test had ended and do not count.',
-  same: 'The two legs did the same number; the count cannot tell them apart.',
-  'within-variation': 'A difference of {difference} can come from ordinary variation.',
-  'beyond-variation': 'A difference of {difference} is larger than the usual wobble of this test.',
-  variation:
-    'Counts of this test vary by up to {change} between days in people without a sore tendon ({source}). No figure for people with one was found.',
-  'variation-practice': 'Counts of this test are taken to vary by up to {change} between days ({source}).',
   'live-differs':
     '{leg}: {live} were counted while recording; the final pass over the whole recording finds {final}. Both are kept.',
   'live-extra': 'Counted only while recording: at {places} s.',

@@ -1,3 +1,4 @@
+import type { NarrowIntervalSettings } from '../../agreement/absolute-interval.ts';
 import type { UsableErrorSettings } from '../../agreement/usable-error.ts';
 
 /** Settings of what is said about agreement and repeatability. */
@@ -6,6 +7,7 @@ export const agreementDefaults: {
   readonly reach: number;
   readonly changeLevels: readonly number[];
   readonly usable: UsableErrorSettings;
+  readonly narrow: NarrowIntervalSettings;
 } = {
   /** level of every interval [-]; common practice, no source */
   level: 0.95,
@@ -15,4 +17,6 @@ export const agreementDefaults: {
   changeLevels: [0.95, 0.9, 0.8],
   /** pairs of tests for an own standard error [-], level of the cautious bound [-]; common practice, no source */
   usable: { leastPairs: 15, pairsForEstimate: 30, cautiousLevel: 0.8 },
+  /** where the interval of ICC(2,.) claims too much [-]; ours, by the simulation that the function tells of */
+  narrow: { ratersEnough: 10, ratersOverRest: 0.5 },
 };

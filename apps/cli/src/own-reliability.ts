@@ -1,0 +1,142 @@
+import type { OwnReliabilities, OwnReliability } from '@surae/analysis';
+import { COMPARISON_RULES, PROTOCOLS } from '@surae/shared';
+import { UsageError } from './usage-error.ts';
+
+/** A clinic's own error of the count, and what has to be said about it. */
+export interface GivenReliability {
+  readonly own: OwnReliabilities;
+  /** one sentence that stands with every comparison: what it is, and whether it is used */
+  readonly note: string;
+}
+
+type Json = Readonly<Record<string, unknown>>;
+
+function isObject(value: unknown): value is Json {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
+/** Reads one key after the other and says what was expected where. */
+class Keys {
+  readonly #path: string;
+  readonly #of: Json;
+
+  constructor(path: string, of: Json) {
+    this.#path = path;
+    this.#of = of;
+  }
+
+  fail(key: string, expected: string): never {
+    const actual = Object.hasOwn(this.#of, key) ? JSON.stringify(this.#of[key]) : 'nothing';
+    throw new UsageError(`${this.#path}, ${key}: expected ${expected}, got ${actual}`);
+  }
+
+  positive(key: string): number {
+    const value = this.#of[key];
+    return typeof value === 'number' && Number.isFinite(value) && value > 0
+      ? value
+      : this.fail(key, 'a number above 0');
+  }
+
+  count(key: string): number {
+    const value = this.positive(key);
+    return Number.isInteger(value) ? value : this.fail(key, 'a whole number');
+  }
+
+  text(key: string, usual?: string): string {
+    const value = this.#of[key] ?? usual;
+    return typeof value === 'string' && value !== '' ? value : this.fail(key, 'a text');
+  }
+
+  word<Word extends string>(key: string, words: readonly Word[], usual?: Word): Word {
+    const value = this.#of[key] ?? usual;
+    return words.find((word) => word === value) ?? this.fail(key, `one of ${words.join(', ')}`);
+  }
+}
+
+const COUNT_UNITS = ['1', 'repetitions', 'reps'] as const;
+
+function protocolId(path: string, named: string): string {
+  if (PROTOCOLS.some(({ id }) => id === named)) return named;
+  throw new UsageError(
+    `${path}: there is no protocol "${named}": expected ${PROTOCOLS.map(({ id }) => id).join(', ')}`,
+  );
+}
+
+function small(path: string, json: Json): OwnReliability {
+  const keys = new Keys(path, json);
+  keys.word('measure', ['repetitions'], 'repetitions');
+  keys.word('unit', COUNT_UNITS, '1');
+  const standardError = keys.positive('standard_error');
+  const upper = keys.positive('standard_error_upper_80');
+  if (upper < standardError) keys.fail('standard_error_upper_80', 'no less than standard_error');
+  return {
+    standardError,
+    standardErrorUpper80: upper,
+    scale: keys.word('scale', ['natural', 'log'], 'natural'),
+    unit: '1',
+    pairs: keys.count('pairs'),
+    source: {
+      id: `own:${path}`,
+      citation: keys.text('source', `own repeated tests in ${path}`),
+      group: keys.text('group', 'own people'),
+    },
+  };
+}
+
+/** The one group of numbers that an agreement was worked out for, or the reason why it cannot be taken. */
+function byAgreement(path: string, json: Json): OwnReliability {
+  new Keys(path, json).word('unit', COUNT_UNITS);
+  const across = new Keys(path, json).word('across', ['day', 'rater']);
+  const groups = Array.isArray(json['groups']) ? (json['groups'] as unknown[]) : [];
+  const [group, another] = groups;
+  if (!isObject(group) || another !== undefined) {
+    throw new UsageError(`${path}, groups: expected one group, got ${groups.length}: take the table apart by rater`);
+  }
+  const [error, use] = [group['standard_error'], group['standard_error_use']];
+  if (!isObject(error) || !isObject(use)) {
+    throw new UsageError(`${path}, groups[0].standard_error: expected a figure, got none: it was not computed`);
+  }
+  const standardError = new Keys(`${path}, groups[0].standard_error`, error).positive('value');
+  const usable = new Keys(`${path}, groups[0].standard_error_use`, use);
+  const kind = usable.word('use', ['no', 'estimate', 'upper_bound']);
+  return {
+    standardError,
+    // the bound is worked out where it is used, and is not asked for elsewhere
+    standardErrorUpper80: kind === 'upper_bound' ? usable.positive('standard_error') : standardError,
+    scale: 'natural',
+    unit: '1',
+    pairs: usable.count('pairs'),
+    source: { id: `own:${path}`, citation: `own repeated tests in ${path}, across ${across}`, group: 'own people' },
+  };
+}
+
+function noteOn({ pairs, standardError }: OwnReliability, protocol: string): string {
+  const least = COMPARISON_RULES.ownPairsLeast.value;
+  const size = Number(standardError.toPrecision(3));
+  if (pairs >= least) return `Own error of ${protocol} from ${pairs} pairs of tests: ${size}, used first.`;
+  return `Own error of ${protocol} from ${pairs} pairs of tests: ${size}, shown and not used, for ${least} pairs are needed.`;
+}
+
+/**
+ * A clinic's own error of the count of repetitions: what `surae agree --json` wrote about days, or a small object with
+ * protocol, standard_error, standard_error_upper_80 and pairs.
+ *
+ * @param of - protocol that it was measured with, where the file does not say so
+ * @throws {@link UsageError} with the place inside the file
+ */
+export function readOwnReliability(path: string, bytes: Uint8Array, of: string | undefined): GivenReliability {
+  let json: unknown;
+  try {
+    json = JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
+  } catch (error) {
+    throw new UsageError(`${path}: not JSON (${error instanceof Error ? error.message : String(error)})`);
+  }
+  if (!isObject(json)) throw new UsageError(`${path}: expected one object with the own reliability`);
+  const own = 'groups' in json ? byAgreement(path, json) : small(path, json);
+  const named = of ?? json['protocol'];
+  if (typeof named !== 'string') {
+    throw new UsageError(`${path}: say with --reliability-of ID by which protocol it was measured`);
+  }
+  const protocol = protocolId(path, named);
+  return { own: { [protocol]: own }, note: noteOn(own, protocol) };
+}

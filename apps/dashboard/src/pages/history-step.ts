@@ -1,0 +1,196 @@
+import type { Side } from '@surae/analysis';
+import { HISTORY_WORDS } from '@surae/shared';
+import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { isTold, noHistory, proposedHistory, soreLegs } from '../journey/history.ts';
+import type { AboutPerson, IrritabilityTold, LegHistory, Visit, VisitHistory } from '../journey/visit.ts';
+import { visitEvent } from '../journey/visit-event-request.ts';
+import type { ChipChosen } from '../parts/chip-choice.ts';
+import '../parts/chip-choice.ts';
+import '../parts/irritability-form.ts';
+import type { IrritabilityChanged } from '../parts/irritability-form.ts';
+import { base } from '../styles/base.ts';
+
+const sides = ['left', 'right'] as const satisfies readonly Side[];
+const abouts: readonly AboutPerson[] = [
+  'pregnant',
+  'amputation',
+  'nerve-condition',
+  'nerve-weakness',
+  'one-sided-sport',
+  'leg-length-raise',
+];
+const injuries = (['none', 'within-a-year', 'over-a-year', 'when-unknown'] as const).map((value) => ({
+  value,
+  text: HISTORY_WORDS[`injury-${value}`].text,
+}));
+const confirmations = (['yes', 'no'] as const).map((value) => ({
+  value,
+  text: HISTORY_WORDS[`confirm-${value}`].text,
+}));
+
+/** What a comparison needs to know and no sensor tells. All of it is optional; what is left open stays not asked. */
+@customElement('history-step')
+export class HistoryStep extends LitElement {
+  static override styles = [
+    base,
+    css`
+      .legs {
+        direction: ltr;
+        display: grid;
+        gap: var(--gap-8);
+        grid-template-columns: repeat(auto-fit, minmax(min(20rem, 100%), 1fr));
+        margin-block: var(--gap-6);
+      }
+      .leg {
+        display: grid;
+        gap: var(--gap-4);
+        grid-auto-rows: max-content;
+      }
+      h2 {
+        font-size: var(--size-2);
+        margin: 0;
+      }
+      .about {
+        margin-block: var(--gap-8);
+      }
+      .about h2 {
+        margin-block-end: var(--gap-3);
+      }
+      .about button {
+        text-align: start;
+      }
+      details {
+        border-block-start: 1px solid var(--hairline);
+      }
+      summary {
+        align-items: center;
+        cursor: pointer;
+        display: flex;
+        font-size: var(--size-2);
+        gap: var(--gap-2);
+        min-block-size: var(--target);
+        padding-block: var(--gap-2);
+      }
+      summary::before {
+        content: '+';
+        inline-size: 1ch;
+      }
+      details[open] > summary::before {
+        content: '–';
+      }
+      .go {
+        border-block-start: 1px solid var(--hairline);
+        padding-block-start: var(--gap-6);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) visit!: Visit;
+  @property({ attribute: false }) earlier: readonly Visit[] = [];
+  @state() private history: VisitHistory = noHistory;
+  private carried = false;
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('visit') || changed.get('visit') !== undefined) return;
+    const last = this.earlier.findLast(({ history }) => history !== undefined)?.history;
+    this.carried = this.visit.history === undefined && last !== undefined;
+    this.history = this.visit.history ?? proposedHistory(last);
+  }
+
+  override render(): TemplateResult {
+    const words = HISTORY_WORDS;
+    return html`
+      <h1>${words.title.text}</h1>
+      <p class="quiet">${words.explain.text}</p>
+      ${this.carried ? html`<p class="voice">${words.carried.text}</p>` : nothing}
+      <div class="legs">${sides.map((side) => this.leg(side))}</div>
+      ${this.about()}
+      ${soreLegs(this.visit.sore).map((side) => this.irritability(side))}
+      <div class="go">
+        <button class="main" type="button" @click=${() => this.goOn()}>
+          ${words[isTold(this.history) ? 'go-on' : 'go-on-open'].text}
+        </button>
+      </div>
+    `;
+  }
+
+  private leg(side: Side): TemplateResult {
+    const { injury, confirmed } = this.history.legs[side];
+    const isOld = injury === 'over-a-year';
+    return html`<section class="leg" aria-label=${HISTORY_WORDS[side].text}>
+      <h2><span class="side" data-side=${side}>${HISTORY_WORDS[side].text}</span></h2>
+      <chip-choice
+        legend=${HISTORY_WORDS.injury.text}
+        open=${HISTORY_WORDS['not-asked'].text}
+        .chips=${injuries}
+        .value=${injury}
+        @chip-chosen=${(event: ChipChosen<LegHistory['injury'] & string>) =>
+          this.change(side, { injury: event.detail, confirmed: null })}
+      ></chip-choice>
+      ${
+        isOld
+          ? html`<chip-choice
+              legend=${HISTORY_WORDS.confirm.text}
+              .chips=${confirmations}
+              .value=${confirmed === null ? null : confirmed ? 'yes' : 'no'}
+              @chip-chosen=${(event: ChipChosen) => this.change(side, { confirmed: event.detail === 'yes' })}
+            ></chip-choice>`
+          : nothing
+      }
+    </section>`;
+  }
+
+  private about(): TemplateResult {
+    const { about } = this.history;
+    return html`<section class="about" aria-labelledby="about">
+      <h2 id="about">${HISTORY_WORDS.about.text}</h2>
+      <div class="choices" role="group" aria-labelledby="about">
+        ${abouts.map(
+          (what) =>
+            html`<button type="button" aria-pressed=${about?.includes(what) ?? false} @click=${() => this.toggle(what)}>
+              ${HISTORY_WORDS[what].text}
+            </button>`,
+        )}
+        <button type="button" aria-pressed=${about?.length === 0} @click=${() => this.none()}>
+          ${HISTORY_WORDS['about-none'].text}
+        </button>
+      </div>
+    </section>`;
+  }
+
+  private irritability(side: Side): TemplateResult {
+    const told = this.history.legs[side].irritability;
+    return html`<details>
+      <summary><span class="side" data-side=${side}></span>${HISTORY_WORDS[`irritable-${side}`].text}</summary>
+      <irritability-form
+        .told=${told}
+        @irritability-changed=${(event: IrritabilityChanged) => this.changeIrritability(side, event.detail)}
+      ></irritability-form>
+    </details>`;
+  }
+
+  private change(side: Side, changes: Partial<LegHistory>): void {
+    const { legs } = this.history;
+    this.history = { ...this.history, legs: { ...legs, [side]: { ...legs[side], ...changes } } };
+  }
+
+  private changeIrritability(side: Side, changes: Partial<IrritabilityTold>): void {
+    this.change(side, { irritability: { ...this.history.legs[side].irritability, ...changes } });
+  }
+
+  /** A second press takes the answer back; the last one taken back leaves the question open. */
+  private toggle(what: AboutPerson): void {
+    const before = this.history.about ?? [];
+    const about = before.includes(what) ? before.filter((one) => one !== what) : [...before, what];
+    this.history = { ...this.history, about: about.length === 0 ? null : about };
+  }
+
+  private none(): void {
+    this.history = { ...this.history, about: this.history.about?.length === 0 ? null : [] };
+  }
+
+  private goOn(): void {
+    this.dispatchEvent(visitEvent({ kind: 'visit-history', history: this.history }));
+  }
+}

@@ -1,0 +1,228 @@
+import {
+  type IdentityDifference,
+  identityDifferences,
+  type LegCourse,
+  type Side,
+  type SinceVisit,
+  type VisitResult,
+} from '@surae/analysis';
+import {
+  CHANGE_ZONE_SENTENCES,
+  COMPARE_CAUTION_SENTENCES,
+  COMPARED_WORDS,
+  FEATURE_VALUE_WORDS,
+  FEATURE_WORDS,
+  NO_CHANGE_SENTENCES,
+  PAST_WORDS,
+  RATIO_BLOCK_SENTENCES,
+  SUMMARY_WORDS,
+} from '@surae/shared';
+import { decimal } from '../words/decimal.ts';
+import { fill } from '../words/fill.ts';
+import { errorWords, otherErrorWords } from './error-words.ts';
+import { capital, finer, signed, type ValueWords } from './value-words.ts';
+
+/** One visit of a series that may be looked at as one, with the 95 % interval of its value. */
+export interface CoursePoint {
+  readonly day: number;
+  readonly when: string;
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** The same test of one leg over its visits. */
+export interface CourseMarks {
+  readonly side: Side;
+  readonly title: string;
+  readonly points: readonly CoursePoint[];
+  readonly words: ValueWords;
+}
+
+/** An earlier test that is not joined to this one, and why. */
+export interface ApartLine {
+  readonly when: string;
+  readonly value: string;
+  readonly why: string;
+}
+
+/** One leg beside its own earlier visits. */
+export interface PastView {
+  readonly side: Side;
+  readonly lead: string;
+  readonly lines: readonly string[];
+  /** two visits and more of the same test; null where there are fewer */
+  readonly course: CourseMarks | null;
+  readonly apart: readonly ApartLine[];
+}
+
+/** A visit with its day as it is read, and the standard uncertainty of its value from one test to the next. */
+export interface PastVisit {
+  readonly result: VisitResult;
+  readonly when: string;
+  readonly u: number | null;
+}
+
+export interface PastQuestion {
+  readonly side: Side;
+  readonly now: PastVisit;
+  /** earlier ones that were done in the same way and show what the calf could do, the oldest first */
+  readonly alike: readonly PastVisit[];
+  /** the other earlier ones */
+  readonly unlike: readonly PastVisit[];
+  /** of the alike ones and this one; null where this one is not interpreted or there is nothing alike */
+  readonly course: LegCourse | null;
+  readonly words: ValueWords;
+}
+
+const reach = 1.96;
+
+/** Features that have a name of their own, in the order in which they are named. */
+const named = Object.keys(FEATURE_WORDS).filter((feature) => feature !== 'others');
+
+function valueWords(value: string | null): string {
+  if (value === null) return PAST_WORDS['not-known'].text;
+  return Object.hasOwn(FEATURE_VALUE_WORDS, value)
+    ? FEATURE_VALUE_WORDS[value as keyof typeof FEATURE_VALUE_WORDS].text
+    : value;
+}
+
+/** In what two tests differ, feature by feature; fine settings are counted and not listed. */
+export function differenceWords(differences: readonly IdentityDifference[]): readonly string[] {
+  const known = named.flatMap((feature) => differences.find((one) => one.feature === feature) ?? []);
+  const others = differences.length - known.length;
+  return [
+    ...known.map(({ feature, before, after }) =>
+      fill(PAST_WORDS.differs, {
+        feature: FEATURE_WORDS[feature as keyof typeof FEATURE_WORDS].text,
+        before: valueWords(before),
+        after: valueWords(after),
+      }),
+    ),
+    ...(others === 0 ? [] : [fill(FEATURE_WORDS.others, { count: others })]),
+  ];
+}
+
+function apartLine(one: PastVisit, now: PastVisit, words: ValueWords): ApartLine {
+  const { value, identity, blocks } = one.result;
+  const differences = differenceWords(identityDifferences(identity, now.result.identity));
+  return {
+    when: one.when,
+    value: value === null ? PAST_WORDS['not-known'].text : `${decimal(value, words.decimals)} ${words.unit}`,
+    why: [...differences, ...blocks.map((block) => RATIO_BLOCK_SENTENCES[block].text)].join('; '),
+  };
+}
+
+function amount(change: number, { decimals }: ValueWords): string {
+  const size = decimal(Math.abs(change), decimals);
+  if (Number(size) === 0) return COMPARED_WORDS.equal.text;
+  return fill(COMPARED_WORDS[change < 0 ? 'fewer' : 'more'], { difference: size });
+}
+
+function leadOf({ side, now, alike, unlike, course, words }: PastQuestion): string {
+  const leg = capital(SUMMARY_WORDS[side].text);
+  const why = now.result.blocks.map((block) => RATIO_BLOCK_SENTENCES[block].text).join(' ');
+  if (alike.length + unlike.length === 0) return fill(PAST_WORDS.none, { leg });
+  if (now.result.blocks.length > 0) return fill(PAST_WORDS['not-now'], { leg, why });
+  const change = course?.changes.find(({ since }) => since === 'visit-before');
+  if (change === undefined) return fill(PAST_WORDS['none-alike'], { leg });
+  const { outcome } = change;
+  if (outcome.kind === 'side-by-side') {
+    const reasons = outcome.reasons.map((reason) => NO_CHANGE_SENTENCES[reason].text).join(' ');
+    return fill(PAST_WORDS['no-error'], { leg, why: reasons });
+  }
+  const told = {
+    leg,
+    day: alike[alike.length - 1]?.when ?? '',
+    zone: CHANGE_ZONE_SENTENCES[outcome.detectable.zone].text,
+  };
+  if (outcome.change.value === 0) return fill(PAST_WORDS['change-equal'], told);
+  return fill(PAST_WORDS.change, { ...told, difference: amount(outcome.change.value, words) });
+}
+
+/** Everything about one change behind its zone. */
+function changeLines({ outcome, underOthers, hangsOnReliability }: SinceVisit, words: ValueWords): readonly string[] {
+  if (outcome.kind === 'side-by-side') return [];
+  const { change, detectable, ratio, reliability } = outcome;
+  const digits = finer(words);
+  // on the log scale the detectable change is one of a ratio, and has no place among differences
+  const sizes =
+    ratio === null
+      ? [
+          fill(PAST_WORDS.detectable, {
+            at95: decimal(detectable.at95, digits),
+            at80: decimal(detectable.at80, digits),
+            change: signed(change.value, words.decimals),
+            low: signed(change.low, digits),
+            high: signed(change.high, digits),
+          }),
+        ]
+      : [];
+  return [
+    ...sizes,
+    errorWords(reliability),
+    ...otherErrorWords(
+      hangsOnReliability,
+      underOthers.map(({ reliability: other, zone }) => ({
+        source: other.source,
+        verdict: PAST_WORDS[`zone-${zone}`].text,
+      })),
+    ),
+  ];
+}
+
+function trendLines({ trend, visits }: LegCourse, words: ValueWords): readonly string[] {
+  if (trend === null || trend.kind === 'side-by-side') return [];
+  const { value, low, high } = trend.slopePerWeek;
+  const told = { visits: visits.length, slope: `${signed(value, finer(words))} ${words.unit}` };
+  if (low === null || high === null) return [fill(PAST_WORDS['trend-open'], told)];
+  const code = trend.moves === 'yes' ? 'trend-yes' : 'trend-cannot_tell';
+  return [fill(PAST_WORDS[code], { ...told, low: signed(low, finer(words)), high: signed(high, finer(words)) })];
+}
+
+function linesOf({ alike, course, words }: PastQuestion): readonly string[] {
+  if (course === null) return [];
+  const before = course.changes.find(({ since }) => since === 'visit-before');
+  const first = course.changes.find(({ since }) => since === 'first-visit');
+  const sinceFirst =
+    first === undefined || first.outcome.kind === 'side-by-side'
+      ? []
+      : [
+          fill(PAST_WORDS.since, {
+            day: alike[0]?.when ?? '',
+            difference: amount(first.outcome.change.value, words),
+            zone: CHANGE_ZONE_SENTENCES[first.outcome.detectable.zone].text,
+          }),
+        ];
+  const cautions = [before, first].flatMap((one) => (one?.outcome.kind === 'change' ? one.outcome.cautions : []));
+  return [
+    ...(before === undefined ? [] : changeLines(before, words)),
+    ...sinceFirst,
+    ...trendLines(course, words),
+    ...[...new Set(cautions)].map((caution) => COMPARE_CAUTION_SENTENCES[caution].text),
+  ];
+}
+
+function courseOf({ side, now, alike, words }: PastQuestion): CourseMarks | null {
+  const points = [...alike, now].flatMap(({ result: { day, value }, when, u }) =>
+    day === null || value === null || u === null
+      ? []
+      : [{ day, when, value, low: Math.max(0, value - reach * u), high: value + reach * u }],
+  );
+  if (now.result.blocks.length > 0 || points.length < 2) return null;
+  return { side, title: fill(PAST_WORDS.series, { leg: capital(SUMMARY_WORDS[side].text) }), points, words };
+}
+
+/** One leg beside its own earlier visits: the change and what it hangs on, the course, and whatever stands apart. */
+export function pastView(question: PastQuestion): PastView {
+  const { side, now, unlike, words } = question;
+  // without a result that is interpreted nothing is alike: everything stands beside it
+  const apart = now.result.blocks.length > 0 ? [...question.alike, ...unlike] : unlike;
+  return {
+    side,
+    lead: leadOf(question),
+    lines: linesOf(question),
+    course: courseOf(question),
+    apart: apart.map((one) => apartLine(one, now, words)),
+  };
+}

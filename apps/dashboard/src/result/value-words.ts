@@ -1,0 +1,24 @@
+import { decimal } from '../words/decimal.ts';
+
+/** How values of a measure are told: `repetitions` of whole numbers, or `N` of tens. */
+export interface ValueWords {
+  /** behind a number */
+  readonly unit: string;
+  readonly decimals: number;
+}
+
+/** A change or a detectable change is told one digit finer than the values it is between, for whole numbers only. */
+export function finer({ decimals }: ValueWords): number {
+  return decimals === 0 ? 1 : decimals;
+}
+
+/** A number with its sign, as a change is told; what rounds to zero has none. */
+export function signed(value: number, decimals: number): string {
+  const text = decimal(value, decimals);
+  return Number(text) > 0 ? `+${text}` : text.replace('-', '−');
+}
+
+/** First letter as at the begin of a sentence. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

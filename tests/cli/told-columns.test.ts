@@ -1,0 +1,33 @@
+import { IRRITABILITY_INPUTS, PROTOCOLS } from '@surae/shared';
+import { expect, test } from 'vitest';
+import { expectedIn, TOLD_COLUMNS, toldHelp } from '../../apps/cli/src/told-columns.ts';
+
+test('the words of surface, knee, footwear and support are those that a protocol allows', () => {
+  const [{ parameters }] = PROTOCOLS;
+  for (const name of ['surface', 'knee', 'footwear', 'support'] as const) {
+    expect([...TOLD_COLUMNS[name].words].sort()).toEqual([...parameters[name].allowed].sort());
+  }
+});
+
+test('the reasons of an end are those that some protocol knows', () => {
+  const known = new Set<string>(PROTOCOLS.flatMap(({ endConditions }) => endConditions));
+  expect([...TOLD_COLUMNS.end_reason.words].sort()).toEqual([...known].sort());
+});
+
+test('the answers about irritability are those that are graded', () => {
+  expect(TOLD_COLUMNS.provoked_by.words).toEqual(Object.keys(IRRITABILITY_INPUTS.provokedBy.grades));
+  expect(TOLD_COLUMNS.rest_pain.words).toEqual(Object.keys(IRRITABILITY_INPUTS.restPain.grades));
+  expect(TOLD_COLUMNS.trend.words).toEqual(Object.keys(IRRITABILITY_INPUTS.trend.grades));
+});
+
+test('what is expected is said with range and unit', () => {
+  expect(expectedIn(TOLD_COLUMNS.rest_s)).toBe('a number of 0 to 86400 s, or nothing');
+  expect(expectedIn(TOLD_COLUMNS.symptomatic)).toBe('one of none, mild, dominant, or nothing');
+});
+
+test('the help has a line for each column, broken at the width asked for', () => {
+  const lines = toldHelp(60);
+  expect(lines.filter((line) => /^ {2}\w/.test(line))).toHaveLength(Object.keys(TOLD_COLUMNS).length);
+  expect(Math.max(...lines.map((line) => line.length))).toBeLessThanOrEqual(60);
+  expect(toldHelp(80)[0]).toBe('  date                  day of the test: a day such as 2026-03-01');
+});

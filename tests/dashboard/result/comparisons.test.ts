@@ -1,0 +1,108 @@
+import type { Side } from '@surae/analysis';
+import { FLOOR } from '@surae/shared';
+import { MemoryStore } from '@surae/storage';
+import { expect, test } from 'vitest';
+import { VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
+import { type Comparisons, comparisonsOf } from '../../../apps/dashboard/src/result/comparisons.ts';
+import { ALL_TOLD, legTold, MODERATE, type ToldVisit, tellVisits } from '../../support/told-visit.ts';
+
+const WOMAN_38 = { name: 'Case', bodyMassKg: null, heelLeverM: null, sex: 'women', birthYear: 1988 } as const;
+
+/** What the page says of the last of these visits. */
+async function compared(...visits: readonly ToldVisit[]): Promise<Comparisons> {
+  const store = new MemoryStore();
+  const ids = await tellVisits(store, WOMAN_38, visits);
+  const book = new VisitBook(store, { isoNow: () => '2026-12-01T09:00:00.000+01:00' }, 'test');
+  const visit = (await book.visit(ids[ids.length - 1]))!;
+  const person = (await book.person(visit.personId))!;
+  return comparisonsOf(visit, person, await book.visitsBefore(visit));
+}
+
+const sideOf = <Of extends { readonly side: Side }>(list: readonly Of[], side: Side): Of =>
+  list.find((one) => one.side === side)!;
+
+const BEGIN: ToldVisit = { day: '2026-03-02', left: { count: 27 }, right: { count: 19, pain: 3 } };
+const WEEK_8: ToldVisit = { day: '2026-04-27', left: { count: 27 }, right: { count: 24, pain: 2 } };
+
+test('one sore side, 27 and 19: the ratio with its interval, the difference, and yes', async () => {
+  const { side } = await compared(BEGIN);
+  expect(side.lead).toBe('Yes, the right leg does less: 19 against 27.');
+  expect(side.lines[0]).toBe('Right over left: 70 % (95 %: 53 to 93 %). The other leg may be low too.');
+  expect(side.lines[1]).toBe('Right did 8 fewer repetitions than left (95 %: −14 to −2).');
+  expect(side.lines[2]).toBe('A difference this size is larger than the usual wobble of this test.');
+  expect(side.lines[3]).toMatch(/under 90 % of the other leg; the probability is 0\.96\./);
+  expect(side.ratio).toMatchObject({ over: 'right', percent: 70, low: 53, high: 93, linePercent: 90 });
+  expect(side.blocks).toEqual([]);
+});
+
+test('the same two counts with the other published error cannot tell, and the page says that the verdict hangs on it', async () => {
+  const { side } = await compared(BEGIN);
+  expect(side.lines).toContainEqual(
+    expect.stringMatching(/^The error used: Hébert-Losier 2017.*\(32 people, without complaint, 10 degree/),
+  );
+  expect(side.lines).toContainEqual(
+    expect.stringMatching(
+      /^The verdict hangs on which published error.*Ross.*\) less; by Byrne 2017.*string at the heel.*\) cannot tell\.$/,
+    ),
+  );
+});
+
+test('week 8, 5 more: a change is possible; with the other published error it cannot be told', async () => {
+  const right = sideOf((await compared(BEGIN, WEEK_8)).pasts, 'right');
+  expect(right.lead).toBe('Right: 5 more than on 2 Mar 2026. A change is possible.');
+  expect(right.lines[0]).toBe('Detectable: 6.2 with 95 %, 4.1 with 80 %. Change: +5 (95 %: −1.2 to +11.2).');
+  expect(right.lines).toContainEqual(
+    expect.stringMatching(
+      /^The verdict hangs on which published error.*Byrne.* cannot be told from the usual wobble\.$/,
+    ),
+  );
+  expect(right.course?.points.map(({ value }) => value)).toEqual([19, 24]);
+  const left = sideOf((await compared(BEGIN, WEEK_8)).pasts, 'left');
+  expect(left.lead).toBe('Left: as many as on 2 Mar 2026. Cannot be told from the usual wobble of the test.');
+});
+
+test('the groups stand side by side, each with its people and source, and none is averaged', async () => {
+  const { groups } = await compared(BEGIN);
+  const [left, right] = [sideOf(groups, 'left'), sideOf(groups, 'right')];
+  expect(right.rows.map(({ who, middle, place }) => [who, middle, place])).toEqual([
+    ['women, 30 to 39 years', 27, 'below'],
+    ['women, 20 to 81 years', 21, 'near'],
+    ['women and men, from 18 years, 500 people', 25, 'below'],
+  ]);
+  expect(left.rows.map(({ place }) => place)).toEqual(['near', 'above', 'near']);
+  expect(right.lead).toBe('Right: below the middle of 2 of 3, not to be told from the middle of 1 of 3.');
+  expect(right.lines[0]).toMatch(/^The groups differ among themselves/);
+  expect(right.rows[0].source).toMatch(/as copied elsewhere/);
+});
+
+test('two sore sides, one stopped for pain: no ratio, the reasons, and what was tolerated', async () => {
+  const insertions = { left: 'insertion', right: 'insertion' } as const;
+  const history = {
+    ...ALL_TOLD,
+    legs: { left: legTold('none', { ...MODERATE, peakPain: 6 }), right: legTold('none', { ...MODERATE, peakPain: 3 }) },
+  };
+  const found = await compared({
+    day: '2026-03-02',
+    sore: insertions,
+    history,
+    left: { count: 9, reason: 'pain', pain: 6, protocol: FLOOR },
+    right: { count: 16, pain: 3, protocol: FLOOR },
+  });
+  expect(found.side.lead).toBe('Both legs are sore: no ratio, each leg against its own past and the groups.');
+  expect(found.side.ratio).toBeNull();
+  expect(found.side.blocks.map(({ why }) => why)).toEqual(
+    expect.arrayContaining([
+      'Both tendons are sore: neither leg shows what the other one could do.',
+      'A leg stopped for pain: its count is what was tolerated.',
+    ]),
+  );
+  expect(JSON.stringify(found.side)).not.toMatch(/\d %/);
+  const left = sideOf(found.legs, 'left');
+  expect(left.lead).toBe('Tolerated 9 before the pain limit. This is tolerance, not capacity.');
+  expect(left.lines).toContain('Irritability: high, by the greatest pain.');
+  expect(sideOf(found.legs, 'right').lines.at(-1)).toMatch(/^Irritability: moderate, by /);
+  expect(sideOf(found.groups, 'left').lead).toBe(
+    'Left: The set does not show what the calf could do: no group stands beside it.',
+  );
+  expect(sideOf(found.groups, 'right').lead).toBe('Right: No matching reference for this way of testing.');
+});

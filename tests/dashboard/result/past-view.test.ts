@@ -1,0 +1,125 @@
+import { type ChangeZone, type LegCourse, legOverVisits, type SetBlock, type VisitResult } from '@surae/analysis';
+import { FLOOR, PROTOCOLS } from '@surae/shared';
+import { expect, test } from 'vitest';
+import {
+  differenceWords,
+  type PastView,
+  type PastVisit,
+  pastView,
+} from '../../../apps/dashboard/src/result/past-view.ts';
+import { identityDifferences } from '../../../packages/analysis/src/compare/test-identity.ts';
+import { testedLeg } from '../../support/tested-leg.ts';
+
+const words = { unit: 'repetitions', decimals: 0 };
+
+function courseOf(values: readonly number[], days: readonly number[] = values.map((_, i) => 28 * i)): LegCourse {
+  return legOverVisits(
+    values.map((value, i) => ({ day: days[i], leg: testedLeg('left', value, { testsBefore: i }) })),
+    {},
+  );
+}
+
+const shown = (result: VisitResult, u = 2.25): PastVisit => ({ result, when: `day ${result.day}`, u });
+
+/** The view of visits that were all done alike. */
+function viewOf(...values: readonly number[]): PastView {
+  const course = courseOf(values);
+  const visits = course.visits.map((visit) => shown(visit));
+  return pastView({
+    side: 'left',
+    now: visits[visits.length - 1],
+    alike: visits.slice(0, -1),
+    unlike: [],
+    course,
+    words,
+  });
+}
+
+test.each<readonly [number, number, string, ChangeZone]>([
+  [19, 26, 'Left: 7 more than on day 0. A real change is likely.', 'likely-real'],
+  [26, 19, 'Left: 7 fewer than on day 0. A real change is likely.', 'likely-real'],
+  [19, 24, 'Left: 5 more than on day 0. A change is possible.', 'possible'],
+  [19, 22, 'Left: 3 more than on day 0. Cannot be told from the usual wobble of the test.', 'cannot-tell'],
+  [19, 19, 'Left: as many as on day 0. Cannot be told from the usual wobble of the test.', 'cannot-tell'],
+])('%i, then %i: %s', (before, after, lead) => {
+  expect(viewOf(before, after).lead).toBe(lead);
+});
+
+test('beside a change stand what is detectable, the error with its source, and that it need not be important', () => {
+  const { lines } = viewOf(19, 24);
+  expect(lines[0]).toBe('Detectable: 6.2 with 95 %, 4.1 with 80 %. Change: +5 (95 %: −1.2 to +11.2).');
+  expect(lines[1]).toMatch(/^The error used: Hébert-Losier 2017/);
+  expect(lines).toContain('A change that can be told from the usual wobble need not be an important one.');
+});
+
+test('three visits have a slope without an interval, five one with it, and the first visit is looked at too', () => {
+  expect(viewOf(19, 22, 25).lines).toContainEqual(
+    expect.stringMatching(/^Over 3 visits: \+0\.8 repetitions a week\. Under five/),
+  );
+  expect(viewOf(19, 22, 25).lines).toContainEqual(
+    expect.stringMatching(/^Since the first such visit, day 0: 6 more\./),
+  );
+  expect(viewOf(15, 18, 21, 24, 27).lines).toContainEqual(
+    expect.stringMatching(
+      /^Over 5 visits: \+0\.8 repetitions a week \(95 %: \+0\.8 to \+0\.8\)\. The course has a direction\.$/,
+    ),
+  );
+  expect(viewOf(15, 21, 14, 22, 16).lines).toContainEqual(
+    expect.stringMatching(/Whether the course has a direction cannot be told\.$/),
+  );
+});
+
+test('marks are there for two visits and more, with the interval from one test to the next', () => {
+  expect(viewOf(19, 24).course?.points[1]).toMatchObject({ value: 24, low: 24 - 1.96 * 2.25, high: 24 + 1.96 * 2.25 });
+  expect(viewOf(1, 24).course?.points[0].low).toBe(0);
+});
+
+test('no earlier test, none done alike, and a set that is not interpreted: each has its words and no marks', () => {
+  const [before, now] = courseOf([19, 24]).visits.map((visit) => shown(visit));
+  const plain = { side: 'left', now, alike: [], unlike: [], course: null, words } as const;
+  expect(pastView(plain)).toMatchObject({ lead: 'Left: no earlier test of this leg.', course: null, apart: [] });
+  const floor = {
+    ...before,
+    result: { ...before.result, identity: { ...before.result.identity, protocol: FLOOR.id } },
+  };
+  const unlike = pastView({ ...plain, unlike: [floor] });
+  expect(unlike).toMatchObject({
+    lead: 'Left: earlier tests were done in another way, and stand beside this one only.',
+    course: null,
+  });
+  expect(unlike.apart).toEqual([
+    { when: 'day 0', value: '19 repetitions', why: 'protocol: single-leg.floor then, single-leg.incline10 now' },
+  ]);
+  const ended: SetBlock[] = ['ended-for-pain'];
+  const blocked = pastView({ ...plain, now: { ...now, result: { ...now.result, blocks: ended } }, alike: [before] });
+  expect(blocked.lead).toMatch(/^Left: this set is not held against earlier ones\. A leg stopped for pain/);
+  expect(blocked.course).toBeNull();
+  expect(blocked.apart).toHaveLength(1);
+});
+
+test('an earlier set that shows something else than what the calf could do stands apart with its reason', () => {
+  const [before, now] = courseOf([19, 24]).visits.map((visit) => shown(visit));
+  const pain = { ...before, result: { ...before.result, blocks: ['ended-for-pain'] as SetBlock[] } };
+  const { apart } = pastView({ side: 'left', now, alike: [], unlike: [pain], course: null, words });
+  expect(apart[0].why).toBe('A leg stopped for pain: its count is what was tolerated.');
+});
+
+test('features that matter have names, codes have words, and fine settings are counted', () => {
+  const same = { protocol: 'a', version: '1', placement: 'heel', origin: 'simulated' };
+  const differ = identityDifferences(
+    { ...same, 'parameter.surface': 'floor', 'parameter.leanMost': '10 deg', 'parameter.gapMost': null },
+    {
+      ...same,
+      placement: 'foot',
+      'parameter.surface': 'incline10',
+      'parameter.leanMost': '8 deg',
+      'parameter.gapMost': '1',
+    },
+  );
+  expect(differenceWords(differ)).toEqual([
+    'place of the sensor: string at the heel then, top of the foot now',
+    'surface: level floor then, 10 degree board now',
+    '2 further settings of the protocol',
+  ]);
+  expect(PROTOCOLS.length).toBeGreaterThan(1);
+});

@@ -1,0 +1,74 @@
+import { simulateSet } from '@surae/simulation';
+import { csvText } from '../../apps/cli/src/csv-text.ts';
+import { main } from '../../apps/cli/src/main.ts';
+import { traceCsv } from '../../apps/cli/src/trace-csv.ts';
+import { MemoryIo } from './memory-io.ts';
+
+/** Cells of a row by column; what is left out is empty. */
+export type Cells = Readonly<Record<string, string | number>>;
+
+/**
+ * A recording of a heel with so many repetitions, every one of them plain: a clean simulated person on a beat of two seconds
+ * who loses a seventh of the height on the way, so that the set shows signs of fatigue and every repetition is high enough.
+ */
+export function heelRecording(count: number): string {
+  const { trace } = simulateSet({
+    placement: 'heel',
+    level: 'clean',
+    seed: 1,
+    count,
+    cycleS: 2,
+    faults: { fatigueLoss: 0.15 },
+    person: { topPitchRad: 0.62, shares: [0.4, 0.1, 0.4, 0.1] },
+  });
+  return traceCsv(trace, []);
+}
+
+/** Everything that is told of a leg where nothing stands against comparing it. */
+export const WHOLE_ROW: Cells = {
+  placement: 'heel',
+  test: 'heel-raise',
+  protocol: 'single-leg.incline10',
+  date: '2026-03-01',
+  source: 'person',
+  end_reason: 'fatigue',
+  exertion: 9,
+  pain_before: 0,
+  pain_peak: 0,
+  pain_sharp: 'no',
+  footwear: 'barefoot',
+  symptomatic: 'none',
+  earlier_injury: 'no',
+  tests_before: 2,
+  flare: 'no',
+  sex: 'women',
+  age_years: 38,
+  height_cm: 168,
+  body_mass_kg: 62,
+  pregnant: 'no',
+  amputation: 'no',
+  nerve_condition: 'no',
+  nerve_signs: 'no',
+  one_sided_sport: 'no',
+  leg_length_raise: 'no',
+};
+
+/** The command run over a manifest of these rows; a recording is made for each number of repetitions that a file name holds. */
+export async function assessRows(
+  rows: readonly Cells[],
+  options: readonly string[] = [],
+  files: Readonly<Record<string, string>> = {},
+): Promise<{ memory: MemoryIo; code: number }> {
+  const memory = new MemoryIo();
+  memory.width = 100;
+  const columns = [...new Set(rows.flatMap((row) => Object.keys(row)))];
+  const cells = rows.map((row) => columns.map((column) => String(row[column] ?? '')));
+  memory.files.set('m.csv', csvText(columns, cells));
+  for (const { file } of rows) {
+    const count = /(\d+)\.csv$/.exec(String(file))?.[1];
+    if (count !== undefined) memory.files.set(String(file), heelRecording(Number(count)));
+  }
+  for (const [name, text] of Object.entries(files)) memory.files.set(name, text);
+  const code = await main(['assess', '--manifest', 'm.csv', ...options], memory.io);
+  return { memory, code };
+}

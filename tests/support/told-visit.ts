@@ -1,0 +1,150 @@
+import { protocolFingerprint, type Report, type Side } from '@surae/analysis';
+import { type EndReason, INCLINE_10, type Protocol, SAFETY_LIST_VERSION } from '@surae/shared';
+import type { RecordStore, StoredDocument } from '@surae/storage';
+import { noHistory } from '../../apps/dashboard/src/journey/history.ts';
+import type { Person } from '../../apps/dashboard/src/journey/person.ts';
+import type { IrritabilityTold, LegHistory, SoreSides, VisitHistory } from '../../apps/dashboard/src/journey/visit.ts';
+import { VisitBook } from '../../apps/dashboard/src/journey/visit-book.ts';
+import { visitEventKinds } from '../../apps/dashboard/src/journey/visit-events.ts';
+import { madeReport, sureCount } from './made-visit.ts';
+
+/** Everything that is asked before a test, answered so that nothing stands against a comparison. */
+export const ALL_TOLD: VisitHistory = {
+  legs: {
+    left: { ...noHistory.legs.left, injury: 'none' },
+    right: { ...noHistory.legs.right, injury: 'none' },
+  },
+  about: [],
+};
+
+/** Every question about how irritable a tendon is, answered by the moderate answer. */
+export const MODERATE: IrritabilityTold = {
+  provokedBy: 'single-raises-or-long-walk',
+  peakPain: 4,
+  settles: 'by-next-morning',
+  stiffness: '10-to-30-minutes',
+  restPain: 'none',
+  trend: 'steady-or-better',
+  flare: 'no',
+  painNow: 1,
+};
+
+/** What was told of a leg, changed in a few answers. */
+export function legTold(injury: LegHistory['injury'], irritability: Partial<IrritabilityTold> = {}): LegHistory {
+  return { injury, confirmed: null, irritability: { ...noHistory.legs.left.irritability, ...irritability } };
+}
+
+/** What one leg did on a visit that is told. */
+export interface ToldSet {
+  readonly count: number;
+  readonly reason?: EndReason;
+  readonly pain?: number | null;
+  readonly exertion?: number | null;
+  readonly protocol?: Protocol;
+  readonly changes?: Partial<Report>;
+}
+
+/** A visit that is told: what is left out is answered so that nothing stands against a comparison. */
+export interface ToldVisit {
+  readonly day: string;
+  readonly sore?: SoreSides;
+  /** null is not asked */
+  readonly history?: VisitHistory | null;
+  /** null is not gone through */
+  readonly ticked?: readonly string[] | null;
+  readonly restMinutes?: number;
+  readonly left?: ToldSet;
+  readonly right?: ToldSet;
+}
+
+/** A report of a set with this count, by the protocol, of an effort that showed capacity unless it ended otherwise. */
+export function toldReport(side: Side, { count, reason = 'fatigue', protocol = INCLINE_10, changes }: ToldSet): Report {
+  const made = madeReport(side, sureCount(count), reason);
+  const rule = protocol.parameters.referenceRule.value;
+  const { id, version } = protocol;
+  return {
+    ...made,
+    protocol: { id, version, fingerprint: protocolFingerprint(protocol, 'heel', rule) },
+    effort:
+      made.end.class === 'capacity'
+        ? { good: 'yes', signs: ['height-drop'], reason: 'signs-of-fatigue' }
+        : { good: 'no', signs: [], reason: 'not-a-capacity-test' },
+    measures: { ...made.measures, fatigue: { ...made.measures.fatigue, dropFraction: 0.2 } },
+    ...changes,
+  };
+}
+
+/** A clock that is set by hand, in minutes of one morning. */
+class MorningClock {
+  day = '2026-03-01';
+  minute = 0;
+
+  isoNow(): string {
+    const minutes = Math.floor(this.minute);
+    const seconds = Math.round((this.minute - minutes) * 60);
+    return `${this.day}T09:${String(minutes).padStart(2, '0')}:${String(seconds).padStart(2, '0')}.000+01:00`;
+  }
+}
+
+/** Writes a person and their visits into a store, event by event, as a clinic would have; gives the ids of the visits. */
+export async function tellVisits(
+  store: RecordStore,
+  person: Omit<Person, 'id' | 'demo'>,
+  visits: readonly ToldVisit[],
+): Promise<readonly string[]> {
+  const clock = new MorningClock();
+  const book = new VisitBook(store, clock, 'test');
+  const { id: personId } = await book.addPerson({ ...person, demo: false });
+  const ids: string[] = [];
+  for (const visit of visits) {
+    clock.day = visit.day;
+    clock.minute = 0;
+    const id = await book.beginVisit(personId);
+    await book.record(id, { kind: 'visit-sore', sore: visit.sore ?? { left: 'no', right: 'mid-portion' } });
+    if (visit.history !== null) {
+      await book.record(id, { kind: 'visit-history', history: visit.history ?? ALL_TOLD });
+    }
+    if (visit.ticked !== null) {
+      const ticked = visit.ticked ?? [];
+      const safety = { listVersion: SAFETY_LIST_VERSION, seenWhole: true, ticked, overridden: [] };
+      await book.record(id, { kind: 'visit-safety', safety });
+    }
+    await tellSet(book, clock, id, 'left', visit.left);
+    clock.minute += visit.restMinutes ?? 3;
+    await tellSet(book, clock, id, 'right', visit.right);
+    await book.record(id, { kind: 'rest-over', restS: 180 });
+    await book.record(id, { kind: 'visit-closed' });
+    ids.push(id);
+  }
+  return ids;
+}
+
+async function tellSet(
+  book: VisitBook,
+  clock: MorningClock,
+  visitId: string,
+  side: Side,
+  told: ToldSet | undefined,
+): Promise<void> {
+  if (told === undefined) return;
+  const report = toldReport(side, told);
+  const { id: protocolId, fingerprint: protocolFingerprint } = report.protocol;
+  const choice = { side, protocolId, protocolFingerprint, placement: report.placement, origin: 'simulated' } as const;
+  const setId = await book.record(visitId, { kind: 'set-begun', choice, bytesId: `none-${side}` });
+  clock.minute += 1;
+  await book.record(visitId, { kind: 'set-stopped', setId, liveCount: report.count.attempted });
+  const { reason = 'fatigue', pain = 2, exertion = 9 } = told;
+  await book.record(visitId, {
+    kind: 'set-end',
+    setId,
+    end: { reason, painPeak: pain, exertion, painSharp: false },
+  });
+  await book.record(visitId, { kind: 'set-result', setId, report, settingsHash: 'made' });
+}
+
+/** Every document of people and visits in a store, in order. */
+export async function documentsOf(store: RecordStore): Promise<readonly StoredDocument[]> {
+  const kinds = ['person', 'visit', ...visitEventKinds];
+  const documents = await Promise.all(kinds.map((kind) => store.documents({ kind })));
+  return documents.flat().sort((a, b) => a.sequence - b.sequence);
+}
