@@ -11,7 +11,15 @@ export { FAULT_KINDS, type FaultKind } from './fault-kind.ts';
 export type { HopParameterName, HopParameters, HopProtocol } from './hop-protocol.ts';
 export { OBSERVABILITY, type ObservabilityEntry } from './observability.ts';
 export type { ChoiceParameter, NumberParameter } from './parameter.ts';
-export type { EndReason, ParameterName, Protocol, ProtocolParameters, ReferenceRule, Surface } from './protocol.ts';
+export type {
+  EndReason,
+  ParameterName,
+  Protocol,
+  ProtocolParameters,
+  ReferenceRule,
+  RepetitionMaximum,
+  Surface,
+} from './protocol.ts';
 export { PROTOCOLS } from './protocols/all.ts';
 export { HOP_PROTOCOLS, HOP_SERIES, HOP_SERIES_BEAT } from './protocols/hop-series.ts';
 export {
@@ -22,6 +30,7 @@ export {
   STRAIGHT_PULL,
 } from './protocols/isometric.ts';
 export { COUNT_30_S, TOLERANCE_PROBE } from './protocols/limited.ts';
+export { SEATED_BLOCK, SEATED_BLOCK_SLOW, SEATED_FLOOR, SEATED_FLOOR_SLOW } from './protocols/seated.ts';
 export { BENT_KNEE, DOUBLE_LEG, FLOOR, INCLINE_10, LOADED, SLOW_TEMPO, STEP } from './protocols/to-fatigue.ts';
 export type { PullParameterName, PullParameters, PullProtocol, PullScoreRule } from './pull-protocol.ts';
 export {
@@ -82,6 +91,7 @@ export { AXIS_WORDS, REPETITION_WORDS, RESULT_WORDS, SUMMARY_WORDS } from './sen
 export { LOCK_WORDS, SAFETY_BLOCK_SENTENCES, SAFETY_REASONS, SAFETY_WORDS } from './sentences/screens/safety-words.ts';
 export { SORENESS_WORDS } from './sentences/screens/soreness-words.ts';
 export { CHART_WORDS, KEEP_WORDS, READY_WORDS, TEST_WORDS } from './sentences/screens/test-words.ts';
+export { NO_MAXIMUM_SENTENCES, SEATED_SENTENCES } from './sentences/seated-sentences.ts';
 export type { Sentence, Sentences } from './sentences/sentence.ts';
 export {
   DOUBT_SENTENCES,

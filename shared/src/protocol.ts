@@ -27,7 +27,8 @@ export interface ProtocolParameters extends CriterionParameters {
   readonly footwear: ChoiceParameter<'barefoot' | 'thin-sock' | 'shoe'>;
   readonly cue: ChoiceParameter<'metronome' | 'light' | 'none'>;
   readonly encouragement: ChoiceParameter<'scripted' | 'none'>;
-  readonly externalMass: ChoiceParameter<'none' | 'declared'>;
+  /** `on-knee`: seated, the load lies on the knee and the seat carries the body */
+  readonly externalMass: ChoiceParameter<'none' | 'declared' | 'on-knee'>;
   /** time from one repetition to the next at the beat */
   readonly cycleTarget: NumberParameter;
   readonly upTarget: NumberParameter;
@@ -48,6 +49,14 @@ export interface ProtocolParameters extends CriterionParameters {
 
 export type ParameterName = keyof ProtocolParameters;
 
+/** From how many repetitions at a load the load for so many is read, and between which counts only. */
+export interface RepetitionMaximum extends Entry {
+  /** repetitions of the load that is named */
+  readonly target: number;
+  readonly countLeast: number;
+  readonly countMost: number;
+}
+
 /** One way of testing, complete: its parameters, what it needs, how it may end, what it yields. */
 export interface Protocol extends Entry {
   readonly title: string;
@@ -56,6 +65,8 @@ export interface Protocol extends Entry {
   readonly requiredSignals: readonly string[];
   readonly endConditions: readonly EndReason[];
   readonly outputs: readonly string[];
+  /** for a test at a load: when the load for so many repetitions may be named */
+  readonly repetitionMaximum?: RepetitionMaximum;
   /** what a tester must know before choosing it */
   readonly remarks: readonly string[];
 }

@@ -102,6 +102,19 @@ export interface PullSummary {
   readonly peakCoverage?: number;
   readonly meanCoverage?: number;
   readonly riseCoverage?: number;
+  readonly counts: Readonly<Record<IntervalKind, { readonly held: number; readonly of: number }>>;
+  readonly families: Readonly<Record<string, FamilySummary>>;
+}
+
+type IntervalKind = 'onset' | 'rampOnset' | 'peak' | 'mean' | 'rise';
+
+/** Figures of fast efforts of one form of rise. */
+export interface FamilySummary {
+  readonly efforts: number;
+  readonly onsetP95Ms?: number;
+  readonly onsetCoverage?: number;
+  readonly riseRmsPercent?: number;
+  readonly riseCoverage?: number;
 }
 
 interface ComparableFigure {
@@ -125,10 +138,10 @@ export interface PullFigureStore {
   add(recording: {
     readonly seed: number;
     readonly efforts: readonly ComparableEffort[];
-    readonly truth: readonly Pick<
+    readonly truth: readonly (Pick<
       Simulation.TrueEffort,
       'kind' | 'onsetS' | 'endS' | 'peakN' | 'bestHalfSecondN' | 'risenN'
-    >[];
+    > & { readonly rise: Pick<Simulation.RiseShape, 'family'> })[];
   }): void;
   summary(): PullSummary;
 }

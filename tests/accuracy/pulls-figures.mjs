@@ -16,6 +16,27 @@ class Errors {
   }
 }
 
+function p95Ms({ errors }) {
+  const p95S = quantile(errors.map(Math.abs), 0.95);
+  return p95S === undefined ? undefined : 1000 * p95S;
+}
+
+/** Onset and rate of the fast efforts of one form of rise. */
+class FamilyErrors {
+  onset = new Errors();
+  rise = new Errors();
+
+  summary() {
+    return {
+      efforts: this.onset.errors.length,
+      onsetP95Ms: p95Ms(this.onset),
+      onsetCoverage: mean(this.onset.covered),
+      riseRmsPercent: rootMeanSquare(this.rise.errors),
+      riseCoverage: mean(this.rise.covered),
+    };
+  }
+}
+
 /** Collects recordings of pulls and gives their figures. */
 export class PullFigures {
   traces = 0;
@@ -29,6 +50,8 @@ export class PullFigures {
   peak = new Errors();
   halfSecond = new Errors();
   rise = new Errors();
+  /** of fast efforts, by the form of their rise */
+  families = new Map();
   wrongSeeds = [];
 
   /**
@@ -48,7 +71,11 @@ export class PullFigures {
 
   addPair(found, one) {
     const onset = one.kind === 'ramp' ? this.rampOnset : this.onset;
-    if (found.onsetJudged) onset.add(found.onsetS.value, found.onsetS.u, one.onsetS);
+    const family = this.family(one);
+    if (found.onsetJudged) {
+      onset.add(found.onsetS.value, found.onsetS.u, one.onsetS);
+      if (one.kind === 'fast') family.onset.add(found.onsetS.value, found.onsetS.u, one.onsetS);
+    }
     if (found.peakJudged) {
       this.judged += 1;
       this.peak.add(found.peakN.value, found.peakN.u, one.peakN, 100 / one.peakN);
@@ -59,14 +86,34 @@ export class PullFigures {
     if (found.rate200 !== null && one.kind === 'fast') {
       const rate = one.risenN[3] / 0.2;
       this.rise.add(found.rate200.value, found.rate200.u, rate, 100 / rate);
+      family.rise.add(found.rate200.value, found.rate200.u, rate, 100 / rate);
     }
   }
 
-  summary() {
-    const p95Ms = ({ errors }) => {
-      const p95S = quantile(errors.map(Math.abs), 0.95);
-      return p95S === undefined ? undefined : 1000 * p95S;
+  family({ rise: { family } }) {
+    const known = this.families.get(family) ?? new FamilyErrors();
+    this.families.set(family, known);
+    return known;
+  }
+
+  /** intervals that held the truth, and all of them, by kind of figure */
+  intervalCounts() {
+    const kinds = {
+      onset: this.onset,
+      rampOnset: this.rampOnset,
+      peak: this.peak,
+      mean: this.halfSecond,
+      rise: this.rise,
     };
+    return Object.fromEntries(
+      Object.entries(kinds).map(([kind, { covered }]) => [
+        kind,
+        { held: covered.reduce((sum, one) => sum + one, 0), of: covered.length },
+      ]),
+    );
+  }
+
+  summary() {
     return {
       traces: this.traces,
       efforts: this.true,
@@ -86,6 +133,8 @@ export class PullFigures {
       peakCoverage: mean(this.peak.covered),
       meanCoverage: mean(this.halfSecond.covered),
       riseCoverage: mean(this.rise.covered),
+      counts: this.intervalCounts(),
+      families: Object.fromEntries([...this.families].map(([name, errors]) => [name, errors.summary()])),
     };
   }
 }

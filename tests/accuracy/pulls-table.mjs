@@ -1,4 +1,4 @@
-// Prints the table of accuracy of isometric efforts as Markdown, the SciPy script in brackets:
+// Prints the tables of accuracy of isometric efforts as Markdown, the SciPy script in brackets:
 //   node tests/accuracy/pulls-table.mjs [--traces N of each kind] [--from SEED] [--levels hard] [--rates 80,1000]
 //                                       [--no-yardstick] [--no-build]
 // For tuning take seeds below 10000, as in --from 1 --traces 50.
@@ -7,6 +7,7 @@ import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { missedPullGoals } from './pulls-goals.mjs';
 import { byAnalysis, firstSealedPull, measurePulls, pullLevels, pullRatesHz } from './pulls-measure.mjs';
+import { coverageTable, familyTable } from './pulls-pooled.mjs';
 import { byScript, scipyVersion } from './pulls-yardstick.mjs';
 
 process.chdir(fileURLToPath(new URL('../..', import.meta.url)));
@@ -52,11 +53,13 @@ if (!values['no-yardstick']) console.log(`In brackets: tests/reference/pulls_yar
 const names = ['level', 'rate Hz', 'traces', 'peaks judged', ...columns.map(([name]) => name)];
 console.log(`| ${[...names, ...shares.map(([name]) => `${name} in 95 %`), 'goals missed'].join(' | ')} |`);
 console.log(`|${'---|'.repeat(names.length + shares.length + 1)}`);
+const rows = [];
 for (const level of values.levels.split(',')) {
   for (const sampleRateHz of values.rates.split(',').map(Number)) {
     const request = { simulation, level, sampleRateHz, traces: Number(values.traces), from: Number(values.from) };
     const figures = measurePulls({ ...request, find: byAnalysis(analysis, shared) });
     const ours = figures.summary();
+    rows.push({ level, sampleRateHz, summary: ours });
     const other = values['no-yardstick'] ? {} : measurePulls({ ...request, find: byScript }).summary();
     const cells = columns.map(([, key, digits]) => {
       const beside = cell(other[key], digits);
@@ -77,3 +80,4 @@ for (const level of values.levels.split(',')) {
     if (figures.wrongSeeds.length > 0) process.stderr.write(`  wrong counts: ${figures.wrongSeeds.join(' ')}\n`);
   }
 }
+console.log(`\n${familyTable(rows)}\n\n${coverageTable(rows)}`);

@@ -79,7 +79,7 @@ browserTest(
       page,
       'Both tendons are sore: neither leg shows what the other one could do.',
       'A leg stopped for pain: its count is what was tolerated.',
-      'Irritability: high, by the greatest pain.',
+      'Irritability: high, by greatest pain.',
     );
     expect(await page.locator('comparison-list').getByText(/\d %/).count()).toBe(0);
     await page.emulateMedia({ colorScheme: 'dark' });

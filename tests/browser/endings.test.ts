@@ -1,11 +1,4 @@
-import {
-  COMPARE_SENTENCES,
-  END_CHOICES,
-  ENDING_WORDS,
-  LOCK_WORDS,
-  RATIO_BLOCK_SENTENCES,
-  SAFETY_WORDS,
-} from '@surae/shared';
+import { END_CHOICES, ENDING_WORDS, LOCK_WORDS, RATIO_BLOCK_SENTENCES, SAFETY_WORDS, SIDE_WORDS } from '@surae/shared';
 import { expect } from 'vitest';
 import { browserTest } from './support/browser-test.ts';
 import {
@@ -20,6 +13,7 @@ import {
   startSet,
   waitForEnding,
   waitForResult,
+  words,
 } from './support/journey.mjs';
 import { storedBodies } from './support/stored.ts';
 
@@ -35,7 +29,7 @@ browserTest('a set that ended for pain is told as such, and no ratio is given', 
   await sayEnd(page, 'right', { reason: 'pain', pain: 7 });
   await waitForResult(page);
   await page.getByText(/right stopped for pain with/i).waitFor();
-  await page.getByText(COMPARE_SENTENCES['no-ratio'].text).waitFor();
+  await page.getByText(words(SIDE_WORDS['blocked-more'])).waitFor();
   const said = await page.evaluate(() => document.querySelector('app-shell')!.shadowRoot!.textContent);
   expect(said).not.toMatch(/symmetry|index/i);
   expect(Object.values(RATIO_BLOCK_SENTENCES).length).toBeGreaterThan(3);

@@ -58,6 +58,8 @@ test('words: kappa with its interval and what it rests on', () => {
   expect(shown).toMatch(/agree +64 %, where chance would give 31 %/);
   expect(made('subject,A [verdict],B [verdict]\n1,yes,yes\n2,yes,yes\n')).toContain('only one word was used');
   expect(made('subject,A [verdict],B [verdict]\n1,yes,yes\n2,no,no\n')).toContain('1, every item agrees');
+  const constant = made('subject,A [verdict],B [verdict]\n1,yes,yes\n2,no,yes\n3,no,yes\n');
+  expect(constant).toMatch(/kappa +0\.00, one of them used one word only/);
 });
 
 test('words on a scale: kappa by steps and by squares, with the scale', () => {

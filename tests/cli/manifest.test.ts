@@ -11,6 +11,7 @@ const NOTHING: GivenAbout = {
   bodyMassKg: undefined,
   stringRestMm: undefined,
   externalMassKg: undefined,
+  loadPercent: undefined,
   ankleLeverMm: undefined,
   ankleAngleDeg: undefined,
 };

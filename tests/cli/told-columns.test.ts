@@ -1,4 +1,4 @@
-import { IRRITABILITY_INPUTS, PROTOCOLS } from '@surae/shared';
+import { IRRITABILITY_INPUTS, PROTOCOLS, PULL_PROTOCOLS } from '@surae/shared';
 import { expect, test } from 'vitest';
 import { expectedIn, TOLD_COLUMNS, toldHelp } from '../../apps/cli/src/told-columns.ts';
 
@@ -10,7 +10,7 @@ test('the words of surface, knee, footwear and support are those that a protocol
 });
 
 test('the reasons of an end are those that some protocol knows', () => {
-  const known = new Set<string>(PROTOCOLS.flatMap(({ endConditions }) => endConditions));
+  const known = new Set<string>([...PROTOCOLS, ...PULL_PROTOCOLS].flatMap(({ endConditions }) => endConditions));
   expect([...TOLD_COLUMNS.end_reason.words].sort()).toEqual([...known].sort());
 });
 

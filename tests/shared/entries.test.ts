@@ -25,6 +25,7 @@ const UNITS = new Set([
   'a',
   'd',
   'Hz',
+  'kg',
 ]);
 
 /** Every object anywhere in the shared data that has an id, with the place it was found at. */

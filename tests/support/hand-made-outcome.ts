@@ -12,6 +12,7 @@ const NOTHING_GIVEN: GivenAbout = {
   bodyMassKg: undefined,
   stringRestMm: undefined,
   externalMassKg: undefined,
+  loadPercent: undefined,
   ankleLeverMm: undefined,
   ankleAngleDeg: undefined,
 };

@@ -196,7 +196,10 @@ function wordsText({ first, second, leftOut, kappa: found, weighted }: PairedWor
   const value =
     found.kappa === undefined
       ? 'cannot tell: only one word was used'
-      : (bounds ?? '1, every item agrees; how sure that is cannot be told from the formula');
+      : (bounds ??
+        (found.observedAgreement === 1
+          ? '1, every item agrees; how sure that is cannot be told from the formula'
+          : `${plain(found.kappa, 2)}, one of them used one word only; how sure that is cannot be told from the formula`));
   return [
     `  ${first} and ${second}`,
     ...line('items', `${found.itemCount}`, width),

@@ -92,6 +92,7 @@ function readAssess(args: readonly string[]): Arguments {
         'body-mass-kg': { type: 'string' },
         'string-rest-mm': { type: 'string' },
         'external-mass-kg': { type: 'string' },
+        'load-percent': { type: 'string' },
         'ankle-lever-mm': { type: 'string' },
         'ankle-angle-deg': { type: 'string' },
         protocol: { type: 'string' },
@@ -155,6 +156,7 @@ interface AboutOptions {
   'body-mass-kg'?: string;
   'string-rest-mm'?: string;
   'external-mass-kg'?: string;
+  'load-percent'?: string;
   'ankle-lever-mm'?: string;
   'ankle-angle-deg'?: string;
   protocol?: string;
@@ -174,6 +176,7 @@ function givenAbout(values: AboutOptions): GivenAbout {
     bodyMassKg: sizeOption('body-mass-kg', values),
     stringRestMm: sizeOption('string-rest-mm', values),
     externalMassKg: sizeOption('external-mass-kg', values),
+    loadPercent: sizeOption('load-percent', values),
     ankleLeverMm: sizeOption('ankle-lever-mm', values),
     ankleAngleDeg: sizeOption('ankle-angle-deg', values),
   };

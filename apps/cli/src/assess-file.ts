@@ -135,6 +135,7 @@ function subjectOf(about: GivenAbout): Subject {
     ankleAngleRad: about.ankleAngleDeg === undefined ? undefined : (about.ankleAngleDeg * Math.PI) / 180,
     bodyMassKg: about.bodyMassKg,
     externalMassKg: about.externalMassKg,
+    externalMassShare: about.loadPercent === undefined ? undefined : about.loadPercent / 100,
     stringRestLengthM: metres(about.stringRestMm),
   };
   return Object.fromEntries(Object.entries(given).filter(([, value]) => value !== undefined));

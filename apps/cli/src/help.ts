@@ -36,7 +36,8 @@ What the recording is
   --body-mass-kg N      needed for work and power; never guessed
   --string-rest-mm N    length of the string at rest, where a string measured
                         the heel and its obliquity should be corrected
-  --external-mass-kg N  a load that is carried, where the protocol has one
+  --external-mass-kg N  a load that is carried, or seated lies on the knee
+  --load-percent N      the load on the knee in percent of body mass
   --ankle-lever-mm N    ball of the foot to the ankle axis, and the angle of
   --ankle-angle-deg N   that line above the foot line: for work by the ankle
   --protocol ID         which rules a repetition is judged by
@@ -73,7 +74,8 @@ The recording: a first line such as
   Lines that begin with # are remarks. Decimals have a point.
 The manifest: columns file,person,visit,side,test,placement,heel_lever_mm,
 body_mass_kg. Used as well where they are there: string_rest_length_mm,
-external_mass_kg, ankle_lever_mm, ankle_angle_deg, protocol, and those below.
+external_mass_kg, load_percent, ankle_lever_mm, ankle_angle_deg, protocol, and
+those below.
 All others are handed on as they came. Paths are relative to it; an empty cell
 is unknown, and what the command line says fills it. What is unknown is never
 taken as harmless: it stands against a ratio. A word that is none of those

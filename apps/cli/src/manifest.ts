@@ -8,7 +8,7 @@ import { UsageError } from './usage-error.ts';
 import type { GivenAbout, WorkItem } from './work-list.ts';
 
 /** Columns beside those that every manifest knows which the command uses as well. */
-const ALSO_USED = ['protocol', 'external_mass_kg', 'ankle_lever_mm', 'ankle_angle_deg'] as const;
+const ALSO_USED = ['protocol', 'external_mass_kg', 'load_percent', 'ankle_lever_mm', 'ankle_angle_deg'] as const;
 
 /**
  * The recordings that a manifest names, in its order. A cell that is empty is unknown: what the command line said fills it.
@@ -68,6 +68,7 @@ function rowItem(path: string, row: ManifestRow, given: GivenAbout): WorkItem {
     bodyMassKg: row.bodyMassKg ?? given.bodyMassKg,
     stringRestMm: millimetres(row.stringRestLengthM) ?? given.stringRestMm,
     externalMassKg: size('external_mass_kg', 'external-mass-kg') ?? given.externalMassKg,
+    loadPercent: size('load_percent', 'load-percent') ?? given.loadPercent,
     ankleLeverMm: size('ankle_lever_mm', 'ankle-lever-mm') ?? given.ankleLeverMm,
     ankleAngleDeg: size('ankle_angle_deg', 'ankle-angle-deg') ?? given.ankleAngleDeg,
   };

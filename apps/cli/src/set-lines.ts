@@ -12,6 +12,7 @@ import type { Assessed } from './assess-file.ts';
 import { issuePlace, issueRows } from './issue-rows.ts';
 import { plain, withBounds, withUncertainty } from './readable-number.ts';
 import { within } from './report-words.ts';
+import { maximumWords, pairWords } from './seated-words.ts';
 import { labelled } from './text-lines.ts';
 
 function referenceWords({ reference, kind }: Report): string {
@@ -55,6 +56,7 @@ const WORK_NAMES = [
   ['ankleJ', 'ankleUJ', 'by the rise of the ankle'],
   ['platformJ', 'platformUJ', 'on the platform'],
   ['riseJ', 'riseUJ', 'by the rise of the body'],
+  ['seatedJ', 'seatedUJ', 'by the load and the rise of the knee'],
 ] as const;
 
 function workWords(work: Work): string {
@@ -133,6 +135,8 @@ export function setLines(outcome: Assessed, labelWidth: number, width: number): 
     ['why', stoppedWords(report)],
     ['usable', gateWords(report)],
     ['reference', referenceWords(report)],
+    ['load', pairWords(report)],
+    ['next load', maximumWords(report)],
     ['work', workWords(report.measures.work)],
     ['power', powerWords(report)],
     ['tempo', tempoWords(report)],

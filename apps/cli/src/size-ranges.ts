@@ -9,6 +9,7 @@ export const SIZE_RANGES = {
   'body-mass-kg': MANIFEST_NUMBERS.body_mass_kg,
   'string-rest-mm': MANIFEST_NUMBERS.string_rest_length_mm,
   'external-mass-kg': { least: 0.1, greatest: 250, unit: 'kg' },
+  'load-percent': { least: 1, greatest: 300, unit: '%' },
   'ankle-lever-mm': { least: 30, greatest: 300, unit: 'mm' },
   'ankle-angle-deg': { least: 1, greatest: 89, unit: 'deg' },
 } as const satisfies Readonly<Record<string, SizeRange>>;

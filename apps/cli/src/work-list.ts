@@ -10,6 +10,7 @@ export interface GivenAbout {
   readonly bodyMassKg: number | undefined;
   readonly stringRestMm: number | undefined;
   readonly externalMassKg: number | undefined;
+  readonly loadPercent: number | undefined;
   readonly ankleLeverMm: number | undefined;
   readonly ankleAngleDeg: number | undefined;
 }

@@ -27,11 +27,7 @@ export { effortDefaults } from './assess/defaults/efforts.ts';
 export { heelDefaults } from './assess/defaults/heel.ts';
 export { hopDefaults } from './assess/defaults/hops.ts';
 export { effortSettingsBy } from './assess/effort-settings-by.ts';
-export {
-  canonicalJson,
-  protocolFingerprint,
-  pullFingerprint,
-} from './assess/fingerprint.ts';
+export { canonicalJson, protocolFingerprint, pullFingerprint } from './assess/fingerprint.ts';
 export { type JudgingExtras, judge } from './assess/judge.ts';
 export { type Overridden, type OverrideProblem, overrideSettings, withParameters } from './assess/override.ts';
 export type {
@@ -51,17 +47,21 @@ export type {
   Effort,
   Gate,
   GateReason,
+  NoMaximumReason,
   Reference,
   Report,
+  SeatedLoad,
   SetMeasures,
   TestEnd,
   WithheldReason,
   Work,
 } from './assess/report.ts';
 export type { AssessmentRequest, PracticeRaise, Subject, TesterMark, TrialContext } from './assess/request.ts';
+export { isSeated } from './assess/seated-load.ts';
 export type { JudgingSettings, Settings, SignalLimits } from './assess/settings.ts';
 export { endClass } from './assess/test-end.ts';
 export { type ChangeZone, changeZone, type DetectableChange } from './compare/change-zone.ts';
+export type { ComparedLegs, LegsUnder } from './compare/compared-legs.ts';
 export { countStandardError } from './compare/count-repeatability.ts';
 export {
   type EnduranceEffort,
@@ -87,7 +87,7 @@ export {
   legOverVisits,
   type SinceVisit,
 } from './compare/leg-over-visits.ts';
-export { type LegsOfVisit, type LegsUnder, legsOfVisit, type VisitLegs } from './compare/legs-of-visit.ts';
+export { type LegsOfVisit, legsOfVisit, type VisitLegs } from './compare/legs-of-visit.ts';
 export { boundedDifference, boundedRatio, type LogRatio, logRatio, probabilityBelow } from './compare/log-ratio.ts';
 export type { MeasuredValue } from './compare/measured-value.ts';
 export {
@@ -100,6 +100,8 @@ export {
 export type { ComparedReport, EarlierInjury, PairCircumstances } from './compare/pair.ts';
 export { type PlainLimits, plainVerdict } from './compare/plain-verdict.ts';
 export { publishedErrors } from './compare/published-errors.ts';
+export { type PullFinding, pullFinding } from './compare/pull-finding.ts';
+export { type PullVisit, pullLegsOfVisit, pullOverVisits, type VisitPulls } from './compare/pull-legs.ts';
 export {
   circumstanceBlocks,
   RATIO_BLOCKS,
@@ -151,7 +153,7 @@ export {
   type VisitResult,
   type VisitTrend,
 } from './compare/visit-change.ts';
-export type { LegFacts, OwnReliabilities, PersonFacts, TestedLeg } from './compare/visit-facts.ts';
+export type { LegFacts, OwnReliabilities, PersonFacts, TestedLeg, TestedPull } from './compare/visit-facts.ts';
 export {
   type CriteriaVariant,
   robustness,

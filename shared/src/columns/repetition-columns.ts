@@ -49,6 +49,8 @@ const work: readonly Column[] = [
   figure('work_platform_u_j', 'work.platformUJ', 'J', 1, 'standard uncertainty of work_platform_j'),
   figure('work_rise_j', 'work.riseJ', 'J', 1, 'work by the measured rise of the body: (m + m_e) g dz'),
   figure('work_rise_u_j', 'work.riseUJ', 'J', 1, 'standard uncertainty of work_rise_j'),
+  figure('work_seated_j', 'work.seatedJ', 'J', 1, 'seated: load on the knee times g times the model rise of the knee'),
+  figure('work_seated_u_j', 'work.seatedUJ', 'J', 1, 'standard uncertainty of work_seated_j'),
   figure('mean_power_w', 'meanPowerW', 'W', 1, "work by the placement's own convention over the time up"),
   figure('peak_power_w', 'peakPowerW', 'W', 1, 'greatest power during the rise, low-passed'),
 ];

@@ -16,7 +16,7 @@ function estimate(key: string, unit: string, field: string, factor: number, desc
 }
 
 function work(prefix: string, field: string, of: string): Column[] {
-  return (['heel', 'ankle', 'platform', 'rise'] as const).flatMap((kind) => [
+  return (['heel', 'ankle', 'platform', 'rise', 'seated'] as const).flatMap((kind) => [
     figure(`${prefix}_${kind}_j`, `${field}.${kind}J`, 'J', 1, `work of ${of} under the ${kind} convention`),
     figure(
       `${prefix}_${kind}_u_j`,
@@ -59,6 +59,26 @@ const frame: readonly Column[] = [
   word('gate.usable', 'gate.usable', 'whether the trial may be interpreted: yes, no or cannot_tell'),
   figure('body_weight_n', 'bodyWeightN', 'N', 1, 'body weight read from the quiet stance on the platform'),
   figure('body_weight_u_n', 'bodyWeightUN', 'N', 1, 'standard uncertainty of body_weight_n'),
+];
+
+const seated: readonly Column[] = [
+  figure('seated.load_kg', 'seated.massKg', 'kg', 1, 'load on the knee'),
+  figure('seated.load_u_kg', 'seated.massUKg', 'kg', 1, 'standard uncertainty of the load'),
+  figure('seated.load_percent', 'seated.percentOfBodyMass', '%', 1, 'load in percent of body mass'),
+  figure('seated.repetitions', 'seated.repetitions', '1', 1, 'valid repetitions at that load before the test ended'),
+  figure('seated.repetitions_low', 'seated.repetitionsLow', '1', 1, 'lower 95 % bound of seated.repetitions'),
+  figure('seated.repetitions_high', 'seated.repetitionsHigh', '1', 1, 'upper 95 % bound of seated.repetitions'),
+  figure('seated.maximum_target', 'seated.maximum.target', '1', 1, 'repetitions of the load that is named next'),
+  figure(
+    'seated.maximum_kg',
+    'seated.maximum.massKg',
+    'kg',
+    1,
+    'load for so many repetitions; empty outside the counts it may be read from',
+  ),
+  figure('seated.maximum_low_kg', 'seated.maximum.lowKg', 'kg', 1, 'least that formulas and count leave open'),
+  figure('seated.maximum_high_kg', 'seated.maximum.highKg', 'kg', 1, 'greatest that formulas and count leave open'),
+  word('seated.maximum_reason', 'seated.maximum.reason', 'why no such load is named'),
 ];
 
 const size: readonly Column[] = [
@@ -130,4 +150,4 @@ const shares: readonly Column[] = [
 ];
 
 /** The figures of one set, without its lists. Empty means not measured; zero means zero. */
-export const SET_COLUMNS: readonly Column[] = [...count, ...frame, ...size, ...course, ...shares];
+export const SET_COLUMNS: readonly Column[] = [...count, ...frame, ...seated, ...size, ...course, ...shares];

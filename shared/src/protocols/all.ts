@@ -1,5 +1,6 @@
 import type { Protocol } from '../protocol.ts';
 import { COUNT_30_S, TOLERANCE_PROBE } from './limited.ts';
+import { SEATED_BLOCK, SEATED_BLOCK_SLOW, SEATED_FLOOR, SEATED_FLOOR_SLOW } from './seated.ts';
 import { BENT_KNEE, DOUBLE_LEG, FLOOR, INCLINE_10, LOADED, SLOW_TEMPO, STEP } from './to-fatigue.ts';
 
 /** Every protocol, the default first. */
@@ -13,4 +14,8 @@ export const PROTOCOLS: readonly Protocol[] = [
   LOADED,
   COUNT_30_S,
   TOLERANCE_PROBE,
+  SEATED_BLOCK,
+  SEATED_FLOOR,
+  SEATED_BLOCK_SLOW,
+  SEATED_FLOOR_SLOW,
 ];

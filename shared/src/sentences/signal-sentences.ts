@@ -48,6 +48,11 @@ export const WITHHELD_SENTENCES = sentences('withheld', {
   'no-body-mass': 'Work and power are not shown: enter the body mass.',
   'no-external-mass': 'Work and power are not shown: enter the external mass.',
   'no-ankle-geometry': 'Work by the rise of the ankle is not shown: enter the lever and the angle of the ankle.',
+  'no-load':
+    'Work and the load of the set are not shown: enter the load on the knee, in kilograms or percent of body mass.',
+  'no-knee-rise':
+    'Work is not shown: the rise of the knee follows from lever and angle of the ankle; the height of the heel is another.',
+  'no-mass-for-load': 'The load in percent of body mass is not shown: enter the body mass.',
 });
 
 /** Why the interpretation of a trial is held back. */

@@ -93,6 +93,9 @@ test('law: neither the order of items, nor the words, nor who comes first matter
 test('one word only says nothing; full agreement is 1 without a width that it has not earned', () => {
   expect(cohenKappa(['yes', 'yes'], ['yes', 'yes'], 0.95)).toMatchObject({ kappa: undefined, interval: undefined });
   expect(cohenKappa(['yes', 'no'], ['yes', 'no'], 0.95)).toMatchObject({ kappa: 1, interval: undefined });
+  // a rater who says yes to everything tells nothing apart: 0, and not a certain 0
+  expect(cohenKappa(['yes', 'no', 'no'], ['yes', 'yes', 'yes'], 0.95)).toMatchObject({ interval: undefined });
+  expect(cohenKappa(['yes', 'no', 'no'], ['yes', 'yes', 'yes'], 0.95).kappa).toBeCloseTo(0, 12);
   expect(() => cohenKappa(['yes'], ['yes'], 0.95)).toThrow('first');
   expect(() => cohenKappa(['yes', 'no'], ['yes'], 0.95)).toThrow('second');
   expect(() => cohenKappa(['yes', 'no'], ['yes', 'no'], 1)).toThrow('level');

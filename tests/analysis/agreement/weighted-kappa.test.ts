@@ -180,6 +180,9 @@ test('one word only says nothing; full agreement is 1 without a width that it ha
   const both = (words: string[]) => weightedKappa(words, words, scale, 'linear', LEVEL);
   expect(both(['none', 'none'])).toMatchObject({ kappa: undefined, interval: undefined });
   expect(both(['none', 'clear'])).toMatchObject({ kappa: 1, interval: undefined });
+  const constant = weightedKappa(['none', 'clear', 'slight'], ['clear', 'clear', 'clear'], scale, 'linear', LEVEL);
+  expect(constant.interval).toBeUndefined();
+  expect(constant.kappa).toBeCloseTo(0, 12);
 });
 
 test('a word that is not on the scale, a scale that is none and weights that do not fit are refused', () => {

@@ -65,6 +65,8 @@ test('without a body mass there is no work and no power, never a usual mass', ()
     platformUJ: null,
     riseJ: null,
     riseUJ: null,
+    seatedJ: null,
+    seatedUJ: null,
   });
   expect(report.measures.work.heelJ).toBeNull();
   expect(report.repetitions[0].peakPowerW).toBeNull();

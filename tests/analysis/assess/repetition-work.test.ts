@@ -21,6 +21,7 @@ function workOf(description: SetDescription, changes: object = {}) {
     mass: { massKg: 80, massUKg: 0.4 },
     geometry: undefined,
     heightsKnown: true,
+    seated: false,
     settings,
     ...changes,
   });

@@ -1,10 +1,29 @@
+import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { coarseLevel, rollingLevel, runningMedian } from '../../../packages/analysis/src/efforts/coarse-level.ts';
+import { quantileInPlace } from '../../../packages/analysis/src/signal/order-statistics.ts';
+import { runs } from '../../support/runs.ts';
 
 test('a running median by hand; the window is cut off at the ends', () => {
   expect([...runningMedian(Float64Array.of(1, 9, 2, 3, 8), 1)]).toEqual([5, 2, 3, 3, 5.5]);
   expect([...runningMedian(Float64Array.of(4, 7), 0)]).toEqual([4, 7]);
   expect(() => runningMedian(Float64Array.of(1), -1)).toThrow('halfWindow');
+});
+
+test('a running median is the median of each window, ties and all', () => {
+  fc.assert(
+    fc.property(
+      fc.array(fc.integer({ min: -20, max: 20 }), { minLength: 1, maxLength: 60 }),
+      fc.integer({ min: 0, max: 40 }),
+      (list, half) => {
+        const values = Float64Array.from(list);
+        const slow = values.map((_, i) => quantileInPlace(values.slice(Math.max(0, i - half), i + half + 1), 0.5));
+        expect([...runningMedian(values, half)]).toEqual([...slow]);
+        expect([...values]).toEqual(list);
+      },
+    ),
+    runs(300, 20_000),
+  );
 });
 
 test('blocks of 10 ms at 1000 Hz; a knock of 30 ms is gone, a gap is bridged', () => {

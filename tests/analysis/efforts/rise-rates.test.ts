@@ -6,7 +6,16 @@ import { forceOnCurve } from '../../../packages/analysis/src/efforts/rise-curve.
 import { riseRates } from '../../../packages/analysis/src/efforts/rise-rates.ts';
 
 const rule = effortDefaults.measure;
-const curve = { startS: 1, riseS: 0.1, power: 1, height: 1000, startUS: 0.001 };
+const curve = {
+  startS: 1,
+  takeUpS: 0,
+  takeUpShare: 0,
+  takeUpPower: 1,
+  riseS: 0.1,
+  power: 1,
+  settling: 0,
+  height: 1000,
+};
 const onset = { timeS: { value: 1, u: 0.001 }, method: 'curve', curve } as const;
 const rest = restLine({ level: 0, u: 0.1, blockSd: 0.1, sampleSd: 1, centreS: 0 }, null, 0)!;
 const noise = { sample: 1, stampS: 0 };
@@ -14,20 +23,53 @@ const timesS = Float64Array.from({ length: 2000 }, (_, i) => i / 1000);
 const net = { timesS, samples: timesS.map((timeS) => forceOnCurve(curve, timeS)) };
 
 // F = 1000 (1 - exp(-t / 0.1)) by hand
-test('mean rates of an exponential rise, each with an uncertainty of at least that of the onset', () => {
+test('mean rates of an exponential rise, each with an uncertainty of at least that of the onset, times the factor of the settings', () => {
   const rates = riseRates(net, onset, rest, noise, 1000, null, rule);
   expect(rates.slice(0, 4).map(({ rate }) => rate!.value)).toBeCloseToEach([7869.39, 6321.21, 5179.13, 4323.32], {
     rtol: 1e-4,
     atol: 0,
   });
   // slope after 50 ms: 10000 exp(-0.5) N/s, times 1 ms, over 50 ms
-  expect(rates[0].rate!.u).toBeGreaterThan((6065 * 0.001) / 0.05);
+  expect(rates[0].rate!.u).toBeGreaterThan((rule.riseU * 6065 * 0.001) / 0.05);
 });
 
 test('the force is read from the samples, not from the curve alone', () => {
   const raised = { timesS, samples: net.samples.map((value) => 1.02 * value) };
   const rates = riseRates(raised, onset, rest, noise, 1000, null, rule);
   expect(Math.abs(rates[3].rate!.value / 4323.32 - 1.02)).toBeLessThan(0.001);
+});
+
+test('each window needs its sampling rate: 50 ms 1000 Hz, 100 and 150 ms 500 Hz, 200 ms 200 Hz, 250 ms 80 Hz', () => {
+  expect(rule.rateWindowsS).toEqual([0.05, 0.1, 0.15, 0.2, 0.25]);
+  const given = (rateHz: number): (string | null)[] =>
+    riseRates(net, onset, rest, noise, rateHz, null, rule).map(({ reason }) => reason);
+  const low = 'rate-too-low';
+  expect(given(1000)).toEqual([null, null, null, null, null]);
+  expect(given(900)).toEqual([low, null, null, null, null]);
+  expect(given(400)).toEqual([low, low, low, null, null]);
+  expect(given(180)).toEqual([low, low, low, low, null]);
+  expect(given(60)).toEqual([low, low, low, low, low]);
+  // a clock that is a few percent slow is no other sensor
+  expect(given(193)).toEqual([low, low, low, null, null]);
+});
+
+test('below 200 Hz what is given is coarse', () => {
+  for (const [rateHz, coarse] of [
+    [80, true],
+    [200, false],
+  ] as const) {
+    expect(riseRates(net, onset, rest, noise, rateHz, null, rule).map((one) => one.coarse)).toEqual(
+      Array(5).fill(coarse),
+    );
+  }
+});
+
+test('a ramped effort has no rate, at whatever sampling rate', () => {
+  for (const rateHz of [80, 200, 1000, 2000]) {
+    for (const { rate, reason } of riseRates(net, onset, rest, noise, rateHz, 'ramped', rule)) {
+      expect([rate, reason]).toEqual([null, 'ramped']);
+    }
+  }
 });
 
 test('no rate without a reason, no reason with a rate', () => {

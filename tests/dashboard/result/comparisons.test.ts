@@ -99,7 +99,7 @@ test('two sore sides, one stopped for pain: no ratio, the reasons, and what was 
   expect(JSON.stringify(found.side)).not.toMatch(/\d %/);
   const left = sideOf(found.legs, 'left');
   expect(left.lead).toBe('Tolerated 9 before the pain limit. This is tolerance, not capacity.');
-  expect(left.lines).toContain('Irritability: high, by the greatest pain.');
+  expect(left.lines).toContain('Irritability: high, by greatest pain.');
   expect(sideOf(found.legs, 'right').lines.at(-1)).toMatch(/^Irritability: moderate, by /);
   expect(sideOf(found.groups, 'left').lead).toBe(
     'Left: The set does not show what the calf could do: no group stands beside it.',

@@ -15,7 +15,7 @@ test('a full effort, one that stopped early and one of which too little is known
   expect(effortWords(early)).toMatch(/^Stopped before signs of fatigue\. Ask what stopped it: pain, worry, balance/);
   expect(effortWords(found({}, 'pain').effort)).toMatch(/ended for something other than fatigue/);
   expect(effortWords(found({ exertion: null }).effort)).toMatch(
-    /^Cannot tell how full the effort was\. Not known: the exertion/,
+    /^Cannot tell how full the effort was\. Not known: exertion at the end/,
   );
   for (const word of JUDGING_WORDS) expect(effortWords(early)).not.toMatch(word);
 });
@@ -31,7 +31,7 @@ test('pain within its limit, over it, and not to be told', () => {
   expect(painWords(found({ painPeak: 7 }).pain)[0]).toMatch(/went over its limit of 5 of 10, or was sharp/);
   expect(painWords(found({ painPeak: 7 }).pain)).toContain('Pain rose by more than 2 over its level at rest.');
   expect(painWords(found({ painPeak: 2, painSharp: null }).pain)[0]).toMatch(
-    /cannot be told\. Not known: whether it was sharp\./,
+    /cannot be told\. Not known: whether the pain was sharp\./,
   );
 });
 
@@ -39,8 +39,8 @@ test('every grade of irritability, and none where an input is missing', () => {
   const graded = (changes: Partial<IrritabilityAnswers>): string =>
     irritabilityWords(found({ irritability: { ...CALM, ...changes } }).irritability, true);
   expect(graded({})).toBe('Irritability: low.');
-  expect(graded({ settlesAfter: 24 })).toBe('Irritability: moderate, by how long it takes to settle.');
-  expect(graded({ peakPain: 6 })).toBe('Irritability: high, by the greatest pain.');
+  expect(graded({ settlesAfter: 24 })).toBe('Irritability: moderate, by time until the pain settles.');
+  expect(graded({ peakPain: 6 })).toBe('Irritability: high, by greatest pain.');
   expect(graded({ trend: null })).toBe(
     'Irritability: not graded, and taken as moderate for limits. Not known: the last two weeks.',
   );

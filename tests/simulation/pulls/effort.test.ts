@@ -7,8 +7,7 @@ describe('one effort', () => {
     kind: 'fast',
     onsetS: 1,
     plateauN: 1000,
-    riseS: 0.1,
-    power: 1,
+    rise: { family: 'exponential', riseS: 0.1, power: 1, takeUpS: 0, takeUpShare: 0, takeUpPower: 1, move: 'cosine' },
     holdS: 1,
     releaseS: 0.3,
   };
@@ -25,7 +24,7 @@ describe('one effort', () => {
 
   test('is nothing before its onset and after its release', () => {
     for (const kind of ['ramp', 'fast'] as const) {
-      const effort = drawEffort(kind, 2, 900, new Random(1, 0));
+      const effort = drawEffort(kind, 2, 900, { course: new Random(1, 0), rise: new Random(1, 1) }, 'power');
       const endS = releaseTime(effort) + effort.releaseS;
       expect([effortForce(effort, 0.1, 1.99), effortForce(effort, 0.1, endS + 0.01)]).toEqual([0, 0]);
       expect(Math.abs(effortForce(effort, 0, releaseTime(effort)) / 900 - 1)).toBeLessThan(0.02);

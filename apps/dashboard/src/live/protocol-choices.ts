@@ -8,10 +8,12 @@ export interface ProtocolChoice {
   readonly blocked: 'insertion' | null;
 }
 
-/** Protocols for one leg, the default first. Where the insertion is sore, only a level floor may be chosen. */
+/** Standing protocols for one leg, the default first: the visit does not ask for a load on the knee. Where the insertion is sore, only a level floor may be chosen. */
 export function protocolChoices({ sore }: Pick<Visit, 'sore'>, side: Side): ProtocolChoice[] {
   const isInsertion = sore[side] === 'insertion' || sore[side] === 'both-places';
-  return PROTOCOLS.filter(({ parameters }) => parameters.legs.value === 'single').map((protocol) => ({
+  return PROTOCOLS.filter(
+    ({ parameters: { legs, externalMass } }) => legs.value === 'single' && externalMass.value !== 'on-knee',
+  ).map((protocol) => ({
     protocol,
     blocked: isInsertion && protocol.parameters.surface.value !== 'floor' ? 'insertion' : null,
   }));

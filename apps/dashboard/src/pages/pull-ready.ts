@@ -38,6 +38,9 @@ export class PullReady extends LitElement {
         min-block-size: var(--target);
         padding-inline: var(--gap-3);
       }
+      section + section {
+        margin-block-start: var(--gap-6);
+      }
       .lever {
         display: grid;
         gap: var(--gap-1);

@@ -26,6 +26,9 @@ export class PullBetween extends LitElement {
         display: grid;
         gap: var(--gap-6) var(--gap-12);
       }
+      .side {
+        white-space: nowrap;
+      }
       .verdict {
         font-size: var(--size-4);
         font-weight: 600;
@@ -162,7 +165,7 @@ export class PullBetween extends LitElement {
       ${
         all.length === 0 || (all.length === 1 && !isOfFile)
           ? nothing
-          : html`<h2>${PULL_WORDS.so_far.text}</h2>
+          : html`<h2>${PULL_WORDS['so-far'].text}</h2>
               <trial-list .verdicts=${all}></trial-list>`
       }`;
   }

@@ -22,6 +22,11 @@ export class PullCourse extends LitElement {
         display: grid;
         grid-template-rows: minmax(0, 1fr) auto;
         min-block-size: 9rem;
+        padding-block-start: 1.4em;
+      }
+      .picture {
+        display: grid;
+        min-block-size: 0;
         position: relative;
       }
       svg {
@@ -52,11 +57,10 @@ export class PullCourse extends LitElement {
         stroke-dasharray: 8 4;
       }
       .best-word {
-        background: var(--paper);
         inset-inline-start: 0;
         line-height: 1.2;
-        padding-inline-end: var(--gap-2);
         position: absolute;
+        translate: 0 -100%;
       }
       .cues {
         display: flex;
@@ -97,7 +101,7 @@ export class PullCourse extends LitElement {
     this.dataset['side'] = side;
     const most = this.most > 0 ? this.most : roundAbove(best ?? 0, least[unit]);
     const bestAt = best === null ? null : 100 - (100 * best) / most;
-    return html`<svg viewBox="0 0 100 100" preserveAspectRatio="none" role="img" aria-label=${PULL_WORDS['course-label'].text}>
+    return html`<div class="picture"><svg viewBox="0 0 100 100" preserveAspectRatio="none" role="img" aria-label=${PULL_WORDS['course-label'].text}>
         ${cues === undefined ? nothing : [cues.pushS, cues.holdS, cues.offS].map((atS) => this.cueLine(atS, cues.overS))}
         <line class="floor" x1="0" x2="100" y1="100" y2="100" />
         ${bestAt === null ? nothing : svg`<line class="best" x1="0" x2="100" y1=${bestAt} y2=${bestAt} />`}
@@ -106,10 +110,10 @@ export class PullCourse extends LitElement {
       ${
         bestAt === null || best === null
           ? nothing
-          : html`<span class="best-word voice" style=${`inset-block-start: calc(${bestAt}% * 0.9)`}>
+          : html`<span class="best-word voice" style=${`inset-block-start: ${bestAt}%`}>
               ${fill(PULL_WORDS['best-line'], { force: forceWords(best, unit) })}
             </span>`
-      }
+      }</div>
       ${cues === undefined ? html`<span></span>` : this.cueWords(cues)}`;
   }
 

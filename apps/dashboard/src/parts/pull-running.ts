@@ -22,7 +22,6 @@ import { PageWatch } from '../live/page-watch.ts';
 import { type CueTimes, cueAt, cueTimes, type PullCue } from '../live/pull-cue.ts';
 import type { FollowedPull } from '../live/pull-follower.ts';
 import { nextFromS, PullSession } from '../live/pull-session.ts';
-import { forceWords } from '../result/trial-verdicts.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import './pull-course.ts';
@@ -67,16 +66,26 @@ export class PullRunning extends LitElement {
         font-size: var(--size-3);
         font-weight: 400;
       }
+      .figure {
+        display: flex;
+        align-items: baseline;
+        gap: var(--gap-3);
+        grid-area: force;
+        justify-content: center;
+        line-height: 1;
+        margin: 0;
+        max-inline-size: none;
+        padding-inline: var(--gap-4);
+      }
       output {
-        display: block;
         font-size: min(var(--size-count), 34vw);
         font-weight: 600;
-        grid-area: force;
         letter-spacing: -0.03em;
-        line-height: 1;
         min-block-size: 1em;
-        padding-inline: var(--gap-4);
-        text-align: center;
+      }
+      .unit {
+        font-size: var(--size-4);
+        inline-size: 0;
       }
       pull-course {
         grid-area: course;
@@ -102,8 +111,10 @@ export class PullRunning extends LitElement {
         :host {
           grid-template: 'head head' auto 'cue course' auto 'force course' 1fr 'notes course' auto 'stop stop' auto / 5fr 4fr;
         }
-        output {
+        .figure {
           align-self: center;
+        }
+        output {
           font-size: min(var(--size-count), 17vw);
         }
       }
@@ -128,6 +139,7 @@ export class PullRunning extends LitElement {
   @state() private dropped = false;
   @state() private isSilent = false;
   @query('output') private readonly figure!: HTMLOutputElement;
+  @query('.unit') private readonly unit!: HTMLElement;
   @query('pull-course') private readonly course!: PullCourse;
   private session: PullSession | undefined;
   private readonly flat = new FlatWatch(silentForS);
@@ -215,7 +227,9 @@ export class PullRunning extends LitElement {
       this.hasFrame = false;
       if (this.live === undefined || !this.isConnected) return;
       const { net, unit } = this.live;
-      this.figure.textContent = net === null ? PULL_WORDS['rest-not-known'].text : forceWords(net, unit);
+      const isKnown = net !== null;
+      this.figure.textContent = isKnown ? net.toFixed(unit === 'N' ? 0 : 1) : PULL_WORDS['rest-not-known'].text;
+      this.unit.textContent = isKnown ? unit : '';
       this.course.draw(this.live);
     });
   }
@@ -273,7 +287,10 @@ export class PullRunning extends LitElement {
         }
       </p>
       <p class="unseen" aria-live="assertive">${cues === undefined ? PULL_WORDS.playing.text : PULL_WORDS[`${cue}-said`].text}</p>
-      <output aria-live="off" aria-label=${PULL_WORDS.force.text}>${PULL_WORDS['rest-not-known'].text}</output>
+      <p class="figure">
+        <output aria-live="off" aria-label=${PULL_WORDS.force.text}>${PULL_WORDS['rest-not-known'].text}</output>
+        <span class="unit quiet"></span>
+      </p>
       <pull-course .cues=${cues} .side=${side} .best=${this.best}></pull-course>
       <div class="notes">
         <div role="status">

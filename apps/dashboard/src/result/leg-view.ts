@@ -1,11 +1,11 @@
 import type { EnduranceInput, Irritability, IrritabilityInput, LegFinding, PainInput } from '@surae/analysis';
-import { COMPARISON_RULES, LEG_WORDS } from '@surae/shared';
+import { COMPARISON_RULES, FINDING_INPUT_NAMES, LEG_WORDS } from '@surae/shared';
 import { fill } from '../words/fill.ts';
 
 type Input = EnduranceInput | PainInput | IrritabilityInput;
 
 function inputWords(inputs: readonly Input[]): string {
-  return inputs.map((input) => LEG_WORDS[input === 'height-drop' ? 'input-height-drop' : input].text).join(', ');
+  return inputs.map((input) => FINDING_INPUT_NAMES[input].text).join(', ');
 }
 
 function missingWords(inputs: readonly Input[]): string {

@@ -71,7 +71,7 @@ export function pullFigures(visit: Visit): TwoLegFigures[] {
   const units = (['left', 'right'] as const).flatMap((side) => pullSetOf(visit, side)?.report?.unit ?? []);
   const found = units.length === 0 ? (['N'] as const) : [...new Set(units)];
   const raw = found.flatMap((unit) => {
-    const [name, most] = unit === 'N' ? [words['newton-unit'].text, 0] : [words['newton-metre-unit'].text, 1];
+    const [name, most] = unit === 'N' ? [words['newton-unit'].text, 1] : [words['newton-metre-unit'].text, 1];
     return [
       figures(
         words['best-mean'].text,

@@ -40,19 +40,18 @@ export function pullSentence(visit: Visit): string {
   return sentence.charAt(0).toUpperCase() + sentence.slice(1);
 }
 
+/** Rests between trials that were shorter than the protocol asks for, in one sentence. */
 function restCautions(set: PullSet): string[] {
   const wholeS = pullProtocolOf(set.choice.protocolId)?.parameters.rest.value ?? 0;
-  return set.trials.flatMap(({ restS }, i) =>
-    restS === null || restS >= wholeS
-      ? []
-      : [
-          fill(PULL_RESULT_WORDS['short-rest'], {
-            rest: minutesAndSeconds(restS),
-            n: i + 1,
-            whole: minutesAndSeconds(wholeS),
-          }),
-        ],
-  );
+  const short = set.trials.flatMap(({ restS }, i) => (restS === null || restS >= wholeS ? [] : [{ restS, n: i + 1 }]));
+  if (short.length === 0) return [];
+  return [
+    fill(PULL_RESULT_WORDS['short-rest'], {
+      whole: minutesAndSeconds(wholeS),
+      trials: short.map(({ n }) => n).join(', '),
+      rest: minutesAndSeconds(Math.min(...short.map(({ restS }) => restS))),
+    }),
+  ];
 }
 
 function reportCautions({ end, gate, withheld, issues, trials }: PullReport): string[] {

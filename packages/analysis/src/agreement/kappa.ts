@@ -1,7 +1,7 @@
 import { requireRange } from '../check.ts';
 import { normalQuantile } from '../signal/normal.ts';
 import type { Bounds } from './bounds.ts';
-import { wordCounts } from './word-counts.ts';
+import { hasOneWordRater, wordCounts } from './word-counts.ts';
 
 /** How far two raters agree in naming what they saw, beyond chance. */
 export interface Kappa {
@@ -14,7 +14,7 @@ export interface Kappa {
   readonly chanceAgreement: number;
   /** undefined when both used one word only: nothing was told apart, so nothing can be said */
   readonly kappa: number | undefined;
-  /** undefined where kappa is, and when every item agrees: the formula then gives no width, and that is not certainty */
+  /** undefined where kappa is, when every item agrees and when a rater used one word: the formula then gives no width */
   readonly interval: Bounds | undefined;
   /** share of agreement about one word: 2 n_ii / (n_i. + n_.i) */
   readonly agreementOn: readonly number[];
@@ -38,7 +38,8 @@ export interface Kappa {
 export function cohenKappa(first: readonly string[], second: readonly string[], level: number): Kappa {
   requireRange(level, level > 0 && level < 1, 'level', '0 < level < 1');
   const categories = [...new Set([...first, ...second])].sort();
-  const { itemCount: n, counts, rows, columns } = wordCounts(first, second, categories);
+  const table = wordCounts(first, second, categories);
+  const { itemCount: n, counts, rows, columns } = table;
   const observed = counts.reduce((sum, row, i) => sum + row[i], 0) / n;
   const chance = rows.reduce((sum, share, i) => sum + share * columns[i], 0);
   const kappa = categories.length < 2 ? undefined : (observed - chance) / (1 - chance);
@@ -51,7 +52,7 @@ export function cohenKappa(first: readonly string[], second: readonly string[], 
     chanceAgreement: chance,
     kappa,
     interval:
-      kappa === undefined || observed === 1
+      kappa === undefined || observed === 1 || hasOneWordRater(table)
         ? undefined
         : { low: Math.max(-1, kappa - half), high: Math.min(1, kappa + half) },
     agreementOn: categories.map((_, i) => (2 * counts[i][i]) / (n * (rows[i] + columns[i]))),

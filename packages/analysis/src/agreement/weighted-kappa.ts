@@ -2,7 +2,7 @@ import { requireRange } from '../check.ts';
 import { InputError } from '../errors.ts';
 import { normalQuantile } from '../signal/normal.ts';
 import type { Bounds } from './bounds.ts';
-import { type WordCounts, wordCounts } from './word-counts.ts';
+import { hasOneWordRater, type WordCounts, wordCounts } from './word-counts.ts';
 
 /** How much two words differ: steps between them, their square, or a table of its own with zeros where they are the same. */
 export type WordWeights = 'linear' | 'quadratic' | readonly (readonly number[])[];
@@ -16,7 +16,7 @@ export interface WeightedKappa {
   readonly counts: readonly (readonly number[])[];
   /** undefined when both used one and the same word only: nothing was told apart */
   readonly kappa: number | undefined;
-  /** undefined where kappa is, and when every item agrees: the formula then gives no width, and that is not certainty */
+  /** undefined where kappa is, when every item agrees and when a rater used one word: the formula then gives no width */
   readonly interval: Bounds | undefined;
 }
 
@@ -99,7 +99,7 @@ export function weightedKappa(
   const found = { itemCount, words, counts };
   if (isOneWord || chance >= 1) return { ...found, kappa: undefined, interval: undefined };
   const kappa = (observed - chance) / (1 - chance);
-  if (isWhole) return { ...found, kappa, interval: undefined };
+  if (isWhole || hasOneWordRater(table)) return { ...found, kappa, interval: undefined };
   const half = normalQuantile((1 + level) / 2) * standardError(table, share, observed, chance);
   return { ...found, kappa, interval: { low: Math.max(-1, kappa - half), high: Math.min(1, kappa + half) } };
 }

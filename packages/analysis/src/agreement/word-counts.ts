@@ -36,3 +36,18 @@ export function wordCounts(first: readonly string[], second: readonly string[], 
     columns: words.map((_, j) => counts.reduce((sum, row) => sum + row[j], 0) / n),
   };
 }
+
+/**
+ * Whether one of the raters used a single word throughout: the formula of the standard error then gives no width, though nothing
+ * was told apart.
+ *
+ * @param table - counts of both [-]
+ * @returns true when one did [-]
+ *
+ * Source: definition
+ */
+export function hasOneWordRater({ itemCount, counts }: WordCounts): boolean {
+  const ofRow = counts.map((row) => row.reduce((sum, count) => sum + count, 0));
+  const ofColumn = counts.map((_, j) => counts.reduce((sum, row) => sum + row[j], 0));
+  return [...ofRow, ...ofColumn].includes(itemCount);
+}

@@ -8,6 +8,7 @@ import { detectionSettings } from './detection-settings.ts';
 import { judge } from './judge.ts';
 import type { Report } from './report.ts';
 import type { AssessmentRequest, Subject } from './request.ts';
+import { requireSeatedPlacement } from './seated-load.ts';
 import type { JudgingSettings, Settings } from './settings.ts';
 import { signalIssues } from './signal-issues.ts';
 
@@ -32,6 +33,7 @@ function sharedHeightError(subject: Subject, heel: HeelSettings, judging: Judgin
  */
 export function assess(trace: Trace, request: AssessmentRequest, settings: Settings): Report {
   const { placement, subject } = request;
+  requireSeatedPlacement(request);
   const { heel, body, block } = detectionSettings(settings, request.protocol.parameters);
   let detection: Detection;
   let commonRelativeU = 0;

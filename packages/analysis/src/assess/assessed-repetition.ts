@@ -17,7 +17,7 @@ export interface RepetitionInputs {
 
 /** Work of the convention that is the placement's own: the heel, the force under the foot, the rise of the body. */
 function ownWork(work: Work): number | null {
-  return work.heelJ ?? work.platformJ ?? work.riseJ;
+  return work.seatedJ ?? work.heelJ ?? work.platformJ ?? work.riseJ;
 }
 
 function share(raise: Raise, set: SetUnderJudgement): { percent: number; percentU: number } | undefined {

@@ -37,6 +37,7 @@ function plainParameters({ parameters }: Protocol | PullProtocol): Json {
  * Source: ours
  */
 export function protocolFingerprint(protocol: Protocol, placement: Placement, referenceRule: ReferenceRule): string {
+  const maximum = protocol.repetitionMaximum;
   return canonicalJson({
     protocol: protocol.id,
     version: protocol.version,
@@ -44,6 +45,9 @@ export function protocolFingerprint(protocol: Protocol, placement: Placement, re
     placement,
     referenceUsed: referenceRule,
     parameters: plainParameters(protocol),
+    ...(maximum === undefined
+      ? {}
+      : { maximum: { target: maximum.target, least: maximum.countLeast, most: maximum.countMost } }),
   });
 }
 

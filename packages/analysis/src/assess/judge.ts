@@ -18,6 +18,7 @@ import { footGeometry, liftedMass, repetitionWork } from './repetition-work.ts';
 import type { BlockDifference, Reference, Report } from './report.ts';
 import { ownIssues, withheldReasons } from './report-notes.ts';
 import type { AssessmentRequest } from './request.ts';
+import { isSeated, seatedLoad } from './seated-load.ts';
 import { setMeasures } from './set-measures.ts';
 import type { JudgingSettings } from './settings.ts';
 import { testEnd } from './test-end.ts';
@@ -118,6 +119,7 @@ export function judge(
     parameters.endFaultsInARow.value ?? Number.POSITIVE_INFINITY,
   );
   const end = testEnd(detection.raises, parameters, faults, context?.endReason);
+  const seated = isSeated(protocol);
   const mass = liftedMass(request, settings.massRelativeU);
   const geometry = footGeometry(request);
   const { motion } = detection;
@@ -125,18 +127,21 @@ export function judge(
     motion.forceN === undefined
       ? mass && ({ kind: 'mass', massKg: mass.massKg, gravityMps2: settings.gravityMps2 } as const)
       : ({ kind: 'force', forceN: motion.forceN } as const);
-  const powerW = heightsKnown && load ? powerTrace(motion, rate, load, settings.movementCutoffHz) : undefined;
+  // a seated load does not move with the heel: its power is not that of the heel
+  const powerW =
+    heightsKnown && load && !seated ? powerTrace(motion, rate, load, settings.movementCutoffHz) : undefined;
   const repetitions = detection.raises.map((raise, i) =>
     assessedRepetition(i, {
       set,
       judgement: judgements[i],
-      work: repetitionWork(raise, { motion, rate, mass, geometry, heightsKnown, settings }),
+      work: repetitionWork(raise, { motion, rate, mass, geometry, heightsKnown, seated, settings }),
       powerW,
       afterEnd: i >= end.atRepetition,
     }),
   );
   const practised = (context?.familiarisation ?? []).length > 0;
   const referenceReport = reported(reference, practised, heightsKnown, commonRelativeU);
+  const count = countOf(judgements, set, end);
   const measures = setMeasures({
     detection,
     repetitions,
@@ -158,11 +163,12 @@ export function judge(
     kind: motion.kind,
     repetitions,
     doubtful: detection.doubtful,
-    count: countOf(judgements, set, end),
+    count,
     reference: referenceReport,
     end,
     measures,
     effort: effortOf(measures, end, context, settings),
+    seated: seatedLoad(request, count, end, settings.massRelativeU),
     gate: gateOf(detection, request.side, settings),
     stance: detection.stance ?? null,
     bodyWeightN: detection.bodyWeightN ?? null,

@@ -4,6 +4,7 @@ import { type MovementRate, samplesBetween } from '../raises/movement-rate.ts';
 import { ankleRise, type FootGeometry, liftingWork, positiveWork, type Uncertain } from '../raises/work.ts';
 import type { Work } from './report.ts';
 import type { AssessmentRequest } from './request.ts';
+import { isSeated, kneeLoadKg } from './seated-load.ts';
 import type { JudgingSettings } from './settings.ts';
 
 /** elevation of the foot line at rest by surface [rad]: definition, toes up is negative */
@@ -19,6 +20,8 @@ export const NO_WORK: Work = {
   platformUJ: null,
   riseJ: null,
   riseUJ: null,
+  seatedJ: null,
+  seatedUJ: null,
 };
 
 /** Mass that a repetition lifts. */
@@ -28,7 +31,7 @@ export interface LiftedMass {
 }
 
 /**
- * Mass that a repetition lifts, body and external load.
+ * Mass that a repetition lifts: body and external load, or seated the load on the knee alone.
  *
  * @param request - subject and protocol [kg]
  * @param massRelativeU - relative standard uncertainty of a weighed mass [-]
@@ -37,6 +40,10 @@ export interface LiftedMass {
  * Source: definition
  */
 export function liftedMass(request: AssessmentRequest, massRelativeU: number): LiftedMass | undefined {
+  if (isSeated(request.protocol)) {
+    const loadKg = kneeLoadKg(request.subject);
+    return loadKg === undefined ? undefined : { massKg: loadKg, massUKg: massRelativeU * loadKg };
+  }
   const { bodyMassKg, externalMassKg } = request.subject;
   if (bodyMassKg === undefined) return undefined;
   if (request.protocol.parameters.externalMass.value === 'declared' && externalMassKg === undefined) return undefined;
@@ -66,6 +73,8 @@ export interface WorkInputs {
   readonly mass: LiftedMass | undefined;
   readonly geometry: FootGeometry | undefined;
   readonly heightsKnown: boolean;
+  /** the load is on the knee and rises with it */
+  readonly seated: boolean;
   readonly settings: JudgingSettings;
 }
 
@@ -88,7 +97,13 @@ export function repetitionWork(raise: Raise, inputs: WorkInputs): Work {
       : liftingWork(mass.massKg, mass.massUKg, by, settings.gravityMps2);
   if (motion.kind === 'heel-height') {
     const heel = lift(height);
-    const ankle = lift(geometry && ankleRise(height, geometry, settings.ankleModelRelativeU));
+    const knee = geometry && ankleRise(height, geometry, settings.ankleModelRelativeU);
+    if (inputs.seated) {
+      // the shank stands upright: the knee rises with the ankle, and the heel rises further than both
+      const work = lift(knee);
+      return { ...NO_WORK, seatedJ: work?.value ?? null, seatedUJ: work?.u ?? null };
+    }
+    const ankle = lift(knee);
     return {
       ...NO_WORK,
       heelJ: heel?.value ?? null,

@@ -4,6 +4,7 @@ import type { ReferenceHeight } from '../raises/reference-height.ts';
 import { footGeometry } from './repetition-work.ts';
 import type { BlockDifference, WithheldReason } from './report.ts';
 import type { AssessmentRequest } from './request.ts';
+import { isSeated } from './seated-load.ts';
 
 /**
  * Why figures of a report are null.
@@ -18,6 +19,13 @@ export function withheldReasons(request: AssessmentRequest, heightsKnown: boolea
   const { subject, placement, protocol } = request;
   const reasons: WithheldReason[] = [];
   if (!heightsKnown) reasons.push('no-heel-lever');
+  if (isSeated(protocol)) {
+    const { bodyMassKg, externalMassKg, externalMassShare } = subject;
+    if (bodyMassKg === undefined) reasons.push('no-mass-for-load');
+    if (externalMassKg === undefined && externalMassShare === undefined) reasons.push('no-load');
+    if (footGeometry(request) === undefined) reasons.push('no-knee-rise');
+    return reasons;
+  }
   if (subject.bodyMassKg === undefined) reasons.push('no-body-mass');
   const declared = protocol.parameters.externalMass.value === 'declared';
   if (declared && subject.externalMassKg === undefined) reasons.push('no-external-mass');

@@ -22,6 +22,9 @@ export interface Work {
   /** (m + m_e) g dz, dz the measured rise of the body */
   readonly riseJ: number | null;
   readonly riseUJ: number | null;
+  /** m_e g dz, seated: m_e the load on the knee, dz the rise of the knee by the model of the foot lever */
+  readonly seatedJ: number | null;
+  readonly seatedUJ: number | null;
 }
 
 /** One attempted repetition with its measures and verdict. Standard uncertainties end in U. */
@@ -138,6 +141,38 @@ export interface SetMeasures {
   readonly countAtFraction: readonly { readonly fraction: number; readonly count: number }[];
 }
 
+/** Why no load for so many repetitions is named. */
+export type NoMaximumReason =
+  /** the load is not given */
+  | 'no-load'
+  /** fewer or more valid repetitions than it may be read from */
+  | 'count-out-of-range'
+  /** the set ended for another reason than that no more were possible */
+  | 'not-to-fatigue'
+  /** nobody said why the set ended */
+  | 'end-unknown';
+
+/** A seated test at a load: what was lifted how often, and the load for so many repetitions where that may be said. */
+export interface SeatedLoad {
+  /** load on the knee; null where it is not given */
+  readonly massKg: number | null;
+  readonly massUKg: number | null;
+  readonly percentOfBodyMass: number | null;
+  /** valid repetitions at that load, before the test ended, with 95 % bounds */
+  readonly repetitions: number;
+  readonly repetitionsLow: number;
+  readonly repetitionsHigh: number;
+  readonly maximum: {
+    /** for so many repetitions */
+    readonly target: number;
+    readonly massKg: number | null;
+    /** what two formulas and the bounds of the count, within its range, leave open */
+    readonly lowKg: number | null;
+    readonly highKg: number | null;
+    readonly reason: NoMaximumReason | null;
+  };
+}
+
 /** Whether the effort was one that shows capacity; the words are neutral on purpose. */
 export interface Effort {
   readonly good: Verdict;
@@ -186,6 +221,8 @@ export interface Report {
   readonly end: TestEnd;
   readonly measures: SetMeasures;
   readonly effort: Effort;
+  /** null where the protocol has no load on the knee */
+  readonly seated: SeatedLoad | null;
   readonly gate: Gate;
   /** quiet stance before the set; null when there was none */
   readonly stance: Interval | null;
@@ -205,4 +242,10 @@ export type WithheldReason =
   /** work and power: the protocol has an external load whose mass is not given */
   | 'no-external-mass'
   /** ankle work: the lever and angle of the ankle are not given */
-  | 'no-ankle-geometry';
+  | 'no-ankle-geometry'
+  /** seated: the load on the knee is not given */
+  | 'no-load'
+  /** seated: work, because the rise of the knee follows from the lever and the angle of the ankle */
+  | 'no-knee-rise'
+  /** seated: the load as a share of body mass, or from such a share */
+  | 'no-mass-for-load';

@@ -11,6 +11,8 @@ export interface Subject {
   readonly ankleAngleRad?: number;
   readonly bodyMassKg?: number;
   readonly externalMassKg?: number;
+  /** load on the knee as a share of body mass; needs the body mass [-] */
+  readonly externalMassShare?: number;
   /** length of the string between its base and the heel at rest [m] */
   readonly stringRestLengthM?: number;
 }

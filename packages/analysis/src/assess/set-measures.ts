@@ -7,7 +7,7 @@ import { mean } from '../signal/moments.ts';
 import { normalQuantile } from '../signal/normal.ts';
 import type { AssessedRepetition, SetMeasures, Work } from './report.ts';
 
-type WorkKind = 'heel' | 'ankle' | 'platform' | 'rise';
+type WorkKind = 'heel' | 'ankle' | 'platform' | 'rise' | 'seated';
 
 /** Sum with an uncertainty that adds up in full: lever, scale and floor err alike in every repetition. */
 function cautiousSum(values: readonly { readonly value: number | null; readonly u: number | null }[]) {
@@ -30,6 +30,7 @@ function totalWork(repetitions: readonly AssessedRepetition[]): Work {
   const ankle = sumOf('ankle');
   const platform = sumOf('platform');
   const rise = sumOf('rise');
+  const seated = sumOf('seated');
   return {
     heelJ: heel?.value ?? null,
     heelUJ: heel?.u ?? null,
@@ -39,6 +40,8 @@ function totalWork(repetitions: readonly AssessedRepetition[]): Work {
     platformUJ: platform?.u ?? null,
     riseJ: rise?.value ?? null,
     riseUJ: rise?.u ?? null,
+    seatedJ: seated?.value ?? null,
+    seatedUJ: seated?.u ?? null,
   };
 }
 

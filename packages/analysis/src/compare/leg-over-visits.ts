@@ -3,7 +3,7 @@ import type { ChangeZone } from './change-zone.ts';
 import { countQuestion } from './leg-finding.ts';
 import { publishedErrors } from './published-errors.ts';
 import type { Reliability } from './reliability.ts';
-import { chooseReliability } from './reliability-choice.ts';
+import { chooseReliability, type ReliabilityQuestion } from './reliability-choice.ts';
 import { setBlocks } from './set-blocks.ts';
 import { testIdentity } from './test-identity.ts';
 import {
@@ -27,7 +27,7 @@ export interface LegVisit {
 export interface ChangeUnder {
   readonly reliability: Reliability;
   readonly zone: ChangeZone;
-  /** change detectable at 95 % and at 80 % by that error [repetitions] */
+  /** change detectable at 95 % and at 80 % by that error, on its own scale [unit of the values, - on the log scale] */
   readonly at95: number;
   readonly at80: number;
 }
@@ -67,8 +67,65 @@ function resultOf({ day, leg }: LegVisit): VisitResult {
 }
 
 /**
- * One leg over its visits: the last against the one before and against the first, each against the detectable change and
- * under every other published error, and the course of all of them.
+ * One leg over its visits, whatever was measured: the last against the one before and against the first, each against the
+ * detectable change and under every other published error, and the course of all of them.
+ *
+ * @param visits - results of one leg by one way of testing, at least one, in the order of time [unit of the values]
+ * @param questions - what the choice of the error of each is asked; null where no error can be known [unit of the values]
+ * @returns see {@link LegCourse} [unit of the values, the same a week for the course]
+ * @throws {@link InputError} `out-of-range` without any visit
+ *
+ * Source: ours; the parts name theirs
+ */
+export function courseOf(
+  visits: readonly VisitResult[],
+  questions: readonly (ReliabilityQuestion | null)[],
+): LegCourse {
+  requireRange(visits.length, visits.length > 0, 'visits', 'at least one');
+  const last = visits.length - 1;
+  const against = (at: number, since: SinceVisit['since']): SinceVisit => {
+    const question = questions[at] ?? null;
+    const chosen = question === null ? null : chooseReliability(question);
+    const outcome = changeBetween(visits[at], visits[last], chosen);
+    if (outcome.kind === 'side-by-side' || question === null) {
+      return { since, outcome, underOthers: [], hangsOnReliability: null };
+    }
+    const underOthers = publishedErrors(question)
+      .filter(({ source }) => source.id !== outcome.reliability.id)
+      .flatMap((reliability): ChangeUnder[] => {
+        const under = changeBetween(visits[at], visits[last], reliability);
+        if (under.kind === 'side-by-side') return [];
+        const { zone, at95, at80 } = under.detectable;
+        return [{ reliability, zone, at95, at80 }];
+      });
+    const hangsOnReliability = underOthers.some(({ zone }) => zone !== outcome.detectable.zone);
+    return { since, outcome, underOthers, hangsOnReliability };
+  };
+  return {
+    visits,
+    changes: [
+      ...(last >= 1 ? [against(last - 1, 'visit-before')] : []),
+      ...(last >= 2 ? [against(0, 'first-visit')] : []),
+    ],
+    trend: last >= 2 ? trendOver(visits) : null,
+  };
+}
+
+/**
+ * Visits in the order of time. One without a day keeps all in their places: nothing is subtracted then, and nothing moved.
+ *
+ * @param visits - in any order [d]
+ * @returns the same visits [d]
+ *
+ * Source: ours
+ */
+export function inTimeOrder<Visit extends { readonly day: number | null }>(visits: readonly Visit[]): readonly Visit[] {
+  if (visits.some(({ day }) => day === null)) return visits;
+  return [...visits].sort((one, other) => (one.day ?? 0) - (other.day ?? 0));
+}
+
+/**
+ * One leg that did heel raises over its visits; see {@link courseOf}.
  *
  * @param visits - of one leg by one way of testing, at least one; sets that were not done alike stand side by side [d]
  * @param own - the clinic's own errors of the count by protocol [repetitions]
@@ -78,35 +135,9 @@ function resultOf({ day, leg }: LegVisit): VisitResult {
  * Source: ours; the parts name theirs
  */
 export function legOverVisits(visits: readonly LegVisit[], own: OwnReliabilities): LegCourse {
-  requireRange(visits.length, visits.length > 0, 'visits', 'at least one');
-  // a visit without a day keeps its place: nothing is subtracted then, and nothing moved
-  const ordered = visits.every(({ day }) => day !== null)
-    ? [...visits].sort((one, other) => (one.day ?? 0) - (other.day ?? 0))
-    : visits;
-  const results = ordered.map(resultOf);
-  const last = ordered.length - 1;
-  const against = (at: number, since: SinceVisit['since']): SinceVisit => {
-    const question = countQuestion(ordered[at].leg, own);
-    const chosen = chooseReliability(question);
-    const outcome = changeBetween(results[at], results[last], chosen);
-    if (outcome.kind === 'side-by-side') return { since, outcome, underOthers: [], hangsOnReliability: null };
-    const underOthers = publishedErrors(question)
-      .filter(({ source }) => source.id !== outcome.reliability.id)
-      .flatMap((reliability): ChangeUnder[] => {
-        const under = changeBetween(results[at], results[last], reliability);
-        if (under.kind === 'side-by-side') return [];
-        const { zone, at95, at80 } = under.detectable;
-        return [{ reliability, zone, at95, at80 }];
-      });
-    const hangsOnReliability = underOthers.some(({ zone }) => zone !== outcome.detectable.zone);
-    return { since, outcome, underOthers, hangsOnReliability };
-  };
-  return {
-    visits: results,
-    changes: [
-      ...(last >= 1 ? [against(last - 1, 'visit-before')] : []),
-      ...(last >= 2 ? [against(0, 'first-visit')] : []),
-    ],
-    trend: last >= 2 ? trendOver(results) : null,
-  };
+  const ordered = inTimeOrder(visits);
+  return courseOf(
+    ordered.map(resultOf),
+    ordered.map(({ leg }) => countQuestion(leg, own)),
+  );
 }

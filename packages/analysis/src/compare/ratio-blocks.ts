@@ -55,6 +55,8 @@ export const RATIO_BLOCKS = [
   'effort-not-full',
   /** too little is known about the effort of a side */
   'effort-unknown',
+  /** the trials of a maximal hold differ, still rise, or have a short plateau */
+  'no-maximum',
   /** a side was pushed with the hands by more than the protocol allows */
   'hands-used',
   /** the hands were observed on one side and not on the other */

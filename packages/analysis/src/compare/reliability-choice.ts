@@ -1,6 +1,7 @@
 import { COMPARISON_RULES, RELIABILITY_TABLES, type ReliabilityEntry } from '@surae/shared';
 import { requireRange } from '../check.ts';
 import { publishedCountEntry } from './count-repeatability.ts';
+import { publishedForceEntry } from './force-repeatability.ts';
 import type { Reliability, ReliabilitySource } from './reliability.ts';
 
 /** Standard errors of measurement between the two tests of a detectable change at 95 %: Weir 2005 */
@@ -22,6 +23,8 @@ export interface OwnReliability {
 export interface ReliabilityQuestion {
   readonly measure: 'repetitions' | 'work' | 'max-height' | 'peak-force';
   readonly protocolId: string;
+  /** where the sensor was, where the error hangs on that; left out is not known */
+  readonly placement?: string;
   /** UCUM code of the compared values */
   readonly unit: string;
   /** the earlier value, which a share is taken of, >= 0 [unit] */
@@ -41,8 +44,14 @@ function byOwn({ own, unit }: ReliabilityQuestion): Reliability | null {
   return { scale: own.scale, standardError, unit, source: { ...own.source, kind: 'own-clinic', people: own.pairs } };
 }
 
-function byPublished({ measure, protocolId, unit }: ReliabilityQuestion): Reliability | null {
-  const entry = measure === 'repetitions' ? publishedCountEntry(protocolId) : undefined;
+function publishedEntry({ measure, protocolId, placement }: ReliabilityQuestion): ReliabilityEntry | undefined {
+  if (measure === 'repetitions') return publishedCountEntry(protocolId);
+  return measure === 'peak-force' ? publishedForceEntry(protocolId, placement) : undefined;
+}
+
+function byPublished(question: ReliabilityQuestion): Reliability | null {
+  const entry = publishedEntry(question);
+  const { unit } = question;
   if (entry === undefined || entry.standardError === null || entry.unit !== unit) return null;
   return { scale: 'natural', standardError: entry.standardError, unit, source: tableSource(entry, 'published') };
 }

@@ -10,6 +10,7 @@ export const SET_BLOCKS = [
   'signal-not-usable',
   'effort-not-full',
   'effort-unknown',
+  'no-maximum',
   'hands-used',
   'no-reference',
   'fixed-test',
@@ -55,6 +56,8 @@ export function setBlocks(report: ComparedReport): readonly SetBlock[] {
     'effort-not-full':
       effort.reason === 'stopped-before-signs-of-fatigue' || (effort.good === 'no' && end.class === 'capacity'),
     'effort-unknown': effort.good !== 'yes' && effort.good !== 'no',
+    // of a maximal hold alone
+    'no-maximum': false,
     'hands-used': handsOf(report).used,
     'no-reference': reference === null,
     'fixed-test': ends.has('probe'),

@@ -1,4 +1,5 @@
-import type { Protocol } from '@surae/shared';
+import type { Protocol, PullProtocol } from '@surae/shared';
+import type { PullReport } from '../assess/pull-report.ts';
 import type { Report } from '../assess/report.ts';
 import type { Side } from '../trace.ts';
 import type { IrritabilityAnswers } from './irritability.ts';
@@ -50,5 +51,11 @@ export interface TestedLeg {
   readonly facts: LegFacts;
 }
 
-/** A clinic's own errors of the count of repetitions by the id of the protocol that they were measured with. */
+/** One recording of isometric efforts of one leg on one visit, with what was told of it. */
+export interface TestedPull extends Pick<TestedLeg, 'side' | 'features' | 'facts'> {
+  readonly report: PullReport;
+  readonly protocol: PullProtocol;
+}
+
+/** A clinic's own errors, of counts or of greatest forces, by the id of the protocol that they were measured with. */
 export type OwnReliabilities = Readonly<Record<string, OwnReliability>>;

@@ -36,6 +36,18 @@ function fillEmpty(values: Float64Array): Float64Array {
   return values;
 }
 
+/** Place of the first of so many rising values that is not below the given one. */
+function placeOf(sorted: Float64Array, count: number, value: number): number {
+  let low = 0;
+  let high = count;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (sorted[middle] < value) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
 /**
  * Running median; at the ends the window is cut off.
  *
@@ -48,9 +60,24 @@ function fillEmpty(values: Float64Array): Float64Array {
  */
 export function runningMedian(values: Float64Array, halfWindow: number): Float64Array {
   requireRange(halfWindow, Number.isInteger(halfWindow) && halfWindow >= 0, 'halfWindow', 'a whole number >= 0');
-  return values.map((_, i) =>
-    quantileInPlace(values.slice(Math.max(0, i - halfWindow), Math.min(values.length, i + halfWindow + 1)), 0.5),
-  );
+  const sorted = new Float64Array(2 * halfWindow + 1);
+  let count = 0;
+  const medians = new Float64Array(values.length);
+  for (let i = -halfWindow; i < values.length; i++) {
+    const entering = i + halfWindow;
+    const leaving = i - halfWindow - 1;
+    if (leaving >= 0) {
+      const place = placeOf(sorted, count, values[leaving]);
+      sorted.copyWithin(place, place + 1, count--);
+    }
+    if (entering < values.length) {
+      const place = placeOf(sorted, count, values[entering]);
+      sorted.copyWithin(place + 1, place, count++);
+      sorted[place] = values[entering];
+    }
+    if (i >= 0) medians[i] = (sorted[(count - 1) >> 1] + sorted[count >> 1]) / 2;
+  }
+  return medians;
 }
 
 /**

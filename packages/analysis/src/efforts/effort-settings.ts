@@ -38,33 +38,61 @@ export interface RestRule {
   readonly lineShare: number;
 }
 
+/** What is expected of a rise before it is seen: middle and spread of each figure. */
+export interface RisePrior {
+  /** the curve is fitted up to this share of the peak [-] */
+  readonly fitShare: number;
+  /** powers of time that are tried for the start of the rise [-], the usual one, and the spread of its logarithm [-] */
+  readonly powers: readonly number[];
+  readonly power: number;
+  readonly powerSpread: number;
+  /** see `settling` of a rise curve [-] */
+  readonly settling: number;
+  readonly settlingSpread: number;
+  /** spread of the logarithms of rise time and height about their first guesses [-], of the start in shares of the rise time [-] */
+  readonly riseSpread: number;
+  readonly heightSpread: number;
+  readonly startSpread: number;
+  /** how often slack is taken up first [-], and powers of time that are tried for the rise after it [-] */
+  readonly takeUpChance: number;
+  readonly takenUpPowers: readonly number[];
+  /** usual power of time in it [-], length of it [s] and share of the height [-], with the spreads of their logarithms [-] */
+  readonly takeUpPower: number;
+  readonly takeUpPowerSpread: number;
+  readonly takeUpS: number;
+  readonly takeUpSpread: number;
+  readonly takeUpShare: number;
+  readonly shareSpread: number;
+  /** multiples of the uncertainty that the fit gives [-], and uncertainty of the form in shares of the rise time [-] */
+  readonly fitU: number;
+  readonly formU: number;
+}
+
 /** How the beginning of an effort is found. */
 export interface OnsetRule {
   /** low-pass in which the crossings are looked for [Hz], and their shares of the peak [-] */
   readonly cutoffHz: number;
   readonly lowShare: number;
   readonly highShare: number;
-  /** the curve is fitted up to this share of the peak [-], and from this long before the straight estimate [s] */
-  readonly fitShare: number;
+  /** the curve is fitted from at least this long before the straight estimate [s] */
   readonly fitBeforeS: number;
   /** after a dip or creeping tension only samples above this share of the peak are fitted [-] */
   readonly disturbedShare: number;
   /** departure before the onset that counts as such: the greater of so many standard deviations and a share of the peak [-] */
   readonly disturbedNoise: number;
   readonly disturbedLeast: number;
-  /** power with which a force grows at first: usual value for a fast effort and for a ramp [-], and spread of its logarithm [-] */
-  readonly usualPower: number;
-  readonly usualRampPower: number;
-  readonly powerSpread: number;
-  /** unsteadiness of a rising force, in shares of it [-]; residuals beyond this many standard deviations count less [-] */
+  /** what is expected of the rise of an effort made as fast as possible, and of a ramp */
+  readonly fast: RisePrior;
+  readonly ramp: RisePrior;
+  /** unsteadiness of a rising force, in shares of it [-], and independent values of it in a second [Hz] */
   readonly unsteadyShare: number;
-  readonly huber: number;
-  /**
-   * multiples of the uncertainty that the fit gives [-], and uncertainty of the form of the curve in shares of the rise time [-],
-   * for a fast effort and for a ramp */
-  readonly fitU: number;
-  readonly formU: number;
-  readonly rampFormU: number;
+  readonly unsteadyHz: number;
+  /** degrees of freedom of the distribution of departures: few leave knocks little weight [-] */
+  readonly freedom: number;
+  /** uncertainty of an onset by what happens between samples, in sampling intervals [-] */
+  readonly sampleU: number;
+  /** samples are averaged so that no more than twice so many values are fitted [-] */
+  readonly mostBlocks: number;
   /** uncertainty of a straight line to zero, in shares of the way from there to its upper crossing [-] */
   readonly lineU: number;
 }
@@ -120,6 +148,8 @@ export interface MeasureRule {
   /** relative uncertainty of what the filter does to a peak, and of a mean [-] */
   readonly peakRelativeU: number;
   readonly meanRelativeU: number;
+  /** uncertainty of a mean by what happens between its samples, in shares of the peak, for a single sample [-] */
+  readonly meanSampleU: number;
 }
 
 /** When an effort is accepted. */

@@ -124,16 +124,17 @@ export function measureEffort(effort: EffortInTrace, settings: EffortSettings): 
   const earlyS = crossing(raw, climb, measure.riseLowShare * peak, -1) ?? line.highS;
   const kind = lateS - earlyS <= measure.fastRiseS ? 'fast' : 'ramp';
 
-  const preparation = beforeOnset(raw, line.zeroS, noise.smooth, accept);
+  const beforeLine = beforeOnset(raw, line.zeroS, noise.smooth, accept);
   const disturbed =
-    preparation !== null &&
-    preparation.depth > Math.max(onsetRule.disturbedNoise * noise.smooth, onsetRule.disturbedLeast * peak);
+    beforeLine !== null &&
+    beforeLine.dip.value > Math.max(onsetRule.disturbedNoise * noise.smooth, onsetRule.disturbedLeast * peak);
   const riseNoise = { sample: noise.sample, stampS: stampJitterS(signal.timesS) };
-  const toS = timeAt(crossingAhead(raw, climb, onsetRule.fitShare * peak, top));
-  const above = Math.min(onsetRule.lowShare * peak, Math.max(onsetRule.disturbedShare * peak, preparation?.most ?? 0));
+  const toS = timeAt(crossingAhead(raw, climb, onsetRule[kind].fitShare * peak, top));
+  const above = Math.min(onsetRule.lowShare * peak, Math.max(onsetRule.disturbedShare * peak, beforeLine?.most ?? 0));
   const undisturbedS = line.zeroS - Math.max(onsetRule.fitBeforeS, toS - line.zeroS);
   const fromS = disturbed ? (crossing(raw, climb, above, -1) ?? line.lowS) : undisturbedS;
   const fitted = riseOnset(net, line, { fromS, toS }, { kind, peak, noise: riseNoise }, onsetRule);
+  const preparation = beforeOnset(raw, Math.min(line.zeroS, fitted.timeS.value), noise.smooth, accept);
   const gaps = findGapsIn(effort.gaps, signal, accept.gapS);
   // what is missing in the rise may hold its beginning
   const riseGapS = longestGapS(gaps, Math.min(line.zeroS, fitted.timeS.value) - accept.gapS, lateS);
@@ -145,7 +146,8 @@ export function measureEffort(effort: EffortInTrace, settings: EffortSettings): 
   const best = bestRollingMean(clean.samples, indexAt(onset.timeS.value), indexAt(endS.value), window);
   const restU = rest.u(timeAt(top));
   const peakU = measure.peakU * Math.hypot(noise.smooth, restU, measure.peakRelativeU * peak);
-  const meanU = measure.meanU * Math.hypot(noise.sample / Math.sqrt(window), restU, measure.meanRelativeU * peak);
+  const meanRelativeU = Math.hypot(measure.meanRelativeU, measure.meanSampleU / window);
+  const meanU = measure.meanU * Math.hypot(noise.sample / Math.sqrt(window), restU, meanRelativeU * peak);
   const plateauS: Figure = {
     value: (plateau.to - plateau.from) / sampleRateHz,
     u: Math.hypot(1 / sampleRateHz, measure.timeUS),

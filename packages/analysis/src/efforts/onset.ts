@@ -1,7 +1,8 @@
 import type { OnsetRule } from './effort-settings.ts';
 import type { Figure } from './figure.ts';
 import { firstFrom, type Samples } from './rest-level.ts';
-import { fitRise, type RiseCurve, type RiseNoise } from './rise-curve.ts';
+import type { RiseCurve } from './rise-curve.ts';
+import { fitRise, type RiseNoise } from './rise-fit.ts';
 
 /** A regularly sampled force above the resting level, low-passed. */
 export interface SmoothPull {
@@ -74,7 +75,8 @@ type StraightLine = NonNullable<ReturnType<typeof straightToZero>>;
 
 /**
  * Onset of an effort: the start of the curve that fits its unfiltered samples, or the straight line to zero where no curve
- * fits near it. The uncertainty holds that of the fit and that of the form of the curve, a share of the time of the rise.
+ * fits near it. The onset is the instant from which on the force stays above rest. The uncertainty holds that of the fit and
+ * of its form, a share of the time of the rise, and a share of the time between two samples.
  *
  * @param net - unfiltered samples above the resting level [s, N or N.m]
  * @param line - what {@link straightToZero} gave [s]
@@ -96,15 +98,18 @@ export function riseOnset(
   const to = firstFrom(net.timesS, span.toS);
   const part = { timesS: net.timesS.subarray(from, to), samples: net.samples.subarray(from, to) };
   const riseS = Math.max(0.02, span.toS - line.zeroS);
-  const usualPower = rise.kind === 'fast' ? rule.usualPower : rule.usualRampPower;
-  const first = { startS: line.zeroS, riseS, power: usualPower, height: rise.peak, startUS: 0 };
-  const curve = to - from >= 6 ? fitRise(part, first, rise.noise, { ...rule, usualPower }) : null;
-  if (curve === null || Math.abs(curve.startS - line.zeroS) > line.highS - line.zeroS + riseS) {
+  const first = { startS: line.zeroS, riseS, height: rise.peak };
+  const fitted = to - from >= 6 ? fitRise(part, first, rise.noise, rule, rule[rise.kind]) : null;
+  if (
+    fitted === null ||
+    Math.abs(fitted.startS.value - line.zeroS) > line.highS - line.zeroS + riseS + rule.fitBeforeS
+  ) {
     return lineOnset(line, rule);
   }
-  const formU = rise.kind === 'fast' ? rule.formU : rule.rampFormU;
-  const u = Math.hypot(rule.fitU * curve.startUS, formU * riseS);
-  return { timeS: { value: curve.startS, u }, method: 'curve', curve };
+  const { fitU, formU } = rule[rise.kind];
+  const betweenS = (rule.sampleU * (part.timesS[to - from - 1] - part.timesS[0])) / (to - from - 1);
+  const u = Math.hypot(fitU * fitted.startS.u, formU * riseS, betweenS);
+  return { timeS: { value: fitted.startS.value, u }, method: 'curve', curve: fitted.curve };
 }
 
 /** The straight line alone: uncertain by a share of the way from its zero to its upper crossing. */

@@ -3,7 +3,8 @@ import type { MeasureMethod } from './effort-settings.ts';
 import type { Figure } from './figure.ts';
 import type { Onset } from './onset.ts';
 import { firstFrom, type RestLine, type Samples } from './rest-level.ts';
-import { forceOnCurve, type RiseNoise } from './rise-curve.ts';
+import { forceOnCurve } from './rise-curve.ts';
+import type { RiseNoise } from './rise-fit.ts';
 
 /** Why a rate of rise is not given. */
 export type NoRateReason =

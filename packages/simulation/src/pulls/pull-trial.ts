@@ -24,6 +24,9 @@ const trialsInStore = 8;
 const beforeS = 2.4;
 const afterS = 2.6;
 
+/** From the onset to letting go: a ramp of 2.5 s and a hold of 3 s after the cue, begun 0.4 s and ended 0.3 s behind it [s]. */
+const rampAndHoldS = 5.4;
+
 /** Share of trials with a dip before the push, so that a demonstration shows what is not accepted [-], and its depth [N]. */
 const dipShare = 0.15;
 const dipN = 45;
@@ -61,6 +64,7 @@ export function simulatePullTrial(request: PullTrialRequest): SimulatedTrace {
     count: trialsInStore,
     sampleRateHz: 200,
     strongestN: person[side],
+    rampAndHoldS,
     faults: { restLoadN: placement === 'platform' ? person.restLoadN : 0, dipShare, dipN },
   });
   const effort = truth.efforts[trial % trialsInStore];

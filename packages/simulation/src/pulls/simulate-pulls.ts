@@ -5,8 +5,9 @@ import { Random } from '../random.ts';
 import { addWhite, convert, drawSampleTimes, sampleAt } from '../sampling.ts';
 import { thereAndBack } from '../smooth-move.ts';
 import type { SimulatedTrace } from '../trace.ts';
-import { drawEffort, type Effort, effortForce, releaseTime } from './effort.ts';
+import { drawEffort, type Effort, type EffortStreams, effortForce, releaseTime } from './effort.ts';
 import { type PullFaultName, type PullFaults, pullTable } from './pull-table.ts';
+import type { RiseFamily } from './rise-shape.ts';
 
 /** What isometric efforts to simulate. Everything that is left out is drawn from the seed. */
 export interface PullRequest {
@@ -19,6 +20,10 @@ export interface PullRequest {
   readonly sampleRateHz?: number;
   /** force that the person can reach; the plateaus are 85 to 100 % of it [N] */
   readonly strongestN?: number;
+  /** time from the onset of a ramp to letting go, as somebody holds who waits for a cue; drawn when left out [s] */
+  readonly rampAndHoldS?: number;
+  /** form of every rise; left out, each effort draws its own */
+  readonly riseFamily?: RiseFamily;
   /** amounts of faults to fix */
   readonly faults?: Partial<Record<PullFaultName, number>>;
 }
@@ -46,9 +51,10 @@ export interface SimulatedPulls {
 /** Samples per second of the force before any sensor looks at it [Hz]. */
 const fineRateHz = 2000;
 
-const streams = { faults: 11, plan: 12, body: 13, sensor: 14 } as const;
+const streams = { faults: 11, plan: 12, body: 13, sensor: 14, rise: 15 } as const;
 
-function planEfforts(request: PullRequest, random: Random): { efforts: Effort[]; lengthS: number } {
+function planEfforts(request: PullRequest, streams: EffortStreams): { efforts: Effort[]; lengthS: number } {
+  const random = streams.course;
   const count = request.count ?? random.integer(3, 6);
   // drawn in any case: what follows must not depend on whether it is given
   const drawnN = random.between(500, 1600);
@@ -56,7 +62,9 @@ function planEfforts(request: PullRequest, random: Random): { efforts: Effort[];
   let timeS = random.between(2, 4);
   const efforts: Effort[] = [];
   for (let k = 0; k < count; k++) {
-    const effort = drawEffort(request.kind, timeS, strongestN * random.between(0.85, 1), random);
+    const drawn = drawEffort(request.kind, timeS, strongestN * random.between(0.85, 1), streams, request.riseFamily);
+    const { rampAndHoldS } = request;
+    const effort = rampAndHoldS === undefined ? drawn : { ...drawn, holdS: Math.max(0, rampAndHoldS - drawn.riseS) };
     efforts.push(effort);
     timeS = releaseTime(effort) + effort.releaseS + random.between(3, 8);
   }
@@ -96,7 +104,8 @@ function truthOf(effort: Effort, force: Float64Array): TrueEffort {
     sum += force[i] - (i - half >= from ? force[i - half] : 0);
     best = Math.max(best, sum / half);
   }
-  const at = (afterS: number): number => force[Math.round((effort.onsetS + afterS) * fineRateHz)];
+  const at = (afterS: number): number =>
+    sampleAt(force, { sampleRateHz: fineRateHz }, Float64Array.of(effort.onsetS + afterS))[0];
   return {
     ...effort,
     peakN: force[peak],
@@ -149,7 +158,7 @@ function rootMeanSquare(samples: Float64Array): number {
 export function simulatePulls(request: PullRequest): SimulatedPulls {
   const stream = (name: keyof typeof streams): Random => new Random(request.seed, streams[name]);
   const faults = drawFaults(pullTable, request.level, stream('faults'), request.faults ?? {});
-  const { efforts, lengthS } = planEfforts(request, stream('plan'));
+  const { efforts, lengthS } = planEfforts(request, { course: stream('plan'), rise: stream('rise') });
   const body = stream('body');
   const force = bodyForce(efforts, lengthS, faults, body);
   const truth = efforts.map((effort) => truthOf(effort, force));

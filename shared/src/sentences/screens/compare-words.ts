@@ -148,20 +148,6 @@ export const LEG_WORDS = sentences('screen.leg', {
   'grade-high': 'Irritability: high, by {inputs}.',
   'not-graded': 'Irritability: not graded, and taken as moderate for limits.',
   'not-sore': 'Irritability: this leg is not sore.',
-  'end-reason': 'why the set ended',
-  exertion: 'the exertion',
-  'tempo-drift': 'the drift of the beat',
-  'peak-pain': 'the greatest pain',
-  'resting-pain': 'the pain before the set',
-  'sharp-pain': 'whether it was sharp',
-  'high-irritability': 'how irritable the tendon is',
-  provokedBy: 'what brings it on',
-  peakPain: 'the greatest pain',
-  settlesAfter: 'how long it takes to settle',
-  morningStiffness: 'morning stiffness',
-  restPain: 'pain at rest or at night',
-  trend: 'the last two weeks',
-  'input-height-drop': 'the fall of height',
 });
 
 /** Names of what makes two tests alike or not, for a list of differences. */

@@ -22,5 +22,12 @@ test('a least pull in N.m is that in N on a lever of 10 cm', () => {
 
 test('shares lie in their order', () => {
   expect(onset.lowShare).toBeLessThan(onset.highShare);
-  expect(onset.highShare).toBeLessThan(onset.fitShare);
+  for (const { fitShare, powers, takenUpPowers, takeUpChance } of [onset.fast, onset.ramp]) {
+    expect(onset.highShare).toBeLessThan(fitShare);
+    expect(powers).toEqual([...powers].sort((a, b) => a - b));
+    // what is tried after a take-up lies within what is tried without
+    expect(Math.min(...takenUpPowers)).toBeGreaterThanOrEqual(powers[0]!);
+    expect(Math.max(...takenUpPowers)).toBeLessThanOrEqual(powers.at(-1)!);
+    expect(takeUpChance).toBeLessThan(0.5);
+  }
 });

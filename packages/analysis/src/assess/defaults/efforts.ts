@@ -31,31 +31,69 @@ export const effortDefaults: EffortMethod = {
     cutoffHz: 20, // ours
     lowShare: 0.05, // ours
     highShare: 0.15, // ours
-    fitShare: 0.8, // ours
-    fitBeforeS: 0.12, // ours
+    fitBeforeS: 0.2, // ours
     disturbedShare: 0.01, // ours
     disturbedNoise: 3.5, // ours
     disturbedLeast: 0.004, // ours
-    usualPower: 1.5, // from exponential (1) to a soft start (2); ours
-    usualRampPower: 2.5, // a smooth move starts with the third power of time; ours
-    powerSpread: 0.4, // ours
-    unsteadyShare: 0.015, // ours
-    huber: 2.5, // ours
-    fitU: 1, // ours
-    formU: 0.007, // ours
-    rampFormU: 0.03, // ours
+    fast: {
+      fitShare: 0.8, // ours
+      powers: [1, 1.2, 1.44, 1.73, 2.07, 2.49, 3, 3.6], // ours
+      power: 1.9, // ours
+      powerSpread: 0.5, // ours
+      settling: 0.1, // ours
+      settlingSpread: 0.5, // ours
+      riseSpread: 0.7, // ours
+      heightSpread: 0.05, // ours
+      startSpread: 1, // ours
+      takeUpChance: 0.2, // ours
+      takenUpPowers: [1, 1.44, 2.07, 3], // ours
+      takeUpPower: 1.8, // ours
+      takeUpPowerSpread: 0.35, // ours
+      takeUpS: 0.08, // ours
+      takeUpSpread: 0.6, // ours
+      takeUpShare: 0.04, // ours
+      shareSpread: 0.8, // ours
+      fitU: 1, // ours
+      formU: 0.004, // ours
+    },
+    ramp: {
+      fitShare: 0.5, // ours
+      powers: [1, 1.2, 1.44, 1.73, 2.07, 2.49, 3, 3.6], // ours
+      power: 2.2, // ours
+      powerSpread: 0.4, // ours
+      settling: -0.2, // ours
+      settlingSpread: 0.5, // ours
+      riseSpread: 0.7, // ours
+      heightSpread: 0.05, // ours
+      startSpread: 1, // ours
+      takeUpChance: 0.2, // ours
+      takenUpPowers: [1, 1.44, 2.07, 3], // ours
+      takeUpPower: 1.8, // ours
+      takeUpPowerSpread: 0.35, // ours
+      takeUpS: 0.4, // ours
+      takeUpSpread: 0.6, // ours
+      takeUpShare: 0.05, // ours
+      shareSpread: 0.8, // ours
+      fitU: 1, // ours
+      formU: 0.03, // ours
+    },
+    unsteadyShare: 0.03, // ours
+    unsteadyHz: 25, // ours
+    freedom: 4, // ours
+    sampleU: 0.25, // ours
+    mostBlocks: 100, // ours
     lineU: 0.5, // ours
   },
   measure: {
     peakCutoffHz: 20, // common practice, no source: 20 to 50 Hz
     peakNoiseBias: 0.6, // ours
     knockS: 0.008, // ours
-    knockNoise: 4, // ours
+    knockNoise: 3.3, // ours
     knockShare: 0.002, // ours
     knockMarginS: 0.01, // ours
     knockRounds: 4, // ours
     knockPasses: 2, // ours
-    grossWindowS: 0.06, // ours
+    grossWindowS: 0.09, // ours
     grossShare: 0.01, // ours
     readS: 0.02, // ours
     readOutlying: 3, // ours
@@ -70,11 +108,12 @@ export const effortDefaults: EffortMethod = {
     riseHighShare: 0.8, // ours
     fastRiseS: 0.34, // ours
     timeUS: 0.02, // ours
-    peakU: 1.15, // ours
-    meanU: 1.2, // ours
-    riseU: 1.25, // ours
+    peakU: 1, // ours
+    meanU: 1.05, // ours
+    riseU: 0.85, // ours
     peakRelativeU: 0.0003, // ours
-    meanRelativeU: 0.0001, // ours
+    meanRelativeU: 0.00005, // ours
+    meanSampleU: 0.012, // ours
   },
   accept: {
     gapNearS: 0.5, // ours

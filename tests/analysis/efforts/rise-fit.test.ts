@@ -1,0 +1,68 @@
+import { effortDefaults } from '@surae/analysis';
+import { describe, expect, test } from 'vitest';
+import { fitRise } from '../../../packages/analysis/src/efforts/rise-fit.ts';
+import { madeNoise } from '../../support/made-pull.ts';
+
+const rule = effortDefaults.onset;
+const timesS = Float64Array.from({ length: 400 }, (_, i) => 2.85 + i / 1000);
+const first = { startS: 3.02, riseS: 0.12, height: 1000 };
+const noise = { sample: 2, stampS: 0 };
+const startS = 3.0123;
+
+function fitted(
+  shape: (t: number) => number,
+  seed = 9,
+  change: (value: number, i: number) => number = (value) => value,
+) {
+  const random = madeNoise(seed, 2);
+  const samples = timesS.map((timeS, i) => change(1000 * (timeS > startS ? shape(timeS - startS) : 0) + random(), i));
+  return fitRise({ timesS, samples }, first, noise, rule, rule.fast)!;
+}
+
+describe('the start of a rise', () => {
+  const shapes: [string, (t: number) => number, number][] = [
+    ['exponential', (t) => 1 - Math.exp(-t / 0.1), 0.002],
+    ['1 - exp(-x^2)', (t) => 1 - Math.exp(-((t / 0.12) ** 2)), 0.004],
+    ['x^3 / (1 + x^3)', (t) => t ** 3 / (t ** 3 + 0.1 ** 3), 0.01],
+    ['straight', (t) => Math.min(1, t / 0.25), 0.003],
+    ['half a cosine', (t) => (t > 0.25 ? 1 : (1 - Math.cos((Math.PI * t) / 0.25)) / 2), 0.006],
+  ];
+
+  test.each(shapes)('%s: near the truth, which lies within three uncertainties', (_, shape, withinS) => {
+    const { startS: found, takeUp } = fitted(shape);
+    expect(Math.abs(found.value - startS)).toBeLessThan(withinS);
+    expect(Math.abs(found.value - startS)).toBeLessThan(3 * Math.hypot(found.u, rule.fast.formU * 0.2));
+    expect(found.u).toBeLessThan(0.008);
+    expect(takeUp).toBeLessThan(0.6);
+  });
+
+  test('slack of 60 N taken up in 0.1 s is seen, and the start is that of the slack', () => {
+    const {
+      startS: found,
+      takeUp,
+      curve,
+    } = fitted((t) => (t < 0.1 ? 0.06 * (t / 0.1) ** 2 : 0.06 + 0.94 * (1 - Math.exp(-(((t - 0.1) / 0.08) ** 1.5)))));
+    expect(takeUp).toBeGreaterThan(0.95);
+    expect(Math.abs(found.value - startS)).toBeLessThan(0.015);
+    expect(Math.abs(curve.takeUpShare - 0.06)).toBeLessThan(0.03);
+  });
+
+  test('more noise, wider: the uncertainty grows', () => {
+    const shape = (t: number): number => 1 - Math.exp(-((t / 0.12) ** 1.5));
+    const samples = timesS.map((timeS) => 1000 * (timeS > startS ? shape(timeS - startS) : 0));
+    const widths = [1, 4, 12].map(
+      (sample) => fitRise({ timesS, samples }, first, { sample, stampS: 0 }, rule, rule.fast)!.startS.u,
+    );
+    expect(widths[1]).toBeGreaterThan(widths[0]);
+    expect(widths[2]).toBeGreaterThan(widths[1]);
+  });
+
+  test.each([
+    ['on the rise', 250],
+    ['before it', 135],
+  ])('a knock of 200 N %s moves the start by little', (_, from) => {
+    const shape = (t: number): number => 1 - Math.exp(-((t / 0.12) ** 1.4));
+    const knocked = fitted(shape, 9, (value, i) => (i > from && i < from + 12 ? value + 200 : value));
+    expect(Math.abs(knocked.startS.value - fitted(shape).startS.value)).toBeLessThan(0.003);
+  });
+});
