@@ -7,7 +7,7 @@ import { thereAndBack } from '../smooth-move.ts';
 import type { SimulatedTrace } from '../trace.ts';
 import { drawEffort, type Effort, type EffortStreams, effortForce, releaseTime } from './effort.ts';
 import { type PullFaultName, type PullFaults, pullTable } from './pull-table.ts';
-import type { RiseFamily } from './rise-shape.ts';
+import { type RiseFamily, risenAfter } from './rise-shape.ts';
 
 /** What isometric efforts to simulate. Everything that is left out is drawn from the seed. */
 export interface PullRequest {
@@ -64,7 +64,8 @@ function planEfforts(request: PullRequest, streams: EffortStreams): { efforts: E
   for (let k = 0; k < count; k++) {
     const drawn = drawEffort(request.kind, timeS, strongestN * random.between(0.85, 1), streams, request.riseFamily);
     const { rampAndHoldS } = request;
-    const effort = rampAndHoldS === undefined ? drawn : { ...drawn, holdS: Math.max(0, rampAndHoldS - drawn.riseS) };
+    const effort =
+      rampAndHoldS === undefined ? drawn : { ...drawn, holdS: Math.max(0, rampAndHoldS - risenAfter(drawn.rise)) };
     efforts.push(effort);
     timeS = releaseTime(effort) + effort.releaseS + random.between(3, 8);
   }
