@@ -61,7 +61,7 @@ export async function walkPushStates(page, origin, look) {
   await trialsUntilEnough(page, 4);
   await look('push-enough');
   await endLeg(page, 'left');
-  await page.getByText(words(PULL_RESULT_WORDS['per-weight'])).or(page.getByRole('timer')).first().waitFor();
+  await page.getByRole('timer').waitFor();
   await look('push-sides-rest');
   await endSidesRest(page);
   await page.getByText(PULL_READY_WORDS.insertion.text).waitFor();
@@ -69,7 +69,7 @@ export async function walkPushStates(page, origin, look) {
   await warmUp(page, 'right');
   await trialsUntilEnough(page, 1);
   await endLeg(page, 'right', { reason: 'pain', pain: 6 });
-  await page.getByText(PULL_RESULT_WORDS['body-weights'].text).waitFor();
+  await page.locator('trial-marks').nth(1).waitFor();
   await look('push-result');
   for (const detail of await page.getByText(PULL_RESULT_WORDS.details.text).all()) await detail.click();
   await page.getByRole('button', { name: RESULT_WORDS['save-report'].text }).nth(1).waitFor();

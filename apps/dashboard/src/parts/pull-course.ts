@@ -32,7 +32,9 @@ export class PullCourse extends LitElement {
       svg {
         block-size: 100%;
         inline-size: 100%;
+        inset: 0;
         overflow: visible;
+        position: absolute;
       }
       line,
       polyline {

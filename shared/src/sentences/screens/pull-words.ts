@@ -138,7 +138,7 @@ export const PULL_RESULT_WORDS = sentences('screen.pull-result', {
   peak: 'Greatest moment',
   'body-weights': 'Times body weight',
   torque: 'Torque about the ankle',
-  'per-weight': '× body weight',
+  'per-weight': '×',
   'newton-unit': 'N',
   'newton-metre-unit': 'N.m',
   'no-mass': 'The body mass was not measured.',
