@@ -1,7 +1,10 @@
 export type { Column } from './columns/column.ts';
 export { CHANGE_COLUMNS, LEG_COLUMNS, LEGS_COLUMNS, RATIO_COLUMNS } from './columns/comparison-columns.ts';
+export { EFFORT_COLUMNS } from './columns/effort-columns.ts';
+export { RATE_SPANS } from './columns/force-units.ts';
 export { BELOW_SHARES, COUNT_SHARES } from './columns/height-shares.ts';
 export { MANIFEST_NUMBERS, type NumberColumn } from './columns/manifest-numbers.ts';
+export { PULL_COLUMNS } from './columns/pull-columns.ts';
 export { REPETITION_COLUMNS } from './columns/repetition-columns.ts';
 export { SET_COLUMNS } from './columns/set-columns.ts';
 export type { CriterionEntry, Observability, ObservingPlacement } from './criteria/criterion-entry.ts';

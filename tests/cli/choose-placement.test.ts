@@ -47,3 +47,9 @@ test.each([
   const choice = choosePlacement(undefined, traceOf(...quantities));
   expect('refusal' in choice ? choice.refusal : choice.placement).toMatch(words);
 });
+
+test('a cell in line belongs to the other test', () => {
+  expect(choosePlacement('inline', traceOf('force'))).toEqual({
+    refusal: 'the placement inline belongs to the test isometric: say --test isometric',
+  });
+});

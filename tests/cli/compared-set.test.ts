@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { comparedSet, legFacts, personFacts } from '../../apps/cli/src/compared-set.ts';
+import { comparedPulls, comparedSet, legFacts, personFacts } from '../../apps/cli/src/compared-set.ts';
 import { NOTHING_TOLD } from '../../apps/cli/src/told.ts';
 import type { Told } from '../../apps/cli/src/told-columns.ts';
-import { madeSetOf, wholeTold } from '../support/compared-set.ts';
+import { madeSetOf, pulledSet, wholeTold } from '../support/compared-set.ts';
 import { handMadeOutcome } from '../support/hand-made-outcome.ts';
 
 const outcome = handMadeOutcome([100, 98]);
@@ -34,6 +34,26 @@ test('what a protocol says of surface, knee and support holds where somebody cho
     kneeHeld: 'straight',
     supportUsed: 'fingertips',
     massCarried: 'none',
+  });
+});
+
+test('efforts of isometric pulls belong to a person likewise, and their knee is told or that of a chosen protocol', () => {
+  const { report, protocol } = pulledSet('left', 900);
+  const of = (carried: Readonly<Record<string, string>>, chosen?: string) =>
+    comparedPulls({
+      report,
+      protocol,
+      item: { ...outcome.item, carried, about: { ...outcome.item.about, protocol: chosen } },
+    });
+  expect(of({ visit: '1' })).toBeUndefined();
+  expect(of({ person: 'P3', visit: '1' })).toMatchObject({
+    test: 'isometric',
+    side: 'left',
+    features: { footwearWorn: null, kneeHeld: null },
+  });
+  expect(of({ person: 'P3', footwear: 'shoe' }, 'isometric.seated')?.features).toEqual({
+    footwearWorn: 'shoe',
+    kneeHeld: 'bent',
   });
 });
 

@@ -1,9 +1,19 @@
+import { defaultSettings, type OwnReliabilities } from '@surae/analysis';
 import { describe, expect, test } from 'vitest';
-import { assessRows, type Cells, WHOLE_ROW } from '../support/compared-manifest.ts';
+import type { ComparedSet } from '../../apps/cli/src/compared-set.ts';
+import { comparisonText } from '../../apps/cli/src/comparison-text.ts';
+import { comparisonsOf } from '../../apps/cli/src/comparisons.ts';
+import { assessRows, type Cells, pullRecording, WHOLE_ROW } from '../support/compared-manifest.ts';
+import { pulledSet, wholeTold } from '../support/compared-set.ts';
 
 /** The text of one comparison, with its line breaks taken out. */
-async function textOf(headline: string, rows: readonly Cells[], options: readonly string[] = []): Promise<string> {
-  const { memory, code } = await assessRows(rows, options);
+async function textOf(
+  headline: string,
+  rows: readonly Cells[],
+  options: readonly string[] = [],
+  files: Readonly<Record<string, string>> = {},
+): Promise<string> {
+  const { memory, code } = await assessRows(rows, options, files);
   expect(memory.error).toBe('');
   expect(code).toBe(0);
   const from = memory.out.indexOf(`${headline} ──`);
@@ -123,6 +133,124 @@ describe('worked case, both legs sore: left stopped for pain at 9, right for fat
     expect(text).toContain('No matching reference for this way of testing.');
   });
 });
+
+describe('worked case, seated isometric: 1510 and 1235 N gross over 85 N at rest, later 1500 N net', () => {
+  const { judging } = defaultSettings();
+  const leftPull = pulledSet('left', 1425, { order: 'first' });
+  const rightPull = pulledSet('right', 1150, { order: 'second', rest_s: 300, symptomatic: 'dominant' });
+  const fivePercent = {
+    'isometric.seated': {
+      standardError: 0.05,
+      standardErrorUpper80: 0.055,
+      scale: 'log',
+      unit: 'N',
+      pairs: 30,
+      source: { id: 'own', citation: 'own repeated tests', group: 'own people' },
+    },
+  } as const;
+  const say = (sets: readonly ComparedSet[], own: OwnReliabilities = {}): string[] =>
+    comparisonsOf(sets, { own, note: '' }, judging).map((one) =>
+      comparisonText(one, { width: 100, drawsBlocks: true }).join(' ').replace(/\s+/g, ' '),
+    );
+
+  test('net forces, in body weights and as torque, and a ratio of 81 % (70 to 93) at 5 %, lower with 0.94', () => {
+    const [text] = say([leftPull, rightPull], fivePercent);
+    // 1150 / 1425 = 0.807; exp(+-1.96 sqrt 2 0.05) = 0.871 to 1.149; Phi(ln(0.9 / 0.807) / 0.0707) = 0.939
+    for (const words of [
+      'left 1425 N net (1510 gross, 85 at rest), 1.77 × body weight, 185 N·m, 2.26 N·m/kg.',
+      'right 1150 N net (1235 gross, 85 at rest), 1.43 × body weight, 150 N·m, 1.82 N·m/kg.',
+      'The force shows what the calf could do.',
+      'effort yes: the efforts agree and were held: they show a maximum.',
+      'right over left: 81 % (70 to 93). The more sore side stands over the other.',
+      'lower yes: right against left, 0.94 that the true ratio is under 90 %.',
+      'rests on error of measurement 5 %, own repeated tests: own repeated tests; 30 people: own people.',
+      'reference No reference for this measure.',
+    ]) {
+      expect(text).toContain(words);
+    }
+  });
+
+  test('the re-test is 75 N more against 118 N: it cannot be told, by whichever error', () => {
+    const later = { ...pulledSet('left', 1500, { date: wholeTold().date! + 56 }), visit: '8' };
+    const text = say([leftPull, later]).find((one) => one.includes('over its visits'));
+    for (const words of [
+      'since 1 +75 (−43 to +193) N. Detectable: 118 at 95 %, 77 at 80 %. Cannot be told from the usual wobble of the test.',
+      'The verdict is the same by every published reliability.',
+      'By the error 5.23 % (Mattiussi 2022 J Sport Exerc Sci): Cannot be told from the usual wobble of the test.',
+    ]) {
+      expect(text).toContain(words);
+    }
+  });
+
+  test('a cell over the thigh is refused beside the plate: net and gross are no matter of a factor', () => {
+    const cell = pulledSet(
+      'right',
+      1150,
+      { order: 'second', rest_s: 300, symptomatic: 'dominant' },
+      { placement: 'inline' },
+    );
+    const [text] = say([leftPull, cell]);
+    expect(text).toContain('No ratio of the two legs is given.');
+    expect(text).toContain('The sensor sat in a different place on each leg.');
+    expect(text).toContain('The values were taken by different conventions, such as net and gross force.');
+    expect(text).not.toContain('%');
+  });
+});
+
+test('the same through the command line: a plate on both legs, a re-test, and a cell on the sore leg at the end', async () => {
+  const pull: Cells = {
+    ...WHOLE_ROW,
+    person: 'P3',
+    visit: '1',
+    test: 'isometric',
+    protocol: 'isometric.seated',
+    placement: 'platform',
+    end_reason: 'trials-done',
+    exertion: '',
+    body_mass_kg: 82,
+    forefoot_lever_mm: 130,
+    footwear: 'shoe',
+  };
+  const files = {
+    'left-pull.csv': pullRecording(1425, 85),
+    'right-pull.csv': pullRecording(1150, 85),
+    'left-again.csv': pullRecording(1500, 85),
+    'right-cell.csv': pullRecording(1150, 0),
+    'own.json': JSON.stringify({
+      protocol: 'isometric.seated',
+      unit: 'N',
+      scale: 'log',
+      pairs: 30,
+      standard_error: 0.05,
+      standard_error_upper_80: 0.055,
+    }),
+  };
+  const later = { visit: '8', date: '2026-04-26' };
+  const left: Cells = { ...pull, side: 'left', order: 'first', file: 'left-pull.csv' };
+  const right: Cells = {
+    ...pull,
+    side: 'right',
+    order: 'second',
+    rest_s: 300,
+    symptomatic: 'dominant',
+    file: 'right-pull.csv',
+  };
+  const leftAgain: Cells = { ...left, ...later, file: 'left-again.csv' };
+  const cell: Cells = { ...right, ...later, file: 'right-cell.csv', placement: 'inline' };
+  const rows = [left, right, leftAgain, cell];
+  const first = await textOf('P3, visit 1, both legs', rows, ['--reliability', 'own.json'], files);
+  expect(first).toContain('left 1425 N net (1510 gross, 85 at rest), 1.77 × body weight, 185 N·m, 2.26 N·m/kg.');
+  expect(first).toContain('right 1150 N net (1235 gross, 85 at rest), 1.43 × body weight, 150 N·m, 1.82 N·m/kg.');
+  expect(first).toContain('right over left: 81 % (70 to 93).');
+  expect(first).toContain('0.94 that the true ratio is under 90 %');
+  const past = await textOf('P3, left leg over its visits', rows, [], files);
+  expect(past).toContain('+75 (−43 to +193) N. Detectable: 118 at 95 %, 77 at 80 %. Cannot be told');
+  const refused = await textOf('P3, visit 8, both legs', rows, [], files);
+  expect(refused).toContain('The values were taken by different conventions, such as net and gross force.');
+  const apart = await textOf('P3, right leg over its visits', rows, [], files);
+  expect(apart).toContain('side by side, nothing is subtracted.');
+  expect(apart).toContain('placement: platform / inline');
+}, 60_000);
 
 test('one trace under several criteria: counts, intervals, and whether the conclusion is the same', async () => {
   const text = await textOf('P1, visit 1, both legs', [leftLeg, rightLeg], ['--vary', 'heightFraction=0.6,0.75']);

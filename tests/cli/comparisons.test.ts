@@ -1,17 +1,17 @@
 import { defaultSettings } from '@surae/analysis';
 import { expect, test } from 'vitest';
-import type { ComparedSet } from '../../apps/cli/src/compared-set.ts';
+import type { ComparedRaises, ComparedSet } from '../../apps/cli/src/compared-set.ts';
 import { type Comparison, comparisonsOf, type LegsComparison } from '../../apps/cli/src/comparisons.ts';
 import type { Told } from '../../apps/cli/src/told-columns.ts';
-import { madeSetOf, wholeTold } from '../support/compared-set.ts';
+import { madeSetOf, pulledSet, wholeTold } from '../support/compared-set.ts';
 import { testedLeg } from '../support/tested-leg.ts';
 
 const { judging } = defaultSettings();
 const compare = (...sets: ComparedSet[]): Comparison[] => comparisonsOf(sets, { own: {}, note: '' }, judging);
 
-const left = (told: Partial<Told> = {}, changes: Partial<ComparedSet> = {}): ComparedSet =>
+const left = (told: Partial<Told> = {}, changes: Partial<ComparedRaises> = {}): ComparedSet =>
   madeSetOf({ side: 'left', told: wholeTold({ order: 'first', ...told }), ...changes }, 27);
-const right = (told: Partial<Told> = {}, changes: Partial<ComparedSet> = {}): ComparedSet =>
+const right = (told: Partial<Told> = {}, changes: Partial<ComparedRaises> = {}): ComparedSet =>
   madeSetOf(
     { side: 'right', told: wholeTold({ order: 'second', rest_s: 150, symptomatic: 'dominant', ...told }), ...changes },
     19,
@@ -96,4 +96,18 @@ test('other values of a parameter: each its own counts and answer; one without a
   expect(of([30, 20], [19, 25])?.robust).toBe('no');
   expect(of([30, 4], [19, 3])).toMatchObject({ robust: 'cannot_tell', cases: [{ lower: 'yes' }, { lower: null }] });
   expect(legsOf(left(), right()).varied).toBeNull();
+});
+
+test('isometric efforts are compared by their own test, and never with a set of heel raises', () => {
+  const found = compare(
+    pulledSet('left', 1425, { order: 'first', symptomatic: 'none' }),
+    pulledSet('right', 1150, { order: 'second', rest_s: 300, symptomatic: 'mild' }),
+    right(),
+  );
+  expect(found.map(({ kind, group }) => [kind, group.test])).toEqual([
+    ['legs', 'isometric'],
+    ['legs', 'heel-raise'],
+  ]);
+  expect(found[0].found).toMatchObject({ comparison: { kind: 'ratio', unit: 'N' } });
+  expect(found[1].found).toMatchObject({ comparison: { kind: 'blocked' } });
 });

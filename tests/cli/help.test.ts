@@ -29,18 +29,32 @@ const VALUES: Readonly<Record<string, string>> = {
   WHAT: 'day',
   PAIR: 'A,B',
   'NAME=V,V,...': 'heightFraction=0.6,0.8',
+  PERCENT: '1',
+  KIND: 'fast',
+  HZ: '80',
+  SIGN: 'negative',
   WORDS: 'none,slight,clear',
 };
 
 /** What an option asks for beside it. */
 const NEEDS: Readonly<Record<'assess' | 'simulate' | 'agree', Readonly<Record<string, string[]>>>> = {
-  assess: { '--replace': ['--csv', 'out'], '--reliability-of': ['--reliability', 's.json'] },
+  assess: {
+    '--forefoot-lever-mm': ['--test', 'isometric'],
+    '--calibration-u-percent': ['--test', 'isometric'],
+    '--polarity': ['--test', 'isometric'],
+    '--replace': ['--csv', 'out'],
+    '--reliability-of': ['--reliability', 's.json'],
+  },
   agree: {
     '--pair': ['--picture', 'a.svg'],
     '--replace': ['--picture', 'a.svg'],
     '--icc-expected': ['--icc-width', '0.1'],
   },
-  simulate: { '--no-gyroscope': ['--placement', 'foot'] },
+  simulate: {
+    '--no-gyroscope': ['--placement', 'foot'],
+    '--kind': ['--test', 'isometric'],
+    '--rate-hz': ['--test', 'isometric'],
+  },
 };
 
 test.each([

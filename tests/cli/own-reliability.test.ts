@@ -64,19 +64,31 @@ test.each([
   ['another measure', { ...small, measure: 'work' }, 'own.json, measure: expected one of repetitions, got "work"'],
   ['another unit', { ...small, unit: 'N' }, 'own.json, unit: expected one of'],
   ['a protocol that is none', { ...small, protocol: 'x' }, 'own.json: there is no protocol "x"'],
-  ['an agreement of another unit', { groups: [], unit: 'mm', across: 'day' }, 'own.json, unit: expected one of'],
+  [
+    'an agreement of another unit',
+    { protocol: ID, groups: [], unit: 'mm', across: 'day' },
+    'own.json, unit: expected one of',
+  ],
   [
     'an agreement of two groups',
-    { groups: [{}, {}], unit: 'reps', across: 'day' },
+    { protocol: ID, groups: [{}, {}], unit: 'reps', across: 'day' },
     'own.json, groups: expected one group, got 2',
   ],
   [
     'an agreement without an error',
-    { groups: [{ standard_error: null }], unit: 'reps', across: 'day' },
+    { protocol: ID, groups: [{ standard_error: null }], unit: 'reps', across: 'day' },
     'own.json, groups[0].standard_error: expected a figure, got none',
   ],
 ])('%s is a fault of the command line, by its place', (_, json, sentence) => {
   expect(() => read(json)).toThrow(sentence);
+});
+
+test('of an isometric protocol it is an error of a force, which needs its unit; a share is an error of the logarithm', () => {
+  const force = { ...small, protocol: 'isometric.seated', unit: 'N', standard_error: 40, standard_error_upper_80: 45 };
+  expect(read(force).own['isometric.seated']).toMatchObject({ unit: 'N', standardError: 40, scale: 'natural' });
+  expect(() => read({ ...force, unit: undefined })).toThrow('own.json, unit: expected one of N, N.m, got nothing');
+  const share = { ...force, standard_error: 0.05, standard_error_upper_80: 0.06, scale: 'log' };
+  expect(read(share).note).toBe('Own error of isometric.seated from 20 pairs of tests: 5 %, used first.');
 });
 
 test('bytes that are no JSON are refused', () => {

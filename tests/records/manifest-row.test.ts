@@ -3,7 +3,13 @@ import { readManifestRow } from '../../packages/records/src/manifest-row.ts';
 
 const names = ['File', 'Heel lever mm', 'Body_Mass_kg', 'Surface', ''];
 const plain = ['file', 'heel_lever_mm', 'body_mass_kg', 'surface', ''];
-const layout = { file: undefined, names, plain, tests: ['heel-raise'] };
+const layout: Parameters<typeof readManifestRow>[2] = {
+  file: undefined,
+  names,
+  plain,
+  placements: ['heel', 'platform', 'inline'],
+  tests: ['heel-raise'],
+};
 const row = (...fields: string[]) => readManifestRow(fields, 4, layout);
 
 describe('the fields of a manifest row', () => {

@@ -3,6 +3,7 @@ import { csvText } from '../../apps/cli/src/csv-text.ts';
 import { main } from '../../apps/cli/src/main.ts';
 import { traceCsv } from '../../apps/cli/src/trace-csv.ts';
 import { MemoryIo } from './memory-io.ts';
+import { seatedTrace } from './tested-pull.ts';
 
 /** Cells of a row by column; what is left out is empty. */
 export type Cells = Readonly<Record<string, string | number>>;
@@ -71,4 +72,12 @@ export async function assessRows(
   for (const [name, text] of Object.entries(files)) memory.files.set(name, text);
   const code = await main(['assess', '--manifest', 'm.csv', ...options], memory.io);
   return { memory, code };
+}
+
+/** A recording of three seated efforts, the best of them with this net force, over what rests on the sensor. */
+export function pullRecording(netN: number, restN: number): string {
+  const [group] = seatedTrace(netN, restN).groups;
+  const { samples } = group.channels[0];
+  const rows = Array.from(group.timesS, (timeS, i) => `${timeS.toFixed(4)},${samples[i].toFixed(2)}`);
+  return `time [s],force [N]\n${rows.join('\n')}\n`;
 }

@@ -1,9 +1,11 @@
+import type { PullTestRequest, Side } from '@surae/analysis';
 import { INCLINE_10 } from '@surae/shared';
-import type { ComparedSet } from '../../apps/cli/src/compared-set.ts';
+import type { ComparedPulls, ComparedRaises } from '../../apps/cli/src/compared-set.ts';
 import { readTold } from '../../apps/cli/src/told.ts';
 import type { Told } from '../../apps/cli/src/told-columns.ts';
 import { WHOLE_ROW } from './compared-manifest.ts';
 import { testedLeg } from './tested-leg.ts';
+import { testedPull } from './tested-pull.ts';
 
 /** What the cells of a whole row tell. */
 export function wholeTold(changes: Partial<Told> = {}): Told {
@@ -12,7 +14,7 @@ export function wholeTold(changes: Partial<Told> = {}): Told {
 }
 
 /** A set of which everything was told, with so many scored repetitions. */
-export function madeSetOf(changes: Partial<ComparedSet> = {}, scored = 20): ComparedSet {
+export function madeSetOf(changes: Partial<ComparedRaises> = {}, scored = 20): ComparedRaises {
   const side = changes.side ?? 'left';
   const { report, features } = testedLeg(side, scored);
   return {
@@ -28,5 +30,27 @@ export function madeSetOf(changes: Partial<ComparedSet> = {}, scored = 20): Comp
     features,
     varied: [],
     ...changes,
+  };
+}
+
+/** A recording of three seated efforts of which everything was told. */
+export function pulledSet(
+  side: Side,
+  netN: number,
+  told: Partial<Told> = {},
+  request: Partial<PullTestRequest> = {},
+): ComparedPulls {
+  const { report, protocol, features } = testedPull(side, netN, {}, request);
+  return {
+    file: `${side}.csv`,
+    person: 'P3',
+    visit: '1',
+    test: 'isometric',
+    side,
+    report,
+    protocol,
+    told: wholeTold({ end_reason: 'trials-done', exertion: null, ...told }),
+    bodyMassKg: 82,
+    features,
   };
 }

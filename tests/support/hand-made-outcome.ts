@@ -3,7 +3,8 @@ import { PROTOCOLS } from '@surae/shared';
 import type { Assessed, Refused } from '../../apps/cli/src/assess-file.ts';
 import type { GivenAbout } from '../../apps/cli/src/work-list.ts';
 
-const NOTHING_GIVEN: GivenAbout = {
+/** Nothing is said about a recording. */
+export const NOTHING_GIVEN: GivenAbout = {
   test: undefined,
   placement: undefined,
   side: undefined,
@@ -63,6 +64,7 @@ export function handMadeOutcome(heightsMm: readonly number[], bodyMassKg?: numbe
   const report = judge(detection, { placement: 'heel', side: 'left', protocol, subject }, defaultSettings().judging);
   return {
     status: 'ok',
+    test: 'heel-raise',
     item: {
       file: 'left, first.csv',
       path: 'left, first.csv',

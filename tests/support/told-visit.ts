@@ -53,6 +53,8 @@ export interface ToldVisit {
   /** null is not gone through */
   readonly ticked?: readonly string[] | null;
   readonly restMinutes?: number;
+  /** not closed */
+  readonly open?: boolean;
   readonly left?: ToldSet;
   readonly right?: ToldSet;
 }
@@ -113,7 +115,7 @@ export async function tellVisits(
     clock.minute += visit.restMinutes ?? 3;
     await tellSet(book, clock, id, 'right', visit.right);
     await book.record(id, { kind: 'rest-over', restS: 180 });
-    await book.record(id, { kind: 'visit-closed' });
+    if (visit.open !== true) await book.record(id, { kind: 'visit-closed' });
     ids.push(id);
   }
   return ids;

@@ -1,6 +1,16 @@
 import { parseArgs } from 'node:util';
 import { type AgreeArguments, readAgree } from './agree-arguments.ts';
-import { isPlacement, isSide, PLACEMENTS, SIDES, TESTS } from './known-words.ts';
+import { requireFittingOptions } from './fitting-options.ts';
+import {
+  ALL_PLACEMENTS,
+  isPlacement,
+  isPullPlacement,
+  isSide,
+  PLACEMENTS,
+  PULL_PLACEMENTS,
+  SIDES,
+  TESTS,
+} from './known-words.ts';
 import { parsed, unknownWord } from './parsed-options.ts';
 import { readSize, type SizeName } from './size-ranges.ts';
 import { UsageError } from './usage-error.ts';
@@ -27,16 +37,29 @@ export interface AssessArguments {
   readonly output: Output;
 }
 
-export interface SimulateArguments {
+interface SimulateCommon {
   readonly command: 'simulate';
-  readonly placement: 'heel' | 'foot' | 'trunk' | 'platform';
   readonly level: 'clean' | 'typical' | 'hard' | 'field' | 'free';
   readonly seed: number;
   readonly count: number;
-  readonly gyroscope: boolean;
   readonly folder: string;
   readonly replace: boolean;
 }
+
+export interface SimulateRaises extends SimulateCommon {
+  readonly test: 'heel-raise';
+  readonly placement: 'heel' | 'foot' | 'trunk' | 'platform';
+  readonly gyroscope: boolean;
+}
+
+export interface SimulatePulls extends SimulateCommon {
+  readonly test: 'isometric';
+  readonly placement: 'inline' | 'platform';
+  readonly kind: 'ramp' | 'fast';
+  readonly rateHz: number;
+}
+
+export type SimulateArguments = SimulateRaises | SimulatePulls;
 
 /** What a help text can be about. */
 export type HelpTopic = 'surae' | 'assess' | 'simulate' | 'agree';
@@ -49,6 +72,8 @@ export type Arguments =
   | { readonly command: 'version' };
 
 const TOPICS = ['assess', 'simulate', 'agree'] as const;
+const PULL_KINDS = ['ramp', 'fast'] as const;
+const PULL_RATES_HZ = [80, 200, 1000, 2000] as const;
 const LEVELS = ['clean', 'typical', 'hard', 'field', 'free'] as const;
 
 /**
@@ -95,6 +120,9 @@ function readAssess(args: readonly string[]): Arguments {
         'load-percent': { type: 'string' },
         'ankle-lever-mm': { type: 'string' },
         'ankle-angle-deg': { type: 'string' },
+        'forefoot-lever-mm': { type: 'string' },
+        'calibration-u-percent': { type: 'string' },
+        polarity: { type: 'string' },
         protocol: { type: 'string' },
         settings: { type: 'string' },
         reliability: { type: 'string' },
@@ -114,11 +142,13 @@ function readAssess(args: readonly string[]): Arguments {
   if (values.manifest !== undefined && positionals.length > 0) {
     throw new UsageError(`name files or a manifest, not both: "${positionals[0]}" came with --manifest`);
   }
+  const given = givenAbout(values);
+  if (values.manifest === undefined) requireFittingOptions(given, values.vary !== undefined);
   return {
     command: 'assess',
     files: positionals,
     manifest: values.manifest,
-    given: givenAbout(values),
+    given,
     settings: values.settings,
     reliability: ownReliability(values),
     vary: values.vary === undefined ? undefined : readVary(values.vary),
@@ -159,13 +189,21 @@ interface AboutOptions {
   'load-percent'?: string;
   'ankle-lever-mm'?: string;
   'ankle-angle-deg'?: string;
+  'forefoot-lever-mm'?: string;
+  'calibration-u-percent'?: string;
+  polarity?: string;
   protocol?: string;
 }
 
 function givenAbout(values: AboutOptions): GivenAbout {
-  const { test, placement, side, protocol } = values;
+  const { test, placement, side, protocol, polarity } = values;
   if (test !== undefined && !TESTS.some((known) => known === test)) throw unknownWord('--test', test, TESTS);
-  if (placement !== undefined && !isPlacement(placement)) throw unknownWord('--placement', placement, PLACEMENTS);
+  if (placement !== undefined && !isPlacement(placement) && !isPullPlacement(placement)) {
+    throw unknownWord('--placement', placement, ALL_PLACEMENTS);
+  }
+  if (polarity !== undefined && polarity !== 'positive' && polarity !== 'negative') {
+    throw unknownWord('--polarity', polarity, ['positive', 'negative']);
+  }
   if (side !== undefined && !isSide(side)) throw unknownWord('--side', side, SIDES);
   return {
     test,
@@ -179,6 +217,9 @@ function givenAbout(values: AboutOptions): GivenAbout {
     loadPercent: sizeOption('load-percent', values),
     ankleLeverMm: sizeOption('ankle-lever-mm', values),
     ankleAngleDeg: sizeOption('ankle-angle-deg', values),
+    forefootLeverMm: sizeOption('forefoot-lever-mm', values),
+    calibrationUPercent: sizeOption('calibration-u-percent', values),
+    polarity,
   };
 }
 
@@ -196,7 +237,10 @@ function readSimulate(args: readonly string[]): Arguments {
       args: [...args],
       allowPositionals: false,
       options: {
+        test: { type: 'string' },
         placement: { type: 'string' },
+        kind: { type: 'string' },
+        'rate-hz': { type: 'string' },
         level: { type: 'string' },
         seed: { type: 'string' },
         count: { type: 'string' },
@@ -208,24 +252,38 @@ function readSimulate(args: readonly string[]): Arguments {
     }),
   );
   if (values.help === true) return { command: 'help', about: 'simulate' };
-  const placement = values.placement ?? 'heel';
-  if (!isPlacement(placement)) throw unknownWord('--placement', placement, PLACEMENTS);
+  const test = TESTS.find((known) => known === (values.test ?? 'heel-raise'));
+  if (test === undefined) throw unknownWord('--test', values.test ?? '', TESTS);
   const level = LEVELS.find((known) => known === (values.level ?? 'typical'));
   if (level === undefined) throw unknownWord('--level', values.level ?? '', LEVELS);
-  if (values['no-gyroscope'] === true && placement !== 'foot') {
+  if (values['no-gyroscope'] === true && (values.placement !== 'foot' || test === 'isometric')) {
     throw new UsageError('--no-gyroscope says something only with --placement foot');
   }
   if (values.out === undefined || values.out === '') throw new UsageError('--out needs the name of a folder');
-  return {
+  const common = {
     command: 'simulate',
-    placement,
     level,
     seed: wholeNumber('--seed', values.seed ?? '1', 0, 2 ** 31 - 1),
     count: wholeNumber('--count', values.count ?? '1', 1, 10_000),
-    gyroscope: values['no-gyroscope'] !== true,
     folder: values.out,
     replace: values.replace === true,
-  };
+  } as const;
+  if (test === 'isometric') {
+    const placement = PULL_PLACEMENTS.find((known) => known === (values.placement ?? 'inline'));
+    if (placement === undefined) throw unknownWord('--placement', values.placement ?? '', PULL_PLACEMENTS);
+    const kind = PULL_KINDS.find((known) => known === (values.kind ?? 'ramp'));
+    if (kind === undefined) throw unknownWord('--kind', values.kind ?? '', PULL_KINDS);
+    const rate = values['rate-hz'] ?? '1000';
+    const rateHz = PULL_RATES_HZ.find((known) => `${known}` === rate);
+    if (rateHz === undefined) throw unknownWord('--rate-hz', rate, PULL_RATES_HZ.map(String));
+    return { ...common, test, placement, kind, rateHz };
+  }
+  for (const name of ['kind', 'rate-hz'] as const) {
+    if (values[name] !== undefined) throw new UsageError(`--${name} says something only with --test isometric`);
+  }
+  const placement = values.placement ?? 'heel';
+  if (!isPlacement(placement)) throw unknownWord('--placement', placement, PLACEMENTS);
+  return { ...common, test, placement, gyroscope: values['no-gyroscope'] !== true };
 }
 
 function wholeNumber(option: string, text: string, least: number, most: number): number {

@@ -1,11 +1,14 @@
-import { createHash } from 'node:crypto';
-import { type AssessmentRequest, assess, canonicalJson, InputError, type Report, type Subject } from '@surae/analysis';
-import { RecordError, type Recording, readRecording } from '@surae/records';
-import { PROTOCOLS, type Protocol } from '@surae/shared';
+import { type AssessmentRequest, assess, type Report, type Subject } from '@surae/analysis';
+import { type Recording, readRecording } from '@surae/records';
+import { PROTOCOLS, type Protocol, PULL_PROTOCOLS } from '@surae/shared';
+import { type AssessedPulls, assessPullFile } from './assess-pull-file.ts';
 import { choosePlacement } from './choose-placement.ts';
+import { settingsHash, sha256 } from './fingerprints.ts';
 import type { Io } from './io.ts';
 import { readFault } from './read-fault.ts';
+import { type Refused, reasonOf, refused } from './refused.ts';
 import type { GivenSettings } from './settings-file.ts';
+import { testOf } from './test-of.ts';
 import { toldBy } from './told.ts';
 import { toldProtocol } from './told-protocol.ts';
 import { trialContext } from './trial-context.ts';
@@ -16,6 +19,7 @@ import type { GivenAbout, WorkItem } from './work-list.ts';
 /** A recording that was assessed. */
 export interface Assessed {
   readonly status: 'ok';
+  readonly test: 'heel-raise';
   readonly item: WorkItem;
   readonly sha256: string;
   readonly settingsHash: string;
@@ -36,20 +40,9 @@ export interface VariedReport {
   readonly report: Report;
 }
 
-/** A recording, or a row of a manifest, that could not be assessed, and why. */
-export interface Refused {
-  readonly status: 'refused';
-  readonly item: WorkItem;
-  /** null when the bytes could not be read */
-  readonly sha256: string | null;
-  readonly reason: string;
-}
+export type { AssessedPulls, Refused };
 
-export type Outcome = Assessed | Refused;
-
-function sha256(text: string | Uint8Array): string {
-  return createHash('sha256').update(text).digest('hex');
-}
+export type Outcome = Assessed | AssessedPulls | Refused;
 
 /** One recording from its bytes to its report. Whatever goes wrong becomes a refusal of this file alone. */
 export async function assessFile(
@@ -58,23 +51,30 @@ export async function assessFile(
   io: Pick<Io, 'readFile'>,
   vary?: Vary,
 ): Promise<Outcome> {
-  const refused = (reason: string, hash: string | null): Refused => ({ status: 'refused', item, sha256: hash, reason });
-  if (item.refusal !== undefined) return refused(item.refusal, null);
-  const found = findProtocol(item.about.protocol);
-  if (typeof found === 'string') return refused(`${item.file}: ${found}`, null);
-  const told = toldBy(item.carried);
-  const protocol = toldProtocol(given.adjust(found), told);
-  if ('contradiction' in protocol) return refused(`${item.file}: ${protocol.contradiction}`, null);
+  if (item.refusal !== undefined) return refused(item, item.refusal, null);
   let bytes: Uint8Array;
   try {
     bytes = await io.readFile(item.path);
   } catch (error) {
-    return refused(`${item.file}: ${readFault(error)}`, null);
+    return refused(item, `${item.file}: ${readFault(error)}`, null);
   }
+  return testOf(item.about) === 'isometric'
+    ? assessPullFile(item, bytes, given)
+    : assessRaises(item, bytes, given, vary);
+}
+
+/** One recording of heel raises from its bytes to its report. */
+function assessRaises(item: WorkItem, bytes: Uint8Array, given: GivenSettings, vary?: Vary): Assessed | Refused {
+  const no = (reason: string): Refused => refused(item, `${item.file}: ${reason}`, sha256(bytes));
+  const found = findProtocol(item.about.protocol);
+  if (typeof found === 'string') return no(found);
+  const told = toldBy(item.carried);
+  const protocol = toldProtocol(given.adjust(found), told);
+  if ('contradiction' in protocol) return no(protocol.contradiction);
   try {
     const recording = readRecording(bytes, { file: item.file });
     const choice = choosePlacement(item.about.placement, recording);
-    if ('refusal' in choice) return refused(`${item.file}: ${choice.refusal}`, recording.source.sha256);
+    if ('refusal' in choice) return no(choice.refusal);
     const { placement } = choice;
     const { side } = item.about;
     const request: AssessmentRequest = {
@@ -87,9 +87,10 @@ export async function assessFile(
     const report = assess(recording, request, given.settings);
     return {
       status: 'ok',
+      test: 'heel-raise',
       item,
       sha256: recording.source.sha256,
-      settingsHash: settingsHash(given, report),
+      settingsHash: settingsHash(given.settings, report.protocol.fingerprint),
       protocolHash: sha256(report.protocol.fingerprint),
       protocol,
       report,
@@ -101,29 +102,17 @@ export async function assessFile(
       })),
     };
   } catch (error) {
-    return refused(reasonOf(item, error), sha256(bytes));
+    return refused(item, reasonOf(item, error), sha256(bytes));
   }
-}
-
-/** Equal only for results that were taken by the same rules: all settings, and the fingerprint of the protocol. */
-function settingsHash({ settings }: GivenSettings, report: Report): string {
-  // the settings are plain JSON; the round trip says so to the compiler
-  const plain = JSON.parse(JSON.stringify(settings)) as Parameters<typeof canonicalJson>[0];
-  return sha256(canonicalJson({ settings: plain, protocol: report.protocol.fingerprint }));
 }
 
 function findProtocol(id: string | undefined): Protocol | string {
   if (id === undefined) return PROTOCOLS[0]!;
-  return (
-    PROTOCOLS.find((protocol) => protocol.id === id) ??
-    `there is no protocol "${id}": expected ${PROTOCOLS.map((protocol) => protocol.id).join(', ')}`
-  );
-}
-
-function reasonOf(item: WorkItem, error: unknown): string {
-  if (error instanceof RecordError) return error.message;
-  if (error instanceof InputError) return `${item.file}: ${error.message}`;
-  return `${item.file}: internal fault, please report it: ${error instanceof Error ? error.message : String(error)}`;
+  const known = PROTOCOLS.find((protocol) => protocol.id === id);
+  if (known === undefined && PULL_PROTOCOLS.some((protocol) => protocol.id === id)) {
+    return `the protocol ${id} belongs to the test isometric: say --test isometric, or leave the test out`;
+  }
+  return known ?? `there is no protocol "${id}": expected ${PROTOCOLS.map((protocol) => protocol.id).join(', ')}`;
 }
 
 function subjectOf(about: GivenAbout): Subject {

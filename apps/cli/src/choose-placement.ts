@@ -1,4 +1,5 @@
 import type { Placement, Quantity, Trace } from '@surae/analysis';
+import type { AnyPlacement } from './known-words.ts';
 
 /** The placement of a recording, or the sentence that says why it is not known. */
 export type Choice = { readonly placement: Placement } | { readonly refusal: string };
@@ -17,9 +18,12 @@ const NEEDED: Readonly<Record<Placement, { readonly quantity: Quantity; readonly
  * The placement that was declared, if the columns that it needs are there; where none was, the one that the columns leave no doubt about. An accelerometer may sit
  * on the foot or at the trunk: that is asked, never guessed.
  */
-export function choosePlacement(declared: Placement | undefined, trace: Trace): Choice {
+export function choosePlacement(declared: AnyPlacement | undefined, trace: Trace): Choice {
   const channels = trace.groups.flatMap((group) => group.channels);
   const has = new Set(channels.map((channel) => channel.quantity));
+  if (declared === 'inline') {
+    return { refusal: 'the placement inline belongs to the test isometric: say --test isometric' };
+  }
   if (declared !== undefined) {
     const { quantity, columns } = NEEDED[declared];
     const found = channels.filter((channel) => channel.quantity === quantity);

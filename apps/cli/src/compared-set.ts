@@ -1,52 +1,93 @@
-import type { LegFacts, PersonFacts, Report, Side } from '@surae/analysis';
-import type { Protocol } from '@surae/shared';
+import type { LegFacts, PersonFacts, PullReport, Report, Side } from '@surae/analysis';
+import type { Protocol, PullProtocol } from '@surae/shared';
 import type { Assessed, VariedReport } from './assess-file.ts';
 import { toldBy } from './told.ts';
 import type { Told } from './told-columns.ts';
+import type { WorkItem } from './work-list.ts';
 
-/** A set of a person that is known by name, as far as it may be compared with others. */
-export interface ComparedSet {
+/** What is known of a recording of a person that is known by name, whatever was measured. */
+interface SetFrame {
   readonly file: string;
   readonly person: string;
   readonly visit: string;
-  readonly test: string;
   readonly side: Side | null;
-  readonly report: Report;
-  readonly protocol: Protocol;
   readonly told: Told;
   readonly bodyMassKg: number | undefined;
   /** how it was done beyond the protocol; null is not known */
   readonly features: Readonly<Record<string, string | null>>;
+}
+
+/** A set of heel raises, as far as it may be compared with others. */
+export interface ComparedRaises extends SetFrame {
+  readonly test: 'heel-raise';
+  readonly report: Report;
+  readonly protocol: Protocol;
   readonly varied: readonly VariedReport[];
 }
 
-/** The set of a recording; undefined where the manifest does not say whose it is. */
-export function comparedSet({ item, report, protocol, varied }: Assessed): ComparedSet | undefined {
+/** A recording of isometric efforts, likewise. */
+export interface ComparedPulls extends SetFrame {
+  readonly test: 'isometric';
+  readonly report: PullReport;
+  readonly protocol: PullProtocol;
+}
+
+export type ComparedSet = ComparedRaises | ComparedPulls;
+
+function frameOf(item: WorkItem, side: Side | null, features: SetFrame['features']): SetFrame | undefined {
   const { person, visit, date } = item.carried;
   if (person === undefined) return undefined;
-  const told = toldBy(item.carried);
-  const { parameters } = protocol;
-  // what a protocol says of surface, knee and support holds only where somebody chose that protocol
-  const chosen = <Value>(value: Value): Value | null => (item.about.protocol === undefined ? null : value);
   return {
     file: item.file,
     person,
     visit: visit ?? date ?? '',
-    test: item.about.test ?? protocol.test,
-    side: report.side,
-    report,
-    protocol,
-    told,
+    side,
+    told: toldBy(item.carried),
     bodyMassKg: item.about.bodyMassKg,
-    varied,
-    features: {
-      footwearWorn: told.footwear,
-      surfaceUsed: told.surface ?? chosen(parameters.surface.value),
-      kneeHeld: told.knee ?? chosen(parameters.knee.value),
-      supportUsed: told.support ?? chosen(parameters.support.value),
-      massCarried: item.about.externalMassKg === undefined ? 'none' : `${item.about.externalMassKg} kg`,
-    },
+    features,
   };
+}
+
+/** What a protocol says holds only where somebody chose that protocol; null is not known. */
+function chosen<Value>({ about }: WorkItem, value: Value): Value | null {
+  return about.protocol === undefined ? null : value;
+}
+
+/** The set of a recording of heel raises; undefined where the manifest does not say whose it is. */
+export function comparedSet({
+  item,
+  report,
+  protocol,
+  varied,
+}: Pick<Assessed, 'item' | 'report' | 'protocol' | 'varied'>): ComparedRaises | undefined {
+  const { footwear, surface, knee, support } = toldBy(item.carried);
+  const { parameters } = protocol;
+  const frame = frameOf(item, report.side, {
+    footwearWorn: footwear,
+    surfaceUsed: surface ?? chosen(item, parameters.surface.value),
+    kneeHeld: knee ?? chosen(item, parameters.knee.value),
+    supportUsed: support ?? chosen(item, parameters.support.value),
+    massCarried: item.about.externalMassKg === undefined ? 'none' : `${item.about.externalMassKg} kg`,
+  });
+  return frame && { ...frame, test: 'heel-raise', report, protocol, varied };
+}
+
+/** The efforts of a recording of isometric pulls; undefined where the manifest does not say whose they are. */
+export function comparedPulls({
+  item,
+  report,
+  protocol,
+}: {
+  readonly item: WorkItem;
+  readonly report: PullReport;
+  readonly protocol: PullProtocol;
+}): ComparedPulls | undefined {
+  const { footwear, knee } = toldBy(item.carried);
+  const frame = frameOf(item, report.side, {
+    footwearWorn: footwear,
+    kneeHeld: knee ?? chosen(item, protocol.parameters.knee.value),
+  });
+  return frame && { ...frame, test: 'isometric', report, protocol };
 }
 
 /** What was told of the leg of a set. */

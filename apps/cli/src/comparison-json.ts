@@ -1,4 +1,4 @@
-import { type LegFinding, nestedValues, type Side } from '@surae/analysis';
+import { type LegFinding, nestedValues, type PullFinding, type Side } from '@surae/analysis';
 import { CHANGE_COLUMNS, LEG_COLUMNS, LEGS_COLUMNS, RATIO_COLUMNS } from '@surae/shared';
 import type { ComparedSet } from './compared-set.ts';
 import { changeRows, legRow, legsRow, type Remark, remarksOf } from './comparison-views.ts';
@@ -31,7 +31,7 @@ function reasonsOf(remarks: readonly Remark[]): Record<string, unknown> {
   };
 }
 
-function legOf(side: Side, set: ComparedSet | null, finding: LegFinding | null): unknown {
+function legOf(side: Side, set: ComparedSet | null, finding: LegFinding | PullFinding | null): unknown {
   if (set === null || finding === null) return null;
   const { reference } = finding;
   return {
@@ -86,6 +86,7 @@ function ofLegs(comparison: LegsComparison): unknown {
     ...(found.comparison.kind === 'ratio' ? nestedValues(RATIO_COLUMNS, row) : {}),
     under_other_reliability: found.underOthers.map(({ reliability, lower, zone }) => ({
       id: reliability.source.id,
+      scale: reliability.scale,
       standard_error: reliability.standardError,
       source: reliability.source.citation,
       lower,
@@ -122,6 +123,7 @@ function ofVisits(comparison: VisitsComparison): unknown {
       underOthers.map(({ reliability, zone, at95, at80 }) => ({
         since,
         id: reliability.source.id,
+        scale: reliability.scale,
         standard_error: reliability.standardError,
         source: reliability.source.citation,
         zone,

@@ -1,8 +1,8 @@
-import { type ColumnValue, columnValue } from '@surae/analysis';
+import { columnValue } from '@surae/analysis';
 import { CHANGE_COLUMNS, type Column, LEG_COLUMNS, LEGS_COLUMNS, RATIO_COLUMNS } from '@surae/shared';
+import { cellText } from './cell-text.ts';
 import { changeRows, legRow, legsRow, remarksOf } from './comparison-views.ts';
 import type { Comparison } from './comparisons.ts';
-import { rounded } from './rounded.ts';
 
 /** A table that is written beside those of the recordings. */
 export interface WholeTable {
@@ -33,12 +33,8 @@ const REMARK_COLUMNS = [
 /** Names of the tables of comparisons, in the order in which they are named to the user. */
 export const COMPARISON_TABLES = ['sides.csv', 'legs.csv', 'changes.csv', 'remarks.csv'] as const;
 
-function text(value: ColumnValue): string {
-  return value === null ? '' : String(rounded(value));
-}
-
 function cells(columns: readonly Column[], row: object): string[] {
-  return columns.map((column) => text(columnValue(column, row)));
+  return columns.map((column) => cellText(columnValue(column, row)));
 }
 
 /** All comparisons as tables: the legs of each visit, each leg by itself, its changes, and what is said with all of them. */

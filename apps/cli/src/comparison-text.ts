@@ -1,4 +1,4 @@
-import type { LegFinding, ReliabilitySource, Side } from '@surae/analysis';
+import type { Figure, LegFinding, PullFinding, Reliability, ReliabilitySource, Side } from '@surae/analysis';
 import {
   CHANGE_ZONE_SENTENCES,
   COMPARE_SENTENCES,
@@ -7,9 +7,12 @@ import {
   END_REASON_SENTENCES,
   FINDING_INPUT_NAMES,
   LEG_COMPARISON_SENTENCES,
+  PULL_EFFORT_SENTENCES,
+  PULL_END_CLASS_SENTENCES,
+  PULL_QUALITY_SENTENCES,
 } from '@surae/shared';
-import type { ComparedSet } from './compared-set.ts';
-import { differenceWords, groupWords, type Remark, remarksOf } from './comparison-views.ts';
+import type { ComparedPulls, ComparedRaises, ComparedSet } from './compared-set.ts';
+import { differenceWords, errorWords, groupWords, type Remark, remarksOf } from './comparison-views.ts';
 import type { Comparison, LegsComparison, VariedLegs, VisitsComparison } from './comparisons.ts';
 import type { Io } from './io.ts';
 import { countWithBounds, plain, withBounds } from './readable-number.ts';
@@ -23,7 +26,7 @@ type Line = readonly [label: string, words: string];
 
 const LABEL_WIDTH = 18;
 
-const UNITS: Readonly<Record<string, string>> = { '1': 'repetitions' };
+const UNITS: Readonly<Record<string, string>> = { '1': 'repetitions', 'N.m': 'N·m', 'N.m/s': 'N·m/s' };
 
 const unitWord = (unit: string): string => UNITS[unit] ?? unit;
 
@@ -50,14 +53,14 @@ function plainAnswer(answer: 'yes' | 'no' | 'cannot_tell'): string {
   return answer === 'cannot_tell' ? 'cannot tell' : answer;
 }
 
-function restsOn(source: ReliabilitySource, standardError: number, unit: string): string {
+function restsOn({ source, ...size }: Pick<Reliability, 'source' | 'scale' | 'standardError'>, unit: string): string {
   const { citation, group, people, kind } = source;
   const whom = people === null ? group : `${people} people: ${group}`;
-  const size = Number(standardError.toPrecision(3));
-  return `error of measurement ${size} ${unitWord(unit)}, ${SOURCE_KINDS[kind]}: ${citation}; ${whom}.`;
+  const of = size.scale === 'log' ? '' : ` ${unitWord(unit)}`;
+  return `error of measurement ${errorWords(size)}${of}, ${SOURCE_KINDS[kind]}: ${citation}; ${whom}.`;
 }
 
-function scoreWords({ report }: ComparedSet, { pain }: LegFinding): string {
+function countWords({ report }: ComparedRaises, pain: LegFinding['pain']): string {
   const { count, end } = report;
   const score = `${count.censored ? '≥ ' : ''}${countWithBounds(count.scored, count.scoredLow, count.scoredHigh)} repetitions.`;
   const why = end.reasonGiven === null ? '' : ` ${END_REASON_SENTENCES[end.reasonGiven].text}`;
@@ -66,14 +69,54 @@ function scoreWords({ report }: ComparedSet, { pain }: LegFinding): string {
   return `${score}${why}${tolerated} ${END_CLASS_SENTENCES[end.class].text}`;
 }
 
-function irritabilityWords({ irritability }: LegFinding): string {
+function inUnit(figure: Figure | null, decimals: number, unit: string): string[] {
+  return figure === null ? [] : [`${plain(figure.value, decimals)} ${unit}`];
+}
+
+/** The net score, what it was taken from, and the same in the units that mass and lever allow. */
+function forceWords({ report }: ComparedPulls): string {
+  const { score, restLoad, derived, end } = report;
+  const why = end.reasonGiven === null ? '' : ` ${END_REASON_SENTENCES[end.reasonGiven].text}`;
+  const meaning = `${why} ${PULL_END_CLASS_SENTENCES[end.class].text}`;
+  if (score.net === null) return `no effort that counts.${meaning}`;
+  const unit = unitWord(score.unit);
+  const from =
+    score.gross === null || restLoad === null
+      ? ''
+      : ` (${plain(score.gross.value, 0)} gross, ${plain(restLoad.value, 0)} at rest)`;
+  const others = score.rule === 'best-peak' ? derived?.bestPeak : score.rule === 'best-mean' ? derived?.bestMean : null;
+  const words =
+    others === null || others === undefined
+      ? []
+      : [
+          ...inUnit(others.timesBodyWeight, 2, '× body weight'),
+          ...(score.unit === 'N.m' ? [] : inUnit(others.newtonMetre, 0, 'N·m')),
+          ...inUnit(others.newtonMetrePerKg, 2, 'N·m/kg'),
+        ];
+  return `${[`${plain(score.net.value, 0)} ${unit} net${from}`, ...words].join(', ')}.${meaning}`;
+}
+
+function scoreWords(set: ComparedSet, { pain }: LegFinding | PullFinding): string {
+  return set.test === 'isometric' ? forceWords(set) : countWords(set, pain);
+}
+
+function effortWords({ effort }: LegFinding | PullFinding): string {
+  if (effort === null) return '';
+  const words =
+    'reasons' in effort
+      ? [PULL_QUALITY_SENTENCES[effort.good].text, ...effort.reasons.map((one) => PULL_EFFORT_SENTENCES[one].text)]
+      : [EFFORT_SENTENCES[effort.reason].text];
+  return `${plainAnswer(effort.good)}: ${within(words.join(' '))}.${inputs(effort)}`;
+}
+
+function irritabilityWords({ irritability }: LegFinding | PullFinding): string {
   const { grade, decidedBy } = irritability;
   const by = decidedBy.length === 0 ? '' : `, by ${named(decidedBy)}`;
   const words = grade === null ? LEG_COMPARISON_SENTENCES['not-graded'].text : `${grade}${by}.`;
   return words + inputs(irritability);
 }
 
-function painWords({ pain }: LegFinding): string {
+function painWords({ pain }: LegFinding | PullFinding): string {
   const { withinLimit, riseWithin, limit } = pain;
   return `within its limit of ${limit} of 10: ${plainAnswer(withinLimit)}; rise within its limit: ${plainAnswer(riseWithin)}.${inputs(pain)}`;
 }
@@ -85,12 +128,16 @@ function wordsAbout(remarks: readonly Remark[], about: Remark['about'], side: Si
     .join(' ');
 }
 
-function legLines(side: Side, set: ComparedSet | null, finding: LegFinding | null, remarks: readonly Remark[]): Line[] {
+function legLines(
+  side: Side,
+  set: ComparedSet | null,
+  finding: LegFinding | PullFinding | null,
+  remarks: readonly Remark[],
+): Line[] {
   if (set === null || finding === null) return [[side, 'no set that counts']];
-  const { effort } = finding;
   return [
     [side, scoreWords(set, finding)],
-    ['  effort', `${plainAnswer(effort.good)}: ${within(EFFORT_SENTENCES[effort.reason].text)}.${inputs(effort)}`],
+    ['  effort', effortWords(finding)],
     ['  pain', painWords(finding)],
     ['  irritability', irritabilityWords(finding)],
     ['  reference', wordsAbout(remarks, 'no-reference', side)],
@@ -153,7 +200,7 @@ function comparedLines({ found }: LegsComparison, remarks: readonly Remark[]): L
       `${plainAnswer(verdict)}: ${over} against ${under}, ${plain(probability, 2)} that the true ratio is under ${percent(line)} %. ${LEG_COMPARISON_SENTENCES[`lower-${verdict}`].text}`,
     ],
     ['difference', `${over} minus ${under}: ${evenly(difference)} ${unitWord(unit)}.${words}`],
-    ['rests on', reliability === null ? '' : restsOn(reliability.source, reliability.standardError, unit)],
+    ['rests on', reliability === null ? '' : restsOn(reliability, unit)],
     ['other errors', wordsAbout(remarks, 'under-other-reliability', null)],
     ['mind', wordsAbout(remarks, 'caution', null)],
   ];
@@ -216,16 +263,27 @@ function changeLines(comparison: VisitsComparison, remarks: readonly Remark[]): 
       ];
     }
     const { change, detectable, ratio, reliability, unit } = outcome;
+    const decimals = unit === '1' ? 1 : 0;
     const limits =
       ratio === null
-        ? ` Detectable: ${plain(detectable.at95, 1)} at 95 %, ${plain(detectable.at80, 1)} at 80 %.`
+        ? ` Detectable: ${plain(detectable.at95, decimals)} at 95 %, ${plain(detectable.at80, decimals)} at 80 %.`
         : ` By times ${withBounds(ratio.value, ratio.low, ratio.high, 2)}.`;
     return [
       [
         label,
         `${signed(change.value, 0)} (${signed(change.low, 0)} to ${signed(change.high, 0)}) ${unitWord(unit)}.${limits} ${CHANGE_ZONE_SENTENCES[detectable.zone].text}`,
       ],
-      ['  rests on', restsOn(reliability, detectable.at95 / (1.96 * Math.SQRT2), unit)],
+      [
+        '  rests on',
+        restsOn(
+          {
+            source: reliability,
+            scale: ratio === null ? 'natural' : 'log',
+            standardError: detectable.at95 / (1.96 * Math.SQRT2),
+          },
+          unit,
+        ),
+      ],
       ['  other errors', wordsAbout(of, 'under-other-reliability', comparison.group.side)],
       ['  mind', wordsAbout(of, 'caution', comparison.group.side)],
     ];

@@ -1,4 +1,4 @@
-import type { LegFinding, ReferenceBeside, Reliability, ReliabilitySource, Side, SinceVisit } from '@surae/analysis';
+import type { LegFinding, PullFinding, ReferenceBeside, Reliability, Side, SinceVisit } from '@surae/analysis';
 import {
   CHANGE_ZONE_SENTENCES,
   COMPARE_CAUTION_SENTENCES,
@@ -39,8 +39,10 @@ type Row = Readonly<Record<string, unknown>>;
 
 const BLOCK_SENTENCES = { ...RATIO_BLOCK_SENTENCES, ...VALUE_BLOCK_SENTENCES };
 
-function reliabilityRow(source: ReliabilitySource | undefined, standardError: number | null): Row | null {
-  return source === undefined ? null : { ...source, standardError };
+function reliabilityRow(reliability: Pick<Reliability, 'source' | 'scale' | 'standardError'> | null): Row | null {
+  if (reliability === null) return null;
+  const { source, scale, standardError } = reliability;
+  return { ...source, scale, standardError };
 }
 
 const joined = (codes: readonly string[]): string | null => (codes.length === 0 ? null : codes.join('; '));
@@ -71,13 +73,13 @@ export function legsRow({ group, found }: LegsComparison): Row {
     difference,
     unit,
     zone,
-    reliability: reliabilityRow(reliability?.source, reliability?.standardError ?? null),
+    reliability: reliabilityRow(reliability),
     hangs: hangsOnReliability,
   };
 }
 
 /** One row for what a set says by itself. */
-export function legRow(side: Side, set: ComparedSet, finding: LegFinding): Row {
+export function legRow(side: Side, set: ComparedSet, finding: LegFinding | PullFinding): Row {
   const { value, reliability, blocks, effort, pain, irritability, reference } = finding;
   return {
     person: set.person,
@@ -89,9 +91,14 @@ export function legRow(side: Side, set: ComparedSet, finding: LegFinding): Row {
     valueU: value.u,
     unit: value.unit,
     convention: value.convention,
-    reliability: reliabilityRow(reliability?.source, reliability?.standardError ?? null),
+    reliability: reliabilityRow(reliability),
     notInterpreted: joined(blocks),
-    effort: { ...effort, used: joined(effort.used), missing: joined(effort.missing) },
+    effort: effort && {
+      good: effort.good,
+      reason: 'reasons' in effort ? joined(effort.reasons) : effort.reason,
+      used: joined(effort.used),
+      missing: joined(effort.missing),
+    },
     pain: {
       ...pain,
       shows: pain.countShows,
@@ -140,7 +147,7 @@ function sinceRow(comparison: VisitsComparison, { since, outcome, hangsOnReliabi
     detectable: ratio === null ? detectable : null,
     zone: detectable.zone,
     real,
-    reliability: reliabilityRow(reliability, standardError),
+    reliability: reliabilityRow({ source: reliability, scale: ratio === null ? 'natural' : 'log', standardError }),
     hangs: hangsOnReliability,
   };
 }
@@ -182,8 +189,15 @@ function said<Code extends string>(
   return codes.map((code) => ({ about, side, since, code, sentence: words[code].text, unblock: null }));
 }
 
-function named({ standardError, source }: Reliability): string {
-  return `error ${Number(standardError.toPrecision(3))} (${source.citation})`;
+/** The size of an error as one reads it: an error of the logarithm is a share of the value. */
+export function errorWords({ standardError, scale }: Pick<Reliability, 'standardError' | 'scale'>): string {
+  return scale === 'log'
+    ? `${Number((100 * standardError).toPrecision(3))} %`
+    : `${Number(standardError.toPrecision(3))}`;
+}
+
+function named(reliability: Reliability): string {
+  return `error ${errorWords(reliability)} (${reliability.source.citation})`;
 }
 
 const MARK_WORDS: Readonly<Record<EvidenceMark, string>> = {
@@ -204,7 +218,7 @@ export function groupWords({ entry, cautions }: ReferenceBeside): string {
   return `${statistic} ${value} of ${people}${who} of ${group.ageFrom} ${until}, tested by ${protocols.join(', ')} (${source}${MARK_WORDS[mark]}). ${remark}${minds.join('')}`;
 }
 
-function referenceRemarks(side: Side, { reference }: LegFinding): Remark[] {
+function referenceRemarks(side: Side, { reference }: LegFinding | PullFinding): Remark[] {
   if (reference.kind === 'none') return said('no-reference', side, reference.reasons, NO_REFERENCE_SENTENCES);
   const groups = reference.references.map((beside): Remark => {
     const where = beside.place === null ? '' : `${beside.place} the ${beside.entry.statistic}: `;

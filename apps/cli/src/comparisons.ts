@@ -1,26 +1,35 @@
 import {
   type JudgingSettings,
   type LegCourse,
+  type LegFinding,
   type LegsOfVisit,
   type LegVisit,
   legOverVisits,
   legsOfVisit,
   type OwnReliabilities,
+  type PullFinding,
+  type PullVisit,
+  pullLegsOfVisit,
+  pullOverVisits,
   type Report,
   robustness,
   type Side,
   type TestedLeg,
+  type TestedPull,
   type Verdict,
 } from '@surae/analysis';
-import { type ComparedSet, legFacts, personFacts } from './compared-set.ts';
+import { type ComparedPulls, type ComparedRaises, type ComparedSet, legFacts, personFacts } from './compared-set.ts';
 import { type LegGroup, legGroups, type VisitGroup, visitGroups } from './comparison-groups.ts';
 import type { GivenReliability } from './own-reliability.ts';
+
+/** What each leg says by itself, by either test, and both against each other. */
+export type FoundLegs = LegsOfVisit<LegFinding | PullFinding>;
 
 /** Both legs of a person on one visit. */
 export interface LegsComparison {
   readonly kind: 'legs';
   readonly group: VisitGroup;
-  readonly found: LegsOfVisit;
+  readonly found: FoundLegs;
   /** the same under other values of one parameter; null where that was not asked for or a leg has no set */
   readonly varied: VariedLegs | null;
   /** what is said about the clinic's own error; empty where none was given */
@@ -54,7 +63,12 @@ export interface VisitsComparison {
 
 export type Comparison = LegsComparison | VisitsComparison;
 
-function testedLeg(set: ComparedSet, side: Side, features: ComparedSet['features']): TestedLeg {
+function testedLeg(set: ComparedRaises, side: Side, features = set.features): TestedLeg {
+  const { report, protocol } = set;
+  return { side, report, protocol, features, facts: legFacts(set) };
+}
+
+function testedPull(set: ComparedPulls, side: Side, features = set.features): TestedPull {
   const { report, protocol } = set;
   return { side, report, protocol, features, facts: legFacts(set) };
 }
@@ -80,22 +94,28 @@ function alike<Value>(left: Value | null, right: Value | null): boolean | null {
   return left === null || right === null ? null : left === right;
 }
 
-function foundLegs(group: VisitGroup, own: OwnReliabilities, judging: JudgingSettings): LegsOfVisit {
+function foundLegs(group: VisitGroup, own: OwnReliabilities, judging: JudgingSettings): FoundLegs {
   const { left, right } = group.legs;
   const both = left !== null && right !== null;
   const first = both ? firstLeg(left, right) : null;
+  const known = {
+    person: personFacts(group.sets),
+    first,
+    restS: both ? restS(left, right, first) : null,
+    sameDay: both ? alike(left.told.date, right.told.date) : null,
+    sameSource: both ? alike(left.told.source, right.told.source) : null,
+    blocks: group.blocks,
+  };
+  // a group holds one test
+  if (left?.test === 'isometric' || right?.test === 'isometric') {
+    const pull = (set: ComparedSet | null, side: Side): TestedPull | null =>
+      set?.test === 'isometric' ? testedPull(set, side) : null;
+    return pullLegsOfVisit({ ...known, legs: { left: pull(left, 'left'), right: pull(right, 'right') } }, own);
+  }
   return legsOfVisit(
     {
-      legs: {
-        left: left && testedLeg(left, 'left', left.features),
-        right: right && testedLeg(right, 'right', right.features),
-      },
-      person: personFacts(group.sets),
-      first,
-      restS: both ? restS(left, right, first) : null,
-      sameDay: both ? alike(left.told.date, right.told.date) : null,
-      sameSource: both ? alike(left.told.source, right.told.source) : null,
-      blocks: group.blocks,
+      ...known,
+      legs: { left: left && testedLeg(left, 'left'), right: right && testedLeg(right, 'right') },
     },
     own,
     judging,
@@ -105,7 +125,7 @@ function foundLegs(group: VisitGroup, own: OwnReliabilities, judging: JudgingSet
 /** Both legs judged again by each of the other values: one that stands against a ratio leaves the conclusion open. */
 function variedLegs(group: VisitGroup, own: OwnReliabilities, judging: JudgingSettings): VariedLegs | null {
   const { left, right } = group.legs;
-  if (left === null || right === null || left.varied.length === 0) return null;
+  if (left?.test !== 'heel-raise' || right?.test !== 'heel-raise' || left.varied.length === 0) return null;
   const cases = left.varied.map(({ value }, at): VariedCase => {
     const legs = { left: { ...left, ...left.varied[at]! }, right: { ...right, ...right.varied[at]! } };
     const { comparison } = foundLegs({ ...group, legs }, own, judging);
@@ -137,13 +157,16 @@ export function compareVisits(group: LegGroup, given: GivenReliability): VisitsC
   const ordered = days.includes(null)
     ? group.sets
     : [...group.sets].sort((one, other) => (one.told.date ?? 0) - (other.told.date ?? 0));
-  const visits = ordered.map(
-    (set): LegVisit => ({
-      day: set.told.date,
-      leg: testedLeg(set, group.side, { ...set.features, source: set.told.source }),
-    }),
+  const features = (set: ComparedSet): ComparedSet['features'] => ({ ...set.features, source: set.told.source });
+  const raises = ordered.flatMap((set): LegVisit[] =>
+    set.test === 'heel-raise' ? [{ day: set.told.date, leg: testedLeg(set, group.side, features(set)) }] : [],
   );
-  return { kind: 'visits', group, ordered, found: legOverVisits(visits, given.own), ownNote: given.note };
+  const pulls = ordered.flatMap((set): PullVisit[] =>
+    set.test === 'isometric' ? [{ day: set.told.date, pull: testedPull(set, group.side, features(set)) }] : [],
+  );
+  // a group holds one test
+  const found = pulls.length > 0 ? pullOverVisits(pulls, given.own) : legOverVisits(raises, given.own);
+  return { kind: 'visits', group, ordered, found, ownNote: given.note };
 }
 
 /** Every comparison that the sets allow to be asked for: first the legs of each visit, then each leg over its visits. */

@@ -1,6 +1,7 @@
-import { REPETITION_COLUMNS, SET_COLUMNS } from '@surae/shared';
-import type { Assessed, Outcome } from './assess-file.ts';
+import { EFFORT_COLUMNS, PULL_COLUMNS, REPETITION_COLUMNS, SET_COLUMNS } from '@surae/shared';
+import type { Assessed, AssessedPulls, Outcome } from './assess-file.ts';
 import { softwareName } from './software.ts';
+import { testOf } from './test-of.ts';
 
 /** One thing that is said about a recording as a whole, under the same name in JSON and CSV. */
 export interface FrameColumn {
@@ -9,7 +10,7 @@ export interface FrameColumn {
   readonly value: (outcome: Outcome) => string | null;
 }
 
-const assessed = (outcome: Outcome, value: (found: Assessed) => string | null): string | null =>
+const assessed = (outcome: Outcome, value: (found: Assessed | AssessedPulls) => string | null): string | null =>
   outcome.status === 'ok' ? value(outcome) : null;
 
 /** Which recording: these stand before everything else, in every table. */
@@ -22,15 +23,16 @@ export const FILE_COLUMN: FrameColumn = {
 /** What the recording is, as far as it is known. */
 export const TRIAL_COLUMNS: readonly FrameColumn[] = [
   { key: 'side', description: 'left or right', value: ({ item }) => item.about.side ?? null },
-  { key: 'test', description: 'which test', value: ({ item }) => item.about.test ?? 'heel-raise' },
+  { key: 'test', description: 'which test', value: ({ item }) => testOf(item.about) },
   {
     key: 'placement',
-    description: 'where the sensor was: heel, foot, trunk or platform',
+    description:
+      'where the sensor was: heel, foot, trunk or platform; of an isometric test inline or platform (a plate under the forefoot)',
     value: (outcome) => assessed(outcome, ({ report }) => report.placement) ?? outcome.item.about.placement ?? null,
   },
   {
     key: 'protocol',
-    description: 'the rules that repetitions were judged by',
+    description: 'the rules that repetitions or efforts were judged by',
     value: (outcome) => assessed(outcome, ({ report }) => report.protocol.id) ?? outcome.item.about.protocol ?? null,
   },
 ];
@@ -61,11 +63,16 @@ export const REASON_COLUMN: FrameColumn = {
 /** Names that a column of a manifest cannot have, because results have them. */
 export function reservedNames(): ReadonlySet<string> {
   const own = [FILE_COLUMN, ...TRIAL_COLUMNS, ...ORIGIN_COLUMNS, REASON_COLUMN].map(({ key }) => key);
-  const figures = [...REPETITION_COLUMNS, ...SET_COLUMNS].flatMap(({ key }) => [key, key.split('.')[0]!]);
+  const figures = [...REPETITION_COLUMNS, ...SET_COLUMNS, ...EFFORT_COLUMNS, ...PULL_COLUMNS].flatMap(({ key }) => [
+    key,
+    key.split('.')[0]!,
+  ]);
   return new Set([
     ...own,
     ...figures,
     'repetitions',
+    'efforts',
+    'not_efforts',
     'doubtful',
     'block_differences',
     'gate_reasons',

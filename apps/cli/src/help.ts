@@ -1,5 +1,11 @@
+import { PROTOCOLS, PULL_PROTOCOLS } from '@surae/shared';
 import type { HelpTopic } from './arguments.ts';
 import { toldHelp } from './told-columns.ts';
+
+/** The protocols of both tests by name. */
+function protocolLines(): string {
+  return [...PROTOCOLS, ...PULL_PROTOCOLS].map(({ id }) => `${' '.repeat(24)}${id}`).join('\n');
+}
 
 const SURAE = `surae: from a raw trace of a calf test to repetitions one can trust
 
@@ -18,19 +24,22 @@ It supports a clinician's judgement. It is not a diagnosis.
 
 const ASSESS = `surae assess FILE... | --manifest M.csv  [options]
 
-Reads recordings (CSV), finds every attempted heel raise, measures it and says
-which ones meet the protocol, which do not and why, and where it cannot tell.
-The files are read and never changed.
+Reads recordings (CSV), finds every attempted heel raise or isometric effort,
+measures it and says which ones meet the protocol, which do not and why, and
+where it cannot tell. The files are read and never changed.
 
 What the recording is
   --placement WHERE     heel      displacement of the heel
                         foot      accelerometer on the foot, gyroscope or not
                         trunk     accelerometer at the sacrum
-                        platform  vertical force under the whole foot
+                        platform  vertical force under the whole foot; with
+                                  --test isometric a plate under the forefoot
+                        inline    isometric only: a cell in line with the push,
+                                  or a dynamometer
                         Not needed where the columns leave no doubt
-                        (heel_height, force).
+                        (heel_height, torque; force of heel raises).
   --side SIDE           left or right
-  --test TEST           heel-raise (the only one so far)
+  --test TEST           heel-raise or isometric               (heel-raise)
   --heel-lever-mm N     ball of the foot to the sensor point at the heel;
                         without it a foot sensor gives no heights
   --body-mass-kg N      needed for work and power; never guessed
@@ -40,14 +49,26 @@ What the recording is
   --load-percent N      the load on the knee in percent of body mass
   --ankle-lever-mm N    ball of the foot to the ankle axis, and the angle of
   --ankle-angle-deg N   that line above the foot line: for work by the ankle
-  --protocol ID         which rules a repetition is judged by
+  --forefoot-lever-mm N isometric: ankle axis to the line of the force under
+                        the forefoot, across it, measured with a tape; without
+                        it a force gives no torque
+  --calibration-u-percent PERCENT
+                        isometric: standard uncertainty of the calibration of
+                        the sensor; without it no uncertainty holds it, and the
+                        report says so
+  --polarity SIGN       isometric: positive or negative, which way the reading
+                        goes with a pull; without it the signal tells
+  --protocol ID         which rules a repetition or an effort is judged by, the
+                        usual one of each test first:
+${protocolLines()}
   --settings FILE       JSON with what differs from the usual settings, such as
-                        {"protocol": {"heightFraction": 0.6}}
+                        {"protocol": {"heightFraction": 0.6}}, or of isometric
+                        tests {"pullProtocol": {"plateauLeast": 2}}
 
 What is compared, where a manifest names persons: both legs of each visit, and
 each leg over its visits. A ratio stands only where nothing speaks against it;
 else every reason is listed, with what would lift it.
-  --reliability FILE    the clinic's own error of the count, used first from 15
+  --reliability FILE    the clinic's own error of a test, used first from 15
                         pairs of tests on: what surae agree --json wrote, or
                         {"protocol": "single-leg.floor", "pairs": 20,
                         "standard_error": 1.9, "standard_error_upper_80": 2.3,
@@ -64,18 +85,20 @@ What comes out
   --csv DIR             repetitions.csv, sets.csv, issues.csv, refused.csv and
                         dictionary.csv, which explains every column; with
                         persons also sides.csv (legs of a visit), legs.csv
-                        (each leg), changes.csv and remarks.csv
+                        (each leg), changes.csv and remarks.csv; with isometric
+                        tests also efforts.csv and pulls.csv
   --replace             let --csv replace files of these names
 
 The recording: a first line such as
   time [s],heel_height [mm]
   time [s],acc_x [m/s2],acc_y [m/s2],acc_z [m/s2],gyro_x [deg/s],...
   time [s],force [N]
+  time [s],torque [N.m]
   Lines that begin with # are remarks. Decimals have a point.
 The manifest: columns file,person,visit,side,test,placement,heel_lever_mm,
 body_mass_kg. Used as well where they are there: string_rest_length_mm,
-external_mass_kg, load_percent, ankle_lever_mm, ankle_angle_deg, protocol, and
-those below.
+external_mass_kg, load_percent, ankle_lever_mm, ankle_angle_deg,
+forefoot_lever_mm, calibration_u_percent, polarity, protocol, and those below.
 All others are handed on as they came. Paths are relative to it; an empty cell
 is unknown, and what the command line says fills it. What is unknown is never
 taken as harmless: it stands against a ratio. A word that is none of those
@@ -90,6 +113,9 @@ Examples
   surae assess foot.csv --placement foot --heel-lever-mm 186
   surae assess --manifest study.csv --csv results
   surae assess *.csv --placement platform --json > sets.jsonl
+  surae assess pull.csv --test isometric --placement inline --side left \\
+      --body-mass-kg 82 --forefoot-lever-mm 130
+  surae assess torque.csv --protocol isometric.seated-fast --json
 `;
 
 const SIMULATE = `surae simulate --out DIR  [options]
@@ -97,7 +123,11 @@ const SIMULATE = `surae simulate --out DIR  [options]
 Writes recordings of a simulated person, their truth, and a manifest that
 "surae assess --manifest" reads. The same seed writes the same files.
 
+  --test TEST           heel-raise or isometric              (heel-raise)
   --placement WHERE     heel, foot, trunk or platform        (heel)
+                        isometric: inline or platform        (inline)
+  --kind KIND           isometric: ramp or fast              (ramp)
+  --rate-hz HZ          isometric: 80, 200, 1000 or 2000     (1000)
   --level LEVEL         how much goes wrong                  (typical)
                         clean    nothing
                         typical  what a careful test still has
@@ -111,11 +141,12 @@ Writes recordings of a simulated person, their truth, and a manifest that
   --replace             replace files of the same names
 
 In DIR: NAME.csv the recording, NAME.truth.json what went into it, truth.csv
-every true repetition, manifest.csv the list.
+every true repetition or effort, manifest.csv the list.
 
 Example
   surae simulate --placement foot --level hard --seed 1 --count 3 --out sets
   surae assess --manifest sets/manifest.csv
+  surae simulate --test isometric --kind fast --rate-hz 2000 --out pulls
 `;
 
 const AGREE = `surae agree TABLE.csv  [options]

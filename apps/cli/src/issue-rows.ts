@@ -1,6 +1,6 @@
 import { type Issue } from '@surae/analysis';
 import { ISSUE_SENTENCES } from '@surae/shared';
-import type { Assessed } from './assess-file.ts';
+import type { Assessed, AssessedPulls } from './assess-file.ts';
 import { plain } from './readable-number.ts';
 
 /** Something about a recording that a reader must know, as it stands in a file. */
@@ -20,7 +20,7 @@ function note(code: string, sentence: string): IssueRow {
 }
 
 /** Issues of the trace, then what was in the file and could not be used. */
-export function issueRows({ report, recording, sameAs }: Assessed): IssueRow[] {
+export function issueRows({ report, recording, sameAs }: Assessed | AssessedPulls): IssueRow[] {
   return [
     ...report.issues.map((issue) => ({
       code: issue.code,

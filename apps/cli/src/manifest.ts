@@ -1,14 +1,23 @@
 import { dirname, isAbsolute, join } from 'node:path';
 import { type ManifestEntry, type ManifestRow, RecordError, readManifest } from '@surae/records';
 import { reservedNames } from './frame-columns.ts';
-import { TESTS } from './known-words.ts';
+import { ALL_PLACEMENTS, TESTS } from './known-words.ts';
 import { readSize, type SizeName } from './size-ranges.ts';
 import { readTold } from './told.ts';
 import { UsageError } from './usage-error.ts';
 import type { GivenAbout, WorkItem } from './work-list.ts';
 
 /** Columns beside those that every manifest knows which the command uses as well. */
-const ALSO_USED = ['protocol', 'external_mass_kg', 'load_percent', 'ankle_lever_mm', 'ankle_angle_deg'] as const;
+const ALSO_USED = [
+  'protocol',
+  'external_mass_kg',
+  'load_percent',
+  'ankle_lever_mm',
+  'ankle_angle_deg',
+  'forefoot_lever_mm',
+  'calibration_u_percent',
+  'polarity',
+] as const;
 
 /**
  * The recordings that a manifest names, in its order. A cell that is empty is unknown: what the command line said fills it.
@@ -28,7 +37,7 @@ export function manifestItems(path: string, bytes: Uint8Array, given: GivenAbout
 
 function entriesOf(path: string, bytes: Uint8Array): ManifestEntry[] {
   try {
-    return readManifest(bytes, { file: path, tests: TESTS });
+    return readManifest(bytes, { file: path, tests: TESTS, placements: ALL_PLACEMENTS });
   } catch (error) {
     if (error instanceof RecordError) throw new UsageError(error.message);
     throw error;
@@ -57,6 +66,12 @@ function rowItem(path: string, row: ManifestRow, given: GivenAbout): WorkItem {
     refusal ??= `${path}, row ${row.line}, column "${column}": expected ${value.expected}, got "${text}"`;
     return undefined;
   };
+  const polarity = (): 'positive' | 'negative' | undefined => {
+    const text = row.carried['polarity'];
+    if (text === undefined || text === 'positive' || text === 'negative') return text;
+    refusal ??= `${path}, row ${row.line}, column "polarity": expected one of positive, negative, or nothing, got "${text}"`;
+    return undefined;
+  };
   const millimetres = (metres: number | undefined): number | undefined =>
     metres === undefined ? undefined : metres * 1000;
   const about: GivenAbout = {
@@ -71,6 +86,9 @@ function rowItem(path: string, row: ManifestRow, given: GivenAbout): WorkItem {
     loadPercent: size('load_percent', 'load-percent') ?? given.loadPercent,
     ankleLeverMm: size('ankle_lever_mm', 'ankle-lever-mm') ?? given.ankleLeverMm,
     ankleAngleDeg: size('ankle_angle_deg', 'ankle-angle-deg') ?? given.ankleAngleDeg,
+    forefootLeverMm: size('forefoot_lever_mm', 'forefoot-lever-mm') ?? given.forefootLeverMm,
+    calibrationUPercent: size('calibration_u_percent', 'calibration-u-percent') ?? given.calibrationUPercent,
+    polarity: polarity() ?? given.polarity,
   };
   const told = readTold(row.carried);
   if ('expected' in told) {

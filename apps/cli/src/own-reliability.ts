@@ -1,8 +1,8 @@
 import type { OwnReliabilities, OwnReliability } from '@surae/analysis';
-import { COMPARISON_RULES, PROTOCOLS } from '@surae/shared';
+import { COMPARISON_RULES, PROTOCOLS, PULL_PROTOCOLS } from '@surae/shared';
 import { UsageError } from './usage-error.ts';
 
-/** A clinic's own error of the count, and what has to be said about it. */
+/** A clinic's own error of a measure, and what has to be said about it. */
 export interface GivenReliability {
   readonly own: OwnReliabilities;
   /** one sentence that stands with every comparison: what it is, and whether it is used */
@@ -53,19 +53,28 @@ class Keys {
   }
 }
 
-const COUNT_UNITS = ['1', 'repetitions', 'reps'] as const;
-
-function protocolId(path: string, named: string): string {
-  if (PROTOCOLS.some(({ id }) => id === named)) return named;
-  throw new UsageError(
-    `${path}: there is no protocol "${named}": expected ${PROTOCOLS.map(({ id }) => id).join(', ')}`,
-  );
+/** What a protocol measures, and the units that its error may come in. */
+interface Measured {
+  readonly protocol: string;
+  readonly measure: 'repetitions' | 'peak-force';
+  readonly units: readonly string[];
 }
 
-function small(path: string, json: Json): OwnReliability {
+function measuredBy(path: string, named: string): Measured {
+  if (PROTOCOLS.some(({ id }) => id === named)) {
+    return { protocol: named, measure: 'repetitions', units: ['1', 'repetitions', 'reps'] };
+  }
+  if (PULL_PROTOCOLS.some(({ id }) => id === named)) {
+    return { protocol: named, measure: 'peak-force', units: ['N', 'N.m'] };
+  }
+  const known = [...PROTOCOLS, ...PULL_PROTOCOLS].map(({ id }) => id).join(', ');
+  throw new UsageError(`${path}: there is no protocol "${named}": expected ${known}`);
+}
+
+function small(path: string, json: Json, { measure, units }: Measured): OwnReliability {
   const keys = new Keys(path, json);
-  keys.word('measure', ['repetitions'], 'repetitions');
-  keys.word('unit', COUNT_UNITS, '1');
+  keys.word('measure', [measure], measure);
+  const unit = keys.word('unit', units, measure === 'repetitions' ? '1' : undefined);
   const standardError = keys.positive('standard_error');
   const upper = keys.positive('standard_error_upper_80');
   if (upper < standardError) keys.fail('standard_error_upper_80', 'no less than standard_error');
@@ -73,7 +82,7 @@ function small(path: string, json: Json): OwnReliability {
     standardError,
     standardErrorUpper80: upper,
     scale: keys.word('scale', ['natural', 'log'], 'natural'),
-    unit: '1',
+    unit: measure === 'repetitions' ? '1' : unit,
     pairs: keys.count('pairs'),
     source: {
       id: `own:${path}`,
@@ -84,8 +93,8 @@ function small(path: string, json: Json): OwnReliability {
 }
 
 /** The one group of numbers that an agreement was worked out for, or the reason why it cannot be taken. */
-function byAgreement(path: string, json: Json): OwnReliability {
-  new Keys(path, json).word('unit', COUNT_UNITS);
+function byAgreement(path: string, json: Json, { measure, units }: Measured): OwnReliability {
+  const unit = new Keys(path, json).word('unit', units);
   const across = new Keys(path, json).word('across', ['day', 'rater']);
   const groups = Array.isArray(json['groups']) ? (json['groups'] as unknown[]) : [];
   const [group, another] = groups;
@@ -104,22 +113,23 @@ function byAgreement(path: string, json: Json): OwnReliability {
     // the bound is worked out where it is used, and is not asked for elsewhere
     standardErrorUpper80: kind === 'upper_bound' ? usable.positive('standard_error') : standardError,
     scale: 'natural',
-    unit: '1',
+    unit: measure === 'repetitions' ? '1' : unit,
     pairs: usable.count('pairs'),
     source: { id: `own:${path}`, citation: `own repeated tests in ${path}, across ${across}`, group: 'own people' },
   };
 }
 
-function noteOn({ pairs, standardError }: OwnReliability, protocol: string): string {
+function noteOn({ pairs, standardError, scale }: OwnReliability, protocol: string): string {
   const least = COMPARISON_RULES.ownPairsLeast.value;
-  const size = Number(standardError.toPrecision(3));
-  if (pairs >= least) return `Own error of ${protocol} from ${pairs} pairs of tests: ${size}, used first.`;
-  return `Own error of ${protocol} from ${pairs} pairs of tests: ${size}, shown and not used, for ${least} pairs are needed.`;
+  const size = Number((scale === 'log' ? 100 * standardError : standardError).toPrecision(3));
+  const error = `${size}${scale === 'log' ? ' %' : ''}`;
+  if (pairs >= least) return `Own error of ${protocol} from ${pairs} pairs of tests: ${error}, used first.`;
+  return `Own error of ${protocol} from ${pairs} pairs of tests: ${error}, shown and not used, for ${least} pairs are needed.`;
 }
 
 /**
- * A clinic's own error of the count of repetitions: what `surae agree --json` wrote about days, or a small object with
- * protocol, standard_error, standard_error_upper_80 and pairs.
+ * A clinic's own error of a count or a greatest force: what `surae agree --json` wrote about repeated tests, or a small object
+ * with protocol, standard_error, standard_error_upper_80 and pairs.
  *
  * @param of - protocol that it was measured with, where the file does not say so
  * @throws {@link UsageError} with the place inside the file
@@ -132,11 +142,11 @@ export function readOwnReliability(path: string, bytes: Uint8Array, of: string |
     throw new UsageError(`${path}: not JSON (${error instanceof Error ? error.message : String(error)})`);
   }
   if (!isObject(json)) throw new UsageError(`${path}: expected one object with the own reliability`);
-  const own = 'groups' in json ? byAgreement(path, json) : small(path, json);
   const named = of ?? json['protocol'];
   if (typeof named !== 'string') {
     throw new UsageError(`${path}: say with --reliability-of ID by which protocol it was measured`);
   }
-  const protocol = protocolId(path, named);
-  return { own: { [protocol]: own }, note: noteOn(own, protocol) };
+  const measured = measuredBy(path, named);
+  const own = 'groups' in json ? byAgreement(path, json, measured) : small(path, json, measured);
+  return { own: { [measured.protocol]: own }, note: noteOn(own, measured.protocol) };
 }

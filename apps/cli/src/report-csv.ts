@@ -1,6 +1,7 @@
-import { type ColumnValue, columnValue } from '@surae/analysis';
+import { columnValue } from '@surae/analysis';
 import { type Column, REPETITION_COLUMNS, SET_COLUMNS } from '@surae/shared';
 import type { Outcome } from './assess-file.ts';
+import { cellText } from './cell-text.ts';
 import type { WholeTable } from './comparison-tables.ts';
 import { csvText } from './csv-text.ts';
 import { FILE_COLUMN, type FrameColumn, ORIGIN_COLUMNS, REASON_COLUMN, TRIAL_COLUMNS } from './frame-columns.ts';
@@ -20,10 +21,6 @@ const ISSUE_COLUMNS: readonly (readonly [key: string, unit: string, description:
   ['details', '', 'figures of the issue by name, as JSON'],
   ['sentence', '', 'the same in words'],
 ];
-
-function text(value: ColumnValue): string {
-  return value === null ? '' : String(rounded(value));
-}
 
 /** The results of a run as tables. Rows are kept until every recording was seen, then all tables are written. */
 export class CsvReport {
@@ -58,23 +55,25 @@ export class CsvReport {
     }
     const trial = [...before, ...framed(TRIAL_COLUMNS)];
     const figures = (columns: readonly Column[], source: object): string[] =>
-      columns.map((column) => text(columnValue(column, source)));
-    for (const repetition of outcome.report.repetitions) {
-      this.#add('repetitions.csv', [...trial, ...figures(REPETITION_COLUMNS, repetition)]);
+      columns.map((column) => cellText(columnValue(column, source)));
+    if (outcome.test === 'heel-raise') {
+      for (const repetition of outcome.report.repetitions) {
+        this.#add('repetitions.csv', [...trial, ...figures(REPETITION_COLUMNS, repetition)]);
+      }
+      this.#add('sets.csv', [
+        ...trial,
+        ...framed(ORIGIN_COLUMNS),
+        ...figures(SET_COLUMNS, outcome.report),
+        outcome.report.withheld.join('; '),
+      ]);
     }
-    this.#add('sets.csv', [
-      ...trial,
-      ...framed(ORIGIN_COLUMNS),
-      ...figures(SET_COLUMNS, outcome.report),
-      outcome.report.withheld.join('; '),
-    ]);
     for (const issue of issueRows(outcome)) {
       this.#add('issues.csv', [
         ...trial,
         issue.code,
         issue.severity,
-        text(issue.from_s),
-        text(issue.to_s),
+        cellText(issue.from_s),
+        cellText(issue.to_s),
         JSON.stringify(rounded(issue.details)),
         issue.sentence,
       ]);

@@ -1,8 +1,9 @@
 import { nestedValues } from '@surae/analysis';
 import { REPETITION_COLUMNS, SET_COLUMNS } from '@surae/shared';
-import type { Outcome } from './assess-file.ts';
+import type { Assessed, Outcome } from './assess-file.ts';
 import { FILE_COLUMN, type FrameColumn, ORIGIN_COLUMNS, REASON_COLUMN, TRIAL_COLUMNS } from './frame-columns.ts';
 import { issueRows } from './issue-rows.ts';
+import { pullResult } from './pull-json.ts';
 import { rounded } from './rounded.ts';
 
 function framed(columns: readonly FrameColumn[], outcome: Outcome): Record<string, string | null> {
@@ -16,10 +17,12 @@ export function jsonLine(outcome: Outcome): string {
     ...outcome.item.carried,
     ...framed([...ORIGIN_COLUMNS, ...(outcome.status === 'refused' ? [REASON_COLUMN] : []), ...TRIAL_COLUMNS], outcome),
   };
-  return JSON.stringify(rounded(outcome.status === 'refused' ? frame : { ...frame, ...resultOf(outcome) }));
+  if (outcome.status === 'refused') return JSON.stringify(rounded(frame));
+  const result = outcome.test === 'isometric' ? pullResult(outcome) : resultOf(outcome);
+  return JSON.stringify(rounded({ ...frame, ...result }));
 }
 
-function resultOf(outcome: Extract<Outcome, { status: 'ok' }>): Record<string, unknown> {
+function resultOf(outcome: Assessed): Record<string, unknown> {
   const { report } = outcome;
   return {
     repetitions: report.repetitions.map((repetition) => nestedValues(REPETITION_COLUMNS, repetition)),

@@ -3,6 +3,7 @@ import { SCOPE_SENTENCES } from '@surae/shared';
 import type { Assessed, Outcome } from './assess-file.ts';
 import { heightPicture } from './height-picture.ts';
 import type { Io } from './io.ts';
+import { countedEfforts } from './pull-text.ts';
 import { countWithBounds } from './readable-number.ts';
 import { pictureBars, repetitionTable } from './repetition-table.ts';
 import { PLACEMENT_WORDS } from './report-words.ts';
@@ -81,6 +82,10 @@ export interface SetSummary {
 
 export function setSummary(outcome: Outcome): SetSummary {
   if (outcome.status === 'refused') return { file: outcome.item.file, counts: undefined };
+  if (outcome.test === 'isometric') {
+    const { found, counted } = countedEfforts(outcome.report);
+    return { file: outcome.item.file, counts: [`${found} efforts`, `${counted} count`, ''] };
+  }
   const { count } = outcome.report;
   return {
     file: outcome.item.file,

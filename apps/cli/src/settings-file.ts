@@ -5,14 +5,14 @@ import {
   type Settings,
   withParameters,
 } from '@surae/analysis';
-import type { Protocol } from '@surae/shared';
+import type { Protocol, PullProtocol } from '@surae/shared';
 import { UsageError } from './usage-error.ts';
 
 /** What a settings file changes: numbers of the analysis, and parameters of whichever protocol is used. */
 export interface GivenSettings {
   readonly settings: Settings;
   /** the protocol with the parameters of the file in their place */
-  readonly adjust: (protocol: Protocol) => Protocol;
+  readonly adjust: <Which extends Protocol | PullProtocol>(protocol: Which) => Which;
 }
 
 /** The usual settings and every protocol as it is. */
@@ -22,7 +22,7 @@ export function usualSettings(): GivenSettings {
 
 /**
  * The usual settings with those of a JSON file in their place. The file holds only what differs: the names of settings, and
- * under `protocol` the names of protocol parameters. An unknown name or a value of another kind is an error.
+ * under `protocol` the names of parameters of heel raises, under `pullProtocol` those of isometric tests. An unknown name or a value of another kind is an error.
  *
  * @throws {@link UsageError} with the place inside the file
  */
@@ -36,14 +36,15 @@ export function readSettings(path: string, bytes: Uint8Array): GivenSettings {
   if (typeof given !== 'object' || given === null || Array.isArray(given)) {
     throw new UsageError(`${path}: expected an object with the settings that differ`);
   }
-  const { protocol: parameters = {}, ...others } = given as Record<string, unknown>;
+  const { protocol: ofRaises = {}, pullProtocol: ofPulls = {}, ...others } = given as Record<string, unknown>;
   const changed = overrideSettings(defaultSettings(), others);
   if (!changed.ok) throw refusal(path, '', changed.problems);
   return {
     settings: changed.value,
     adjust: (protocol) => {
+      const [name, parameters] = protocol.test === 'isometric' ? ['pullProtocol', ofPulls] : ['protocol', ofRaises];
       const adjusted = withParameters(protocol, parameters);
-      if (!adjusted.ok) throw refusal(path, 'protocol.', adjusted.problems);
+      if (!adjusted.ok) throw refusal(path, `${name}.`, adjusted.problems);
       return adjusted.value;
     },
   };

@@ -1,8 +1,9 @@
 import { join } from 'node:path';
 import { type SimulatedSet, simulateSet } from '@surae/simulation';
-import type { SimulateArguments } from './arguments.ts';
+import type { SimulateArguments, SimulateRaises } from './arguments.ts';
 import { csvText } from './csv-text.ts';
 import type { Io } from './io.ts';
+import { simulatePullsCommand } from './simulate-pulls-command.ts';
 import { softwareName } from './software.ts';
 import { traceCsv } from './trace-csv.ts';
 import { WriteFolder } from './write-folder.ts';
@@ -38,6 +39,10 @@ const MANIFEST_COLUMNS = [
 
 /** Writes recordings with known truth, and the manifest by which they can be assessed. */
 export function simulateCommand(args: SimulateArguments, io: Io): number {
+  return args.test === 'isometric' ? simulatePullsCommand(args, io) : simulateRaises(args, io);
+}
+
+function simulateRaises(args: SimulateRaises, io: Io): number {
   const seeds = Array.from({ length: args.count }, (_, index) => args.seed + index);
   const nameOf = (seed: number): string =>
     `${args.placement}${args.gyroscope ? '' : '-no-gyroscope'}-${args.level}-${seed}`;

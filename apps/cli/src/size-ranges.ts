@@ -12,6 +12,8 @@ export const SIZE_RANGES = {
   'load-percent': { least: 1, greatest: 300, unit: '%' },
   'ankle-lever-mm': { least: 30, greatest: 300, unit: 'mm' },
   'ankle-angle-deg': { least: 1, greatest: 89, unit: 'deg' },
+  'forefoot-lever-mm': { least: 40, greatest: 250, unit: 'mm' },
+  'calibration-u-percent': { least: 0.001, greatest: 20, unit: '%' },
 } as const satisfies Readonly<Record<string, SizeRange>>;
 
 export type SizeName = keyof typeof SIZE_RANGES;

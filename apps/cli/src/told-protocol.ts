@@ -19,6 +19,9 @@ export function toldProtocol(protocol: Protocol, told: Told): Protocol | Contrad
       return { contradiction: `column "${name}": the protocol ${protocol.id} is done with ${value}, got ${said}` };
     }
   }
+  if (told.end_reason === 'trials-done') {
+    return { contradiction: 'column "end_reason": trials-done belongs to the test isometric' };
+  }
   const { footwear, support } = told;
   const differing = {
     ...(footwear === null || footwear === protocol.parameters.footwear.value ? {} : { footwear }),

@@ -1,9 +1,10 @@
-import type { Placement, Side } from '@surae/analysis';
+import type { Side } from '@surae/analysis';
+import type { AnyPlacement } from './known-words.ts';
 
 /** What was said about a recording; undefined means unknown. */
 export interface GivenAbout {
   readonly test: string | undefined;
-  readonly placement: Placement | undefined;
+  readonly placement: AnyPlacement | undefined;
   readonly side: Side | undefined;
   readonly protocol: string | undefined;
   readonly heelLeverMm: number | undefined;
@@ -13,6 +14,12 @@ export interface GivenAbout {
   readonly loadPercent: number | undefined;
   readonly ankleLeverMm: number | undefined;
   readonly ankleAngleDeg: number | undefined;
+  /** ankle axis to the line of the force under the forefoot */
+  readonly forefootLeverMm?: number | undefined;
+  /** standard uncertainty of the calibration of a force sensor */
+  readonly calibrationUPercent?: number | undefined;
+  /** which way the reading of a force sensor goes when somebody pulls */
+  readonly polarity?: 'positive' | 'negative' | undefined;
 }
 
 /** One recording to assess, in the order of the command line or the manifest. */

@@ -40,6 +40,7 @@ export type {
   TrialRate,
 } from './assess/pull-report.ts';
 export type { PullContext, PullPlacement, PullSubject, PullTestRequest } from './assess/pull-request.ts';
+export { type EffortRow, effortRow, type PullRow, pullRow } from './assess/pull-rows.ts';
 export type {
   AssessedRepetition,
   BlockDifference,

@@ -4,7 +4,13 @@ export type { Gap } from './gaps.ts';
 export { sha256Hex } from './hash.ts';
 export { readRecordingJson, recordingToDocument, writeRecordingJson } from './json-codec.ts';
 export { type ManifestOptions, readManifest } from './manifest.ts';
-export type { ManifestEntry, ManifestRefusal, ManifestRefusalCode, ManifestRow } from './manifest-entry.ts';
+export type {
+  ManifestEntry,
+  ManifestPlacement,
+  ManifestRefusal,
+  ManifestRefusalCode,
+  ManifestRow,
+} from './manifest-entry.ts';
 export {
   type HeaderPlace,
   type IgnoredColumn,

@@ -1,5 +1,8 @@
 import type { Placement, Side } from './quantities.ts';
 
+/** Where a sensor may sit by a manifest: on a person, or in line with a push. */
+export type ManifestPlacement = Placement | 'inline';
+
 /** One recording to assess and what is known about it; what the manifest leaves empty is left out: unknown. */
 export interface ManifestRow {
   readonly kind: 'row';
@@ -11,7 +14,7 @@ export interface ManifestRow {
   readonly visit?: string;
   readonly side?: Side;
   readonly test?: string;
-  readonly placement?: Placement;
+  readonly placement?: ManifestPlacement;
   readonly heelLeverM?: number;
   readonly bodyMassKg?: number;
   readonly stringRestLengthM?: number;
@@ -27,7 +30,7 @@ export type ManifestRefusalCode =
   | 'no-file'
   /** a test that this software does not know */
   | 'unknown-test'
-  /** a placement other than heel, foot, trunk or platform */
+  /** a placement that this software does not know */
   | 'unknown-placement'
   /** a side other than left or right */
   | 'unknown-side'

@@ -1,8 +1,8 @@
 import { MANIFEST_NUMBERS } from '@surae/shared';
 import { quoted } from './errors.ts';
-import type { ManifestEntry, ManifestRefusal, ManifestRefusalCode } from './manifest-entry.ts';
+import type { ManifestEntry, ManifestPlacement, ManifestRefusal, ManifestRefusalCode } from './manifest-entry.ts';
 import { parseNumber } from './number.ts';
-import { placements, sides } from './quantities.ts';
+import { sides } from './quantities.ts';
 import { plainName } from './table-header.ts';
 
 /** The header of a manifest and the words it may use. */
@@ -12,6 +12,7 @@ export interface ManifestLayout {
   /** the names in their plain spelling */
   readonly plain: readonly string[];
   readonly tests: readonly string[];
+  readonly placements: readonly ManifestPlacement[];
 }
 
 const ownColumns = ['file', 'person', 'visit', 'side', 'test', 'placement', ...Object.keys(MANIFEST_NUMBERS)];
@@ -41,7 +42,7 @@ export function readManifestRow(fields: readonly string[], line: number, layout:
     const visit = cell('visit');
     const side = oneOf('unknown-side', 'side', cell('side'), sides);
     const test = oneOf('unknown-test', 'test', cell('test'), layout.tests);
-    const placement = oneOf('unknown-placement', 'placement', cell('placement'), placements);
+    const placement = oneOf('unknown-placement', 'placement', cell('placement'), layout.placements);
     const heelLeverM = inRange('heel_lever_mm', cell('heel_lever_mm'));
     const bodyMassKg = inRange('body_mass_kg', cell('body_mass_kg'));
     const stringRestLengthM = inRange('string_rest_length_mm', cell('string_rest_length_mm'));

@@ -1,6 +1,7 @@
 import { RecordError } from './errors.ts';
-import type { ManifestEntry } from './manifest-entry.ts';
+import type { ManifestEntry, ManifestPlacement } from './manifest-entry.ts';
 import { readManifestRow } from './manifest-row.ts';
+import { placements } from './quantities.ts';
 import { visitQuotedRows } from './quoted-rows.ts';
 import { plainName, readTableHeader } from './table-header.ts';
 import { isBlank } from './table-row.ts';
@@ -12,6 +13,8 @@ export interface ManifestOptions {
   readonly file?: string;
   /** the tests that can be assessed */
   readonly tests: readonly string[];
+  /** where a sensor may sit; left out, the places of heel raises */
+  readonly placements?: readonly ManifestPlacement[];
 }
 
 /**
@@ -31,9 +34,16 @@ export function readManifest(bytes: Uint8Array, options: ManifestOptions): Manif
   const text = decodeLines(whole.subarray(dataStart), line + 1, at).replace(/\r\n?/g, '\n');
   const entries: ManifestEntry[] = [];
   const rows = { file: options.file, delimiter, names, text, firstLine: line + 1 };
+  const layout = {
+    names,
+    plain,
+    tests: options.tests,
+    placements: options.placements ?? placements,
+    file: options.file,
+  };
   visitQuotedRows(rows, (fields, rowLine) => {
     if (fields.every(isBlank)) return;
-    entries.push(readManifestRow(fields, rowLine, { names, plain, tests: options.tests, file: options.file }));
+    entries.push(readManifestRow(fields, rowLine, layout));
   });
   if (entries.length === 0) {
     const expected = 'rows below the header';

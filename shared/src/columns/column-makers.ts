@@ -6,6 +6,8 @@ export interface ColumnMakers {
   readonly figure: (key: string, field: string, unit: string, factor: number, description: string) => Column;
   readonly word: (key: string, field: string, description: string) => Column;
   readonly flag: (key: string, field: string, description: string) => Column;
+  /** several words */
+  readonly list: (key: string, field: string, description: string) => Column;
 }
 
 /** Makers of columns whose ids begin with the name of the table. */
@@ -35,5 +37,6 @@ export function columnsOf(table: string): ColumnMakers {
     figure: (key, field, unit, factor, description) => column('number', { key, field, unit, factor, description }),
     word: (key, field, description) => column('text', { key, field, description }),
     flag: (key, field, description) => column('flag', { key, field, description }),
+    list: (key, field, description) => column('list', { key, field, description }),
   };
 }

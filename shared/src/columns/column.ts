@@ -9,6 +9,7 @@ export interface Column extends Entry {
   readonly field: string;
   /** from the unit of the field to the unit of the column; 1 for words and flags */
   readonly factor: number;
-  readonly kind: 'number' | 'text' | 'flag';
+  /** a list holds words; in a table they stand in one cell, parted by semicolons */
+  readonly kind: 'number' | 'text' | 'flag' | 'list';
   readonly description: string;
 }

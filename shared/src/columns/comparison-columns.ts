@@ -12,6 +12,11 @@ function reliability({ figure, word }: Makers): Column[] {
   return [
     word('reliability.id', 'reliability.id', 'error of measurement that the verdict rests on'),
     word('reliability.kind', 'reliability.kind', 'own-clinic, published or cautious-default'),
+    word(
+      'reliability.scale',
+      'reliability.scale',
+      'natural: in the unit of the values; log: of the logarithm, a share',
+    ),
     figure(
       'reliability.standard_error',
       'reliability.standardError',

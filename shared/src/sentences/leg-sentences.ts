@@ -6,6 +6,8 @@ export const FINDING_INPUT_NAMES = sentences('finding-input', {
   exertion: 'exertion at the end',
   'height-drop': 'drop of height',
   'tempo-drift': 'drift of tempo',
+  trials: 'the efforts that count',
+  plateau: 'how long the best effort was held',
   'peak-pain': 'greatest pain',
   'resting-pain': 'pain before the set',
   'sharp-pain': 'whether the pain was sharp',

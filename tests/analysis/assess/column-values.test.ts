@@ -21,6 +21,9 @@ test('a figure is taken from its field and scaled; what is not there is null, ze
   expect(columnValue(column('b_mm', 'a.b', 1000), source)).toBe(100);
   expect(columnValue(column('zero', 'a.zero'), source)).toBe(0);
   expect(columnValue(column('word', 'word'), source)).toBe('x');
+  const list: Column = { ...column('words', 'words'), kind: 'list' };
+  expect(columnValue(list, { words: ['a', 'b'] })).toEqual(['a', 'b']);
+  expect([columnValue(list, { words: [] }), columnValue(list, {})]).toEqual([[], null]);
   expect(columnValue(column('flag', 'flag'), source)).toBe(false);
   for (const field of ['a.c', 'none.at.all', 'a', 'list', 'word.length.x']) {
     expect(columnValue(column('x', field), source)).toBeNull();

@@ -73,9 +73,9 @@ export async function answerSoreness(page, { left = 'no', right = 'mid-portion' 
  * Goes on without what a comparison needs to know, or tells that there was never an injury and that nothing holds.
  *
  * @param {Page} page
- * @param {{ told?: boolean }} [choices]
+ * @param {{ told?: boolean, next?: string }} [choices] `next` is the heading of the page that follows
  */
-export async function answerHistory(page, { told = false } = {}) {
+export async function answerHistory(page, { told = false, next = SAFETY_WORDS.title.text } = {}) {
   await page.getByRole('heading', { name: HISTORY_WORDS.title.text }).waitFor();
   if (told) {
     for (const side of /** @type {const} */ (['left', 'right'])) {
@@ -85,7 +85,7 @@ export async function answerHistory(page, { told = false } = {}) {
     await page.getByRole('button', { name: HISTORY_WORDS['about-none'].text }).click();
   }
   await page.getByRole('button', { name: HISTORY_WORDS[told ? 'go-on' : 'go-on-open'].text, exact: true }).click();
-  await page.getByRole('heading', { name: SAFETY_WORDS.title.text }).waitFor();
+  await page.getByRole('heading', { name: next }).waitFor();
 }
 
 /**

@@ -94,6 +94,7 @@ export async function walkStates(page, origin, look) {
   await page.getByText(FRAME_WORDS.offline.text).waitFor();
   await look('start-offline');
   await page.context().setOffline(false);
+  await comparedStates(page, origin, look);
   await lockedStates(page, origin, look);
   await brokenStates(page, origin, look);
 }
@@ -158,6 +159,52 @@ async function endingStates(page, look) {
   await look('ending-again');
   await page.getByRole('button', { name: ENDING_WORDS['redo-cancel'].text }).click();
   await sayEnd(page, 'left');
+}
+
+/**
+ * The earlier visits of the invented people, in a book of their own: each comparison in each of its states.
+ *
+ * @param {Page} page @param {string} origin @param {(name: string) => Promise<void>} look
+ */
+export async function comparedStates(page, origin, look) {
+  await page.evaluate(
+    () =>
+      new Promise((resolve, reject) => {
+        const database = indexedDB.open('surae');
+        database.onerror = reject;
+        database.onsuccess = () => {
+          const change = database.result.transaction('documents', 'readwrite');
+          change.objectStore('documents').clear();
+          change.oncomplete = () => resolve(database.result.close());
+        };
+      }),
+  );
+  await openStart(page, origin, { seed: 4, pace: 2 });
+  await page.getByRole('button', { name: START_WORDS['earlier-visits'].text }).click();
+  await page.getByText(words(START_WORDS['earlier-running'])).waitFor();
+  await look('start-earlier-running');
+  await page.getByText(words(START_WORDS['earlier-running'])).waitFor({ state: 'detached' });
+  for (const [name, person, back] of /** @type {const} */ ([
+    ['first', 'Ines Okafor-Lind', 4],
+    ['change', 'Ines Okafor-Lind', 3],
+    ['course', 'Ines Okafor-Lind', 0],
+    ['both-sore-pain', 'Tomasz Brelo', 1],
+    ['both-sore', 'Tomasz Brelo', 0],
+    ['unlike', 'Mirela Haddad', 0],
+  ])) {
+    await openStart(page, origin, { seed: 4, pace: 2 });
+    const entry = page.getByRole('listitem').filter({ has: page.getByRole('heading', { name: person }) });
+    await entry
+      .getByRole('link', { name: words(START_WORDS['past-visit']) })
+      .nth(back)
+      .click();
+    await page.getByRole('heading', { name: RESULT_WORDS.title.text }).waitFor();
+    const folds = page.locator('comparison-fold summary');
+    await folds.first().waitFor();
+    await look(`result-${name}`);
+    for (const fold of await folds.all()) await fold.click();
+    await look(`result-${name}-open`);
+  }
 }
 
 /** @param {Page} page @param {string} origin @param {(name: string) => Promise<void>} look */

@@ -28,7 +28,7 @@ test('one sore side, 27 and 19: the ratio with its interval, the difference, and
   const { side } = await compared(BEGIN);
   expect(side.lead).toBe('Yes, the right leg does less: 19 against 27.');
   expect(side.lines[0]).toBe('Right over left: 70 % (95 %: 53 to 93 %). The other leg may be low too.');
-  expect(side.lines[1]).toBe('Right did 8 fewer repetitions than left (95 %: −14 to −2).');
+  expect(side.lines[1]).toBe('Right did 8 fewer than left (95 %: −14 to −2 repetitions).');
   expect(side.lines[2]).toBe('A difference this size is larger than the usual wobble of this test.');
   expect(side.lines[3]).toMatch(/under 90 % of the other leg; the probability is 0\.96\./);
   expect(side.ratio).toMatchObject({ over: 'right', percent: 70, low: 53, high: 93, linePercent: 90 });
@@ -70,7 +70,7 @@ test('the groups stand side by side, each with its people and source, and none i
     ['women and men, from 18 years, 500 people', 25, 'below'],
   ]);
   expect(left.rows.map(({ place }) => place)).toEqual(['near', 'above', 'near']);
-  expect(right.lead).toBe('Right: below the middle of 2 of 3, not to be told from the middle of 1 of 3.');
+  expect(right.lead).toBe('Right, of 3 groups: below the middle of 2, cannot tell for 1.');
   expect(right.lines[0]).toMatch(/^The groups differ among themselves/);
   expect(right.rows[0].source).toMatch(/as copied elsewhere/);
 });

@@ -3,7 +3,7 @@ import { NO_REFERENCE_SENTENCES, type ReferenceEntry } from '@surae/shared';
 import { expect, test } from 'vitest';
 import { groupView, whoWords } from '../../../apps/dashboard/src/result/group-view.ts';
 
-const words = { unit: 'repetitions', decimals: 0 };
+const words = { unit: 'repetitions', decimals: 0, isCount: true };
 const woman: ReferenceQuestion = {
   measure: 'repetitions',
   protocolId: 'single-leg.incline10',
@@ -34,7 +34,7 @@ test.each([
   [5, 2.25, 'Right: below the middle of every group.'],
   [40, 2.25, 'Right: above the middle of every group.'],
   [24, 6, 'Right: cannot be told from the middle of any group.'],
-  [19, 2.25, 'Right: below the middle of 2 of 3, not to be told from the middle of 1 of 3.'],
+  [19, 2.25, 'Right, of 3 groups: below the middle of 2, cannot tell for 1.'],
 ] as const)('%i with an error of %f: %s', (value, u, lead) => {
   expect(viewOf(value, u).lead).toBe(lead);
 });

@@ -10,7 +10,7 @@ import {
 import { identityDifferences } from '../../../packages/analysis/src/compare/test-identity.ts';
 import { testedLeg } from '../../support/tested-leg.ts';
 
-const words = { unit: 'repetitions', decimals: 0 };
+const words = { unit: 'repetitions', decimals: 0, isCount: true };
 
 function courseOf(values: readonly number[], days: readonly number[] = values.map((_, i) => 28 * i)): LegCourse {
   return legOverVisits(
@@ -88,7 +88,11 @@ test('no earlier test, none done alike, and a set that is not interpreted: each 
     course: null,
   });
   expect(unlike.apart).toEqual([
-    { when: 'day 0', value: '19 repetitions', why: 'protocol: single-leg.floor then, single-leg.incline10 now' },
+    {
+      when: 'day 0',
+      value: '19 repetitions',
+      why: expect.stringMatching(/^protocol: Single-leg.*level floor then, Single-leg.*10 degree board now$/) as string,
+    },
   ]);
   const ended: SetBlock[] = ['ended-for-pain'];
   const blocked = pastView({ ...plain, now: { ...now, result: { ...now.result, blocks: ended } }, alike: [before] });
@@ -100,7 +104,8 @@ test('no earlier test, none done alike, and a set that is not interpreted: each 
 test('an earlier set that shows something else than what the calf could do stands apart with its reason', () => {
   const [before, now] = courseOf([19, 24]).visits.map((visit) => shown(visit));
   const pain = { ...before, result: { ...before.result, blocks: ['ended-for-pain'] as SetBlock[] } };
-  const { apart } = pastView({ side: 'left', now, alike: [], unlike: [pain], course: null, words });
+  const { apart, lead } = pastView({ side: 'left', now, alike: [], unlike: [pain], course: null, words });
+  expect(lead).toMatch(/earlier tests do not show what the calf could do/);
   expect(apart[0].why).toBe('A leg stopped for pain: its count is what was tolerated.');
 });
 
@@ -122,4 +127,11 @@ test('features that matter have names, codes have words, and fine settings are c
     '2 further settings of the protocol',
   ]);
   expect(PROTOCOLS.length).toBeGreaterThan(1);
+});
+
+test('a test that another one followed on its day says so', () => {
+  const [before, now] = courseOf([19, 24]).visits.map((visit) => shown(visit));
+  const { apart, lead } = pastView({ side: 'left', now, alike: [], unlike: [before], course: null, words });
+  expect(lead).toBe('Left: the only other test is of the same day.');
+  expect(apart[0].why).toBe('another test followed on the same day');
 });

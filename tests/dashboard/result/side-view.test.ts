@@ -12,7 +12,7 @@ import { type SideView, sideView } from '../../../apps/dashboard/src/result/side
 import { JUDGING_WORDS } from '../../support/judging-words.ts';
 
 const rules = { ratioLine: 0.9, plainNoMost: 0.2, plainYesLeast: 0.8 };
-const words = { unit: 'repetitions', decimals: 0 };
+const words = { unit: 'repetitions', decimals: 0, isCount: true };
 const asked: SideCircumstances = { oneSidedSport: false, legLengthRaise: false, ageYears: 38 };
 const of = (value: number, u = 2.25): MeasuredValue => ({ value, u, unit: '1', convention: 'scored repetitions' });
 const soreRight = { over: 'right', under: 'left', why: 'sore-over-other' } as const;

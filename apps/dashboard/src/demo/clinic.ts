@@ -3,9 +3,9 @@ import type { VisitBook } from '../journey/visit-book.ts';
 
 /** Invented people of an invented clinic; any likeness is chance. */
 const people: readonly Omit<Person, 'id'>[] = [
-  { name: 'Ines Okafor-Lind', bodyMassKg: 61.5, heelLeverM: 0.172, demo: true },
-  { name: 'Tomasz Brelo', bodyMassKg: 84, heelLeverM: 0.196, demo: true },
-  { name: 'Mirela Haddad', bodyMassKg: 70.2, heelLeverM: 0.181, demo: true },
+  { name: 'Ines Okafor-Lind', bodyMassKg: 61.5, heelLeverM: 0.172, sex: 'women', birthYear: 1988, demo: true },
+  { name: 'Tomasz Brelo', bodyMassKg: 84, heelLeverM: 0.196, sex: 'men', birthYear: 1975, demo: true },
+  { name: 'Mirela Haddad', bodyMassKg: 70.2, heelLeverM: 0.181, sex: 'women', birthYear: 1999, demo: true },
   { name: 'Jonne Vatanen-Ruiz', bodyMassKg: null, heelLeverM: null, demo: true },
 ];
 

@@ -1,8 +1,9 @@
 import { consume } from '@lit/context';
 import { FRAME_WORDS, START_WORDS } from '@surae/shared';
+import type { RecordStore } from '@surae/storage';
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
-import { bookContext } from '../contexts/capabilities.ts';
+import { type Assessor, assessorContext, bookContext, storeContext } from '../contexts/capabilities.ts';
 import { bodyOf, sortedVisits } from '../journey/people-list.ts';
 import type { Person } from '../journey/person.ts';
 import type { Visit } from '../journey/visit.ts';
@@ -60,6 +61,11 @@ export class StartPage extends LitElement {
         display: inline-block;
         padding-block: var(--gap-3);
       }
+      .earlier {
+        margin-block-end: var(--gap-6);
+        padding-inline: 0;
+        text-align: start;
+      }
       .intro {
         margin-block-end: var(--gap-6);
       }
@@ -85,8 +91,12 @@ export class StartPage extends LitElement {
   ];
 
   @consume({ context: bookContext }) @state() private book!: VisitBook;
+  @consume({ context: storeContext }) private readonly store!: RecordStore;
+  @consume({ context: assessorContext }) private readonly assessor!: Assessor;
   @state() private entries: readonly Entry[] | undefined;
   @state() private notKept = false;
+  /** the visits of the invented people that are being made, or that it went wrong */
+  @state() private making: { readonly done: number; readonly of: number } | 'stopped' | undefined;
   /** id of the person who is to begin a visit though one is open */
   @state() private offeredTo: Person['id'] | undefined;
 
@@ -137,6 +147,7 @@ export class StartPage extends LitElement {
     return html`
       <h1>${START_WORDS.title.text}</h1>
       <p class="voice intro">${START_WORDS['demo-clinic'].text}</p>
+      ${this.earlierVisits()}
       ${memoryOnly ? html`<p class="voice intro" role="status">${START_WORDS['memory-only'].text}</p>` : null}
       ${this.list()}
       <details class="add">
@@ -145,6 +156,37 @@ export class StartPage extends LitElement {
         <person-form @person-given=${(event: PersonGiven) => void this.add(event)}></person-form>
       </details>
     `;
+  }
+
+  /** Earlier visits for the invented people: simulated, then assessed as any recording is. Offered while none of them has one. */
+  private earlierVisits(): TemplateResult | null {
+    if (this.making === 'stopped')
+      return html`<p class="voice" role="alert">${START_WORDS['earlier-stopped'].text}</p>`;
+    if (this.making !== undefined) {
+      const { done, of } = this.making;
+      return html`<p class="voice intro" role="status">${fill(START_WORDS['earlier-running'], { done: done + 1, of })}</p>`;
+    }
+    const invented = (this.entries ?? []).filter(({ person }) => person.demo);
+    if (invented.length === 0 || invented.some(({ visits }) => visits.length > 0)) return null;
+    return html`<button class="plain earlier" type="button" @click=${() => void this.makeEarlierVisits()}>
+      ${START_WORDS['earlier-visits'].text}
+    </button>`;
+  }
+
+  private async makeEarlierVisits(): Promise<void> {
+    this.making = { done: 0, of: 1 };
+    try {
+      const { addEarlierVisits } = await import('../demo/earlier-visits.ts');
+      await addEarlierVisits({
+        store: this.store,
+        final: (trace, request) => this.assessor.final(trace, request),
+        now: new Date(),
+        told: (done, of) => (this.making = done < of ? { done, of } : undefined),
+      });
+    } catch {
+      this.making = 'stopped';
+    }
+    await this.load();
   }
 
   private list(): TemplateResult {

@@ -83,8 +83,18 @@ export class LegCourse extends LitElement {
       th,
       td {
         font-weight: 400;
-        padding: var(--gap-1) var(--gap-6) var(--gap-1) 0;
+        overflow-wrap: anywhere;
+        padding: var(--gap-1) var(--gap-3) var(--gap-1) 0;
         text-align: start;
+      }
+      @media (min-width: 40rem) {
+        tbody th {
+          white-space: nowrap;
+        }
+        th,
+        td {
+          padding-inline-end: var(--gap-8);
+        }
       }
     `,
   ];

@@ -93,7 +93,7 @@ export class RatioAxis extends LitElement {
         ${ticks.map(
           (tick) =>
             svg`<line class="axis" x1=${at(tick)} x2=${at(tick)} y1=${axisY} y2=${axisY + 5} />
-              <text x=${at(tick)} y=${axisY + 8} dominant-baseline="hanging">${tick} %</text>`,
+              <text x=${at(tick)} y=${axisY + 8} dominant-baseline="hanging">${tick}</text>`,
         )}
         <line class="line" x1=${at(linePercent)} x2=${at(linePercent)} y1="14" y2=${axisY} />
         <text class="line-name" x=${at(linePercent)} y="10" dx="2">${fill(SIDE_WORDS['line-name'], { line: linePercent })}</text>

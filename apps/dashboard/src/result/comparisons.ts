@@ -40,7 +40,7 @@ export interface Comparisons {
 const sides = ['left', 'right'] as const satisfies readonly Side[];
 
 /** Repetitions as they are told. */
-const repetitions: ValueWords = { unit: AXIS_WORDS['score-unit'].text, decimals: 0 };
+const repetitions: ValueWords = { unit: AXIS_WORDS['score-unit'].text, decimals: 0, isCount: true };
 
 function pastVisit({ visit, leg }: LegOfVisit, u: number | null): PastVisit {
   const { report, protocol, features, side } = leg;

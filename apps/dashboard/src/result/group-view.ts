@@ -91,8 +91,8 @@ function leadOf(leg: string, rows: readonly GroupRow[]): string {
   if (only !== undefined && other === undefined) return fill(GROUP_WORDS[`all-${only.place}`], { leg });
   const told = counted
     .filter(({ count }) => count > 0)
-    .map(({ place, count }) => fill(GROUP_WORDS[`mixed-${place}`], { count, all: rows.length }));
-  return fill(GROUP_WORDS.mixed, { leg, places: told.join(', ') });
+    .map(({ place, count }) => fill(GROUP_WORDS[`mixed-${place}`], { count }));
+  return fill(GROUP_WORDS.mixed, { leg, all: rows.length, places: told.join(', ') });
 }
 
 /** One leg beside every published group that was tested in the same way, or why there is none; nothing is averaged. */

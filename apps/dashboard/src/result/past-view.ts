@@ -9,18 +9,18 @@ import {
 import {
   CHANGE_ZONE_SENTENCES,
   COMPARE_CAUTION_SENTENCES,
-  COMPARED_WORDS,
   FEATURE_VALUE_WORDS,
   FEATURE_WORDS,
   NO_CHANGE_SENTENCES,
   PAST_WORDS,
+  PROTOCOLS,
   RATIO_BLOCK_SENTENCES,
   SUMMARY_WORDS,
 } from '@surae/shared';
 import { decimal } from '../words/decimal.ts';
 import { fill } from '../words/fill.ts';
 import { errorWords, otherErrorWords } from './error-words.ts';
-import { capital, finer, signed, type ValueWords } from './value-words.ts';
+import { amountWords, capital, finer, signed, type ValueWords } from './value-words.ts';
 
 /** One visit of a series that may be looked at as one, with the 95 % interval of its value. */
 export interface CoursePoint {
@@ -82,6 +82,8 @@ const named = Object.keys(FEATURE_WORDS).filter((feature) => feature !== 'others
 
 function valueWords(value: string | null): string {
   if (value === null) return PAST_WORDS['not-known'].text;
+  const protocol = PROTOCOLS.find(({ id }) => id === value);
+  if (protocol !== undefined) return protocol.title;
   return Object.hasOwn(FEATURE_VALUE_WORDS, value)
     ? FEATURE_VALUE_WORDS[value as keyof typeof FEATURE_VALUE_WORDS].text
     : value;
@@ -106,17 +108,20 @@ export function differenceWords(differences: readonly IdentityDifference[]): rea
 function apartLine(one: PastVisit, now: PastVisit, words: ValueWords): ApartLine {
   const { value, identity, blocks } = one.result;
   const differences = differenceWords(identityDifferences(identity, now.result.identity));
+  const why = [...differences, ...blocks.map((block) => RATIO_BLOCK_SENTENCES[block].text)];
   return {
     when: one.when,
     value: value === null ? PAST_WORDS['not-known'].text : `${decimal(value, words.decimals)} ${words.unit}`,
-    why: [...differences, ...blocks.map((block) => RATIO_BLOCK_SENTENCES[block].text)].join('; '),
+    why: why.length === 0 ? PAST_WORDS['same-day'].text : why.join('; '),
   };
 }
 
-function amount(change: number, { decimals }: ValueWords): string {
-  const size = decimal(Math.abs(change), decimals);
-  if (Number(size) === 0) return COMPARED_WORDS.equal.text;
-  return fill(COMPARED_WORDS[change < 0 ? 'fewer' : 'more'], { difference: size });
+/** Why nothing earlier is held against this test: done in another way, or in the same way and not interpreted, or today. */
+function unlikeCode(now: PastVisit, unlike: readonly PastVisit[]): 'none-alike' | 'none-interpreted' | 'only-today' {
+  const differs = ({ result }: PastVisit): boolean =>
+    identityDifferences(result.identity, now.result.identity).length > 0;
+  if (unlike.some(differs)) return 'none-alike';
+  return unlike.some(({ result }) => result.blocks.length > 0) ? 'none-interpreted' : 'only-today';
 }
 
 function leadOf({ side, now, alike, unlike, course, words }: PastQuestion): string {
@@ -125,7 +130,7 @@ function leadOf({ side, now, alike, unlike, course, words }: PastQuestion): stri
   if (alike.length + unlike.length === 0) return fill(PAST_WORDS.none, { leg });
   if (now.result.blocks.length > 0) return fill(PAST_WORDS['not-now'], { leg, why });
   const change = course?.changes.find(({ since }) => since === 'visit-before');
-  if (change === undefined) return fill(PAST_WORDS['none-alike'], { leg });
+  if (change === undefined) return fill(PAST_WORDS[unlikeCode(now, unlike)], { leg });
   const { outcome } = change;
   if (outcome.kind === 'side-by-side') {
     const reasons = outcome.reasons.map((reason) => NO_CHANGE_SENTENCES[reason].text).join(' ');
@@ -137,7 +142,7 @@ function leadOf({ side, now, alike, unlike, course, words }: PastQuestion): stri
     zone: CHANGE_ZONE_SENTENCES[outcome.detectable.zone].text,
   };
   if (outcome.change.value === 0) return fill(PAST_WORDS['change-equal'], told);
-  return fill(PAST_WORDS.change, { ...told, difference: amount(outcome.change.value, words) });
+  return fill(PAST_WORDS.change, { ...told, difference: amountWords(outcome.change.value, words) });
 }
 
 /** Everything about one change behind its zone. */
@@ -190,7 +195,7 @@ function linesOf({ alike, course, words }: PastQuestion): readonly string[] {
       : [
           fill(PAST_WORDS.since, {
             day: alike[0]?.when ?? '',
-            difference: amount(first.outcome.change.value, words),
+            difference: amountWords(first.outcome.change.value, words),
             zone: CHANGE_ZONE_SENTENCES[first.outcome.detectable.zone].text,
           }),
         ];

@@ -18,7 +18,7 @@ import {
 import { decimal } from '../words/decimal.ts';
 import { fill } from '../words/fill.ts';
 import { errorWords, otherErrorWords } from './error-words.ts';
-import { capital, signed, type ValueWords } from './value-words.ts';
+import { amountWords, capital, signed, type ValueWords } from './value-words.ts';
 
 /** A ratio of the legs as a mark with its interval [%]. */
 export interface RatioMark {
@@ -81,7 +81,8 @@ function toldOf({ direction, underLine }: SideRatio): UnderLine {
 function lead(ratio: SideRatio, { values, words }: SideQuestion): string {
   const told = toldOf(ratio);
   const other = told.side === 'left' ? 'right' : 'left';
-  const shown = (side: Side): string => decimal(values[side] ?? 0, words.decimals);
+  const unit = words.isCount ? '' : ` ${words.unit}`;
+  const shown = (side: Side): string => `${decimal(values[side] ?? 0, words.decimals)}${unit}`;
   if (told.verdict === 'no' && ratio.direction.why === 'left-over-right') {
     return fill(SIDE_WORDS['neither-less'], { a: shown('left'), b: shown('right') });
   }
@@ -98,7 +99,7 @@ function differenceLine({ direction, difference }: SideRatio, { words }: SideQue
   return fill(SIDE_WORDS.difference, {
     over: capital(legWord(direction.over)),
     under: legWord(direction.under),
-    difference: fill(COMPARED_WORDS[difference.value < 0 ? 'fewer' : 'more'], { difference: size }),
+    difference: amountWords(difference.value, words),
     unit: words.unit,
     ...bounds,
   });

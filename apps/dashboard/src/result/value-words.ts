@@ -1,10 +1,14 @@
+import { COMPARED_WORDS } from '@surae/shared';
 import { decimal } from '../words/decimal.ts';
+import { fill } from '../words/fill.ts';
 
 /** How values of a measure are told: `repetitions` of whole numbers, or `N` of tens. */
 export interface ValueWords {
   /** behind a number */
   readonly unit: string;
   readonly decimals: number;
+  /** things that are counted are fewer, a quantity is less */
+  readonly isCount: boolean;
 }
 
 /** A change or a detectable change is told one digit finer than the values it is between, for whole numbers only. */
@@ -21,4 +25,12 @@ export function signed(value: number, decimals: number): string {
 /** First letter as at the begin of a sentence. */
 export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** How much more or fewer something is, without its sign; what rounds to zero is no difference. */
+export function amountWords(change: number, { decimals, isCount, unit }: ValueWords): string {
+  const size = decimal(Math.abs(change), decimals);
+  if (Number(size) === 0) return COMPARED_WORDS.equal.text;
+  const code = change > 0 ? 'more' : isCount ? 'fewer' : 'less';
+  return fill(COMPARED_WORDS[code], { difference: isCount ? size : `${size} ${unit}` });
 }

@@ -1,7 +1,7 @@
 import type { Column } from '@surae/shared';
 
 /** A figure as it is handed over: null where nothing was measured. */
-export type ColumnValue = number | string | boolean | null;
+export type ColumnValue = number | string | boolean | readonly string[] | null;
 
 /** Figures under their keys; a key with dots becomes levels. */
 export interface NestedValues {
@@ -29,6 +29,7 @@ function fieldOf(source: unknown, path: string): unknown {
 export function columnValue(column: Column, source: object): ColumnValue {
   const value = fieldOf(source, column.field);
   if (typeof value === 'number') return Number.isFinite(value) ? value * column.factor : null;
+  if (column.kind === 'list') return Array.isArray(value) ? (value as readonly string[]) : null;
   return typeof value === 'string' || typeof value === 'boolean' ? value : null;
 }
 

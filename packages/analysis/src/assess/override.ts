@@ -1,4 +1,4 @@
-import type { NumberParameter, ParameterName, Protocol } from '@surae/shared';
+import type { ChoiceParameter, NumberParameter, Protocol, PullProtocol } from '@surae/shared';
 import type { Settings } from './settings.ts';
 
 /** One entry of an override that was refused. */
@@ -66,7 +66,7 @@ export function overrideSettings(settings: Settings, override: unknown): Overrid
   return problems.length > 0 ? { ok: false, problems } : { ok: true, value };
 }
 
-function refusal(parameter: Protocol['parameters'][ParameterName], given: unknown): string | undefined {
+function refusal(parameter: NumberParameter | ChoiceParameter, given: unknown): string | undefined {
   if (Array.isArray(parameter.allowed)) {
     const choices = parameter.allowed as readonly unknown[];
     return choices.includes(given) ? undefined : `one of ${choices.join(', ')}`;
@@ -87,7 +87,10 @@ function refusal(parameter: Protocol['parameters'][ParameterName], given: unknow
  *
  * Source: ours
  */
-export function withParameters(protocol: Protocol, values: unknown): Overridden<Protocol> {
+export function withParameters<Which extends Protocol | PullProtocol>(
+  protocol: Which,
+  values: unknown,
+): Overridden<Which> {
   if (!isRecord(values)) {
     const actual = JSON.stringify(values) as string | undefined;
     return { ok: false, problems: [{ path: 'protocol', expected: 'an object', actual: actual ?? 'nothing' }] };
@@ -100,11 +103,11 @@ export function withParameters(protocol: Protocol, values: unknown): Overridden<
       problems.push({ path: name, expected, actual: name });
       continue;
     }
-    const parameter = protocol.parameters[name as ParameterName];
+    const parameter = (protocol.parameters as unknown as Record<string, NumberParameter | ChoiceParameter>)[name];
     const expected = refusal(parameter, given);
     if (expected !== undefined) problems.push({ path: name, expected, actual: JSON.stringify(given) ?? 'nothing' });
     else parameters[name] = { ...parameter, value: given, source: 'chosen by the tester', mark: 'common-practice' };
   }
   if (problems.length > 0) return { ok: false, problems };
-  return { ok: true, value: { ...protocol, parameters: parameters as unknown as Protocol['parameters'] } };
+  return { ok: true, value: { ...protocol, parameters: parameters as unknown as Which['parameters'] } };
 }

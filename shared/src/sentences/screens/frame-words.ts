@@ -50,6 +50,9 @@ export const STEP_WORDS = sentences('screen.steps', {
 export const START_WORDS = sentences('screen.start', {
   title: 'Who is here today?',
   'demo-clinic': 'A demo clinic. These people are invented, and their sensor is simulated.',
+  'earlier-visits': 'Give these people earlier visits',
+  'earlier-running': 'Simulating and assessing visit {done} of {of} …',
+  'earlier-stopped': 'The earlier visits could not all be made. What was made stays; nothing else was touched.',
   'memory-only':
     'This browser lets nothing be stored. What you record lasts until this page is closed: save it as a file before.',
   begin: 'Begin a visit',
