@@ -88,6 +88,14 @@ export {
 export { END_CHOICES, ENDING_WORDS, REDO_REASONS, STOP_STEPS } from './sentences/screens/ending-words.ts';
 export { FRAME_WORDS, START_WORDS, STEP_WORDS } from './sentences/screens/frame-words.ts';
 export { HISTORY_WORDS } from './sentences/screens/history-words.ts';
+export {
+  PULL_ENDING_WORDS,
+  PULL_READY_WORDS,
+  PULL_REST_WORDS,
+  PULL_RESULT_WORDS,
+  PULL_WORDS,
+  TEST_CHOICE_WORDS,
+} from './sentences/screens/pull-words.ts';
 export { REST_WORDS } from './sentences/screens/rest-words.ts';
 export { AXIS_WORDS, REPETITION_WORDS, RESULT_WORDS, SUMMARY_WORDS } from './sentences/screens/result-words.ts';
 export { LOCK_WORDS, SAFETY_BLOCK_SENTENCES, SAFETY_REASONS, SAFETY_WORDS } from './sentences/screens/safety-words.ts';

@@ -4,6 +4,7 @@ import { spawnSync } from 'node:child_process';
 import { mkdirSync, rmSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { newProfile, openBrowser } from './support/browser.mjs';
+import { walkPushStates } from './support/push-states.mjs';
 import { serveSite } from './support/site.mjs';
 import { walkStates } from './support/states.mjs';
 
@@ -30,7 +31,7 @@ const context = await openBrowser(profile.folder);
 const page = context.pages()[0];
 let number = 0;
 try {
-  await walkStates(page, site.origin, async (state) => {
+  const look = async (state) => {
     number += 1;
     for (const { width, height, colorScheme } of sheets) {
       await page.emulateMedia({ colorScheme });
@@ -41,7 +42,9 @@ try {
     await page.emulateMedia({ colorScheme: 'light' });
     await page.setViewportSize({ width: 1280, height: 900 });
     console.log(`${String(number).padStart(2, '0')} ${state}`);
-  });
+  };
+  await walkStates(page, site.origin, look);
+  await walkPushStates(page, site.origin, look);
 } finally {
   await context.close();
   await site.close();

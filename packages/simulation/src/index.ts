@@ -14,6 +14,7 @@ export { type HopRequest, type SimulatedHops, simulateHops } from './hops/simula
 export type { Person } from './person.ts';
 export type { Effort } from './pulls/effort.ts';
 export { type PullFaultName, type PullFaults, pullTable } from './pulls/pull-table.ts';
+export { type PullTrialRequest, simulatePullTrial } from './pulls/pull-trial.ts';
 export { RISE_FAMILIES, type RiseFamily, type RiseShape, shareRisen } from './pulls/rise-shape.ts';
 export { type PullRequest, type SimulatedPulls, simulatePulls, type TrueEffort } from './pulls/simulate-pulls.ts';
 export type { TrueRepetition } from './repetition-plan.ts';

@@ -1,13 +1,13 @@
-import type { AssessmentRequest, Report, Trace } from '@surae/analysis';
+import type { AssessmentRequest, PullReport, PullTestRequest, Report, Trace } from '@surae/analysis';
 
 /** What the worker is asked. */
 export interface AssessMessage {
   readonly id: number;
   readonly trace: Trace;
-  readonly request: AssessmentRequest;
+  readonly request: AssessmentRequest | PullTestRequest;
 }
 
 /** What it answers: the report, or why there is none. */
 export type AssessAnswer =
-  | { readonly id: number; readonly report: Report }
+  | { readonly id: number; readonly report: Report | PullReport }
   | { readonly id: number; readonly error: string };

@@ -1,4 +1,4 @@
-import type { AssessmentRequest, Report, Trace } from '@surae/analysis';
+import type { AssessmentRequest, PullReport, PullTestRequest, Report, Trace } from '@surae/analysis';
 import type { Assessor } from '../contexts/capabilities.ts';
 import type { AssessAnswer, AssessMessage } from './messages.ts';
 
@@ -12,7 +12,7 @@ export interface MessageEnd {
 interface Job {
   readonly message: AssessMessage;
   readonly live: boolean;
-  readonly resolve: (report: Report | undefined) => void;
+  readonly resolve: (report: Report | PullReport | undefined) => void;
   readonly reject: (error: Error) => void;
 }
 
@@ -33,14 +33,25 @@ export class QueuedAssessor implements Assessor {
   async final(trace: Trace, request: AssessmentRequest): Promise<Report> {
     const report = await this.ask(trace, request, false);
     if (report === undefined) throw new Error('A final report was given up.');
-    return report;
+    return report as Report;
   }
 
-  soFar(trace: Trace, request: AssessmentRequest): Promise<Report | undefined> {
-    return this.ask(trace, request, true);
+  async soFar(trace: Trace, request: AssessmentRequest): Promise<Report | undefined> {
+    return (await this.ask(trace, request, true)) as Report | undefined;
   }
 
-  private ask(trace: Trace, request: AssessmentRequest, live: boolean): Promise<Report | undefined> {
+  async pulls(trace: Trace, request: PullTestRequest): Promise<PullReport> {
+    const report = await this.ask(trace, request, false);
+    if (report === undefined) throw new Error('A report of isometric trials was given up.');
+    return report as PullReport;
+  }
+
+  /** What comes back is what was asked for: the worker chooses by the test of the protocol. */
+  private ask(
+    trace: Trace,
+    request: AssessmentRequest | PullTestRequest,
+    live: boolean,
+  ): Promise<Report | PullReport | undefined> {
     if (this.broken !== undefined) return Promise.reject(this.broken);
     for (const job of this.waiting.filter((one) => one.live)) job.resolve(undefined);
     this.waiting = this.waiting.filter((one) => !one.live);

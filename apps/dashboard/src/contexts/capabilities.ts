@@ -1,8 +1,9 @@
 import { createContext } from '@lit/context';
-import type { AssessmentRequest, Report, Trace } from '@surae/analysis';
+import type { AssessmentRequest, PullReport, PullTestRequest, Report, Trace } from '@surae/analysis';
 import type { Sensor, SensorClock } from '@surae/sensors';
 import type { RecordStore } from '@surae/storage';
 import type { Person } from '../journey/person.ts';
+import type { PullChoice } from '../journey/pull-set.ts';
 import type { SetChoice } from '../journey/visit.ts';
 import type { VisitBook, WallClock } from '../journey/visit-book.ts';
 
@@ -14,11 +15,16 @@ export interface Assessor {
   final(trace: Trace, request: AssessmentRequest): Promise<Report>;
   /** The report of a set so far; undefined when a newer request came before this one was begun. */
   soFar(trace: Trace, request: AssessmentRequest): Promise<Report | undefined>;
+  /** The report of isometric trials. */
+  pulls(trace: Trace, request: PullTestRequest): Promise<PullReport>;
 }
 
 /** Sources of samples for a set of somebody. */
 export interface SensorMaker {
   make(choice: SetChoice, body: Pick<Person, 'bodyMassKg' | 'heelLeverM'>): Sensor;
+  /** a number for a simulated person, to be kept with what is recorded of them */
+  nextSeed(): number;
+  makePull(choice: PullChoice, trial: number, body: Pick<Person, 'bodyMassKg'>): Sensor;
 }
 
 /** The beat, heard: two pitches for up and down. */

@@ -1,4 +1,5 @@
 import { SAFETY_LIST, SAFETY_LIST_VERSION, type SafetyEntry } from '@surae/shared';
+import type { TestKind } from './test-kind.ts';
 import type { SafetyAnswer, SetChoice } from './visit.ts';
 
 /** Why nobody may be tested. */
@@ -13,6 +14,8 @@ export type SafetyBlock =
   | 'another-day'
   /** a ticked line keeps from testing, and was not or cannot be overruled */
   | 'locked'
+  /** a ticked line keeps from a maximal isometric effort, and this would be one */
+  | 'no-maximal-isometric'
   /** a ticked line is not on the list of this version: what it asks is not known here */
   | 'unknown-line';
 
@@ -45,7 +48,12 @@ export function isOfAnotherDay({ at }: Pick<SafetyAnswer, 'at'>, nowIso: string)
   return at.slice(0, 10) !== nowIso.slice(0, 10);
 }
 
-function blocksOf(safety: SafetyAnswer | null, nowIso: string): SafetyBlock[] {
+/** Ticked lines that keep from a maximal isometric effort and from nothing else. */
+export function isometricLocksOf({ ticked }: Pick<SafetyAnswer, 'ticked'>): SafetyEntry[] {
+  return safetyLines.filter(({ id, effect }) => effect === 'no-maximal-isometric' && ticked.includes(id));
+}
+
+function blocksOf(safety: SafetyAnswer | null, nowIso: string, test: TestKind): SafetyBlock[] {
   if (safety === null) return ['not-asked'];
   const known = new Set(safetyLines.map(({ id }) => id));
   const why: SafetyBlock[] = [];
@@ -53,16 +61,23 @@ function blocksOf(safety: SafetyAnswer | null, nowIso: string): SafetyBlock[] {
   if (safety.listVersion !== SAFETY_LIST_VERSION) why.push('other-list');
   if (isOfAnotherDay(safety, nowIso)) why.push('another-day');
   if (locksOf(safety).length > 0) why.push('locked');
+  if (test === 'isometric' && isometricLocksOf(safety).length > 0) why.push('no-maximal-isometric');
   if (safety.ticked.some((id) => !known.has(id))) why.push('unknown-line');
   return why;
 }
 
 /**
  * Whether a set may begin. Somebody is tested only when the list was seen whole today and is clear; a simulated person and a
- * played recording test nobody, so they may run, but what stands against testing is told all the same.
+ * played recording test nobody, so they may run, but what stands against testing is told all the same. A maximal isometric
+ * effort has lines of its own.
  */
-export function mayTest(origin: SetChoice['origin'], safety: SafetyAnswer | null, nowIso: string): SafetyGate {
-  const why = blocksOf(safety, nowIso);
+export function mayTest(
+  origin: SetChoice['origin'],
+  safety: SafetyAnswer | null,
+  nowIso: string,
+  test: TestKind = 'heel-raise',
+): SafetyGate {
+  const why = blocksOf(safety, nowIso, test);
   const testsNobody = origin === 'simulated' || origin === 'replayed';
   return { allowed: testsNobody || why.length === 0, why };
 }

@@ -1,5 +1,8 @@
 import type { Side } from '@surae/analysis';
+import { pullSetOf } from './pull-events.ts';
 import { isOfAnotherDay } from './safety-gate.ts';
+import type { TestKind } from './test-kind.ts';
+import { isBegun, testsOf } from './tests-of-visit.ts';
 import type { Visit } from './visit.ts';
 import { setOf } from './visit-events.ts';
 
@@ -11,7 +14,17 @@ export interface Step {
   isDone(visit: Visit): boolean;
 }
 
-export type StepPage = 'soreness' | 'history' | 'safety' | 'test' | 'ending' | 'rest' | 'result';
+export type StepPage =
+  | 'soreness'
+  | 'history'
+  | 'safety'
+  | 'test'
+  | 'ending'
+  | 'rest'
+  | 'pull'
+  | 'pull-ending'
+  | 'pull-rest'
+  | 'result';
 
 /** The other leg. */
 export function otherSide(side: Side): Side {
@@ -24,9 +37,9 @@ export function proposedSide({ sore }: Visit): Side {
   return isSore('left') && !isSore('right') ? 'right' : 'left';
 }
 
-/** The side that is tested first: what was done decides, then what was chosen, then the proposal. */
-export function firstSide(visit: Visit): Side {
-  const begun = visit.sets.find(({ setAside }) => !setAside);
+/** The side that a test begins with: what was done decides, then what was chosen, then the proposal. */
+export function firstSide(visit: Visit, test: TestKind = 'heel-raise'): Side {
+  const begun = (test === 'heel-raise' ? visit.sets : (visit.pulls ?? [])).find(({ setAside }) => !setAside);
   return begun?.choice.side ?? visit.first ?? proposedSide(visit);
 }
 
@@ -50,10 +63,32 @@ function stepsOfSide(side: Side, place: 'first' | 'second'): Step[] {
   ];
 }
 
-/** The steps of a visit, in order. */
-export function stepsOf(visit: Visit): Step[] {
-  const first = firstSide(visit);
+function pullsOfSide(side: Side, place: 'first' | 'second'): Step[] {
+  return [
+    { id: `pull-${place}`, page: 'pull', side, isDone: (visit) => pullSetOf(visit, side)?.stoppedAt != null },
+    { id: `pull-ending-${place}`, page: 'pull-ending', side, isDone: (visit) => pullSetOf(visit, side)?.end != null },
+  ];
+}
+
+/** The steps of one test: one leg, a rest, the other leg. */
+function stepsOfTest(visit: Visit, test: TestKind): Step[] {
+  const first = firstSide(visit, test);
   const second = otherSide(first);
+  return test === 'heel-raise'
+    ? [
+        ...stepsOfSide(first, 'first'),
+        { id: 'rest', page: 'rest', side: second, isDone: ({ restS }) => restS !== null },
+        ...stepsOfSide(second, 'second'),
+      ]
+    : [
+        ...pullsOfSide(first, 'first'),
+        { id: 'pull-rest', page: 'pull-rest', side: second, isDone: ({ pullRestS }) => pullRestS !== undefined },
+        ...pullsOfSide(second, 'second'),
+      ];
+}
+
+/** The steps of a visit, in order: questions, the tests that were chosen, the result. */
+export function stepsOf(visit: Visit): Step[] {
   return [
     {
       id: 'soreness',
@@ -69,9 +104,7 @@ export function stepsOf(visit: Visit): Step[] {
       isDone: ({ history, safety, sets }) => history !== undefined || safety !== null || sets.length > 0,
     },
     { id: 'safety', page: 'safety', side: null, isDone: ({ safety }) => safety !== null },
-    ...stepsOfSide(first, 'first'),
-    { id: 'rest', page: 'rest', side: second, isDone: ({ restS }) => restS !== null },
-    ...stepsOfSide(second, 'second'),
+    ...testsOf(visit).flatMap((test) => stepsOfTest(visit, test)),
     { id: 'result', page: 'result', side: null, isDone: ({ closed }) => closed },
   ];
 }
@@ -83,8 +116,8 @@ export function currentStep(visit: Visit): Step {
 }
 
 /** A set was begun and its end was not told yet. */
-function isInSet({ sets }: Visit): boolean {
-  return sets.some(({ setAside, end }) => !setAside && end === null);
+function isInSet({ sets, pulls = [] }: Visit): boolean {
+  return [...sets, ...pulls].some(({ setAside, end }) => !setAside && end === null);
 }
 
 /**
@@ -96,7 +129,7 @@ export function mayAnswerAnew(visit: Visit, step: Step, nowIso: string): boolean
   if (step.page === 'history') return step.isDone(visit) && !visit.closed && !isInSet(visit);
   const asked = step.page === 'soreness' || step.page === 'safety';
   if (!asked || !step.isDone(visit)) return false;
-  if (visit.sets.every(({ setAside }) => setAside)) return true;
+  if (!isBegun(visit, 'heel-raise') && !isBegun(visit, 'isometric')) return true;
   const { safety, closed } = visit;
   return step.page === 'safety' && !closed && safety !== null && isOfAnotherDay(safety, nowIso);
 }

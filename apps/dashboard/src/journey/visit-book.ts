@@ -1,7 +1,7 @@
 import type { Json, NewDocument, RecordStore } from '@surae/storage';
 import { type Person, personOf, personSchema } from './person.ts';
 import { mayTest, type SafetyBlock } from './safety-gate.ts';
-import type { SetChoice, Visit } from './visit.ts';
+import type { Visit } from './visit.ts';
 import { foldVisit, type VisitEvent, visitEventKinds, visitSchema } from './visit-events.ts';
 
 /** The time as it is written into documents, with its offset from UTC. */
@@ -76,7 +76,7 @@ export class VisitBook extends EventTarget {
 
   /** Adds an event to a visit; gives the id of its document. Refuses a set that the safety list keeps from beginning. */
   async record(visitId: string, event: VisitEvent): Promise<string> {
-    if (event.kind === 'set-begun') await this.refuseLocked(visitId, event.choice.origin);
+    await this.refuseLocked(visitId, event);
     const { kind, ...body } = event;
     // events hold plain JSON; the round trip says so to the compiler and drops what is undefined
     const plain = JSON.parse(JSON.stringify(body)) as Json;
@@ -85,9 +85,17 @@ export class VisitBook extends EventTarget {
     return id;
   }
 
-  /** The last gate before a set exists; the pages ask the same question earlier and say why. */
-  private async refuseLocked(visitId: string, origin: SetChoice['origin']): Promise<void> {
-    const { allowed, why } = mayTest(origin, (await this.visit(visitId))?.safety ?? null, this.clock.isoNow());
+  /** The last gate before a set or a trial exists; the pages ask the same question earlier and say why. */
+  private async refuseLocked(visitId: string, event: VisitEvent): Promise<void> {
+    if (event.kind !== 'set-begun' && event.kind !== 'pull-begun' && event.kind !== 'trial-begun') return;
+    const visit = await this.visit(visitId);
+    const origin =
+      event.kind === 'trial-begun'
+        ? visit?.pulls?.find(({ id }) => id === event.setId)?.choice.origin
+        : event.choice.origin;
+    const test = event.kind === 'set-begun' ? 'heel-raise' : 'isometric';
+    // a trial of no known leg is held to be one of a person
+    const { allowed, why } = mayTest(origin ?? 'live', visit?.safety ?? null, this.clock.isoNow(), test);
     if (!allowed) throw new SafetyLockError(why);
   }
 

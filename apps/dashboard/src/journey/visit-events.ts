@@ -1,5 +1,8 @@
 import type { Report, Side } from '@surae/analysis';
 import type { StoredDocument } from '@surae/storage';
+import { afterPull, type PullEvent, pullEventKinds } from './pull-events.ts';
+import type { TestKind } from './test-kind.ts';
+import { afterChoice, isBegun } from './tests-of-visit.ts';
 import type {
   FaultMark,
   SafetyAnswer,
@@ -18,6 +21,7 @@ export type VisitEvent =
   | { readonly kind: 'visit-history'; readonly history: VisitHistory }
   | { readonly kind: 'visit-safety'; readonly safety: Omit<SafetyAnswer, 'at'> }
   | { readonly kind: 'visit-first'; readonly first: Side }
+  | { readonly kind: 'visit-test'; readonly test: TestKind }
   | { readonly kind: 'set-begun'; readonly choice: SetChoice; readonly bytesId: string }
   | { readonly kind: 'set-mark'; readonly setId: string; readonly mark: FaultMark }
   | { readonly kind: 'set-note'; readonly setId: string; readonly note: SetNote }
@@ -33,7 +37,8 @@ export type VisitEvent =
     }
   | { readonly kind: 'set-aside'; readonly setId: string; readonly why: string }
   | { readonly kind: 'rest-over'; readonly restS: number }
-  | { readonly kind: 'visit-closed' };
+  | { readonly kind: 'visit-closed' }
+  | PullEvent;
 
 export type VisitEventKind = VisitEvent['kind'];
 
@@ -43,6 +48,7 @@ export const visitEventKinds = [
   'visit-history',
   'visit-safety',
   'visit-first',
+  'visit-test',
   'set-begun',
   'set-mark',
   'set-note',
@@ -52,6 +58,7 @@ export const visitEventKinds = [
   'set-aside',
   'rest-over',
   'visit-closed',
+  ...pullEventKinds,
 ] as const satisfies readonly VisitEventKind[];
 
 /** Version of the bodies of these documents. */
@@ -66,8 +73,8 @@ const noAnswer = { seenWhole: false, ticked: [], overridden: [] } as const;
 
 /** The visit before a newer answer to the safety list: an answer that a set stands on goes on to be told with its result. */
 function keptSafety(visit: Visit): Visit {
-  const { safety, earlierSafety = [], sets } = visit;
-  const isStoodOn = safety !== null && sets.some(({ setAside }) => !setAside);
+  const { safety, earlierSafety = [] } = visit;
+  const isStoodOn = safety !== null && (isBegun(visit, 'heel-raise') || isBegun(visit, 'isometric'));
   return isStoodOn ? { ...visit, earlierSafety: [...earlierSafety, safety] } : visit;
 }
 
@@ -82,6 +89,8 @@ function after(visit: Visit, event: VisitEvent, document: StoredDocument): Visit
       return { ...keptSafety(visit), safety: { ...noAnswer, ...event.safety, at: document.at } };
     case 'visit-first':
       return { ...visit, first: event.first };
+    case 'visit-test':
+      return { ...visit, tests: afterChoice(visit, event.test) };
     case 'set-begun': {
       const { choice, bytesId } = event;
       const begun = { id: document.id, choice, bytesId, begunAt: document.at };
@@ -109,6 +118,17 @@ function after(visit: Visit, event: VisitEvent, document: StoredDocument): Visit
       return { ...visit, restS: event.restS };
     case 'visit-closed':
       return { ...visit, closed: true };
+    case 'pull-begun':
+    case 'pull-warm-up':
+    case 'trial-begun':
+    case 'trial-lifted':
+    case 'trial-stopped':
+    case 'pull-stopped':
+    case 'pull-end':
+    case 'pull-report':
+    case 'pull-aside':
+    case 'pull-rest-over':
+      return afterPull(visit, event, document);
     default:
       // a newer version may know kinds that this one does not: they are kept in the store and passed over here
       event satisfies never;

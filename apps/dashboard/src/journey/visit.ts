@@ -1,5 +1,7 @@
 import type { IrritabilityAnswers, Report, Side } from '@surae/analysis';
 import type { CriterionId, EndReason } from '@surae/shared';
+import type { PullSet } from './pull-set.ts';
+import type { TestKind } from './test-kind.ts';
 
 /** Where a tendon is sore; `no` is an answer, null is none. */
 export type Soreness = 'no' | 'mid-portion' | 'insertion' | 'both-places';
@@ -131,6 +133,12 @@ export interface Visit {
   readonly earlierSafety?: readonly SafetyAnswer[];
   /** the side that was chosen to begin with; null leaves it to the proposal */
   readonly first: Side | null;
+  /** tests in the order in which they were chosen; absent until one was: heel raises */
+  readonly tests?: readonly TestKind[];
+  /** isometric trials, one entry a leg; absent where there are none */
+  readonly pulls?: readonly PullSet[];
+  /** rest between the two sides of the isometric test as it was taken; absent when it was not [s] */
+  readonly pullRestS?: number;
   readonly sets: readonly VisitSet[];
   /** rest between the two sides as it was taken [s]; null when it was not */
   readonly restS: number | null;

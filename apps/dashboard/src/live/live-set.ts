@@ -1,8 +1,8 @@
 import { BlockCounter, blockCounterDefaults, type LiveState, type ProvisionalRaise } from '@surae/analysis';
-import { encodeBlock } from '@surae/records';
 import type { SampleBlock, Sensor, SensorClock, SensorError } from '@surae/sensors';
-import { type ByteWriter, StorageError } from '@surae/storage';
-import { SampleLog } from './sample-log.ts';
+import type { ByteWriter, StorageError } from '@surae/storage';
+import { LiveRecording } from './live-recording.ts';
+import type { SampleLog } from './sample-log.ts';
 
 export interface LiveSetOptions {
   readonly sensor: Sensor;
@@ -35,27 +35,30 @@ export interface StoppedSet {
 
 /** A set while it is recorded: every block is counted, kept, and written within a moment. */
 export class LiveSet {
-  readonly log = new SampleLog();
-  private readonly options: LiveSetOptions;
   private readonly news: LiveSetNews;
+  private readonly recording: LiveRecording;
   private readonly counter: BlockCounter;
-  private readonly waiting: Uint8Array[] = [];
   private readonly found: ProvisionalRaise[] = [];
-  private lastWriteMs = 0;
-  private endTicks: () => void = () => {};
-  private writing: Promise<void> = Promise.resolve();
-  private stopping = false;
   private over = false;
-  private sha256: string | null = null;
 
   constructor(options: LiveSetOptions, news: LiveSetNews) {
     const { sensor, heelLeverM } = options;
-    this.options = options;
+    const { placement } = sensor.description;
+    if (placement === 'inline') throw new RangeError('A cell in line with a push sees no heel raises.');
     this.news = news;
-    this.counter = new BlockCounter(sensor.description.placement, {
+    this.recording = new LiveRecording(options, {
+      onBlock: (block) => this.take(block),
+      onEnd: (error) => news.onEnd?.(error),
+      onUnsaved: (error) => news.onUnsaved?.(error),
+    });
+    this.counter = new BlockCounter(placement, {
       settings: blockCounterDefaults,
       ...(heelLeverM === null ? {} : { heelLeverM }),
     });
+  }
+
+  get log(): SampleLog {
+    return this.recording.log;
   }
 
   get state(): LiveState {
@@ -67,20 +70,8 @@ export class LiveSet {
     return this.found;
   }
 
-  async start(): Promise<void> {
-    const { clock, sensor, writeEveryMs } = this.options;
-    this.lastWriteMs = clock.nowMs();
-    // a source that falls silent must not leave its last samples unwritten
-    this.endTicks = clock.every(writeEveryMs, () => this.write());
-    try {
-      await sensor.start((event) => {
-        if (event.kind === 'block') this.take(event.block);
-        else if (!this.stopping) this.news.onEnd?.(event.kind === 'failed' ? event.error : undefined);
-      });
-    } catch (error) {
-      this.endTicks();
-      throw error;
-    }
+  start(): Promise<void> {
+    return this.recording.start();
   }
 
   /**
@@ -88,34 +79,20 @@ export class LiveSet {
    * written, the samples are still held, and another call tries again.
    */
   async stop(): Promise<StoppedSet> {
-    // what is due by now still comes; the end that follows it is no news
-    this.stopping = true;
-    this.options.sensor.stop();
-    this.endTicks();
+    this.recording.end();
     if (!this.over) {
       this.over = true;
       this.report(this.counter.finish(), undefined);
     }
-    this.write();
-    await this.writing;
-    if (this.waiting.length === 0) await this.close();
-    return { count: this.counter.state.count, sha256: this.sha256 };
-  }
-
-  private async close(): Promise<void> {
-    if (this.sha256 !== null) return;
-    try {
-      this.sha256 = await this.options.writer.close();
-    } catch (error) {
-      this.news.onUnsaved?.(storageError(error));
-    }
+    const sha256 = await this.recording.close();
+    return { count: this.counter.state.count, sha256 };
   }
 
   private take(block: SampleBlock): void {
-    if (this.over) return;
-    this.waiting.push(encodeBlock(block));
-    this.report(this.counter.push(this.log.add(block)), block);
-    if (block.hostTimeMs - this.lastWriteMs >= this.options.writeEveryMs) this.write();
+    const { channels, deviceTimesS } = block;
+    // the log takes no block without times
+    if (deviceTimesS === null) return;
+    this.report(this.counter.push({ timesS: deviceTimesS, channels }), block);
     this.news.onSamples?.(this.counter.state, block);
   }
 
@@ -125,31 +102,4 @@ export class LiveSet {
       this.news.onRaise?.(raise, this.found.length, block);
     }
   }
-
-  /** Writes what waits, after what is being written; what cannot be written goes on waiting. */
-  private write(): void {
-    this.lastWriteMs = this.options.clock.nowMs();
-    this.writing = this.writing.then(async () => {
-      if (this.waiting.length === 0) return;
-      const pieces = this.waiting.splice(0);
-      const whole = new Uint8Array(pieces.reduce((sum, { length }) => sum + length, 0));
-      let at = 0;
-      for (const piece of pieces) {
-        whole.set(piece, at);
-        at += piece.length;
-      }
-      try {
-        await this.options.writer.append(whole);
-      } catch (error) {
-        this.waiting.unshift(...pieces);
-        this.news.onUnsaved?.(storageError(error));
-      }
-    });
-  }
-}
-
-function storageError(error: unknown): StorageError {
-  return error instanceof StorageError
-    ? error
-    : new StorageError('failed', 'It could not be written.', { cause: error });
 }

@@ -1,8 +1,9 @@
 import { counterInput, type Trace } from '@surae/analysis';
-import { replay, type Sensor, type SensorClock, simulatedPerson } from '@surae/sensors';
-import { simulateSet } from '@surae/simulation';
+import { replay, type Sensor, type SensorClock, SensorError, simulatedPerson } from '@surae/sensors';
+import { simulatePullTrial, simulateSet } from '@surae/simulation';
 import type { SensorMaker } from '../contexts/capabilities.ts';
 import type { Person } from '../journey/person.ts';
+import type { PullChoice } from '../journey/pull-set.ts';
 import type { SetChoice } from '../journey/visit.ts';
 
 export interface SourceMakerOptions {
@@ -45,4 +46,37 @@ export class SourceMaker implements SensorMaker {
     });
     return simulatedPerson({ groups: [counterInput(trace, placement)] }, { placement, clock, pace });
   }
+
+  /** A number for a simulated person, to be kept with what is recorded of them. */
+  nextSeed(): number {
+    return this.options.nextSeed();
+  }
+
+  /** The source of one isometric trial, counted from 0: the next trial of the same simulated person, or the chosen recording. */
+  makePull(
+    { placement, origin, side, seed }: PullChoice,
+    trial: number,
+    { bodyMassKg }: Pick<Person, 'bodyMassKg'>,
+  ): Sensor {
+    const { clock, pace } = this.options;
+    if (origin === 'replayed') {
+      // after a reload the file is gone, and nobody is simulated in its place
+      if (this.chosen === undefined) throw new SensorError('nothing-recorded', 'The recording has to be chosen again.');
+      return replay({ groups: [pullGroup(this.chosen)] }, { placement, clock, pace });
+    }
+    const body = bodyMassKg === null ? {} : { bodyMassKg };
+    const trace = simulatePullTrial({ seed: seed ?? 0, side, placement, trial, ...body });
+    return simulatedPerson(trace, { placement, clock, pace });
+  }
+}
+
+/** The channel of a recording that shows pushes, as the analysis chooses it: its force, or its torque without one. */
+function pullGroup({ groups }: Trace): Trace['groups'][number] {
+  for (const quantity of ['force', 'torque'] as const) {
+    for (const { timesS, channels } of groups) {
+      const channel = channels.find((one) => one.quantity === quantity);
+      if (channel !== undefined) return { timesS, channels: [channel] };
+    }
+  }
+  throw new RangeError('The recording holds no force and no torque.');
 }

@@ -1,16 +1,21 @@
 import { consume } from '@lit/context';
 import type { Side } from '@surae/analysis';
-import { RESULT_WORDS, SCOPE_SENTENCES, SUMMARY_WORDS } from '@surae/shared';
+import { COMPARISON_RULES, RESULT_WORDS, SCOPE_SENTENCES, SUMMARY_WORDS, TEST_CHOICE_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { type Assessor, assessorContext, storeContext } from '../contexts/capabilities.ts';
 import type { Person } from '../journey/person.ts';
+import { pullSetOf } from '../journey/pull-events.ts';
+import { openTest, testsOf } from '../journey/tests-of-visit.ts';
 import type { Visit, VisitSet } from '../journey/visit.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
 import { setOf } from '../journey/visit-events.ts';
 import '../parts/comparison-list.ts';
+import '../parts/pull-result.ts';
 import '../parts/two-legs-axis.ts';
+import { pullCautions } from '../result/pull-sentences.ts';
+import './pull-detail.ts';
 import { AssessmentError, assessSet, setsToAssess } from '../result/assessment.ts';
 import { cautions, legName } from '../result/cautions.ts';
 import { comparisonsOf } from '../result/comparisons.ts';
@@ -119,21 +124,42 @@ export class ResultStep extends LitElement {
   override render(): TemplateResult {
     const { visit } = this;
     const sets = sides.flatMap((side) => setOf(visit, side) ?? []);
+    const tests = testsOf(visit);
     return html`
       <h1 tabindex="-1">${RESULT_WORDS.title.text}</h1>
+      ${tests.map((test) =>
+        test === 'heel-raise'
+          ? this.raises(sets)
+          : html`<pull-result .visit=${visit} .person=${this.person}></pull-result>`,
+      )}
+      ${this.cautions()} ${tests.map((test) => (test === 'heel-raise' ? this.details(sets) : this.pullDetails()))}
+      ${this.end(sets)}
+    `;
+  }
+
+  private raises(sets: readonly VisitSet[]): TemplateResult {
+    const { visit } = this;
+    return html`
       <p class="sentence">${summarySentence(visit)}</p>
       <div class="progress" role="status">${sets.map((set) => this.progress(set))}</div>
       <div class="axes">
         ${twoLegFigures(visit).map((figures) => html`<two-legs-axis .figures=${figures}></two-legs-axis>`)}
       </div>
-      ${this.compared(sets)} ${this.explained(sets)} ${this.cautions()}
-      ${sets
-        .filter(({ stoppedAt }) => stoppedAt !== null)
-        .map(
-          (set) => html`<set-detail .set=${set} .visit=${visit} .heelLeverM=${this.person.heelLeverM}></set-detail>`,
-        )}
-      ${this.end(sets)}
+      ${this.compared(sets)} ${this.explained(sets)}
     `;
+  }
+
+  private details(sets: readonly VisitSet[]): TemplateResult[] {
+    return sets
+      .filter(({ stoppedAt }) => stoppedAt !== null)
+      .map(
+        (set) => html`<set-detail .set=${set} .visit=${this.visit} .heelLeverM=${this.person.heelLeverM}></set-detail>`,
+      );
+  }
+
+  private pullDetails(): TemplateResult[] {
+    const sets = sides.flatMap((side) => pullSetOf(this.visit, side) ?? []);
+    return sets.map((set) => html`<pull-detail .set=${set} .visit=${this.visit}></pull-detail>`);
   }
 
   private progress(set: VisitSet): TemplateResult | typeof nothing {
@@ -162,7 +188,7 @@ export class ResultStep extends LitElement {
     return html`<section>
       <h2>${RESULT_WORDS.cautions.text}</h2>
       <ul>
-        ${cautions(this.visit).map(
+        ${[...cautions(this.visit), ...pullCautions(this.visit, COMPARISON_RULES.restLeast.value)].map(
           ({ side, text }) =>
             html`<li>
               ${side === null ? nothing : html`<span class="side" data-side=${side}>${legName(side)}</span>: `}${text}
@@ -190,7 +216,16 @@ export class ResultStep extends LitElement {
       <button class="main" type="button" ?disabled=${waiting} @click=${() => this.close()}>
         ${RESULT_WORDS.close.text}
       </button>
+      ${this.anotherTest()}
     </div>`;
+  }
+
+  private anotherTest(): TemplateResult | typeof nothing {
+    const test = openTest(this.visit);
+    if (test === null) return nothing;
+    return html`<button type="button" @click=${() => this.dispatchEvent(visitEvent({ kind: 'visit-test', test }))}>
+      ${TEST_CHOICE_WORDS[`add-${test}`].text}
+    </button>`;
   }
 
   private close(): void {

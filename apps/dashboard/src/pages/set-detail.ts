@@ -11,21 +11,12 @@ import '../parts/repetition-strip.ts';
 import '../parts/repetition-table.ts';
 import { AssessmentError, recordingOf } from '../result/assessment.ts';
 import { type HeightTrace, heightTrace } from '../result/height-trace.ts';
+import { saveFile } from '../result/save-file.ts';
 import { bytesFile, repetitionFile, reportFile, type SavedFile, sampleFiles } from '../result/set-files.ts';
 import { keptProvenance } from '../result/set-result.ts';
 import { softwareName } from '../result/software.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
-
-/** Hands a file to the person at the screen. */
-function save({ name, type, content }: SavedFile): void {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([content], { type }));
-  link.download = name;
-  link.click();
-  // the browser has taken the file over by then
-  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
-}
 
 /** One set, looked at closely: its repetitions as marks, its trace, its list, its files. */
 @customElement('set-detail')
@@ -177,6 +168,6 @@ export class SetDetail extends LitElement {
   }
 
   private button(words: string, files: () => readonly SavedFile[]): TemplateResult {
-    return html`<button type="button" @click=${() => files().forEach(save)}>${words}</button>`;
+    return html`<button type="button" @click=${() => files().forEach(saveFile)}>${words}</button>`;
   }
 }

@@ -11,6 +11,7 @@ import { playsRecordings } from '../live/recording-chooser.ts';
 import { fits } from '../live/recording-fit.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
+import '../parts/test-choice.ts';
 import { readyStyle } from './ready-style.ts';
 
 const placements: readonly Placement[] = ['foot', 'heel', 'trunk', 'platform'];
@@ -85,7 +86,10 @@ export class SetReady extends LitElement {
         <span class="side" data-side=${this.side}>${READY_WORDS[`title-${this.side}`].text}</span>
       </h1>
       <div class="sheet">
-        <div class="choice">${this.protocols()} ${this.places()} ${this.sources()}</div>
+        <div class="choice">
+          <test-choice .visit=${this.visit} .side=${this.side} .test=${'heel-raise' as const}></test-choice>
+          ${this.protocols()} ${this.places()} ${this.sources()}
+        </div>
         <div class="go">
           ${this.cautions()}
           <div class="start">

@@ -6,6 +6,7 @@ import { bookContext } from '../contexts/capabilities.ts';
 import { focusHeading } from '../heading-focus.ts';
 import type { Person } from '../journey/person.ts';
 import { currentStep, otherSide, type Step, stepsOf } from '../journey/steps.ts';
+import { isBegun } from '../journey/tests-of-visit.ts';
 import type { Visit } from '../journey/visit.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { type VisitEventRequest, visitEvent } from '../journey/visit-event-request.ts';
@@ -16,6 +17,8 @@ import '../parts/step-line.ts';
 import { hashOf } from '../route.ts';
 import { base } from '../styles/base.ts';
 import './ending-step.ts';
+import './pull-ending-step.ts';
+import './pull-rest-step.ts';
 import './history-step.ts';
 import './rest-step.ts';
 import './safety-step.ts';
@@ -62,8 +65,9 @@ export class VisitPage extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.addEventListener('bare-screen', this.makeBare);
-    // the two heavy steps come by themselves while the first questions are answered
+    // the heavy steps come by themselves while the first questions are answered
     void import('./test-step.ts');
+    void import('./pull-step.ts');
     void import('./result-step.ts');
   }
 
@@ -131,8 +135,8 @@ export class VisitPage extends LitElement {
         <a class="button" href=${hashOf({ page: 'start' })}>${FRAME_WORDS.home.text}</a>`;
     }
     const step = this.stepOf(this.visit);
-    const isTest = step.page === 'test';
-    return html`<div @visit-event=${this.keep}>
+    const isTest = step.page === 'test' || step.page === 'pull';
+    return html`<div @visit-event=${this.keep} @visit-moved=${() => void this.load()}>
       <div class="around">
         <p class="who quiet">${this.person.name}</p>
         <step-line
@@ -162,6 +166,12 @@ export class VisitPage extends LitElement {
         return html`<rest-step .visit=${visit} .person=${person} .side=${side}></rest-step>`;
       case 'test':
         return html`<test-step .visit=${visit} .person=${person} .side=${side}></test-step>`;
+      case 'pull':
+        return html`<pull-step .visit=${visit} .person=${person} .side=${side}></pull-step>`;
+      case 'pull-ending':
+        return html`<pull-ending-step .visit=${visit} .side=${side}></pull-ending-step>`;
+      case 'pull-rest':
+        return html`<pull-rest-step .visit=${visit} .person=${person} .side=${side}></pull-rest-step>`;
       case 'result':
         return html`<result-step .visit=${visit} .person=${person} .earlier=${this.earlier}></result-step>`;
     }
@@ -169,7 +179,8 @@ export class VisitPage extends LitElement {
 
   /** The order of the sides is a proposal until a set was begun. */
   private otherFirst({ id, side }: Step, visit: Visit): TemplateResult | null {
-    if (id !== 'test-first' || side === null || visit.sets.some(({ setAside }) => !setAside)) return null;
+    if ((id !== 'test-first' && id !== 'pull-first') || side === null) return null;
+    if (isBegun(visit, id === 'pull-first' ? 'isometric' : 'heel-raise')) return null;
     const other = otherSide(side);
     return html`<button
       class="plain"

@@ -3,6 +3,7 @@ import { type Recording, writeRecordingCsv } from '@surae/records';
 import { REPETITION_COLUMNS } from '@surae/shared';
 import type { StoredBytes } from '@surae/storage';
 import type { Visit, VisitSet } from '../journey/visit.ts';
+import { rounded } from './rounded.ts';
 import { protocolHash } from './settings-hash.ts';
 
 /** A file for the person at the screen to keep. */
@@ -49,14 +50,6 @@ export function bytesFile(set: VisitSet, { pieces }: StoredBytes): SavedFile {
     at += piece.length;
   }
   return { name: fileName(set, 'bytes.bin'), type: 'application/octet-stream', content };
-}
-
-/** Numbers cut to nine significant digits: far below any uncertainty, free of the last bits of binary arithmetic. */
-function rounded(value: unknown): unknown {
-  if (typeof value === 'number') return Number(value.toPrecision(9));
-  if (Array.isArray(value)) return value.map(rounded);
-  if (typeof value !== 'object' || value === null) return value;
-  return Object.fromEntries(Object.entries(value).map(([name, part]) => [name, rounded(part)]));
 }
 
 /** The repetitions under the columns that the command line writes; empty means not measured. */

@@ -7,7 +7,7 @@ import { thereAndBack } from '../smooth-move.ts';
 import type { SimulatedTrace } from '../trace.ts';
 import { drawEffort, type Effort, type EffortStreams, effortForce, releaseTime } from './effort.ts';
 import { type PullFaultName, type PullFaults, pullTable } from './pull-table.ts';
-import type { RiseFamily } from './rise-shape.ts';
+import { type RiseFamily, risenAfter } from './rise-shape.ts';
 
 /** What isometric efforts to simulate. Everything that is left out is drawn from the seed. */
 export interface PullRequest {
@@ -18,6 +18,10 @@ export interface PullRequest {
   /** number of efforts [-] */
   readonly count?: number;
   readonly sampleRateHz?: number;
+  /** force that the person can reach; the plateaus are 85 to 100 % of it [N] */
+  readonly strongestN?: number;
+  /** time from the onset of a ramp to letting go, as somebody holds who waits for a cue; drawn when left out [s] */
+  readonly rampAndHoldS?: number;
   /** form of every rise; left out, each effort draws its own */
   readonly riseFamily?: RiseFamily;
   /** amounts of faults to fix */
@@ -52,11 +56,16 @@ const streams = { faults: 11, plan: 12, body: 13, sensor: 14, rise: 15 } as cons
 function planEfforts(request: PullRequest, streams: EffortStreams): { efforts: Effort[]; lengthS: number } {
   const random = streams.course;
   const count = request.count ?? random.integer(3, 6);
-  const strongestN = random.between(500, 1600);
+  // drawn in any case: what follows must not depend on whether it is given
+  const drawnN = random.between(500, 1600);
+  const strongestN = request.strongestN ?? drawnN;
   let timeS = random.between(2, 4);
   const efforts: Effort[] = [];
   for (let k = 0; k < count; k++) {
-    const effort = drawEffort(request.kind, timeS, strongestN * random.between(0.85, 1), streams, request.riseFamily);
+    const drawn = drawEffort(request.kind, timeS, strongestN * random.between(0.85, 1), streams, request.riseFamily);
+    const { rampAndHoldS } = request;
+    const effort =
+      rampAndHoldS === undefined ? drawn : { ...drawn, holdS: Math.max(0, rampAndHoldS - risenAfter(drawn.rise)) };
     efforts.push(effort);
     timeS = releaseTime(effort) + effort.releaseS + random.between(3, 8);
   }

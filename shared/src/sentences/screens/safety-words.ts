@@ -34,6 +34,7 @@ export const SAFETY_BLOCK_SENTENCES = sentences('safety-block', {
   'other-list': 'The list was answered in another version. Go through it again.',
   'another-day': 'The list was answered on another day. Go through it again today.',
   locked: 'A ticked line keeps from testing.',
+  'no-maximal-isometric': 'A ticked line keeps from a maximal isometric effort.',
   'unknown-line': 'A line was ticked that this version does not know. Update, or go through the list again.',
 });
 

@@ -1,0 +1,167 @@
+import { consume } from '@lit/context';
+import type { Recording } from '@surae/records';
+import { AXIS_WORDS, PULL_RESULT_WORDS, RESULT_WORDS, SUMMARY_WORDS } from '@surae/shared';
+import type { RecordStore, StoredBytes } from '@surae/storage';
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { storeContext } from '../contexts/capabilities.ts';
+import type { PullSet } from '../journey/pull-set.ts';
+import type { Visit } from '../journey/visit.ts';
+import '../parts/trial-list.ts';
+import '../parts/trial-marks.ts';
+import { AssessmentError } from '../result/assessment.ts';
+import { pullBytes, pullRecording } from '../result/pull-assessment.ts';
+import { pullReportFile, pullSampleFiles } from '../result/pull-files.ts';
+import { pullSettingsHash } from '../result/pull-kept.ts';
+import { pullTrace } from '../result/pull-trace.ts';
+import { saveFile } from '../result/save-file.ts';
+import type { SavedFile } from '../result/set-files.ts';
+import { softwareName } from '../result/software.ts';
+import { effortVerdict, forceWords } from '../result/trial-verdicts.ts';
+import { base } from '../styles/base.ts';
+import { fill } from '../words/fill.ts';
+
+/** The pushes of one leg, looked at closely: as marks, as a list with reasons, as a trace, as files. */
+@customElement('pull-detail')
+export class PullDetail extends LitElement {
+  static override styles = [
+    base,
+    css`
+      :host {
+        border-block-start: 1px solid var(--hairline);
+      }
+      summary {
+        align-items: center;
+        cursor: pointer;
+        display: flex;
+        font-size: var(--size-2);
+        gap: var(--gap-2);
+        min-block-size: var(--target);
+      }
+      summary::before {
+        content: '+';
+        inline-size: 1ch;
+      }
+      details[open] > summary::before {
+        content: '–';
+      }
+      .inside {
+        display: grid;
+        gap: var(--gap-6);
+        grid-template-columns: minmax(0, 1fr);
+        padding-block: var(--gap-3) var(--gap-6);
+      }
+      .inside > * {
+        margin: 0;
+      }
+      h3 {
+        font-size: var(--size-1);
+      }
+      button {
+        font-size: var(--size-1);
+      }
+      .provenance {
+        margin-block: var(--gap-3) 0;
+        overflow-wrap: anywhere;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) set!: PullSet;
+  @property({ attribute: false }) visit!: Visit;
+  @consume({ context: storeContext }) private readonly store!: RecordStore;
+  @state() private recording: Recording | undefined;
+  @state() private bytesOf: ((id: string) => StoredBytes | undefined) | undefined;
+  @state() private problem: AssessmentError | undefined;
+
+  private async open(event: Event): Promise<void> {
+    if (!(event.target as HTMLDetailsElement).open || this.recording !== undefined) return;
+    void import('../charts/signal-chart.ts');
+    try {
+      this.bytesOf = await pullBytes(this.set, (id) => this.store.bytes(id));
+      this.recording = pullRecording(this.set, this.bytesOf);
+    } catch (error) {
+      this.problem = error instanceof AssessmentError ? error : new AssessmentError('unexpected', String(error));
+    }
+  }
+
+  override render(): TemplateResult {
+    const { side } = this.set.choice;
+    const { report } = this.set;
+    return html`<details @toggle=${(event: Event) => void this.open(event)}>
+      <summary>
+        <span class="side" data-side=${side}>${AXIS_WORDS[side].text}</span>
+        <span>${PULL_RESULT_WORDS.details.text}</span>
+      </summary>
+      <div class="inside">
+        ${
+          report === null
+            ? nothing
+            : html`<trial-list .verdicts=${report.efforts.map((effort) => effortVerdict(effort, report.unit))}></trial-list>
+                ${
+                  report.restLoad === null
+                    ? nothing
+                    : html`<p>
+                        ${fill(PULL_RESULT_WORDS.rest, { force: forceWords(report.restLoad.value, report.unit) })}
+                      </p>`
+                }`
+        }
+        ${this.problem === undefined ? nothing : html`<p class="voice" role="alert">${this.problemWords(this.problem)}</p>`}
+        ${this.picture()} ${this.files()}
+      </div>
+    </details>`;
+  }
+
+  private problemWords({ code, message }: AssessmentError): string {
+    const leg = SUMMARY_WORDS[this.set.choice.side].text;
+    return fill(RESULT_WORDS['not-read'], { leg, why: fill(RESULT_WORDS[code], { what: message }) });
+  }
+
+  private picture(): TemplateResult | typeof nothing {
+    if (this.recording === undefined) return nothing;
+    const { side } = this.set.choice;
+    const { series, marks } = pullTrace(this.recording, side, this.set.report);
+    const label = fill(PULL_RESULT_WORDS.trace, { leg: SUMMARY_WORDS[side].text });
+    return html`<signal-chart .label=${label} .series=${series} .marks=${marks}></signal-chart>`;
+  }
+
+  private files(): TemplateResult | typeof nothing {
+    const { set, visit, recording, bytesOf } = this;
+    const { report } = set;
+    if (recording === undefined) return nothing;
+    const { sha256 } = recording.source;
+    const trials = set.trials.map(({ bytesId }) => bytesOf?.(bytesId)?.sha256 ?? null);
+    const words = RESULT_WORDS;
+    return html`<section>
+      <h3>${words.save.text}</h3>
+      <div class="choices">
+        ${this.button(words['save-samples'].text, () => pullSampleFiles(set, recording))}
+        ${
+          report === null
+            ? nothing
+            : this.button(words['save-report'].text, () => [
+                pullReportFile(visit, set, report, { sha256, trials, software: softwareName() }),
+              ])
+        }
+      </div>
+      <p class="quiet provenance">
+        ${words['save-note'].text}
+        ${
+          report === null
+            ? nothing
+            : fill(words.provenance, {
+                protocol: report.protocol.id,
+                version: report.protocol.version,
+                sha256: sha256.slice(0, 12),
+                settings: pullSettingsHash(report).slice(0, 12),
+                software: softwareName(),
+              })
+        }
+      </p>
+    </section>`;
+  }
+
+  private button(words: string, files: () => readonly SavedFile[]): TemplateResult {
+    return html`<button type="button" @click=${() => files().forEach(saveFile)}>${words}</button>`;
+  }
+}

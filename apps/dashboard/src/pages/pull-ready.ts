@@ -1,0 +1,270 @@
+import { consume } from '@lit/context';
+import { type PullPlacement, pullFingerprint, type Side, type Trace } from '@surae/analysis';
+import { PULL_READY_WORDS, type PullProtocol, READY_WORDS, SAFETY_LIST } from '@surae/shared';
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { clockContext, type HostClock, type SensorMaker, sensorContext } from '../contexts/capabilities.ts';
+import { typedNumber } from '../journey/person-form.ts';
+import type { PullChoice } from '../journey/pull-set.ts';
+import { mayTest } from '../journey/safety-gate.ts';
+import type { Visit } from '../journey/visit.ts';
+import { holdsPulls, isAlike, pullChoices, pullPlacements, pullProtocolOf } from '../live/pull-choices.ts';
+import { playsRecordings } from '../live/recording-chooser.ts';
+import { base } from '../styles/base.ts';
+import { fill } from '../words/fill.ts';
+import '../parts/test-choice.ts';
+import { readyStyle } from './ready-style.ts';
+
+const origins = ['simulated', 'replayed'] as const satisfies readonly PullChoice['origin'][];
+
+/** Within which a lever is taken for one of an adult foot [cm]. Common practice, no source. */
+const leverRangeCm = { least: 5, most: 25 } as const;
+
+/** Before the isometric trials of a leg: position, rig, lever, source, set-up, and what to watch. Tells `begin-pull`. */
+@customElement('pull-ready')
+export class PullReady extends LitElement {
+  static override styles = [
+    base,
+    readyStyle,
+    css`
+      input[type='text'] {
+        background: transparent;
+        border: 1.5px solid var(--ink);
+        border-radius: 4px;
+        color: inherit;
+        font: inherit;
+        font-size: var(--size-2);
+        inline-size: 8rem;
+        min-block-size: var(--target);
+        padding-inline: var(--gap-3);
+      }
+      section + section {
+        margin-block-start: var(--gap-6);
+      }
+      .lever {
+        display: grid;
+        gap: var(--gap-1);
+        justify-items: start;
+      }
+      .lever span:first-child {
+        font-size: var(--size-2);
+        font-weight: 600;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) visit!: Visit;
+  @property({ attribute: false }) side!: Side;
+  /** why the last attempt to start did nothing; empty when there was none */
+  @property({ attribute: false }) problem = '';
+  @consume({ context: sensorContext }) private readonly sensors!: SensorMaker;
+  @consume({ context: clockContext }) private readonly clock!: HostClock;
+  @state() private protocol!: PullProtocol;
+  @state() private placement: PullPlacement = 'platform';
+  @state() private origin: PullChoice['origin'] = 'simulated';
+  @state() private lever = '';
+  @state() private file: { readonly name: string; readonly trace: Trace } | undefined;
+  @state() private refusal = '';
+
+  /** What was chosen for the leg before, so that both are tested alike without another choice. */
+  private get lastChoice(): PullChoice | undefined {
+    return (this.visit.pulls ?? []).filter(({ setAside }) => !setAside).at(-1)?.choice;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    const choices = pullChoices();
+    const last = this.lastChoice;
+    this.protocol = (last && pullProtocolOf(last.protocolId)) ?? choices[0]!;
+    this.placement = last?.placement ?? 'platform';
+  }
+
+  private get gate(): ReturnType<typeof mayTest> {
+    return mayTest(this.origin, this.visit.safety, this.clock.isoNow(), 'isometric');
+  }
+
+  private get leverCm(): number | null | undefined {
+    const typed = typedNumber(this.lever);
+    if (typed == null) return typed;
+    return typed < leverRangeCm.least || typed > leverRangeCm.most ? undefined : typed;
+  }
+
+  private get fileFits(): boolean {
+    return this.file !== undefined && holdsPulls(this.file.trace);
+  }
+
+  private get canBegin(): boolean {
+    return this.gate.allowed && this.leverCm !== undefined && (this.origin !== 'replayed' || this.fileFits);
+  }
+
+  private async read(input: HTMLInputElement): Promise<void> {
+    const chosen = input.files?.[0];
+    if (chosen === undefined) return;
+    // readers of files are only loaded when there is a file
+    const { readFile } = await import('../live/recording-file.ts');
+    const read = readFile(new Uint8Array(await chosen.arrayBuffer()), chosen.name);
+    this.file = 'refusal' in read ? undefined : read;
+    this.refusal = 'refusal' in read ? read.refusal.message : '';
+  }
+
+  private begin(): void {
+    const { side, protocol, placement, origin, sensors, file, leverCm } = this;
+    if (leverCm === undefined) return;
+    if (origin === 'replayed' && file !== undefined && playsRecordings(sensors)) sensors.choose(file.trace);
+    const choice: PullChoice = {
+      side,
+      protocolId: protocol.id,
+      protocolFingerprint: pullFingerprint(protocol, placement),
+      placement,
+      origin,
+      forefootLeverM: leverCm === null ? null : leverCm / 100,
+      seed: origin === 'simulated' ? sensors.nextSeed() : null,
+    };
+    this.dispatchEvent(new CustomEvent<PullChoice>('begin-pull', { detail: choice }));
+  }
+
+  override render(): TemplateResult {
+    return html`
+      <h1 tabindex="-1">
+        <span class="side" data-side=${this.side}>${PULL_READY_WORDS[`title-${this.side}`].text}</span>
+      </h1>
+      <div class="sheet">
+        <div class="choice">
+          <test-choice .visit=${this.visit} .side=${this.side} .test=${'isometric' as const}></test-choice>
+          ${this.protocols()} ${this.rigs()} ${this.sources()} ${this.leverField()}
+        </div>
+        <div class="go">${this.setUp()} ${this.cautions()} ${this.start()}</div>
+      </div>
+    `;
+  }
+
+  private option(name: string, title: string, isChosen: boolean, choose: () => void): TemplateResult {
+    return html`<label class="option">
+      <input type="radio" name=${name} .checked=${isChosen} @change=${choose} />
+      <span>${title}</span>
+    </label>`;
+  }
+
+  private protocols(): TemplateResult {
+    const last = this.lastChoice;
+    const isUnlike = last !== undefined && !isAlike(last, { protocolId: this.protocol.id, placement: this.placement });
+    return html`<fieldset>
+      <legend>${READY_WORDS.protocol.text}</legend>
+      ${isUnlike ? html`<p class="voice">${READY_WORDS['unlike-other-side'].text}</p>` : nothing}
+      ${pullChoices().map((protocol) =>
+        this.option('protocol', protocol.title, this.protocol === protocol, () => (this.protocol = protocol)),
+      )}
+    </fieldset>`;
+  }
+
+  private rigs(): TemplateResult {
+    return html`<fieldset>
+      <legend>${PULL_READY_WORDS.rig.text}</legend>
+      <div class="options">
+        ${pullPlacements.map((placement) =>
+          this.option(
+            'placement',
+            PULL_READY_WORDS[placement].text,
+            this.placement === placement,
+            () => (this.placement = placement),
+          ),
+        )}
+      </div>
+      <p class="quiet">${PULL_READY_WORDS['never-pooled'].text}</p>
+    </fieldset>`;
+  }
+
+  private sources(): TemplateResult {
+    return html`<fieldset>
+      <legend>${READY_WORDS.source.text}</legend>
+      <div class="options">
+        ${origins.map((origin) =>
+          this.option('origin', READY_WORDS[origin].text, this.origin === origin, () => (this.origin = origin)),
+        )}
+      </div>
+      ${this.origin === 'replayed' ? this.chooseFile() : nothing}
+    </fieldset>`;
+  }
+
+  private chooseFile(): TemplateResult {
+    return html`<label class="file">
+        <span>${READY_WORDS['choose-file'].text}</span>
+        <input
+          type="file"
+          accept=".csv,.tsv,.txt,.json,text/csv,application/json"
+          @change=${(event: Event) => this.read(event.currentTarget as HTMLInputElement)}
+        />
+      </label>
+      <p role="status" class=${this.fileFits ? 'quiet' : 'voice'}>${this.fileWords()}</p>`;
+  }
+
+  private fileWords(): string {
+    if (this.refusal !== '') return fill(READY_WORDS['file-refused'], { reason: this.refusal });
+    if (this.file === undefined) return READY_WORDS['file-missing'].text;
+    if (!this.fileFits) return PULL_READY_WORDS['file-does-not-fit'].text;
+    const times = this.file.trace.groups[0]?.timesS;
+    const seconds = ((times?.at(-1) ?? 0) - (times?.[0] ?? 0)).toFixed(0);
+    return fill(READY_WORDS['file-chosen'], { name: this.file.name, seconds });
+  }
+
+  private leverField(): TemplateResult {
+    const isBad = this.leverCm === undefined;
+    return html`<label class="lever">
+      <span>${PULL_READY_WORDS.lever.text}</span>
+      <input
+        type="text"
+        inputmode="decimal"
+        autocomplete="off"
+        aria-describedby="lever-help"
+        aria-invalid=${isBad}
+        .value=${this.lever}
+        @input=${(event: Event) => (this.lever = (event.currentTarget as HTMLInputElement).value)}
+      />
+      <span id="lever-help" class=${isBad ? 'voice' : 'quiet'}>
+        ${PULL_READY_WORDS[isBad ? 'lever-bad' : 'lever-help'].text}
+      </span>
+    </label>`;
+  }
+
+  private setUp(): TemplateResult {
+    const { position, stillBefore } = this.protocol.parameters;
+    const sore = this.visit.sore[this.side];
+    const isInsertion = sore === 'insertion' || sore === 'both-places';
+    const words = PULL_READY_WORDS;
+    return html`<section>
+      <h2>${words['set-up'].text}</h2>
+      <ul>
+        <li>${words[position.value].text}</li>
+        <li>${words.bar.text}</li>
+        ${isInsertion ? html`<li class="voice">${words.insertion.text}</li>` : nothing}
+        ${this.placement === 'platform' ? html`<li>${fill(words.rest, { seconds: stillBefore.value ?? 0 })}</li>` : nothing}
+        <li>${words.tare.text}</li>
+      </ul>
+    </section>`;
+  }
+
+  private cautions(): TemplateResult {
+    const watched = SAFETY_LIST.filter(({ when, id }) => when === 'during' && id !== 'safety.during.balance');
+    return html`<section>
+      <h2>${READY_WORDS.cautions.text}</h2>
+      <ul>
+        ${watched.map(({ ask }) => html`<li>${ask}</li>`)}
+      </ul>
+    </section>`;
+  }
+
+  private start(): TemplateResult {
+    const { allowed } = this.gate;
+    return html`<div class="start">
+      ${
+        this.problem === ''
+          ? nothing
+          : html`<p class="voice" role="alert">${fill(READY_WORDS['not-started'], { reason: this.problem })}</p>`
+      }
+      ${allowed ? nothing : html`<p class="voice">${READY_WORDS['live-locked'].text}</p>`}
+      <button class="main" type="button" ?disabled=${!this.canBegin} @click=${() => this.begin()}>
+        ${PULL_READY_WORDS[this.origin === 'replayed' ? 'play' : 'begin'].text}
+      </button>
+    </div>`;
+  }
+}

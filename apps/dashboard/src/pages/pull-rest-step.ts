@@ -1,0 +1,167 @@
+import { consume } from '@lit/context';
+import type { Side } from '@surae/analysis';
+import { COMPARISON_RULES, PULL_REST_WORDS, REST_WORDS } from '@surae/shared';
+import type { RecordStore } from '@surae/storage';
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import {
+  type Assessor,
+  assessorContext,
+  clockContext,
+  type HostClock,
+  storeContext,
+} from '../contexts/capabilities.ts';
+import type { Person } from '../journey/person.ts';
+import { pullSetOf } from '../journey/pull-events.ts';
+import type { PullSet } from '../journey/pull-set.ts';
+import { minutesAndSeconds, type RestNews, restNews, secondsBetween } from '../journey/rest.ts';
+import { otherSide } from '../journey/steps.ts';
+import type { Visit } from '../journey/visit.ts';
+import { visitEvent } from '../journey/visit-event-request.ts';
+import { forceWords } from '../result/trial-verdicts.ts';
+import { base } from '../styles/base.ts';
+import { fill } from '../words/fill.ts';
+
+const wholeS = COMPARISON_RULES.restLeast.value;
+const whole = minutesAndSeconds(wholeS);
+
+/** The rest between the two legs of the isometric test: it runs from the end of the first leg, also over a reload. */
+@customElement('pull-rest-step')
+export class PullRestStep extends LitElement {
+  static override styles = [
+    base,
+    css`
+      .left {
+        font-size: var(--size-5);
+        font-weight: 600;
+        line-height: 1;
+        margin-block: var(--gap-6) var(--gap-2);
+      }
+      .first {
+        border-block: 1px solid var(--hairline);
+        margin-block: var(--gap-8);
+        max-inline-size: 44rem;
+        padding-block: var(--gap-4);
+      }
+      .first p {
+        margin: 0;
+      }
+      .number {
+        font-size: var(--size-4);
+        font-weight: 600;
+      }
+      .go {
+        display: grid;
+        gap: var(--gap-3);
+        max-inline-size: 44rem;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) visit!: Visit;
+  @property({ attribute: false }) person!: Person;
+  /** the side that comes after the rest */
+  @property({ attribute: false }) side!: Side;
+  @consume({ context: clockContext }) private readonly clock!: HostClock;
+  @consume({ context: storeContext }) private readonly store!: RecordStore;
+  @consume({ context: assessorContext }) private readonly assessor!: Assessor;
+  @state() private leftS: number | undefined;
+  @state() private news: RestNews | undefined;
+  private stopTicking: (() => void) | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.stopTicking = this.clock.every(250, () => this.look());
+  }
+
+  override disconnectedCallback(): void {
+    this.stopTicking?.();
+    super.disconnectedCallback();
+  }
+
+  protected override willUpdate(): void {
+    if (this.leftS === undefined) this.look();
+  }
+
+  protected override firstUpdated(): void {
+    const first = this.first;
+    if (first?.report === null && first.trials.length > 0) void this.assess(first);
+  }
+
+  private get first(): PullSet | undefined {
+    return pullSetOf(this.visit, otherSide(this.side));
+  }
+
+  /** The final pass over the first leg, while there is time; what is not ready when the rest ends is done with the result. */
+  private async assess(set: PullSet): Promise<void> {
+    const [{ assessPullSet }, { pullResult }] = await Promise.all([
+      import('../result/pull-assessment.ts'),
+      import('../result/pull-kept.ts'),
+    ]);
+    try {
+      const report = await assessPullSet(
+        set,
+        this.person,
+        (id) => this.store.bytes(id),
+        (trace, request) => this.assessor.pulls(trace, request),
+      );
+      this.dispatchEvent(visitEvent(pullResult(set.id, report)));
+    } catch {
+      // the page of the result tries again, and says why where it cannot
+    }
+  }
+
+  private restedS(): number | null {
+    const stoppedAt = this.first?.stoppedAt;
+    return stoppedAt == null ? null : secondsBetween(stoppedAt, this.clock.isoNow());
+  }
+
+  private look(): void {
+    const restedS = this.restedS();
+    if (restedS === null) return;
+    // a clock that was set back cannot lengthen the rest
+    const leftS = Math.min(wholeS, Math.max(0, wholeS - restedS));
+    this.news = restNews(this.leftS ?? leftS, leftS) ?? this.news;
+    if (Math.ceil(leftS) !== Math.ceil(this.leftS ?? -1)) this.leftS = leftS;
+  }
+
+  override render(): TemplateResult {
+    const { leftS, side } = this;
+    const over = leftS === 0;
+    return html`
+      <h1>${REST_WORDS[over ? 'title-over' : 'title'].text}</h1>
+      <p><span class="side" data-side=${side}>${REST_WORDS[`next-${side}`].text}</span></p>
+      <p class="left" role="timer" aria-live="off">${minutesAndSeconds(leftS ?? wholeS)}</p>
+      <p class="quiet">${fill(REST_WORDS.left, { whole })}</p>
+      <p class="unseen" aria-live="polite">${this.news === undefined ? '' : REST_WORDS[this.news].text}</p>
+      ${this.firstLeg()}
+      <div class="go">
+        ${over ? nothing : html`<p class="voice">${fill(PULL_REST_WORDS['early-price'], { whole })}</p>`}
+        <button class=${over ? 'main' : ''} type="button" @click=${() => this.goOn()}>
+          ${REST_WORDS[over ? (`go-on-${side}` as const) : 'end-early'].text}
+        </button>
+      </div>
+    `;
+  }
+
+  private firstLeg(): TemplateResult {
+    const first = otherSide(this.side);
+    const report = this.first?.report;
+    const net = report?.score.net ?? null;
+    return html`<section class="first" aria-label=${REST_WORDS[`first-${first}`].text}>
+      <p><span class="side" data-side=${first}>${REST_WORDS[`first-${first}`].text}</span></p>
+      ${
+        report == null || net === null
+          ? html`<p class="quiet">${REST_WORDS['not-counted'].text}</p>`
+          : html`<p><span class="number">${forceWords(net.value, report.unit)}</span></p>
+              <p class="quiet">${PULL_REST_WORDS['first-leg'].text}</p>`
+      }
+    </section>`;
+  }
+
+  private goOn(): void {
+    // what is not known counts as no rest: it is then said with the result, and never keeps from going on
+    const restS = Math.max(0, this.restedS() ?? 0);
+    this.dispatchEvent(visitEvent({ kind: 'pull-rest-over', restS }));
+  }
+}

@@ -1,0 +1,134 @@
+import { consume } from '@lit/context';
+import type { Side } from '@surae/analysis';
+import { AXIS_WORDS, PULL_RESULT_WORDS, RESULT_WORDS, SUMMARY_WORDS } from '@surae/shared';
+import type { RecordStore } from '@surae/storage';
+import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { type Assessor, assessorContext, storeContext } from '../contexts/capabilities.ts';
+import type { Person } from '../journey/person.ts';
+import { pullSetOf } from '../journey/pull-events.ts';
+import type { PullSet } from '../journey/pull-set.ts';
+import type { Visit } from '../journey/visit.ts';
+import { visitEvent } from '../journey/visit-event-request.ts';
+import { AssessmentError } from '../result/assessment.ts';
+import { assessPullSet, pullsToAssess } from '../result/pull-assessment.ts';
+import { pullFigures } from '../result/pull-figures.ts';
+import { pullResult } from '../result/pull-kept.ts';
+import { pullSentence } from '../result/pull-sentences.ts';
+import { base } from '../styles/base.ts';
+import { fill } from '../words/fill.ts';
+import './trial-marks.ts';
+import './two-legs-axis.ts';
+
+const sides = ['left', 'right'] as const satisfies readonly Side[];
+
+/** What the isometric pushes came to: a sentence, both legs on one axis, every push as a mark, what to keep in mind. */
+@customElement('pull-result')
+export class PullResult extends LitElement {
+  static override styles = [
+    base,
+    css`
+      .sentence {
+        font-size: var(--size-3);
+        line-height: 1.25;
+        margin-block-end: var(--gap-2);
+        max-inline-size: 40ch;
+        text-wrap: balance;
+      }
+      .axes,
+      .trials {
+        display: grid;
+        gap: 0 var(--gap-8);
+        grid-template-columns: minmax(0, 1fr);
+        margin-block: var(--gap-6);
+      }
+      @media (min-width: 40rem) {
+        .axes,
+        .trials {
+          grid-template-columns: repeat(2, minmax(0, 1fr));
+        }
+      }
+      section {
+        margin-block: var(--gap-6);
+      }
+      h2,
+      h3 {
+        font-size: var(--size-2);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) visit!: Visit;
+  @property({ attribute: false }) person!: Person;
+  @consume({ context: storeContext }) private readonly store!: RecordStore;
+  @consume({ context: assessorContext }) private readonly assessor!: Assessor;
+  /** by leg: being assessed, or why it could not be */
+  @state() private running: ReadonlyMap<string, 'running' | AssessmentError> = new Map();
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('visit')) return;
+    for (const set of pullsToAssess(this.visit)) if (!this.running.has(set.id)) void this.assess(set);
+  }
+
+  private async assess(set: PullSet): Promise<void> {
+    this.note(set.id, 'running');
+    try {
+      const report = await assessPullSet(
+        set,
+        this.person,
+        (id) => this.store.bytes(id),
+        (trace, request) => this.assessor.pulls(trace, request),
+      );
+      this.dispatchEvent(visitEvent(pullResult(set.id, report)));
+    } catch (error) {
+      const known = error instanceof AssessmentError;
+      this.note(set.id, known ? error : new AssessmentError('unexpected', String(error), { cause: error }));
+    }
+  }
+
+  private note(setId: string, state: 'running' | AssessmentError): void {
+    this.running = new Map([...this.running, [setId, state]]);
+  }
+
+  override render(): TemplateResult {
+    const { visit } = this;
+    const sets = sides.flatMap((side) => pullSetOf(visit, side) ?? []);
+    return html`
+      <h2>${PULL_RESULT_WORDS.title.text}</h2>
+      <p class="sentence">${pullSentence(visit)}</p>
+      <p class="quiet">${PULL_RESULT_WORDS['net-note'].text}</p>
+      <div role="status">${sets.map((set) => this.progress(set))}</div>
+      <div class="axes">
+        ${pullFigures(visit).map((figures) => html`<two-legs-axis .figures=${figures}></two-legs-axis>`)}
+      </div>
+      ${this.trials(sets)}
+    `;
+  }
+
+  private progress(set: PullSet): TemplateResult | typeof nothing {
+    const running = this.running.get(set.id);
+    if (set.report !== null || running === undefined) return nothing;
+    const leg = SUMMARY_WORDS[set.choice.side].text;
+    if (running === 'running') return html`<p class="voice">${fill(RESULT_WORDS.assessing, { leg })}</p>`;
+    const why = fill(RESULT_WORDS[running.code], { what: running.message });
+    return html`<p class="voice">${fill(RESULT_WORDS['not-assessed'], { leg, why })}</p>
+      <button type="button" @click=${() => void this.assess(set)}>${RESULT_WORDS['try-again'].text}</button>`;
+  }
+
+  private trials(sets: readonly PullSet[]): TemplateResult | typeof nothing {
+    const withReport = sets.filter(({ report }) => report !== null && report.efforts.length > 0);
+    if (withReport.length === 0) return nothing;
+    return html`<section>
+      <h3>${PULL_RESULT_WORDS.trials.text}</h3>
+      <div class="trials">
+        ${withReport.map(
+          ({ choice, report }) =>
+            html`<div>
+              <p><span class="side" data-side=${choice.side}>${AXIS_WORDS[choice.side].text}</span></p>
+              <trial-marks .report=${report} .side=${choice.side}></trial-marks>
+            </div>`,
+        )}
+      </div>
+    </section>`;
+  }
+}

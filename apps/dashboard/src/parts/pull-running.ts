@@ -1,0 +1,242 @@
+import { consume } from '@lit/context';
+import type { PullProtocol } from '@surae/shared';
+import { PULL_WORDS, TEST_WORDS } from '@surae/shared';
+import type { RecordStore } from '@surae/storage';
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import {
+  bookContext,
+  clockContext,
+  type HostClock,
+  type SensorMaker,
+  sensorContext,
+  storeContext,
+} from '../contexts/capabilities.ts';
+import type { Person } from '../journey/person.ts';
+import type { PullSet } from '../journey/pull-set.ts';
+import { secondsBetween } from '../journey/rest.ts';
+import type { VisitBook } from '../journey/visit-book.ts';
+import { errorWords } from '../live/error-words.ts';
+import { FlatWatch } from '../live/flat-watch.ts';
+import { PageWatch } from '../live/page-watch.ts';
+import { type CueTimes, cueAt, cueTimes, type PullCue } from '../live/pull-cue.ts';
+import type { FollowedPull } from '../live/pull-follower.ts';
+import { nextFromS, PullSession } from '../live/pull-session.ts';
+import { base } from '../styles/base.ts';
+import { fill } from '../words/fill.ts';
+import './pull-course.ts';
+import type { PullCourse } from './pull-course.ts';
+import { pullRunningStyle } from './pull-running-style.ts';
+import './stop-bar.ts';
+
+/** A resting leg is still, and a sensor that gives nothing is seen within this time [s]. */
+const silentForS = 3;
+
+/** A trial while it runs, and nothing else on the screen. Tells `trial-over`, or `trial-not-started` with the reason. */
+@customElement('pull-running')
+export class PullRunning extends LitElement {
+  static override styles = [base, pullRunningStyle];
+
+  @property({ attribute: false }) visitId = '';
+  @property({ attribute: false }) person!: Person;
+  @property({ attribute: false }) set!: PullSet;
+  @property({ attribute: false }) protocol!: PullProtocol;
+  /** best of the trials before this one; null without one */
+  @property({ attribute: false }) best: number | null = null;
+  @consume({ context: bookContext }) private readonly book!: VisitBook;
+  @consume({ context: storeContext }) private readonly store!: RecordStore;
+  @consume({ context: clockContext }) private readonly clock!: HostClock;
+  @consume({ context: sensorContext }) private readonly sensors!: SensorMaker;
+  @state() private cue: PullCue = 'relax';
+  @state() private cueLeftS = 0;
+  @state() private unsaved: string | null = null;
+  @state() private held = false;
+  @state() private lifted = false;
+  @state() private dropped = false;
+  @state() private isSilent = false;
+  @query('output') private readonly figure!: HTMLOutputElement;
+  @query('.unit') private readonly unit!: HTMLElement;
+  @query('pull-course') private readonly course!: PullCourse;
+  private session: PullSession | undefined;
+  private readonly flat = new FlatWatch(silentForS);
+  private readonly page = new PageWatch(
+    () => this.clock.nowMs(),
+    () => {},
+  );
+  private endLooks: () => void = () => {};
+  private live: FollowedPull | undefined;
+  private hasFrame = false;
+  private isOver = false;
+  private wantsStop = false;
+
+  /** A recording that is played follows no cues of ours. */
+  private get cues(): CueTimes | undefined {
+    return this.set.choice.origin === 'replayed' ? undefined : cueTimes(this.protocol.parameters);
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.dispatchEvent(new CustomEvent('bare-screen', { detail: true, bubbles: true, composed: true }));
+    this.page.start();
+  }
+
+  override disconnectedCallback(): void {
+    this.letGo();
+    // left without a stop: what came is kept
+    if (!this.isOver) void this.session?.stop();
+    this.isOver = true;
+    super.disconnectedCallback();
+  }
+
+  protected override firstUpdated(): void {
+    this.renderRoot.querySelector('h1')?.focus();
+    void this.begin();
+  }
+
+  private async begin(): Promise<void> {
+    const { book, store, clock, visitId, set, person, sensors } = this;
+    const nowIso = clock.isoNow();
+    const [first] = set.trials;
+    const lastStop = set.trials.at(-1)?.stoppedAt ?? null;
+    try {
+      this.session = await PullSession.begin(
+        {
+          book,
+          store,
+          clock,
+          visitId,
+          set,
+          sensor: sensors.makePull(set.choice, set.trials.length, person),
+          fromS: nextFromS(set, first === undefined ? null : secondsBetween(first.begunAt, nowIso)),
+          restS: lastStop === null ? null : secondsBetween(lastStop, nowIso),
+          cues: cueTimes(this.protocol.parameters),
+        },
+        {
+          onSamples: (live) => this.onSamples(live),
+          onEnd: () => void this.stop(),
+          onUnsaved: ({ message }) => (this.unsaved = message),
+        },
+      );
+      this.endLooks = clock.every(500, () => (this.isSilent = this.flat.isFlat(clock.nowMs())));
+      // stop was pressed before the source had begun
+      if (this.wantsStop || !this.isConnected) await this.stop();
+    } catch (error) {
+      this.isOver = true;
+      this.letGo();
+      this.dispatchEvent(new CustomEvent('trial-not-started', { detail: errorWords(error) }));
+    }
+  }
+
+  private onSamples(live: FollowedPull): void {
+    this.live = live;
+    const { cues } = this;
+    if (cues !== undefined) {
+      const { cue, leftS } = cueAt(live.timeS, cues);
+      this.cue = cue;
+      this.cueLeftS = Math.ceil(leftS);
+      if (cue === 'over') void this.stop();
+    }
+    this.dropped = live.dropped;
+    if (this.hasFrame) return;
+    this.hasFrame = true;
+    requestAnimationFrame(() => {
+      this.hasFrame = false;
+      if (this.live === undefined || !this.isConnected) return;
+      const { net, unit } = this.live;
+      const isKnown = net !== null;
+      this.figure.textContent = isKnown ? net.toFixed(unit === 'N' ? 0 : 1) : PULL_WORDS['rest-not-known'].text;
+      this.unit.textContent = isKnown ? unit : '';
+      this.course.draw(this.live);
+    });
+  }
+
+  /** Stops the trial. The first call counts: there is nothing to ask and nothing to undo. */
+  private async stop(): Promise<void> {
+    this.wantsStop = true;
+    if (this.session === undefined || this.isOver) return;
+    this.isOver = true;
+    this.letGo();
+    await this.keep(this.session);
+  }
+
+  /** Ends what runs and goes on once it is stored; until then it is held here and can be stored again. */
+  private async keep(session: PullSession): Promise<void> {
+    try {
+      this.held = !(await session.stop());
+    } catch (error) {
+      this.unsaved = errorWords(error);
+      this.held = true;
+    }
+    this.dispatchEvent(new CustomEvent('bare-screen', { detail: this.held, bubbles: true, composed: true }));
+    if (!this.held) this.dispatchEvent(new CustomEvent('trial-over'));
+  }
+
+  private letGo(): void {
+    this.endLooks();
+    this.page.stop();
+    this.dispatchEvent(new CustomEvent('bare-screen', { detail: false, bubbles: true, composed: true }));
+  }
+
+  private async markLifted(): Promise<void> {
+    try {
+      await this.session?.markLifted();
+      this.lifted = true;
+    } catch (error) {
+      this.unsaved = errorWords(error);
+    }
+  }
+
+  override render(): TemplateResult {
+    const { set, cues, cue } = this;
+    const { side } = set.choice;
+    if (this.held) return this.notStored();
+    return html`
+      <h1 class="head" tabindex="-1">
+        <span class="side" data-side=${side}>${PULL_WORDS[`title-${side}`].text}</span>:
+        ${fill(PULL_WORDS.trial, { n: set.trials.length + 1 })}
+      </h1>
+      <p class="cue" aria-hidden="true">
+        ${
+          cues === undefined
+            ? PULL_WORDS.playing.text
+            : html`${PULL_WORDS[cue].text} <small class="quiet">${this.cueLeftS > 0 ? this.cueLeftS : nothing}</small>`
+        }
+      </p>
+      <p class="unseen" aria-live="assertive">${cues === undefined ? PULL_WORDS.playing.text : PULL_WORDS[`${cue}-said`].text}</p>
+      <p class="figure">
+        <output aria-live="off" aria-label=${PULL_WORDS.force.text}>${PULL_WORDS['rest-not-known'].text}</output>
+        <span class="unit quiet"></span>
+      </p>
+      <pull-course .cues=${cues} .side=${side} .best=${this.best}></pull-course>
+      <div class="notes">
+        <div role="status">
+          ${this.dropped ? html`<p class="voice">${PULL_WORDS.dropped.text}</p>` : nothing}
+          ${this.isSilent ? html`<p class="voice">${TEST_WORDS.flat.text}</p>` : nothing}
+          ${this.unsaved === null ? nothing : html`<p class="voice">${fill(TEST_WORDS.unsaved, { reason: this.unsaved })}</p>`}
+          ${this.lifted ? html`<p class="quiet">${PULL_WORDS['lifted-kept'].text}</p>` : nothing}
+          ${cues === undefined || this.dropped || this.lifted ? nothing : html`<p class="quiet">${PULL_WORDS.breathe.text}</p>`}
+        </div>
+        <button type="button" aria-pressed=${this.lifted} @click=${() => void this.markLifted()}>
+          ${PULL_WORDS.lifted.text}
+        </button>
+      </div>
+      <stop-bar @stop-set=${() => void this.stop()}></stop-bar>
+    `;
+  }
+
+  private notStored(): TemplateResult {
+    return html`<div class="column" role="status" style="padding: var(--gap-4)">
+      <h1 tabindex="-1">${PULL_WORDS.unstored.text}</h1>
+      <p>${fill(PULL_WORDS['unstored-explain'], { reason: this.unsaved ?? '' })}</p>
+      <button
+        class="main"
+        type="button"
+        @click=${() => {
+          if (this.session !== undefined) void this.keep(this.session);
+        }}
+      >
+        ${PULL_WORDS['store-again'].text}
+      </button>
+    </div>`;
+  }
+}

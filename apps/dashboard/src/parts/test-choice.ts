@@ -1,0 +1,87 @@
+import { consume } from '@lit/context';
+import type { Side } from '@surae/analysis';
+import { TEST_CHOICE_WORDS } from '@surae/shared';
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { clockContext, type HostClock } from '../contexts/capabilities.ts';
+import { minutesAndSeconds } from '../journey/rest.ts';
+import type { TestKind } from '../journey/test-kind.ts';
+import { betweenTestsS, earlierTest } from '../journey/test-rest.ts';
+import { isBegun, testsOf } from '../journey/tests-of-visit.ts';
+import type { Visit } from '../journey/visit.ts';
+import { visitEvent } from '../journey/visit-event-request.ts';
+import { base } from '../styles/base.ts';
+import { fill } from '../words/fill.ts';
+import type { ChipChosen } from './chip-choice.ts';
+import './chip-choice.ts';
+
+const kinds: readonly TestKind[] = ['heel-raise', 'isometric'];
+const chips = kinds.map((value) => ({ value, text: TEST_CHOICE_WORDS[value].text }));
+
+/** Which test comes next, while it can be chosen; and what the same leg did before in this visit. */
+@customElement('test-choice')
+export class TestChoice extends LitElement {
+  static override styles = [
+    base,
+    css`
+      p {
+        margin-block: var(--gap-2) 0;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) visit!: Visit;
+  @property({ attribute: false }) side!: Side;
+  @property({ attribute: false }) test!: TestKind;
+  @consume({ context: clockContext }) private readonly clock!: HostClock;
+  @state() private nowIso = '';
+  private stopTicking: (() => void) | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.nowIso = this.clock.isoNow();
+    this.stopTicking = this.clock.every(1000, () => (this.nowIso = this.clock.isoNow()));
+  }
+
+  override disconnectedCallback(): void {
+    this.stopTicking?.();
+    super.disconnectedCallback();
+  }
+
+  override render(): TemplateResult {
+    const { visit, test } = this;
+    const isOpen = !isBegun(visit, test) && testsOf(visit).length === 1;
+    return html`${
+      isOpen
+        ? html`<chip-choice
+              legend=${TEST_CHOICE_WORDS.legend.text}
+              .chips=${chips}
+              .value=${test}
+              @chip-chosen=${(event: ChipChosen) => this.choose(event.detail as TestKind)}
+            ></chip-choice>
+            ${test === 'heel-raise' ? html`<p class="quiet">${TEST_CHOICE_WORDS.order.text}</p>` : nothing}`
+        : nothing
+    }
+    ${this.earlier()}`;
+  }
+
+  private choose(test: TestKind): void {
+    if (test !== this.test) this.dispatchEvent(visitEvent({ kind: 'visit-test', test }));
+  }
+
+  private earlier(): TemplateResult | typeof nothing {
+    const before = earlierTest(this.visit, this.side, this.test, this.nowIso);
+    if (before === undefined) return nothing;
+    const words = TEST_CHOICE_WORDS;
+    const ago = before.agoS === null ? words['ago-unknown'].text : minutesAndSeconds(before.agoS);
+    const leftS = betweenTestsS - (before.agoS ?? betweenTestsS);
+    return html`<p class="voice">
+      ${fill(before.test === 'heel-raise' ? words['after-raises'] : words['after-pushes'], { ago })}
+      ${
+        leftS <= 0
+          ? nothing
+          : fill(words['leave-rest'], { whole: minutesAndSeconds(betweenTestsS), left: minutesAndSeconds(leftS) })
+      }
+    </p>`;
+  }
+}

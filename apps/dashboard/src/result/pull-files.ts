@@ -1,0 +1,75 @@
+import type { PullReport } from '@surae/analysis';
+import { type Recording, sha256Hex, writeRecordingCsv } from '@surae/records';
+import type { StoredBytes } from '@surae/storage';
+import type { PullSet } from '../journey/pull-set.ts';
+import type { Visit } from '../journey/visit.ts';
+import { pullSettingsHash } from './pull-kept.ts';
+import { rounded } from './rounded.ts';
+import type { SavedFile } from './set-files.ts';
+
+/** When and which leg; who it was is not in the name of a file. */
+function fileName({ begunAt, choice }: PullSet, what: string): string {
+  const minute = begunAt.slice(0, 16).replace(/[-:]/g, '').replace('T', '-');
+  return `surae-${minute}-${choice.side}-pushes-${what}`;
+}
+
+/** The raw samples of all trials of a leg in one table: nothing was recorded in the rests between them. */
+export function pullSampleFiles(set: PullSet, recording: Recording): SavedFile[] {
+  return writeRecordingCsv(recording).map((content) => ({
+    name: fileName(set, 'samples.csv'),
+    type: 'text/csv',
+    content,
+  }));
+}
+
+/** Where a report comes from, so that it can be made again. */
+export interface PullProvenance {
+  /** of the recording of the leg, all trials */
+  readonly sha256: string;
+  /** of the stream of each trial as it was stored; null where it was not closed */
+  readonly trials: readonly StoredBytes['sha256'][];
+  readonly software: string;
+}
+
+/**
+ * The whole report with what it takes to make it again, the trials with their rests, what was noted and how it ended, and what
+ * was answered before, as JSON. Answers stand in it as the codes and ids of the catalogue; null is not asked.
+ */
+export function pullReportFile(visit: Visit, set: PullSet, report: PullReport, provenance: PullProvenance): SavedFile {
+  const { choice, begunAt, warmUp, trials, stoppedAt, end } = set;
+  const { sore, safety, earlierSafety = [], pullRestS = null } = visit;
+  const document = {
+    kind: 'surae-isometric-report',
+    version: 1,
+    provenance: {
+      sha256: provenance.sha256,
+      trial_sha256: provenance.trials,
+      settings_hash: pullSettingsHash(report),
+      protocol_hash: sha256Hex(new TextEncoder().encode(report.protocol.fingerprint)),
+      written_by: provenance.software,
+    },
+    visit: { begunAt: visit.begunAt, sore, safety, earlierSafety, restS: pullRestS },
+    set: {
+      choice,
+      begunAt,
+      warmUp,
+      trials: trials.map(({ begunAt: at, restS, fromS, toS, cutOff, suddenDrop, liftedAtS }) => ({
+        begunAt: at,
+        restS,
+        fromS,
+        toS,
+        cutOff,
+        suddenDrop,
+        liftedAtS,
+      })),
+      stoppedAt,
+      end,
+    },
+    report: rounded(report),
+  };
+  return {
+    name: fileName(set, 'report.json'),
+    type: 'application/json',
+    content: `${JSON.stringify(document, null, 1)}\n`,
+  };
+}

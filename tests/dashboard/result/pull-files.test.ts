@@ -1,0 +1,32 @@
+import { assessPulls, defaultSettings } from '@surae/analysis';
+import { readRecording } from '@surae/records';
+import { expect, test } from 'vitest';
+import { pullRecording, pullRequest } from '../../../apps/dashboard/src/result/pull-assessment.ts';
+import { pullReportFile, pullSampleFiles } from '../../../apps/dashboard/src/result/pull-files.ts';
+import { pullSettingsHash } from '../../../apps/dashboard/src/result/pull-kept.ts';
+import { bytesOf, donePullSet, madePullVisit } from '../../support/made-pull-visit.ts';
+
+const set = donePullSet('left');
+const report = set.report!;
+const recording = pullRecording(set, bytesOf(set));
+
+test('the saved samples give the same report again', () => {
+  const [{ name, content }] = pullSampleFiles(set, recording);
+  expect(name).toBe('surae-20260301-0930-left-pushes-samples.csv');
+  const { groups } = readRecording(new TextEncoder().encode(content as string));
+  expect(assessPulls({ groups }, pullRequest(set, { bodyMassKg: 70 }), defaultSettings())).toEqual(report);
+});
+
+test('the report holds trials with their rests, the end, the answers and where it comes from, and no name', () => {
+  const provenance = { sha256: recording.source.sha256, trials: [null, null, null], software: 'surae 1' };
+  const { content } = pullReportFile(madePullVisit(set), set, report, provenance);
+  const document = JSON.parse(content as string) as { report: { score: { net: { value: number } } } };
+  expect(document).toMatchObject({
+    kind: 'surae-isometric-report',
+    provenance: { sha256: recording.source.sha256, settings_hash: pullSettingsHash(report), written_by: 'surae 1' },
+    visit: { restS: null },
+    set: { warmUp: 'done', end: { reason: 'trials-done', painPeak: 0 }, trials: [{ restS: null }, { restS: 60 }, {}] },
+  });
+  expect(document.report.score.net.value).toBeCloseTo(report.score.net!.value, 5);
+  expect(content).not.toContain('personId');
+});
