@@ -1,10 +1,13 @@
 import { assessPulls, defaultSettings } from '@surae/analysis';
 import { readRecording } from '@surae/records';
 import { expect, test } from 'vitest';
+import { main } from '../../../apps/cli/src/main.ts';
 import { pullRecording, pullRequest } from '../../../apps/dashboard/src/result/pull-assessment.ts';
-import { pullReportFile, pullSampleFiles } from '../../../apps/dashboard/src/result/pull-files.ts';
+import { effortFile, pullReportFile, pullSampleFiles } from '../../../apps/dashboard/src/result/pull-files.ts';
 import { pullSettingsHash } from '../../../apps/dashboard/src/result/pull-kept.ts';
+import { csvRows } from '../../support/csv-rows.ts';
 import { bytesOf, donePullSet, madePullVisit } from '../../support/made-pull-visit.ts';
+import { MemoryIo } from '../../support/memory-io.ts';
 
 const set = donePullSet('left');
 const report = set.report!;
@@ -29,4 +32,19 @@ test('the report holds trials with their rests, the end, the answers and where i
   });
   expect(document.report.score.net.value).toBeCloseTo(report.score.net!.value, 5);
   expect(content).not.toContain('personId');
+});
+
+test('the command line gives the same forces and efforts from the saved samples', async () => {
+  const memory = new MemoryIo();
+  memory.files.set('saved.csv', String(pullSampleFiles(set, recording)[0].content));
+  const about = ['--test', 'isometric', '--placement', 'platform', '--side', 'left', '--body-mass-kg', '70'];
+  expect(await main(['assess', 'saved.csv', ...about, '--json'], memory.io)).toBe(0);
+  const line = JSON.parse(memory.out) as { score: { net_n: number }; count: object };
+  expect(line.score.net_n).toBeCloseTo(report.score.net!.value, 5);
+  expect(line.count).toMatchObject({ found: 3, accepted: report.trials!.accepted.length });
+  expect(await main(['assess', 'saved.csv', ...about, '--csv', 'out'], memory.io)).toBe(0);
+  const ours = csvRows(String(effortFile(set, report).content));
+  const theirs = csvRows(memory.text('out/efforts.csv'));
+  expect(ours).toHaveLength(3);
+  ours.forEach((row, i) => expect(theirs[i]).toMatchObject(row));
 });

@@ -11,7 +11,7 @@ import '../parts/trial-list.ts';
 import '../parts/trial-marks.ts';
 import { AssessmentError } from '../result/assessment.ts';
 import { pullBytes, pullRecording } from '../result/pull-assessment.ts';
-import { pullReportFile, pullSampleFiles } from '../result/pull-files.ts';
+import { effortFile, pullReportFile, pullSampleFiles } from '../result/pull-files.ts';
 import { pullSettingsHash } from '../result/pull-kept.ts';
 import { pullTrace } from '../result/pull-trace.ts';
 import { saveFile } from '../result/save-file.ts';
@@ -136,6 +136,11 @@ export class PullDetail extends LitElement {
       <h3>${words.save.text}</h3>
       <div class="choices">
         ${this.button(words['save-samples'].text, () => pullSampleFiles(set, recording))}
+        ${
+          report === null
+            ? nothing
+            : this.button(PULL_RESULT_WORDS['save-efforts'].text, () => [effortFile(set, report)])
+        }
         ${
           report === null
             ? nothing

@@ -25,9 +25,7 @@ export class PullBetween extends LitElement {
       .sheet {
         display: grid;
         gap: var(--gap-6) var(--gap-12);
-      }
-      .side {
-        white-space: nowrap;
+        grid-template-columns: minmax(0, 1fr);
       }
       .verdict {
         font-size: var(--size-4);
@@ -57,7 +55,7 @@ export class PullBetween extends LitElement {
       }
       @media (min-width: 60rem) {
         .sheet {
-          grid-template-columns: 3fr 2fr;
+          grid-template-columns: minmax(0, 3fr) minmax(0, 2fr);
         }
       }
     `,

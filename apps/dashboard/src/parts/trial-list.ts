@@ -22,7 +22,7 @@ export class TrialList extends LitElement {
         border-block-end: 1px solid var(--hairline);
         column-gap: var(--gap-3);
         display: grid;
-        grid-template-columns: 1.5ch 2ch minmax(5ch, auto) minmax(0, 1fr);
+        grid-template-columns: 1.5ch 2ch minmax(0, 1fr);
         padding-block: var(--gap-2);
       }
       .mark {
@@ -32,6 +32,12 @@ export class TrialList extends LitElement {
       .force {
         font-size: var(--size-2);
         white-space: nowrap;
+      }
+      .said {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0 var(--gap-3);
+        overflow-wrap: anywhere;
       }
       .why {
         grid-column: 3 / -1;
@@ -51,8 +57,9 @@ export class TrialList extends LitElement {
           html`<li>
             <span class="mark" aria-hidden="true">${marks[accepted]}</span>
             <span class="quiet">${index === null ? '' : index}</span>
-            <span class="force">${force ?? nothing}</span>
-            <span>${headline}</span>
+            <span class="said">
+              ${force === null ? nothing : html`<span class="force">${force}</span>`} <span>${headline}</span>
+            </span>
             ${reasons.map((reason) => html`<p class="why quiet">${reason}</p>`)}
           </li>`,
       )}

@@ -1,8 +1,10 @@
-import type { PullReport } from '@surae/analysis';
+import { columnValue, effortRow, type PullReport } from '@surae/analysis';
 import { type Recording, sha256Hex, writeRecordingCsv } from '@surae/records';
+import { EFFORT_COLUMNS } from '@surae/shared';
 import type { StoredBytes } from '@surae/storage';
 import type { PullSet } from '../journey/pull-set.ts';
 import type { Visit } from '../journey/visit.ts';
+import { pullProtocolOf } from '../live/pull-choices.ts';
 import { pullSettingsHash } from './pull-kept.ts';
 import { rounded } from './rounded.ts';
 import type { SavedFile } from './set-files.ts';
@@ -20,6 +22,25 @@ export function pullSampleFiles(set: PullSet, recording: Recording): SavedFile[]
     type: 'text/csv',
     content,
   }));
+}
+
+/** The efforts under the columns that the command line writes; empty means not measured. */
+export function effortFile(set: PullSet, report: PullReport): SavedFile {
+  const windowS = pullProtocolOf(report.protocol.id)?.parameters.scoreWindow.value ?? 0;
+  const lines = [
+    ['side', 'placement', 'protocol', ...EFFORT_COLUMNS.map(({ key }) => key)],
+    ...report.efforts.map((effort) => {
+      const row = effortRow(effort, windowS);
+      const cells = EFFORT_COLUMNS.map((column) => {
+        const value = columnValue(column, row);
+        return value === null ? '' : String(rounded(value));
+      });
+      return [report.side ?? '', report.placement, report.protocol.id, ...cells];
+    }),
+  ];
+  // no cell of these columns holds a comma, a quote or a line break: codes, numbers and ids only
+  const content = lines.map((cells) => `${cells.join(',')}\r\n`).join('');
+  return { name: fileName(set, 'efforts.csv'), type: 'text/csv', content };
 }
 
 /** Where a report comes from, so that it can be made again. */

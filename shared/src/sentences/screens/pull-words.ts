@@ -153,6 +153,7 @@ export const PULL_RESULT_WORDS = sentences('screen.pull-result', {
   details: 'trials and files',
   trace: 'Force over time, {leg} leg, with the numbers of the pushes at their tops',
   'trace-force': 'Force as read',
+  'save-efforts': 'Pushes (CSV)',
   'between-tests': 'Only {rest} lay between the two tests of this leg; at least {whole} are usual.',
   'after-raises': 'The pushes came after heel raises of the same leg in this visit: the force is that of a tired calf.',
   'short-rest': 'Less than {whole} of rest before trial {trials}; the shortest was {rest}.',
