@@ -1,6 +1,6 @@
 import type { Side } from '@surae/analysis';
 import { END_CHOICES, ENDING_WORDS, type EndReason, PROTOCOLS, REDO_REASONS, STOP_STEPS } from '@surae/shared';
-import { css, html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
+import { html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { endsOf, notedPainPeak, painLimitOf } from '../journey/ends.ts';
 import type { Person } from '../journey/person.ts';
@@ -13,6 +13,7 @@ import type { ScaleChosen } from '../parts/number-scale.ts';
 import '../parts/number-scale.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
+import { endingStyle } from './ending-style.ts';
 
 const redoReasons = Object.entries(REDO_REASONS).map(([value, { text }]) => ({ value, text }));
 const sharpness = (['yes', 'no'] as const).map((value) => ({ value, text: ENDING_WORDS[`sharp-${value}`].text }));
@@ -20,36 +21,7 @@ const sharpness = (['yes', 'no'] as const).map((value) => ({ value, text: ENDING
 /** How a set ended: why, how sore, how hard. Then it is accepted, or set aside and done again. */
 @customElement('ending-step')
 export class EndingStep extends LitElement {
-  static override styles = [
-    base,
-    css`
-      .parts {
-        display: grid;
-        gap: var(--gap-8);
-        margin-block: var(--gap-6);
-        max-inline-size: 56rem;
-      }
-      .note {
-        margin-block: var(--gap-3) 0;
-      }
-      .stop {
-        border-block: 3px solid var(--ink);
-        font-size: var(--size-4);
-        font-weight: 600;
-        line-height: 1.25;
-        margin-block: var(--gap-6) 0;
-        padding: var(--gap-4) 0 var(--gap-4) 1.5em;
-      }
-      .stop li + li {
-        margin-block-start: var(--gap-3);
-      }
-      .go {
-        display: grid;
-        gap: var(--gap-3);
-        max-inline-size: 44rem;
-      }
-    `,
-  ];
+  static override styles = [base, endingStyle];
 
   @property({ attribute: false }) visit!: Visit;
   @property({ attribute: false }) person!: Person;

@@ -2,7 +2,7 @@ import { consume } from '@lit/context';
 import type { Recording } from '@surae/records';
 import { AXIS_WORDS, PULL_RESULT_WORDS, RESULT_WORDS, SUMMARY_WORDS } from '@surae/shared';
 import type { RecordStore, StoredBytes } from '@surae/storage';
-import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { storeContext } from '../contexts/capabilities.ts';
 import type { PullSet } from '../journey/pull-set.ts';
@@ -20,52 +20,12 @@ import { softwareName } from '../result/software.ts';
 import { effortVerdict, forceWords } from '../result/trial-verdicts.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
+import { detailStyle } from './detail-style.ts';
 
 /** The pushes of one leg, looked at closely: as marks, as a list with reasons, as a trace, as files. */
 @customElement('pull-detail')
 export class PullDetail extends LitElement {
-  static override styles = [
-    base,
-    css`
-      :host {
-        border-block-start: 1px solid var(--hairline);
-      }
-      summary {
-        align-items: center;
-        cursor: pointer;
-        display: flex;
-        font-size: var(--size-2);
-        gap: var(--gap-2);
-        min-block-size: var(--target);
-      }
-      summary::before {
-        content: '+';
-        inline-size: 1ch;
-      }
-      details[open] > summary::before {
-        content: '–';
-      }
-      .inside {
-        display: grid;
-        gap: var(--gap-6);
-        grid-template-columns: minmax(0, 1fr);
-        padding-block: var(--gap-3) var(--gap-6);
-      }
-      .inside > * {
-        margin: 0;
-      }
-      h3 {
-        font-size: var(--size-1);
-      }
-      button {
-        font-size: var(--size-1);
-      }
-      .provenance {
-        margin-block: var(--gap-3) 0;
-        overflow-wrap: anywhere;
-      }
-    `,
-  ];
+  static override styles = [base, detailStyle];
 
   @property({ attribute: false }) set!: PullSet;
   @property({ attribute: false }) visit!: Visit;

@@ -1,6 +1,6 @@
 import type { Side } from '@surae/analysis';
 import { END_CHOICES, ENDING_WORDS, type EndReason, PULL_ENDING_WORDS, REDO_REASONS, STOP_STEPS } from '@surae/shared';
-import { css, html, LitElement, type TemplateResult } from 'lit';
+import { html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { pullSetOf } from '../journey/pull-events.ts';
 import type { PullSet } from '../journey/pull-set.ts';
@@ -13,42 +13,14 @@ import type { ScaleChosen } from '../parts/number-scale.ts';
 import '../parts/number-scale.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
+import { endingStyle } from './ending-style.ts';
 
 const redoReasons = Object.entries(REDO_REASONS).map(([value, { text }]) => ({ value, text }));
 
 /** How the isometric trials of a leg ended: why, how sore, how hard. Then they are accepted, or set aside and done again. */
 @customElement('pull-ending-step')
 export class PullEndingStep extends LitElement {
-  static override styles = [
-    base,
-    css`
-      .parts {
-        display: grid;
-        gap: var(--gap-8);
-        margin-block: var(--gap-6);
-        max-inline-size: 56rem;
-      }
-      .note {
-        margin-block: var(--gap-3) 0;
-      }
-      .stop {
-        border-block: 3px solid var(--ink);
-        font-size: var(--size-4);
-        font-weight: 600;
-        line-height: 1.25;
-        margin-block: var(--gap-6) 0;
-        padding: var(--gap-4) 0 var(--gap-4) 1.5em;
-      }
-      .stop li + li {
-        margin-block-start: var(--gap-3);
-      }
-      .go {
-        display: grid;
-        gap: var(--gap-3);
-        max-inline-size: 44rem;
-      }
-    `,
-  ];
+  static override styles = [base, endingStyle];
 
   @property({ attribute: false }) visit!: Visit;
   @property({ attribute: false }) side!: Side;

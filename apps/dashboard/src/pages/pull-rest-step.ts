@@ -2,7 +2,7 @@ import { consume } from '@lit/context';
 import type { Side } from '@surae/analysis';
 import { COMPARISON_RULES, PULL_REST_WORDS, REST_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
-import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import {
   type Assessor,
@@ -21,6 +21,7 @@ import { visitEvent } from '../journey/visit-event-request.ts';
 import { forceWords } from '../result/trial-verdicts.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
+import { restStyle } from './rest-style.ts';
 
 const wholeS = COMPARISON_RULES.restLeast.value;
 const whole = minutesAndSeconds(wholeS);
@@ -28,35 +29,7 @@ const whole = minutesAndSeconds(wholeS);
 /** The rest between the two legs of the isometric test: it runs from the end of the first leg, also over a reload. */
 @customElement('pull-rest-step')
 export class PullRestStep extends LitElement {
-  static override styles = [
-    base,
-    css`
-      .left {
-        font-size: var(--size-5);
-        font-weight: 600;
-        line-height: 1;
-        margin-block: var(--gap-6) var(--gap-2);
-      }
-      .first {
-        border-block: 1px solid var(--hairline);
-        margin-block: var(--gap-8);
-        max-inline-size: 44rem;
-        padding-block: var(--gap-4);
-      }
-      .first p {
-        margin: 0;
-      }
-      .number {
-        font-size: var(--size-4);
-        font-weight: 600;
-      }
-      .go {
-        display: grid;
-        gap: var(--gap-3);
-        max-inline-size: 44rem;
-      }
-    `,
-  ];
+  static override styles = [base, restStyle];
 
   @property({ attribute: false }) visit!: Visit;
   @property({ attribute: false }) person!: Person;

@@ -19,6 +19,7 @@ import { visitEvent } from '../journey/visit-event-request.ts';
 import { setOf } from '../journey/visit-events.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
+import { restStyle } from './rest-style.ts';
 
 const wholeS = COMPARISON_RULES.restLeast.value;
 const whole = minutesAndSeconds(wholeS);
@@ -28,33 +29,10 @@ const whole = minutesAndSeconds(wholeS);
 export class RestStep extends LitElement {
   static override styles = [
     base,
+    restStyle,
     css`
-      .left {
-        font-size: var(--size-5);
-        font-weight: 600;
-        line-height: 1;
-        margin-block: var(--gap-6) var(--gap-2);
-      }
       .of {
         margin-block-end: var(--gap-6);
-      }
-      .first {
-        border-block: 1px solid var(--hairline);
-        margin-block: var(--gap-8);
-        max-inline-size: 44rem;
-        padding-block: var(--gap-4);
-      }
-      .first p {
-        margin: 0;
-      }
-      .number {
-        font-size: var(--size-4);
-        font-weight: 600;
-      }
-      .go {
-        display: grid;
-        gap: var(--gap-3);
-        max-inline-size: 44rem;
       }
     `,
   ];

@@ -17,52 +17,17 @@ import { keptProvenance } from '../result/set-result.ts';
 import { softwareName } from '../result/software.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
+import { detailStyle } from './detail-style.ts';
 
 /** One set, looked at closely: its repetitions as marks, its trace, its list, its files. */
 @customElement('set-detail')
 export class SetDetail extends LitElement {
   static override styles = [
     base,
+    detailStyle,
     css`
-      :host {
-        border-block-start: 1px solid var(--hairline);
-      }
-      summary {
-        align-items: center;
-        cursor: pointer;
-        display: flex;
-        font-size: var(--size-2);
-        gap: var(--gap-2);
-        min-block-size: var(--target);
-      }
-      summary::before {
-        content: '+';
-        inline-size: 1ch;
-      }
-      details[open] > summary::before {
-        content: '–';
-      }
       summary .side {
         white-space: nowrap;
-      }
-      .inside {
-        display: grid;
-        gap: var(--gap-6);
-        grid-template-columns: minmax(0, 1fr);
-        padding-block: var(--gap-3) var(--gap-6);
-      }
-      .inside > * {
-        margin: 0;
-      }
-      h3 {
-        font-size: var(--size-1);
-      }
-      button {
-        font-size: var(--size-1);
-      }
-      .provenance {
-        margin-block: var(--gap-3) 0;
-        overflow-wrap: anywhere;
       }
     `,
   ];
