@@ -7,6 +7,7 @@ import type { GroupRow, GroupView } from '../result/group-view.ts';
 import { capital } from '../result/value-words.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
+import { legMarkStyle } from './leg-mark-style.ts';
 
 type Bounds = NonNullable<GroupView['value']>;
 
@@ -19,6 +20,7 @@ const both = 50;
 export class GroupRows extends LitElement {
   static override styles = [
     base,
+    legMarkStyle,
     css`
       :host {
         direction: ltr;
@@ -53,29 +55,6 @@ export class GroupRows extends LitElement {
       .middle {
         stroke: var(--ink);
         stroke-width: 2;
-      }
-      .left {
-        --leg: var(--left);
-      }
-      .right {
-        --leg: var(--right);
-      }
-      stop {
-        stop-color: var(--leg);
-      }
-      .interval {
-        stroke-width: 4;
-      }
-      .right .interval {
-        stroke-dasharray: 7 4;
-      }
-      .left .mark {
-        fill: var(--paper);
-        stroke: var(--leg);
-        stroke-width: 3.5;
-      }
-      .right .mark {
-        fill: var(--leg);
       }
     `,
   ];

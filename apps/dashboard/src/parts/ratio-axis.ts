@@ -5,6 +5,7 @@ import { axisScale } from '../result/axis-scale.ts';
 import type { RatioMark } from '../result/side-view.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
+import { legMarkStyle } from './leg-mark-style.ts';
 
 const rowY = 34;
 const axisY = 56;
@@ -14,6 +15,7 @@ const axisY = 56;
 export class RatioAxis extends LitElement {
   static override styles = [
     base,
+    legMarkStyle,
     css`
       :host {
         direction: ltr;
@@ -52,29 +54,6 @@ export class RatioAxis extends LitElement {
       .equal-name {
         fill: var(--ink);
         text-anchor: start;
-      }
-      .left {
-        --leg: var(--left);
-      }
-      .right {
-        --leg: var(--right);
-      }
-      stop {
-        stop-color: var(--leg);
-      }
-      .interval {
-        stroke-width: 4;
-      }
-      .right .interval {
-        stroke-dasharray: 7 4;
-      }
-      .left .mark {
-        fill: var(--paper);
-        stroke: var(--leg);
-        stroke-width: 3.5;
-      }
-      .right .mark {
-        fill: var(--leg);
       }
     `,
   ];

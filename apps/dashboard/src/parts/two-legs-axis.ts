@@ -7,6 +7,7 @@ import { figureWords, intervalWords } from '../result/figure-words.ts';
 import type { LegFigure } from '../result/leg-figure.ts';
 import type { TwoLegFigures } from '../result/two-legs.ts';
 import { base } from '../styles/base.ts';
+import { legMarkStyle } from './leg-mark-style.ts';
 
 const rowY = { left: 16, right: 46 } as const satisfies Record<Side, number>;
 const axisY = 68;
@@ -17,6 +18,7 @@ const sides = ['left', 'right'] as const satisfies readonly Side[];
 export class TwoLegsAxis extends LitElement {
   static override styles = [
     base,
+    legMarkStyle,
     css`
       :host {
         border-block-start: 1px solid var(--hairline);
@@ -76,29 +78,6 @@ export class TwoLegsAxis extends LitElement {
       }
       .axis {
         stroke: var(--ink-quiet);
-      }
-      .left {
-        --leg: var(--left);
-      }
-      .right {
-        --leg: var(--right);
-      }
-      stop {
-        stop-color: var(--leg);
-      }
-      .interval {
-        stroke-width: 4;
-      }
-      .right .interval {
-        stroke-dasharray: 7 4;
-      }
-      .left .mark {
-        fill: var(--paper);
-        stroke: var(--leg);
-        stroke-width: 3.5;
-      }
-      .right .mark {
-        fill: var(--leg);
       }
     `,
   ];
