@@ -4,7 +4,7 @@ import { sentences } from './sentence.ts';
 export const RATIO_BLOCK_SENTENCES = sentences('ratio-block', {
   'both-sides-sore': 'Both tendons are sore: neither leg shows what the other one could do.',
   'soreness-not-asked': 'It was not recorded for both legs whether they are sore.',
-  'ended-for-pain': 'A leg stopped for pain: its count is what was tolerated.',
+  'ended-for-pain': 'A leg stopped for pain: its result is what was tolerated.',
   'ended-incomplete': 'A leg stopped before its test was complete.',
   'end-not-recorded': 'Why a leg stopped was not recorded.',
   censored: 'A leg reached the preset number: its count is a lower bound.',
@@ -128,7 +128,7 @@ export const NO_REFERENCE_SENTENCES = sentences('no-reference', {
   'set-not-interpreted': 'The set does not show what the calf could do: no group stands beside it.',
   'no-matching-protocol': 'No matching reference for this way of testing.',
   'no-matching-group': 'No reference for people of this age and sex.',
-  'not-for-this-measure': 'No reference for this measure.',
+  'not-for-this-measure': 'No matching reference for this way of testing.',
   'under-18': 'No reference under 18 years.',
   'age-not-known': 'The age is not known.',
   pregnancy: 'No reference during pregnancy.',
