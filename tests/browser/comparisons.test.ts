@@ -100,7 +100,7 @@ browserTest(
     await shows(
       page,
       'Both tendons are sore: neither leg shows what the other one could do.',
-      'A leg stopped for pain: its count is what was tolerated.',
+      'A leg stopped for pain: its result is what was tolerated.',
       'Irritability: high, by greatest pain.',
     );
     expect(await page.locator('comparison-list').getByText(/\d %/).count()).toBe(0);

@@ -116,7 +116,7 @@ describe('worked case, both legs sore: left stopped for pain at 9, right for fat
     for (const words of [
       'no ratio No ratio of the two legs is given.',
       'because Both tendons are sore: neither leg shows what the other one could do.',
-      'because A leg stopped for pain: its count is what was tolerated.',
+      'because A leg stopped for pain: its result is what was tolerated.',
       'Test again on a day on which pain ends neither leg.',
     ]) {
       expect(text).toContain(words);

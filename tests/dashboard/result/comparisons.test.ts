@@ -97,7 +97,7 @@ test('two sore sides, one stopped for pain: no ratio, the reasons, and what was 
   expect(found.side.blocks.map(({ why }) => why)).toEqual(
     expect.arrayContaining([
       'Both tendons are sore: neither leg shows what the other one could do.',
-      'A leg stopped for pain: its count is what was tolerated.',
+      'A leg stopped for pain: its result is what was tolerated.',
     ]),
   );
   expect(JSON.stringify(found.side)).not.toMatch(/\d %/);

@@ -106,7 +106,7 @@ test('an earlier set that shows something else than what the calf could do stand
   const pain = { ...before, result: { ...before.result, blocks: ['ended-for-pain'] as SetBlock[] } };
   const { apart, lead } = pastView({ side: 'left', now, alike: [], unlike: [pain], course: null, words });
   expect(lead).toMatch(/earlier tests do not show what the calf could do/);
-  expect(apart[0].why).toBe('A leg stopped for pain: its count is what was tolerated.');
+  expect(apart[0].why).toBe('A leg stopped for pain: its result is what was tolerated.');
 });
 
 test('features that matter have names, codes have words, and fine settings are counted', () => {
