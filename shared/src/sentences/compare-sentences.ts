@@ -15,7 +15,7 @@ export const RATIO_BLOCK_SENTENCES = sentences('ratio-block', {
   'different-source': 'The two sets came from different kinds of source.',
   'source-not-recorded': 'What kind of source the two sets came from was not recorded.',
   'few-repetitions': 'The leg to compare with has under five repetitions: a small number makes a wild ratio.',
-  'within-error': 'The count of the leg to compare with is too small beside the error of such a count.',
+  'within-error': 'The result of the leg to compare with is too small beside the error of such a result.',
   'short-rest': 'The rest between the legs was shorter than two minutes.',
   'rest-not-recorded': 'The rest between the legs was not recorded.',
   'order-not-recorded': 'Which leg came first was not recorded.',
@@ -25,7 +25,8 @@ export const RATIO_BLOCK_SENTENCES = sentences('ratio-block', {
     'The leg to compare with had surgery, a rupture, a fracture or a tear over twelve months ago, and no clinician confirmed it.',
   'earlier-injury-not-asked':
     'Earlier surgery, rupture, fracture or tear of the leg to compare with was not asked about.',
-  'signal-not-usable': 'The recording of a leg is doubtful, lost too many samples, or holds no repetition.',
+  'signal-not-usable':
+    'The recording of a leg is doubtful, lost too many samples, or holds no repetition and no effort.',
   'side-uncertain': 'It is not certain which leg a recording belongs to.',
   'effort-not-full': 'A leg stopped before signs of fatigue.',
   'effort-unknown': 'Too little is known about how full the effort of a leg was.',
