@@ -2,61 +2,30 @@ import { AxeBuilder } from '@axe-core/playwright';
 import { compareValues, type MeasuredValue, RATIO_BLOCKS, VALUE_BLOCKS } from '@surae/analysis';
 import {
   COMPARE_CAUTION_SENTENCES,
-  COMPARED_WORDS,
   FLOOR,
   HISTORY_WORDS,
   RATIO_BLOCK_SENTENCES,
   RATIO_UNBLOCK_SENTENCES,
   RESULT_WORDS,
-  TARGET_WORDS,
   VALUE_BLOCK_SENTENCES,
   VALUE_UNBLOCK_SENTENCES,
 } from '@surae/shared';
-import { MemoryStore } from '@surae/storage';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import type { VisitHistory } from '../../apps/dashboard/src/journey/visit.ts';
 import type { Comparisons } from '../../apps/dashboard/src/result/comparisons.ts';
 import { sideView } from '../../apps/dashboard/src/result/side-view.ts';
-import { ALL_TOLD, documentsOf, legTold, MODERATE, type ToldVisit, tellVisits } from '../support/told-visit.ts';
+import { ALL_TOLD, legTold, MODERATE, type ToldVisit } from '../support/told-visit.ts';
 import { browserTest } from './support/browser-test.ts';
-import { answerHistory, openStart } from './support/journey.mjs';
-import { putDocuments, storedBodies } from './support/stored.ts';
+import { answerHistory } from './support/journey.mjs';
+import { openFolds, openResult, shows } from './support/result-page.ts';
+import { storedBodies } from './support/stored.ts';
 
 const REASONS = { ...RATIO_BLOCK_SENTENCES, ...VALUE_BLOCK_SENTENCES };
 const LIFTS = { ...RATIO_UNBLOCK_SENTENCES, ...VALUE_UNBLOCK_SENTENCES };
 
 function valueOf(value: number): MeasuredValue {
   return { value, u: 2.25, unit: '1', convention: 'scored repetitions' };
-}
-
-const WOMAN_38 = { name: 'Case', bodyMassKg: null, heelLeverM: null, sex: 'women', birthYear: 1988 } as const;
-
-const ADULT_82_KG = { ...WOMAN_38, bodyMassKg: 82 } as const;
-
-/** Puts the visits of a person into the book and opens the last one at its result, every fold opened. */
-async function openResult(
-  page: Page,
-  origin: string,
-  visits: readonly ToldVisit[],
-  person: typeof WOMAN_38 | typeof ADULT_82_KG = WOMAN_38,
-): Promise<void> {
-  const store = new MemoryStore();
-  const ids = await tellVisits(store, person, visits);
-  await openStart(page, origin);
-  await putDocuments(page, await documentsOf(store));
-  await page.evaluate((id) => (location.hash = `#/visit/${id}`), ids[ids.length - 1]);
-  await page.getByRole('heading', { name: RESULT_WORDS.title.text }).waitFor();
-  await page.getByText(COMPARED_WORDS.side.text, { exact: true }).first().waitFor();
-}
-
-/** Opens every fold of the comparisons, as one who reads everything would. */
-async function openFolds(page: Page): Promise<void> {
-  for (const fold of await page.locator('comparison-fold details:not(.target) > summary').all()) await fold.click();
-}
-
-async function shows(page: Page, ...texts: readonly string[]): Promise<void> {
-  for (const text of texts) await page.getByText(text).first().waitFor();
 }
 
 browserTest(
@@ -114,88 +83,6 @@ browserTest(
     expect(await page.locator('comparison-list').getByText(/\d %/).count()).toBe(0);
     await page.emulateMedia({ colorScheme: 'dark' });
     if (process.env['SHOTS']) await page.screenshot({ path: `${process.env['SHOTS']}/case2.png`, fullPage: true });
-  },
-);
-
-/** Widths at which nothing may stick out of the page. */
-async function fitsAt(page: Page, name: string, ...widths: readonly number[]): Promise<void> {
-  for (const width of widths) {
-    await page.setViewportSize({ width, height: 900 });
-    const shots = process.env['SHOTS'];
-    if (shots) await page.screenshot({ path: `${shots}/${name}-${width}.png`, fullPage: true });
-    expect([width, await page.evaluate(() => document.documentElement.scrollWidth)]).toEqual([width, width]);
-  }
-}
-
-browserTest(
-  'seated pushes of 1425 and 1150 N net at 82 kg: yes with its interval, then 75 N more that cannot be told, and a target only when asked for',
-  async ({ page, origin }) => {
-    const begin: ToldVisit = { day: '2026-03-02', pushes: { left: { netN: 1425 }, right: { netN: 1150 } } };
-    await openResult(page, origin, [begin], ADULT_82_KG);
-    await shows(
-      page,
-      'Left reached 1425 N; right reached 1150 N.',
-      'Yes, the right leg does less: 1150 N against 1425 N.',
-      'Left: no earlier test of this leg.',
-      'Right: No matching reference for this way of testing',
-      'Left: The efforts agree and were held: they show a maximum.',
-    );
-    await openFolds(page);
-    // 42.6 N: Glaied & Whiteley 2025 Int J Sports Phys Ther 20:253; exp(+-1.96 sqrt((42.6 / 1425)^2 + (42.6 / 1150)^2)) is 0.911 to 1.098
-    await shows(
-      page,
-      'Right over left: 81 % (95 %: 74 to 89 %). The other leg may be low too.',
-      'Right did 275 N less than left (95 %: −393 to −157 N).',
-      'Every published error gives the same verdict.',
-      'Irritability: not graded',
-    );
-    const target = page.getByText('Left: 1.77 times body weight (95 % from one test to the next: 1.67 to 1.88).');
-    expect(await target.isVisible()).toBe(false);
-    await page.getByText(TARGET_WORDS.show.text).click();
-    await target.waitFor();
-    await shows(page, 'Right: 1.43 times body weight', 'no reference, no pass mark');
-    await fitsAt(page, 'case3', 360, 768);
-
-    const again: ToldVisit = { day: '2026-04-27', pushes: { left: { netN: 1500 }, right: { netN: 1150 } } };
-    await openResult(page, origin, [begin, again], ADULT_82_KG);
-    await shows(
-      page,
-      'Left: 75 N more than on 2 Mar 2026. Cannot be told from the usual wobble of the test.',
-      'Right: as much as on 2 Mar 2026.',
-    );
-    await openFolds(page);
-    await shows(page, 'Detectable: 118 with 95 %, 77 with 80 %. Change: +75 (95 %: −43 to +193).', 'Above rest, N');
-    await fitsAt(page, 'case3-again', 360, 768);
-  },
-);
-
-browserTest(
-  'a cell beside a plate is refused, on one visit and over two; raises and pushes of a visit each have their own comparisons',
-  async ({ page, origin }) => {
-    const plate: ToldVisit = { day: '2026-03-02', pushes: { left: { netN: 1425 }, right: { netN: 1150 } } };
-    const mixed: ToldVisit = {
-      day: '2026-04-27',
-      left: { count: 27 },
-      right: { count: 19 },
-      pushes: { left: { netN: 1425 }, right: { netN: 1150, placement: 'inline' } },
-    };
-    await openResult(page, origin, [plate, mixed], ADULT_82_KG);
-    await shows(page, 'Yes, the right leg does less: 19 against 27.');
-    const pushes = page.locator('pull-result');
-    await pushes.getByText('No ratio of the two legs.').waitFor();
-    await pushes.getByText('Right: earlier tests were done in another way, and stand beside this one only.').waitFor();
-    await openFolds(page);
-    await pushes.getByText('The values were taken by different conventions').first().waitFor();
-    await pushes.getByText('The sensor sat in a different place on each leg.').first().waitFor();
-    await pushes.getByText('place of the sensor: force platform then, cell in line with the force now').waitFor();
-    await pushes.getByText('heel raises of this leg in the same visit before: no then, yes now').first().waitFor();
-    expect(await pushes.locator('ratio-axis').count()).toBe(0);
-    expect(await page.getByText(/Right over left: \d+ %/).count()).toBe(1);
-    await fitsAt(page, 'case3-mixed', 360, 768);
-    const { violations } = await new AxeBuilder({ page }).setLegacyMode().analyze();
-    expect(
-      violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.flat().join(' ')}`)),
-    ).toEqual([]);
   },
 );
 
