@@ -4,6 +4,7 @@ import { recordingFromStream } from '@surae/records';
 import { IndexedDbStore, type StoredDocument } from '@surae/storage';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { personOf } from '../../apps/dashboard/src/journey/person.ts';
+import { pullEventKinds } from '../../apps/dashboard/src/journey/pull-events.ts';
 import type { Visit } from '../../apps/dashboard/src/journey/visit.ts';
 import { foldVisit, visitEventKinds } from '../../apps/dashboard/src/journey/visit-events.ts';
 import { freshName } from '../support/browser-database.ts';
@@ -80,7 +81,7 @@ describe('a store that version 1 wrote', () => {
     for (const document of documents) expect(await store.document(document.id)).toEqual(document);
     const kinds = [...new Set(documents.map(({ kind }) => kind))];
     // every kind of event that there was is among them; what is asked since then is not
-    const later: readonly string[] = ['visit-history'];
+    const later: readonly string[] = ['visit-history', 'visit-test', ...pullEventKinds];
     const then = visitEventKinds.filter((kind) => !later.includes(kind));
     expect(kinds.sort()).toEqual(['person', 'visit', ...then].sort());
     const [person] = (await store.documents({ kind: 'person' })).map(personOf);

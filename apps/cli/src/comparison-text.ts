@@ -62,7 +62,8 @@ function restsOn({ source, ...size }: Pick<Reliability, 'source' | 'scale' | 'st
 
 function countWords({ report }: ComparedRaises, pain: LegFinding['pain']): string {
   const { count, end } = report;
-  const score = `${count.censored ? '≥ ' : ''}${countWithBounds(count.scored, count.scoredLow, count.scoredHigh)} repetitions.`;
+  const scored = `${count.censored ? '≥ ' : ''}${countWithBounds(count.scored, count.scoredLow, count.scoredHigh)}`;
+  const score = `${scored} ${scored === '1' ? 'repetition' : 'repetitions'}.`;
   const why = end.reasonGiven === null ? '' : ` ${END_REASON_SENTENCES[end.reasonGiven].text}`;
   const tolerated =
     pain.toleratedRepetitions === null ? '' : ` Tolerated ${pain.toleratedRepetitions} before the pain limit.`;
@@ -242,7 +243,7 @@ function visitWords({ ordered, found }: VisitsComparison): string {
       const day = told.date === null ? 'day not known' : new Date(told.date * 86_400_000).toISOString().slice(0, 10);
       const when = visit === day ? visit : `${visit} (${day})`;
       const { value, unit } = found.visits[at]!;
-      return `${when}: ${value === null ? 'not measured' : `${plain(value, 0)} ${unitWord(unit)}`}`;
+      return `${when}: ${value === null ? 'not measured' : `${plain(value, 0)} ${unit === '1' && value === 1 ? 'repetition' : unitWord(unit)}`}`;
     })
     .join('; ');
 }
