@@ -83,6 +83,7 @@ export {
   LEG_WORDS,
   PAST_WORDS,
   SIDE_WORDS,
+  TARGET_WORDS,
   TOGETHER_WORDS,
 } from './sentences/screens/compare-words.ts';
 export { END_CHOICES, ENDING_WORDS, REDO_REASONS, STOP_STEPS } from './sentences/screens/ending-words.ts';

@@ -47,7 +47,7 @@ export interface PullParameters {
   /** greatest change of the resting level over an effort */
   readonly tareForceMost: NumberParameter;
   readonly tareTorqueMost: NumberParameter;
-  /** share by which the best two trials differ at most: good, fair */
+  /** share by which the best two trials differ at most: good, fair; a last trial best by more than the first still rises */
   readonly alikeGood: NumberParameter;
   readonly alikeFair: NumberParameter;
   /** a last trial that beats the best before by more asks for another */

@@ -2,7 +2,6 @@ import { AxeBuilder } from '@axe-core/playwright';
 import { compareValues, type MeasuredValue, RATIO_BLOCKS, VALUE_BLOCKS } from '@surae/analysis';
 import {
   COMPARE_CAUTION_SENTENCES,
-  COMPARED_WORDS,
   FLOOR,
   HISTORY_WORDS,
   RATIO_BLOCK_SENTENCES,
@@ -11,44 +10,22 @@ import {
   VALUE_BLOCK_SENTENCES,
   VALUE_UNBLOCK_SENTENCES,
 } from '@surae/shared';
-import { MemoryStore } from '@surae/storage';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import type { VisitHistory } from '../../apps/dashboard/src/journey/visit.ts';
 import type { Comparisons } from '../../apps/dashboard/src/result/comparisons.ts';
 import { sideView } from '../../apps/dashboard/src/result/side-view.ts';
-import { ALL_TOLD, documentsOf, legTold, MODERATE, type ToldVisit, tellVisits } from '../support/told-visit.ts';
+import { ALL_TOLD, legTold, MODERATE, type ToldVisit } from '../support/told-visit.ts';
 import { browserTest } from './support/browser-test.ts';
-import { answerHistory, openStart } from './support/journey.mjs';
-import { putDocuments, storedBodies } from './support/stored.ts';
+import { answerHistory } from './support/journey.mjs';
+import { openFolds, openResult, shows } from './support/result-page.ts';
+import { storedBodies } from './support/stored.ts';
 
 const REASONS = { ...RATIO_BLOCK_SENTENCES, ...VALUE_BLOCK_SENTENCES };
 const LIFTS = { ...RATIO_UNBLOCK_SENTENCES, ...VALUE_UNBLOCK_SENTENCES };
 
 function valueOf(value: number): MeasuredValue {
   return { value, u: 2.25, unit: '1', convention: 'scored repetitions' };
-}
-
-const WOMAN_38 = { name: 'Case', bodyMassKg: null, heelLeverM: null, sex: 'women', birthYear: 1988 } as const;
-
-/** Puts the visits of a person into the book and opens the last one at its result, every fold opened. */
-async function openResult(page: Page, origin: string, visits: readonly ToldVisit[]): Promise<void> {
-  const store = new MemoryStore();
-  const ids = await tellVisits(store, WOMAN_38, visits);
-  await openStart(page, origin);
-  await putDocuments(page, await documentsOf(store));
-  await page.evaluate((id) => (location.hash = `#/visit/${id}`), ids[ids.length - 1]);
-  await page.getByRole('heading', { name: RESULT_WORDS.title.text }).waitFor();
-  await page.getByText(COMPARED_WORDS.side.text, { exact: true }).waitFor();
-}
-
-/** Opens every fold of the comparisons, as one who reads everything would. */
-async function openFolds(page: Page): Promise<void> {
-  for (const fold of await page.locator('comparison-fold summary').all()) await fold.click();
-}
-
-async function shows(page: Page, ...texts: readonly string[]): Promise<void> {
-  for (const text of texts) await page.getByText(text).first().waitFor();
 }
 
 browserTest(
@@ -100,7 +77,7 @@ browserTest(
     await shows(
       page,
       'Both tendons are sore: neither leg shows what the other one could do.',
-      'A leg stopped for pain: its count is what was tolerated.',
+      'A leg stopped for pain: its result is what was tolerated.',
       'Irritability: high, by greatest pain.',
     );
     expect(await page.locator('comparison-list').getByText(/\d %/).count()).toBe(0);
@@ -139,7 +116,14 @@ browserTest(
         hangsOnReliability: null,
         words: { unit: 'repetitions', decimals: 0, isCount: true },
       };
-      await showComparisons(page, { side: sideView(question), pasts: [], groups: [], legs: [], together: [] });
+      await showComparisons(page, {
+        side: sideView(question),
+        pasts: [],
+        groups: [],
+        target: null,
+        legs: [],
+        together: [],
+      });
       const list = page.locator('comparison-list');
       await list.getByRole('term').getByText(REASONS[code].text, { exact: true }).waitFor();
       await list.getByRole('definition').getByText(LIFTS[code].text, { exact: true }).waitFor();

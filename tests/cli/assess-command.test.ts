@@ -4,6 +4,7 @@ import { assessCommand } from '../../apps/cli/src/assess-command.ts';
 import { main } from '../../apps/cli/src/main.ts';
 import { csvRows } from '../support/csv-rows.ts';
 import { handMadeRefusal } from '../support/hand-made-outcome.ts';
+import { madeForce } from '../support/made-hops.ts';
 import { madeSamples } from '../support/made-pull.ts';
 import { madeRamps, madeRecording } from '../support/made-recording.ts';
 import { MemoryIo } from '../support/memory-io.ts';
@@ -65,6 +66,22 @@ test('a recording that is in the list twice is assessed twice, and the second sa
     .map((line) => (JSON.parse(line) as { issues: { code: string; sentence: string }[] }).issues)
     .map((issues) => issues.filter((issue) => issue.code === 'same-bytes').map((issue) => issue.sentence));
   expect(sentences).toEqual([[], [`This recording was in the list before: ${GOOD} is the same.`]]);
+});
+
+test('hops beside raises: the second of two twins says so, and both stand in the summary', async () => {
+  const { timesS, force } = madeForce({ count: 22, contactS: 0.25, flightS: 0.2, massKg: 70, sampleRateHz: 500 });
+  const memory = new MemoryIo();
+  memory.files.set(
+    'h.csv',
+    ['time [s],force [N]', ...[...timesS].map((timeS, i) => `${timeS},${force[i]}`)].join('\n'),
+  );
+  memory.files.set(
+    'm.csv',
+    ['file,side,test,placement', 'h.csv,left,hop-series,', 'h.csv,left,hop-series,', `${GOOD},left,,heel`].join('\n'),
+  );
+  expect(await main(['assess', '--manifest', 'm.csv'], memory.io)).toBe(0);
+  expect(memory.out.split('This recording was in the list before: h.csv is the same.')).toHaveLength(2);
+  expect(memory.out.match(/^h\.csv +22 hops +15 analysed$/gm)).toHaveLength(2);
 });
 
 describe('isometric tests on the command line', () => {

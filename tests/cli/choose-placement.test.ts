@@ -41,7 +41,8 @@ test('a height can only be of the heel, a force only of a platform', () => {
 test.each([
   [['acceleration'], /foot or at the trunk.*--placement.*\(foot or trunk\)/],
   [['heel-height', 'force'], /heel_height and force.*\(heel or platform\)/],
-  [['angle'], /no heel raise can be found in angle/],
+  [['angle'], /no heel raise can be found in angle: heel_height, acc or force is needed$/],
+  [['torque'], /no heel raise can be found in torque: .+ is needed; pushes and pulls are --test isometric$/],
   [[], /no heel raise can be found in nothing/],
 ] as [Quantity[], RegExp][])('%j is asked about, never guessed', (quantities, words) => {
   const choice = choosePlacement(undefined, traceOf(...quantities));

@@ -116,7 +116,7 @@ describe('worked case, both legs sore: left stopped for pain at 9, right for fat
     for (const words of [
       'no ratio No ratio of the two legs is given.',
       'because Both tendons are sore: neither leg shows what the other one could do.',
-      'because A leg stopped for pain: its count is what was tolerated.',
+      'because A leg stopped for pain: its result is what was tolerated.',
       'Test again on a day on which pain ends neither leg.',
     ]) {
       expect(text).toContain(words);
@@ -164,7 +164,7 @@ describe('worked case, seated isometric: 1510 and 1235 N gross over 85 N at rest
       'right over left: 81 % (70 to 93). The more sore side stands over the other.',
       'lower yes: right against left, 0.94 that the true ratio is under 90 %.',
       'rests on error of measurement 5 %, own repeated tests: own repeated tests; 30 people: own people.',
-      'reference No reference for this measure.',
+      'reference No matching reference for this way of testing.',
     ]) {
       expect(text).toContain(words);
     }

@@ -1,4 +1,4 @@
-import { protocolFingerprint, type Report, type Side } from '@surae/analysis';
+import { type PullPlacement, type PullReport, protocolFingerprint, type Report, type Side } from '@surae/analysis';
 import { type EndReason, INCLINE_10, type Protocol, SAFETY_LIST_VERSION } from '@surae/shared';
 import type { RecordStore, StoredDocument } from '@surae/storage';
 import { noHistory } from '../../apps/dashboard/src/journey/history.ts';
@@ -7,6 +7,7 @@ import type { IrritabilityTold, LegHistory, SoreSides, VisitHistory } from '../.
 import { VisitBook } from '../../apps/dashboard/src/journey/visit-book.ts';
 import { visitEventKinds } from '../../apps/dashboard/src/journey/visit-events.ts';
 import { madeReport, sureCount } from './made-visit.ts';
+import { testedPull } from './tested-pull.ts';
 
 /** Everything that is asked before a test, answered so that nothing stands against a comparison. */
 export const ALL_TOLD: VisitHistory = {
@@ -44,6 +45,15 @@ export interface ToldSet {
   readonly changes?: Partial<Report>;
 }
 
+/** What one leg pushed on a visit that is told: three seated ramps over a resting leg of 85 N, the best of this net force. */
+export interface ToldPush {
+  readonly netN: number;
+  readonly placement?: PullPlacement;
+  readonly reason?: EndReason;
+  readonly pain?: number | null;
+  readonly changes?: Partial<PullReport>;
+}
+
 /** A visit that is told: what is left out is answered so that nothing stands against a comparison. */
 export interface ToldVisit {
   readonly day: string;
@@ -57,6 +67,8 @@ export interface ToldVisit {
   readonly open?: boolean;
   readonly left?: ToldSet;
   readonly right?: ToldSet;
+  /** after the raises, where there are any */
+  readonly pushes?: Readonly<Partial<Record<Side, ToldPush>>>;
 }
 
 /** A report of a set with this count, by the protocol, of an effort that showed capacity unless it ended otherwise. */
@@ -115,6 +127,7 @@ export async function tellVisits(
     clock.minute += visit.restMinutes ?? 3;
     await tellSet(book, clock, id, 'right', visit.right);
     await book.record(id, { kind: 'rest-over', restS: 180 });
+    await tellPushes(book, clock, id, visit);
     if (visit.open !== true) await book.record(id, { kind: 'visit-closed' });
     ids.push(id);
   }
@@ -142,6 +155,42 @@ async function tellSet(
     end: { reason, painPeak: pain, exertion, painSharp: false },
   });
   await book.record(visitId, { kind: 'set-result', setId, report, settingsHash: 'made' });
+}
+
+async function tellPushes(
+  book: VisitBook,
+  clock: MorningClock,
+  visitId: string,
+  { pushes, restMinutes = 3 }: ToldVisit,
+): Promise<void> {
+  if (pushes === undefined) return;
+  await book.record(visitId, { kind: 'visit-test', test: 'isometric' });
+  clock.minute += 5;
+  await tellPush(book, clock, visitId, 'left', pushes.left);
+  clock.minute += restMinutes;
+  await tellPush(book, clock, visitId, 'right', pushes.right);
+  await book.record(visitId, { kind: 'pull-rest-over', restS: 60 * restMinutes });
+}
+
+async function tellPush(
+  book: VisitBook,
+  clock: MorningClock,
+  visitId: string,
+  side: Side,
+  told: ToldPush | undefined,
+): Promise<void> {
+  if (told === undefined) return;
+  const { netN, placement = 'platform', reason = 'trials-done', pain = 2, changes } = told;
+  const report = { ...testedPull(side, netN, {}, { placement, context: { endReason: reason } }).report, ...changes };
+  const { id: protocolId, fingerprint: protocolFingerprint } = report.protocol;
+  const origin = { origin: 'simulated', forefootLeverM: 0.13, seed: 1 } as const;
+  const choice = { side, protocolId, protocolFingerprint, placement, ...origin };
+  const setId = await book.record(visitId, { kind: 'pull-begun', choice });
+  clock.minute += 4;
+  await book.record(visitId, { kind: 'pull-stopped', setId });
+  const end = { reason, painPeak: pain, exertion: 9, painSharp: false };
+  await book.record(visitId, { kind: 'pull-end', setId, end });
+  await book.record(visitId, { kind: 'pull-report', setId, report, settingsHash: 'made', software: 'made' });
 }
 
 /** Every document of people and visits in a store, in order. */

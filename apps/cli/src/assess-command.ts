@@ -2,26 +2,13 @@ import { PROTOCOLS, PULL_PROTOCOLS } from '@surae/shared';
 import type { AssessArguments } from './arguments.ts';
 import { assessFile, type Outcome } from './assess-file.ts';
 import { type ComparedSet, comparedPulls, comparedSet } from './compared-set.ts';
-import { comparisonLine } from './comparison-json.ts';
-import { COMPARISON_TABLES, comparisonTables } from './comparison-tables.ts';
-import { comparisonText } from './comparison-text.ts';
-import { type Comparison, comparisonsOf } from './comparisons.ts';
-import { type AssessedHops, asksForHops, assessHopFile } from './hop-file.ts';
-import { hopLine } from './hop-json.ts';
-import { HOP_TABLES, hopTables } from './hop-tables.ts';
-import { hopText } from './hop-text.ts';
+import { comparisonsOf } from './comparisons.ts';
 import type { Io } from './io.ts';
 import { manifestItems } from './manifest.ts';
 import { type GivenReliability, readOwnReliability } from './own-reliability.ts';
-import { PULL_TABLES, PullTables } from './pull-tables.ts';
-import { pullText } from './pull-text.ts';
 import { readFault } from './read-fault.ts';
-import { CsvReport } from './report-csv.ts';
-import { jsonLine } from './report-json.ts';
-import { closingLines, reportText, type SetSummary, setSummary } from './report-text.ts';
+import { runOutput } from './run-output.ts';
 import { type GivenSettings, readSettings, usualSettings } from './settings-file.ts';
-import { testOf } from './test-of.ts';
-import { wrapped } from './text-lines.ts';
 import { UsageError } from './usage-error.ts';
 import { variedProtocols } from './varied-protocols.ts';
 import type { WorkItem } from './work-list.ts';
@@ -32,68 +19,46 @@ export async function assessCommand(args: AssessArguments, io: Io): Promise<numb
   const given = await reliabilityOf(args, io);
   variedProtocols(settings.adjust(PROTOCOLS[0]!), args.vary);
   const items = await workList(args, io);
-  const compares = items.some((item) => item.carried['person'] !== undefined);
-  const asksHops = items.some(({ about }) => asksForHops(about));
-  const pulls = items.some((item) => testOf(item.about) === 'isometric');
-  const pullTables = new PullTables(carriedNames(items));
-  const csv =
-    args.output.kind === 'csv'
-      ? new CsvReport(args.output, carriedNames(items), io, [
-          ...(asksHops ? HOP_TABLES : []),
-          ...(pulls ? PULL_TABLES : []),
-          ...(compares ? COMPARISON_TABLES : []),
-        ])
-      : undefined;
-  const hops: AssessedHops[] = [];
+  const output = runOutput(args.output, items, io);
   const sets: ComparedSet[] = [];
-  const summaries: SetSummary[] = [];
   const refusals: string[] = [];
-  const seen = new Map<string, string>();
-  for (const [index, item] of items.entries()) {
-    if (io.watched) io.writeError(`\r${index + 1} of ${items.length}  ${item.file}\u001b[K`);
-    if (asksForHops(item.about)) {
-      const found = await assessHopFile(item, io);
-      if (args.output.kind === 'json') io.writeOut(`${hopLine(found)}\n`);
-      if (found.status === 'refused') refusals.push(found.reason);
-      else if (csv !== undefined) hops.push(found);
-      else if (args.output.kind === 'text') io.writeOut(`${hopText(found, io).join('\n')}\n\n`);
-      continue;
-    }
-    const outcome = noteTwin(await assessFile(item, settings, io, args.vary), seen);
+  for await (const outcome of outcomesOf(items, settings, args, io)) {
     if (outcome.status === 'refused') refusals.push(outcome.reason);
-    const set = outcome.status === 'ok' ? setOf(outcome) : undefined;
+    const set = setOf(outcome);
     if (set !== undefined) sets.push(set);
-    if (args.output.kind === 'json') io.writeOut(`${jsonLine(outcome)}\n`);
-    else if (csv !== undefined) csv.add(outcome);
-    else if (outcome.status === 'ok') io.writeOut(`${textOf(outcome, io).join('\n')}\n\n`);
-    if (csv !== undefined && outcome.status === 'ok' && outcome.test === 'isometric') pullTables.add(outcome);
-    if (args.output.kind === 'text') summaries.push(setSummary(outcome));
+    output.add(outcome);
   }
   if (io.watched) io.writeError('\r\u001b[K');
-  const comparisons = comparisonsOf(sets, given, settings.settings.judging);
-  if (args.output.kind === 'json') for (const one of comparisons) io.writeOut(`${comparisonLine(one)}\n`);
-  if (csv !== undefined) {
-    io.writeOut(
-      `${csv.write([...(asksHops ? hopTables(hops) : []), ...(pulls ? pullTables.tables() : []), ...(compares ? comparisonTables(comparisons) : [])]).join('\n')}\n`,
-    );
-  }
-  if (args.output.kind === 'text') writeComparisons(comparisons, given.note, io);
-  if (args.output.kind === 'text') io.writeOut(`${closingLines(summaries, io).join('\n')}\n`);
-  if (refusals.length > 0) {
-    io.writeError(
-      `Refused, ${refusals.length} of ${items.length}:\n${refusals.map((reason) => `  ${reason}\n`).join('')}`,
-    );
-  }
+  output.close(comparisonsOf(sets, given, settings.settings.judging), given.note);
+  writeRefusals(refusals, items.length, io);
   return refusals.length === 0 ? 0 : 1;
 }
 
-/** The set as far as it may be compared with others; undefined where nobody said whose it is. */
-function setOf(outcome: Exclude<Outcome, { status: 'refused' }>): ComparedSet | undefined {
-  return outcome.test === 'isometric' ? comparedPulls(outcome) : comparedSet(outcome);
+/** What each recording came to, in the order of the list. */
+async function* outcomesOf(
+  items: readonly WorkItem[],
+  settings: GivenSettings,
+  { vary }: AssessArguments,
+  io: Io,
+): AsyncGenerator<Outcome> {
+  const seen = new Map<string, string>();
+  for (const [index, item] of items.entries()) {
+    if (io.watched) io.writeError(`\r${index + 1} of ${items.length}  ${item.file}\u001b[K`);
+    yield noteTwin(await assessFile(item, settings, io, vary), seen);
+  }
 }
 
-function textOf(outcome: Exclude<Outcome, { status: 'refused' }>, io: Io): string[] {
-  return outcome.test === 'isometric' ? pullText(outcome, io) : reportText(outcome, io);
+/** The set as far as it may be compared with others; undefined where nobody said whose it is, and for hops. */
+function setOf(outcome: Outcome): ComparedSet | undefined {
+  if (outcome.status === 'refused') return undefined;
+  switch (outcome.test) {
+    case 'heel-raise':
+      return comparedSet(outcome);
+    case 'isometric':
+      return comparedPulls(outcome);
+    case 'hop-series':
+      return undefined;
+  }
 }
 
 /** The outcome, with the file before it that had the same bytes: a copy under another name, or a row written twice. */
@@ -104,9 +69,9 @@ function noteTwin(outcome: Outcome, seen: Map<string, string>): Outcome {
   return twin === undefined ? outcome : { ...outcome, sameAs: twin };
 }
 
-function writeComparisons(comparisons: readonly Comparison[], note: string, io: Io): void {
-  for (const one of comparisons) io.writeOut(`${comparisonText(one, io).join('\n')}\n\n`);
-  if (comparisons.length > 0 && note !== '') io.writeOut(`${wrapped(note, io.width).join('\n')}\n\n`);
+function writeRefusals(refusals: readonly string[], of: number, io: Io): void {
+  if (refusals.length === 0) return;
+  io.writeError(`Refused, ${refusals.length} of ${of}:\n${refusals.map((reason) => `  ${reason}\n`).join('')}`);
 }
 
 async function reliabilityOf({ reliability }: AssessArguments, io: Io): Promise<GivenReliability> {
@@ -134,9 +99,4 @@ async function readNamed(path: string, io: Io): Promise<Uint8Array> {
   } catch (error) {
     throw new UsageError(`${path} cannot be read: ${readFault(error)}`);
   }
-}
-
-/** Names of all columns that are handed on, in the order in which they appear. */
-function carriedNames(items: readonly WorkItem[]): string[] {
-  return [...new Set(items.flatMap((item) => Object.keys(item.carried)))];
 }

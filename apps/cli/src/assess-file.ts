@@ -4,6 +4,7 @@ import { PROTOCOLS, type Protocol, PULL_PROTOCOLS } from '@surae/shared';
 import { type AssessedPulls, assessPullFile } from './assess-pull-file.ts';
 import { choosePlacement } from './choose-placement.ts';
 import { settingsHash, sha256 } from './fingerprints.ts';
+import { type AssessedHops, assessHopFile } from './hop-file.ts';
 import type { Io } from './io.ts';
 import { readFault } from './read-fault.ts';
 import { type Refused, reasonOf, refused } from './refused.ts';
@@ -40,9 +41,12 @@ export interface VariedReport {
   readonly report: Report;
 }
 
-export type { AssessedPulls, Refused };
+export type { AssessedHops, AssessedPulls, Refused };
 
-export type Outcome = Assessed | AssessedPulls | Refused;
+/** A recording that was assessed, whatever the test. */
+export type AnyAssessed = Assessed | AssessedPulls | AssessedHops;
+
+export type Outcome = AnyAssessed | Refused;
 
 /** One recording from its bytes to its report. Whatever goes wrong becomes a refusal of this file alone. */
 export async function assessFile(
@@ -58,9 +62,14 @@ export async function assessFile(
   } catch (error) {
     return refused(item, `${item.file}: ${readFault(error)}`, null);
   }
-  return testOf(item.about) === 'isometric'
-    ? assessPullFile(item, bytes, given)
-    : assessRaises(item, bytes, given, vary);
+  switch (testOf(item.about)) {
+    case 'isometric':
+      return assessPullFile(item, bytes, given);
+    case 'hop-series':
+      return assessHopFile(item, bytes);
+    case 'heel-raise':
+      return assessRaises(item, bytes, given, vary);
+  }
 }
 
 /** One recording of heel raises from its bytes to its report. */

@@ -39,7 +39,8 @@ export function choosePlacement(declared: AnyPlacement | undefined, trace: Trace
   if (has.has('acceleration')) {
     return { refusal: `an accelerometer may be on the foot or at the trunk: ${OPTION} (foot or trunk)` };
   }
-  return { refusal: `no heel raise can be found in ${namesOf(channels)}: heel_height, acc or force is needed` };
+  const other = has.has('torque') ? '; pushes and pulls are --test isometric' : '';
+  return { refusal: `no heel raise can be found in ${namesOf(channels)}: heel_height, acc or force is needed${other}` };
 }
 
 function namesOf(channels: Trace['groups'][number]['channels']): string {

@@ -23,7 +23,7 @@ const REMARK_COLUMNS = [
   word('since', 'visit-before, first-visit or all-visits; empty where it is of no change'),
   word(
     'about',
-    'against-ratio, against-change, caution, reference, no-reference, under-other-reliability or own-reliability',
+    'against-ratio, against-change, caution, reference, no-reference, ratio-error, under-other-reliability or own-reliability',
   ),
   word('code', 'code of the remark'),
   word('sentence', 'the same in words'),

@@ -202,6 +202,7 @@ function comparedLines({ found }: LegsComparison, remarks: readonly Remark[]): L
     ],
     ['difference', `${over} minus ${under}: ${evenly(difference)} ${unitWord(unit)}.${words}`],
     ['rests on', reliability === null ? '' : restsOn(reliability, unit)],
+    ['interval', wordsAbout(remarks, 'ratio-error', null)],
     ['other errors', wordsAbout(remarks, 'under-other-reliability', null)],
     ['mind', wordsAbout(remarks, 'caution', null)],
   ];

@@ -7,7 +7,9 @@ import {
   LEG_COMPARISON_SENTENCES,
   NO_CHANGE_SENTENCES,
   NO_REFERENCE_SENTENCES,
+  OWN_RATIO_SENTENCES,
   RATIO_BLOCK_SENTENCES,
+  RATIO_ERROR_SENTENCES,
   REFERENCE_CAUTION_SENTENCES,
   type Sentences,
   VALUE_BLOCK_SENTENCES,
@@ -23,6 +25,7 @@ export interface Remark {
     | 'caution'
     | 'reference'
     | 'no-reference'
+    | 'ratio-error'
     | 'under-other-reliability'
     | 'own-reliability';
   /** of which leg; null where it is of both */
@@ -60,13 +63,14 @@ export function legsRow({ group, found }: LegsComparison): Row {
     kind: comparison.kind,
   };
   if (comparison.kind === 'blocked') return frame;
-  const { direction, ratio, difference, unit, line, underLine } = comparison;
+  const { direction, ratio, error, difference, unit, line, underLine } = comparison;
   return {
     ...frame,
     over: direction.over,
     under: direction.under,
     whyOver: direction.why,
     ratio,
+    ratioError: error,
     line,
     probability: underLine[0].probability,
     lower: underLine[0].verdict,
@@ -267,7 +271,10 @@ function legsRemarks({ group, found }: LegsComparison): Remark[] {
     };
   });
   const hangs = hangsOnReliability === true ? 'hangs-on-reliability' : 'same-by-every-reliability';
+  const { from, own } = comparison.error;
   return [
+    ...said('ratio-error', null, [from], RATIO_ERROR_SENTENCES),
+    ...said('ratio-error', null, own === 'none' ? [] : [own], OWN_RATIO_SENTENCES),
     ...said('under-other-reliability', null, [hangs], LEG_COMPARISON_SENTENCES),
     ...others,
     ...said('caution', null, comparison.cautions, COMPARE_CAUTION_SENTENCES),

@@ -6,7 +6,6 @@ import {
   type LegVisit,
   legOverVisits,
   legsOfVisit,
-  type OwnReliabilities,
   type PullFinding,
   type PullVisit,
   pullLegsOfVisit,
@@ -94,7 +93,7 @@ function alike<Value>(left: Value | null, right: Value | null): boolean | null {
   return left === null || right === null ? null : left === right;
 }
 
-function foundLegs(group: VisitGroup, own: OwnReliabilities, judging: JudgingSettings): FoundLegs {
+function foundLegs(group: VisitGroup, { own, ratios }: GivenReliability, judging: JudgingSettings): FoundLegs {
   const { left, right } = group.legs;
   const both = left !== null && right !== null;
   const first = both ? firstLeg(left, right) : null;
@@ -110,7 +109,7 @@ function foundLegs(group: VisitGroup, own: OwnReliabilities, judging: JudgingSet
   if (left?.test === 'isometric' || right?.test === 'isometric') {
     const pull = (set: ComparedSet | null, side: Side): TestedPull | null =>
       set?.test === 'isometric' ? testedPull(set, side) : null;
-    return pullLegsOfVisit({ ...known, legs: { left: pull(left, 'left'), right: pull(right, 'right') } }, own);
+    return pullLegsOfVisit({ ...known, legs: { left: pull(left, 'left'), right: pull(right, 'right') } }, own, ratios);
   }
   return legsOfVisit(
     {
@@ -119,16 +118,17 @@ function foundLegs(group: VisitGroup, own: OwnReliabilities, judging: JudgingSet
     },
     own,
     judging,
+    ratios,
   );
 }
 
 /** Both legs judged again by each of the other values: one that stands against a ratio leaves the conclusion open. */
-function variedLegs(group: VisitGroup, own: OwnReliabilities, judging: JudgingSettings): VariedLegs | null {
+function variedLegs(group: VisitGroup, given: GivenReliability, judging: JudgingSettings): VariedLegs | null {
   const { left, right } = group.legs;
   if (left?.test !== 'heel-raise' || right?.test !== 'heel-raise' || left.varied.length === 0) return null;
   const cases = left.varied.map(({ value }, at): VariedCase => {
     const legs = { left: { ...left, ...left.varied[at]! }, right: { ...right, ...right.varied[at]! } };
-    const { comparison } = foundLegs({ ...group, legs }, own, judging);
+    const { comparison } = foundLegs({ ...group, legs }, given, judging);
     const lower = comparison.kind === 'ratio' ? comparison.underLine[0].verdict : null;
     return {
       value,
@@ -145,8 +145,8 @@ export function compareLegs(group: VisitGroup, given: GivenReliability, judging:
   return {
     kind: 'legs',
     group,
-    found: foundLegs(group, given.own, judging),
-    varied: variedLegs(group, given.own, judging),
+    found: foundLegs(group, given, judging),
+    varied: variedLegs(group, given, judging),
     ownNote: given.note,
   };
 }

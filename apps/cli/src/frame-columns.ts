@@ -1,5 +1,5 @@
 import { EFFORT_COLUMNS, PULL_COLUMNS, REPETITION_COLUMNS, SET_COLUMNS } from '@surae/shared';
-import type { Assessed, AssessedPulls, Outcome } from './assess-file.ts';
+import type { AnyAssessed, Outcome } from './assess-file.ts';
 import { softwareName } from './software.ts';
 import { testOf } from './test-of.ts';
 
@@ -10,7 +10,7 @@ export interface FrameColumn {
   readonly value: (outcome: Outcome) => string | null;
 }
 
-const assessed = (outcome: Outcome, value: (found: Assessed | AssessedPulls) => string | null): string | null =>
+const assessed = (outcome: Outcome, value: (found: AnyAssessed) => string | null): string | null =>
   outcome.status === 'ok' ? value(outcome) : null;
 
 /** Which recording: these stand before everything else, in every table. */
@@ -27,12 +27,12 @@ export const TRIAL_COLUMNS: readonly FrameColumn[] = [
   {
     key: 'placement',
     description:
-      'where the sensor was: heel, foot, trunk or platform; of an isometric test inline or platform (a plate under the forefoot)',
+      'where the sensor was: heel, foot, trunk or platform; of an isometric test inline or platform (a plate under the forefoot); of hops platform or foot',
     value: (outcome) => assessed(outcome, ({ report }) => report.placement) ?? outcome.item.about.placement ?? null,
   },
   {
     key: 'protocol',
-    description: 'the rules that repetitions or efforts were judged by',
+    description: 'the rules that repetitions, efforts or hops were judged by',
     value: (outcome) => assessed(outcome, ({ report }) => report.protocol.id) ?? outcome.item.about.protocol ?? null,
   },
 ];

@@ -73,6 +73,9 @@ else every reason is listed, with what would lift it.
                         {"protocol": "single-leg.floor", "pairs": 20,
                         "standard_error": 1.9, "standard_error_upper_80": 2.3,
                         "scale": "natural", "source": "...", "group": "..."}
+                        with it or alone "ratios": [[0.92, 0.97], ...], left
+                        over right, a row a person, a column a visit: from 15
+                        pairs on the interval of the ratio rests on them
   --reliability-of ID   the protocol that it was measured with
   --vary NAME=V,V,...   judge each recording by these values of one parameter
                         of the protocol as well, such as

@@ -1,46 +1,25 @@
-import { createHash } from 'node:crypto';
-import { assessHops, canonicalJson, type HopPlacement, type HopReport, hopDefaults, InputError } from '@surae/analysis';
-import { RecordError, readRecording } from '@surae/records';
+import { assessHops, type HopPlacement, type HopReport, hopDefaults } from '@surae/analysis';
+import { type Recording, readRecording } from '@surae/records';
 import { HOP_PROTOCOLS, type HopProtocol } from '@surae/shared';
+import { settingsHash, sha256 } from './fingerprints.ts';
 import { hopEntryCells } from './hop-entry-cells.ts';
-import type { Io } from './io.ts';
-import { readFault } from './read-fault.ts';
+import { type Refused, reasonOf, refused } from './refused.ts';
 import { toldBy } from './told.ts';
 import type { GivenAbout, WorkItem } from './work-list.ts';
 
 /** A recording of hops that was assessed. */
 export interface AssessedHops {
   readonly status: 'ok';
+  readonly test: 'hop-series';
   readonly item: WorkItem;
   readonly sha256: string;
   readonly settingsHash: string;
   readonly protocolHash: string;
   readonly protocol: HopProtocol;
   readonly report: HopReport;
-}
-
-/** A recording of hops, or a row of a manifest, that could not be assessed, and why. */
-export interface RefusedHops {
-  readonly status: 'refused';
-  readonly item: WorkItem;
-  /** null when the bytes could not be read */
-  readonly sha256: string | null;
-  readonly reason: string;
-}
-
-/** Whether the row asks for hops: by its test, or by its protocol. */
-export function asksForHops({ test, protocol }: Pick<GivenAbout, 'test' | 'protocol'>): boolean {
-  return test === 'hop-series' || (test === undefined && HOP_PROTOCOLS.some(({ id }) => id === protocol));
-}
-
-function sha256(text: string | Uint8Array): string {
-  return createHash('sha256').update(text).digest('hex');
-}
-
-function settingsHash(fingerprint: string): string {
-  // the settings are plain JSON; the round trip says so to the compiler
-  const plain = JSON.parse(JSON.stringify(hopDefaults)) as Parameters<typeof canonicalJson>[0];
-  return sha256(canonicalJson({ settings: plain, protocol: fingerprint }));
+  readonly recording: Pick<Recording, 'unusedColumns'>;
+  /** an earlier file of the list with the very same bytes */
+  readonly sameAs?: string;
 }
 
 function protocolOf(id: string | undefined): HopProtocol | string {
@@ -68,29 +47,16 @@ function placementOf(declared: GivenAbout['placement'], quantities: ReadonlySet<
 }
 
 /** One recording of hops from its bytes to its report. Whatever goes wrong becomes a refusal of this file alone. */
-export async function assessHopFile(item: WorkItem, io: Pick<Io, 'readFile'>): Promise<AssessedHops | RefusedHops> {
-  const refused = (reason: string, hash: string | null): RefusedHops => ({
-    status: 'refused',
-    item,
-    sha256: hash,
-    reason,
-  });
-  if (item.refusal !== undefined) return refused(item.refusal, null);
+export function assessHopFile(item: WorkItem, bytes: Uint8Array): AssessedHops | Refused {
   const { about, file } = item;
+  const no = (reason: string): Refused => refused(item, `${file}: ${reason}`, sha256(bytes));
   const protocol = protocolOf(about.protocol);
-  if (typeof protocol === 'string') return refused(`${file}: ${protocol}`, null);
-  let bytes: Uint8Array;
-  try {
-    bytes = await io.readFile(item.path);
-  } catch (error) {
-    return refused(`${file}: ${readFault(error)}`, null);
-  }
+  if (typeof protocol === 'string') return no(protocol);
   try {
     const recording = readRecording(bytes, { file });
-    const hash = recording.source.sha256;
     const quantities = new Set(recording.groups.flatMap((group) => group.channels.map(({ quantity }) => quantity)));
     const choice = placementOf(about.placement, quantities);
-    if ('refusal' in choice) return refused(`${file}: ${choice.refusal}`, hash);
+    if ('refusal' in choice) return no(choice.refusal);
     const { placement } = choice;
     const endReason = toldBy(item.carried).end_reason;
     const report = assessHops(
@@ -107,17 +73,16 @@ export async function assessHopFile(item: WorkItem, io: Pick<Io, 'readFile'>): P
     );
     return {
       status: 'ok',
+      test: 'hop-series',
       item,
-      sha256: hash,
-      settingsHash: settingsHash(report.protocol.fingerprint),
+      sha256: recording.source.sha256,
+      settingsHash: settingsHash(hopDefaults, report.protocol.fingerprint),
       protocolHash: sha256(report.protocol.fingerprint),
       protocol,
       report,
+      recording: { unusedColumns: recording.unusedColumns },
     };
   } catch (error) {
-    if (error instanceof RecordError) return refused(error.message, sha256(bytes));
-    if (error instanceof InputError) return refused(`${file}: ${error.message}`, sha256(bytes));
-    const message = error instanceof Error ? error.message : String(error);
-    return refused(`${file}: internal fault, please report it: ${message}`, sha256(bytes));
+    return refused(item, reasonOf(item, error), sha256(bytes));
   }
 }

@@ -2,6 +2,7 @@ import type { HopMeasure, HopReport } from '@surae/analysis';
 import { HOP_CAUTION_SENTENCES, HOP_ENTRY_SENTENCES, HOP_WITHHELD_SENTENCES, NO_SERIES_SENTENCES } from '@surae/shared';
 import type { AssessedHops } from './hop-file.ts';
 import type { Io } from './io.ts';
+import { issuePlace, issueRows } from './issue-rows.ts';
 import { countWithBounds, withBounds, withUncertainty } from './readable-number.ts';
 import { PLACEMENT_WORDS, within } from './report-words.ts';
 import { labelled, wrapped } from './text-lines.ts';
@@ -38,13 +39,19 @@ function entryWords({ entry }: HopReport): string {
   return `${entry.met === 'cannot_tell' ? 'cannot tell' : entry.met}. ${parts.filter((part) => part !== '').join('; ')}`.trimEnd();
 }
 
+/** How many hops were found and how many of them are analysed. */
+export function countedHops({ count }: HopReport): { readonly found: string; readonly analysed: number } {
+  return { found: countWithBounds(count.hops, count.low, count.high), analysed: count.analysed };
+}
+
 /** The report of one recording of hops as lines of text. */
-export function hopText({ report, item, protocol }: AssessedHops, screen: Pick<Io, 'width' | 'drawsBlocks'>): string[] {
+export function hopText(outcome: AssessedHops, screen: Pick<Io, 'width' | 'drawsBlocks'>): string[] {
+  const { report, item, protocol } = outcome;
   const rule = (screen.drawsBlocks ? '─' : '-').repeat(Math.max(screen.width - item.file.length - 1, 3));
-  const { count, reason } = report;
-  const asked = `${countWithBounds(count.hops, count.low, count.high)}, ${count.analysed} of them analysed`;
+  const { reason } = report;
+  const { found, analysed } = countedHops(report);
   const lines: [string, string][] = [
-    ['hops', report.hops.length === 0 ? '' : asked],
+    ['hops', report.hops.length === 0 ? '' : `${found}, ${analysed} of them analysed`],
     ['series', reason === null ? '' : NO_SERIES_SENTENCES[reason].text],
     ...SHOWN.map(([name, label, unit, factor, decimals]): [string, string] => [
       label,
@@ -53,6 +60,10 @@ export function hopText({ report, item, protocol }: AssessedHops, screen: Pick<I
     ['not given', report.withheld.map((code) => HOP_WITHHELD_SENTENCES[code].text).join(' ')],
     ['before hops', entryWords(report)],
     ...report.cautions.map((code): [string, string] => ['take care', HOP_CAUTION_SENTENCES[code].text]),
+    ...issueRows(outcome).map((row): [string, string] => [
+      row.severity === 'note' ? 'note' : 'take care',
+      `${issuePlace(row)}${row.sentence}`,
+    ]),
   ];
   return [
     `${item.file} ${rule}`,

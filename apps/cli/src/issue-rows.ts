@@ -1,6 +1,6 @@
 import { type Issue } from '@surae/analysis';
 import { ISSUE_SENTENCES } from '@surae/shared';
-import type { Assessed, AssessedPulls } from './assess-file.ts';
+import type { AnyAssessed } from './assess-file.ts';
 import { plain } from './readable-number.ts';
 
 /** Something about a recording that a reader must know, as it stands in a file. */
@@ -19,10 +19,10 @@ function note(code: string, sentence: string): IssueRow {
   return { code, severity: 'note', from_s: null, to_s: null, details: {}, sentence };
 }
 
-/** Issues of the trace, then what was in the file and could not be used. */
-export function issueRows({ report, recording, sameAs }: Assessed | AssessedPulls): IssueRow[] {
+/** Issues of the trace (a hop series has none: what speaks against it stands in its own lists), then what was in the file and could not be used. */
+export function issueRows({ report, recording, sameAs }: AnyAssessed): IssueRow[] {
   return [
-    ...report.issues.map((issue) => ({
+    ...('issues' in report ? report.issues : []).map((issue) => ({
       code: issue.code,
       severity: issue.severity,
       from_s: issue.fromS,

@@ -1,10 +1,13 @@
-import type { OwnReliabilities, OwnReliability } from '@surae/analysis';
+import type { OwnRatios, OwnReliabilities, OwnReliability } from '@surae/analysis';
 import { COMPARISON_RULES, PROTOCOLS, PULL_PROTOCOLS } from '@surae/shared';
+import { ratioNote, readOwnRatios } from './own-ratios.ts';
 import { UsageError } from './usage-error.ts';
 
 /** A clinic's own error of a measure, and what has to be said about it. */
 export interface GivenReliability {
   readonly own: OwnReliabilities;
+  /** of the ratio of the legs; left out where none were given */
+  readonly ratios?: OwnRatios;
   /** one sentence that stands with every comparison: what it is, and whether it is used */
   readonly note: string;
 }
@@ -84,11 +87,16 @@ function small(path: string, json: Json, { measure, units }: Measured): OwnRelia
     scale: keys.word('scale', ['natural', 'log'], 'natural'),
     unit: measure === 'repetitions' ? '1' : unit,
     pairs: keys.count('pairs'),
-    source: {
-      id: `own:${path}`,
-      citation: keys.text('source', `own repeated tests in ${path}`),
-      group: keys.text('group', 'own people'),
-    },
+    source: sourceOf(path, json),
+  };
+}
+
+function sourceOf(path: string, json: Json): OwnReliability['source'] {
+  const keys = new Keys(path, json);
+  return {
+    id: `own:${path}`,
+    citation: keys.text('source', `own repeated tests in ${path}`),
+    group: keys.text('group', 'own people'),
   };
 }
 
@@ -127,9 +135,14 @@ function noteOn({ pairs, standardError, scale }: OwnReliability, protocol: strin
   return `Own error of ${protocol} from ${pairs} pairs of tests: ${error}, shown and not used, for ${least} pairs are needed.`;
 }
 
+function ofTests(path: string, json: Json, measured: Measured): GivenReliability {
+  const own = 'groups' in json ? byAgreement(path, json, measured) : small(path, json, measured);
+  return { own: { [measured.protocol]: own }, note: noteOn(own, measured.protocol) };
+}
+
 /**
  * A clinic's own error of a count or a greatest force: what `surae agree --json` wrote about repeated tests, or a small object
- * with protocol, standard_error, standard_error_upper_80 and pairs.
+ * with protocol and either standard_error, standard_error_upper_80 and pairs, or ratios of the legs that were repeated, or both.
  *
  * @param of - protocol that it was measured with, where the file does not say so
  * @throws {@link UsageError} with the place inside the file
@@ -147,6 +160,12 @@ export function readOwnReliability(path: string, bytes: Uint8Array, of: string |
     throw new UsageError(`${path}: say with --reliability-of ID by which protocol it was measured`);
   }
   const measured = measuredBy(path, named);
-  const own = 'groups' in json ? byAgreement(path, json, measured) : small(path, json, measured);
-  return { own: { [measured.protocol]: own }, note: noteOn(own, measured.protocol) };
+  const { protocol } = measured;
+  if (!('ratios' in json)) return ofTests(path, json, measured);
+  const ratios = readOwnRatios(path, json['ratios'], sourceOf(path, json));
+  // ratios may come alone
+  const tests: GivenReliability =
+    'standard_error' in json || 'groups' in json ? ofTests(path, json, measured) : { own: {}, note: '' };
+  const note = [tests.note, ratioNote(ratios, protocol)].filter((one) => one !== '').join(' ');
+  return { ...tests, ratios: { [protocol]: ratios }, note };
 }

@@ -1,7 +1,8 @@
 import { nestedValues } from '@surae/analysis';
 import { REPETITION_COLUMNS, SET_COLUMNS } from '@surae/shared';
-import type { Assessed, Outcome } from './assess-file.ts';
+import type { AnyAssessed, Assessed, Outcome } from './assess-file.ts';
 import { FILE_COLUMN, type FrameColumn, ORIGIN_COLUMNS, REASON_COLUMN, TRIAL_COLUMNS } from './frame-columns.ts';
+import { hopResult } from './hop-json.ts';
 import { issueRows } from './issue-rows.ts';
 import { pullResult } from './pull-json.ts';
 import { rounded } from './rounded.ts';
@@ -18,11 +19,21 @@ export function jsonLine(outcome: Outcome): string {
     ...framed([...ORIGIN_COLUMNS, ...(outcome.status === 'refused' ? [REASON_COLUMN] : []), ...TRIAL_COLUMNS], outcome),
   };
   if (outcome.status === 'refused') return JSON.stringify(rounded(frame));
-  const result = outcome.test === 'isometric' ? pullResult(outcome) : resultOf(outcome);
-  return JSON.stringify(rounded({ ...frame, ...result }));
+  return JSON.stringify(rounded({ ...frame, ...resultOf(outcome) }));
 }
 
-function resultOf(outcome: Assessed): Record<string, unknown> {
+function resultOf(outcome: AnyAssessed): Record<string, unknown> {
+  switch (outcome.test) {
+    case 'heel-raise':
+      return raiseResult(outcome);
+    case 'isometric':
+      return pullResult(outcome);
+    case 'hop-series':
+      return hopResult(outcome);
+  }
+}
+
+function raiseResult(outcome: Assessed): Record<string, unknown> {
   const { report } = outcome;
   return {
     repetitions: report.repetitions.map((repetition) => nestedValues(REPETITION_COLUMNS, repetition)),

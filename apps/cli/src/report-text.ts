@@ -2,6 +2,7 @@ import type { Report } from '@surae/analysis';
 import { SCOPE_SENTENCES } from '@surae/shared';
 import type { Assessed, Outcome } from './assess-file.ts';
 import { heightPicture } from './height-picture.ts';
+import { countedHops } from './hop-text.ts';
 import type { Io } from './io.ts';
 import { countedEfforts } from './pull-text.ts';
 import { countWithBounds } from './readable-number.ts';
@@ -85,6 +86,10 @@ export function setSummary(outcome: Outcome): SetSummary {
   if (outcome.test === 'isometric') {
     const { found, counted } = countedEfforts(outcome.report);
     return { file: outcome.item.file, counts: [`${found} efforts`, `${counted} count`, ''] };
+  }
+  if (outcome.test === 'hop-series') {
+    const { found, analysed } = countedHops(outcome.report);
+    return { file: outcome.item.file, counts: [`${found} hops`, `${analysed} analysed`, ''] };
   }
   const { count } = outcome.report;
   return {

@@ -161,7 +161,14 @@ export {
   type VisitResult,
   type VisitTrend,
 } from './compare/visit-change.ts';
-export type { LegFacts, OwnReliabilities, PersonFacts, TestedLeg, TestedPull } from './compare/visit-facts.ts';
+export type {
+  LegFacts,
+  OwnRatios,
+  OwnReliabilities,
+  PersonFacts,
+  TestedLeg,
+  TestedPull,
+} from './compare/visit-facts.ts';
 export {
   type CriteriaVariant,
   robustness,

@@ -48,6 +48,18 @@ export const RATIO_COLUMNS: readonly Column[] = [
   legs.figure('ratio.value', 'ratio.value', '1', 1, 'leg above the line over leg below it'),
   legs.figure('ratio.low', 'ratio.low', '1', 1, 'lower 95 % bound of the ratio'),
   legs.figure('ratio.high', 'ratio.high', '1', 1, 'upper 95 % bound of the ratio'),
+  legs.word(
+    'ratio_error.from',
+    'ratioError.from',
+    'what the interval of the ratio rests on: own-ratios, or sides-independent, the errors of both legs',
+  ),
+  legs.word(
+    'ratio_error.own',
+    'ratioError.own',
+    'what became of own repeated ratios: used, used-with-margin, too-few-pairs or none',
+  ),
+  legs.figure('ratio_error.pairs', 'ratioError.pairs', '1', 1, 'pairs of visits behind own repeated ratios'),
+  legs.figure('ratio_error.log_u', 'ratioError.logU', '1', 1, 'standard error of the logarithm of the ratio'),
   legs.figure('line', 'line', '1', 1, 'ratio under which a leg counts as lower; a choice, and no pass mark'),
   legs.figure('probability_below', 'probability', '1', 1, 'probability that the true ratio lies under the line'),
   legs.word('lower', 'lower', 'whether the leg above the line is lower: yes, no or cannot_tell'),

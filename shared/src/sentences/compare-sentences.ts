@@ -4,7 +4,7 @@ import { sentences } from './sentence.ts';
 export const RATIO_BLOCK_SENTENCES = sentences('ratio-block', {
   'both-sides-sore': 'Both tendons are sore: neither leg shows what the other one could do.',
   'soreness-not-asked': 'It was not recorded for both legs whether they are sore.',
-  'ended-for-pain': 'A leg stopped for pain: its count is what was tolerated.',
+  'ended-for-pain': 'A leg stopped for pain: its result is what was tolerated.',
   'ended-incomplete': 'A leg stopped before its test was complete.',
   'end-not-recorded': 'Why a leg stopped was not recorded.',
   censored: 'A leg reached the preset number: its count is a lower bound.',
@@ -15,7 +15,7 @@ export const RATIO_BLOCK_SENTENCES = sentences('ratio-block', {
   'different-source': 'The two sets came from different kinds of source.',
   'source-not-recorded': 'What kind of source the two sets came from was not recorded.',
   'few-repetitions': 'The leg to compare with has under five repetitions: a small number makes a wild ratio.',
-  'within-error': 'The count of the leg to compare with is too small beside the error of such a count.',
+  'within-error': 'The result of the leg to compare with is too small beside the error of such a result.',
   'short-rest': 'The rest between the legs was shorter than two minutes.',
   'rest-not-recorded': 'The rest between the legs was not recorded.',
   'order-not-recorded': 'Which leg came first was not recorded.',
@@ -25,7 +25,8 @@ export const RATIO_BLOCK_SENTENCES = sentences('ratio-block', {
     'The leg to compare with had surgery, a rupture, a fracture or a tear over twelve months ago, and no clinician confirmed it.',
   'earlier-injury-not-asked':
     'Earlier surgery, rupture, fracture or tear of the leg to compare with was not asked about.',
-  'signal-not-usable': 'The recording of a leg is doubtful, lost too many samples, or holds no repetition.',
+  'signal-not-usable':
+    'The recording of a leg is doubtful, lost too many samples, or holds no repetition and no effort.',
   'side-uncertain': 'It is not certain which leg a recording belongs to.',
   'effort-not-full': 'A leg stopped before signs of fatigue.',
   'effort-unknown': 'Too little is known about how full the effort of a leg was.',
@@ -128,7 +129,7 @@ export const NO_REFERENCE_SENTENCES = sentences('no-reference', {
   'set-not-interpreted': 'The set does not show what the calf could do: no group stands beside it.',
   'no-matching-protocol': 'No matching reference for this way of testing.',
   'no-matching-group': 'No reference for people of this age and sex.',
-  'not-for-this-measure': 'No reference for this measure.',
+  'not-for-this-measure': 'No matching reference for this way of testing.',
   'under-18': 'No reference under 18 years.',
   'age-not-known': 'The age is not known.',
   pregnancy: 'No reference during pregnancy.',

@@ -43,18 +43,6 @@ export const COMPARISON_RULES = {
   ownPairsPlain: { ...practice, id: 'comparison.own-pairs-plain', unit: '1', value: 30 },
   /** share of the count that is the cautious detectable change where it is more than the fixed one */
   countChangeShare: { ...practice, id: 'comparison.count-change-share', unit: '1', value: 0.3 },
-  /** best trials of a maximal hold that lie as close together were alike; a last trial higher by more still rises */
-  trialsAlike: {
-    id: 'comparison.trials-alike',
-    version: '1',
-    unit: '1',
-    source:
-      'Trials needed: a 2023 study in PLoS One 18:e0282395, as quoted elsewhere (more trials while the last is best by over 5 %)',
-    mark: 'second-hand',
-    value: 0.05,
-  },
-  /** plateau of a maximal hold, at least */
-  plateauLeast: { ...practice, id: 'comparison.plateau-least', unit: 's', value: 1 },
   /** pain during a test, at most, of 10 */
   painMost: {
     id: 'comparison.pain-most',

@@ -1,4 +1,4 @@
-import { defaultSettings, legsOfVisit, pullLegsOfVisit } from '@surae/analysis';
+import { defaultSettings, legsOfVisit, type OwnRatios, pullLegsOfVisit } from '@surae/analysis';
 import { expect, test } from 'vitest';
 import { testedLeg, visitLegs } from '../../support/tested-leg.ts';
 import { testedPull } from '../../support/tested-pull.ts';
@@ -36,4 +36,24 @@ test('a leg without a set has the unit of the other one, so that only its value 
     {},
   );
   expect(comparison).toMatchObject({ kind: 'blocked', blocks: [{ code: 'value-missing' }] });
+});
+
+test("the clinic's own ratios are those of the protocol of the legs, for raises and for forces", () => {
+  const source = { id: 'own', citation: 'ours', group: 'own people' };
+  const error = { logError: 0.03, logErrorUpper: 0.04, pairs: 40, source };
+  const legs = visitLegs(testedLeg('left', 40), testedLeg('right', 30, { sore: true }));
+  const pulls = {
+    ...visitLegs(null, null),
+    legs: { left: testedPull('left', 1000), right: testedPull('right', 900, { sore: true }) },
+  };
+  const ids = [legs.legs.left!.protocol.id, pulls.legs.left.protocol.id];
+  const errorsBy = (ratios: OwnRatios) =>
+    [legsOfVisit(legs, {}, judging, ratios), pullLegsOfVisit(pulls, {}, ratios)].map(({ comparison }) =>
+      comparison.kind === 'ratio' ? [comparison.error.from, comparison.error.logU === 0.03] : comparison.blocks,
+    );
+  const own = ['own-ratios', true];
+  const independent = ['sides-independent', false];
+  expect(errorsBy({ [ids[0]]: error })).toEqual([own, independent]);
+  expect(errorsBy({ [ids[1]]: error })).toEqual([independent, own]);
+  expect(errorsBy({ toString: error })).toEqual([independent, independent]);
 });

@@ -6,7 +6,7 @@ import {
   isometricEffort,
   type Report,
 } from '@surae/analysis';
-import { COMPARISON_RULES } from '@surae/shared';
+import { PULL_PROTOCOLS } from '@surae/shared';
 import { describe, expect, test } from 'vitest';
 import { judged } from '../../support/detected-set.ts';
 
@@ -81,10 +81,8 @@ describe('a set to fatigue', () => {
 });
 
 describe('a maximal hold', () => {
-  const limits: IsometricLimits = {
-    trialsAlike: COMPARISON_RULES.trialsAlike.value,
-    plateauLeast: COMPARISON_RULES.plateauLeast.value,
-  };
+  const { alikeGood, plateauLeast } = PULL_PROTOCOLS[0].parameters;
+  const limits: IsometricLimits = { trialsAlike: alikeGood.value!, plateauLeast: plateauLeast.value! };
   const hold = (peaksN: readonly (number | null)[], plateauS: number | null = 1.5) =>
     isometricEffort({ peaksN, plateauS }, limits);
 

@@ -1,7 +1,9 @@
 import { expect, test } from 'vitest';
 import {
+  countingOf,
   countingSets,
   minutesAndSeconds,
+  restBetweenSidesS,
   restNews,
   restTakenS,
   secondsBetween,
@@ -65,4 +67,16 @@ test('a set that was set aside does not count, nor does an earlier one of the sa
   const again = { ...left, id: 'again', begunAt: '2026-03-01T09:45:00Z' };
   expect(countingSets(madeVisit(aside, left, right)).map(({ id }) => id)).toEqual(['set-left', 'set-right']);
   expect(countingSets(madeVisit(left, right, again)).map(({ id }) => id)).toEqual(['set-right', 'again']);
+});
+
+test('the last set of each side that was not set aside counts, and the rest lies between two of them', () => {
+  const aside = { ...right, setAside: true };
+  const again = { ...left, begunAt: '2026-03-01T09:40:00Z' };
+  expect(countingOf([left, right, again])).toEqual([right, again]);
+  expect(countingOf([left, aside])).toEqual([left]);
+  expect([restBetweenSidesS([left, right]), restBetweenSidesS([left]), restBetweenSidesS([])]).toEqual([
+    150,
+    null,
+    null,
+  ]);
 });

@@ -6,21 +6,24 @@ import { expect, test } from 'vitest';
 import { personOf } from '../../../apps/dashboard/src/journey/person.ts';
 import { VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
 import { foldVisit } from '../../../apps/dashboard/src/journey/visit-events.ts';
-import { type Comparisons, comparisonsOf } from '../../../apps/dashboard/src/result/comparisons.ts';
+import { type Comparisons, comparisonsOf, pullComparisonsOf } from '../../../apps/dashboard/src/result/comparisons.ts';
 import { fixturePath } from '../../support/fixture.ts';
 import { ALL_TOLD, legTold, MODERATE, type ToldVisit, tellVisits } from '../../support/told-visit.ts';
 
 const WOMAN_38 = { name: 'Case', bodyMassKg: null, heelLeverM: null, sex: 'women', birthYear: 1988 } as const;
 
-/** What the page says of the last of these visits. */
-async function compared(...visits: readonly ToldVisit[]): Promise<Comparisons> {
+/** What the page says of the last of these visits, of its raises or by another test. */
+async function comparedBy(compare: typeof comparisonsOf, ...visits: readonly ToldVisit[]): Promise<Comparisons> {
   const store = new MemoryStore();
   const ids = await tellVisits(store, WOMAN_38, visits);
   const book = new VisitBook(store, { isoNow: () => '2026-12-01T09:00:00.000+01:00' }, 'test');
   const visit = (await book.visit(ids[ids.length - 1]))!;
   const person = (await book.person(visit.personId))!;
-  return comparisonsOf(visit, person, await book.visitsBefore(visit));
+  return compare(visit, person, await book.visitsBefore(visit));
 }
+
+const compared = (...visits: readonly ToldVisit[]): Promise<Comparisons> => comparedBy(comparisonsOf, ...visits);
+const pushed = (...visits: readonly ToldVisit[]): Promise<Comparisons> => comparedBy(pullComparisonsOf, ...visits);
 
 const sideOf = <Of extends { readonly side: Side }>(list: readonly Of[], side: Side): Of =>
   list.find((one) => one.side === side)!;
@@ -97,7 +100,7 @@ test('two sore sides, one stopped for pain: no ratio, the reasons, and what was 
   expect(found.side.blocks.map(({ why }) => why)).toEqual(
     expect.arrayContaining([
       'Both tendons are sore: neither leg shows what the other one could do.',
-      'A leg stopped for pain: its count is what was tolerated.',
+      'A leg stopped for pain: its result is what was tolerated.',
     ]),
   );
   expect(JSON.stringify(found.side)).not.toMatch(/\d %/);
@@ -129,4 +132,53 @@ test('a visit that version 1 of the store wrote is compared: what it never asked
     'Left: no earlier test of this leg.',
     'Right: no earlier test of this leg.',
   ]);
+});
+
+const PUSHES: ToldVisit = { day: '2026-03-02', pushes: { left: { netN: 1425 }, right: { netN: 1150 } } };
+
+test('seated, 1425 and 1150 N net: 81 % with its interval by the published 42.6 N, and yes', async () => {
+  const { side, groups, legs } = await pushed(PUSHES);
+  expect(side.lead).toBe('Yes, the right leg does less: 1150 N against 1425 N.');
+  // exp(+-1.96 sqrt((42.6 / 1425)^2 + (42.6 / 1150)^2)) is 0.911 to 1.098
+  expect(side.ratio).toMatchObject({ over: 'right', percent: 81, low: 74, high: 89, linePercent: 90 });
+  expect(groups.map(({ lead, rows }) => [lead, rows.length])).toEqual([
+    ['Left: No matching reference for this way of testing.', 0],
+    ['Right: No matching reference for this way of testing.', 0],
+  ]);
+  expect(legs.map(({ lead }) => lead)).toEqual(Array(2).fill('The efforts agree and were held: they show a maximum.'));
+});
+
+test('75 N more against 118 N cannot be told, by any published error, and one leg alone has no ratio', async () => {
+  const retest: ToldVisit = { day: '2026-04-27', pushes: { left: { netN: 1500 } } };
+  const { pasts, side } = await pushed(PUSHES, retest);
+  expect(pasts.map(({ lead }) => lead)).toEqual([
+    'Left: 75 N more than on 2 Mar 2026. Cannot be told from the usual wobble of the test.',
+  ]);
+  expect(pasts[0].lines[0]).toBe('Detectable: 118 with 95 %, 77 with 80 %. Change: +75 (95 %: −43 to +193).');
+  expect(pasts[0].lines).toContain('Every published error gives the same verdict.');
+  expect(side.blocks.map(({ why }) => why)).toContain('A leg has no value.');
+});
+
+test('pushes that pain ended show what was tolerated, and a cell beside the plate is refused', async () => {
+  const pain = await pushed({
+    ...PUSHES,
+    pushes: { left: { netN: 1425 }, right: { netN: 800, reason: 'pain', pain: 6 } },
+  });
+  expect(sideOf(pain.legs, 'right').lead).toMatch(/^Tolerated 800 N before the pain limit\. This is tolerance/);
+  expect(pain.side.lead).toBe('No ratio of the two legs. A leg stopped for pain: its result is what was tolerated.');
+  const cell = await pushed(PUSHES, {
+    day: '2026-04-27',
+    pushes: { left: { netN: 1425 }, right: { netN: 1150, placement: 'inline' } },
+  });
+  expect([cell.side.ratio, sideOf(cell.pasts, 'right').course]).toEqual([null, null]);
+  expect(cell.side.blocks.map(({ why }) => why)).toEqual([
+    'The legs were tested by different protocols.',
+    'The sensor sat in a different place on each leg.',
+    'The values were taken by different conventions, such as net and gross force.',
+  ]);
+  expect(JSON.stringify(cell.side)).not.toMatch(/\d %/);
+  expect(sideOf(cell.pasts, 'right').apart[0]).toMatchObject({
+    value: '1150 N',
+    why: 'place of the sensor: force platform then, cell in line with the force now',
+  });
 });

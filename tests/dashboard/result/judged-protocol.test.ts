@@ -1,7 +1,7 @@
-import { protocolFingerprint } from '@surae/analysis';
-import { FLOOR, INCLINE_10 } from '@surae/shared';
+import { protocolFingerprint, pullFingerprint } from '@surae/analysis';
+import { FLOOR, INCLINE_10, SEATED_PULL } from '@surae/shared';
 import { expect, test } from 'vitest';
-import { judgedProtocol } from '../../../apps/dashboard/src/result/judged-protocol.ts';
+import { judgedProtocol, judgedPullProtocol } from '../../../apps/dashboard/src/result/judged-protocol.ts';
 
 const other = {
   ...FLOOR,
@@ -24,4 +24,12 @@ test('a fingerprint that cannot be read leaves those of today, under the version
 
 test('a protocol that is not known here is none', () => {
   expect(judgedProtocol({ protocol: { id: 'single-leg.moon', version: '1', fingerprint } })).toBeUndefined();
+});
+
+test('an isometric protocol is restored likewise, and one that is not known here is none', () => {
+  const { parameters } = SEATED_PULL;
+  const longer = { ...SEATED_PULL, parameters: { ...parameters, hold: { ...parameters.hold, value: 7 } } };
+  const kept = { version: '1', fingerprint: pullFingerprint(longer, 'platform') };
+  expect(judgedPullProtocol({ protocol: { id: SEATED_PULL.id, ...kept } })?.parameters.hold.value).toBe(7);
+  expect(judgedPullProtocol({ protocol: { id: FLOOR.id, ...kept } })).toBeUndefined();
 });

@@ -1,9 +1,24 @@
-import { defaultSettings, type IrritabilityAnswers, type LegFacts, type LegFinding, legFinding } from '@surae/analysis';
+import {
+  defaultSettings,
+  type IrritabilityAnswers,
+  type LegFacts,
+  type LegFinding,
+  legFinding,
+  pullFinding,
+} from '@surae/analysis';
 import type { EndReason } from '@surae/shared';
-import { expect, test } from 'vitest';
-import { effortWords, irritabilityWords, legView, painWords } from '../../../apps/dashboard/src/result/leg-view.ts';
+import { describe, expect, test } from 'vitest';
+import {
+  effortWords,
+  irritabilityWords,
+  legView,
+  maximumWords,
+  painWords,
+  pullLegView,
+} from '../../../apps/dashboard/src/result/leg-view.ts';
 import { JUDGING_WORDS } from '../../support/judging-words.ts';
 import { CALM, testedLeg, WOMAN } from '../../support/tested-leg.ts';
+import { testedPull } from '../../support/tested-pull.ts';
 
 function found(facts: Partial<LegFacts> = {}, end: EndReason | null = 'fatigue'): LegFinding {
   return legFinding(testedLeg('left', 9, { sore: true, ...facts }, end), WOMAN, {}, defaultSettings().judging);
@@ -27,10 +42,10 @@ test('a set that pain ended says what was tolerated, first of all', () => {
 });
 
 test('pain within its limit, over it, and not to be told', () => {
-  expect(painWords(found({ painPeak: 2 }).pain)).toEqual(['Pain during the set stayed within 5 of 10.']);
-  expect(painWords(found({ painPeak: 7 }).pain)[0]).toMatch(/went over its limit of 5 of 10, or was sharp/);
-  expect(painWords(found({ painPeak: 7 }).pain)).toContain('Pain rose by more than 2 over its level at rest.');
-  expect(painWords(found({ painPeak: 2, painSharp: null }).pain)[0]).toMatch(
+  expect(painWords(found({ painPeak: 2 }).pain, null)).toEqual(['Pain during the set stayed within 5 of 10.']);
+  expect(painWords(found({ painPeak: 7 }).pain, null)[0]).toMatch(/went over its limit of 5 of 10, or was sharp/);
+  expect(painWords(found({ painPeak: 7 }).pain, null)).toContain('Pain rose by more than 2 over its level at rest.');
+  expect(painWords(found({ painPeak: 2, painSharp: null }).pain, null)[0]).toMatch(
     /cannot be told\. Not known: whether the pain was sharp\./,
   );
 });
@@ -45,4 +60,30 @@ test('every grade of irritability, and none where an input is missing', () => {
     'Irritability: not graded, and taken as moderate for limits. Not known: the last two weeks.',
   );
   expect(irritabilityWords(found().irritability, false)).toBe('Irritability: this leg is not sore.');
+});
+
+describe('pushes', () => {
+  const newtons = { unit: 'N', decimals: 0, isCount: false };
+  const pushed = (facts: Partial<LegFacts> = {}, endReason: EndReason = 'trials-done') =>
+    pullFinding(testedPull('right', 1150, { sore: true, ...facts }, { context: { endReason } }), {});
+
+  test('efforts that agree show a maximum; others do not yet, with the reason and without judging', () => {
+    const { effort } = pushed();
+    expect(maximumWords(effort)).toEqual(['The efforts agree and were held: they show a maximum.']);
+    const rising = { ...effort!, good: 'no', reasons: ['last-trial-still-rising'] } as const;
+    expect(maximumWords(rising)).toEqual([
+      'The efforts do not show a maximum yet. The last effort is the best by far: a further one may be better still.',
+    ]);
+    expect(maximumWords(null)).toEqual([]);
+    for (const word of JUDGING_WORDS) expect(maximumWords(rising).join(' ')).not.toMatch(word);
+  });
+
+  test('what pain ended is told first, as the force that was tolerated', () => {
+    expect(pullLegView(pushed({ painPeak: 6 }, 'pain'), true, newtons).lead).toMatch(
+      /^Tolerated 11[45]\d N before the pain limit\. This is tolerance, not capacity\.$/,
+    );
+    const { lead, lines } = pullLegView(pushed(), true, newtons);
+    expect(lead).toBe('The efforts agree and were held: they show a maximum.');
+    expect(lines).toEqual(['Pain during the set stayed within 5 of 10.', 'Irritability: low.']);
+  });
 });

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { noHistory } from '../../../apps/dashboard/src/journey/history.ts';
 import type { Visit } from '../../../apps/dashboard/src/journey/visit.ts';
 import { pairCircumstances } from '../../../apps/dashboard/src/result/pair-circumstances.ts';
+import { madePullSet } from '../../support/made-pull-visit.ts';
 import { madeSet, madeVisit } from '../../support/made-visit.ts';
 
 const right = madeSet('right', null);
@@ -59,4 +60,19 @@ test('signs of a nerve are there when ticked, absent only when the whole list wa
   expect(pairCircumstances({ ...answered([]), history: { ...noHistory, about: ['nerve-weakness'] } }).nerveSigns).toBe(
     true,
   );
+});
+
+test('each test of a visit has its own order, rest, day and source', () => {
+  const pushed = madePullSet('left', []);
+  const later = { ...madePullSet('right', []), begunAt: '2026-03-01T09:37:00.000+01:00' };
+  const pulls = [pushed, { ...later, choice: { ...later.choice, origin: 'replayed' as const } }];
+  const visit = { ...madeVisit(right, left), pulls };
+  expect(pairCircumstances(visit)).toMatchObject({ first: 'right', restS: 140, sameSource: true });
+  // stopped at 9:34:00, the next begun at 9:37:00
+  expect(pairCircumstances(visit, 'isometric')).toMatchObject({
+    first: 'left',
+    restS: 180,
+    sameDay: true,
+    sameSource: false,
+  });
 });

@@ -19,7 +19,7 @@ function courseOf(values: readonly number[], days: readonly number[] = values.ma
   );
 }
 
-const shown = (result: VisitResult, u = 2.25): PastVisit => ({ result, when: `day ${result.day}`, u });
+const shown = (result: VisitResult, u = 2.25): PastVisit => ({ result, when: `day ${result.day}`, u, words });
 
 /** The view of visits that were all done alike. */
 function viewOf(...values: readonly number[]): PastView {
@@ -31,7 +31,6 @@ function viewOf(...values: readonly number[]): PastView {
     alike: visits.slice(0, -1),
     unlike: [],
     course,
-    words,
   });
 }
 
@@ -76,7 +75,7 @@ test('marks are there for two visits and more, with the interval from one test t
 
 test('no earlier test, none done alike, and a set that is not interpreted: each has its words and no marks', () => {
   const [before, now] = courseOf([19, 24]).visits.map((visit) => shown(visit));
-  const plain = { side: 'left', now, alike: [], unlike: [], course: null, words } as const;
+  const plain = { side: 'left', now, alike: [], unlike: [], course: null } as const;
   expect(pastView(plain)).toMatchObject({ lead: 'Left: no earlier test of this leg.', course: null, apart: [] });
   const floor = {
     ...before,
@@ -104,9 +103,9 @@ test('no earlier test, none done alike, and a set that is not interpreted: each 
 test('an earlier set that shows something else than what the calf could do stands apart with its reason', () => {
   const [before, now] = courseOf([19, 24]).visits.map((visit) => shown(visit));
   const pain = { ...before, result: { ...before.result, blocks: ['ended-for-pain'] as SetBlock[] } };
-  const { apart, lead } = pastView({ side: 'left', now, alike: [], unlike: [pain], course: null, words });
+  const { apart, lead } = pastView({ side: 'left', now, alike: [], unlike: [pain], course: null });
   expect(lead).toMatch(/earlier tests do not show what the calf could do/);
-  expect(apart[0].why).toBe('A leg stopped for pain: its count is what was tolerated.');
+  expect(apart[0].why).toBe('A leg stopped for pain: its result is what was tolerated.');
 });
 
 test('features that matter have names, codes have words, and fine settings are counted', () => {
@@ -131,7 +130,20 @@ test('features that matter have names, codes have words, and fine settings are c
 
 test('a test that another one followed on its day says so', () => {
   const [before, now] = courseOf([19, 24]).visits.map((visit) => shown(visit));
-  const { apart, lead } = pastView({ side: 'left', now, alike: [], unlike: [before], course: null, words });
+  const { apart, lead } = pastView({ side: 'left', now, alike: [], unlike: [before], course: null });
   expect(lead).toBe('Left: the only other test is of the same day.');
   expect(apart[0].why).toBe('another test followed on the same day');
+});
+
+test('newtons beside newton metres stand apart, each in its own unit, and a force that is the same is as much', () => {
+  const newtons = { unit: 'N', decimals: 0, isCount: false };
+  const metres = { unit: 'N.m', decimals: 1, isCount: false };
+  const [before, now] = courseOf([19, 19]).visits.map((visit) => shown({ ...visit, unit: 'N' }));
+  const torque = { ...before, result: { ...before.result, unit: 'N.m' }, words: metres };
+  const unlike = pastView({ side: 'left', now: { ...now, words: newtons }, alike: [], unlike: [torque], course: null });
+  expect(unlike.lead).toMatch(/earlier tests were done in another way/);
+  expect(unlike.apart).toEqual([{ when: 'day 0', value: '19.0 N.m', why: 'unit: newton metres then, newtons now' }]);
+  const course = courseOf([19, 19]);
+  const same = { side: 'left', now: { ...now, words: newtons }, alike: [before], unlike: [], course } as const;
+  expect(pastView(same).lead).toMatch(/^Left: as much as on day 0\./);
 });

@@ -2,12 +2,14 @@ import { assessPulls, defaultSettings } from '@surae/analysis';
 import { readRecording } from '@surae/records';
 import { expect, test } from 'vitest';
 import { main } from '../../../apps/cli/src/main.ts';
+import type { Visit } from '../../../apps/dashboard/src/journey/visit.ts';
 import { pullRecording, pullRequest } from '../../../apps/dashboard/src/result/pull-assessment.ts';
 import { effortFile, pullReportFile, pullSampleFiles } from '../../../apps/dashboard/src/result/pull-files.ts';
 import { pullSettingsHash } from '../../../apps/dashboard/src/result/pull-kept.ts';
 import { csvRows } from '../../support/csv-rows.ts';
 import { bytesOf, donePullSet, madePullVisit } from '../../support/made-pull-visit.ts';
 import { MemoryIo } from '../../support/memory-io.ts';
+import { toldHistory } from '../../support/told-history.ts';
 
 const set = donePullSet('left');
 const report = set.report!;
@@ -32,6 +34,14 @@ test('the report holds trials with their rests, the end, the answers and where i
   });
   expect(document.report.score.net.value).toBeCloseTo(report.score.net!.value, 5);
   expect(content).not.toContain('personId');
+});
+
+test('the report holds what was told before the test; null where that step was not asked', () => {
+  const provenance = { sha256: 'a', trials: [], software: 'surae 1' };
+  const written = (visit: Visit): unknown => JSON.parse(String(pullReportFile(visit, set, report, provenance).content));
+  const visit = madePullVisit(set);
+  expect(written({ ...visit, history: toldHistory })).toMatchObject({ version: 2, visit: { history: toldHistory } });
+  expect(written(visit)).toMatchObject({ version: 2, visit: { history: null } });
 });
 
 test('the command line gives the same forces and efforts from the saved samples', async () => {

@@ -9,6 +9,7 @@ import {
 import { RATIO_BLOCK_SENTENCES, RATIO_UNBLOCK_SENTENCES, VALUE_BLOCK_SENTENCES } from '@surae/shared';
 import { expect, test } from 'vitest';
 import { type SideView, sideView } from '../../../apps/dashboard/src/result/side-view.ts';
+import type { ValueWords } from '../../../apps/dashboard/src/result/value-words.ts';
 import { JUDGING_WORDS } from '../../support/judging-words.ts';
 
 const rules = { ratioLine: 0.9, plainNoMost: 0.2, plainYesLeast: 0.8 };
@@ -26,11 +27,13 @@ function viewOf(
     direction = soreRight,
     u = 2.25,
     circumstances = asked,
+    told = words,
   }: {
     readonly blocks?: readonly SideBlock[];
     readonly direction?: typeof soreRight | typeof neither;
     readonly u?: number;
     readonly circumstances?: SideCircumstances;
+    readonly told?: ValueWords;
   } = {},
 ): SideView {
   const comparison = compareValues({ left: of(left, u), right: of(right, u) }, blocks, direction, circumstances, rules);
@@ -41,7 +44,7 @@ function viewOf(
     error: null,
     underOthers: [],
     hangsOnReliability: null,
-    words,
+    words: told,
   });
 }
 
@@ -102,4 +105,15 @@ test('the first reason stands in the answer, and how many more there are', () =>
   expect(lead('short-rest', 'nerve-signs', 'fixed-test')).toMatch(/ 2 more reasons stand against one\.$/);
   expect(lead('nerve-signs', 'both-sides-sore')).toMatch(/^Both legs are sore: no ratio/);
   expect(RATIO_UNBLOCK_SENTENCES['short-rest'].text).toBe(viewOf(27, 19, { blocks: ['short-rest'] }).blocks[0].unblock);
+});
+
+test('a quantity has its unit, is less and not fewer, and stands against its own past where both legs are sore', () => {
+  const told = { unit: 'N', decimals: 0, isCount: false };
+  const { lead, lines } = viewOf(1425, 1150, { u: 42.6, told });
+  expect(lead).toBe('Yes, the right leg does less: 1150 N against 1425 N.');
+  expect(lines[1]).toMatch(/^Right did 275 N less than left \(95 %: −\d+ to −\d+ N\)\.$/);
+  expect(viewOf(1150, 1150, { u: 42.6, told }).lines[1]).toMatch(/^Both did the same \(95 %: −\d+ to \+\d+ N\)\.$/);
+  expect(viewOf(1425, 1150, { blocks: ['both-sides-sore'], told }).lead).toBe(
+    'Both legs are sore: no ratio, each leg against its own past.',
+  );
 });

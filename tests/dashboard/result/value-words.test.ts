@@ -14,6 +14,7 @@ test('a change has a sign, and what rounds to zero has none', () => {
 test('whole numbers are compared with a tenth, other figures as they are', () => {
   expect(finer({ unit: 'repetitions', decimals: 0, isCount: true })).toBe(1);
   expect(finer({ unit: 'cm', decimals: 2, isCount: false })).toBe(2);
+  expect(finer({ unit: 'N', decimals: 0, isCount: false })).toBe(0);
 });
 
 test('a sentence begins with a capital', () => {

@@ -3,7 +3,7 @@ import { MemoryStore } from '@surae/storage';
 import { expect, test } from 'vitest';
 import type { Visit } from '../../../apps/dashboard/src/journey/visit.ts';
 import { VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
-import { dayNumber, legPast, testedLeg, visitLegs } from '../../../apps/dashboard/src/result/visit-legs.ts';
+import { legPast, testedLeg, visitLegs } from '../../../apps/dashboard/src/result/visit-legs.ts';
 import { ALL_TOLD, legTold, MODERATE, type ToldVisit, tellVisits } from '../../support/told-visit.ts';
 
 const person = { name: 'A', bodyMassKg: null, heelLeverM: null, sex: 'women', birthYear: 1988 } as const;
@@ -76,22 +76,4 @@ test('visits done alike make a course; another surface, or a set ended for pain,
 test('a set that is not interpreted has no course, whatever came before', async () => {
   const visits = await visitsOf(both('2026-03-02', 19), both('2026-03-30', 9, { right: { count: 9, reason: 'pain' } }));
   expect(legPast(visits[1], 'right', visits.slice(0, 1))?.course).toBeNull();
-});
-
-test('of two visits on one day the later one counts, and one of today is no earlier visit', async () => {
-  const visits = await visitsOf(
-    both('2026-03-02', 17),
-    both('2026-03-02', 19),
-    both('2026-04-27', 24),
-    both('2026-04-27', 25),
-  );
-  const past = legPast(visits[3], 'right', visits.slice(0, 3));
-  expect(past?.alike.map(({ leg }) => leg.report.count.scored)).toEqual([19]);
-  expect(past?.unlike).toHaveLength(2);
-});
-
-test('days are those of the clock of the place', () => {
-  expect(dayNumber('2026-03-02T00:10:00.000+13:00')).toBe(dayNumber('2026-03-02T23:50:00.000-08:00'));
-  expect(dayNumber('2026-03-03T09:00:00.000+01:00')! - dayNumber('2026-03-02T09:00:00.000+01:00')!).toBe(1);
-  expect(dayNumber('some day')).toBeNull();
 });

@@ -34,6 +34,13 @@ test('every reason why no ratio is given has one sentence of its own, in the ord
   for (const text of texts) expect(text).toMatch(/^[A-Z].*\.$/);
 });
 
+test('a reason that a force can meet does not speak of a count: only those of counted repetitions do', () => {
+  const speak = (pattern: RegExp): string[] => RATIO_BLOCKS.filter((code) => pattern.test(words[code].text));
+  // a preset number ends heel raises alone; no protocol of isometric efforts ends by one
+  expect(speak(/\bcount\b/i)).toEqual(['censored']);
+  expect(speak(/\brepetitions?\b(?! and no effort)/i)).toEqual(['few-repetitions']);
+});
+
 test('the reasons judge nobody and give no figure of a difference', () => {
   for (const { text } of [...Object.values(words), ...Object.values(COMPARE_SENTENCES)]) {
     for (const word of JUDGING_WORDS) expect(text).not.toMatch(word);

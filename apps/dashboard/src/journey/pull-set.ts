@@ -40,6 +40,8 @@ export interface PullEnd {
   readonly reason: EndReason;
   readonly painPeak: number | null;
   readonly exertion: number | null;
+  /** the pain was sharp or tearing; older documents hold none */
+  readonly painSharp?: boolean | null;
 }
 
 /** The isometric trials of one leg. */

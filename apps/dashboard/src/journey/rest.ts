@@ -1,3 +1,4 @@
+import type { Side } from '@surae/analysis';
 import type { Visit, VisitSet } from './visit.ts';
 
 /** What is told aloud while a rest runs. */
@@ -26,18 +27,34 @@ export function minutesAndSeconds(seconds: number): string {
   return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
 }
 
-/** The sets that count, in the order in which they were begun. */
-export function countingSets({ sets }: Visit): VisitSet[] {
-  const counting = sets.filter(({ setAside }) => !setAside);
-  const last = counting.filter(
-    (set, at) => !counting.some((later, place) => place > at && later.choice.side === set.choice.side),
-  );
-  return last;
+/** What the rest between two legs hangs on, by either test. */
+interface TestedSide {
+  readonly choice: { readonly side: Side };
+  readonly begunAt: string;
+  readonly stoppedAt: string | null;
+  readonly setAside: boolean;
 }
 
-/** Rest between the sides as it was taken: from the stop of the first set to the begin of the second; null when unknown [s]. */
-export function restTakenS(visit: Visit): number | null {
-  const [first, second] = countingSets(visit);
+/** The last one of each side that was not set aside, in the order in which they were begun. */
+export function countingOf<Tested extends TestedSide>(sets: readonly Tested[]): Tested[] {
+  const counting = sets.filter(({ setAside }) => !setAside);
+  return counting.filter(
+    (set, at) => !counting.some((later, place) => place > at && later.choice.side === set.choice.side),
+  );
+}
+
+/** The sets that count, in the order in which they were begun. */
+export function countingSets({ sets }: Visit): VisitSet[] {
+  return countingOf(sets);
+}
+
+/** Rest between two sides as it was taken: from the stop of the first to the begin of the second; null when unknown [s]. */
+export function restBetweenSidesS([first, second]: readonly TestedSide[]): number | null {
   if (first?.stoppedAt == null || second === undefined) return null;
   return secondsBetween(first.stoppedAt, second.begunAt);
+}
+
+/** Rest between the sides of heel raises as it was taken; null when unknown [s]. */
+export function restTakenS(visit: Visit): number | null {
+  return restBetweenSidesS(countingSets(visit));
 }

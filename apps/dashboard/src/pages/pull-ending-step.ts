@@ -15,6 +15,7 @@ import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import { endingStyle } from './ending-style.ts';
 
+const sharpness = (['yes', 'no'] as const).map((value) => ({ value, text: ENDING_WORDS[`sharp-${value}`].text }));
 const redoReasons = Object.entries(REDO_REASONS).map(([value, { text }]) => ({ value, text }));
 
 /** How the isometric trials of a leg ended: why, how sore, how hard. Then they are accepted, or set aside and done again. */
@@ -26,6 +27,7 @@ export class PullEndingStep extends LitElement {
   @property({ attribute: false }) side!: Side;
   @state() private reason: EndReason | null = null;
   @state() private painPeak: number | null = null;
+  @state() private painSharp: boolean | null = null;
   @state() private exertion: number | null = null;
   @state() private again = false;
 
@@ -64,6 +66,7 @@ export class PullEndingStep extends LitElement {
             @scale-chosen=${(event: ScaleChosen) => (this.painPeak = event.detail)}
           ></number-scale>
           <p class="quiet note">${ENDING_WORDS['pain-where'].text}</p>
+          ${this.sharp()}
           <p class="voice" aria-live="polite">${isOver ? fill(ENDING_WORDS['pain-over'], { limit }) : ''}</p>
         </div>
         <number-scale
@@ -83,6 +86,18 @@ export class PullEndingStep extends LitElement {
         <button class="plain" type="button" @click=${() => (this.again = true)}>${ENDING_WORDS.redo.text}</button>
       </div>
     `;
+  }
+
+  private sharp(): TemplateResult | null {
+    if (this.painPeak === null || this.painPeak === 0) return null;
+    return html`<chip-choice
+      legend=${ENDING_WORDS.sharp.text}
+      open=${ENDING_WORDS['not-asked'].text}
+      .chips=${sharpness}
+      .value=${this.painSharp === null ? null : this.painSharp ? 'yes' : 'no'}
+      @chip-chosen=${(event: ChipChosen<string | null>) =>
+        (this.painSharp = event.detail === null ? null : event.detail === 'yes')}
+    ></chip-choice>`;
   }
 
   /** What the reason means for the result, and for the person. */
@@ -111,6 +126,8 @@ export class PullEndingStep extends LitElement {
   private accept({ id }: PullSet): void {
     const { reason, painPeak, exertion } = this;
     if (reason === null) return;
-    this.dispatchEvent(visitEvent({ kind: 'pull-end', setId: id, end: { reason, painPeak, exertion } }));
+    // where there was no pain it was not sharp either, and nobody is asked
+    const painSharp = painPeak === 0 ? false : this.painSharp;
+    this.dispatchEvent(visitEvent({ kind: 'pull-end', setId: id, end: { reason, painPeak, exertion, painSharp } }));
   }
 }

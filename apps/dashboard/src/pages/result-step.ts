@@ -130,7 +130,7 @@ export class ResultStep extends LitElement {
       ${tests.map((test) =>
         test === 'heel-raise'
           ? this.raises(sets)
-          : html`<pull-result .visit=${visit} .person=${this.person}></pull-result>`,
+          : html`<pull-result .visit=${visit} .person=${this.person} .earlier=${this.earlier}></pull-result>`,
       )}
       ${this.cautions()} ${tests.map((test) => (test === 'heel-raise' ? this.details(sets) : this.pullDetails()))}
       ${this.end(sets)}

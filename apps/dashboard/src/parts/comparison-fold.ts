@@ -43,7 +43,8 @@ export class ComparisonFold extends LitElement {
       .told {
         grid-column: 2;
       }
-      h2 {
+      h2,
+      h3 {
         color: var(--ink-quiet);
         font-size: var(--size-1);
         font-weight: 400;
@@ -70,6 +71,8 @@ export class ComparisonFold extends LitElement {
   ];
 
   @property() heading = '';
+  /** of the heading: 3 where the result has a heading of its own */
+  @property({ type: Number }) level: 2 | 3 = 2;
   /** what holds whatever the answer is; empty for none */
   @property() note = '';
   @property({ attribute: false }) leads: readonly Lead[] = [];
@@ -86,7 +89,7 @@ export class ComparisonFold extends LitElement {
 
   private told(): TemplateResult {
     return html`<div class="told">
-      <h2>${this.heading}</h2>
+      ${this.level === 2 ? html`<h2>${this.heading}</h2>` : html`<h3>${this.heading}</h3>`}
       ${this.leads.map(
         ({ side, text }) =>
           html`<span class="lead"

@@ -1,11 +1,12 @@
 import type { Side } from '@surae/analysis';
-import { AXIS_WORDS, COMPARED_WORDS, PAST_WORDS, SIDE_WORDS, SUMMARY_WORDS } from '@surae/shared';
+import { AXIS_WORDS, COMPARED_WORDS, PAST_WORDS, SIDE_WORDS, SUMMARY_WORDS, TARGET_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Comparisons, LegLines } from '../result/comparisons.ts';
 import type { PastView } from '../result/past-view.ts';
 import { sharedLines } from '../result/shared-lines.ts';
 import type { SideView } from '../result/side-view.ts';
+import type { TargetView } from '../result/target-view.ts';
 import { capital } from '../result/value-words.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
@@ -32,6 +33,11 @@ export class ComparisonList extends LitElement {
       h3 {
         font-size: var(--size-1);
         margin-block-start: var(--gap-4);
+      }
+      summary {
+        align-content: center;
+        cursor: pointer;
+        min-block-size: var(--target);
       }
       section + section {
         margin-block-start: var(--gap-8);
@@ -61,9 +67,12 @@ export class ComparisonList extends LitElement {
   ];
 
   @property({ attribute: false }) comparisons!: Comparisons;
+  /** of the headings: 3 where the result has a heading of its own */
+  @property({ type: Number }) level: 2 | 3 = 2;
 
   override render(): TemplateResult {
-    const { side, pasts, groups, legs, together } = this.comparisons;
+    const { level } = this;
+    const { side, pasts, groups, target, legs, together } = this.comparisons;
     const words = COMPARED_WORDS;
     return html`
       ${
@@ -71,10 +80,16 @@ export class ComparisonList extends LitElement {
           ? nothing
           : html`<div class="together">${together.map((line) => html`<p>${line}</p>`)}</div>`
       }
-      <comparison-fold heading=${words.side.text} note=${side.note} .leads=${[{ side: null, text: side.lead }]}>
+      <comparison-fold
+        level=${level}
+        heading=${words.side.text}
+        note=${side.note}
+        .leads=${[{ side: null, text: side.lead }]}
+      >
         ${this.side(side)}
       </comparison-fold>
       <comparison-fold
+        level=${level}
         heading=${words.past.text}
         .leads=${leadsOf(pasts)}
         ?flat=${pasts.every(({ lines, apart }) => lines.length + apart.length === 0)}
@@ -82,14 +97,20 @@ export class ComparisonList extends LitElement {
         ${this.pasts(pasts)}
       </comparison-fold>
       <comparison-fold
+        level=${level}
         heading=${words.group.text}
         .leads=${leadsOf(groups)}
-        ?flat=${groups.every(({ rows }) => rows.length === 0)}
+        ?flat=${target === null && groups.every(({ rows }) => rows.length === 0)}
       >
         <group-rows .groups=${groups}></group-rows>
-        ${this.list([...new Set(groups.flatMap(({ lines }) => lines))])}
+        ${this.list([...new Set(groups.flatMap(({ lines }) => lines))])} ${this.target(target)}
       </comparison-fold>
-      <comparison-fold heading=${words.leg.text} .leads=${leadsOf(legs)} ?flat=${legs.length === 0}>
+      <comparison-fold
+        level=${level}
+        heading=${words.leg.text}
+        .leads=${leadsOf(legs)}
+        ?flat=${legs.length === 0}
+      >
         ${legs.map((leg) => this.leg(leg))}
       </comparison-fold>
     `;
@@ -133,6 +154,15 @@ export class ComparisonList extends LitElement {
               </dl>`
       }
     </section>`;
+  }
+
+  /** Shown to whoever asks for it, and to nobody else. */
+  private target(target: TargetView | null): TemplateResult | typeof nothing {
+    if (target === null) return nothing;
+    return html`<details class="target">
+      <summary>${TARGET_WORDS.show.text}</summary>
+      ${this.list(target.lines)}
+    </details>`;
   }
 
   private leg({ side, lines }: LegLines): TemplateResult {

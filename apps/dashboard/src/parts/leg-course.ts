@@ -112,7 +112,9 @@ export class LegCourse extends LitElement {
         <thead>
           <tr>
             <th scope="col" class="quiet">${PAST_WORDS.day.text}</th>
-            <th scope="col" class="quiet">${PAST_WORDS.value.text}</th>
+            <th scope="col" class="quiet">
+              ${words.isCount ? PAST_WORDS.value.text : fill(PAST_WORDS['value-net'], { unit: words.unit })}
+            </th>
             <th scope="col" class="quiet">${AXIS_WORDS['interval-name'].text}</th>
           </tr>
         </thead>

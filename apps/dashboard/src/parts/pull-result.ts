@@ -11,12 +11,14 @@ import type { PullSet } from '../journey/pull-set.ts';
 import type { Visit } from '../journey/visit.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
 import { AssessmentError } from '../result/assessment.ts';
+import { pullComparisonsOf } from '../result/comparisons.ts';
 import { assessPullSet, pullsToAssess } from '../result/pull-assessment.ts';
 import { pullFigures } from '../result/pull-figures.ts';
 import { pullResult } from '../result/pull-kept.ts';
 import { pullSentence } from '../result/pull-sentences.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
+import './comparison-list.ts';
 import './trial-marks.ts';
 import './two-legs-axis.ts';
 
@@ -60,6 +62,8 @@ export class PullResult extends LitElement {
 
   @property({ attribute: false }) visit!: Visit;
   @property({ attribute: false }) person!: Person;
+  /** visits of this person before this one, the oldest first */
+  @property({ attribute: false }) earlier: readonly Visit[] = [];
   @consume({ context: storeContext }) private readonly store!: RecordStore;
   @consume({ context: assessorContext }) private readonly assessor!: Assessor;
   /** by leg: being assessed, or why it could not be */
@@ -101,7 +105,7 @@ export class PullResult extends LitElement {
       <div class="axes">
         ${pullFigures(visit).map((figures) => html`<two-legs-axis .figures=${figures}></two-legs-axis>`)}
       </div>
-      ${this.trials(sets)}
+      ${this.compared(sets)} ${this.trials(sets)}
     `;
   }
 
@@ -113,6 +117,14 @@ export class PullResult extends LitElement {
     const why = fill(RESULT_WORDS[running.code], { what: running.message });
     return html`<p class="voice">${fill(RESULT_WORDS['not-assessed'], { leg, why })}</p>
       <button type="button" @click=${() => void this.assess(set)}>${RESULT_WORDS['try-again'].text}</button>`;
+  }
+
+  /** What is known of both legs, once nothing is left to be assessed. */
+  private compared(sets: readonly PullSet[]): TemplateResult | typeof nothing {
+    const running = sets.some((set) => set.report === null && this.running.get(set.id) === 'running');
+    if (running || sets.every(({ report }) => report === null)) return nothing;
+    const comparisons = pullComparisonsOf(this.visit, this.person, this.earlier);
+    return html`<comparison-list level="3" .comparisons=${comparisons}></comparison-list>`;
   }
 
   private trials(sets: readonly PullSet[]): TemplateResult | typeof nothing {

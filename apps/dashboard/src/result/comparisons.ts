@@ -3,27 +3,28 @@ import {
   type LegFinding,
   type LegsOfVisit,
   legsOfVisit,
+  type PullFinding,
+  pullLegsOfVisit,
   type Side,
-  setBlocks,
-  testIdentity,
 } from '@surae/analysis';
-import { AXIS_WORDS } from '@surae/shared';
+import { AXIS_WORDS, PULL_RESULT_WORDS } from '@surae/shared';
 import type { Person } from '../journey/person.ts';
 import type { Visit } from '../journey/visit.ts';
 import { dayOf } from '../words/dates.ts';
 import { type GroupView, groupView, placeOf } from './group-view.ts';
-import { legView } from './leg-view.ts';
+import type { LegOfVisit, LegPast } from './leg-past.ts';
+import { type LegSentences, legView, pullLegView } from './leg-view.ts';
 import { type PastView, type PastVisit, pastView } from './past-view.ts';
 import { type SideView, sideView } from './side-view.ts';
+import { type TargetView, targetView } from './target-view.ts';
 import { disagreements, type LegAnswers } from './together.ts';
 import type { ValueWords } from './value-words.ts';
-import { dayNumber, type LegOfVisit, type LegPast, legPast, visitLegs } from './visit-legs.ts';
+import { legPast, visitLegs } from './visit-legs.ts';
+import { pullPast, visitPulls } from './visit-pulls.ts';
 
-/** What effort, pain and irritability say about one set. */
-export interface LegLines {
+/** What effort, pain and irritability say about one leg. */
+export interface LegLines extends LegSentences {
   readonly side: Side;
-  readonly lead: string;
-  readonly lines: readonly string[];
 }
 
 /** A result held beside the other leg, beside earlier visits and beside groups, in words and marks. */
@@ -32,6 +33,8 @@ export interface Comparisons {
   /** one of each leg that has a result */
   readonly pasts: readonly PastView[];
   readonly groups: readonly GroupView[];
+  /** a figure that one may choose to see beside the result; null where none is quoted for this way of testing */
+  readonly target: TargetView | null;
   readonly legs: readonly LegLines[];
   /** where the three do not say the same */
   readonly together: readonly string[];
@@ -42,46 +45,49 @@ const sides = ['left', 'right'] as const satisfies readonly Side[];
 /** Repetitions as they are told. */
 const repetitions: ValueWords = { unit: AXIS_WORDS['score-unit'].text, decimals: 0, isCount: true };
 
-function pastVisit({ visit, leg }: LegOfVisit, u: number | null): PastVisit {
-  const { report, protocol, features, side } = leg;
-  return {
-    result: {
-      day: dayNumber(visit.begunAt),
-      side,
-      value: report.count.scored,
-      unit: '1',
-      convention: 'scored repetitions',
-      identity: testIdentity(report, protocol, features),
-      blocks: setBlocks(report),
-      testsBefore: leg.facts.testsBefore,
-      inFlare: leg.facts.inFlare,
-    },
-    when: dayOf(visit.begunAt),
-    u,
-  };
+/** Forces and torques as they are told. */
+function strengthWords(unit: string): ValueWords {
+  const words = PULL_RESULT_WORDS;
+  return unit === 'N'
+    ? { unit: words['newton-unit'].text, decimals: 0, isCount: false }
+    : { unit: unit === 'N.m' ? words['newton-metre-unit'].text : unit, decimals: 1, isCount: false };
 }
 
-function pastOf(side: Side, { now, alike, unlike, course }: LegPast, { value }: LegFinding): PastView {
-  const told = (one: LegOfVisit): PastVisit => pastVisit(one, value.u);
-  return pastView({
-    side,
-    now: told(now),
-    alike: alike.map(told),
-    unlike: unlike.map(told),
-    course,
-    words: repetitions,
+type Finding = LegFinding | PullFinding;
+
+/** One test of a visit, with what was found in it. */
+interface Compared<Leg, Found extends Finding> {
+  readonly found: LegsOfVisit<Found>;
+  readonly pasts: Readonly<Record<Side, LegPast<Leg> | undefined>>;
+  readonly wordsOf: (unit: string) => ValueWords;
+  readonly legOf: (side: Side, finding: Found) => LegSentences;
+  readonly target: TargetView | null;
+}
+
+function viewOfPast<Leg>(
+  side: Side,
+  { now, alike, unlike, course }: LegPast<Leg>,
+  u: number | null,
+  wordsOf: (unit: string) => ValueWords,
+): PastView {
+  const told = ({ visit, result }: LegOfVisit<Leg>): PastVisit => ({
+    result,
+    when: dayOf(visit.begunAt),
+    u,
+    words: wordsOf(result.unit),
   });
+  return pastView({ side, now: told(now), alike: alike.map(told), unlike: unlike.map(told), course });
 }
 
 /** The verdict about a leg, whichever of the two stands above the line; null where there is no ratio. */
-function lessOf(side: Side, { comparison }: LegsOfVisit): LegAnswers['less'] {
+function lessOf(side: Side, { comparison }: Pick<LegsOfVisit, 'comparison'>): LegAnswers['less'] {
   if (comparison.kind === 'blocked') return null;
   return comparison.underLine.find((one) => one.side === side)?.verdict ?? null;
 }
 
-function answersOf(side: Side, found: LegsOfVisit, past: LegPast | undefined): LegAnswers {
+function answersOf<Leg, Found extends Finding>(side: Side, { found, pasts }: Compared<Leg, Found>): LegAnswers {
   const finding = found.findings[side];
-  const outcome = past?.course?.changes[0]?.outcome;
+  const outcome = pasts[side]?.course?.changes[0]?.outcome;
   return {
     less: lessOf(side, found),
     change: outcome?.kind === 'change' ? { value: outcome.change.value, zone: outcome.detectable.zone } : null,
@@ -92,17 +98,15 @@ function answersOf(side: Side, found: LegsOfVisit, past: LegPast | undefined): L
   };
 }
 
-/** The result of a visit beside the other leg, the earlier visits of the person (the oldest first) and published groups. */
-export function comparisonsOf(visit: Visit, person: Person, earlier: readonly Visit[]): Comparisons {
-  const legs = visitLegs(visit, person, earlier);
-  const found = legsOfVisit(legs, {}, defaultSettings().judging);
-  const pasts = { left: legPast(visit, 'left', earlier), right: legPast(visit, 'right', earlier) };
-  const each = <Value>(make: (side: Side, finding: LegFinding) => Value): readonly Value[] =>
+function viewOf<Leg, Found extends Finding>(compared: Compared<Leg, Found>): Comparisons {
+  const { found, pasts, wordsOf, legOf, target } = compared;
+  const each = <View>(make: (side: Side, finding: Found) => View): readonly View[] =>
     sides.flatMap((side) => {
       const finding = found.findings[side];
       return finding === null ? [] : [make(side, finding)];
     });
   const value = (side: Side): number | null => found.findings[side]?.value.value ?? null;
+  const unit = (found.findings.left ?? found.findings.right)?.value.unit ?? '1';
   return {
     side: sideView({
       comparison: found.comparison,
@@ -111,19 +115,44 @@ export function comparisonsOf(visit: Visit, person: Person, earlier: readonly Vi
       error: found.reliability?.source ?? null,
       underOthers: found.underOthers,
       hangsOnReliability: found.hangsOnReliability,
-      words: repetitions,
+      words: wordsOf(unit),
     }),
     pasts: sides.flatMap((side) => {
       const [past, finding] = [pasts[side], found.findings[side]];
-      return past === undefined || finding === null ? [] : [pastOf(side, past, finding)];
+      return past === undefined || finding === null ? [] : [viewOfPast(side, past, finding.value.u, wordsOf)];
     }),
-    groups: each((side, { value: { value: own, u }, reference }) =>
-      groupView({ side, value: own, u, reference, words: repetitions }),
+    groups: each((side, { value: { value: own, u, unit: code }, reference }) =>
+      groupView({ side, value: own, u, reference, words: wordsOf(code) }),
     ),
-    legs: each((side, finding) => ({ side, ...legView(finding, legs.legs[side]?.facts.sore ?? null) })),
-    together: disagreements({
-      left: answersOf('left', found, pasts.left),
-      right: answersOf('right', found, pasts.right),
-    }),
+    target,
+    legs: each((side, finding) => ({ side, ...legOf(side, finding) })),
+    together: disagreements({ left: answersOf('left', compared), right: answersOf('right', compared) }),
   };
+}
+
+/** The raises of a visit beside the other leg, the earlier visits of the person (the oldest first) and published groups. */
+export function comparisonsOf(visit: Visit, person: Person, earlier: readonly Visit[]): Comparisons {
+  const legs = visitLegs(visit, person, earlier);
+  return viewOf({
+    found: legsOfVisit(legs, {}, defaultSettings().judging),
+    pasts: { left: legPast(visit, 'left', earlier), right: legPast(visit, 'right', earlier) },
+    wordsOf: () => repetitions,
+    legOf: (side, finding) => legView(finding, legs.legs[side]?.facts.sore ?? null),
+    target: null,
+  });
+}
+
+/** The same for the isometric pushes of a visit, by their net forces; no published group stands beside a force. */
+export function pullComparisonsOf(visit: Visit, person: Person, earlier: readonly Visit[]): Comparisons {
+  const pulls = visitPulls(visit, person, earlier);
+  const found = pullLegsOfVisit(pulls, {});
+  const u = (side: Side): number | null => found.findings[side]?.value.u ?? null;
+  return viewOf({
+    found,
+    pasts: { left: pullPast(visit, 'left', earlier), right: pullPast(visit, 'right', earlier) },
+    wordsOf: strengthWords,
+    legOf: (side, finding) =>
+      pullLegView(finding, pulls.legs[side]?.facts.sore ?? null, strengthWords(finding.value.unit)),
+    target: targetView(pulls.legs, { left: u('left'), right: u('right') }),
+  });
 }

@@ -1,8 +1,25 @@
-import type { EnduranceInput, Irritability, IrritabilityInput, LegFinding, PainInput } from '@surae/analysis';
-import { COMPARISON_RULES, FINDING_INPUT_NAMES, LEG_WORDS } from '@surae/shared';
+import type {
+  EnduranceInput,
+  Irritability,
+  IrritabilityInput,
+  IsometricInput,
+  LegFinding,
+  PainFinding,
+  PainInput,
+  PullFinding,
+} from '@surae/analysis';
+import {
+  COMPARISON_RULES,
+  FINDING_INPUT_NAMES,
+  LEG_WORDS,
+  PULL_EFFORT_SENTENCES,
+  PULL_QUALITY_SENTENCES,
+} from '@surae/shared';
+import { decimal } from '../words/decimal.ts';
 import { fill } from '../words/fill.ts';
+import type { ValueWords } from './value-words.ts';
 
-type Input = EnduranceInput | PainInput | IrritabilityInput;
+type Input = EnduranceInput | IsometricInput | PainInput | IrritabilityInput;
 
 function inputWords(inputs: readonly Input[]): string {
   return inputs.map((input) => FINDING_INPUT_NAMES[input].text).join(', ');
@@ -24,13 +41,20 @@ export function effortWords({ good, reason, signs, missing }: LegFinding['effort
   }
 }
 
-/** What the count stands for with regard to pain, and whether pain stayed within its limits. */
-export function painWords(pain: LegFinding['pain']): readonly string[] {
-  const { toleratedRepetitions, withinLimit, riseWithin, limit, missing } = pain;
+/** Whether the trials of a hold show a maximum, and why not; empty where the protocol asks for none. */
+export function maximumWords(effort: PullFinding['effort']): readonly string[] {
+  if (effort === null) return [];
+  const why = effort.reasons.map((reason) => PULL_EFFORT_SENTENCES[reason].text);
+  return [[PULL_QUALITY_SENTENCES[effort.good].text, ...why].join(' ')];
+}
+
+/** What was tolerated where pain ended a test, and whether pain stayed within its limits; null is nothing tolerated. */
+export function painWords(pain: PainFinding, tolerated: string | null): readonly string[] {
+  const { withinLimit, riseWithin, limit, missing } = pain;
   const most = COMPARISON_RULES.painRiseMost.value;
   const within = fill(LEG_WORDS[`pain-${withinLimit}`], { limit });
   return [
-    ...(toleratedRepetitions === null ? [] : [fill(LEG_WORDS.tolerated, { count: toleratedRepetitions })]),
+    ...(tolerated === null ? [] : [fill(LEG_WORDS.tolerated, { count: tolerated })]),
     withinLimit === 'cannot_tell' ? `${within}${missingWords(missing)}` : within,
     ...(riseWithin === 'no' ? [fill(LEG_WORDS['rise-no'], { most })] : []),
   ];
@@ -43,14 +67,36 @@ export function irritabilityWords({ grade, decidedBy, missing }: Irritability, s
   return fill(LEG_WORDS[`grade-${grade}`], { inputs: inputWords(decidedBy) });
 }
 
-/** What effort, pain and irritability say about one set: what its count stands for first, then a sentence each. */
-export function legView(
-  { effort, pain, irritability }: LegFinding,
+/** An answer first, and a sentence for each of the rest. */
+export interface LegSentences {
+  readonly lead: string;
+  readonly lines: readonly string[];
+}
+
+/** What was tolerated stands first where pain ended the test, else how full the effort was. */
+function told(
+  effort: readonly string[],
+  { pain, irritability }: Pick<LegFinding, 'pain' | 'irritability'>,
+  tolerated: string | null,
   sore: boolean | null,
-): { readonly lead: string; readonly lines: readonly string[] } {
-  const [first, ...others] = painWords(pain);
-  const tolerated = pain.toleratedRepetitions !== null && first !== undefined;
-  const lead = tolerated ? first : effortWords(effort);
-  const rest = tolerated ? [effortWords(effort), ...others] : painWords(pain);
-  return { lead, lines: [...rest, irritabilityWords(irritability, sore)] };
+): LegSentences {
+  const pains = painWords(pain, tolerated);
+  const ordered = tolerated === null ? [...effort, ...pains] : [...pains.slice(0, 1), ...effort, ...pains.slice(1)];
+  const [lead = '', ...lines] = ordered;
+  return { lead, lines: [...lines, irritabilityWords(irritability, sore)] };
+}
+
+/** What effort, pain and irritability say about one set of raises. */
+export function legView(finding: LegFinding, sore: boolean | null): LegSentences {
+  const { toleratedRepetitions } = finding.pain;
+  const tolerated = toleratedRepetitions === null ? null : String(toleratedRepetitions);
+  return told([effortWords(finding.effort)], finding, tolerated, sore);
+}
+
+/** The same about the pushes of one leg: what pain ended is told as the force that was tolerated. */
+export function pullLegView(finding: PullFinding, sore: boolean | null, words: ValueWords): LegSentences {
+  const { value } = finding.value;
+  const isTolerated = finding.pain.countShows === 'tolerated' && value !== null;
+  const tolerated = isTolerated ? `${decimal(value, words.decimals)} ${words.unit}` : null;
+  return told(maximumWords(finding.effort), finding, tolerated, sore);
 }

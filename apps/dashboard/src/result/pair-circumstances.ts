@@ -1,7 +1,11 @@
 import type { PairCircumstances, Side } from '@surae/analysis';
 import { holdsOf, injuryOf } from '../journey/history.ts';
-import { countingSets, restTakenS } from '../journey/rest.ts';
-import type { Visit } from '../journey/visit.ts';
+import type { PullSet } from '../journey/pull-set.ts';
+import { countingOf, restBetweenSidesS } from '../journey/rest.ts';
+import type { TestKind } from '../journey/test-kind.ts';
+import type { Visit, VisitSet } from '../journey/visit.ts';
+
+type Begun = VisitSet | PullSet;
 
 const nerveLine = 'safety.nerve-vessel';
 
@@ -14,10 +18,16 @@ function nerveSigns(visit: Visit): boolean | null {
   return safety?.seenWhole === true && told === false ? false : null;
 }
 
-/** What a visit knows of its two sets beyond their reports. What was never asked is null: it then stands against a ratio. */
-export function pairCircumstances(visit: Visit): PairCircumstances {
+/** The legs that count in one test of a visit, in the order in which they were begun. */
+function countingLegs({ sets, pulls = [] }: Visit, test: TestKind): readonly Begun[] {
+  return test === 'heel-raise' ? countingOf(sets) : countingOf(pulls);
+}
+
+/** What a visit knows of the two legs of a test beyond their reports. What was never asked is null: it then stands against a ratio. */
+export function pairCircumstances(visit: Visit, test: TestKind = 'heel-raise'): PairCircumstances {
   const { sore, history } = visit;
-  const [first, second] = countingSets(visit);
+  const counting = countingLegs(visit, test);
+  const [first, second] = counting;
   const isSore = (side: Side): boolean | null => (sore[side] === null ? null : sore[side] !== 'no');
   const alike = (of: (set: NonNullable<typeof first>) => string): boolean | null =>
     first === undefined || second === undefined ? null : of(first) === of(second);
@@ -26,7 +36,7 @@ export function pairCircumstances(visit: Visit): PairCircumstances {
   return {
     sore: { left: isSore('left'), right: isSore('right') },
     first: first !== undefined && second !== undefined ? first.choice.side : null,
-    restS: restTakenS(visit),
+    restS: restBetweenSidesS(counting),
     sameDay: alike(({ begunAt }) => begunAt.slice(0, 10)),
     sameSource: alike(({ choice }) => choice.origin),
     earlierInjury: { left: injury('left'), right: injury('right') },

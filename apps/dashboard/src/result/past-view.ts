@@ -61,6 +61,7 @@ export interface PastVisit {
   readonly result: VisitResult;
   readonly when: string;
   readonly u: number | null;
+  readonly words: ValueWords;
 }
 
 export interface PastQuestion {
@@ -72,7 +73,6 @@ export interface PastQuestion {
   readonly unlike: readonly PastVisit[];
   /** of the alike ones and this one; null where this one is not interpreted or there is nothing alike */
   readonly course: LegCourse | null;
-  readonly words: ValueWords;
 }
 
 const reach = 1.96;
@@ -105,9 +105,16 @@ export function differenceWords(differences: readonly IdentityDifference[]): rea
   ];
 }
 
-function apartLine(one: PastVisit, now: PastVisit, words: ValueWords): ApartLine {
-  const { value, identity, blocks } = one.result;
-  const differences = differenceWords(identityDifferences(identity, now.result.identity));
+/** In what two results differ; the unit hangs on the sensor, and is no part of how a test was done. */
+function differencesOf({ result: before }: PastVisit, { result: after }: PastVisit): readonly IdentityDifference[] {
+  const unit = before.unit === after.unit ? [] : [{ feature: 'unit', before: before.unit, after: after.unit }];
+  return [...identityDifferences(before.identity, after.identity), ...unit];
+}
+
+function apartLine(one: PastVisit, now: PastVisit): ApartLine {
+  const { words } = one;
+  const { value, blocks } = one.result;
+  const differences = differenceWords(differencesOf(one, now));
   const why = [...differences, ...blocks.map((block) => RATIO_BLOCK_SENTENCES[block].text)];
   return {
     when: one.when,
@@ -118,13 +125,13 @@ function apartLine(one: PastVisit, now: PastVisit, words: ValueWords): ApartLine
 
 /** Why nothing earlier is held against this test: done in another way, or in the same way and not interpreted, or today. */
 function unlikeCode(now: PastVisit, unlike: readonly PastVisit[]): 'none-alike' | 'none-interpreted' | 'only-today' {
-  const differs = ({ result }: PastVisit): boolean =>
-    identityDifferences(result.identity, now.result.identity).length > 0;
+  const differs = (one: PastVisit): boolean => differencesOf(one, now).length > 0;
   if (unlike.some(differs)) return 'none-alike';
   return unlike.some(({ result }) => result.blocks.length > 0) ? 'none-interpreted' : 'only-today';
 }
 
-function leadOf({ side, now, alike, unlike, course, words }: PastQuestion): string {
+function leadOf({ side, now, alike, unlike, course }: PastQuestion): string {
+  const { words } = now;
   const leg = capital(SUMMARY_WORDS[side].text);
   const why = now.result.blocks.map((block) => RATIO_BLOCK_SENTENCES[block].text).join(' ');
   if (alike.length + unlike.length === 0) return fill(PAST_WORDS.none, { leg });
@@ -141,7 +148,9 @@ function leadOf({ side, now, alike, unlike, course, words }: PastQuestion): stri
     day: alike[alike.length - 1]?.when ?? '',
     zone: CHANGE_ZONE_SENTENCES[outcome.detectable.zone].text,
   };
-  if (outcome.change.value === 0) return fill(PAST_WORDS['change-equal'], told);
+  if (Number(decimal(outcome.change.value, words.decimals)) === 0) {
+    return fill(PAST_WORDS[words.isCount ? 'change-equal' : 'change-none'], told);
+  }
   return fill(PAST_WORDS.change, { ...told, difference: amountWords(outcome.change.value, words) });
 }
 
@@ -185,7 +194,7 @@ function trendLines({ trend, visits }: LegCourse, words: ValueWords): readonly s
   return [fill(PAST_WORDS[code], { ...told, low: signed(low, finer(words)), high: signed(high, finer(words)) })];
 }
 
-function linesOf({ alike, course, words }: PastQuestion): readonly string[] {
+function linesOf({ alike, course, now: { words } }: PastQuestion): readonly string[] {
   if (course === null) return [];
   const before = course.changes.find(({ since }) => since === 'visit-before');
   const first = course.changes.find(({ since }) => since === 'first-visit');
@@ -208,19 +217,19 @@ function linesOf({ alike, course, words }: PastQuestion): readonly string[] {
   ];
 }
 
-function courseOf({ side, now, alike, words }: PastQuestion): CourseMarks | null {
+function courseOf({ side, now, alike }: PastQuestion): CourseMarks | null {
   const points = [...alike, now].flatMap(({ result: { day, value }, when, u }) =>
     day === null || value === null || u === null
       ? []
       : [{ day, when, value, low: Math.max(0, value - reach * u), high: value + reach * u }],
   );
   if (now.result.blocks.length > 0 || points.length < 2) return null;
-  return { side, title: fill(PAST_WORDS.series, { leg: capital(SUMMARY_WORDS[side].text) }), points, words };
+  return { side, title: fill(PAST_WORDS.series, { leg: capital(SUMMARY_WORDS[side].text) }), points, words: now.words };
 }
 
 /** One leg beside its own earlier visits: the change and what it hangs on, the course, and whatever stands apart. */
 export function pastView(question: PastQuestion): PastView {
-  const { side, now, unlike, words } = question;
+  const { side, now, unlike } = question;
   // without a result that is interpreted nothing is alike: everything stands beside it
   const apart = now.result.blocks.length > 0 ? [...question.alike, ...unlike] : unlike;
   return {
@@ -228,6 +237,6 @@ export function pastView(question: PastQuestion): PastView {
     lead: leadOf(question),
     lines: linesOf(question),
     course: courseOf(question),
-    apart: apart.map((one) => apartLine(one, now, words)),
+    apart: apart.map((one) => apartLine(one, now)),
   };
 }

@@ -55,13 +55,14 @@ export interface PullProvenance {
 /**
  * The whole report with what it takes to make it again, the trials with their rests, what was noted and how it ended, and what
  * was answered before, as JSON. Answers stand in it as the codes and ids of the catalogue; null is not asked.
+ * Version 2 holds `visit.history`, what was told of earlier injuries, irritability and the person; files before it lack that.
  */
 export function pullReportFile(visit: Visit, set: PullSet, report: PullReport, provenance: PullProvenance): SavedFile {
   const { choice, begunAt, warmUp, trials, stoppedAt, end } = set;
-  const { sore, safety, earlierSafety = [], pullRestS = null } = visit;
+  const { sore, history = null, safety, earlierSafety = [], pullRestS = null } = visit;
   const document = {
     kind: 'surae-isometric-report',
-    version: 1,
+    version: 2,
     provenance: {
       sha256: provenance.sha256,
       trial_sha256: provenance.trials,
@@ -69,7 +70,7 @@ export function pullReportFile(visit: Visit, set: PullSet, report: PullReport, p
       protocol_hash: sha256Hex(new TextEncoder().encode(report.protocol.fingerprint)),
       written_by: provenance.software,
     },
-    visit: { begunAt: visit.begunAt, sore, safety, earlierSafety, restS: pullRestS },
+    visit: { begunAt: visit.begunAt, sore, history, safety, earlierSafety, restS: pullRestS },
     set: {
       choice,
       begunAt,

@@ -77,13 +77,14 @@ export function repetitionFile(set: VisitSet, report: Report): SavedFile {
 /**
  * The whole report with what it takes to make it again, what was noted while the set ran and how it ended, and what was
  * answered before it, as JSON. Answers stand in it as the codes and ids of the catalogue; null is not asked.
+ * Version 3 holds `visit.history`, what was told of earlier injuries, irritability and the person; files before it lack that.
  */
 export function reportFile(visit: Visit, set: VisitSet, report: Report, provenance: Provenance): SavedFile {
   const { choice, begunAt, stoppedAt, liveCount, marks, notes = [], end } = set;
-  const { sore, safety, earlierSafety = [], restS } = visit;
+  const { sore, history = null, safety, earlierSafety = [], restS } = visit;
   const document = {
     kind: 'surae-set-report',
-    version: 2,
+    version: 3,
     provenance: {
       sha256: provenance.sha256,
       settings_hash: provenance.settingsHash,
@@ -91,7 +92,7 @@ export function reportFile(visit: Visit, set: VisitSet, report: Report, provenan
       software: provenance.software,
       written_by: provenance.writtenBy,
     },
-    visit: { begunAt: visit.begunAt, sore, safety, earlierSafety, restS },
+    visit: { begunAt: visit.begunAt, sore, history, safety, earlierSafety, restS },
     set: { choice, begunAt, stoppedAt, liveCount, marks, notes, end },
     report: rounded(report),
   };

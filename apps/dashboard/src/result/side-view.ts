@@ -95,7 +95,11 @@ function differenceLine({ direction, difference }: SideRatio, { words }: SideQue
     high: signed(difference.high, words.decimals),
   };
   const size = decimal(Math.abs(difference.value), words.decimals);
-  if (Number(size) === 0) return fill(SIDE_WORDS['difference-equal'], bounds);
+  if (Number(size) === 0) {
+    return words.isCount
+      ? fill(SIDE_WORDS['difference-equal'], bounds)
+      : fill(SIDE_WORDS['difference-none'], { ...bounds, unit: words.unit });
+  }
   return fill(SIDE_WORDS.difference, {
     over: capital(legWord(direction.over)),
     under: legWord(direction.under),
@@ -151,7 +155,9 @@ export function sideView(question: SideQuestion): SideView {
       unblock: unblock.text,
     }));
     const bothSore = comparison.blocks.some(({ code }) => code === 'both-sides-sore');
-    const told = bothSore ? SIDE_WORDS['both-sore'].text : blockedLead(blocks);
+    // groups stand beside what is counted alone
+    const sore = SIDE_WORDS[question.words.isCount ? 'both-sore' : 'both-sore-past'].text;
+    const told = bothSore ? sore : blockedLead(blocks);
     return { lead: told, note: always, ratio: null, lines: [], blocks };
   }
   const { direction, ratio, line } = comparison;

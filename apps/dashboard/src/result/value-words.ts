@@ -2,7 +2,7 @@ import { COMPARED_WORDS } from '@surae/shared';
 import { decimal } from '../words/decimal.ts';
 import { fill } from '../words/fill.ts';
 
-/** How values of a measure are told: `repetitions` of whole numbers, or `N` of tens. */
+/** How values of a measure are told: `repetitions` and `N` of whole numbers, `N.m` of tenths. */
 export interface ValueWords {
   /** behind a number */
   readonly unit: string;
@@ -11,9 +11,9 @@ export interface ValueWords {
   readonly isCount: boolean;
 }
 
-/** A change or a detectable change is told one digit finer than the values it is between, for whole numbers only. */
-export function finer({ decimals }: ValueWords): number {
-  return decimals === 0 ? 1 : decimals;
+/** A change or a detectable change is told one digit finer than the values it is between, for what is counted only. */
+export function finer({ decimals, isCount }: ValueWords): number {
+  return isCount && decimals === 0 ? 1 : decimals;
 }
 
 /** A number with its sign, as a change is told; what rounds to zero has none. */

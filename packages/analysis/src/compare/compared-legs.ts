@@ -5,6 +5,7 @@ import { type ChangeZone, changeZone } from './change-zone.ts';
 import type { MeasuredValue } from './measured-value.ts';
 import { publishedErrors } from './published-errors.ts';
 import { RATIO_BLOCKS } from './ratio-blocks.ts';
+import type { OwnRatioError } from './ratio-error.ts';
 import type { Reliability } from './reliability.ts';
 import { chooseReliability, type ReliabilityQuestion } from './reliability-choice.ts';
 import type { SideCircumstances } from './side-cautions.ts';
@@ -92,6 +93,7 @@ function chosen({ question }: LegValue): Reliability | null {
  * @param blocks - every reason against a ratio that is known, in any order [-]
  * @param direction - which leg stands above the line [-]
  * @param circumstances - what may make the legs differ without harm; null is not known [-]
+ * @param ownRatios - the clinic's own repeated ratios of this protocol; left out where there are none [-]
  * @returns see {@link ComparedLegs} [unit of the values, - for the ratio]
  *
  * Source: ours; the parts name theirs
@@ -101,10 +103,11 @@ export function comparedLegs(
   blocks: readonly SideBlock[],
   direction: RatioDirection,
   circumstances: SideCircumstances,
+  ownRatios?: OwnRatioError,
 ): ComparedLegs {
   const ordered = [...new Set(blocks)].sort((one, other) => RANK.indexOf(one) - RANK.indexOf(other));
   const compare = (values: Both<MeasuredValue>): SideComparison =>
-    compareValues(values, ordered, direction, circumstances, RULES);
+    compareValues(values, ordered, direction, circumstances, RULES, ownRatios);
   const values = valuesBy(legs, chosen);
   const comparison = compare(values);
   const over = legs[direction.over];

@@ -60,9 +60,9 @@ export interface IsometricTrials {
 
 /** Limits of a maximal hold. */
 export interface IsometricLimits {
-  /** share by which the best two trials may differ, and by which a last trial may exceed the others [-] */
+  /** share by which the best two trials may differ, and by which a last trial may exceed the others: `alikeGood` of the protocol [-] */
   readonly trialsAlike: number;
-  /** [s] */
+  /** of the same name in the protocol [s] */
   readonly plateauLeast: number;
 }
 
@@ -89,7 +89,7 @@ export interface IsometricQuality {
  * @returns yes with every input known and met; no when a known one is not met; else cannot tell [-]
  * @throws {@link InputError} `out-of-range` for a peak that is not above 0 or a plateau below 0
  *
- * Source: common practice, no source; limits stand with {@link IsometricLimits} in the shared data
+ * Source: common practice, no source; limits stand with the protocols in the shared data
  */
 export function isometricEffort(trials: IsometricTrials, limits: IsometricLimits): IsometricQuality {
   const { peaksN, plateauS } = trials;

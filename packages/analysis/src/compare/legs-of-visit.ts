@@ -4,10 +4,11 @@ import { type ComparedLegs, comparedLegs, type LegValue } from './compared-legs.
 import { countQuestion, type LegFinding, legFinding } from './leg-finding.ts';
 import type { PairCircumstances } from './pair.ts';
 import { ratioBlocks, restsOnConfirmedInjury } from './ratio-blocks.ts';
+import type { OwnRatioError } from './ratio-error.ts';
 import { scoredRepetitions } from './scored-repetitions.ts';
 import { ratioDirection, type SideBlock } from './side-comparison.ts';
 import { identityDifferences } from './test-identity.ts';
-import type { OwnReliabilities, PersonFacts, TestedLeg } from './visit-facts.ts';
+import type { OwnRatios, OwnReliabilities, PersonFacts, TestedLeg } from './visit-facts.ts';
 
 type Both<Value> = Readonly<Record<Side, Value>>;
 
@@ -79,18 +80,42 @@ export function pairOf(
 }
 
 /**
+ * The clinic's own repeated ratios that two legs rest on.
+ *
+ * @param ratios - by protocol; left out where there are none [-]
+ * @param leg - either leg, both of one protocol; null where it has nothing that counts [-]
+ * @returns those of the protocol of the leg; undefined where there are none [-]
+ *
+ * Source: definition
+ */
+export function ratiosOf(
+  ratios: OwnRatios | undefined,
+  leg: { readonly protocol: { readonly id: string } } | null,
+): OwnRatioError | undefined {
+  return ratios !== undefined && leg !== null && Object.hasOwn(ratios, leg.protocol.id)
+    ? ratios[leg.protocol.id]
+    : undefined;
+}
+
+/**
  * The legs of one visit: what each set says by itself, the ratio of the legs or every reason against it, and whether the
  * answer hangs on which published error is believed.
  *
  * @param visit - the sets and what was told of them; null is not known [s for the rest, - else]
  * @param own - the clinic's own errors of the count by protocol [repetitions]
  * @param judging - limits of the signs of fatigue [-]
+ * @param ratios - the clinic's own repeated ratios of the count by protocol; left out where there are none [-]
  * @returns see {@link LegsOfVisit} [repetitions, - for the ratio]
  * @throws {@link InputError} `out-of-range` for a pain or exertion outside 0 to 10, or a time below 0
  *
  * Source: ours; the parts name theirs
  */
-export function legsOfVisit(visit: VisitLegs, own: OwnReliabilities, judging: JudgingSettings): LegsOfVisit {
+export function legsOfVisit(
+  visit: VisitLegs,
+  own: OwnReliabilities,
+  judging: JudgingSettings,
+  ratios?: OwnRatios,
+): LegsOfVisit {
   const { legs, person } = visit;
   const { left, right } = legs;
   const pair = left === null || right === null ? null : pairOf(visit, left, right);
@@ -108,6 +133,7 @@ export function legsOfVisit(visit: VisitLegs, own: OwnReliabilities, judging: Ju
       [...visit.blocks, ...known],
       ratioDirection({ left: left?.facts.sore ?? null, right: right?.facts.sore ?? null }),
       { ...person, confirmedInjury: pair !== null && restsOnConfirmedInjury(pair) },
+      ratiosOf(ratios, left),
     ),
   };
 }

@@ -2,13 +2,13 @@ import type { ChoiceParameter, NumberParameter } from '@surae/shared';
 import type { Side } from '../trace.ts';
 import { comparedLegs, type LegValue } from './compared-legs.ts';
 import { courseOf, inTimeOrder, type LegCourse } from './leg-over-visits.ts';
-import { featureBlocks, type LegsOfVisit, pairOf, type VisitLegs } from './legs-of-visit.ts';
+import { featureBlocks, type LegsOfVisit, pairOf, ratiosOf, type VisitLegs } from './legs-of-visit.ts';
 import { forceQuestion, netScore, type PullFinding, pullBlocks, pullFinding } from './pull-finding.ts';
 import { circumstanceBlocks, restsOnConfirmedInjury } from './ratio-blocks.ts';
 import { ratioDirection, type SideBlock } from './side-comparison.ts';
 import type { TestIdentity } from './test-identity.ts';
 import type { VisitResult } from './visit-change.ts';
-import type { OwnReliabilities, TestedPull } from './visit-facts.ts';
+import type { OwnRatios, OwnReliabilities, TestedPull } from './visit-facts.ts';
 
 /** The isometric efforts of both legs on one visit; null is not known, and is never read as harmless. */
 export interface VisitPulls extends Omit<VisitLegs, 'legs'> {
@@ -38,12 +38,17 @@ function byReports(left: TestedPull, right: TestedPull): SideBlock[] {
  *
  * @param visit - the recordings and what was told of them; null is not known [s for the rest, - else]
  * @param own - the clinic's own errors by protocol [unit of the score]
+ * @param ratios - the clinic's own repeated ratios of the score by protocol; left out where there are none [-]
  * @returns the findings, and the comparison of the legs [unit of the score, - for the ratio]
  * @throws {@link InputError} `out-of-range` for a pain outside 0 to 10, or a time below 0
  *
  * Source: ours; the parts name theirs
  */
-export function pullLegsOfVisit(visit: VisitPulls, own: OwnReliabilities): LegsOfVisit<PullFinding> {
+export function pullLegsOfVisit(
+  visit: VisitPulls,
+  own: OwnReliabilities,
+  ratios?: OwnRatios,
+): LegsOfVisit<PullFinding> {
   const { left, right } = visit.legs;
   const pair = left === null || right === null ? null : pairOf(visit, left, right);
   const known =
@@ -65,6 +70,7 @@ export function pullLegsOfVisit(visit: VisitPulls, own: OwnReliabilities): LegsO
       [...visit.blocks, ...known],
       ratioDirection({ left: left?.facts.sore ?? null, right: right?.facts.sore ?? null }),
       { ...visit.person, confirmedInjury: pair !== null && restsOnConfirmedInjury(pair) },
+      ratiosOf(ratios, left),
     ),
   };
 }

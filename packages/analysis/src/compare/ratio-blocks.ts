@@ -11,7 +11,7 @@ export const RATIO_BLOCKS = [
   'both-sides-sore',
   /** nobody said of both sides whether they are sore */
   'soreness-not-asked',
-  /** a side stopped for pain: its count is what was tolerated */
+  /** a side stopped for pain: its result is what was tolerated */
   'ended-for-pain',
   /** a side stopped for safety, a technical failure, cramp, fear, breath or balance */
   'ended-incomplete',

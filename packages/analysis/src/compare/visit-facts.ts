@@ -4,6 +4,7 @@ import type { Report } from '../assess/report.ts';
 import type { Side } from '../trace.ts';
 import type { IrritabilityAnswers } from './irritability.ts';
 import type { EarlierInjury } from './pair.ts';
+import type { OwnRatioError } from './ratio-error.ts';
 import type { OwnReliability } from './reliability-choice.ts';
 import type { SideCircumstances } from './side-cautions.ts';
 
@@ -59,3 +60,6 @@ export interface TestedPull extends Pick<TestedLeg, 'side' | 'features' | 'facts
 
 /** A clinic's own errors, of counts or of greatest forces, by the id of the protocol that they were measured with. */
 export type OwnReliabilities = Readonly<Record<string, OwnReliability>>;
+
+/** A clinic's own repeated ratios of the legs, likewise. */
+export type OwnRatios = Readonly<Record<string, OwnRatioError>>;

@@ -1,0 +1,48 @@
+import { COMPARED_WORDS, RESULT_WORDS } from '@surae/shared';
+import { MemoryStore } from '@surae/storage';
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { documentsOf, type ToldVisit, tellVisits } from '../../support/told-visit.ts';
+import { openStart } from './journey.mjs';
+import { putDocuments } from './stored.ts';
+
+/** Somebody of whom the comparisons know sex and age. */
+export const WOMAN_38 = { name: 'Case', bodyMassKg: null, heelLeverM: null, sex: 'women', birthYear: 1988 } as const;
+
+/** The same with a body mass. */
+export const ADULT_82_KG = { ...WOMAN_38, bodyMassKg: 82 } as const;
+
+/** Puts the visits of a person into the book and opens the last one at its result, every fold opened. */
+export async function openResult(
+  page: Page,
+  origin: string,
+  visits: readonly ToldVisit[],
+  person: typeof WOMAN_38 | typeof ADULT_82_KG = WOMAN_38,
+): Promise<void> {
+  const store = new MemoryStore();
+  const ids = await tellVisits(store, person, visits);
+  await openStart(page, origin);
+  await putDocuments(page, await documentsOf(store));
+  await page.evaluate((id) => (location.hash = `#/visit/${id}`), ids[ids.length - 1]);
+  await page.getByRole('heading', { name: RESULT_WORDS.title.text }).waitFor();
+  await page.getByText(COMPARED_WORDS.side.text, { exact: true }).first().waitFor();
+}
+
+/** Opens every fold of the comparisons, as one who reads everything would. */
+export async function openFolds(page: Page): Promise<void> {
+  for (const fold of await page.locator('comparison-fold details:not(.target) > summary').all()) await fold.click();
+}
+
+export async function shows(page: Page, ...texts: readonly string[]): Promise<void> {
+  for (const text of texts) await page.getByText(text).first().waitFor();
+}
+
+/** Widths at which nothing may stick out of the page. */
+export async function fitsAt(page: Page, name: string, ...widths: readonly number[]): Promise<void> {
+  for (const width of widths) {
+    await page.setViewportSize({ width, height: 900 });
+    const shots = process.env['SHOTS'];
+    if (shots) await page.screenshot({ path: `${shots}/${name}-${width}.png`, fullPage: true });
+    expect([width, await page.evaluate(() => document.documentElement.scrollWidth)]).toEqual([width, width]);
+  }
+}
