@@ -2,6 +2,9 @@ import { defineConfig } from 'vitest/config';
 
 const conditions = ['surae-source', 'module', 'node', 'development|production'];
 
+/** Tests in a browser that watch a running set by the clock. */
+const moments = ['interruptions', 'journey', 'pushes', 'stop'].map((name) => `tests/browser/${name}.test.ts`);
+
 export default defineConfig({
   resolve: { conditions },
   ssr: { resolve: { conditions } },
@@ -27,10 +30,20 @@ export default defineConfig({
       },
       {
         extends: true,
-        // one page after the other, and not beside the rest: they look at times that a busy machine would spoil
+        // pages that are only looked at: one after the other, beside the tests without a browser
         test: {
-          name: 'browser',
+          name: 'pages',
           include: ['tests/browser/**/*.test.ts'],
+          exclude: moments,
+          fileParallelism: false,
+        },
+      },
+      {
+        extends: true,
+        // these look at times that a busy machine would spoil: one after the other, when all else is done
+        test: {
+          name: 'moments',
+          include: moments,
           fileParallelism: false,
           sequence: { groupOrder: 1 },
         },

@@ -83,8 +83,11 @@ function stale() {
 }
 
 if (stale()) await check('install', ['npm', 'ci', '--no-audit', '--no-fund']);
-if (await check('types and build', ['npx', 'tsc', '-b'])) {
-  await check('lint', ['npx', 'eslint', '.']);
+// the linter reads the sources and not the build: both at once
+const linted = check('lint', ['npx', 'eslint', '.']);
+const built = await check('types and build', ['npx', 'tsc', '-b']);
+await linted;
+if (built) {
   await check('format', ['npx', 'biome', 'check', '.']);
   await check('build of the dashboard', ['npx', 'vite', 'build', 'apps/dashboard', '--logLevel', 'warn']);
   await findOrInstallBrowser();

@@ -164,7 +164,7 @@ describe('worked case, seated isometric: 1510 and 1235 N gross over 85 N at rest
       'right over left: 81 % (70 to 93). The more sore side stands over the other.',
       'lower yes: right against left, 0.94 that the true ratio is under 90 %.',
       'rests on error of measurement 5 %, own repeated tests: own repeated tests; 30 people: own people.',
-      'reference No matching reference for this way of testing.',
+      'reference No matching reference for this way of testing this measure.',
     ]) {
       expect(text).toContain(words);
     }

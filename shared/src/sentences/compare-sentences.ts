@@ -129,7 +129,7 @@ export const NO_REFERENCE_SENTENCES = sentences('no-reference', {
   'set-not-interpreted': 'The set does not show what the calf could do: no group stands beside it.',
   'no-matching-protocol': 'No matching reference for this way of testing.',
   'no-matching-group': 'No reference for people of this age and sex.',
-  'not-for-this-measure': 'No matching reference for this way of testing.',
+  'not-for-this-measure': 'No matching reference for this way of testing this measure.',
   'under-18': 'No reference under 18 years.',
   'age-not-known': 'The age is not known.',
   pregnancy: 'No reference during pregnancy.',
