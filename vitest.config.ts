@@ -5,6 +5,9 @@ const conditions = ['surae-source', 'module', 'node', 'development|production'];
 /** Tests in a browser that watch a running set by the clock. */
 const moments = ['interruptions', 'journey', 'pushes', 'stop'].map((name) => `tests/browser/${name}.test.ts`);
 
+/** One more than two cores: see below. */
+const workers = 3;
+
 export default defineConfig({
   resolve: { conditions },
   ssr: { resolve: { conditions } },
@@ -20,7 +23,7 @@ export default defineConfig({
           name: 'node',
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**'],
-          maxWorkers: 2,
+          maxWorkers: workers,
           // what is tested keeps no state between calls, so the files of one worker share what they import: half the time
           isolate: false,
           restoreMocks: true,
@@ -30,12 +33,12 @@ export default defineConfig({
       },
       {
         extends: true,
-        // pages that are only looked at: one after the other, beside the tests without a browser
+        // pages that are only looked at share the workers: a browser waits most of the time
         test: {
           name: 'pages',
           include: ['tests/browser/**/*.test.ts'],
           exclude: moments,
-          fileParallelism: false,
+          maxWorkers: workers,
         },
       },
       {

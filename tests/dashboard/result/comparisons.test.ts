@@ -142,8 +142,8 @@ test('seated, 1425 and 1150 N net: 81 % with its interval by the published 42.6 
   // exp(+-1.96 sqrt((42.6 / 1425)^2 + (42.6 / 1150)^2)) is 0.911 to 1.098
   expect(side.ratio).toMatchObject({ over: 'right', percent: 81, low: 74, high: 89, linePercent: 90 });
   expect(groups.map(({ lead, rows }) => [lead, rows.length])).toEqual([
-    ['Left: No matching reference for this way of testing.', 0],
-    ['Right: No matching reference for this way of testing.', 0],
+    ['Left: No matching reference for this way of testing this measure.', 0],
+    ['Right: No matching reference for this way of testing this measure.', 0],
   ]);
   expect(legs.map(({ lead }) => lead)).toEqual(Array(2).fill('The efforts agree and were held: they show a maximum.'));
 });
