@@ -2,8 +2,8 @@ import { defineConfig } from 'vitest/config';
 
 const conditions = ['surae-source', 'module', 'node', 'development|production'];
 
-/** Tests in a browser that watch a running set by the clock. */
-const moments = ['interruptions', 'journey', 'pushes', 'stop'].map((name) => `tests/browser/${name}.test.ts`);
+/** Tests in a browser that watch a running set by the clock, and the one that builds the page anew under all others. */
+const moments = ['interruptions', 'journey', 'pushes', 'start', 'stop'].map((name) => `tests/browser/${name}.test.ts`);
 
 /** One more than two cores: see below. */
 const workers = 3;
