@@ -1,64 +1,7 @@
-import { AxeBuilder } from '@axe-core/playwright';
-import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { browserTest } from './support/browser-test.ts';
-import { walkPushStates } from './support/push-states.mjs';
 import { walkStates } from './support/states.mjs';
-
-/** What breaks a rule of WCAG 2.2 A and AA or a good practice, of all rules or of those named, as rule: place. */
-async function violations(page: Page, rules?: string[]): Promise<string[]> {
-  // there are no frames: all of it runs in the page, and no second page is opened for the sum of it
-  const axe = new AxeBuilder({ page }).setLegacyMode();
-  const { violations: found } = await (rules === undefined ? axe : axe.withRules(rules)).analyze();
-  return found.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.flat().join(' ')}`));
-}
-
-/** Innermost things that stick out of the page, where the page scrolls sideways. */
-function tooWide(page: Page): Promise<string[]> {
-  return page.evaluate(() => {
-    const { scrollWidth, clientWidth } = document.documentElement;
-    if (scrollWidth <= clientWidth) return [];
-    const sticksOut = (element: Element): boolean => element.getBoundingClientRect().right > clientWidth + 1;
-    const innermost = (root: ParentNode): string[] =>
-      [...root.children].flatMap((element) => {
-        const inside = [...innermost(element), ...(element.shadowRoot === null ? [] : innermost(element.shadowRoot))];
-        if (inside.length > 0 || !sticksOut(element)) return inside;
-        const { width } = element.getBoundingClientRect();
-        return [`${element.localName}.${element.getAttribute('class') ?? ''} (${Math.round(width)})`];
-      });
-    return [`${scrollWidth} > ${clientWidth}`, ...new Set(innermost(document))];
-  });
-}
-
-const narrow = { width: 360, height: 740 };
-const wide = { width: 1280, height: 900 };
-
-type Walk = (page: Page, origin: string, look: (name: string) => Promise<void>) => Promise<void>;
-
-/** Everything that breaks a rule in any state of a walk, and the states. */
-async function walked(page: Page, origin: string, walk: Walk): Promise<{ found: string[]; states: string[] }> {
-  const found: string[] = [];
-  const states: string[] = [];
-  await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
-  await walk(page, origin, async (name) => {
-    states.push(name);
-    const add = (where: string, what: string[]): number =>
-      found.push(...what.map((one) => `${name} (${where}): ${one}`));
-    add('light', await violations(page));
-    await page.emulateMedia({ colorScheme: 'dark' });
-    // the other paper changes colours and nothing else
-    add('dark', await violations(page, ['color-contrast', 'link-in-text-block']));
-    await page.emulateMedia({ colorScheme: 'light' });
-    await page.setViewportSize(narrow);
-    for (const size of ['100%', '200%']) {
-      await page.evaluate((wanted) => (document.documentElement.style.fontSize = wanted), size);
-      add(`360 px at ${size}`, await tooWide(page));
-    }
-    await page.evaluate(() => (document.documentElement.style.fontSize = ''));
-    await page.setViewportSize(wide);
-  });
-  return { found, states };
-}
+import { walked } from './support/walked.ts';
 
 browserTest(
   'no page or state breaks a rule of accessibility, on light and dark paper; text of twice the size fits 360 pixels',
@@ -66,16 +9,6 @@ browserTest(
     const { found, states } = await walked(page, origin, walkStates);
     expect(found).toEqual([]);
     expect(states.length).toBeGreaterThan(25);
-  },
-  300_000,
-);
-
-browserTest(
-  'nor does any state of the isometric test',
-  async ({ page, origin }) => {
-    const { found, states } = await walked(page, origin, walkPushStates);
-    expect(found).toEqual([]);
-    expect(states.length).toBeGreaterThan(12);
   },
   300_000,
 );

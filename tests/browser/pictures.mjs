@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { newProfile, openBrowser } from './support/browser.mjs';
 import { walkPushStates } from './support/push-states.mjs';
 import { serveSite } from './support/site.mjs';
-import { walkStates } from './support/states.mjs';
+import { walkComparisons, walkStates } from './support/states.mjs';
 
 process.chdir(fileURLToPath(new URL('../..', import.meta.url)));
 
@@ -44,6 +44,7 @@ try {
     console.log(`${String(number).padStart(2, '0')} ${state}`);
   };
   await walkStates(page, site.origin, look);
+  await walkComparisons(page, site.origin, look);
   await walkPushStates(page, site.origin, look);
 } finally {
   await context.close();

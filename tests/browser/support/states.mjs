@@ -94,7 +94,6 @@ export async function walkStates(page, origin, look) {
   await page.getByText(FRAME_WORDS.offline.text).waitFor();
   await look('start-offline');
   await page.context().setOffline(false);
-  await comparedStates(page, origin, look);
   await lockedStates(page, origin, look);
   await brokenStates(page, origin, look);
 }
@@ -166,7 +165,8 @@ async function endingStates(page, look) {
  *
  * @param {Page} page @param {string} origin @param {(name: string) => Promise<void>} look
  */
-export async function comparedStates(page, origin, look) {
+export async function walkComparisons(page, origin, look) {
+  await openStart(page, origin, { seed: 4, pace: 2 });
   await page.evaluate(
     () =>
       new Promise((resolve, reject) => {
