@@ -3,7 +3,7 @@ import type { Side } from '@surae/analysis';
 import { COMPARISON_RULES, PULL_REST_WORDS, REST_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { customElement, property } from 'lit/decorators.js';
 import {
   type Assessor,
   assessorContext,
@@ -14,14 +14,16 @@ import {
 import type { Person } from '../journey/person.ts';
 import { pullSetOf } from '../journey/pull-events.ts';
 import type { PullSet } from '../journey/pull-set.ts';
-import { minutesAndSeconds, type RestNews, restNews, secondsBetween } from '../journey/rest.ts';
+import { minutesAndSeconds } from '../journey/rest.ts';
 import { otherSide } from '../journey/steps.ts';
 import type { Visit } from '../journey/visit.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
+import { SideRest } from '../live/side-rest.ts';
 import { forceWords } from '../result/trial-verdicts.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import { restStyle } from './rest-style.ts';
+import { restTime } from './rest-time.ts';
 
 const wholeS = COMPARISON_RULES.restLeast.value;
 const whole = minutesAndSeconds(wholeS);
@@ -38,23 +40,11 @@ export class PullRestStep extends LitElement {
   @consume({ context: clockContext }) private readonly clock!: HostClock;
   @consume({ context: storeContext }) private readonly store!: RecordStore;
   @consume({ context: assessorContext }) private readonly assessor!: Assessor;
-  @state() private leftS: number | undefined;
-  @state() private news: RestNews | undefined;
-  private stopTicking: (() => void) | undefined;
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.stopTicking = this.clock.every(250, () => this.look());
-  }
-
-  override disconnectedCallback(): void {
-    this.stopTicking?.();
-    super.disconnectedCallback();
-  }
-
-  protected override willUpdate(): void {
-    if (this.leftS === undefined) this.look();
-  }
+  private readonly rest = new SideRest(this, {
+    wholeS,
+    clock: () => this.clock,
+    stoppedAt: () => this.first?.stoppedAt,
+  });
 
   protected override firstUpdated(): void {
     const first = this.first;
@@ -84,29 +74,14 @@ export class PullRestStep extends LitElement {
     }
   }
 
-  private restedS(): number | null {
-    const stoppedAt = this.first?.stoppedAt;
-    return stoppedAt == null ? null : secondsBetween(stoppedAt, this.clock.isoNow());
-  }
-
-  private look(): void {
-    const restedS = this.restedS();
-    if (restedS === null) return;
-    // a clock that was set back cannot lengthen the rest
-    const leftS = Math.min(wholeS, Math.max(0, wholeS - restedS));
-    this.news = restNews(this.leftS ?? leftS, leftS) ?? this.news;
-    if (Math.ceil(leftS) !== Math.ceil(this.leftS ?? -1)) this.leftS = leftS;
-  }
-
   override render(): TemplateResult {
-    const { leftS, side } = this;
-    const over = leftS === 0;
+    const { side } = this;
+    const over = this.rest.leftS === 0;
     return html`
       <h1>${REST_WORDS[over ? 'title-over' : 'title'].text}</h1>
       <p><span class="side" data-side=${side}>${REST_WORDS[`next-${side}`].text}</span></p>
-      <p class="left" role="timer" aria-live="off">${minutesAndSeconds(leftS ?? wholeS)}</p>
-      <p class="quiet">${fill(REST_WORDS.left, { whole })}</p>
-      <p class="unseen" aria-live="polite">${this.news === undefined ? '' : REST_WORDS[this.news].text}</p>
+      ${restTime(this.rest.leftS, wholeS)}
+      <p class="unseen" aria-live="polite">${this.rest.news === undefined ? '' : REST_WORDS[this.rest.news].text}</p>
       ${this.firstLeg()}
       <div class="go">
         ${over ? nothing : html`<p class="voice">${fill(PULL_REST_WORDS['early-price'], { whole })}</p>`}
@@ -134,7 +109,7 @@ export class PullRestStep extends LitElement {
 
   private goOn(): void {
     // what is not known counts as no rest: it is then said with the result, and never keeps from going on
-    const restS = Math.max(0, this.restedS() ?? 0);
+    const restS = Math.max(0, this.rest.restedS() ?? 0);
     this.dispatchEvent(visitEvent({ kind: 'pull-rest-over', restS }));
   }
 }

@@ -2,8 +2,8 @@ import { consume } from '@lit/context';
 import type { Side } from '@surae/analysis';
 import { COMPARISON_RULES, REST_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
-import { css, html, LitElement, type TemplateResult } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { html, LitElement, type TemplateResult } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
 import {
   type Assessor,
   assessorContext,
@@ -12,14 +12,16 @@ import {
   storeContext,
 } from '../contexts/capabilities.ts';
 import type { Person } from '../journey/person.ts';
-import { minutesAndSeconds, type RestNews, restNews, secondsBetween } from '../journey/rest.ts';
+import { minutesAndSeconds } from '../journey/rest.ts';
 import { otherSide } from '../journey/steps.ts';
 import type { Visit, VisitSet } from '../journey/visit.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
 import { setOf } from '../journey/visit-events.ts';
+import { SideRest } from '../live/side-rest.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import { restStyle } from './rest-style.ts';
+import { restTime } from './rest-time.ts';
 
 const wholeS = COMPARISON_RULES.restLeast.value;
 const whole = minutesAndSeconds(wholeS);
@@ -27,40 +29,20 @@ const whole = minutesAndSeconds(wholeS);
 /** The rest between the two sides: it runs from the stop of the first set, also over a reload. */
 @customElement('rest-step')
 export class RestStep extends LitElement {
-  static override styles = [
-    base,
-    restStyle,
-    css`
-      .of {
-        margin-block-end: var(--gap-6);
-      }
-    `,
-  ];
+  static override styles = [base, restStyle];
 
   @property({ attribute: false }) visit!: Visit;
   @property({ attribute: false }) person!: Person;
   /** the side that comes after the rest */
   @property() side: Side = 'right';
-  @consume({ context: clockContext }) @state() private clock!: HostClock;
+  @consume({ context: clockContext }) private readonly clock!: HostClock;
   @consume({ context: storeContext }) private readonly store!: RecordStore;
   @consume({ context: assessorContext }) private readonly assessor!: Assessor;
-  @state() private leftS: number | undefined;
-  @state() private news: RestNews | undefined;
-  private stopTicking: (() => void) | undefined;
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.stopTicking = this.clock.every(250, () => this.look());
-  }
-
-  override disconnectedCallback(): void {
-    this.stopTicking?.();
-    super.disconnectedCallback();
-  }
-
-  protected override willUpdate(): void {
-    if (this.leftS === undefined) this.look();
-  }
+  private readonly rest = new SideRest(this, {
+    wholeS,
+    clock: () => this.clock,
+    stoppedAt: () => setOf(this.visit, otherSide(this.side))?.stoppedAt,
+  });
 
   protected override firstUpdated(): void {
     const first = setOf(this.visit, otherSide(this.side));
@@ -82,29 +64,13 @@ export class RestStep extends LitElement {
     }
   }
 
-  /** How long the rest has been so far; null when it is not known since when [s]. */
-  private restedS(): number | null {
-    const stoppedAt = setOf(this.visit, otherSide(this.side))?.stoppedAt;
-    return stoppedAt == null ? null : secondsBetween(stoppedAt, this.clock.isoNow());
-  }
-
-  private look(): void {
-    const restedS = this.restedS();
-    if (restedS === null) return;
-    // a clock that was set back cannot lengthen the rest
-    const leftS = Math.min(wholeS, Math.max(0, wholeS - restedS));
-    this.news = restNews(this.leftS ?? leftS, leftS) ?? this.news;
-    // drawn once a second: nothing else changes
-    if (Math.ceil(leftS) !== Math.ceil(this.leftS ?? -1)) this.leftS = leftS;
-  }
-
   override render(): TemplateResult {
-    const over = this.leftS === 0;
+    const over = this.rest.leftS === 0;
     return html`
       <h1>${REST_WORDS[over ? 'title-over' : 'title'].text}</h1>
       <p><span class="side" data-side=${this.side}>${REST_WORDS[`next-${this.side}`].text}</span></p>
-      ${this.time()}
-      <p class="unseen" aria-live="polite">${this.news === undefined ? '' : REST_WORDS[this.news].text}</p>
+      ${restTime(this.rest.leftS, wholeS)}
+      <p class="unseen" aria-live="polite">${this.rest.news === undefined ? '' : REST_WORDS[this.rest.news].text}</p>
       ${this.firstResult()}
       <div class="go">
         ${over ? null : html`<p class="voice" id="price">${fill(REST_WORDS['early-price'], { whole })}</p>`}
@@ -113,12 +79,6 @@ export class RestStep extends LitElement {
         </button>
       </div>
     `;
-  }
-
-  private time(): TemplateResult {
-    if (this.leftS === undefined) return html`<p class="voice">${REST_WORDS['no-stop-time'].text}</p>`;
-    return html`<p class="left" role="timer" aria-live="off">${minutesAndSeconds(this.leftS)}</p>
-      <p class="quiet of">${fill(REST_WORDS.left, { whole })}</p>`;
   }
 
   /** The count of the first side, while there is time to look at it. */
@@ -144,7 +104,7 @@ export class RestStep extends LitElement {
 
   private goOn(): void {
     // what is not known counts as no rest: it then keeps from a ratio, and never from going on
-    const restS = Math.max(0, this.restedS() ?? 0);
+    const restS = Math.max(0, this.rest.restedS() ?? 0);
     this.dispatchEvent(visitEvent({ kind: 'rest-over', restS }));
   }
 }

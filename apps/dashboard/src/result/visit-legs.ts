@@ -4,8 +4,8 @@ import type { Visit, VisitSet } from '../journey/visit.ts';
 import { setOf } from '../journey/visit-events.ts';
 import { judgedProtocol } from './judged-protocol.ts';
 import { type LegPast, pastOf } from './leg-past.ts';
-import { pairCircumstances } from './pair-circumstances.ts';
-import { legFacts, personFacts } from './told-facts.ts';
+import { pairFacts } from './pair-facts.ts';
+import { legFacts } from './told-facts.ts';
 
 /** A set with a report. */
 type Assessed = VisitSet & { readonly report: Report };
@@ -36,16 +36,8 @@ export function testedLeg(visit: Visit, side: Side, earlier: readonly Visit[]): 
 
 /** Both legs of a visit as a comparison asks for them. */
 export function visitLegs(visit: Visit, person: Person, earlier: readonly Visit[]): VisitLegs {
-  const { first, restS, sameDay, sameSource, nerveSigns } = pairCircumstances(visit);
-  return {
-    legs: { left: testedLeg(visit, 'left', earlier), right: testedLeg(visit, 'right', earlier) },
-    person: personFacts(visit, person, nerveSigns),
-    first,
-    restS,
-    sameDay,
-    sameSource,
-    blocks: [],
-  };
+  const legs = { left: testedLeg(visit, 'left', earlier), right: testedLeg(visit, 'right', earlier) };
+  return { legs, ...pairFacts(visit, person, 'heel-raise') };
 }
 
 /** One leg of a visit over earlier visits, the oldest first; undefined where it has no result in this visit. */

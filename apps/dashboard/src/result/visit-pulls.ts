@@ -7,8 +7,8 @@ import type { Visit } from '../journey/visit.ts';
 import { setOf } from '../journey/visit-events.ts';
 import { judgedPullProtocol } from './judged-protocol.ts';
 import { type LegPast, pastOf } from './leg-past.ts';
-import { pairCircumstances } from './pair-circumstances.ts';
-import { legFacts, personFacts } from './told-facts.ts';
+import { pairFacts } from './pair-facts.ts';
+import { legFacts } from './told-facts.ts';
 
 /** Pushes with a report. */
 type Assessed = PullSet & { readonly report: PullReport };
@@ -48,16 +48,8 @@ export function testedPull(visit: Visit, side: Side, earlier: readonly Visit[]):
 
 /** The pushes of both legs of a visit as a comparison asks for them. */
 export function visitPulls(visit: Visit, person: Person, earlier: readonly Visit[]): VisitPulls {
-  const { first, restS, sameDay, sameSource, nerveSigns } = pairCircumstances(visit, 'isometric');
-  return {
-    legs: { left: testedPull(visit, 'left', earlier), right: testedPull(visit, 'right', earlier) },
-    person: personFacts(visit, person, nerveSigns),
-    first,
-    restS,
-    sameDay,
-    sameSource,
-    blocks: [],
-  };
+  const legs = { left: testedPull(visit, 'left', earlier), right: testedPull(visit, 'right', earlier) };
+  return { legs, ...pairFacts(visit, person, 'isometric') };
 }
 
 /** The pushes of one leg over earlier visits, the oldest first; undefined where it has no result in this visit. */

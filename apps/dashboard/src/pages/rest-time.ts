@@ -1,0 +1,11 @@
+import { REST_WORDS } from '@surae/shared';
+import { html, type TemplateResult } from 'lit';
+import { minutesAndSeconds } from '../journey/rest.ts';
+import { fill } from '../words/fill.ts';
+
+/** What is left of a rest of a usual length, in large print; where it is not known since when, that is said instead [s]. */
+export function restTime(leftS: number | undefined, wholeS: number): TemplateResult {
+  if (leftS === undefined) return html`<p class="voice">${REST_WORDS['no-stop-time'].text}</p>`;
+  return html`<p class="left" role="timer" aria-live="off">${minutesAndSeconds(leftS)}</p>
+    <p class="quiet">${fill(REST_WORDS.left, { whole: minutesAndSeconds(wholeS) })}</p>`;
+}
