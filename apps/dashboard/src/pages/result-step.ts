@@ -1,9 +1,9 @@
 import { consume } from '@lit/context';
 import type { Side } from '@surae/analysis';
-import { COMPARISON_RULES, RESULT_WORDS, SCOPE_SENTENCES, SUMMARY_WORDS, TEST_CHOICE_WORDS } from '@surae/shared';
+import { COMPARISON_RULES, RESULT_WORDS, SCOPE_SENTENCES, TEST_CHOICE_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { customElement, property } from 'lit/decorators.js';
 import { type Assessor, assessorContext, storeContext } from '../contexts/capabilities.ts';
 import type { Person } from '../journey/person.ts';
 import { pullSetOf } from '../journey/pull-events.ts';
@@ -16,7 +16,9 @@ import '../parts/pull-result.ts';
 import '../parts/two-legs-axis.ts';
 import { pullCautions } from '../result/pull-sentences.ts';
 import './pull-detail.ts';
-import { AssessmentError, assessSet, setsToAssess } from '../result/assessment.ts';
+import { assessmentProgress } from '../parts/assessment-progress.ts';
+import { assessSet, setsToAssess } from '../result/assessment.ts';
+import { Assessments } from '../result/assessments.ts';
 import { cautions, legName } from '../result/cautions.ts';
 import { comparisonsOf } from '../result/comparisons.ts';
 import { liveDifference } from '../result/live-difference.ts';
@@ -25,7 +27,6 @@ import { attemptedSentence, summarySentence } from '../result/summary-sentence.t
 import { twoLegFigures } from '../result/two-legs.ts';
 import { hashOf } from '../route.ts';
 import { base } from '../styles/base.ts';
-import { fill } from '../words/fill.ts';
 import './set-detail.ts';
 
 const sides = ['left', 'right'] as const satisfies readonly Side[];
@@ -95,30 +96,18 @@ export class ResultStep extends LitElement {
   @property({ attribute: false }) person!: Person;
   /** visits of this person before this one, the oldest first */
   @property({ attribute: false }) earlier: readonly Visit[] = [];
-  @consume({ context: storeContext }) @state() private store!: RecordStore;
-  @consume({ context: assessorContext }) @state() private assessor!: Assessor;
-  /** by set: being assessed, or why it could not be */
-  @state() private running: ReadonlyMap<string, 'running' | AssessmentError> = new Map();
+  @consume({ context: storeContext }) private readonly store!: RecordStore;
+  @consume({ context: assessorContext }) private readonly assessor!: Assessor;
+  private readonly assessments = new Assessments<VisitSet>(this, (set) => this.assess(set));
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (!changed.has('visit')) return;
-    for (const set of setsToAssess(this.visit)) if (!this.running.has(set.id)) void this.assess(set);
+    if (changed.has('visit')) this.assessments.begin(setsToAssess(this.visit));
   }
 
   private async assess(set: VisitSet): Promise<void> {
-    this.note(set.id, 'running');
-    try {
-      const bytes = await this.store.bytes(set.bytesId);
-      const report = await assessSet(set, this.person, bytes, (trace, request) => this.assessor.final(trace, request));
-      this.dispatchEvent(visitEvent(setResult(set.id, report)));
-    } catch (error) {
-      const known = error instanceof AssessmentError;
-      this.note(set.id, known ? error : new AssessmentError('unexpected', String(error), { cause: error }));
-    }
-  }
-
-  private note(setId: string, state: 'running' | AssessmentError): void {
-    this.running = new Map([...this.running, [setId, state]]);
+    const bytes = await this.store.bytes(set.bytesId);
+    const report = await assessSet(set, this.person, bytes, (trace, request) => this.assessor.final(trace, request));
+    this.dispatchEvent(visitEvent(setResult(set.id, report)));
   }
 
   override render(): TemplateResult {
@@ -141,7 +130,7 @@ export class ResultStep extends LitElement {
     const { visit } = this;
     return html`
       <p class="sentence">${summarySentence(visit)}</p>
-      <div class="progress" role="status">${sets.map((set) => this.progress(set))}</div>
+      <div class="progress" role="status">${sets.map((set) => assessmentProgress(this.assessments, set))}</div>
       <div class="axes">
         ${twoLegFigures(visit).map((figures) => html`<two-legs-axis .figures=${figures}></two-legs-axis>`)}
       </div>
@@ -160,16 +149,6 @@ export class ResultStep extends LitElement {
   private pullDetails(): TemplateResult[] {
     const sets = sides.flatMap((side) => pullSetOf(this.visit, side) ?? []);
     return sets.map((set) => html`<pull-detail .set=${set} .visit=${this.visit}></pull-detail>`);
-  }
-
-  private progress(set: VisitSet): TemplateResult | typeof nothing {
-    const running = this.running.get(set.id);
-    if (set.report !== null || running === undefined) return nothing;
-    const leg = SUMMARY_WORDS[set.choice.side].text;
-    if (running === 'running') return html`<p class="voice">${fill(RESULT_WORDS.assessing, { leg })}</p>`;
-    const why = fill(RESULT_WORDS[running.code], { what: running.message });
-    return html`<p class="voice">${fill(RESULT_WORDS['not-assessed'], { leg, why })}</p>
-      <button type="button" @click=${() => void this.assess(set)}>${RESULT_WORDS['try-again'].text}</button>`;
   }
 
   private explained(sets: readonly VisitSet[]): TemplateResult {
@@ -201,8 +180,7 @@ export class ResultStep extends LitElement {
 
   /** What is known of both legs, once nothing is left to be assessed. */
   private compared(sets: readonly VisitSet[]): TemplateResult | typeof nothing {
-    const running = sets.some((set) => set.report === null && this.running.get(set.id) === 'running');
-    if (running || sets.every(({ report }) => report === null)) return nothing;
+    if (this.assessments.isAnyRunning(sets) || sets.every(({ report }) => report === null)) return nothing;
     const comparisons = comparisonsOf(this.visit, this.person, this.earlier);
     return html`<comparison-list .comparisons=${comparisons}></comparison-list>`;
   }
@@ -211,7 +189,7 @@ export class ResultStep extends LitElement {
     const allPeople = html`<a class="button" href=${hashOf({ page: 'start' })}>${RESULT_WORDS['all-people'].text}</a>`;
     if (this.visit.closed)
       return html`<div class="end"><p class="quiet">${RESULT_WORDS.closed.text}</p>${allPeople}</div>`;
-    const waiting = sets.some((set) => set.report === null && this.running.get(set.id) === 'running');
+    const waiting = this.assessments.isAnyRunning(sets);
     return html`<div class="end">
       <button class="main" type="button" ?disabled=${waiting} @click=${() => this.close()}>
         ${RESULT_WORDS.close.text}

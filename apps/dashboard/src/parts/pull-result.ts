@@ -1,23 +1,23 @@
 import { consume } from '@lit/context';
 import type { Side } from '@surae/analysis';
-import { AXIS_WORDS, PULL_RESULT_WORDS, RESULT_WORDS, SUMMARY_WORDS } from '@surae/shared';
+import { AXIS_WORDS, PULL_RESULT_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { customElement, property } from 'lit/decorators.js';
 import { type Assessor, assessorContext, storeContext } from '../contexts/capabilities.ts';
 import type { Person } from '../journey/person.ts';
 import { pullSetOf } from '../journey/pull-events.ts';
 import type { PullSet } from '../journey/pull-set.ts';
 import type { Visit } from '../journey/visit.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
-import { AssessmentError } from '../result/assessment.ts';
+import { Assessments } from '../result/assessments.ts';
 import { pullComparisonsOf } from '../result/comparisons.ts';
 import { assessPullSet, pullsToAssess } from '../result/pull-assessment.ts';
 import { pullFigures } from '../result/pull-figures.ts';
 import { pullResult } from '../result/pull-kept.ts';
 import { pullSentence } from '../result/pull-sentences.ts';
 import { base } from '../styles/base.ts';
-import { fill } from '../words/fill.ts';
+import { assessmentProgress } from './assessment-progress.ts';
 import './comparison-list.ts';
 import './trial-marks.ts';
 import './two-legs-axis.ts';
@@ -66,32 +66,20 @@ export class PullResult extends LitElement {
   @property({ attribute: false }) earlier: readonly Visit[] = [];
   @consume({ context: storeContext }) private readonly store!: RecordStore;
   @consume({ context: assessorContext }) private readonly assessor!: Assessor;
-  /** by leg: being assessed, or why it could not be */
-  @state() private running: ReadonlyMap<string, 'running' | AssessmentError> = new Map();
+  private readonly assessments = new Assessments<PullSet>(this, (set) => this.assess(set));
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (!changed.has('visit')) return;
-    for (const set of pullsToAssess(this.visit)) if (!this.running.has(set.id)) void this.assess(set);
+    if (changed.has('visit')) this.assessments.begin(pullsToAssess(this.visit));
   }
 
   private async assess(set: PullSet): Promise<void> {
-    this.note(set.id, 'running');
-    try {
-      const report = await assessPullSet(
-        set,
-        this.person,
-        (id) => this.store.bytes(id),
-        (trace, request) => this.assessor.pulls(trace, request),
-      );
-      this.dispatchEvent(visitEvent(pullResult(set.id, report)));
-    } catch (error) {
-      const known = error instanceof AssessmentError;
-      this.note(set.id, known ? error : new AssessmentError('unexpected', String(error), { cause: error }));
-    }
-  }
-
-  private note(setId: string, state: 'running' | AssessmentError): void {
-    this.running = new Map([...this.running, [setId, state]]);
+    const report = await assessPullSet(
+      set,
+      this.person,
+      (id) => this.store.bytes(id),
+      (trace, request) => this.assessor.pulls(trace, request),
+    );
+    this.dispatchEvent(visitEvent(pullResult(set.id, report)));
   }
 
   override render(): TemplateResult {
@@ -101,7 +89,7 @@ export class PullResult extends LitElement {
       <h2>${PULL_RESULT_WORDS.title.text}</h2>
       <p class="sentence">${pullSentence(visit)}</p>
       <p class="quiet">${PULL_RESULT_WORDS['net-note'].text}</p>
-      <div role="status">${sets.map((set) => this.progress(set))}</div>
+      <div role="status">${sets.map((set) => assessmentProgress(this.assessments, set))}</div>
       <div class="axes">
         ${pullFigures(visit).map((figures) => html`<two-legs-axis .figures=${figures}></two-legs-axis>`)}
       </div>
@@ -109,20 +97,9 @@ export class PullResult extends LitElement {
     `;
   }
 
-  private progress(set: PullSet): TemplateResult | typeof nothing {
-    const running = this.running.get(set.id);
-    if (set.report !== null || running === undefined) return nothing;
-    const leg = SUMMARY_WORDS[set.choice.side].text;
-    if (running === 'running') return html`<p class="voice">${fill(RESULT_WORDS.assessing, { leg })}</p>`;
-    const why = fill(RESULT_WORDS[running.code], { what: running.message });
-    return html`<p class="voice">${fill(RESULT_WORDS['not-assessed'], { leg, why })}</p>
-      <button type="button" @click=${() => void this.assess(set)}>${RESULT_WORDS['try-again'].text}</button>`;
-  }
-
   /** What is known of both legs, once nothing is left to be assessed. */
   private compared(sets: readonly PullSet[]): TemplateResult | typeof nothing {
-    const running = sets.some((set) => set.report === null && this.running.get(set.id) === 'running');
-    if (running || sets.every(({ report }) => report === null)) return nothing;
+    if (this.assessments.isAnyRunning(sets) || sets.every(({ report }) => report === null)) return nothing;
     const comparisons = pullComparisonsOf(this.visit, this.person, this.earlier);
     return html`<comparison-list level="3" .comparisons=${comparisons}></comparison-list>`;
   }
