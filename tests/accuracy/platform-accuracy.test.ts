@@ -1,0 +1,3 @@
+import { heldToGoals } from './held-to-goals.ts';
+
+heldToGoals(['platform'], 6);

@@ -1,0 +1,3 @@
+import { heldToGoals } from './held-to-goals.ts';
+
+heldToGoals(['trunk'], 6);
