@@ -122,6 +122,7 @@ browserTest('pushes of both legs are judged trial by trial, survive reloads, and
   expect(again.efforts.map(({ accepted }) => accepted)).toEqual(first.efforts.map(({ accepted }) => accepted));
 
   await page.getByRole('button', { name: RESULT_WORDS.close.text }).click();
+  await page.getByText(RESULT_WORDS.closed.text).waitFor();
   await page.reload();
   await page.getByText(RESULT_WORDS.closed.text).waitFor();
   await page.getByText(PULL_RESULT_WORDS['best-mean'].text).waitFor();
