@@ -1,8 +1,8 @@
 import type { Interval } from '../../signal/intervals.ts';
 import { median, medianAbsoluteDeviation, quantile } from '../../signal/order-statistics.ts';
 import type { FloorVote } from './floor.ts';
-import { type FloorStep, floorSteps } from './floor-steps.ts';
-import type { Moment } from './top-line.ts';
+import { floorSteps } from './floor-steps.ts';
+import type { LevelStep, Moment } from './top-line.ts';
 
 /** Level at rest as it goes through the set. */
 export interface FloorLine {
@@ -13,7 +13,7 @@ export interface FloorLine {
   /** spread of single pieces of evidence about the line [m] */
   readonly scatterM: number;
   /** steps of the level at rest: the sensor was moved [s, m] */
-  readonly steps: readonly FloorStep[];
+  readonly steps: readonly LevelStep[];
 }
 
 /** Reach of the local line: several repetitions, so that one high bottom counts little [s]. */

@@ -1,12 +1,6 @@
 import { median } from '../../signal/order-statistics.ts';
 import type { FloorVote } from './floor.ts';
-import { type Moment, type Step, topsLikelihood } from './top-line.ts';
-
-/** A lasting change of the level at rest: the sensor was moved. */
-export interface FloorStep {
-  readonly timeS: number;
-  readonly stepM: number;
-}
+import { type LevelStep, type Moment, topsLikelihood } from './top-line.ts';
 
 /** Rests on either side of a possible step: at most, and at least; ours. */
 const [sideMost, sideLeast] = [12, 2];
@@ -41,10 +35,10 @@ const stepsMost = 3;
  *
  * Source: ours (likelihood ratio of a mixture, greatest over place and size of the step)
  */
-export function floorSteps(votes: readonly FloorVote[], tops: readonly Moment[], leastScatterM: number): FloorStep[] {
+export function floorSteps(votes: readonly FloorVote[], tops: readonly Moment[], leastScatterM: number): LevelStep[] {
   let [rests, highs] = [restsOf(votes), [...tops]];
   const scatters = scattersM.map((scatter) => Math.max(scatter, leastScatterM));
-  const steps: FloorStep[] = [];
+  const steps: LevelStep[] = [];
   while (steps.length < stepsMost) {
     const step = likeliestStep(rests, highs, scatters);
     if (step === undefined) break;
@@ -62,7 +56,7 @@ function restsOf(votes: readonly FloorVote[]): Moment[] {
   });
 }
 
-function without({ timeS, stepM }: Step, moments: readonly Moment[]): Moment[] {
+function without({ timeS, stepM }: LevelStep, moments: readonly Moment[]): Moment[] {
   return moments.map((one) => (one.timeS > timeS ? { ...one, level: one.level - stepM } : one));
 }
 
@@ -70,8 +64,8 @@ function likeliestStep(
   rests: readonly Moment[],
   tops: readonly Moment[],
   scatters: readonly number[],
-): Step | undefined {
-  let best: (Step & { gain: number }) | undefined;
+): LevelStep | undefined {
+  let best: (LevelStep & { gain: number }) | undefined;
   const timesS = [...rests, ...tops].map(({ timeS }) => timeS).sort((a, b) => a - b);
   for (let i = 1; i < timesS.length; i++) {
     const timeS = (timesS[i - 1] + timesS[i]) / 2;

@@ -5,8 +5,8 @@ export interface Moment {
   readonly level: number;
 }
 
-/** A lasting step of a level [s, m]. */
-export interface Step {
+/** A lasting step of a level: the sensor was moved [s, m]. */
+export interface LevelStep {
   readonly timeS: number;
   readonly stepM: number;
 }
@@ -32,7 +32,7 @@ const rounds = 6;
  *
  * Source: ours; line by iterated reweighting with Cauchy weights (Holland & Welsch 1977, Commun Stat A6:813-827)
  */
-export function topsLikelihood(tops: readonly Moment[], step: Step | undefined): number {
+export function topsLikelihood(tops: readonly Moment[], step: LevelStep | undefined): number {
   if (tops.length < leastTops) return 0;
   const levels = tops.map(({ timeS, level }) =>
     step !== undefined && timeS > step.timeS ? level - step.stepM : level,
