@@ -19,6 +19,7 @@ test('what is a rule of the test comes from the protocol, the rest from the meth
     gapS: 0.05,
   });
   expect(settings.trials).toEqual({
+    fullShare: 0.8,
     leastCount: 3,
     mostCount: 5,
     goodShare: 0.05,
@@ -39,6 +40,7 @@ test('a parameter without a value asks for nothing', () => {
   const { accept, trials } = by(withValue('tareForceMost', null));
   expect(accept.tareN).toBe(Number.POSITIVE_INFINITY);
   expect(trials.mostCount).toBe(5);
+  expect(by(withValue('fullShareLeast', null)).trials.fullShare).toBe(0);
   // the share of the peak still holds where there is no fixed figure
   expect(by(withValue('stillForceMost', null)).accept).toMatchObject({ stillN: 0, stillShare: 0.01 });
   const without = {
