@@ -47,6 +47,11 @@ test('fast efforts have their rates: 1000 N (1 - exp(-t / 0.1 s))', () => {
     expect(effort['rfd_0_200_n_per_s'] as number).toBeCloseTo(4323, -2);
     expect(effort['rfd_0_200_u_n_per_s']).toBeGreaterThan(0);
     expect(effort['rfd_0_200_reason']).toBeNull();
+    // 1000 N (0.2 s - 0.1 s (1 - exp(-2))), 0.1 s ln(1 / 0.7) and 0.1 s ln 2
+    expect(effort['impulse_0_200_n_s'] as number).toBeCloseTo(113.5, 0);
+    expect(effort['time_to_30_percent_s'] as number).toBeCloseTo(0.0357, 2);
+    expect(effort['time_to_50_percent_s'] as number).toBeCloseTo(0.0693, 2);
+    expect(effort['early_rise_reason']).toBeNull();
   }
 });
 

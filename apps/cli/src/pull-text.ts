@@ -12,6 +12,7 @@ import {
   PULL_WITHHELD_SENTENCES,
 } from '@surae/shared';
 import type { AssessedPulls } from './assess-pull-file.ts';
+import { earlyRiseTable } from './early-rise-table.ts';
 import { effortTable } from './effort-table.ts';
 import type { Io } from './io.ts';
 import { issuePlace, issueRows } from './issue-rows.ts';
@@ -101,6 +102,7 @@ export function pullText(outcome: AssessedPulls, screen: Pick<Io, 'width' | 'dra
   const { report, item, protocol, course } = outcome;
   const { width } = screen;
   const { found, counted } = countedEfforts(report);
+  const early = earlyRiseTable(report, width);
   const rule = (screen.drawsBlocks ? '─' : '-').repeat(Math.max(width - item.file.length - 1, 3));
   const lines: [label: string, words: string][] = [
     ['efforts', `${found} found, ${counted} of them count`],
@@ -132,6 +134,7 @@ export function pullText(outcome: AssessedPulls, screen: Pick<Io, 'width' | 'dra
           '',
           ...effortTable(report, width),
           '',
+          ...(early.length === 0 ? [] : [...early, '']),
         ]),
     ...lines
       .filter(([, words]) => words !== '')

@@ -5,7 +5,7 @@ export async function holdWorkers(page: Page): Promise<() => Promise<void>> {
   await page.evaluate(() => {
     const held: (() => void)[] = [];
     const { prototype } = Worker;
-    const post = prototype.postMessage as (...given: readonly unknown[]) => void;
+    const post = Reflect.get(prototype, 'postMessage') as (this: Worker, ...given: readonly unknown[]) => void;
     prototype.postMessage = function (this: Worker, ...given: readonly unknown[]): void {
       held.push(() => post.apply(this, [...given]));
     };

@@ -130,6 +130,9 @@ export interface MeasureRule {
   /** windows after the onset [s] and the least sampling rate for each [Hz] */
   readonly rateWindowsS: readonly number[];
   readonly rateLeastHz: readonly number[];
+  /** window after the onset whose impulse is given [s], and shares of the peak until which the time is given [-] */
+  readonly impulseWindowS: number;
+  readonly reachedShares: readonly number[];
   /** rates below this are marked coarse [Hz]; share by which a rate may fall short of its nominal value [-] */
   readonly coarseBelowHz: number;
   readonly rateTolerance: number;

@@ -1,4 +1,5 @@
 import type { Acceptance } from './acceptance.ts';
+import type { EarlyRise } from './early-rise.ts';
 import type { Figure } from './figure.ts';
 import type { PullUnit } from './pull-signal.ts';
 import type { RiseRate } from './rise-rates.ts';
@@ -33,5 +34,6 @@ export interface IsometricEffort {
   /** area above the resting level from onset to end [unit s] */
   readonly impulse: Figure;
   readonly rates: readonly RiseRate[];
+  readonly early: EarlyRise;
   readonly acceptance: Acceptance;
 }

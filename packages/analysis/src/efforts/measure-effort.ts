@@ -5,6 +5,7 @@ import { medianAbsoluteDeviation } from '../signal/order-statistics.ts';
 import { judgeEffort } from './acceptance.ts';
 import { cleanLevel } from './clean-level.ts';
 import { isClipped } from './clipping.ts';
+import { earlyRise } from './early-rise.ts';
 import type { EffortSettings } from './effort-settings.ts';
 import type { Figure } from './figure.ts';
 import type { GrossAndNet, IsometricEffort } from './isometric-effort.ts';
@@ -202,6 +203,7 @@ export function measureEffort(effort: EffortInTrace, settings: EffortSettings): 
       u: Math.hypot(restU * lengthS, noise.sample * Math.sqrt(lengthS / sampleRateHz)),
     },
     rates,
+    early: earlyRise(net, onset, rest, riseNoise, { value: peak, u: peakU }, rates, measure),
     acceptance,
   };
 

@@ -33,8 +33,19 @@ export interface RiseRate {
   readonly coarse: boolean;
 }
 
-/** Force a while after the onset: the curve there and what the samples around differ from it. */
-function forceAfter(
+/**
+ * Force at an instant on a rise: the curve there and what the samples around differ from it, knocks left out.
+ *
+ * @param net - unfiltered samples above the resting level [s, N or N.m]
+ * @param onset - with the curve of the rise [s]
+ * @param timeS - when [s]
+ * @param noise - of a sample and of its stamp [unit of net, s]
+ * @param rule - how a force on the rise is read, see {@link MeasureMethod} [-]
+ * @returns force, its slope and the standard uncertainty of the reading alone; null without a curve [unit of net, per s]
+ *
+ * Source: ours
+ */
+export function forceAfter(
   net: Samples,
   onset: Onset,
   timeS: number,
