@@ -8,7 +8,7 @@ const bare: PacketNumbering = { counter: null, ticks: null, samplesPerPacket: 2,
 function measured(
   numbering: PacketNumbering,
   numbers: readonly number[],
-  lateMs = (_: number) => 0,
+  lateMs: (number: number) => number = () => 0,
 ): number | undefined {
   const sent: SentStream = { numbering, samplesPerPacket: 2, rateHz: 50, firstPacket: 14, firstTicks: 65_000 };
   let nowMs = 0;

@@ -1,11 +1,9 @@
 import type { BlockChannel, SampleBlock } from '../block.ts';
-import { HostLine } from '../time/host-line.ts';
-import { SampleTimes } from '../time/sample-times.ts';
+import { BlockMaker, type PacketPart } from './block-maker.ts';
 import type { PacketNumbering, StreamPacket } from './packet.ts';
 import { PacketLocator, type Place } from './packet-locator.ts';
 import { measureRateHz } from './rate-measure.ts';
-import { type InTurn, ReorderBuffer } from './reorder-buffer.ts';
-import { SampleHoles } from './sample-holes.ts';
+import { ReorderBuffer } from './reorder-buffer.ts';
 import type { StreamSettings } from './stream-settings.ts';
 import type { LossKnowledge, StreamSummary } from './stream-summary.ts';
 
@@ -21,14 +19,17 @@ interface Placed {
   readonly place: Place;
 }
 
-/** Some samples of a packet, by their place in it. */
-interface Part extends Placed {
-  readonly from: number;
-  readonly to: number;
+/** What there is once the rate is known. */
+interface Works {
+  readonly locator: PacketLocator;
+  readonly buffer: ReorderBuffer<PacketPart>;
+  readonly maker: BlockMaker;
 }
 
-/** A single packet may be off by this share of itself when it is placed by a time; ours. */
+/** A packet that is placed by a time may be off by this share of itself; ours. */
 const timeSlack = 0.4;
+
+const countOf = ({ channels }: StreamPacket): number => channels[0]?.samples.length ?? 0;
 
 /**
  * Makes blocks of packets as they arrive: in order, each sample once and at its place, with holes where samples are missing, and
@@ -38,32 +39,16 @@ export class PacketStream {
   private readonly numbering: PacketNumbering;
   private readonly settings: StreamSettings;
   private readonly goesOnUntold: boolean;
-  private readonly hostLine = new HostLine();
-  private readonly holes = new SampleHoles();
   private early: StreamPacket[] = [];
-  private locator: PacketLocator | undefined;
-  private buffer!: ReorderBuffer<Part>;
-  private times!: SampleTimes;
+  private works: Works | undefined;
   private held: Placed[] = [];
   private leastLatenessS = Infinity;
   private readonly known = new Map<number, readonly BlockChannel[]>();
   private newest = -Infinity;
-  private nextIndex = 0;
-  private lastS: number | undefined;
   private comesBack = false;
-  private usual = { packets: 0, samples: 0 };
   private guessed = false;
   private broken: StreamBreak | null = null;
-  private readonly counts = {
-    received: 0,
-    withoutValue: 0,
-    duplicate: 0,
-    reordered: 0,
-    late: 0,
-    unplaced: 0,
-    restart: 0,
-    reconnect: 0,
-  };
+  private readonly counts = { duplicate: 0, reordered: 0, unplaced: 0, restart: 0, reconnect: 0 };
 
   /** A stream that goes on untold is continued after a new connection even where no number says that it is the same one. */
   constructor(numbering: PacketNumbering, settings: StreamSettings, goesOnUntold = false) {
@@ -79,63 +64,69 @@ export class PacketStream {
 
   /** Takes a packet; gives the blocks that are complete now. */
   take(packet: StreamPacket): SampleBlock[] {
-    const count = packet.channels[0]?.samples.length ?? 0;
+    const count = countOf(packet);
     if (count === 0) return [];
     if (this.broken !== null) {
       this.counts.unplaced += count;
       return [];
     }
-    if (this.locator === undefined) return this.begin(packet, count);
-    return this.place(this.locator, packet, count);
+    if (this.works !== undefined) return this.place(this.works, packet);
+    const { nominalRateHz } = this.numbering;
+    if (nominalRateHz !== null) return this.place(this.open(nominalRateHz, count), packet);
+    // without a told rate the first packets wait until it is measured
+    this.early.push(packet);
+    const spanS = (packet.hostTimeMs - this.early[0]!.hostTimeMs) / 1000;
+    return spanS < this.settings.measureRateS ? [] : this.openMeasured();
   }
 
   /** Says how late it is; gives the blocks that need not wait any longer. */
   tick(nowMs: number): SampleBlock[] {
-    const { locator } = this;
-    if (locator === undefined) return [];
-    const settled = this.settle(locator, nowMs, false);
-    return [...settled, ...this.handOn(locator, this.buffer.take(nowMs))];
+    const { works } = this;
+    if (works === undefined) return [];
+    const settled = this.settle(works, nowMs, false);
+    return [...settled, ...works.maker.make(works.buffer.take(nowMs))];
   }
 
   /** The connection is back after it was lost: what waited waits no longer, and the next packet must tie in. */
   reconnected(): SampleBlock[] {
     this.counts.reconnect += 1;
-    this.comesBack = this.locator !== undefined;
+    this.comesBack = this.works !== undefined;
     return this.flush();
   }
 
   /** The end: everything that waits, with the holes that it leaves. */
   finish(): SampleBlock[] {
-    const { early } = this;
-    const began = this.locator === undefined && early.length > 0 ? this.open(early) : [];
+    const began = this.works === undefined && this.early.length > 0 ? this.openMeasured() : [];
     return [...began, ...this.flush()];
   }
 
   /** What became of the samples so far. */
   get summary(): StreamSummary {
-    const { counts, numbering, hostLine, holes } = this;
-    const fit = hostLine.fit;
+    const { counts, numbering, works } = this;
+    const { counter, ticks } = numbering;
+    const maker = works?.maker;
+    const fit = maker?.hostLine.fit ?? null;
+    const rateHz = maker === undefined ? null : 1 / maker.times.sampleIntervalS;
+    const isRated = fit !== null && rateHz !== null;
     const lossKnowledge = this.lossKnowledge(fit !== null);
-    const rateHz = this.locator === undefined ? null : 1 / this.times.sampleIntervalS;
-    const effectiveRateHz = fit === null || rateHz === null ? null : rateHz * (1 + fit.driftPpm * 1e-6);
     return {
-      placedBy: this.locator?.placedBy ?? placedBy(numbering),
+      placedBy: counter !== null ? 'counter' : ticks !== null ? 'device-time' : 'arrival',
       lossKnowledge,
-      timesFrom: numbering.ticks === null ? 'sample-number' : 'device-clock',
-      receivedCount: counts.received,
-      lostCount: lossKnowledge === 'cannot-tell' ? null : holes.missingCount,
-      withoutValueCount: counts.withoutValue,
+      timesFrom: ticks === null ? 'sample-number' : 'device-clock',
+      receivedCount: maker?.counts.received ?? 0,
+      lostCount: lossKnowledge === 'cannot-tell' ? null : (maker?.holes.missingCount ?? 0),
+      withoutValueCount: maker?.counts.withoutValue ?? 0,
       duplicateCount: counts.duplicate,
       reorderedCount: counts.reordered,
-      lateCount: counts.late,
-      unplacedCount: counts.unplaced,
+      lateCount: maker?.counts.late ?? 0,
+      unplacedCount: counts.unplaced + (maker?.counts.unplaced ?? 0),
       restartCount: counts.restart,
       reconnectCount: counts.reconnect,
-      clockLeapCount: this.locator === undefined ? 0 : this.times.leapCount,
-      longestGapS: holes.longestS,
+      clockLeapCount: maker?.times.leapCount ?? 0,
+      longestGapS: maker?.holes.longestS ?? 0,
       nominalRateHz: numbering.nominalRateHz,
-      effectiveRateHz,
-      effectiveRateUncertaintyHz: fit === null || rateHz === null ? null : rateHz * fit.driftUncertaintyPpm * 1e-6,
+      effectiveRateHz: isRated ? rateHz * (1 + fit.driftPpm * 1e-6) : null,
+      effectiveRateUncertaintyHz: isRated ? rateHz * fit.driftUncertaintyPpm * 1e-6 : null,
       driftPpm: fit?.driftPpm ?? null,
       driftUncertaintyPpm: fit?.driftUncertaintyPpm ?? null,
     };
@@ -143,77 +134,71 @@ export class PacketStream {
 
   private lossKnowledge(isFitted: boolean): LossKnowledge {
     const { counter, ticks, samplesPerPacket } = this.numbering;
-    if (counter !== null) {
-      const isExact = counter.counts === 'samples' || samplesPerPacket !== null || this.holes.missingCount === 0;
-      return isExact && !this.guessed ? 'known' : 'estimated';
-    }
-    return ticks !== null || isFitted ? 'estimated' : 'cannot-tell';
+    if (counter === null) return ticks !== null || isFitted ? 'estimated' : 'cannot-tell';
+    const missing = this.works?.maker.holes.missingCount ?? 0;
+    const isExact = counter.counts === 'samples' || samplesPerPacket !== null || missing === 0;
+    return isExact && !this.guessed ? 'known' : 'estimated';
   }
 
-  /** Without a told rate the first packets wait until it is measured. */
-  private begin(packet: StreamPacket, count: number): SampleBlock[] {
-    if (this.numbering.nominalRateHz !== null) {
-      this.locator = this.prepare(this.numbering.nominalRateHz, count);
-      return this.place(this.locator, packet, count);
-    }
-    this.early.push(packet);
-    const spanS = (packet.hostTimeMs - this.early[0]!.hostTimeMs) / 1000;
-    return spanS < this.settings.measureRateS ? [] : this.open(this.early);
-  }
-
-  private open(early: readonly StreamPacket[]): SampleBlock[] {
+  private openMeasured(): SampleBlock[] {
+    const { early } = this;
     const rateHz = measureRateHz(early, this.numbering);
-    const count = early[0]!.channels[0]!.samples.length;
     if (rateHz === undefined) {
-      this.counts.unplaced += early.reduce((sum, { channels }) => sum + channels[0]!.samples.length, 0);
+      this.counts.unplaced += early.reduce((sum, packet) => sum + countOf(packet), 0);
+      this.early = [];
       return [];
     }
     this.early = [];
-    this.locator = this.prepare(rateHz, count);
+    this.open(rateHz, countOf(early[0]!));
     return early.flatMap((packet) => this.take(packet));
   }
 
-  private prepare(rateHz: number, count: number): PacketLocator {
+  private open(rateHz: number, count: number): Works {
     const { settings, numbering } = this;
     const locator = new PacketLocator(numbering, rateHz, count, settings);
-    const { placedBy: by, unitsPerSample } = locator;
-    const slack = by === 'device-time' ? Math.max(1, timeSlack * count * (unitsPerSample ?? 1)) : 0;
-    this.buffer = new ReorderBuffer({ waitMs: settings.waitMs, mostWaiting: settings.mostWaiting, slack });
-    this.times = new SampleTimes(1 / rateHz, numbering.ticks?.tickS ?? null);
-    return locator;
+    const { placedBy, unitsPerSample } = locator;
+    const slack = placedBy === 'device-time' ? Math.max(1, timeSlack * count * (unitsPerSample ?? 1)) : 0;
+    const buffer = new ReorderBuffer<PacketPart>({ ...settings, slack });
+    const samplesPerUnit = unitsPerSample === null ? null : 1 / unitsPerSample;
+    const maker = new BlockMaker(1 / rateHz, numbering.ticks?.tickS ?? null, samplesPerUnit);
+    this.works = { locator, buffer, maker };
+    return this.works;
   }
 
-  private place(locator: PacketLocator, packet: StreamPacket, count: number): SampleBlock[] {
+  private place(works: Works, packet: StreamPacket): SampleBlock[] {
+    const { locator } = works;
+    const count = countOf(packet);
     const place = locator.locate(packet, count);
     if (place === undefined) return this.breakOff('restarted', count);
     if (this.comesBack) {
       this.comesBack = false;
-      const why = this.tiesIn(locator, place, packet.hostTimeMs);
+      const why = this.tiesIn(works, place, packet.hostTimeMs);
       if (why !== null) return this.breakOff(why, count);
     }
     if (!place.isSure) {
       this.held.push({ packet, place });
       this.leastLatenessS = Math.min(this.leastLatenessS, locator.latenessS(place.position, packet.hostTimeMs));
     }
-    const given = this.settle(locator, packet.hostTimeMs, place.isSure);
-    return place.isSure ? [...given, ...this.accept(locator, { packet, place }, packet.hostTimeMs)] : given;
+    const given = this.settle(works, packet.hostTimeMs, place.isSure);
+    return place.isSure ? [...given, ...this.accept(works, { packet, place }, packet.hostTimeMs)] : given;
   }
 
   /** Why the first packet after a new connection does not belong to the stream before it; null when it does. */
-  private tiesIn(locator: PacketLocator, { position }: Place, hostMs: number): StreamBreak | null {
+  private tiesIn({ locator, buffer }: Works, { position }: Place, hostMs: number): StreamBreak | null {
     const { settings } = this;
     if (locator.placedBy === 'arrival' || locator.spanS < settings.backLeastSpanS) {
       return this.goesOnUntold ? null : 'untold';
     }
     // a device that kept what it could not send goes on where it was
-    if (position === this.buffer.position) return null;
+    if (position === buffer.position) return null;
     const latenessS = locator.latenessS(position, hostMs);
     return latenessS < -settings.backEarlyS || latenessS > settings.backLateS ? 'restarted' : null;
   }
 
   /** Decides on what is held: once a packet has come in time again, or after a while, when time was lost for good. */
-  private settle(locator: PacketLocator, nowMs: number, isSure: boolean): SampleBlock[] {
+  private settle(works: Works, nowMs: number, isSure: boolean): SampleBlock[] {
     const { held } = this;
+    const { locator } = works;
     const first = held[0];
     if (first === undefined) return [];
     if (!isSure && nowMs - first.packet.hostTimeMs < this.settings.settleMs) return [];
@@ -224,20 +209,20 @@ export class PacketStream {
     this.held = [];
     this.leastLatenessS = Infinity;
     return held.flatMap(({ packet, place }) =>
-      this.accept(locator, { packet, place: { ...place, position: place.position + units } }, nowMs),
+      this.accept(works, { packet, place: { ...place, position: place.position + units } }, nowMs),
     );
   }
 
-  private accept(locator: PacketLocator, { packet, place }: Placed, nowMs: number): SampleBlock[] {
-    const count = packet.channels[0]!.samples.length;
-    const { position, length } = place;
-    const whole = this.buffer.unseen(position, position + length);
+  private accept({ locator, buffer, maker }: Works, { packet, place }: Placed, nowMs: number): SampleBlock[] {
+    const count = countOf(packet);
+    const { position, length, ticks } = place;
     const perSample = length / count;
-    const parts = whole
-      .map((one) => ({
-        stretch: one,
-        from: Math.round((one.from - position) / perSample),
-        to: Math.round((one.to - position) / perSample),
+    const parts = buffer
+      .unseen(position, position + length)
+      .map((stretch) => ({
+        stretch,
+        from: Math.round((stretch.from - position) / perSample),
+        to: Math.round((stretch.to - position) / perSample),
       }))
       .filter(({ from, to }) => to > from);
     const fresh = parts.reduce((sum, { from, to }) => sum + to - from, 0);
@@ -248,11 +233,10 @@ export class PacketStream {
     if (position < this.newest) this.counts.reordered += 1;
     this.newest = Math.max(this.newest, position);
     this.remember(position, packet.channels);
-    return parts.flatMap(({ stretch, from, to }) => {
-      const item = { packet, place, from, to };
-      const turn = this.buffer.put({ item, from: stretch.from, to: stretch.to, arrivedMs: packet.hostTimeMs }, nowMs);
-      return this.handOn(locator, turn);
-    });
+    const arrivedMs = packet.hostTimeMs;
+    return parts.flatMap(({ stretch, from, to }) =>
+      maker.make(buffer.put({ item: { packet, ticks, from, to }, ...stretch, arrivedMs }, nowMs)),
+    );
   }
 
   /** A packet with the number of another and other samples is no duplicate: the device counts anew. */
@@ -272,78 +256,6 @@ export class PacketStream {
     this.known.delete(oldest!);
   }
 
-  private handOn(locator: PacketLocator, turns: readonly InTurn<Part>[]): SampleBlock[] {
-    return turns.flatMap((turn) => (turn.isLate ? this.handOnLate(locator, turn) : this.handOnNext(locator, turn)));
-  }
-
-  private handOnNext(locator: PacketLocator, { item, missing, from }: InTurn<Part>): SampleBlock[] {
-    const { packet, place } = item;
-    const count = item.to - item.from;
-    const lost = Math.round(missing * this.samplesPerUnit(locator));
-    const index = this.nextIndex + lost;
-    this.usual.packets += 1;
-    this.usual.samples += count;
-    const ticks = place.ticks === null ? null : place.ticks + this.ticksOf(item.from);
-    const times = this.times.of(index, count, ticks);
-    const startS = times[0]!;
-    if (this.lastS !== undefined) {
-      const hole = { position: from - missing, toPosition: from, index: this.nextIndex, count: lost };
-      this.holes.add({ ...hole, fromS: this.lastS, toS: startS }, this.times.sampleIntervalS);
-    }
-    this.nextIndex = index + count;
-    this.lastS = times[count - 1]!;
-    this.counts.received += count;
-    // the stamp itself, where there is one: the times of the first second know the interval only by the word of the maker
-    const stampS = place.ticks === null ? this.lastS : place.ticks * (this.numbering.ticks?.tickS ?? 1);
-    this.hostLine.add(stampS, packet.hostTimeMs);
-    return this.blocks(item, index, times, false);
-  }
-
-  private handOnLate(locator: PacketLocator, { item, from }: InTurn<Part>): SampleBlock[] {
-    const count = item.to - item.from;
-    const place = this.holes.fill(from, count, this.samplesPerUnit(locator));
-    if (place === undefined) {
-      this.counts.unplaced += count;
-      return [];
-    }
-    this.counts.late += 1;
-    this.counts.received += count;
-    return this.blocks(item, place.index, place.timesS, true);
-  }
-
-  /** Blocks of some samples of a packet; one that came without a value parts them. */
-  private blocks({ packet, from, to }: Part, index: number, times: Float64Array, isLate: boolean): SampleBlock[] {
-    const without = new Set(packet.withoutValue ?? []);
-    const blocks: SampleBlock[] = [];
-    for (let at = from; at < to; at++) {
-      if (without.has(at)) {
-        this.counts.withoutValue += 1;
-        this.counts.received -= 1;
-        continue;
-      }
-      let end = at + 1;
-      while (end < to && !without.has(end)) end++;
-      blocks.push({
-        firstIndex: index + at - from,
-        deviceTimesS: times.slice(at - from, end - from),
-        hostTimeMs: packet.hostTimeMs,
-        channels: packet.channels.map((channel) => ({ ...channel, samples: channel.samples.slice(at, end) })),
-        ...(isLate ? { isLate: true } : {}),
-      });
-      at = end - 1;
-    }
-    return blocks;
-  }
-
-  private samplesPerUnit({ unitsPerSample }: PacketLocator): number {
-    if (unitsPerSample !== null) return 1 / unitsPerSample;
-    return this.usual.packets === 0 ? 1 : this.usual.samples / this.usual.packets;
-  }
-
-  private ticksOf(samples: number): number {
-    return (samples * this.times.sampleIntervalS) / (this.numbering.ticks?.tickS ?? 1);
-  }
-
   private breakOff(why: StreamBreak, count: number): SampleBlock[] {
     this.broken = why;
     this.counts.unplaced += count;
@@ -352,14 +264,9 @@ export class PacketStream {
   }
 
   private flush(): SampleBlock[] {
-    const { locator } = this;
-    if (locator === undefined) return [];
-    const settled = this.settle(locator, Infinity, false);
-    return [...settled, ...this.handOn(locator, this.buffer.flush())];
+    const { works } = this;
+    if (works === undefined) return [];
+    const settled = this.settle(works, Infinity, false);
+    return [...settled, ...works.maker.make(works.buffer.flush())];
   }
-}
-
-function placedBy({ counter, ticks }: PacketNumbering): StreamSummary['placedBy'] {
-  if (counter !== null) return 'counter';
-  return ticks === null ? 'arrival' : 'device-time';
 }
