@@ -37,7 +37,7 @@ test('by hand: a device that counts 2 % fast, one arrival in three on time', () 
   expect(fit.spanS).toBeCloseTo(0.102 * 299, 9);
   // many lie on the line: only the step of the host clock is left, 0.1 ms at both ends of 30.5 s
   expect(fit.driftUncertaintyPpm).toBeCloseTo((0.1e-3 / Math.sqrt(6) / (0.102 * 299)) * 1e6 * 1.02 ** 2, 6);
-  expect(fit.offsetUncertaintyMs).toBeCloseTo(0.1 / Math.sqrt(12), 9);
+  expect(fit.offsetUncertaintyMs).toBeCloseTo(0.1, 9);
 });
 
 test('says nothing before it can say how sure it is, and leaves out what comes from the past', () => {
@@ -79,10 +79,17 @@ describe('simulated radios', () => {
       [25, 120, 0.05, 0.75],
       [2, 600, 0.1, 0.3],
     ] as const) {
+      const offsets: number[] = [];
       const errors = Array.from({ length: 200 }, (_, seed) => {
         const fit = arrivals({ driftPpm: 50, meanDelayMs, lengthS, packetS, stalls: [] }, seed).fit!;
+        // 3 ms is the least delay; the device is 50 ppm ahead in the middle of the recording
+        const middleMs = fit.offsetMs + (500 * lengthS) / (1 + fit.driftPpm * 1e-6);
+        offsets.push((middleMs - 5003 - (500 * lengthS) / (1 + 50e-6)) / fit.offsetUncertaintyMs);
         return (fit.driftPpm - 50) / fit.driftUncertaintyPpm;
       });
+      const offsetRms = Math.sqrt(offsets.reduce((sum, error) => sum + error ** 2, 0) / offsets.length);
+      expect(offsetRms).toBeGreaterThan(least / 2);
+      expect(offsetRms).toBeLessThan(1.3);
       const rms = Math.sqrt(errors.reduce((sum, error) => sum + error ** 2, 0) / errors.length);
       expect(rms).toBeGreaterThan(least);
       expect(rms).toBeLessThan(1.3);

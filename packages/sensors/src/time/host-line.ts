@@ -75,9 +75,9 @@ export class HostLine {
     // the two that the line touches say nothing
     const rank = Math.min(14, stretches.length >> 2);
     const perDensity = above[rank - 1]! / (rank - 2);
-    // evenly spread within a step at both ends of the line
-    const stepS = hostStepMs / 1000 / Math.sqrt(12);
-    const slopeUncertainty = Math.hypot(slopeError * perDensity, Math.SQRT2 * stepS) / spanS;
+    const stepS = hostStepMs / 1000;
+    // evenly spread within a step at both ends of the line; its level is that of the lowest, a whole step too low at worst
+    const slopeUncertainty = Math.hypot(slopeError * perDensity, stepS / Math.sqrt(6)) / spanS;
     return {
       offsetMs: firstMs + 1000 * line.intercept,
       offsetUncertaintyMs: 1000 * Math.hypot(levelError * perDensity, stepS),
