@@ -5,6 +5,10 @@ import { BluetoothLink } from '../../../../apps/dashboard/src/devices/bluetooth-
 import type { BluetoothPlan } from '../../../../apps/dashboard/src/devices/bluetooth-plan.ts';
 import { DeviceError, type DeviceErrorCode } from '../../../../apps/dashboard/src/devices/device-error.ts';
 import type { ArrivedBytes, Link, LinkListener } from '../../../../apps/dashboard/src/devices/link.ts';
+import { allowMotion } from '../../../../apps/dashboard/src/devices/motion-access.ts';
+import type { MotionQuality } from '../../../../apps/dashboard/src/devices/motion-quality.ts';
+import { expectedSign } from '../../../../apps/dashboard/src/devices/motion-sign.ts';
+import { PhoneMotion } from '../../../../apps/dashboard/src/devices/phone-motion.ts';
 import { choosePort, knownPorts } from '../../../../apps/dashboard/src/devices/serial-choice.ts';
 import { SerialLink } from '../../../../apps/dashboard/src/devices/serial-link.ts';
 import { ScriptedPort } from '../../../support/scripted-port.ts';
@@ -44,6 +48,9 @@ const clock = { nowMs: () => performance.now() };
 class DevicesOnPage {
   readonly devices: DeviceOnPage[] = [];
   readonly scripted = new ScriptedPort();
+  /** samples of the motion of this device, by quantity and axis */
+  readonly motion: Record<string, number[]> = {};
+  private phone: PhoneMotion | undefined;
 
   /** Asks for a device; it becomes the last of the list. */
   chooseBluetooth(plan: BluetoothPlan, limitMs = 5000): Promise<Outcome> {
@@ -111,6 +118,29 @@ class DevicesOnPage {
       timesMs: arrived.map(({ hostTimeMs }) => hostTimeMs),
       streams: arrived.map(({ stream }) => stream),
     };
+  }
+
+  /** Begins to follow the motion of this device. */
+  followMotion(firstReadingMs: number): Promise<Outcome> {
+    return outcomeOf(async () => {
+      await allowMotion(window);
+      const sign = expectedSign(navigator.vendor);
+      this.phone = new PhoneMotion({ placement: 'trunk', clock, events: window, sign, firstReadingMs });
+      await this.phone.start((event) => {
+        if (event.kind !== 'block') return;
+        for (const { quantity, axis, samples } of event.block.channels) {
+          (this.motion[`${quantity} ${axis}`] ??= []).push(...samples);
+        }
+      });
+    });
+  }
+
+  motionQuality(): MotionQuality {
+    return this.phone!.quality;
+  }
+
+  stopMotion(): void {
+    this.phone!.stop();
   }
 
   /** Keeps the page busy, as a long piece of work would. */
