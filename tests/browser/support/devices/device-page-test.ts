@@ -16,10 +16,10 @@ const isThere = findChromium() !== undefined;
 
 /** Declares tests that share one browser without a radio, with a new page for each. No page may throw an error. */
 export function devicePageTests(tests: Record<string, (given: DevicePageTest) => Promise<void>>): void {
+  if (!isThere) process.stdout.write('No tests of devices: there is no Chromium.\n');
   let rig: Awaited<ReturnType<typeof startRig>> | undefined;
   beforeAll(async () => {
-    if (isThere) rig = await startRig();
-    else process.stdout.write('No tests of devices: there is no Chromium.\n');
+    rig = await startRig();
   });
   afterAll(() => rig?.end());
   for (const [name, work] of Object.entries(tests)) {

@@ -111,10 +111,10 @@ function farEndOf(page: Page, terminal: PseudoTerminal | undefined): FarEnd {
  */
 export function serialTests(tests: Record<string, (given: SerialTest) => Promise<void>>): void {
   const isThere = findChromium() !== undefined;
+  if (!isThere) process.stdout.write('No tests of serial ports: there is no Chromium.\n');
   let rig: Rig | undefined;
   beforeAll(async () => {
-    if (isThere) rig = await startRig();
-    else process.stdout.write('No tests of serial ports: there is no Chromium.\n');
+    rig = await startRig();
   });
   afterAll(() => rig?.end());
   for (const [name, work] of Object.entries(tests)) {
