@@ -40,7 +40,7 @@ describe('the onset of shapes that are not those of the curve', () => {
     const line = straightToZero(pull, 1499, 1000, rule, -1)!;
     const toS = crossing(pull, 1499, 750, -1)!;
     const rise = { kind: 'fast', peak: 1000, noise: { sample: 2, stampS: 0 } } as const;
-    const { timeS, method } = riseOnset({ timesS, samples }, line, { fromS: line.zeroS - 0.2, toS }, rise, rule);
+    const { timeS, method } = riseOnset({ timesS, samples }, null, line, { fromS: line.zeroS - 0.2, toS }, rise, rule);
     expect(method).toBe('curve');
     expect(Math.abs(timeS.value - 0.5004)).toBeLessThan(0.005);
     expect(timeS.u).toBeGreaterThan(0.0005);
@@ -50,7 +50,7 @@ describe('the onset of shapes that are not those of the curve', () => {
     const few = { timesS: Float64Array.of(11, 11.5, 12), samples: Float64Array.of(0, 50, 100) };
     const line = straightToZero(triangle, 200, 100, rule, -1)!;
     const rise = { kind: 'ramp', peak: 100, noise: { sample: 1, stampS: 0 } } as const;
-    const onset = riseOnset(few, line, { fromS: 10.9, toS: 11.75 }, rise, rule);
+    const onset = riseOnset(few, null, line, { fromS: 10.9, toS: 11.75 }, rise, rule);
     expect(onset).toMatchObject({ method: 'line', curve: null });
     expect(onset.timeS.u).toBeCloseTo(rule.lineU * 0.15, 9);
   });

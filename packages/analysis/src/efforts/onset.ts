@@ -79,6 +79,7 @@ type StraightLine = NonNullable<ReturnType<typeof straightToZero>>;
  * of its form, a share of the time of the rise, and a share of the time between two samples.
  *
  * @param net - unfiltered samples above the resting level [s, N or N.m]
+ * @param evenS - times at which they were taken if only their stamps are uneven; null where there is no such account [s]
  * @param line - what {@link straightToZero} gave [s]
  * @param span - stretch whose samples are fitted [s]
  * @param rise - kind, greatest force and noise of the effort [unit of net, s]
@@ -89,6 +90,7 @@ type StraightLine = NonNullable<ReturnType<typeof straightToZero>>;
  */
 export function riseOnset(
   net: Samples,
+  evenS: Float64Array | null,
   line: StraightLine,
   span: RiseSpan,
   rise: { readonly kind: 'ramp' | 'fast'; readonly peak: number; readonly noise: RiseNoise },
@@ -99,7 +101,8 @@ export function riseOnset(
   const part = { timesS: net.timesS.subarray(from, to), samples: net.samples.subarray(from, to) };
   const riseS = Math.max(0.02, span.toS - line.zeroS);
   const first = { startS: line.zeroS, riseS, height: rise.peak };
-  const fitted = to - from >= 6 ? fitRise(part, first, rise.noise, rule, rule[rise.kind]) : null;
+  const parts = evenS === null ? [part] : [part, { ...part, timesS: evenS.subarray(from, to) }];
+  const fitted = to - from >= 6 ? fitRise(parts, first, rise.noise, rule, rule[rise.kind]) : null;
   if (
     fitted === null ||
     Math.abs(fitted.startS.value - line.zeroS) > line.highS - line.zeroS + riseS + rule.fitBeforeS
