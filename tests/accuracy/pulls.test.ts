@@ -125,7 +125,7 @@ describe('95 % intervals of the disturbed levels together', () => {
 
   beforeAll(() => {
     const find = byAnalysis(analysis, shared);
-    const [first, each] = whole ? [62_001, 60] : [21_001, 8];
+    const [first, each] = whole ? [62_001, 60] : [21_001, 6];
     const disturbed: Level[] = ['typical', 'hard', 'field'];
     for (const level of disturbed) {
       for (const sampleRateHz of [80, 200, 1000]) {

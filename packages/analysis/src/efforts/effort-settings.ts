@@ -63,7 +63,7 @@ export interface RisePrior {
   readonly takeUpSpread: number;
   readonly takeUpShare: number;
   readonly shareSpread: number;
-  /** multiples of the uncertainty that the fit gives [-], and uncertainty of the form in shares of the rise time [-] */
+  /** multiples of the uncertainty that the fit gives [-], and uncertainty of the form in shares of the rise time for each power above one [-] */
   readonly fitU: number;
   readonly formU: number;
 }

@@ -26,6 +26,8 @@ export interface FittedRise {
   readonly startS: Figure;
   /** the most probable one */
   readonly curve: RiseCurve;
+  /** mean first power of time over every form: 1 starts in a bend, more starts softly [-] */
+  readonly power: number;
   /** probability that slack is taken up first [-] */
   readonly takeUp: number;
 }
@@ -208,6 +210,7 @@ export function fitRise(
   return {
     startS: { value: startS, u: Math.sqrt(variance) },
     curve: best.curve,
+    power: meanOf(({ curve }) => curve.power),
     takeUp: meanOf(({ curve }) => (curve.takeUpShare === 0 ? 0 : 1)),
   };
 }

@@ -54,7 +54,7 @@ export const effortDefaults: EffortMethod = {
       takeUpShare: 0.04, // ours
       shareSpread: 0.8, // ours
       fitU: 1, // ours
-      formU: 0.004, // ours
+      formU: 0.01, // ours
     },
     ramp: {
       fitShare: 0.5, // ours
@@ -75,7 +75,7 @@ export const effortDefaults: EffortMethod = {
       takeUpShare: 0.05, // ours
       shareSpread: 0.8, // ours
       fitU: 1, // ours
-      formU: 0.03, // ours
+      formU: 0.018, // ours
     },
     unsteadyShare: 0.015, // ours
     unsteadyHz: 25, // ours
