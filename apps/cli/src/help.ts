@@ -65,8 +65,10 @@ What the recording is
                         usual one of each test first:
 ${protocolLines()}
   --settings FILE       JSON with what differs from the usual settings, such as
-                        {"protocol": {"heightFraction": 0.6}}, or of isometric
-                        tests {"pullProtocol": {"plateauLeast": 2}}
+                        {"protocol": {"heightFraction": 0.6}}, of isometric
+                        tests {"pullProtocol": {"plateauLeast": 2}}, of hops
+                        {"hopProtocol": {"analysedTo": 15}}, or of the method
+                        {"hops": {"platform": {"contactN": 10}}}
 
 What is compared, where a manifest names persons: both legs of each visit, and
 each leg over its visits. A ratio stands only where nothing speaks against it;
