@@ -52,7 +52,9 @@ async function print() {
   const simulation = await import('@surae/simulation');
   const share = values.fine ? 0.5 : 1;
   const grid = { stepS: share * usualGrid.stepS, paceStep: share * usualGrid.paceStep };
-  console.log(`| kind | level | ${columns.map(([name]) => name).join(' | ')} |\n|${' --- |'.repeat(columns.length + 2)}`);
+  console.log(
+    `| kind | level | ${columns.map(([name]) => name).join(' | ')} |\n|${' --- |'.repeat(columns.length + 2)}`,
+  );
   for (const kind of values.kinds.split(',')) {
     for (const level of values.levels.split(',')) {
       const startMs = performance.now();

@@ -91,9 +91,7 @@ export function habitsOf({ truth, trace, faults }, { quietBeforeS, quietAfterS, 
       return logShares(away.map((z) => (Math.abs(z) > span ? 0 : normal(z))));
     },
     heights: partialShare > 0 ? [...whole, ...half] : whole,
-    logBottoms: bottoms.map((_, i) =>
-      Math.log(i === 0 ? 1 - incompleteShare : incompleteShare / (bottoms.length - 1)),
-    ),
+    logBottoms: bottoms.map((_, i) => Math.log(i === 0 ? 1 - incompleteShare : incompleteShare / (bottoms.length - 1))),
     usualStay: {
       log: Math.log((1 - restShare) * (1 - pauseShare)),
       /** how much start and next start are apart besides the tempo [s] */

@@ -64,25 +64,35 @@ function topPitch({ foot }, usual, share, before, quickestS) {
   return Math.max(wanted * Math.min(1, possible), before + usual / 2, lowestM / foot.heelLeverM);
 }
 
+/** Numbers by which a way is told: what each power of both moves adds, and logarithm of its chance less half its energy. */
+export const numbersOfWay = 2 * powers.length + 1;
+
 /**
- * Every way a repetition of one pace can go at one usual height: what each power adds, energy, and logarithm of its chance,
- * by the bottom before and the bottom after.
+ * Every way a repetition of one pace can go at one usual height, by the bottom before and the bottom after: the numbers of all
+ * heights, one after the other.
  */
 export function waysAt(habits, { upS, downS }, products, usual, scale) {
   const { person, heights } = habits;
   const { foot } = person;
+  const moves = 2 * powers.length;
   return bottoms.map((beforeShare) =>
-    bottoms.map((afterShare) =>
-      heights.map(({ share, log }) => {
+    bottoms.map((afterShare) => {
+      const numbers = new Float64Array(heights.length * numbersOfWay);
+      heights.forEach(({ share, log }, way) => {
         const before = beforeShare * usual;
         const top = topPitch(person, usual, share, before, Math.min(upS, downS));
-        const parts = [...riseByPowers(foot, before, top), ...riseByPowers(foot, top, afterShare * top)];
-        const rises = parts.map((part) => part * scale);
+        const rises = numbers.subarray(way * numbersOfWay, (way + 1) * numbersOfWay);
+        rises.set(riseByPowers(foot, before, top));
+        rises.set(riseByPowers(foot, top, afterShare * top), powers.length);
+        for (let m = 0; m < moves; m++) rises[m] *= scale;
         let energy = 0;
-        rises.forEach((rise, m) => rises.forEach((other, n) => (energy += rise * other * products[m][n])));
-        return { rises, offset: log - energy / 2 };
-      }),
-    ),
+        for (let m = 0; m < moves; m++) {
+          for (let n = 0; n < moves; n++) energy += rises[m] * rises[n] * products[m][n];
+        }
+        rises[moves] = log - energy / 2;
+      });
+      return numbers;
+    }),
   );
 }
 

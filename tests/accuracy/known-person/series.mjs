@@ -8,48 +8,56 @@ function logSum(a, b) {
   return low === -Infinity ? high : high + Math.log1p(Math.exp(low - high));
 }
 
-function logSumOf(logs) {
+/** Logarithm of the sum of the first `count` weights. */
+function logSumOf(logs, count = logs.length) {
   let highest = -Infinity;
-  for (const log of logs) if (log > highest) highest = log;
+  for (let i = 0; i < count; i++) if (logs[i] > highest) highest = logs[i];
   if (highest === -Infinity) return highest;
   let sum = 0;
-  for (const log of logs) sum += Math.exp(log - highest);
+  for (let i = 0; i < count; i++) sum += Math.exp(logs[i] - highest);
   return highest + Math.log(sum);
 }
 
-/** Logarithms of the weight of all that can follow: from a start, and from the end of a repetition. */
+/**
+ * Logarithms of the weight of all that can follow, by bottom: after a start at a step, after a stay that is not the usual one
+ * from a step on, and after each option of a start.
+ */
 function backward(chain) {
   const { starts, levels, moveSteps, usualNext, lateNext, mayEnd } = chain;
-  const fromStart = starts.map(() => new Float64Array(levels).fill(-Infinity));
-  const later = starts.map(() => new Float64Array(levels).fill(-Infinity));
-  const after = starts.map((options) => options.map(() => new Float64Array(levels)));
-  const lateFrom = (end, level) => {
-    let log = -Infinity;
-    for (const { from, to, log: each } of lateNext) {
-      const logs = [];
-      for (let t = end + from; t < Math.min(end + to, starts.length); t++) logs.push(fromStart[t][level]);
-      log = logSum(log, logSumOf(logs) + each);
-    }
-    return log;
-  };
+  const byLevel = () => Array.from({ length: levels }, () => new Float64Array(starts.length).fill(-Infinity));
+  const fromStart = byLevel();
+  const later = byLevel();
+  const after = starts.map((options) => new Float64Array(options.length * levels));
+  const most = Math.max(0, ...starts.map((options) => options.length));
+  const ways = new Float64Array(Math.max(most * levels, 1 + Math.max(...usualNext.map((next) => next.length))));
   for (let t = starts.length - 1; t >= 0; t--) {
-    for (let level = 0; level < levels; level++) later[t][level] = lateFrom(t, level);
-    starts[t].forEach(({ pace, logs }, n) => {
+    for (let level = 0; level < levels; level++) {
+      let log = -Infinity;
+      for (const { from, to, log: each } of lateNext) {
+        log = logSum(log, logSumOf(fromStart[level].subarray(t + from, t + to)) + each);
+      }
+      later[level][t] = log;
+    }
+    starts[t].forEach(({ pace }, n) => {
       const end = t + moveSteps[pace];
       for (let level = 0; level < levels; level++) {
-        const ways = [level === 0 && mayEnd(end) ? 0 : -Infinity, later[end]?.[level] ?? -Infinity];
+        let count = 0;
         for (const { steps, log } of usualNext[pace]) {
-          if (t + steps < starts.length) ways.push(log + fromStart[t + steps][level]);
+          if (t + steps < starts.length) ways[count++] = log + fromStart[level][t + steps];
         }
-        after[t][n][level] = logSumOf(ways);
+        ways[count++] = later[level][end] ?? -Infinity;
+        const usual = logSumOf(ways, count);
+        after[t][n * levels + level] = level === 0 && mayEnd(end) ? logSum(0, usual) : usual;
       }
     });
     for (let before = 0; before < levels; before++) {
-      const ways = [];
+      let count = 0;
       starts[t].forEach(({ logs }, n) => {
-        for (let level = 0; level < levels; level++) ways.push(logs[before][level] + after[t][n][level]);
+        for (let level = 0; level < levels; level++) {
+          ways[count++] = logs[before * levels + level] + after[t][n * levels + level];
+        }
       });
-      fromStart[t][before] = logSumOf(ways);
+      fromStart[before][t] = logSumOf(ways, count);
     }
   }
   return { fromStart, later, after };
@@ -77,48 +85,48 @@ class Choice {
 export function seriesOf(chain, uniform, draws) {
   const { starts, levels, moveSteps, usualNext, lateNext, mayBegin, mayEnd } = chain;
   const { fromStart, later, after } = backward(chain);
-  const kept = new Map();
-  const choiceAt = (key, make) => {
-    if (!kept.has(key)) kept.set(key, make());
-    return kept.get(key);
+  const kept = { repetition: new Map(), next: new Map(), late: new Map() };
+  const choiceAt = (choices, key, make) => {
+    if (!choices.has(key)) choices.set(key, make());
+    return choices.get(key);
   };
   const repetitionAt = (t, before) =>
-    choiceAt(`repetition ${t} ${before}`, () => {
+    choiceAt(kept.repetition, t * levels + before, () => {
       const [things, logs] = [[], []];
       starts[t].forEach(({ pace, logs: weights }, n) => {
         for (let level = 0; level < levels; level++) {
           things.push({ pace, level });
-          logs.push(weights[before][level] + after[t][n][level]);
+          logs.push(weights[before * levels + level] + after[t][n * levels + level]);
         }
       });
       return new Choice(things, logs);
     });
   const nextAfter = (t, pace, level) =>
-    choiceAt(`next ${t} ${pace} ${level}`, () => {
+    choiceAt(kept.next, (t * moveSteps.length + pace) * levels + level, () => {
       const end = t + moveSteps[pace];
       const usual = usualNext[pace].filter(({ steps }) => t + steps < starts.length);
       return new Choice(
         ['end', 'late', ...usual.map(({ steps }) => t + steps)],
         [
           level === 0 && mayEnd(end) ? 0 : -Infinity,
-          later[end]?.[level] ?? -Infinity,
-          ...usual.map(({ steps, log }) => log + fromStart[t + steps][level]),
+          later[level][end] ?? -Infinity,
+          ...usual.map(({ steps, log }) => log + fromStart[level][t + steps]),
         ],
       );
     });
   const lateAfter = (end, level) =>
-    choiceAt(`late ${end} ${level}`, () => {
+    choiceAt(kept.late, end * levels + level, () => {
       const [things, logs] = [[], []];
       for (const { from, to, log } of lateNext) {
         for (let t = end + from; t < Math.min(end + to, starts.length); t++) {
           things.push(t);
-          logs.push(log + fromStart[t][level]);
+          logs.push(log + fromStart[level][t]);
         }
       }
       return new Choice(things, logs);
     });
   const begins = starts.flatMap((_, t) => (mayBegin(t) ? [t] : []));
-  const beginLogs = begins.map((t) => fromStart[t][0]);
+  const beginLogs = begins.map((t) => fromStart[0][t]);
   const begin = new Choice(begins, beginLogs);
   const series = Array.from({ length: draws }, () => {
     const repetitions = [];

@@ -52,7 +52,9 @@ export function noiseCovariance(placement, { trace, subject, faults }, stepS, co
   const rateHz = (timesS.length - 1) / (timesS[timesS.length - 1] - timesS[0]);
   const density = placement === 'trunk' ? faults.trunkWobble : faults.platformWobble;
   const white =
-    placement === 'trunk' ? faults.accelerometerNoise ** 2 / 2 : (faults.forceNoiseN / subject.bodyMassKg) ** 2 / rateHz;
+    placement === 'trunk'
+      ? faults.accelerometerNoise ** 2 / 2
+      : (faults.forceNoiseN / subject.bodyMassKg) ** 2 / rateHz;
   // white noise through two equal poles: one-sided density times noise bandwidth, and (1 + a t) exp(-a t)
   const variance = density ** 2 * ((Math.PI * faults.wobbleCornerHz) / 4);
   const at = (lagS) => {
