@@ -1,6 +1,11 @@
 // How well a trunk or platform set could be counted by an observer who knows the person and hears nothing but the set:
 //   node tests/accuracy/known-person.mjs [--sets N] [--from SEED] [--kinds trunk,platform] [--levels typical,hard]
 //       [--fine] [--no-build]
+// It knows of each simulated person what no method can: tempo, height, shapes, shares of the cycle, fatigue, all spreads, how
+// often there are rests, pauses, half repetitions and incomplete returns, the spectrum of the wobble, and how long people stand
+// quietly before and after. Which repetition happens when it has to infer, and it weighs every possible series at once. Rise,
+// hold and fall are taken to keep their shares of each repetition, which they do within 2 or 3 %. In brackets: the chance that it
+// gave to its own count, and to its own range; where both agree with what happens, the inference is sound.
 // --fine halves the steps of time and tempo, to see that the figures do not hang on them.
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
@@ -10,13 +15,15 @@ import { observe, usualGrid } from './known-person/observe.mjs';
 import { ObserverFigures } from './known-person/observer-figures.mjs';
 import { observedLevels, quietSet } from './known-person/quiet-set.mjs';
 
+const withClaim = (share, claimed) => `${share.toFixed(3)} (${claimed.toFixed(3)})`;
+
 const columns = [
   ['sets', ({ sets }) => `${sets}`],
-  ['exact count', ({ exact }) => exact.toFixed(3)],
+  ['exact count (claimed)', ({ exact, claimedExact }) => withClaim(exact, claimedExact)],
   ['within one', ({ withinOne }) => withinOne.toFixed(3)],
   ['F1', ({ f1 }) => f1.toFixed(3)],
   ['top, p95 ms', ({ topP95Ms }) => topP95Ms.toFixed(0)],
-  ['count in 95 %', ({ countCoverage }) => countCoverage.toFixed(3)],
+  ['count in 95 % (claimed)', ({ countCoverage, claimedCoverage }) => withClaim(countCoverage, claimedCoverage)],
   ['width of the count interval, mean', ({ countWidthMean }) => countWidthMean.toFixed(1)],
 ];
 
