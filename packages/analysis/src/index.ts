@@ -99,6 +99,7 @@ export { type LegsOfVisit, legsOfVisit, type VisitLegs } from './compare/legs-of
 export { boundedDifference, boundedRatio, type LogRatio, logRatio, probabilityBelow } from './compare/log-ratio.ts';
 export type { MeasuredValue } from './compare/measured-value.ts';
 export { type OwnErrors, type OwnErrorsOrigin, ownErrorsFrom } from './compare/own-errors.ts';
+export { ownRatioError } from './compare/own-ratio-error.ts';
 export {
   type PainFinding,
   type PainInput,
@@ -118,7 +119,7 @@ export {
   ratioBlocks,
   restsOnConfirmedInjury,
 } from './compare/ratio-blocks.ts';
-export { type OwnRatioError, ownRatioError, type RatioError, ratioErrorOf } from './compare/ratio-error.ts';
+export { type OwnRatioError, type RatioError, ratioErrorOf } from './compare/ratio-error.ts';
 export {
   type NoReference,
   type NoReferenceReason,

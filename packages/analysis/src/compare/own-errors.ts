@@ -1,7 +1,8 @@
 import { PROTOCOLS, PULL_PROTOCOLS } from '@surae/shared';
 import { agreementDefaults } from '../assess/defaults/agreement.ts';
 import { InputError } from '../errors.ts';
-import { type OwnRatioError, ownRatioError } from './ratio-error.ts';
+import { ownRatioError } from './own-ratio-error.ts';
+import type { OwnRatioError } from './ratio-error.ts';
 import type { OwnReliability } from './reliability-choice.ts';
 
 /** What a clinic measured on its own people by one protocol: its error of a test, of the ratio of the legs, or both. */
