@@ -1,10 +1,12 @@
-import { RATE_SPANS } from '@surae/shared';
+import { IMPULSE_SPAN, RATE_SPANS, REACHED_SHARES } from '@surae/shared';
+import type { EarlyRise } from '../efforts/early-rise.ts';
 import type { Figure } from '../efforts/figure.ts';
 import type { GrossAndNet } from '../efforts/isometric-effort.ts';
 import type { NoRateReason } from '../efforts/rise-rates.ts';
 import type { AssessedEffort, PullReport } from './pull-report.ts';
 
 type Span = (typeof RATE_SPANS)[number]['key'];
+type Share = (typeof REACHED_SHARES)[number]['key'];
 
 /** Figures of one effort in the unit that was measured. */
 export interface EffortFigures {
@@ -13,6 +15,8 @@ export interface EffortFigures {
   readonly mean500ms: GrossAndNet | null;
   readonly rest: Figure;
   readonly impulse: Figure;
+  /** null where it is not given, and where the settings take another window */
+  readonly earlyImpulse: Figure | null;
   readonly rates: Readonly<Record<Span, Figure | null>>;
 }
 
@@ -22,6 +26,8 @@ export interface EffortRow extends AssessedEffort {
   readonly newtonMetre: EffortFigures | null;
   readonly noRate: Readonly<Record<Span, NoRateReason | null>>;
   readonly coarse: boolean;
+  /** times from the onset until shares of the peak [s] */
+  readonly reached: Readonly<Record<Share, Figure | null>>;
 }
 
 function bySpan<Value>(of: (windowS: number) => Value): Record<Span, Value> {
@@ -40,11 +46,14 @@ function bySpan<Value>(of: (windowS: number) => Value): Record<Span, Value> {
 export function effortRow(effort: AssessedEffort, scoreWindowS: number | null): EffortRow {
   const near = (one: number, other: number): boolean => Math.abs(one - other) < 1e-9;
   const rateOver = (windowS: number) => effort.rates.find((one) => near(one.windowS, windowS));
+  // reports that were kept by earlier versions hold none
+  const early = effort.early as EarlyRise | undefined;
   const figures: EffortFigures = {
     peak: effort.peak,
     mean500ms: scoreWindowS !== null && near(scoreWindowS, 0.5) ? effort.bestMean : null,
     rest: effort.rest,
     impulse: effort.impulse,
+    earlyImpulse: early !== undefined && near(early.windowS, IMPULSE_SPAN.toMs / 1000) ? early.impulse : null,
     rates: bySpan((windowS) => rateOver(windowS)?.rate ?? null),
   };
   const inNewton = effort.unit === 'N';
@@ -54,6 +63,12 @@ export function effortRow(effort: AssessedEffort, scoreWindowS: number | null): 
     newtonMetre: inNewton ? null : figures,
     noRate: bySpan((windowS) => rateOver(windowS)?.reason ?? null),
     coarse: effort.rates.some(({ coarse }) => coarse),
+    reached: Object.fromEntries(
+      REACHED_SHARES.map(({ key, percent }) => [
+        key,
+        early?.reached.find(({ share }) => near(share, percent / 100))?.afterS ?? null,
+      ]),
+    ) as Record<Share, Figure | null>,
   };
 }
 
@@ -71,6 +86,7 @@ export interface PullRow extends Omit<PullReport, 'score'> {
   readonly found: number;
   readonly accepted: number;
   readonly cannotTell: number;
+  readonly warmUps: number;
   readonly scoreRule: PullReport['score']['rule'];
   readonly scoreEffort: number | null;
   readonly newton: PullFigures | null;
@@ -100,6 +116,7 @@ export function pullRow(report: PullReport): PullRow {
     found: efforts.length,
     accepted: efforts.filter(({ accepted }) => accepted === 'yes').length,
     cannotTell: efforts.filter(({ accepted }) => accepted === 'cannot_tell').length,
+    warmUps: report.warmUp.efforts.length,
     scoreRule: score.rule,
     scoreEffort: score.effort,
     newton: unit === 'N' ? figures : null,
