@@ -68,6 +68,14 @@ export type { FoundPiece, SkippedPiece, StreamFault, StreamPiece, StreamSplitter
 export { type ReadPiece, type StreamEvent, type StreamLayout, StreamReader } from './decode/stream-reader.ts';
 export { textOf } from './decode/text.ts';
 export { assignedUuid } from './decode/uuid.ts';
+export { type DecodedKind, decodeByKind, decodersOf } from './describe/packet-kinds.ts';
+export { type DescriptionAnswer, parseSensorDescription, readSensorDescription } from './describe/read-description.ts';
+export {
+  type BluetoothLink,
+  type SensorDocument,
+  type SerialLink,
+  sensorJsonSchema,
+} from './describe/sensor-document.ts';
 export { SensorError, type SensorErrorCode } from './errors.ts';
 export type { SensorPlacement, SensorQuantity } from './quantity.ts';
 export type { Sensor, SensorDescription, SensorEvent, SensorOrigin, SensorStatus } from './sensor.ts';

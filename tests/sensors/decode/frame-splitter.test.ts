@@ -61,6 +61,16 @@ test('a marker in noise that promises much does not swallow the frame behind it'
   });
 });
 
+test('a frame may begin at the second byte of what looked like a marker', () => {
+  const twin: FrameLayout = { ...layout, marker: 'A5 A5' };
+  const whole = [...new Framing(twin).write(Uint8Array.of(1, 2))];
+  // the length behind the false marker is A5, more than any packet has
+  expect(short(split([0xa5, ...whole], [], twin))).toEqual([
+    ['skipped', 0, [0xa5]],
+    ['found', 1, [1, 2]],
+  ]);
+});
+
 test('noise without end goes on in pieces, and is not held', () => {
   const splitter = new FrameSplitter(layout);
   const pieces = Array.from({ length: 30 }, () => splitter.push(new Uint8Array(100).fill(1))).flat();
@@ -101,7 +111,7 @@ test('any split of any stream gives the same, and no byte is lost or made up', (
       }
       expect(at).toBe(bytes.length);
     }),
-    runs(500, 50_000),
+    runs(150, 20_000),
   );
 });
 
@@ -113,6 +123,6 @@ test('every whole frame between noise that holds no marker is found', () => {
       const found = split(bytes, sizes).filter(({ kind }) => kind === 'found');
       expect(found.map((piece) => [...piece.bytes])).toEqual(parts.map(([, inside]) => inside));
     }),
-    runs(300, 20_000),
+    runs(100, 10_000),
   );
 });

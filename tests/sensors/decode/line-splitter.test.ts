@@ -60,17 +60,17 @@ test('a line that is longer than any is skipped to its end', () => {
 
 test('any split gives the same, and nothing but line ends is left out', () => {
   const line = fc.oneof(
-    fc.constantFrom('', '1.5', 'a,b', '\r', '-'),
-    fc.nat({ max: 2100 }).map((n) => 'y'.repeat(n)),
+    { weight: 9, arbitrary: fc.constantFrom('', '1.5', 'a,b', '\r', '-') },
+    { weight: 1, arbitrary: fc.integer({ min: 1000, max: 2100 }).map((length) => 'y'.repeat(length)) },
   );
   const text = fc.array(fc.tuple(line, fc.constantFrom('\n', '\r\n', '\r', ''))).map((parts) => parts.flat().join(''));
   fc.assert(
     fc.property(text, fc.array(fc.integer({ min: 0, max: 700 }), { maxLength: 30 }), (all, sizes) => {
       const whole = split(all);
-      expect(split(all, sizes)).toEqual(whole);
+      expect(short(split(all, sizes))).toEqual(short(whole));
       expect(whole.map(({ bytes }) => textOf(bytes)).join('')).toBe(all.replace(/[\r\n]/g, ''));
       for (const { atByte, bytes } of whole) expect(all.slice(atByte, atByte + bytes.length)).toBe(textOf(bytes));
     }),
-    runs(300, 20_000),
+    runs(100, 10_000),
   );
 });
