@@ -1,7 +1,7 @@
 export type { Column } from './columns/column.ts';
 export { CHANGE_COLUMNS, LEG_COLUMNS, LEGS_COLUMNS, RATIO_COLUMNS } from './columns/comparison-columns.ts';
 export { EFFORT_COLUMNS } from './columns/effort-columns.ts';
-export { RATE_SPANS } from './columns/force-units.ts';
+export { IMPULSE_SPAN, RATE_SPANS, REACHED_SHARES } from './columns/force-units.ts';
 export { BELOW_SHARES, COUNT_SHARES } from './columns/height-shares.ts';
 export { HOP_COLUMNS, HOP_SERIES_COLUMNS } from './columns/hop-columns.ts';
 export { MANIFEST_NUMBERS, type NumberColumn } from './columns/manifest-numbers.ts';
@@ -74,6 +74,7 @@ export {
   PULL_QUALITY_SENTENCES,
   PULL_SCORE_SENTENCES,
   PULL_WITHHELD_SENTENCES,
+  START_NAMES,
 } from './sentences/pull-sentences.ts';
 export {
   COMPARED_WORDS,

@@ -58,7 +58,11 @@ test.each([
     near('peak_n', 0.01);
     near('mean_500ms_n', 0.01);
     near('onset_s', 0.02);
-    if (kind === 'fast' && effort['rfd_0_200_n_per_s'] !== null) near('rfd_0_200_n_per_s', 0.05);
+    if (kind === 'fast' && effort['rfd_0_200_n_per_s'] !== null) {
+      near('rfd_0_200_n_per_s', 0.05);
+      near('impulse_0_200_n_s', 0.1);
+      near('time_to_50_percent_s', 0.1);
+    }
   });
 });
 

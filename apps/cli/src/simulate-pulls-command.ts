@@ -21,6 +21,9 @@ const TRUTH_COLUMNS = [
   'rfd_0_100_n_per_s',
   'rfd_0_150_n_per_s',
   'rfd_0_200_n_per_s',
+  'impulse_0_200_n_s',
+  'time_to_30_percent_s',
+  'time_to_50_percent_s',
   'rest_n',
 ] as const;
 
@@ -69,6 +72,8 @@ function truthRows(name: string, { truth }: SimulatedPulls): string[][] {
     effort.peakN.toFixed(2),
     effort.bestHalfSecondN.toFixed(2),
     ...effort.risenN.map((risen, k) => (risen / (0.05 * (k + 1))).toFixed(1)),
+    effort.earlyImpulseNs.toFixed(3),
+    ...effort.reachedS.map((timeS) => timeS.toFixed(4)),
     truth.restLoadN.toFixed(2),
   ]);
 }

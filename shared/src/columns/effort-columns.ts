@@ -1,6 +1,6 @@
 import type { Column } from './column.ts';
 import { columnsOf } from './column-makers.ts';
-import { FORCE_UNITS, type ForceUnit, RATE_SPANS } from './force-units.ts';
+import { FORCE_UNITS, type ForceUnit, IMPULSE_SPAN, RATE_SPANS, REACHED_SHARES } from './force-units.ts';
 
 const { figure, word, list, flag } = columnsOf('effort');
 
@@ -9,11 +9,26 @@ const place: readonly Column[] = [
   word('kind', 'kind', 'how it was made: ramp or fast'),
   figure('onset_s', 'onsetS.value', 's', 1, 'beginning of the effort, on the clock of the recording'),
   figure('onset_u_s', 'onsetS.u', 's', 1, 'standard uncertainty of the onset'),
+  word(
+    'start_distinct',
+    'start.distinct',
+    'whether a fast effort starts distinctly: yes, no or cannot_tell; empty for a ramp',
+  ),
   figure('end_s', 'endS.value', 's', 1, 'back at the load at rest'),
   figure('end_u_s', 'endS.u', 's', 1, 'standard uncertainty of the end'),
   figure('peak_at_s', 'peakS', 's', 1, 'instant of the greatest force or torque'),
   figure('time_to_peak_s', 'timeToPeakS.value', 's', 1, 'onset to the greatest force or torque'),
   figure('time_to_peak_u_s', 'timeToPeakS.u', 's', 1, 'standard uncertainty of time_to_peak_s'),
+  ...REACHED_SHARES.flatMap(({ key, percent }) => [
+    figure(
+      `time_to_${key}_s`,
+      `reached.${key}.value`,
+      's',
+      1,
+      `onset to ${percent} % of the peak; empty with the reason in early_rise_reason`,
+    ),
+    figure(`time_to_${key}_u_s`, `reached.${key}.u`, 's', 1, `standard uncertainty of time_to_${key}_s`),
+  ]),
   figure('plateau_s', 'plateauS.value', 's', 1, 'time within the share of the peak that the protocol calls a plateau'),
   figure('plateau_u_s', 'plateauS.u', 's', 1, 'standard uncertainty of plateau_s'),
   figure('unsteadiness', 'unsteadiness.value', '1', 1, 'standard deviation over mean on the plateau, slow course off'),
@@ -38,6 +53,20 @@ function inUnit({ suffix, field, unit, of, impulse, rate }: ForceUnit): Column[]
     ...both('rest', 'rest', 'load at rest at the time of the peak'),
     figure(`impulse_${suffix}_s`, `${field}.impulse.value`, impulse, 1, `area above the load at rest; ${of} only`),
     figure(`impulse_u_${suffix}_s`, `${field}.impulse.u`, impulse, 1, `standard uncertainty of impulse_${suffix}_s`),
+    figure(
+      `impulse_${IMPULSE_SPAN.key}_${suffix}_s`,
+      `${field}.earlyImpulse.value`,
+      impulse,
+      1,
+      `area above the load at rest over the first ${IMPULSE_SPAN.toMs} ms; empty with the reason in early_rise_reason; ${of} only`,
+    ),
+    figure(
+      `impulse_${IMPULSE_SPAN.key}_u_${suffix}_s`,
+      `${field}.earlyImpulse.u`,
+      impulse,
+      1,
+      `standard uncertainty of impulse_${IMPULSE_SPAN.key}_${suffix}_s`,
+    ),
     ...RATE_SPANS.flatMap(({ key, toMs }) => [
       figure(
         `rfd_${key}_${suffix}_per_s`,
@@ -60,6 +89,11 @@ function inUnit({ suffix, field, unit, of, impulse, rate }: ForceUnit): Column[]
 const verdict: readonly Column[] = [
   ...RATE_SPANS.map(({ key }) =>
     word(`rfd_${key}_reason`, `noRate.${key}`, `why there is no rate of rise over this span; empty where there is one`),
+  ),
+  word(
+    'early_rise_reason',
+    'early.reason',
+    'why there are no impulse over the first 200 ms and no times to 30 and 50 % of the peak; empty where there are',
   ),
   flag('rfd_coarse', 'coarse', 'the sampling rate allows coarse rates of rise only'),
   word('accepted', 'accepted', 'whether the effort counts: yes, no or cannot_tell'),

@@ -24,3 +24,12 @@ export const RATE_SPANS = [
   { key: '0_200', toMs: 200 },
   { key: '0_250', toMs: 250 },
 ] as const;
+
+/** Span after the onset over which the impulse is given. */
+export const IMPULSE_SPAN = { key: '0_200', toMs: 200 } as const;
+
+/** Shares of the peak until which the time from the onset is given. */
+export const REACHED_SHARES = [
+  { key: '30_percent', percent: 30 },
+  { key: '50_percent', percent: 50 },
+] as const;

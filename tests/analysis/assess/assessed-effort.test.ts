@@ -38,11 +38,13 @@ test('forces, impulse and rates carry it, times and ratios do not', () => {
     [effort.bestMean!.net, known.bestMean!.net],
     [effort.impulse, known.impulse],
     [effort.rates[1].rate!, known.rates[1].rate!],
+    [effort.early.impulse!, known.early.impulse!],
   ]) {
     expect(after.value).toBe(before.value);
     expect(after.u).toBeCloseTo(Math.hypot(before.u, 0.02 * before.value), 9);
   }
-  expect([known.onsetS, known.plateauS, known.unsteadiness]).toEqual([
+  expect([known.early.reached, known.onsetS, known.plateauS, known.unsteadiness]).toEqual([
+    effort.early.reached,
     effort.onsetS,
     effort.plateauS,
     effort.unsteadiness,

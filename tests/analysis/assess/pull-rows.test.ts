@@ -26,7 +26,9 @@ const filled = (columns: typeof PULL_COLUMNS, rows: readonly object[]): string[]
 
 test('every column of an effort is filled by some effort: no field is misspelt', () => {
   const rows = [...force.efforts, ...torque.efforts, ...fast.efforts].map((effort) => effortRow(effort, 0.5));
-  const torqueRates = EFFORT_COLUMNS.map(({ key }) => key).filter((key) => /^rfd_.*_nm_per_s$/.test(key));
+  const torqueRates = EFFORT_COLUMNS.map(({ key }) => key).filter((key) =>
+    /^(rfd|impulse_0_200)_.*nm(_per)?_s$/.test(key),
+  );
   expect(EFFORT_COLUMNS.map(({ key }) => key).filter((key) => !filled(EFFORT_COLUMNS, rows).includes(key))).toEqual(
     torqueRates,
   );
@@ -52,6 +54,20 @@ test('a mean over another window is no mean over 500 ms', () => {
   expect(effortRow(force.efforts[0], 1).newton!.mean500ms).toBeNull();
   expect(effortRow(force.efforts[0], null).newton!.mean500ms).toBeNull();
   expect(effortRow(force.efforts[0], 0.5).newton!.mean500ms).toBe(force.efforts[0].bestMean);
+});
+
+test('early impulse and times to shares of the peak stand where the settings take that window and those shares', () => {
+  const [effort] = fast.efforts;
+  const row = effortRow(effort, 0.5);
+  expect(row.newton!.earlyImpulse).toBe(effort.early.impulse);
+  expect(row.reached).toEqual({
+    '30_percent': effort.early.reached[0].afterS,
+    '50_percent': effort.early.reached[1].afterS,
+  });
+  const otherwise = { ...effort.early, windowS: 0.1, reached: [effort.early.reached[1]] };
+  const other = effortRow({ ...effort, early: otherwise }, 0.5);
+  expect([other.newton!.earlyImpulse, other.reached['30_percent']]).toEqual([null, null]);
+  expect(other.reached['50_percent']).toBe(effort.early.reached[1].afterS);
 });
 
 test('a rate is the result of a fast test, a force that of a strength test', () => {

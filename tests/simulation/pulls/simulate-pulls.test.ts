@@ -33,6 +33,13 @@ describe('a recording of efforts', () => {
         expect(Math.abs(best / effort.bestHalfSecondN - 1)).toBeLessThan(1e-3);
         const risen = timesS.findIndex((timeS) => timeS >= effort.onsetS + 0.2);
         expect(Math.abs(samples[risen] - effort.risenN[3])).toBeLessThan(8);
+        [0.3, 0.5].forEach((share, k) => {
+          const over = part.findIndex((value) => value >= share * effort.peakN);
+          expect(Math.abs(timesS[from + over] - effort.onsetS - effort.reachedS[k])).toBeLessThan(0.0015);
+        });
+        const area = part.subarray(0, 200).reduce((sum, value) => sum + value, 0) / 1000;
+        // the sum begins and ends within a millisecond of the window
+        expect(Math.abs(area - effort.earlyImpulseNs)).toBeLessThan(0.002 * effort.risenN[3] + 0.01);
       }
     }
   });

@@ -41,6 +41,7 @@ export function withCommonUOfBoth(force: GrossAndNet, relativeU: number): GrossA
 export function assessedEffort(effort: IsometricEffort, index: number, calibrationRelativeU: number): AssessedEffort {
   const c = calibrationRelativeU;
   const { acceptance, bestMean } = effort;
+  const early = effort.early.impulse;
   // what nobody was asked to look at is no open question
   const looked = acceptance.findings.filter(({ code, met }) => code !== 'lifted' || met !== 'cannot_tell');
   const codes = (met: 'no' | 'cannot_tell') => looked.filter((one) => one.met === met).map(({ code }) => code);
@@ -51,6 +52,7 @@ export function assessedEffort(effort: IsometricEffort, index: number, calibrati
     bestMean: bestMean === null ? null : withCommonUOfBoth(bestMean, c),
     impulse: withCommonU(effort.impulse, c),
     rates: effort.rates.map((one) => ({ ...one, rate: one.rate === null ? null : withCommonU(one.rate, c) })),
+    early: { ...effort.early, impulse: early === null ? null : withCommonU(early, c) },
     index,
     accepted: acceptance.accepted,
     reasons: codes('no'),

@@ -1,10 +1,11 @@
-import { RATE_SPANS } from '@surae/shared';
+import { IMPULSE_SPAN, RATE_SPANS, REACHED_SHARES } from '@surae/shared';
 import type { Figure } from '../efforts/figure.ts';
 import type { GrossAndNet } from '../efforts/isometric-effort.ts';
 import type { NoRateReason } from '../efforts/rise-rates.ts';
 import type { AssessedEffort, PullReport } from './pull-report.ts';
 
 type Span = (typeof RATE_SPANS)[number]['key'];
+type Share = (typeof REACHED_SHARES)[number]['key'];
 
 /** Figures of one effort in the unit that was measured. */
 export interface EffortFigures {
@@ -13,6 +14,8 @@ export interface EffortFigures {
   readonly mean500ms: GrossAndNet | null;
   readonly rest: Figure;
   readonly impulse: Figure;
+  /** null where it is not given, and where the settings take another window */
+  readonly earlyImpulse: Figure | null;
   readonly rates: Readonly<Record<Span, Figure | null>>;
 }
 
@@ -22,6 +25,8 @@ export interface EffortRow extends AssessedEffort {
   readonly newtonMetre: EffortFigures | null;
   readonly noRate: Readonly<Record<Span, NoRateReason | null>>;
   readonly coarse: boolean;
+  /** times from the onset until shares of the peak [s] */
+  readonly reached: Readonly<Record<Share, Figure | null>>;
 }
 
 function bySpan<Value>(of: (windowS: number) => Value): Record<Span, Value> {
@@ -45,6 +50,7 @@ export function effortRow(effort: AssessedEffort, scoreWindowS: number | null): 
     mean500ms: scoreWindowS !== null && near(scoreWindowS, 0.5) ? effort.bestMean : null,
     rest: effort.rest,
     impulse: effort.impulse,
+    earlyImpulse: near(effort.early.windowS, IMPULSE_SPAN.toMs / 1000) ? effort.early.impulse : null,
     rates: bySpan((windowS) => rateOver(windowS)?.rate ?? null),
   };
   const inNewton = effort.unit === 'N';
@@ -54,6 +60,12 @@ export function effortRow(effort: AssessedEffort, scoreWindowS: number | null): 
     newtonMetre: inNewton ? null : figures,
     noRate: bySpan((windowS) => rateOver(windowS)?.reason ?? null),
     coarse: effort.rates.some(({ coarse }) => coarse),
+    reached: Object.fromEntries(
+      REACHED_SHARES.map(({ key, percent }) => [
+        key,
+        effort.early.reached.find(({ share }) => near(share, percent / 100))?.afterS ?? null,
+      ]),
+    ) as Record<Share, Figure | null>,
   };
 }
 

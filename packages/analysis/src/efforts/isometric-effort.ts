@@ -1,4 +1,6 @@
 import type { Acceptance } from './acceptance.ts';
+import type { DistinctStart } from './distinct-start.ts';
+import type { EarlyRise } from './early-rise.ts';
 import type { Figure } from './figure.ts';
 import type { PullUnit } from './pull-signal.ts';
 import type { RiseRate } from './rise-rates.ts';
@@ -16,6 +18,8 @@ export interface IsometricEffort {
   /** onset and end [s] */
   readonly onsetS: Figure;
   readonly onsetMethod: 'curve' | 'line';
+  /** whether it starts distinctly; null for a ramp, of which nobody asks it */
+  readonly start: DistinctStart | null;
   readonly endS: Figure;
   /** resting level at the time of the peak, turned like the gross force */
   readonly rest: Figure;
@@ -33,5 +37,6 @@ export interface IsometricEffort {
   /** area above the resting level from onset to end [unit s] */
   readonly impulse: Figure;
   readonly rates: readonly RiseRate[];
+  readonly early: EarlyRise;
   readonly acceptance: Acceptance;
 }

@@ -5,6 +5,8 @@ import { medianAbsoluteDeviation } from '../signal/order-statistics.ts';
 import { judgeEffort } from './acceptance.ts';
 import { cleanLevel } from './clean-level.ts';
 import { isClipped } from './clipping.ts';
+import { distinctStart } from './distinct-start.ts';
+import { earlyRise } from './early-rise.ts';
 import type { EffortSettings } from './effort-settings.ts';
 import type { Figure } from './figure.ts';
 import type { GrossAndNet, IsometricEffort } from './isometric-effort.ts';
@@ -179,6 +181,7 @@ export function measureEffort(effort: EffortInTrace, settings: EffortSettings): 
     },
     accept,
   );
+  const seen = riseGapS === 0 && !clipped && preparation !== null;
   const refused = refusal();
   const rates = riseRates(net, onset, rest, riseNoise, sampleRateHz, refused, measure);
   const timeToPeakS = { value: timeAt(top) - onset.timeS.value, u: Math.hypot(onset.timeS.u, measure.timeUS) };
@@ -188,6 +191,7 @@ export function measureEffort(effort: EffortInTrace, settings: EffortSettings): 
     kind,
     onsetS: onset.timeS,
     onsetMethod: onset.method,
+    start: kind === 'ramp' ? null : distinctStart(onset, seen, sampleRateHz, measure),
     endS,
     rest: { value: rest.at(timeAt(top)), u: restU },
     peak: grossAndNet(peak, peakU, rest.at(timeAt(top))),
@@ -202,6 +206,7 @@ export function measureEffort(effort: EffortInTrace, settings: EffortSettings): 
       u: Math.hypot(restU * lengthS, noise.sample * Math.sqrt(lengthS / sampleRateHz)),
     },
     rates,
+    early: earlyRise(net, onset, rest, riseNoise, { value: peak, u: peakU }, rates, measure),
     acceptance,
   };
 

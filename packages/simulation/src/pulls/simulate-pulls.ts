@@ -37,6 +37,10 @@ export interface TrueEffort extends Effort {
   readonly bestHalfSecondN: number;
   /** force at 50, 100, 150 and 200 ms after the onset [N] */
   readonly risenN: readonly [number, number, number, number];
+  /** area under the force over the first 200 ms [N s] */
+  readonly earlyImpulseNs: number;
+  /** times from the onset at which the force first reaches 30 and 50 % of the peak [s] */
+  readonly reachedS: readonly [number, number];
   /** back at the baseline [s] */
   readonly endS: number;
 }
@@ -50,6 +54,9 @@ export interface SimulatedPulls {
 
 /** Samples per second of the force before any sensor looks at it [Hz]. */
 const fineRateHz = 2000;
+
+/** Steps in which the force of the first 200 ms is summed. */
+const earlySteps = 400;
 
 const streams = { faults: 11, plan: 12, body: 13, sensor: 14, rise: 15 } as const;
 
@@ -105,14 +112,29 @@ function truthOf(effort: Effort, force: Float64Array): TrueEffort {
     sum += force[i] - (i - half >= from ? force[i - half] : 0);
     best = Math.max(best, sum / half);
   }
-  const at = (afterS: number): number =>
-    sampleAt(force, { sampleRateHz: fineRateHz }, Float64Array.of(effort.onsetS + afterS))[0];
+  const atAll = (afterS: Float64Array): Float64Array =>
+    sampleAt(
+      force,
+      { sampleRateHz: fineRateHz },
+      afterS.map((one) => effort.onsetS + one),
+    );
+  const at = (afterS: number): number => atAll(Float64Array.of(afterS))[0];
+  // samples of the force lie beside the onset, which is where it is zero
+  const reached = (share: number): number => {
+    let i = from + 1;
+    while (force[i] < share * force[peak]) i++;
+    const before = Math.max(0, force[i - 1]);
+    return (i - 1 + (share * force[peak] - before) / (force[i] - before)) / fineRateHz - effort.onsetS;
+  };
+  const early = atAll(Float64Array.from({ length: earlySteps }, (_, k) => ((k + 0.5) / earlySteps) * 0.2));
   return {
     ...effort,
     peakN: force[peak],
     peakS: peak / fineRateHz,
     bestHalfSecondN: best,
     risenN: [at(0.05), at(0.1), at(0.15), at(0.2)],
+    earlyImpulseNs: (early.reduce((sum, value) => sum + value, 0) * 0.2) / earlySteps,
+    reachedS: [reached(0.3), reached(0.5)],
     endS,
   };
 }

@@ -101,6 +101,8 @@ export const effortDefaults: EffortMethod = {
     readU: 0.003, // ours
     rateWindowsS: [0.05, 0.1, 0.15, 0.2, 0.25], // Aagaard et al. (2002), J Appl Physiol, and Maffiuletti et al. (2016)
     rateLeastHz: [1000, 500, 500, 200, 80], // 1000: Maffiuletti et al. (2016), from memory; the rest common practice, no source
+    impulseWindowS: 0.2, // Aagaard et al. (2002), J Appl Physiol, from memory
+    reachedShares: [0.3, 0.5], // common practice, no source
     coarseBelowHz: 200, // common practice, no source
     rateTolerance: 0.05, // ours
     heldShare: 0.85, // ours
