@@ -59,6 +59,7 @@ export class LinkSensor implements Sensor {
   private listener: (event: SensorEvent) => void = () => {};
   private endTicks: () => void = () => {};
   private state: SensorStatus = 'idle';
+  private wasConnected = false;
   private absence: Absence | undefined;
   /** counts attempts to connect, so that one that was given up is not heard */
   private turn = 0;
@@ -104,9 +105,11 @@ export class LinkSensor implements Sensor {
       await this.connect();
     } catch (error) {
       this.state = 'failed';
+      this.turn += 1;
       this.link.close();
       throw new SensorError('not-connected', messageOf(error), { cause: error });
     }
+    this.wasConnected = true;
     // stopped meanwhile
     if (this.status !== 'streaming') return;
     this.endTicks = this.options.clock.every(this.settings.everyMs, () => this.tick());
@@ -175,8 +178,8 @@ export class LinkSensor implements Sensor {
   }
 
   private lose(error: Error): void {
-    // while a connection is being sought, its own failure tells
-    if (this.state !== 'streaming') return;
+    // while a connection is being made, its own failure tells
+    if (this.state !== 'streaming' || !this.wasConnected) return;
     const { clock } = this.options;
     const { longestHoleMs } = this.settings;
     if (this.absence !== undefined) {
@@ -225,9 +228,9 @@ export class LinkSensor implements Sensor {
       if (this.state === 'streaming' && this.absence === absence) this.seek(absence);
       return;
     }
+    this.handOn(this.stream.reconnected());
     // connected, and no sample yet
     absence.attempt = -1;
-    this.handOn(this.stream.reconnected());
   }
 
   private comeBack({ sinceMs, lostBefore, endLimit }: Absence): void {
