@@ -1,5 +1,5 @@
 import { median } from '../signal/order-statistics.ts';
-import type { MeasureRule } from './effort-settings.ts';
+import type { MeasureMethod, MeasureRule } from './effort-settings.ts';
 import type { Figure } from './figure.ts';
 import type { Onset } from './onset.ts';
 import { firstFrom, type RestLine, type Samples } from './rest-level.ts';
@@ -52,7 +52,7 @@ export function forceAfter(
   onset: Onset,
   timeS: number,
   noise: RiseNoise,
-  rule: MeasureRule,
+  rule: MeasureMethod,
 ): { force: number; slope: number; u: number } | null {
   const { curve } = onset;
   if (curve === null) return null;
