@@ -6,6 +6,7 @@ export { type LinkCommand, LinkSensor, type LinkSensorOptions } from './link/lin
 export { type LinkSettings, linkSettings } from './link/link-settings.ts';
 export type { PacketFeed } from './link/packet-feed.ts';
 export type { LinkBytes, SensorLink, SensorLinkListener } from './link/sensor-link.ts';
+export { lossNotes } from './loss/loss-notes.ts';
 export type { PacketCounter, PacketNumbering, PacketTicks, StreamPacket } from './loss/packet.ts';
 export type { PlacedBy } from './loss/packet-locator.ts';
 export { type StreamSettings, streamSettings } from './loss/stream-settings.ts';
