@@ -75,6 +75,7 @@ export {
   PULL_SCORE_SENTENCES,
   PULL_WITHHELD_SENTENCES,
   START_NAMES,
+  WARM_UP_SENTENCES,
 } from './sentences/pull-sentences.ts';
 export {
   COMPARED_WORDS,

@@ -56,6 +56,8 @@ export interface PullParameters {
   readonly alikeFair: NumberParameter;
   /** a last trial that beats the best before by more asks for another */
   readonly improvement: NumberParameter;
+  /** share of the best peak that makes a push a full one: smaller ones before the first full one are warm-ups */
+  readonly fullShareLeast: NumberParameter;
   readonly painLimit: NumberParameter;
 }
 

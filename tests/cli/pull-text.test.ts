@@ -1,3 +1,4 @@
+import { WARM_UP_SENTENCES } from '@surae/shared';
 import { expect, test } from 'vitest';
 import { countedEfforts, PULL_PLACEMENT_WORDS, pullText } from '../../apps/cli/src/pull-text.ts';
 import { assessedPulls, pullItem } from '../support/assessed-pulls.ts';
@@ -34,6 +35,18 @@ test('what is not known is said', () => {
   expect(words).toContain('Figures per kilogram and in body weights are not shown: enter the body mass.');
   expect(words).toContain('it is not known, and it is not zero');
   expect(words).toContain('Why the test ended was not recorded; the force is not interpreted.');
+});
+
+test('warm-up pushes are said, with how they were told from trials', () => {
+  const say = (heights: readonly number[], about = {}): string =>
+    pullText(assessedPulls(madeRecording(madeRamps(heights)), pullItem(about)), screen)
+      .join(' ')
+      .replace(/\s+/g, ' ');
+  expect(say([500, 900, 920, 910])).toContain(`warm-up 1: ${WARM_UP_SENTENCES.guessed.text}`);
+  expect(say([500, 900, 920, 910])).toContain('no: a warm-up push, no trial');
+  expect(say([900, 500, 910])).toContain(`warm-up 2: ${WARM_UP_SENTENCES.open.text}`);
+  expect(say([800, 900, 910], { warmUpPushes: 1 })).toContain(`warm-up 1: ${WARM_UP_SENTENCES.told.text}`);
+  expect(say([900, 500, 910], { warmUpPushes: 0 })).not.toContain('warm-up');
 });
 
 test('no line is wider than the screen', () => {

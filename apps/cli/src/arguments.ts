@@ -13,6 +13,7 @@ import {
 } from './known-words.ts';
 import { parsed, unknownWord } from './parsed-options.ts';
 import { readSize, type SizeName } from './size-ranges.ts';
+import { TOLD_COLUMNS } from './told-columns.ts';
 import { UsageError } from './usage-error.ts';
 import { readVary, type Vary } from './vary.ts';
 import type { GivenAbout } from './work-list.ts';
@@ -123,6 +124,7 @@ function readAssess(args: readonly string[]): Arguments {
         'forefoot-lever-mm': { type: 'string' },
         'calibration-u-percent': { type: 'string' },
         polarity: { type: 'string' },
+        'warm-up-pushes': { type: 'string' },
         protocol: { type: 'string' },
         settings: { type: 'string' },
         reliability: { type: 'string' },
@@ -192,11 +194,12 @@ interface AboutOptions {
   'forefoot-lever-mm'?: string;
   'calibration-u-percent'?: string;
   polarity?: string;
+  'warm-up-pushes'?: string;
   protocol?: string;
 }
 
 function givenAbout(values: AboutOptions): GivenAbout {
-  const { test, placement, side, protocol, polarity } = values;
+  const { test, placement, side, protocol, polarity, 'warm-up-pushes': warmUps } = values;
   if (test !== undefined && !TESTS.some((known) => known === test)) throw unknownWord('--test', test, TESTS);
   if (placement !== undefined && !isPlacement(placement) && !isPullPlacement(placement)) {
     throw unknownWord('--placement', placement, ALL_PLACEMENTS);
@@ -205,6 +208,7 @@ function givenAbout(values: AboutOptions): GivenAbout {
     throw unknownWord('--polarity', polarity, ['positive', 'negative']);
   }
   if (side !== undefined && !isSide(side)) throw unknownWord('--side', side, SIDES);
+  const { least, greatest } = TOLD_COLUMNS.warm_up_pushes;
   return {
     test,
     placement,
@@ -220,6 +224,7 @@ function givenAbout(values: AboutOptions): GivenAbout {
     forefootLeverMm: sizeOption('forefoot-lever-mm', values),
     calibrationUPercent: sizeOption('calibration-u-percent', values),
     polarity,
+    warmUpPushes: warmUps === undefined ? undefined : wholeNumber('--warm-up-pushes', warmUps, least, greatest),
   };
 }
 

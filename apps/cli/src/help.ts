@@ -58,6 +58,9 @@ What the recording is
                         report says so
   --polarity SIGN       isometric: positive or negative, which way the reading
                         goes with a pull; without it the signal tells
+  --warm-up-pushes N    isometric: so many of the first pushes were warm-ups and
+                        no trials; without it those far below the best before
+                        the first full one are taken for some, and said
   --protocol ID         which rules a repetition or an effort is judged by, the
                         usual one of each test first:
 ${protocolLines()}

@@ -12,6 +12,7 @@ import {
   PULL_SCORE_SENTENCES,
   PULL_WITHHELD_SENTENCES,
   START_NAMES,
+  WARM_UP_SENTENCES,
 } from '@surae/shared';
 import type { AssessedPulls } from './assess-pull-file.ts';
 import { earlyRiseTable } from './early-rise-table.ts';
@@ -63,6 +64,18 @@ function anotherWords({ trials }: PullReport): string {
   if (trials === null || trials.another.length === 0) return '';
   const reasons = trials.another.map((reason) => ANOTHER_SENTENCES[reason].text).join(' ');
   return trials.mayRepeat ? reasons : `${reasons} The protocol allows no further one.`;
+}
+
+function warmUpWords({ warmUp }: PullReport): string {
+  const { told, efforts, undecided } = warmUp;
+  const some = efforts.length === 0 ? '' : `${efforts.join(', ')}: `;
+  if (told !== null) return some === '' ? '' : some + WARM_UP_SENTENCES.told.text;
+  return [
+    some === '' ? '' : some + WARM_UP_SENTENCES.guessed.text,
+    undecided.length === 0 ? '' : `${undecided.join(', ')}: ${WARM_UP_SENTENCES.open.text}`,
+  ]
+    .filter((words) => words !== '')
+    .join(' ');
 }
 
 function restWords({ restLoad, unit, calibrationRelativeU }: PullReport): string {
@@ -136,6 +149,7 @@ export function pullText(outcome: AssessedPulls, screen: Pick<Io, 'width' | 'dra
   const rule = (screen.drawsBlocks ? '─' : '-').repeat(Math.max(width - item.file.length - 1, 3));
   const lines: [label: string, words: string][] = [
     ['efforts', `${found} found, ${counted} of them count`],
+    ['warm-up', warmUpWords(report)],
     ['result', scoreWords(report)],
     ['that is', derivedWords(report.derived?.bestMean, report.unit)],
     ['efforts agree', trialWords(report)],

@@ -14,6 +14,12 @@ const pain = {
 } as const;
 /** torques: the forces on a lever of 10 cm */
 const ours = { version: '1', source: 'ours', mark: 'computed' } as const;
+/** between the two: a person who still improves from 900 to 1060 N begins with 85 % */
+const between = {
+  version: '1',
+  source: 'ours: above a warm-up at 75 % of what is felt as full, below a first trial of a person who still improves',
+  mark: 'computed',
+} as const;
 
 /** How the test is set up and cued: seated, knee bent, foot at a right angle, three ramps held for three seconds. */
 const setup = {
@@ -52,6 +58,13 @@ const scoring = {
   alikeGood: { ...practice, id: 'pull.alike-good', unit: '1', value: 0.05, allowed: { least: 0.005, most: 0.5 } },
   alikeFair: { ...practice, id: 'pull.alike-fair', unit: '1', value: 0.1, allowed: { least: 0.005, most: 0.5 } },
   improvement: { ...quoted, id: 'pull.improvement', unit: '1', value: 0.05, allowed: { least: 0.005, most: 0.5 } },
+  fullShareLeast: {
+    ...between,
+    id: 'pull.full-share-least',
+    unit: '1',
+    value: 0.8,
+    allowed: { least: 0.1, most: 0.95 },
+  },
   painLimit: { ...pain, id: 'pull.pain-limit', unit: '1', value: 5, allowed: { least: 0, most: 10 } },
 } as const satisfies Partial<PullParameters>;
 

@@ -25,6 +25,7 @@ test('what is a rule of the test comes from the protocol, the rest from the meth
     gapS: 0.05,
   });
   expect(settings.trials).toEqual({
+    fullShare: 0.8,
     leastCount: 3,
     mostCount: 5,
     goodShare: 0.05,
@@ -47,6 +48,7 @@ test('a parameter without a value asks for nothing', () => {
   expect(by(withValue('onsetWithinMost', null)).measure.onsetWithinS).toBe(Number.POSITIVE_INFINITY);
   expect(by(withValue('rateUncertaintyMost', null)).measure.rateUncertaintyMost).toBe(Number.POSITIVE_INFINITY);
   expect(trials.mostCount).toBe(5);
+  expect(by(withValue('fullShareLeast', null)).trials.fullShare).toBe(0);
   // the share of the peak still holds where there is no fixed figure
   expect(by(withValue('stillForceMost', null)).accept).toMatchObject({ stillN: 0, stillShare: 0.01 });
   const without = {

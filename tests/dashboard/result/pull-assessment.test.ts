@@ -30,7 +30,7 @@ test('the request holds what is known, and no lever, mass or mark that nobody ga
     side: 'left',
     protocol: SEATED_PULL,
     subject: {},
-    context: { endReason: 'trials-done' },
+    context: { endReason: 'trials-done', warmUpPushes: 0 },
   });
   const marked = madePullSet('left', [madeTrial('left', 0, { liftedAtS: [5] })], {
     choice: { ...set.choice, forefootLeverM: 0.14 },
@@ -46,6 +46,18 @@ test('the trials are one recording at their own times, nothing between them', ()
   expect(timesS[0]).toBe(0);
   expect([...timesS].some((timeS) => timeS > 15 && timeS < 69)).toBe(false);
   expect([...timesS].filter((timeS) => timeS >= 70).length).toBeGreaterThan(3000);
+});
+
+test('a stream with an altered byte cannot be read, and is not taken for something unexpected', () => {
+  const read = bytesOf(set);
+  const altered = (id: string) => {
+    const bytes = read(id)!;
+    const [first, ...others] = bytes.pieces.map((piece) => piece.slice());
+    first[first.length - 1] ^= 1;
+    return { ...bytes, pieces: [first, ...others] };
+  };
+  expect(() => pullRecording(set, altered)).toThrow(AssessmentError);
+  expect(() => pullRecording(set, altered)).toThrow(expect.objectContaining({ code: 'unreadable' }));
 });
 
 test('a stream that was cut off gives its whole blocks, and the trials after it are read', () => {

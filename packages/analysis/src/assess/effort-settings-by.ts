@@ -65,6 +65,7 @@ export function effortSettingsBy(method: EffortMethod, parameters: PullParameter
       riseDipNm: atMost(p.riseDipTorqueMost),
     },
     trials: {
+      fullShare: atLeast(p.fullShareLeast),
       leastCount: atLeast(p.leastTrials),
       mostCount: atMost(p.mostTrials),
       goodShare: atMost(p.alikeGood),

@@ -192,6 +192,8 @@ export interface AcceptRule {
 
 /** When trials agree, and when another one is asked for. */
 export interface TrialRule {
+  /** share of the best peak from which a push is full: smaller ones before the first full one are warm-ups; 0 asks for none [-] */
+  readonly fullShare: number;
   readonly leastCount: number;
   readonly mostCount: number;
   /** best two within this share: good, fair [-] */
