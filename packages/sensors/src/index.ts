@@ -59,6 +59,7 @@ export { PacketError, type Problem, problemText } from './decode/packet-error.ts
 export { textOf } from './decode/text.ts';
 export { assignedUuid } from './decode/uuid.ts';
 export { SensorError, type SensorErrorCode } from './errors.ts';
+export { decodedFeed, type FeedNature } from './link/decoded-feed.ts';
 export type { LinkNews } from './link/link-news.ts';
 export { type LinkCommand, LinkSensor, type LinkSensorOptions } from './link/link-sensor.ts';
 export { type LinkSettings, linkSettings } from './link/link-settings.ts';
