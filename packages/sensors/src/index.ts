@@ -7,6 +7,7 @@ export {
 } from './decode/adopted.ts';
 export type { BitOrder } from './decode/bits.ts';
 export { checkLayout } from './decode/check-layout.ts';
+export { type ChecksumKind, checksum, checksumBytes } from './decode/checksum.ts';
 export type {
   ChannelNature,
   CounterNature,
@@ -29,6 +30,9 @@ export {
   deviceInformationService,
 } from './decode/device-information.ts';
 export type { NumberForm } from './decode/form.ts';
+export { checkFrame, type FrameCheck, type FrameLayout, type FrameLength, Framing } from './decode/frame.ts';
+export { FrameSplitter } from './decode/frame-splitter.ts';
+export { bytesOfHex, hexOf } from './decode/hex.ts';
 export type {
   ChannelField,
   ConstantField,
@@ -41,6 +45,10 @@ export type {
   TimeField,
   TimeUnit,
 } from './decode/layout.ts';
+export { lineDecoder } from './decode/line-decoder.ts';
+export { type HeaderAnswer, readLineHeader } from './decode/line-header.ts';
+export { checkLines, type LineColumn, type LineLayout } from './decode/line-layout.ts';
+export { LineSplitter } from './decode/line-splitter.ts';
 export { type AboutAnswer, readOpenAbout, writeOpenAbout } from './decode/open-about.ts';
 export {
   type OpenChannel,
@@ -56,6 +64,8 @@ export {
 export { packetDecoder } from './decode/packet-decoder.ts';
 export { type PacketContent, type PacketEncoder, packetEncoder } from './decode/packet-encoder.ts';
 export { PacketError, type Problem, problemText } from './decode/packet-error.ts';
+export type { FoundPiece, SkippedPiece, StreamFault, StreamPiece, StreamSplitter } from './decode/splitter.ts';
+export { type ReadPiece, type StreamEvent, type StreamLayout, StreamReader } from './decode/stream-reader.ts';
 export { textOf } from './decode/text.ts';
 export { assignedUuid } from './decode/uuid.ts';
 export { SensorError, type SensorErrorCode } from './errors.ts';
