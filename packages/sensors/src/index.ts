@@ -77,6 +77,17 @@ export {
   sensorJsonSchema,
 } from './describe/sensor-document.ts';
 export { SensorError, type SensorErrorCode } from './errors.ts';
+export { decodedFeed, type FeedNature } from './link/decoded-feed.ts';
+export type { LinkNews } from './link/link-news.ts';
+export { type LinkCommand, LinkSensor, type LinkSensorOptions } from './link/link-sensor.ts';
+export { type LinkSettings, linkSettings } from './link/link-settings.ts';
+export type { PacketFeed } from './link/packet-feed.ts';
+export type { LinkBytes, SensorLink, SensorLinkListener } from './link/sensor-link.ts';
+export { lossNotes } from './loss/loss-notes.ts';
+export type { PacketCounter, PacketNumbering, PacketTicks, StreamPacket } from './loss/packet.ts';
+export type { PlacedBy } from './loss/packet-locator.ts';
+export { type StreamSettings, streamSettings } from './loss/stream-settings.ts';
+export type { DeviceSummary, LossKnowledge, StreamSummary } from './loss/stream-summary.ts';
 export type { SensorPlacement, SensorQuantity } from './quantity.ts';
 export type { Sensor, SensorDescription, SensorEvent, SensorOrigin, SensorStatus } from './sensor.ts';
 export { type Played, replay, type SourceOptions, simulatedPerson } from './sources.ts';
