@@ -88,9 +88,11 @@ export {
   TARGET_WORDS,
   TOGETHER_WORDS,
 } from './sentences/screens/compare-words.ts';
+export { DEVICE_ERRORS } from './sentences/screens/device-words.ts';
 export { END_CHOICES, ENDING_WORDS, REDO_REASONS, STOP_STEPS } from './sentences/screens/ending-words.ts';
 export { FRAME_WORDS, START_WORDS, STEP_WORDS } from './sentences/screens/frame-words.ts';
 export { HISTORY_WORDS } from './sentences/screens/history-words.ts';
+export { OWN_ERROR_WORDS } from './sentences/screens/own-error-words.ts';
 export {
   PULL_ENDING_WORDS,
   PULL_READY_WORDS,

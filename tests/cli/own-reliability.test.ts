@@ -3,12 +3,17 @@ import { expect, test } from 'vitest';
 import { main } from '../../apps/cli/src/main.ts';
 import { readOwnReliability } from '../../apps/cli/src/own-reliability.ts';
 import '../support/close.ts';
+import { assessRows, type Cells, WHOLE_ROW } from '../support/compared-manifest.ts';
 import { MemoryIo } from '../support/memory-io.ts';
 
 const ID = 'single-leg.incline10';
 const read = (json: unknown, of?: string) =>
   readOwnReliability('own.json', new TextEncoder().encode(JSON.stringify(json)), of);
 const small = { protocol: ID, pairs: 20, standard_error: 1.9, standard_error_upper_80: 2.3 };
+
+/** Each ratio of the second visit 5 % above or below that of the first, in turn. */
+const pairs = (count: number): number[][] =>
+  Array.from({ length: count }, (_, i) => [0.9, 0.9 * Math.exp(i % 2 === 0 ? 0.05 : -0.05)]);
 
 /** The error that a count of this protocol would be held against. */
 function used({ own }: ReturnType<typeof read>) {
@@ -63,7 +68,7 @@ test.each([
   ],
   ['another measure', { ...small, measure: 'work' }, 'own.json, measure: expected one of repetitions, got "work"'],
   ['another unit', { ...small, unit: 'N' }, 'own.json, unit: expected one of'],
-  ['a protocol that is none', { ...small, protocol: 'x' }, 'own.json: there is no protocol "x"'],
+  ['a protocol that is none', { ...small, protocol: 'x' }, 'own.json, protocol: expected one of single-leg'],
   [
     'an agreement of another unit',
     { protocol: ID, groups: [], unit: 'mm', across: 'day' },
@@ -93,4 +98,53 @@ test('of an isometric protocol it is an error of a force, which needs its unit; 
 
 test('bytes that are no JSON are refused', () => {
   expect(() => readOwnReliability('own.json', new TextEncoder().encode('{'), ID)).toThrow('own.json: not JSON');
+});
+
+test('the note says how large the error of ratios is and whether it is used; both notes stand together', () => {
+  const ratios = pairs(16);
+  expect(read({ protocol: ID, ratios }).note).toBe(
+    `Own ratios of the legs by ${ID} from 16 pairs of visits: error 3.65 %, used first.`,
+  );
+  expect(read({ protocol: ID, ratios: pairs(14) }).note).toContain('shown and not used, for 15 pairs are needed.');
+  const both = read({ ...small, ratios, source: 'ours' });
+  expect(both).toMatchObject({ own: { [ID]: { pairs: 20 } }, ratios: { [ID]: { source: { citation: 'ours' } } } });
+  expect(both.note).toMatch(/^Own error of .* Own ratios of the legs by /);
+});
+
+const left: Cells = { ...WHOLE_ROW, person: 'P1', visit: '1', side: 'left', order: 'first', file: 'l-12.csv' };
+const right: Cells = { ...left, side: 'right', order: 'second', rest_s: 150, symptomatic: 'mild', file: 'r-8.csv' };
+
+async function given(count: number, options: readonly string[]) {
+  const files = { 'own.json': JSON.stringify({ protocol: ID, ratios: pairs(count) }) };
+  const { memory } = await assessRows([left, right], ['--reliability', 'own.json', ...options], files);
+  return memory;
+}
+
+test('the ratio of the legs rests on them from 15 pairs on, and says so', async () => {
+  const line = async (count: number) =>
+    JSON.parse((await given(count, ['--json'])).out.trimEnd().split('\n')[2]) as {
+      ratio: { value: number; low: number; high: number };
+      ratio_error: object;
+      remarks: { about: string; code: string }[];
+    };
+  const [used, few] = [await line(30), await line(14)];
+  const error = Math.sqrt((30 * 0.05 ** 2) / 29 / 2);
+  expect(used.ratio_error).toMatchObject({ from: 'own-ratios', own: 'used', pairs: 30 });
+  // Bland & Altman (1986): the interval of a ratio is that of its logarithm
+  expect(Math.abs(Math.log(used.ratio.high / used.ratio.value) - 1.96 * error)).toBeLessThan(1e-4);
+  expect(few.ratio_error).toMatchObject({ from: 'sides-independent', own: 'too-few-pairs', pairs: 14 });
+  expect(few.ratio.high).toBeGreaterThan(used.ratio.high);
+  const codes = ({ remarks }: typeof used) =>
+    remarks.filter(({ about }) => about === 'ratio-error').map(({ code }) => code);
+  expect([codes(used), codes(few)]).toEqual([
+    ['own-ratios', 'used'],
+    ['sides-independent', 'too-few-pairs'],
+  ]);
+});
+
+test('the text says which error was used', async () => {
+  const text = (await given(16, [])).out.replace(/\s+/g, ' ');
+  expect(text).toContain('interval The interval rests on ratios that this clinic repeated');
+  expect(text).toContain('From fifteen to twenty-nine pairs the upper bound of their error is used.');
+  expect(text).toContain('from 16 pairs of visits: error 3.65 %, used first.');
 });

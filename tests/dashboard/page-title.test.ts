@@ -5,6 +5,7 @@ import { madeVisit } from '../support/made-visit.ts';
 
 test('pages without a visit have their heading for a title', () => {
   expect(pageTitle('start')).toBe('Who is here today? · Surae');
+  expect(pageTitle('own-errors')).toBe('Errors of measurement of this clinic · Surae');
   expect(pageTitle('lost')).toBe('Nothing here · Surae');
 });
 

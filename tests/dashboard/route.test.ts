@@ -12,8 +12,13 @@ test('a visit is named by its id, whatever characters it has', () => {
   expect(hashOf({ page: 'visit', visitId: 'a/b' })).toBe('#/visit/a%2Fb');
 });
 
+test('the errors of measurement of the clinic have a place of their own', () => {
+  expect(routeOf(hashOf({ page: 'own-errors' }))).toEqual({ page: 'own-errors' });
+  expect(hashOf({ page: 'own-errors' })).toBe('#/own-errors');
+});
+
 test('any other place is lost, also one whose id cannot be read', () => {
-  for (const hash of ['#/visit', '#/visit/a/b', '#/elsewhere', '#/visit/%E0%A4%A']) {
+  for (const hash of ['#/visit', '#/own-errors/a', '#/visit/a/b', '#/elsewhere', '#/visit/%E0%A4%A']) {
     expect(routeOf(hash), hash).toEqual({ page: 'lost' });
   }
 });

@@ -171,6 +171,9 @@ export class AppShell extends LitElement {
         return html`<start-page></start-page>`;
       case 'visit':
         return html`<visit-page .visitId=${this.route.visitId} .arrived=${this.arrived}></visit-page>`;
+      case 'own-errors':
+        void import('./pages/own-errors-page.ts');
+        return html`<own-errors-page></own-errors-page>`;
       case 'lost':
         return html`<h1>${FRAME_WORDS['lost-title'].text}</h1>
           <p>${FRAME_WORDS.lost.text}</p>

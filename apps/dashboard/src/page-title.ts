@@ -1,4 +1,4 @@
-import { FRAME_WORDS, START_WORDS, STEP_WORDS } from '@surae/shared';
+import { FRAME_WORDS, OWN_ERROR_WORDS, START_WORDS, STEP_WORDS } from '@surae/shared';
 import { stepName } from './journey/step-names.ts';
 import { type Step, stepsOf } from './journey/steps.ts';
 import type { Visit } from './journey/visit.ts';
@@ -12,9 +12,15 @@ function titled(page: string): string {
   });
 }
 
+const titles = {
+  start: START_WORDS.title,
+  'own-errors': OWN_ERROR_WORDS.title,
+  lost: FRAME_WORDS['lost-title'],
+} as const;
+
 /** The title of a page that belongs to no visit. */
-export function pageTitle(page: 'start' | 'lost'): string {
-  return titled(page === 'start' ? START_WORDS.title.text : FRAME_WORDS['lost-title'].text);
+export function pageTitle(page: 'start' | 'own-errors' | 'lost'): string {
+  return titled(titles[page].text);
 }
 
 /** The title of a visit: its step, and which of how many that is. */

@@ -1,6 +1,7 @@
 /** Where in the dashboard one is; it stands in the hash of the address. */
 export type Route =
   | { readonly page: 'start' }
+  | { readonly page: 'own-errors' }
   | { readonly page: 'visit'; readonly visitId: string }
   | { readonly page: 'lost' };
 
@@ -11,6 +12,7 @@ export function routeOf(hash: string): Route {
     .split('/')
     .filter((part) => part !== '');
   if (parts.length === 0) return { page: 'start' };
+  if (parts.length === 1 && parts[0] === 'own-errors') return { page: 'own-errors' };
   const visitId = parts.length === 2 && parts[0] === 'visit' ? decoded(parts[1]!) : undefined;
   return visitId === undefined ? { page: 'lost' } : { page: 'visit', visitId };
 }
@@ -26,5 +28,6 @@ function decoded(text: string): string | undefined {
 
 /** The hash of a place. */
 export function hashOf(route: Route): string {
+  if (route.page === 'own-errors') return '#/own-errors';
   return route.page === 'visit' ? `#/visit/${encodeURIComponent(route.visitId)}` : '#/';
 }

@@ -98,6 +98,8 @@ export {
 export { type LegsOfVisit, legsOfVisit, type VisitLegs } from './compare/legs-of-visit.ts';
 export { boundedDifference, boundedRatio, type LogRatio, logRatio, probabilityBelow } from './compare/log-ratio.ts';
 export type { MeasuredValue } from './compare/measured-value.ts';
+export { type OwnErrors, type OwnErrorsOrigin, ownErrorsFrom } from './compare/own-errors.ts';
+export { ownRatioError } from './compare/own-ratio-error.ts';
 export {
   type PainFinding,
   type PainInput,
@@ -117,7 +119,7 @@ export {
   ratioBlocks,
   restsOnConfirmedInjury,
 } from './compare/ratio-blocks.ts';
-export { type OwnRatioError, ownRatioError, type RatioError, ratioErrorOf } from './compare/ratio-error.ts';
+export { type OwnRatioError, type RatioError, ratioErrorOf } from './compare/ratio-error.ts';
 export {
   type NoReference,
   type NoReferenceReason,
@@ -128,6 +130,7 @@ export {
 } from './compare/reference-lookup.ts';
 export type { Reliability, ReliabilitySource } from './compare/reliability.ts';
 export { chooseReliability, type OwnReliability, type ReliabilityQuestion } from './compare/reliability-choice.ts';
+export { type RepeatedTests, worthOfRepeated } from './compare/repeated-tests.ts';
 export { scoredRepetitions } from './compare/scored-repetitions.ts';
 export { SET_BLOCKS, type SetBlock, setBlocks } from './compare/set-blocks.ts';
 export type { SideCaution, SideCircumstances } from './compare/side-cautions.ts';

@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
-import type { Side } from '@surae/analysis';
+import type { OwnReliability, Side } from '@surae/analysis';
 import { FLOOR } from '@surae/shared';
 import { MemoryStore, type StoredDocument } from '@surae/storage';
 import { expect, test } from 'vitest';
+import { noOwnErrors, type OwnErrorsInUse } from '../../../apps/dashboard/src/journey/own-errors.ts';
 import { personOf } from '../../../apps/dashboard/src/journey/person.ts';
 import { VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
 import { foldVisit } from '../../../apps/dashboard/src/journey/visit-events.ts';
@@ -13,17 +14,23 @@ import { ALL_TOLD, legTold, MODERATE, type ToldVisit, tellVisits } from '../../s
 const WOMAN_38 = { name: 'Case', bodyMassKg: null, heelLeverM: null, sex: 'women', birthYear: 1988 } as const;
 
 /** What the page says of the last of these visits, of its raises or by another test. */
-async function comparedBy(compare: typeof comparisonsOf, ...visits: readonly ToldVisit[]): Promise<Comparisons> {
+async function comparedBy(
+  compare: typeof comparisonsOf,
+  own: OwnErrorsInUse,
+  ...visits: readonly ToldVisit[]
+): Promise<Comparisons> {
   const store = new MemoryStore();
   const ids = await tellVisits(store, WOMAN_38, visits);
   const book = new VisitBook(store, { isoNow: () => '2026-12-01T09:00:00.000+01:00' }, 'test');
   const visit = (await book.visit(ids[ids.length - 1]))!;
   const person = (await book.person(visit.personId))!;
-  return compare(visit, person, await book.visitsBefore(visit));
+  return compare(visit, person, await book.visitsBefore(visit), own);
 }
 
-const compared = (...visits: readonly ToldVisit[]): Promise<Comparisons> => comparedBy(comparisonsOf, ...visits);
-const pushed = (...visits: readonly ToldVisit[]): Promise<Comparisons> => comparedBy(pullComparisonsOf, ...visits);
+const compared = (...visits: readonly ToldVisit[]): Promise<Comparisons> =>
+  comparedBy(comparisonsOf, noOwnErrors, ...visits);
+const pushed = (...visits: readonly ToldVisit[]): Promise<Comparisons> =>
+  comparedBy(pullComparisonsOf, noOwnErrors, ...visits);
 
 const sideOf = <Of extends { readonly side: Side }>(list: readonly Of[], side: Side): Of =>
   list.find((one) => one.side === side)!;
@@ -181,4 +188,68 @@ test('pushes that pain ended show what was tolerated, and a cell beside the plat
     value: '1150 N',
     why: 'place of the sensor: force platform then, cell in line with the force now',
   });
+});
+
+/** The clinic's own 5 % of a seated force. */
+const FIVE_PERCENT: OwnReliability = {
+  standardError: 0.05,
+  standardErrorUpper80: 0.06,
+  scale: 'log',
+  unit: 'N',
+  pairs: 30,
+  source: { id: 'own:typed', citation: 'own repeated tests of 30 people on 2 days', group: 'own people' },
+};
+const ownOf = (changes: Partial<OwnReliability>): OwnErrorsInUse => ({
+  tests: { 'isometric.seated': { ...FIVE_PERCENT, ...changes } },
+  ratios: {},
+});
+const pushedBy = (own: OwnErrorsInUse, ...visits: readonly ToldVisit[]): Promise<Comparisons> =>
+  comparedBy(pullComparisonsOf, own, ...visits);
+
+test("the same pushes by the clinic's own 5 %: 81 % (70 to 93), as at the command line, and the page says whose error it is", async () => {
+  const { side } = await pushedBy(ownOf({}), PUSHES);
+  // exp(+-1.96 sqrt 2 0.05) is 0.871 to 1.149
+  expect(side.ratio).toMatchObject({ over: 'right', percent: 81, low: 70, high: 93, linePercent: 90 });
+  expect(side.lines[0]).toBe('Right over left: 81 % (95 %: 70 to 93 %). The other leg may be low too.');
+  expect(side.lines).toContainEqual(expect.stringMatching(/the probability is 0\.94\./));
+  expect(side.lines).toContain(
+    "The error used: this clinic's own, from 30 pairs of tests (own repeated tests of 30 people on 2 days).",
+  );
+});
+
+test('from 15 to 29 pairs its upper bound is used; under 15, and in another unit, it is shown and the published one stands', async () => {
+  const bound = (await pushedBy(ownOf({ pairs: 20 }), PUSHES)).side;
+  // exp(+-1.96 sqrt 2 0.06) is 0.847 to 1.181
+  expect(bound.ratio).toMatchObject({ percent: 81, low: 68, high: 95 });
+  expect(bound.lines).toContainEqual(
+    expect.stringMatching(/^The error used: the upper bound of this clinic's own, from 20/),
+  );
+  const few = (await pushedBy(ownOf({ pairs: 14 }), PUSHES)).side;
+  expect(few.ratio).toMatchObject({ low: 74, high: 89 });
+  expect(few.lines).toContainEqual(expect.stringMatching(/^The error used: Glaied/));
+  expect(few.lines).toContain("This clinic's own error, from 14 pairs of tests, is shown and not used: 15 are needed.");
+  const torque = (await pushedBy(ownOf({ unit: 'N.m' }), PUSHES)).side;
+  expect(torque.ratio).toMatchObject({ low: 74, high: 89 });
+  expect(torque.lines).toContain("This clinic's own error of this test is told in another unit, and is not used.");
+});
+
+test("a re-test is held against the clinic's own error too", async () => {
+  const again: ToldVisit = { day: '2026-04-27', pushes: { left: { netN: 1500 }, right: { netN: 1150 } } };
+  const left = sideOf((await pushedBy(ownOf({ scale: 'natural', standardError: 20 }), PUSHES, again)).pasts, 'left');
+  // 1.96 sqrt 2 20 is 55.4: 75 N more is beyond it, where the published 118 N could not tell
+  expect(left.lead).toBe('Left: 75 N more than on 2 Mar 2026. A real change is likely.');
+  expect(left.lines[0]).toMatch(/^Detectable: 55 with 95 %, 36 with 80 %/);
+  expect(left.lines).toContainEqual(expect.stringMatching(/^The verdict hangs on which published error is believed/));
+});
+
+test('repeated ratios of the clinic are used for the ratio alone, and named', async () => {
+  const source = { id: 'own', citation: 'own repeated tests in own.json', group: 'own people' };
+  const ratios = { 'isometric.seated': { logError: 0.03, logErrorUpper: 0.04, pairs: 16, source } };
+  const { side } = await pushedBy({ tests: {}, ratios }, PUSHES);
+  // exp(+-1.96 0.04) is 0.925 to 1.082
+  expect(side.ratio).toMatchObject({ percent: 81, low: 75, high: 87 });
+  expect(side.lines).toContain('From fifteen to twenty-nine pairs the upper bound of their error is used.');
+  expect(side.lines).toContain(
+    "This clinic's own ratios of the legs: 16 pairs of visits (own repeated tests in own.json).",
+  );
 });

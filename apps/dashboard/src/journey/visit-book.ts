@@ -1,4 +1,5 @@
 import type { Json, NewDocument, RecordStore } from '@surae/storage';
+import { type OwnErrorsEntry, type OwnErrorsKept, ownErrorsOf, ownErrorsSchema } from './own-errors.ts';
 import { type Person, personOf, personSchema } from './person.ts';
 import { mayTest, type SafetyBlock } from './safety-gate.ts';
 import type { Visit } from './visit.ts';
@@ -44,6 +45,25 @@ export class VisitBook extends EventTarget {
   async person(id: string): Promise<Person | undefined> {
     const document = await this.store.document(id);
     return document?.kind === 'person' ? personOf(document) : undefined;
+  }
+
+  /** Keeps an error of measurement that the clinic found itself; gives the id of its document. */
+  async addOwnErrors(errors: OwnErrorsKept): Promise<string> {
+    const body = JSON.parse(JSON.stringify(errors)) as Json;
+    return (await this.add({ kind: 'own-error', schema: ownErrorsSchema, about: null, body })).id;
+  }
+
+  /** Says that an own error is not to be used any more; it stays readable. */
+  async takeBackOwnErrors(id: string): Promise<void> {
+    await this.add({ kind: 'own-error-back', schema: ownErrorsSchema, about: id, body: {} });
+  }
+
+  /** Errors of measurement of the clinic, the oldest first. */
+  async ownErrors(): Promise<readonly OwnErrorsEntry[]> {
+    const [kept, back] = await Promise.all(
+      ['own-error', 'own-error-back'].map((kind) => this.store.documents({ kind })),
+    );
+    return ownErrorsOf(kept ?? [], back ?? []);
   }
 
   /** Begins a visit; gives its id. */

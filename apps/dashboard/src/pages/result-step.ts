@@ -5,6 +5,7 @@ import type { RecordStore } from '@surae/storage';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { type Assessor, assessorContext, storeContext } from '../contexts/capabilities.ts';
+import { noOwnErrors, type OwnErrorsInUse } from '../journey/own-errors.ts';
 import type { Person } from '../journey/person.ts';
 import { pullSetOf } from '../journey/pull-events.ts';
 import type { PullSet } from '../journey/pull-set.ts';
@@ -99,6 +100,8 @@ export class ResultStep extends LitElement {
   @property({ attribute: false }) person!: Person;
   /** visits of this person before this one, the oldest first */
   @property({ attribute: false }) earlier: readonly Visit[] = [];
+  /** errors of measurement that the clinic found itself */
+  @property({ attribute: false }) own: OwnErrorsInUse = noOwnErrors;
   @consume({ context: storeContext }) private readonly store!: RecordStore;
   @consume({ context: assessorContext }) private readonly assessor!: Assessor;
   private readonly assessments = new Assessments<VisitSet>(this, (set) => this.assess(set));
@@ -140,6 +143,7 @@ export class ResultStep extends LitElement {
               .visit=${visit}
               .person=${this.person}
               .earlier=${this.earlier}
+              .own=${this.own}
               .assessments=${this.pullAssessments}
             ></pull-result>`,
       )}
@@ -206,7 +210,7 @@ export class ResultStep extends LitElement {
   /** What is known of both legs, once nothing is left to be assessed. */
   private compared(sets: readonly VisitSet[]): TemplateResult | typeof nothing {
     if (this.assessments.isAnyRunning(sets) || sets.every(({ report }) => report === null)) return nothing;
-    const comparisons = comparisonsOf(this.visit, this.person, this.earlier);
+    const comparisons = comparisonsOf(this.visit, this.person, this.earlier, this.own);
     return html`<comparison-list .comparisons=${comparisons}></comparison-list>`;
   }
 

@@ -1,5 +1,5 @@
 import { consume } from '@lit/context';
-import { FRAME_WORDS, START_WORDS } from '@surae/shared';
+import { FRAME_WORDS, OWN_ERROR_WORDS, START_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
@@ -78,6 +78,14 @@ export class StartPage extends LitElement {
         border-block-start: 1px solid var(--hairline);
         padding-block: var(--gap-4);
       }
+      .own {
+        border-block-start: 1px solid var(--hairline);
+        padding-block: var(--gap-4);
+      }
+      .own a {
+        display: inline-block;
+        padding-block: var(--gap-3);
+      }
       summary {
         align-items: center;
         cursor: pointer;
@@ -155,6 +163,7 @@ export class StartPage extends LitElement {
         ${this.notKept ? html`<p class="voice" role="alert">${START_WORDS['not-kept'].text}</p>` : null}
         <person-form @person-given=${(event: PersonGiven) => void this.add(event)}></person-form>
       </details>
+      <p class="own"><a href=${hashOf({ page: 'own-errors' })}>${OWN_ERROR_WORDS.link.text}</a></p>
     `;
   }
 

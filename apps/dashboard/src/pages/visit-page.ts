@@ -4,6 +4,7 @@ import { css, html, LitElement, type PropertyValues, type TemplateResult } from 
 import { customElement, property, state } from 'lit/decorators.js';
 import { bookContext } from '../contexts/capabilities.ts';
 import { focusHeading } from '../heading-focus.ts';
+import { noOwnErrors, type OwnErrorsInUse, ownErrorsInUse } from '../journey/own-errors.ts';
 import type { Person } from '../journey/person.ts';
 import { currentStep, otherSide, type Step, stepsOf } from '../journey/steps.ts';
 import { isBegun } from '../journey/tests-of-visit.ts';
@@ -57,6 +58,7 @@ export class VisitPage extends LitElement {
   @state() private person: Person | undefined;
   /** visits of this person before this one, the oldest first */
   @state() private earlier: readonly Visit[] = [];
+  @state() private own: OwnErrorsInUse = noOwnErrors;
   /** a step that is answered anew, though it is done */
   @state() private anew: Step['id'] | undefined;
   @state() private notKept = false;
@@ -94,7 +96,10 @@ export class VisitPage extends LitElement {
   private async load(): Promise<void> {
     const visit = await this.book.visit(this.visitId);
     this.person = visit && (await this.book.person(visit.personId));
-    if (visit !== undefined && this.visit?.id !== visit.id) this.earlier = await this.book.visitsBefore(visit);
+    if (visit !== undefined && this.visit?.id !== visit.id) {
+      this.earlier = await this.book.visitsBefore(visit);
+      this.own = ownErrorsInUse(await this.book.ownErrors());
+    }
     this.visit = visit ?? null;
   }
 
@@ -173,7 +178,12 @@ export class VisitPage extends LitElement {
       case 'pull-rest':
         return html`<pull-rest-step .visit=${visit} .person=${person} .side=${side}></pull-rest-step>`;
       case 'result':
-        return html`<result-step .visit=${visit} .person=${person} .earlier=${this.earlier}></result-step>`;
+        return html`<result-step
+          .visit=${visit}
+          .person=${person}
+          .earlier=${this.earlier}
+          .own=${this.own}
+        ></result-step>`;
     }
   }
 

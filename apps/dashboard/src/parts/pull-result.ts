@@ -2,6 +2,7 @@ import type { Side } from '@surae/analysis';
 import { AXIS_WORDS, PULL_RESULT_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { noOwnErrors, type OwnErrorsInUse } from '../journey/own-errors.ts';
 import type { Person } from '../journey/person.ts';
 import { pullSetOf } from '../journey/pull-events.ts';
 import type { PullSet } from '../journey/pull-set.ts';
@@ -58,6 +59,8 @@ export class PullResult extends LitElement {
   @property({ attribute: false }) person!: Person;
   /** visits of this person before this one, the oldest first */
   @property({ attribute: false }) earlier: readonly Visit[] = [];
+  /** errors of measurement that the clinic found itself */
+  @property({ attribute: false }) own: OwnErrorsInUse = noOwnErrors;
   /** how far the missing reports are; the page that asked for them hands this on whenever it changed inside */
   @property({ attribute: false, hasChanged: () => true }) assessments!: Assessments<PullSet>;
 
@@ -79,7 +82,7 @@ export class PullResult extends LitElement {
   /** What is known of both legs, once nothing is left to be assessed. */
   private compared(sets: readonly PullSet[]): TemplateResult | typeof nothing {
     if (this.assessments.isAnyRunning(sets) || sets.every(({ report }) => report === null)) return nothing;
-    const comparisons = pullComparisonsOf(this.visit, this.person, this.earlier);
+    const comparisons = pullComparisonsOf(this.visit, this.person, this.earlier, this.own);
     return html`<comparison-list level="3" .comparisons=${comparisons}></comparison-list>`;
   }
 

@@ -3,11 +3,13 @@ import {
   type LegFinding,
   type LegsOfVisit,
   legsOfVisit,
+  type OwnReliability,
   type PullFinding,
   pullLegsOfVisit,
   type Side,
 } from '@surae/analysis';
 import { AXIS_WORDS, PULL_RESULT_WORDS } from '@surae/shared';
+import { noOwnErrors, type OwnErrorsInUse } from '../journey/own-errors.ts';
 import type { Person } from '../journey/person.ts';
 import type { Visit } from '../journey/visit.ts';
 import { dayOf } from '../words/dates.ts';
@@ -55,13 +57,19 @@ function strengthWords(unit: string): ValueWords {
 
 type Finding = LegFinding | PullFinding;
 
+/** What either test tells of the way in which a leg was tested. */
+interface Tested {
+  readonly protocol: { readonly id: string };
+}
+
 /** One test of a visit, with what was found in it. */
-interface Compared<Leg, Found extends Finding> {
+interface Compared<Leg extends Tested, Found extends Finding> {
   readonly found: LegsOfVisit<Found>;
   readonly pasts: Readonly<Record<Side, LegPast<Leg> | undefined>>;
   readonly wordsOf: (unit: string) => ValueWords;
   readonly legOf: (side: Side, finding: Found) => LegSentences;
   readonly target: TargetView | null;
+  readonly own: OwnErrorsInUse;
 }
 
 function viewOfPast<Leg>(
@@ -69,6 +77,7 @@ function viewOfPast<Leg>(
   { now, alike, unlike, course }: LegPast<Leg>,
   u: number | null,
   wordsOf: (unit: string) => ValueWords,
+  own: OwnReliability | undefined,
 ): PastView {
   const told = ({ visit, result }: LegOfVisit<Leg>): PastVisit => ({
     result,
@@ -76,7 +85,7 @@ function viewOfPast<Leg>(
     u,
     words: wordsOf(result.unit),
   });
-  return pastView({ side, now: told(now), alike: alike.map(told), unlike: unlike.map(told), course });
+  return pastView({ side, now: told(now), alike: alike.map(told), unlike: unlike.map(told), course, own });
 }
 
 /** The verdict about a leg, whichever of the two stands above the line; null where there is no ratio. */
@@ -85,7 +94,10 @@ function lessOf(side: Side, { comparison }: Pick<LegsOfVisit, 'comparison'>): Le
   return comparison.underLine.find((one) => one.side === side)?.verdict ?? null;
 }
 
-function answersOf<Leg, Found extends Finding>(side: Side, { found, pasts }: Compared<Leg, Found>): LegAnswers {
+function answersOf<Leg extends Tested, Found extends Finding>(
+  side: Side,
+  { found, pasts }: Compared<Leg, Found>,
+): LegAnswers {
   const finding = found.findings[side];
   const outcome = pasts[side]?.course?.changes[0]?.outcome;
   return {
@@ -98,13 +110,17 @@ function answersOf<Leg, Found extends Finding>(side: Side, { found, pasts }: Com
   };
 }
 
-function viewOf<Leg, Found extends Finding>(compared: Compared<Leg, Found>): Comparisons {
+function viewOf<Leg extends Tested, Found extends Finding>(compared: Compared<Leg, Found>): Comparisons {
   const { found, pasts, wordsOf, legOf, target } = compared;
   const each = <View>(make: (side: Side, finding: Found) => View): readonly View[] =>
     sides.flatMap((side) => {
       const finding = found.findings[side];
       return finding === null ? [] : [make(side, finding)];
     });
+  const ownOf = (side: Side): OwnReliability | undefined => {
+    const id = pasts[side]?.now.leg.protocol.id;
+    return id === undefined ? undefined : compared.own.tests[id];
+  };
   const value = (side: Side): number | null => found.findings[side]?.value.value ?? null;
   const unit = (found.findings.left ?? found.findings.right)?.value.unit ?? '1';
   return {
@@ -113,13 +129,16 @@ function viewOf<Leg, Found extends Finding>(compared: Compared<Leg, Found>): Com
       values: { left: value('left'), right: value('right') },
       zone: found.zone,
       error: found.reliability?.source ?? null,
+      own: ownOf('left') ?? ownOf('right'),
       underOthers: found.underOthers,
       hangsOnReliability: found.hangsOnReliability,
       words: wordsOf(unit),
     }),
     pasts: sides.flatMap((side) => {
       const [past, finding] = [pasts[side], found.findings[side]];
-      return past === undefined || finding === null ? [] : [viewOfPast(side, past, finding.value.u, wordsOf)];
+      return past === undefined || finding === null
+        ? []
+        : [viewOfPast(side, past, finding.value.u, wordsOf, ownOf(side))];
     }),
     groups: each((side, { value: { value: own, u, unit: code }, reference }) =>
       groupView({ side, value: own, u, reference, words: wordsOf(code) }),
@@ -130,12 +149,24 @@ function viewOf<Leg, Found extends Finding>(compared: Compared<Leg, Found>): Com
   };
 }
 
-/** The raises of a visit beside the other leg, the earlier visits of the person (the oldest first) and published groups. */
-export function comparisonsOf(visit: Visit, person: Person, earlier: readonly Visit[]): Comparisons {
+/**
+ * The raises of a visit beside the other leg, the earlier visits of the person (the oldest first) and published groups, by the
+ * clinic's own errors where they are to be used.
+ */
+export function comparisonsOf(
+  visit: Visit,
+  person: Person,
+  earlier: readonly Visit[],
+  own: OwnErrorsInUse = noOwnErrors,
+): Comparisons {
   const legs = visitLegs(visit, person, earlier);
   return viewOf({
-    found: legsOfVisit(legs, {}, defaultSettings().judging),
-    pasts: { left: legPast(visit, 'left', earlier), right: legPast(visit, 'right', earlier) },
+    found: legsOfVisit(legs, own.tests, defaultSettings().judging, own.ratios),
+    pasts: {
+      left: legPast(visit, 'left', earlier, own.tests),
+      right: legPast(visit, 'right', earlier, own.tests),
+    },
+    own,
     wordsOf: () => repetitions,
     legOf: (side, finding) => legView(finding, legs.legs[side]?.facts.sore ?? null),
     target: null,
@@ -143,13 +174,22 @@ export function comparisonsOf(visit: Visit, person: Person, earlier: readonly Vi
 }
 
 /** The same for the isometric pushes of a visit, by their net forces; no published group stands beside a force. */
-export function pullComparisonsOf(visit: Visit, person: Person, earlier: readonly Visit[]): Comparisons {
+export function pullComparisonsOf(
+  visit: Visit,
+  person: Person,
+  earlier: readonly Visit[],
+  own: OwnErrorsInUse = noOwnErrors,
+): Comparisons {
   const pulls = visitPulls(visit, person, earlier);
-  const found = pullLegsOfVisit(pulls, {});
+  const found = pullLegsOfVisit(pulls, own.tests, own.ratios);
   const u = (side: Side): number | null => found.findings[side]?.value.u ?? null;
   return viewOf({
     found,
-    pasts: { left: pullPast(visit, 'left', earlier), right: pullPast(visit, 'right', earlier) },
+    pasts: {
+      left: pullPast(visit, 'left', earlier, own.tests),
+      right: pullPast(visit, 'right', earlier, own.tests),
+    },
+    own,
     wordsOf: strengthWords,
     legOf: (side, finding) =>
       pullLegView(finding, pulls.legs[side]?.facts.sore ?? null, strengthWords(finding.value.unit)),

@@ -1,5 +1,5 @@
-import type { ReliabilitySource } from '@surae/analysis';
-import { COMPARED_WORDS } from '@surae/shared';
+import type { OwnReliability, RatioError, ReliabilitySource } from '@surae/analysis';
+import { COMPARED_WORDS, COMPARISON_RULES, OWN_RATIO_SENTENCES, RATIO_ERROR_SENTENCES } from '@surae/shared';
 import { fill } from '../words/fill.ts';
 
 /** Whom an error was measured on, and how. Of people without complaint it is said so, and they are not held up as a pattern. */
@@ -9,10 +9,30 @@ export function studiedWords(group: string): string {
 
 /** Which error a verdict rests on, with its source. */
 export function errorWords({ kind, citation, group, people }: ReliabilitySource): string {
-  if (kind === 'own-clinic') return fill(COMPARED_WORDS['error-own'], { people: people ?? '' });
+  if (kind === 'own-clinic') {
+    const plain = COMPARISON_RULES.ownPairsPlain.value;
+    const code = people !== null && people < plain ? 'error-own-margin' : 'error-own';
+    return fill(COMPARED_WORDS[code], { people: people ?? '', source: citation, plain });
+  }
   if (people === null) return fill(COMPARED_WORDS['error-practice'], { source: citation });
   const who = fill(COMPARED_WORDS.people, { count: people });
   return fill(COMPARED_WORDS['error-used'], { source: citation, people: who, studied: studiedWords(group) });
+}
+
+/** Why the clinic's own error of a test is not used; nothing where there is none, or it is used. */
+export function ownUnusedWords(own: OwnReliability | undefined, unit: string): readonly string[] {
+  if (own === undefined) return [];
+  const least = COMPARISON_RULES.ownPairsLeast.value;
+  if (own.pairs < least) return [fill(COMPARED_WORDS['own-too-few'], { pairs: own.pairs, least })];
+  return own.unit === unit ? [] : [COMPARED_WORDS['own-other-unit'].text];
+}
+
+/** Which error a ratio of the legs rests on, where the clinic has repeated ratios of its own. */
+export function ratioErrorWords({ from, own, pairs, source }: RatioError): readonly string[] {
+  if (own === 'none') return [];
+  const told =
+    source === null ? [] : [fill(COMPARED_WORDS['own-ratios-from'], { pairs: pairs ?? '', source: source.citation })];
+  return [RATIO_ERROR_SENTENCES[from].text, OWN_RATIO_SENTENCES[own].text, ...told];
 }
 
 /** A verdict by another error than the one that was used. */

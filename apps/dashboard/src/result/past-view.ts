@@ -2,6 +2,7 @@ import {
   type IdentityDifference,
   identityDifferences,
   type LegCourse,
+  type OwnReliability,
   type Side,
   type SinceVisit,
   type VisitResult,
@@ -19,7 +20,7 @@ import {
 } from '@surae/shared';
 import { decimal } from '../words/decimal.ts';
 import { fill } from '../words/fill.ts';
-import { errorWords, otherErrorWords } from './error-words.ts';
+import { errorWords, otherErrorWords, ownUnusedWords } from './error-words.ts';
 import { amountWords, capital, finer, signed, type ValueWords } from './value-words.ts';
 
 /** One visit of a series that may be looked at as one, with the 95 % interval of its value. */
@@ -73,6 +74,8 @@ export interface PastQuestion {
   readonly unlike: readonly PastVisit[];
   /** of the alike ones and this one; null where this one is not interpreted or there is nothing alike */
   readonly course: LegCourse | null;
+  /** the clinic's own error of this test, used or not */
+  readonly own?: OwnReliability | undefined;
 }
 
 const reach = 1.96;
@@ -155,7 +158,10 @@ function leadOf({ side, now, alike, unlike, course }: PastQuestion): string {
 }
 
 /** Everything about one change behind its zone. */
-function changeLines({ outcome, underOthers, hangsOnReliability }: SinceVisit, words: ValueWords): readonly string[] {
+function changeLines(
+  { outcome, underOthers, hangsOnReliability }: SinceVisit,
+  { now: { words, result }, own }: PastQuestion,
+): readonly string[] {
   if (outcome.kind === 'side-by-side') return [];
   const { change, detectable, ratio, reliability } = outcome;
   const digits = finer(words);
@@ -175,6 +181,7 @@ function changeLines({ outcome, underOthers, hangsOnReliability }: SinceVisit, w
   return [
     ...sizes,
     errorWords(reliability),
+    ...ownUnusedWords(own, result.unit),
     ...otherErrorWords(
       hangsOnReliability,
       underOthers.map(({ reliability: other, zone }) => ({
@@ -194,7 +201,9 @@ function trendLines({ trend, visits }: LegCourse, words: ValueWords): readonly s
   return [fill(PAST_WORDS[code], { ...told, low: signed(low, finer(words)), high: signed(high, finer(words)) })];
 }
 
-function linesOf({ alike, course, now: { words } }: PastQuestion): readonly string[] {
+function linesOf(question: PastQuestion): readonly string[] {
+  const { alike, course, now } = question;
+  const { words } = now;
   if (course === null) return [];
   const before = course.changes.find(({ since }) => since === 'visit-before');
   const first = course.changes.find(({ since }) => since === 'first-visit');
@@ -210,7 +219,7 @@ function linesOf({ alike, course, now: { words } }: PastQuestion): readonly stri
         ];
   const cautions = [before, first].flatMap((one) => (one?.outcome.kind === 'change' ? one.outcome.cautions : []));
   return [
-    ...(before === undefined ? [] : changeLines(before, words)),
+    ...(before === undefined ? [] : changeLines(before, question)),
     ...sinceFirst,
     ...trendLines(course, words),
     ...[...new Set(cautions)].map((caution) => COMPARE_CAUTION_SENTENCES[caution].text),

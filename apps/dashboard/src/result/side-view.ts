@@ -1,6 +1,7 @@
 import type {
   ChangeZone,
   LegsUnder,
+  OwnReliability,
   ReliabilitySource,
   Side,
   SideComparison,
@@ -17,7 +18,7 @@ import {
 } from '@surae/shared';
 import { decimal } from '../words/decimal.ts';
 import { fill } from '../words/fill.ts';
-import { errorWords, otherErrorWords } from './error-words.ts';
+import { errorWords, otherErrorWords, ownUnusedWords, ratioErrorWords } from './error-words.ts';
 import { amountWords, capital, signed, type ValueWords } from './value-words.ts';
 
 /** A ratio of the legs as a mark with its interval [%]. */
@@ -52,6 +53,8 @@ export interface SideQuestion {
   readonly values: Readonly<Record<Side, number | null>>;
   readonly zone: ChangeZone | null;
   readonly error: ReliabilitySource | null;
+  /** the clinic's own error of this test, used or not */
+  readonly own?: OwnReliability | undefined;
   readonly underOthers: readonly LegsUnder[];
   readonly hangsOnReliability: boolean | null;
   readonly words: ValueWords;
@@ -122,7 +125,9 @@ function ratioLines(ratio: SideRatio, question: SideQuestion): readonly string[]
     ...(question.zone === null ? [] : [SIDE_WORDS[`wobble-${question.zone}`].text]),
     fill(SIDE_WORDS.line, { line: percent(line), probability: probabilityWords(toldOf(ratio).probability) }),
     SIDE_WORDS[direction.why].text,
+    ...ratioErrorWords(ratio.error),
     ...(question.error === null ? [] : [errorWords(question.error)]),
+    ...ownUnusedWords(question.own, ratio.unit),
     ...otherErrorWords(
       question.hangsOnReliability,
       question.underOthers.map(({ reliability, lower }) => ({

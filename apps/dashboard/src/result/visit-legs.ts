@@ -1,4 +1,11 @@
-import { legOverVisits, type Report, type Side, type TestedLeg, type VisitLegs } from '@surae/analysis';
+import {
+  legOverVisits,
+  type OwnReliabilities,
+  type Report,
+  type Side,
+  type TestedLeg,
+  type VisitLegs,
+} from '@surae/analysis';
 import type { Person } from '../journey/person.ts';
 import type { Visit, VisitSet } from '../journey/visit.ts';
 import { setOf } from '../journey/visit-events.ts';
@@ -41,9 +48,14 @@ export function visitLegs(visit: Visit, person: Person, earlier: readonly Visit[
 }
 
 /** One leg of a visit over earlier visits, the oldest first; undefined where it has no result in this visit. */
-export function legPast(visit: Visit, side: Side, earlier: readonly Visit[]): LegPast<TestedLeg> | undefined {
+export function legPast(
+  visit: Visit,
+  side: Side,
+  earlier: readonly Visit[],
+  own: OwnReliabilities = {},
+): LegPast<TestedLeg> | undefined {
   return pastOf(visit, earlier, {
     legOf: (one, before) => testedLeg(one, side, before),
-    over: (visits) => legOverVisits(visits, {}),
+    over: (visits) => legOverVisits(visits, own),
   });
 }

@@ -1,4 +1,11 @@
-import { type PullReport, pullOverVisits, type Side, type TestedPull, type VisitPulls } from '@surae/analysis';
+import {
+  type OwnReliabilities,
+  type PullReport,
+  pullOverVisits,
+  type Side,
+  type TestedPull,
+  type VisitPulls,
+} from '@surae/analysis';
 import type { Person } from '../journey/person.ts';
 import { pullSetOf } from '../journey/pull-events.ts';
 import type { PullSet } from '../journey/pull-set.ts';
@@ -53,13 +60,18 @@ export function visitPulls(visit: Visit, person: Person, earlier: readonly Visit
 }
 
 /** The pushes of one leg over earlier visits, the oldest first; undefined where it has no result in this visit. */
-export function pullPast(visit: Visit, side: Side, earlier: readonly Visit[]): LegPast<TestedPull> | undefined {
+export function pullPast(
+  visit: Visit,
+  side: Side,
+  earlier: readonly Visit[],
+  own: OwnReliabilities = {},
+): LegPast<TestedPull> | undefined {
   return pastOf(visit, earlier, {
     legOf: (one, before) => testedPull(one, side, before),
     over: (visits) =>
       pullOverVisits(
         visits.map(({ day, leg }) => ({ day, pull: leg })),
-        {},
+        own,
       ),
   });
 }

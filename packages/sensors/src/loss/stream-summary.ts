@@ -47,3 +47,13 @@ export interface StreamSummary {
   /** its standard uncertainty [ppm] */
   readonly driftUncertaintyPpm: number | null;
 }
+
+/** The same of a device behind a link. */
+export interface DeviceSummary extends StreamSummary {
+  /** packets that came and could not be read */
+  readonly refusedPacketCount: number;
+  /** how often bytes were damaged or lost before they were packets */
+  readonly disturbanceCount: number;
+  /** time without a connection, until samples came again [s] */
+  readonly absentS: number;
+}

@@ -15,7 +15,12 @@ export const COMPARED_WORDS = sentences('screen.compared', {
   'above-all': 'over {most}',
   interval: '95 %: {low} to {high}',
   'error-used': 'The error used: {source} ({people} {studied}).',
-  'error-own': "The error used: this clinic's own, from {people} pairs of tests.",
+  'error-own': "The error used: this clinic's own, from {people} pairs of tests ({source}).",
+  'error-own-margin':
+    "The error used: the upper bound of this clinic's own, from {people} pairs of tests ({source}); from {plain} on it is the figure itself.",
+  'own-too-few': "This clinic's own error, from {pairs} pairs of tests, is shown and not used: {least} are needed.",
+  'own-other-unit': "This clinic's own error of this test is told in another unit, and is not used.",
+  'own-ratios-from': "This clinic's own ratios of the legs: {pairs} pairs of visits ({source}).",
   'error-practice': 'The error used: {source}.',
   people: '{count} people,',
   hangs: 'The verdict hangs on which published error is believed: {others}.',
