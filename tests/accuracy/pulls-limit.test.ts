@@ -13,7 +13,7 @@ describe('the least error of an onset', () => {
     const noise = madeNoise(7, 3);
     const samples = kink(0.1, 2000).map((force) => force + noise());
     const probabilityOf = likelihoodOf({ timesS, samples, sd: 3, faults: steady });
-    const { mean, sd } = posteriorOfFirst(([onsetS]) => probabilityOf(kink(onsetS!, 2000)), [0.1], [0.001], {
+    const { mean, sd } = posteriorOfFirst(([onsetS]) => probabilityOf(kink(onsetS, 2000)), [0.1], [0.001], {
       steps: 12_000,
       seed: 5,
     });
@@ -26,12 +26,10 @@ describe('the least error of an onset', () => {
     const noise = madeNoise(11, 3);
     const samples = kink(0.1, 2000).map((force) => force + noise());
     const probabilityOf = likelihoodOf({ timesS, samples, sd: 3, faults: steady });
-    const { sd } = posteriorOfFirst(
-      ([onsetS, slope]) => probabilityOf(kink(onsetS!, slope!)),
-      [0.1, 2000],
-      [0.001, 10],
-      { steps: 20_000, seed: 5 },
-    );
+    const { sd } = posteriorOfFirst(([onsetS, slope]) => probabilityOf(kink(onsetS, slope)), [0.1, 2000], [0.001, 10], {
+      steps: 20_000,
+      seed: 5,
+    });
     // intercept and slope of a line over 0.3 s: variance of the crossing 4 times that with a known slope
     expect(Math.abs(sd / (2 * 0.0000866) - 1)).toBeLessThan(0.2);
   });
