@@ -121,6 +121,25 @@ describe('figures of efforts made by hand', () => {
     }
   });
 
+  test.each([1000, 2000])(
+    'at %i Hz, where samples are averaged, a bend lies within its uncertainties',
+    (sampleRateHz) => {
+      const made = { efforts: [exponentialEffort(3.0004, 1000, 0.1, 1.5)], lengthS: 6, sampleRateHz };
+      const { timesS, samples } = madeSamples(made);
+      const inside = Array.from({ length: 12 }, (_, k) => {
+        const noise = madeNoise(1000 + 7919 * k, 1);
+        const { onsetS } = found(
+          traceOf(
+            timesS,
+            samples.map((value) => value + noise()),
+          ),
+        ).efforts[0];
+        return Math.abs(onsetS.value - 3.0004) < 2 * onsetS.u;
+      });
+      expect(inside.filter((one) => one).length).toBeGreaterThan(9);
+    },
+  );
+
   test('what the sampling rate does not carry is not given', () => {
     const efforts = [exponentialEffort(3, 1000, 0.1, 1.5)];
     const reasons = (sampleRateHz: number): unknown[] =>

@@ -91,7 +91,7 @@ export interface OnsetRule {
   readonly stampShare: number;
   /** degrees of freedom of the distribution of departures: few leave knocks little weight [-] */
   readonly freedom: number;
-  /** uncertainty of an onset by what happens between samples, in sampling intervals [-] */
+  /** uncertainty of an onset by what happens between the values that are fitted, in shares of the time between them [-] */
   readonly sampleU: number;
   /** samples are averaged so that no more than twice so many values are fitted [-] */
   readonly mostBlocks: number;

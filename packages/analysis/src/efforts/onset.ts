@@ -2,7 +2,7 @@ import type { OnsetRule } from './effort-settings.ts';
 import type { Figure } from './figure.ts';
 import { firstFrom, type Samples } from './rest-level.ts';
 import type { RiseCurve } from './rise-curve.ts';
-import { fitRise, type RiseNoise } from './rise-fit.ts';
+import { averagedCount, fitRise, type RiseNoise } from './rise-fit.ts';
 
 /** A regularly sampled force above the resting level, low-passed. */
 export interface SmoothPull {
@@ -76,7 +76,7 @@ type StraightLine = NonNullable<ReturnType<typeof straightToZero>>;
 /**
  * Onset of an effort: the start of the curve that fits its unfiltered samples, or the straight line to zero where no curve
  * fits near it. The onset is the instant from which on the force stays above rest. The uncertainty holds that of the fit and
- * of its form, a share of the time of the rise that grows with the power of the start above one, and a share of the time between two samples.
+ * of its form, a share of the time of the rise that grows with the power of the start above one, and a share of the time between two values that are fitted.
  *
  * @param net - unfiltered samples above the resting level [s, N or N.m]
  * @param evenS - times at which they were taken if only their stamps are uneven; null where there is no such account [s]
@@ -110,7 +110,9 @@ export function riseOnset(
     return lineOnset(line, rule);
   }
   const { fitU, formU } = rule[rise.kind];
-  const betweenS = (rule.sampleU * (part.timesS[to - from - 1] - part.timesS[0])) / (to - from - 1);
+  const spacingS = (part.timesS[to - from - 1] - part.timesS[0]) / (to - from - 1);
+  // a bend inside values that are averaged is rounded off
+  const betweenS = rule.sampleU * averagedCount(to - from, rule) * spacingS;
   // a bend lies where it lies; how a soft start goes on below the noise is a matter of its form
   const softU = formU * (fitted.power - 1) * riseS;
   const u = Math.hypot(fitU * fitted.startS.u, softU, betweenS);

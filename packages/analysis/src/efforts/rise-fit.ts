@@ -45,6 +45,19 @@ interface Blocks {
   readonly count: number;
 }
 
+/**
+ * How many samples are averaged before a rise is fitted.
+ *
+ * @param count - samples of the rise [-]
+ * @param rule - see {@link OnsetRule} [-]
+ * @returns samples in a mean, at least one [-]
+ *
+ * Source: definition
+ */
+export function averagedCount(count: number, { mostBlocks }: Pick<OnsetRule, 'mostBlocks'>): number {
+  return Math.max(1, Math.floor(count / mostBlocks));
+}
+
 function blockMeans({ timesS, samples }: Samples, count: number): Blocks {
   if (count === 1) return { timesS, means: samples, count };
   const blocks = Math.floor(timesS.length / count);
@@ -185,7 +198,7 @@ export function fitRise(
   prior: RisePrior,
 ): FittedRise | null {
   const fits: FormFit[] = [];
-  const accounts = parts.map((part) => blockMeans(part, Math.max(1, Math.floor(part.timesS.length / rule.mostBlocks))));
+  const accounts = parts.map((part) => blockMeans(part, averagedCount(part.timesS.length, rule)));
   for (const [blocks, takesUp] of accounts.flatMap((one) => [[one, false] as const, [one, true] as const])) {
     const powers = takesUp ? prior.takenUpPowers : prior.powers;
     const chances = powers.map((power) => Math.exp(-0.5 * (Math.log(power / prior.power) / prior.powerSpread) ** 2));
