@@ -33,11 +33,8 @@ export const goals = {
  */
 export const shortOfGoal = {
   heel: { hard: { topP95Ms: 16 }, field: { topP95Ms: 17 } },
-  foot: { field: { topP95Ms: 16, heightRmseMm: 3 } },
-  'foot without gyroscope': {
-    hard: { topP95Ms: 18 },
-    field: { topP95Ms: 20, heightRmseMm: 3.9 },
-  },
+  foot: { field: { topP95Ms: 16 } },
+  'foot without gyroscope': { hard: { topP95Ms: 17 }, field: { topP95Ms: 19 } },
   trunk: {
     hard: { topP95Ms: 100, countWidthMean: 3.7 },
     field: { topP95Ms: 125, exact: 0.55, withinOne: 0.79, countWidthMean: 4.6 },

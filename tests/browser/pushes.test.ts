@@ -127,7 +127,7 @@ browserTest('pushes of both legs are judged trial by trial, survive reloads, and
     side: 'left',
     protocol: SEATED_PULL,
     subject: { bodyMassKg: 74.5, forefootLeverM: 0.145 },
-    context: { endReason: 'trials-done' },
+    context: { endReason: 'trials-done', warmUpPushes: 0 },
   } as const;
   const again = assessPulls({ groups: recording.groups }, request, defaultSettings());
   expect(again.score.net!.value).toBeCloseTo(first.score.net!.value, 6);

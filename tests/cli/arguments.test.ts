@@ -39,6 +39,12 @@ test('files and options of assess arrive as given', () => {
 });
 
 test('what is not said stays unknown', () => {
+  expect(readArguments(['assess', 'a.csv', '--test', 'isometric', '--warm-up-pushes', '3'])).toMatchObject({
+    given: { warmUpPushes: 3 },
+  });
+  expect(() => readArguments(['assess', 'a.csv', '--test', 'isometric', '--warm-up-pushes', '1.5'])).toThrow(
+    '--warm-up-pushes 1.5: expected a whole number from 0 to 100',
+  );
   expect(readArguments(['assess', '--manifest', 'm.csv'])).toMatchObject({
     files: [],
     manifest: 'm.csv',

@@ -30,6 +30,14 @@ test('bytes become a report, with their hash, the first protocol and what was sa
   expect(report.end).toEqual({ reasonGiven: 'pain', class: 'tolerance' });
 });
 
+test('warm-up pushes: told in the manifest, else on the command line, else the sizes tell', () => {
+  const warm = madeRecording(madeRamps([500, 900, 920, 910]));
+  const trials = (about = {}): readonly number[] => assessedPulls(warm, pullItem(about)).report.trials!.accepted;
+  expect(trials()).toEqual([2, 3, 4]);
+  expect(trials({ warmUpPushes: 2 })).toEqual([3, 4]);
+  expect(trials({ warmUpPushes: 0 })).toEqual([1, 2, 3, 4]);
+});
+
 test('a settings file reaches method and protocol, each under its own name', () => {
   const by = (json: string) => assessedPulls(text, pullItem(), readSettings('s.json', new TextEncoder().encode(json)));
   const usual = assessedPulls(text);

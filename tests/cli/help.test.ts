@@ -42,6 +42,7 @@ const NEEDS: Readonly<Record<'assess' | 'simulate' | 'agree', Readonly<Record<st
     '--forefoot-lever-mm': ['--test', 'isometric'],
     '--calibration-u-percent': ['--test', 'isometric'],
     '--polarity': ['--test', 'isometric'],
+    '--warm-up-pushes': ['--test', 'isometric'],
     '--replace': ['--csv', 'out'],
     '--reliability-of': ['--reliability', 's.json'],
   },

@@ -3,6 +3,7 @@ import { assessHopFile } from '../../apps/cli/src/hop-file.ts';
 import { HOP_TABLES, hopTables } from '../../apps/cli/src/hop-tables.ts';
 import { hopText } from '../../apps/cli/src/hop-text.ts';
 import { jsonLine } from '../../apps/cli/src/report-json.ts';
+import { readSettings, usualSettings } from '../../apps/cli/src/settings-file.ts';
 import type { WorkItem } from '../../apps/cli/src/work-list.ts';
 import { madeForce } from '../support/made-hops.ts';
 
@@ -19,8 +20,12 @@ const itemOf = (about: object, carried: Record<string, string> = {}): WorkItem =
     refusal: undefined,
   }) as unknown as WorkItem;
 
-function assessed(about: object = { placement: 'platform', side: 'left' }, carried: Record<string, string> = {}) {
-  const outcome = assessHopFile(itemOf(about, carried), bytes);
+function assessed(
+  about: object = { placement: 'platform', side: 'left' },
+  carried: Record<string, string> = {},
+  settings = usualSettings(),
+) {
+  const outcome = assessHopFile(itemOf(about, carried), bytes, settings);
   if (outcome.status === 'refused') throw new Error(outcome.reason);
   return outcome;
 }
@@ -30,9 +35,25 @@ test('a file of hops is assessed; a force needs no placement', () => {
   expect([report.found, report.count.hops, report.placement]).toEqual(['yes', 22, 'platform']);
 });
 
+test('a settings file reaches the method and the protocol of hops, and the hashes tell', () => {
+  const by = (json: string) => assessed({}, {}, readSettings('s.json', new TextEncoder().encode(json)));
+  const usual = assessed({});
+  const method = by('{"hops": {"series": {"hopsLeast": 30}}}');
+  expect([method.report.found, usual.report.found]).toEqual(['no', 'yes']);
+  expect([method.protocolHash === usual.protocolHash, method.settingsHash === usual.settingsHash]).toEqual([
+    true,
+    false,
+  ]);
+  const rules = by('{"hopProtocol": {"analysedTo": 15}}');
+  expect([rules.report.count.analysed, usual.report.count.analysed]).toEqual([10, 15]);
+  expect(rules.protocol.parameters.analysedTo).toMatchObject({ value: 15, source: 'chosen by the tester' });
+  expect(rules.protocolHash).not.toBe(usual.protocolHash);
+  expect(() => by('{"hopProtocol": {"analysedTo": 1}}')).toThrow('s.json, hopProtocol.analysedTo: expected 3 to 100 1');
+});
+
 test('another placement, an unknown protocol and a file without its columns are refused with words', () => {
   const reasonOf = (about: object) => {
-    const outcome = assessHopFile(itemOf(about), bytes);
+    const outcome = assessHopFile(itemOf(about), bytes, usualSettings());
     return outcome.status === 'refused' ? outcome.reason : '';
   };
   expect(reasonOf({ placement: 'trunk' })).toContain('platform or by a sensor on the foot');

@@ -37,6 +37,13 @@ test('columns that the command does not use are handed on as they came, empty on
   expect(item.carried).toEqual({ person: '007', pain_peak: '3', surface: 'floor' });
 });
 
+test('a number of warm-up pushes is read and handed on; one that is none refuses its row', () => {
+  const text = 'file,test,warm_up_pushes\na.csv,isometric,3\nb.csv,isometric,\nc.csv,isometric,some\n';
+  const [a, b, c] = read(text, { ...NOTHING, warmUpPushes: 1 });
+  expect([a.about.warmUpPushes, a.carried['warm_up_pushes'], b.about.warmUpPushes]).toEqual([3, '3', 1]);
+  expect(c.refusal).toContain('column "warm_up_pushes": expected a whole number of 0 to 100 pushes, or nothing');
+});
+
 test('an empty cell takes what the command line said, a filled one keeps its own', () => {
   const items = read('file,placement,body_mass_kg\na.csv,,\nb.csv,trunk,80\n', {
     ...NOTHING,

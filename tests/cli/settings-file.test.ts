@@ -1,5 +1,5 @@
 import { defaultSettings } from '@surae/analysis';
-import { PROTOCOLS } from '@surae/shared';
+import { HOP_SERIES, PROTOCOLS, SEATED_PULL } from '@surae/shared';
 import { expect, test } from 'vitest';
 import { readSettings, usualSettings } from '../../apps/cli/src/settings-file.ts';
 import { UsageError } from '../../apps/cli/src/usage-error.ts';
@@ -33,6 +33,8 @@ test.each([
   ['{', /^s\.json: not JSON/],
   ['[1]', /^s\.json: expected an object/],
   ['null', /^s\.json: expected an object/],
+  ['{"hops": {"platform": {"contact": 5}}}', /^s\.json, hops\.platform\.contact: expected one of contactN, /],
+  ['{"hop": {}}', /^s\.json, hop: expected one of heel, .*hops, protocol, pullProtocol, hopProtocol, got hop$/],
   ['{"heel": {"workingRate": 5}}', /^s\.json, heel\.workingRate: /],
   ['{"heel": {"workingRateHz": "5"}}', /^s\.json, heel\.workingRateHz: expected .*, got /],
 ])('%s is refused with the place', (text, words) => {
@@ -42,6 +44,16 @@ test.each([
 
 test('an unknown protocol parameter is refused with the place when a protocol is adjusted', () => {
   expect(() => read('{"protocol": {"height": 1}}').adjust(floor)).toThrow(/^s\.json, protocol\.height: /);
+});
+
+test('each test has its own name for its parameters, and takes no others', () => {
+  const given = read('{"pullProtocol": {"plateauLeast": 2}, "hopProtocol": {"analysedTo": 15}}');
+  expect(given.adjust(HOP_SERIES).parameters.analysedTo.value).toBe(15);
+  expect(given.adjust(SEATED_PULL).parameters.plateauLeast.value).toBe(2);
+  expect(given.adjust(floor)).toEqual(floor);
+  expect(() => read('{"hopProtocol": {"plateauLeast": 2}}').adjust(HOP_SERIES)).toThrow(
+    /^s\.json, hopProtocol\.plateauLeast: expected one of legs, /,
+  );
 });
 
 test('bytes that are no UTF-8 are refused', () => {

@@ -33,7 +33,7 @@ export const npmOfPure: Readonly<Record<string, readonly string[]>> = {
   ],
   'packages/simulation': [],
   'packages/records': ['mathjs', 'papaparse', 'zod', '@noble/hashes'],
-  'packages/sensors': [],
+  'packages/sensors': ['zod'],
 };
 
 /** What runs in a browser: no Node module either, and of npm only these. */

@@ -1,5 +1,13 @@
 import { assess, defaultSettings } from '@surae/analysis';
-import { decodeBlocks, encodeBlock, RecordError, recordingFromStream, type StreamBlock } from '@surae/records';
+import {
+  decodeBlocks,
+  decodeNotes,
+  encodeBlock,
+  encodeNote,
+  RecordError,
+  recordingFromStream,
+  type StreamBlock,
+} from '@surae/records';
 import { FLOOR } from '@surae/shared';
 import { simulateSet } from '@surae/simulation';
 import fc from 'fast-check';
@@ -167,6 +175,36 @@ describe('the recording of a stream', () => {
       expect(codeOf(() => recordingFromStream(pieces))).toBe('none');
     }
     expect(codeOf(() => recordingFromStream([ten]))).toBe('none');
+  });
+
+  test('puts samples that came too late where they belong, and knows them again', () => {
+    const late = { ...manySamples(10), isLate: true } as const;
+    const pieces = [manySamples(0), manySamples(20), late, manySamples(30)].map(encodeBlock);
+    expect(decodeBlocks(pieces).map(({ isLate }) => isLate)).toEqual([undefined, undefined, true, undefined]);
+    const { groups } = recordingFromStream(pieces);
+    expect(groups[0].timesS).toEqual(Float64Array.from({ length: 40 }, (_, i) => i / 50));
+    expect(groups[0].channels[0].samples).toEqual(groups[0].timesS);
+    expect(groups[0].gaps).toEqual([]);
+    // without its mark it would be a clock that runs back
+    expect(codeOf(() => recordingFromStream([manySamples(0), manySamples(20), manySamples(10)].map(encodeBlock)))).toBe(
+      'time-backwards',
+    );
+  });
+
+  test('takes what is noted between blocks among its notes', () => {
+    const pieces = [
+      encodeBlock(manySamples(0)),
+      encodeNote('rate: 50 Hz'),
+      encodeBlock(manySamples(10)),
+      encodeNote('müde'),
+    ];
+    expect(decodeBlocks(pieces)).toEqual([manySamples(0), manySamples(10)]);
+    expect(decodeNotes(pieces)).toEqual(['rate: 50 Hz', 'müde']);
+    expect(recordingFromStream(pieces, { notes: ['by hand'] }).deviceNotes).toEqual(['by hand', 'rate: 50 Hz', 'müde']);
+    const altered = encodeNote('rate: 50 Hz');
+    altered[altered.length - 3] ^= 1;
+    expect(codeOf(() => decodeNotes([altered]))).toBe('invalid-document');
+    expect(decodeNotes([encodeNote('cut off').subarray(0, 30)])).toEqual([]);
   });
 
   /** Ten samples of a height from an instant on. */

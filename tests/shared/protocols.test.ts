@@ -106,6 +106,9 @@ describe('isometric protocols', () => {
     const p = SEATED_PULL.parameters;
     expect([p.position.value, p.knee.value, p.effort.value, p.ankleAngle.value]).toEqual(['seated', 'bent', 'ramp', 0]);
     expect([p.warmUpPulls.value, p.leastTrials.value, p.mostTrials.value]).toEqual([3, 3, 5]);
+    // above a warm-up at 75 %, below 900 of 1060 N
+    expect(p.fullShareLeast.value).toBeGreaterThan(0.75);
+    expect(p.fullShareLeast.value).toBeLessThan(900 / 1060);
     // Rhodes (2022): holds of 3 s, a minute of rest
     expect([p.hold.value, p.rest.value]).toEqual([3, 60]);
     expect([p.scoreRule.value, p.scoreWindow.value, p.improvement.value]).toEqual(['best-mean', 0.5, 0.05]);

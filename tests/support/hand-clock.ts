@@ -28,7 +28,8 @@ export class HandClock implements SensorClock {
   move(ms: number): void {
     this.ms += ms;
     for (const timer of [...this.timers]) {
-      if (timer.dueMs > this.ms) continue;
+      // one that another has just ended does not call
+      if (timer.dueMs > this.ms || !this.timers.has(timer)) continue;
       timer.dueMs = this.ms + timer.intervalMs;
       timer.call();
     }

@@ -25,12 +25,17 @@ export class HandSensor implements Sensor {
     this.listener({ kind: 'failed', error: new SensorError('lost', 'The cable was pulled.') });
   }
 
-  give({ timesS, channels }: ChannelGroup, hostTimeMs: number): void {
+  tell(event: SensorEvent): void {
+    this.listener(event);
+  }
+
+  give({ timesS, channels }: ChannelGroup, hostTimeMs: number, isLate = false): void {
     const block: SampleBlock = {
       firstIndex: this.next,
       deviceTimesS: timesS,
       hostTimeMs,
       channels: channels.map((channel) => ({ ...channel, unit: 'm' })),
+      ...(isLate ? { isLate: true } : {}),
     };
     this.next += timesS.length;
     this.listener({ kind: 'block', block });

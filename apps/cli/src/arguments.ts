@@ -1,20 +1,14 @@
 import { parseArgs } from 'node:util';
 import { type AgreeArguments, readAgree } from './agree-arguments.ts';
 import { requireFittingOptions } from './fitting-options.ts';
-import {
-  ALL_PLACEMENTS,
-  isPlacement,
-  isPullPlacement,
-  isSide,
-  PLACEMENTS,
-  PULL_PLACEMENTS,
-  SIDES,
-  TESTS,
-} from './known-words.ts';
+import { ALL_PLACEMENTS, isPlacement, isPullPlacement, isSide, SIDES, TESTS } from './known-words.ts';
 import { parsed, unknownWord } from './parsed-options.ts';
+import { readSimulate, type SimulateArguments } from './simulate-arguments.ts';
 import { readSize, type SizeName } from './size-ranges.ts';
+import { TOLD_COLUMNS } from './told-columns.ts';
 import { UsageError } from './usage-error.ts';
 import { readVary, type Vary } from './vary.ts';
+import { wholeNumber } from './whole-number.ts';
 import type { GivenAbout } from './work-list.ts';
 
 /** How the result is handed over. */
@@ -37,30 +31,6 @@ export interface AssessArguments {
   readonly output: Output;
 }
 
-interface SimulateCommon {
-  readonly command: 'simulate';
-  readonly level: 'clean' | 'typical' | 'hard' | 'field' | 'free';
-  readonly seed: number;
-  readonly count: number;
-  readonly folder: string;
-  readonly replace: boolean;
-}
-
-export interface SimulateRaises extends SimulateCommon {
-  readonly test: 'heel-raise';
-  readonly placement: 'heel' | 'foot' | 'trunk' | 'platform';
-  readonly gyroscope: boolean;
-}
-
-export interface SimulatePulls extends SimulateCommon {
-  readonly test: 'isometric';
-  readonly placement: 'inline' | 'platform';
-  readonly kind: 'ramp' | 'fast';
-  readonly rateHz: number;
-}
-
-export type SimulateArguments = SimulateRaises | SimulatePulls;
-
 /** What a help text can be about. */
 export type HelpTopic = 'surae' | 'assess' | 'simulate' | 'agree';
 
@@ -72,9 +42,6 @@ export type Arguments =
   | { readonly command: 'version' };
 
 const TOPICS = ['assess', 'simulate', 'agree'] as const;
-const PULL_KINDS = ['ramp', 'fast'] as const;
-const PULL_RATES_HZ = [80, 200, 1000, 2000] as const;
-const LEVELS = ['clean', 'typical', 'hard', 'field', 'free'] as const;
 
 /**
  * What the command line asks for.
@@ -95,7 +62,7 @@ export function readArguments(args: readonly string[]): Arguments {
     case 'assess':
       return readAssess(rest);
     case 'simulate':
-      return readSimulate(rest);
+      return readSimulate(rest) ?? { command: 'help', about: 'simulate' };
     case 'agree':
       return readAgree(rest);
     default:
@@ -123,6 +90,7 @@ function readAssess(args: readonly string[]): Arguments {
         'forefoot-lever-mm': { type: 'string' },
         'calibration-u-percent': { type: 'string' },
         polarity: { type: 'string' },
+        'warm-up-pushes': { type: 'string' },
         protocol: { type: 'string' },
         settings: { type: 'string' },
         reliability: { type: 'string' },
@@ -192,11 +160,12 @@ interface AboutOptions {
   'forefoot-lever-mm'?: string;
   'calibration-u-percent'?: string;
   polarity?: string;
+  'warm-up-pushes'?: string;
   protocol?: string;
 }
 
 function givenAbout(values: AboutOptions): GivenAbout {
-  const { test, placement, side, protocol, polarity } = values;
+  const { test, placement, side, protocol, polarity, 'warm-up-pushes': warmUps } = values;
   if (test !== undefined && !TESTS.some((known) => known === test)) throw unknownWord('--test', test, TESTS);
   if (placement !== undefined && !isPlacement(placement) && !isPullPlacement(placement)) {
     throw unknownWord('--placement', placement, ALL_PLACEMENTS);
@@ -205,6 +174,7 @@ function givenAbout(values: AboutOptions): GivenAbout {
     throw unknownWord('--polarity', polarity, ['positive', 'negative']);
   }
   if (side !== undefined && !isSide(side)) throw unknownWord('--side', side, SIDES);
+  const { least, greatest } = TOLD_COLUMNS.warm_up_pushes;
   return {
     test,
     placement,
@@ -220,6 +190,7 @@ function givenAbout(values: AboutOptions): GivenAbout {
     forefootLeverMm: sizeOption('forefoot-lever-mm', values),
     calibrationUPercent: sizeOption('calibration-u-percent', values),
     polarity,
+    warmUpPushes: warmUps === undefined ? undefined : wholeNumber('--warm-up-pushes', warmUps, least, greatest),
   };
 }
 
@@ -229,69 +200,4 @@ function sizeOption(name: SizeName, values: AboutOptions): number | undefined {
   const size = readSize(name, text);
   if (typeof size !== 'number') throw new UsageError(`--${name} ${text}: expected ${size.expected}`);
   return size;
-}
-
-function readSimulate(args: readonly string[]): Arguments {
-  const { values } = parsed(() =>
-    parseArgs({
-      args: [...args],
-      allowPositionals: false,
-      options: {
-        test: { type: 'string' },
-        placement: { type: 'string' },
-        kind: { type: 'string' },
-        'rate-hz': { type: 'string' },
-        level: { type: 'string' },
-        seed: { type: 'string' },
-        count: { type: 'string' },
-        'no-gyroscope': { type: 'boolean' },
-        out: { type: 'string' },
-        replace: { type: 'boolean' },
-        help: { type: 'boolean', short: 'h' },
-      },
-    }),
-  );
-  if (values.help === true) return { command: 'help', about: 'simulate' };
-  const test = TESTS.find((known) => known === (values.test ?? 'heel-raise'));
-  if (test === undefined) throw unknownWord('--test', values.test ?? '', TESTS);
-  const level = LEVELS.find((known) => known === (values.level ?? 'typical'));
-  if (level === undefined) throw unknownWord('--level', values.level ?? '', LEVELS);
-  if (values['no-gyroscope'] === true && (values.placement !== 'foot' || test === 'isometric')) {
-    throw new UsageError('--no-gyroscope says something only with --placement foot');
-  }
-  if (values.out === undefined || values.out === '') throw new UsageError('--out needs the name of a folder');
-  const common = {
-    command: 'simulate',
-    level,
-    seed: wholeNumber('--seed', values.seed ?? '1', 0, 2 ** 31 - 1),
-    count: wholeNumber('--count', values.count ?? '1', 1, 10_000),
-    folder: values.out,
-    replace: values.replace === true,
-  } as const;
-  if (test === 'hop-series')
-    throw new UsageError('the command line simulates heel-raise and isometric, and no hop-series');
-  if (test === 'isometric') {
-    const placement = PULL_PLACEMENTS.find((known) => known === (values.placement ?? 'inline'));
-    if (placement === undefined) throw unknownWord('--placement', values.placement ?? '', PULL_PLACEMENTS);
-    const kind = PULL_KINDS.find((known) => known === (values.kind ?? 'ramp'));
-    if (kind === undefined) throw unknownWord('--kind', values.kind ?? '', PULL_KINDS);
-    const rate = values['rate-hz'] ?? '1000';
-    const rateHz = PULL_RATES_HZ.find((known) => `${known}` === rate);
-    if (rateHz === undefined) throw unknownWord('--rate-hz', rate, PULL_RATES_HZ.map(String));
-    return { ...common, test, placement, kind, rateHz };
-  }
-  for (const name of ['kind', 'rate-hz'] as const) {
-    if (values[name] !== undefined) throw new UsageError(`--${name} says something only with --test isometric`);
-  }
-  const placement = values.placement ?? 'heel';
-  if (!isPlacement(placement)) throw unknownWord('--placement', placement, PLACEMENTS);
-  return { ...common, test, placement, gyroscope: values['no-gyroscope'] !== true };
-}
-
-function wholeNumber(option: string, text: string, least: number, most: number): number {
-  const value = /^\d+$/.test(text) ? Number(text) : Number.NaN;
-  if (!(value >= least && value <= most)) {
-    throw new UsageError(`${option} ${text}: expected a whole number from ${least} to ${most}`);
-  }
-  return value;
 }

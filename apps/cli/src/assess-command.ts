@@ -1,4 +1,4 @@
-import { PROTOCOLS, PULL_PROTOCOLS } from '@surae/shared';
+import { HOP_PROTOCOLS, PROTOCOLS, PULL_PROTOCOLS } from '@surae/shared';
 import type { AssessArguments } from './arguments.ts';
 import { assessFile, type Outcome } from './assess-file.ts';
 import { type ComparedSet, comparedPulls, comparedSet } from './compared-set.ts';
@@ -84,6 +84,7 @@ async function settingsOf(path: string, io: Io): Promise<GivenSettings> {
   // every protocol of a test has the same parameters: a wrong one is found now and not in the middle of the list
   given.adjust(PROTOCOLS[0]!);
   given.adjust(PULL_PROTOCOLS[0]!);
+  given.adjust(HOP_PROTOCOLS[0]!);
   return given;
 }
 

@@ -66,7 +66,7 @@ export async function assessFile(
     case 'isometric':
       return assessPullFile(item, bytes, given);
     case 'hop-series':
-      return assessHopFile(item, bytes);
+      return assessHopFile(item, bytes, given);
     case 'heel-raise':
       return assessRaises(item, bytes, given, vary);
   }

@@ -58,13 +58,16 @@ export function assessPullFile(item: WorkItem, bytes: Uint8Array, given: GivenSe
     const hash = recording.source.sha256;
     const choice = choosePullPlacement(item.about.placement, recording);
     if ('refusal' in choice) return refused(item, `${item.file}: ${choice.refusal}`, hash);
-    const { side } = item.about;
+    const { side, warmUpPushes } = item.about;
     const request: PullTestRequest = {
       placement: choice.placement,
       ...(side === undefined ? {} : { side }),
       protocol,
       subject: subjectOf(item.about),
-      ...(told.end_reason === null ? {} : { context: { endReason: told.end_reason } }),
+      context: {
+        ...(told.end_reason === null ? {} : { endReason: told.end_reason }),
+        ...(warmUpPushes === undefined ? {} : { warmUpPushes }),
+      },
     };
     const report = assessPulls(recording, request, given.settings);
     return {

@@ -16,6 +16,7 @@ const ONLY_OF = {
     forefootLeverMm: '--forefoot-lever-mm',
     calibrationUPercent: '--calibration-u-percent',
     polarity: '--polarity',
+    warmUpPushes: '--warm-up-pushes',
   },
 } as const satisfies Readonly<Record<string, Partial<Record<keyof GivenAbout, string>>>>;
 

@@ -58,12 +58,17 @@ What the recording is
                         report says so
   --polarity SIGN       isometric: positive or negative, which way the reading
                         goes with a pull; without it the signal tells
+  --warm-up-pushes N    isometric: so many of the first pushes were warm-ups and
+                        no trials; without it those far below the best before
+                        the first full one are taken for some, and said
   --protocol ID         which rules a repetition or an effort is judged by, the
                         usual one of each test first:
 ${protocolLines()}
   --settings FILE       JSON with what differs from the usual settings, such as
-                        {"protocol": {"heightFraction": 0.6}}, or of isometric
-                        tests {"pullProtocol": {"plateauLeast": 2}}
+                        {"protocol": {"heightFraction": 0.6}}, of isometric
+                        tests {"pullProtocol": {"plateauLeast": 2}}, of hops
+                        {"hopProtocol": {"analysedTo": 15}}, or of the method
+                        {"hops": {"platform": {"contactN": 10}}}
 
 What is compared, where a manifest names persons: both legs of each visit, and
 each leg over its visits. A ratio stands only where nothing speaks against it;
@@ -126,11 +131,14 @@ const SIMULATE = `surae simulate --out DIR  [options]
 Writes recordings of a simulated person, their truth, and a manifest that
 "surae assess --manifest" reads. The same seed writes the same files.
 
-  --test TEST           heel-raise or isometric              (heel-raise)
+  --test TEST           heel-raise, isometric or hop-series  (heel-raise)
   --placement WHERE     heel, foot, trunk or platform        (heel)
                         isometric: inline or platform        (inline)
+                        hop-series: platform or foot         (platform)
   --kind KIND           isometric: ramp or fast              (ramp)
   --rate-hz HZ          isometric: 80, 200, 1000 or 2000     (1000)
+                        hop-series: 500, 1000 or 2000, of a
+                        foot sensor 200, 400 or 1000         (1000)
   --level LEVEL         how much goes wrong                  (typical)
                         clean    nothing
                         typical  what a careful test still has
@@ -144,12 +152,14 @@ Writes recordings of a simulated person, their truth, and a manifest that
   --replace             replace files of the same names
 
 In DIR: NAME.csv the recording, NAME.truth.json what went into it, truth.csv
-every true repetition or effort, manifest.csv the list.
+every true repetition, effort or hop, manifest.csv the list.
 
 Example
   surae simulate --placement foot --level hard --seed 1 --count 3 --out sets
   surae assess --manifest sets/manifest.csv
   surae simulate --test isometric --kind fast --rate-hz 2000 --out pulls
+  surae simulate --test hop-series --placement foot --level hard --out hops
+  surae assess --manifest hops/manifest.csv --csv results
 `;
 
 const AGREE = `surae agree TABLE.csv  [options]

@@ -1,9 +1,10 @@
-import { assessHops, type HopPlacement, type HopReport, hopDefaults } from '@surae/analysis';
+import { assessHops, type HopPlacement, type HopReport } from '@surae/analysis';
 import { type Recording, readRecording } from '@surae/records';
 import { HOP_PROTOCOLS, type HopProtocol } from '@surae/shared';
 import { settingsHash, sha256 } from './fingerprints.ts';
 import { hopEntryCells } from './hop-entry-cells.ts';
 import { type Refused, reasonOf, refused } from './refused.ts';
+import type { GivenSettings } from './settings-file.ts';
 import { toldBy } from './told.ts';
 import type { GivenAbout, WorkItem } from './work-list.ts';
 
@@ -47,11 +48,12 @@ function placementOf(declared: GivenAbout['placement'], quantities: ReadonlySet<
 }
 
 /** One recording of hops from its bytes to its report. Whatever goes wrong becomes a refusal of this file alone. */
-export function assessHopFile(item: WorkItem, bytes: Uint8Array): AssessedHops | Refused {
+export function assessHopFile(item: WorkItem, bytes: Uint8Array, given: GivenSettings): AssessedHops | Refused {
   const { about, file } = item;
   const no = (reason: string): Refused => refused(item, `${file}: ${reason}`, sha256(bytes));
-  const protocol = protocolOf(about.protocol);
-  if (typeof protocol === 'string') return no(protocol);
+  const found = protocolOf(about.protocol);
+  if (typeof found === 'string') return no(found);
+  const protocol = given.adjust(found);
   try {
     const recording = readRecording(bytes, { file });
     const quantities = new Set(recording.groups.flatMap((group) => group.channels.map(({ quantity }) => quantity)));
@@ -69,14 +71,14 @@ export function assessHopFile(item: WorkItem, bytes: Uint8Array): AssessedHops |
         ...(endReason === null ? {} : { endReason }),
         entry: hopEntryCells(item.carried),
       },
-      hopDefaults,
+      given.settings.hops,
     );
     return {
       status: 'ok',
       test: 'hop-series',
       item,
       sha256: recording.source.sha256,
-      settingsHash: settingsHash(hopDefaults, report.protocol.fingerprint),
+      settingsHash: settingsHash(given.settings, report.protocol.fingerprint),
       protocolHash: sha256(report.protocol.fingerprint),
       protocol,
       report,

@@ -74,6 +74,7 @@ function rowItem(path: string, row: ManifestRow, given: GivenAbout): WorkItem {
   };
   const millimetres = (metres: number | undefined): number | undefined =>
     metres === undefined ? undefined : metres * 1000;
+  const told = readTold(row.carried);
   const about: GivenAbout = {
     test: row.test ?? given.test,
     placement: row.placement ?? given.placement,
@@ -89,8 +90,8 @@ function rowItem(path: string, row: ManifestRow, given: GivenAbout): WorkItem {
     forefootLeverMm: size('forefoot_lever_mm', 'forefoot-lever-mm') ?? given.forefootLeverMm,
     calibrationUPercent: size('calibration_u_percent', 'calibration-u-percent') ?? given.calibrationUPercent,
     polarity: polarity() ?? given.polarity,
+    warmUpPushes: ('expected' in told ? null : told.warm_up_pushes) ?? given.warmUpPushes,
   };
-  const told = readTold(row.carried);
   if ('expected' in told) {
     refusal ??= `${path}, row ${row.line}, column "${told.column}": expected ${told.expected}, got "${told.actual}"`;
   }

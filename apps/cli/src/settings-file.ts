@@ -5,15 +5,22 @@ import {
   type Settings,
   withParameters,
 } from '@surae/analysis';
-import type { Protocol, PullProtocol } from '@surae/shared';
+import type { HopProtocol, Protocol, PullProtocol } from '@surae/shared';
 import { UsageError } from './usage-error.ts';
 
 /** What a settings file changes: numbers of the analysis, and parameters of whichever protocol is used. */
 export interface GivenSettings {
   readonly settings: Settings;
   /** the protocol with the parameters of the file in their place */
-  readonly adjust: <Which extends Protocol | PullProtocol>(protocol: Which) => Which;
+  readonly adjust: <Which extends Protocol | PullProtocol | HopProtocol>(protocol: Which) => Which;
 }
+
+/** Under which name a settings file changes the parameters of a test. */
+const PROTOCOL_NAMES = {
+  'heel-raise': 'protocol',
+  isometric: 'pullProtocol',
+  'hop-series': 'hopProtocol',
+} as const;
 
 /** The usual settings and every protocol as it is. */
 export function usualSettings(): GivenSettings {
@@ -22,7 +29,8 @@ export function usualSettings(): GivenSettings {
 
 /**
  * The usual settings with those of a JSON file in their place. The file holds only what differs: the names of settings, and
- * under `protocol` the names of parameters of heel raises, under `pullProtocol` those of isometric tests. An unknown name or a value of another kind is an error.
+ * under `protocol` the names of parameters of heel raises, under `pullProtocol` those of isometric tests, under `hopProtocol`
+ * those of hops. An unknown name or a value of another kind is an error.
  *
  * @throws {@link UsageError} with the place inside the file
  */
@@ -36,18 +44,24 @@ export function readSettings(path: string, bytes: Uint8Array): GivenSettings {
   if (typeof given !== 'object' || given === null || Array.isArray(given)) {
     throw new UsageError(`${path}: expected an object with the settings that differ`);
   }
-  const { protocol: ofRaises = {}, pullProtocol: ofPulls = {}, ...others } = given as Record<string, unknown>;
+  const { protocol = {}, pullProtocol = {}, hopProtocol = {}, ...others } = given as Record<string, unknown>;
   const changed = overrideSettings(defaultSettings(), others);
-  if (!changed.ok) throw refusal(path, '', changed.problems);
+  if (!changed.ok) throw refusal(path, '', changed.problems.map(withProtocols));
   return {
     settings: changed.value,
-    adjust: (protocol) => {
-      const [name, parameters] = protocol.test === 'isometric' ? ['pullProtocol', ofPulls] : ['protocol', ofRaises];
-      const adjusted = withParameters(protocol, parameters);
+    adjust: (used) => {
+      const name = PROTOCOL_NAMES[used.test];
+      const adjusted = withParameters(used, { protocol, pullProtocol, hopProtocol }[name]);
       if (!adjusted.ok) throw refusal(path, `${name}.`, adjusted.problems);
       return adjusted.value;
     },
   };
+}
+
+/** A name at the top of the file may also be that of the parameters of a test. */
+function withProtocols(problem: OverrideProblem): OverrideProblem {
+  if (problem.path.includes('.') || !problem.expected.startsWith('one of ')) return problem;
+  return { ...problem, expected: [problem.expected, ...Object.values(PROTOCOL_NAMES)].join(', ') };
 }
 
 function refusal(path: string, prefix: string, problems: readonly OverrideProblem[]): UsageError {

@@ -1,8 +1,9 @@
 import { join } from 'node:path';
 import { type SimulatedSet, simulateSet } from '@surae/simulation';
-import type { SimulateArguments, SimulateRaises } from './arguments.ts';
 import { csvText } from './csv-text.ts';
 import type { Io } from './io.ts';
+import type { SimulateArguments, SimulateRaises } from './simulate-arguments.ts';
+import { simulateHopsCommand } from './simulate-hops-command.ts';
 import { simulatePullsCommand } from './simulate-pulls-command.ts';
 import { softwareName } from './software.ts';
 import { traceCsv } from './trace-csv.ts';
@@ -39,7 +40,14 @@ const MANIFEST_COLUMNS = [
 
 /** Writes recordings with known truth, and the manifest by which they can be assessed. */
 export function simulateCommand(args: SimulateArguments, io: Io): number {
-  return args.test === 'isometric' ? simulatePullsCommand(args, io) : simulateRaises(args, io);
+  switch (args.test) {
+    case 'heel-raise':
+      return simulateRaises(args, io);
+    case 'isometric':
+      return simulatePullsCommand(args, io);
+    case 'hop-series':
+      return simulateHopsCommand(args, io);
+  }
 }
 
 function simulateRaises(args: SimulateRaises, io: Io): number {

@@ -1,9 +1,9 @@
 import { join } from 'node:path';
 import { PULL_PROTOCOLS } from '@surae/shared';
 import { type SimulatedPulls, simulatePulls } from '@surae/simulation';
-import type { SimulatePulls } from './arguments.ts';
 import { csvText } from './csv-text.ts';
 import type { Io } from './io.ts';
+import type { SimulatePulls } from './simulate-arguments.ts';
 import { softwareName } from './software.ts';
 import { traceCsv } from './trace-csv.ts';
 import { WriteFolder } from './write-folder.ts';

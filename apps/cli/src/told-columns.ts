@@ -62,6 +62,12 @@ export const TOLD_COLUMNS = {
     ],
     'why the set ended',
   ),
+  warm_up_pushes: whole(
+    0,
+    100,
+    'pushes',
+    'isometric: so many of the first pushes were warm-ups; else their sizes tell',
+  ),
   exertion: rating('exertion at the end'),
   pain_before: rating('pain before the set'),
   pain_peak: rating('greatest pain during the set'),

@@ -20,6 +20,8 @@ export interface GivenAbout {
   readonly calibrationUPercent?: number | undefined;
   /** which way the reading of a force sensor goes when somebody pulls */
   readonly polarity?: 'positive' | 'negative' | undefined;
+  /** how many of the first pushes were warm-ups */
+  readonly warmUpPushes?: number | undefined;
 }
 
 /** One recording to assess, in the order of the command line or the manifest. */

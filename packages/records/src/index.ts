@@ -48,7 +48,9 @@ export type { ChannelUnit, RawSource, RecordedChannel, RecordedGroup, Recording,
 export { type RecordingDocument, recordingJsonSchema } from './recording-document.ts';
 export {
   decodeBlocks,
+  decodeNotes,
   encodeBlock,
+  encodeNote,
   recordingFromStream,
   type StreamBlock,
   type StreamContext,

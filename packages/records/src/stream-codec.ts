@@ -17,6 +17,8 @@ export interface StreamBlock {
     readonly unit: string;
     readonly samples: Float64Array;
   }[];
+  /** samples of an earlier place, which came when later ones had been written already */
+  readonly isLate?: true;
 }
 
 /** What a stream does not say of itself. */
@@ -37,6 +39,12 @@ interface BlockHead {
   readonly count: number;
   readonly timed: boolean;
   readonly channels: readonly { readonly quantity: Quantity; readonly axis: Axis; readonly unit: string }[];
+  readonly isLate?: true;
+}
+
+/** In place of samples: something to be known of the device that they come from. */
+interface NoteHead {
+  readonly note: string;
 }
 
 /**
@@ -44,7 +52,7 @@ interface BlockHead {
  * times and samples as little-endian doubles.
  */
 export function encodeBlock(block: StreamBlock): Uint8Array {
-  const { firstIndex, deviceTimesS, hostTimeMs, channels } = block;
+  const { firstIndex, deviceTimesS, hostTimeMs, channels, isLate } = block;
   const columns = [...(deviceTimesS === null ? [] : [deviceTimesS]), ...channels.map(({ samples }) => samples)];
   const count = columns[0]?.length ?? 0;
   if (columns.some(({ length }) => length !== count)) {
@@ -56,9 +64,19 @@ export function encodeBlock(block: StreamBlock): Uint8Array {
     count,
     timed: deviceTimesS !== null,
     channels: channels.map(({ quantity, axis, unit }) => ({ quantity, axis, unit })),
+    ...(isLate === true ? { isLate } : {}),
   };
+  return encoded(head, columns);
+}
+
+/** A line on the device as bytes between blocks; it comes among the notes of the recording. */
+export function encodeNote(note: string): Uint8Array {
+  return encoded({ note }, []);
+}
+
+function encoded(head: BlockHead | NoteHead, columns: readonly Float64Array[]): Uint8Array {
   const headText = new TextEncoder().encode(JSON.stringify(head));
-  const numbers = columns.length * count * 8;
+  const numbers = columns.reduce((sum, { length }) => sum + 8 * length, 0);
   const bytes = new Uint8Array(prefixBytes + headText.length + numbers);
   const view = new DataView(bytes.buffer);
   bytes.set(mark, 0);
@@ -91,6 +109,12 @@ function wrongBytes(at: number, actual: string): RecordError {
   return new RecordError('invalid-document', { expected: `a block at byte ${at}`, actual });
 }
 
+/** What bytes of a stream hold, in the order in which they were written. */
+interface StreamContent {
+  readonly blocks: readonly StreamBlock[];
+  readonly notes: readonly string[];
+}
+
 /**
  * The whole blocks in bytes that {@link encodeBlock} wrote one after the other. A block that was cut off at the end is left
  * out: the program was killed while it wrote.
@@ -98,9 +122,18 @@ function wrongBytes(at: number, actual: string): RecordError {
  * @throws {@link RecordError} `invalid-document` where bytes are no block, or not those that were written
  */
 export function decodeBlocks(pieces: readonly Uint8Array[]): StreamBlock[] {
-  const bytes = joined(pieces);
-  const view = new DataView(bytes.buffer);
+  return [...decodeStream(joined(pieces)).blocks];
+}
+
+/** The lines that {@link encodeNote} wrote between blocks; throws as {@link decodeBlocks} does. */
+export function decodeNotes(pieces: readonly Uint8Array[]): string[] {
+  return [...decodeStream(joined(pieces)).notes];
+}
+
+function decodeStream(bytes: Uint8Array): StreamContent {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const blocks: StreamBlock[] = [];
+  const notes: string[] = [];
   let at = 0;
   while (at < bytes.length) {
     if (mark.some((value, i) => at + i < bytes.length && bytes[at + i] !== value)) throw wrongBytes(at, 'other bytes');
@@ -115,7 +148,12 @@ export function decodeBlocks(pieces: readonly Uint8Array[]): StreamBlock[] {
     const next = from + headLength + view.getUint32(lengths + 4, true);
     if (next > bytes.length) break;
     if (crc32(bytes.subarray(from, next)) !== view.getUint32(lengths + 12, true)) throw wrongBytes(at, 'altered bytes');
-    const head = JSON.parse(new TextDecoder().decode(bytes.subarray(from, from + headLength))) as BlockHead;
+    const head = JSON.parse(new TextDecoder().decode(bytes.subarray(from, from + headLength))) as BlockHead | NoteHead;
+    at = next;
+    if ('note' in head) {
+      notes.push(head.note);
+      continue;
+    }
     let place = from + headLength;
     const column = (): Float64Array => {
       const values = Float64Array.from({ length: head.count }, (_, i) => view.getFloat64(place + 8 * i, true));
@@ -124,10 +162,23 @@ export function decodeBlocks(pieces: readonly Uint8Array[]): StreamBlock[] {
     };
     const deviceTimesS = head.timed ? column() : null;
     const channels = head.channels.map((channel) => ({ ...channel, samples: column() }));
-    blocks.push({ firstIndex: head.firstIndex, hostTimeMs: head.hostTimeMs, deviceTimesS, channels });
-    at = next;
+    const late = head.isLate === true ? { isLate: true as const } : {};
+    blocks.push({ firstIndex: head.firstIndex, hostTimeMs: head.hostTimeMs, deviceTimesS, channels, ...late });
   }
-  return blocks;
+  return { blocks, notes };
+}
+
+/** Blocks that came too late, put where they belong: before the first that begins after them. */
+function inOrder(blocks: readonly StreamBlock[]): readonly StreamBlock[] {
+  if (!blocks.some(({ isLate }) => isLate)) return blocks;
+  const ordered: StreamBlock[] = [];
+  const startOf = ({ deviceTimesS }: StreamBlock): number => deviceTimesS?.[0] ?? 0;
+  for (const block of blocks) {
+    let at = ordered.length;
+    if (block.isLate === true) while (at > 0 && startOf(ordered[at - 1]!) > startOf(block)) at--;
+    ordered.splice(at, 0, block);
+  }
+  return ordered;
 }
 
 function concatenated(parts: readonly Float64Array[]): Float64Array {
@@ -141,13 +192,16 @@ function concatenated(parts: readonly Float64Array[]): Float64Array {
 }
 
 /**
- * The recording that a stream of blocks holds, raw bytes kept.
+ * The recording that a stream of blocks holds, raw bytes kept. Samples that came late stand where they belong, and notes of the
+ * device among those of the recording.
  *
  * @throws {@link RecordError} `no-time` when a block has no device times, `invalid-document` when blocks differ in their
  * channels, and as for the times of any recording
  */
 export function recordingFromStream(pieces: readonly Uint8Array[], context: StreamContext = {}): Recording {
-  const blocks = decodeBlocks(pieces);
+  const bytes = joined(pieces);
+  const content = decodeStream(bytes);
+  const blocks = inOrder(content.blocks);
   const { side, placement, notes = [] } = context;
   const first = blocks[0];
   if (first === undefined) throw new RecordError('too-few-samples', { expected: 'at least one block', actual: 'none' });
@@ -181,11 +235,10 @@ export function recordingFromStream(pieces: readonly Uint8Array[], context: Stre
       ...(placement === undefined ? {} : { placementDeclared: placement }),
     };
   });
-  const bytes = joined(pieces);
   return freezeRecording({
     source: { sha256: sha256Hex(bytes), byteLength: bytes.length, bytes },
     groups: [{ timesS, timeUnit: { source: 's', si: 's' }, channels, gaps: listGaps(timesS, medianS) }],
-    deviceNotes: [...notes],
+    deviceNotes: [...notes, ...content.notes],
     unusedColumns: [],
   });
 }

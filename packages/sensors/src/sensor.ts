@@ -1,5 +1,7 @@
 import type { SampleBlock } from './block.ts';
 import type { SensorError } from './errors.ts';
+import type { LinkNews } from './link/link-news.ts';
+import type { DeviceSummary } from './loss/stream-summary.ts';
 import type { SensorPlacement } from './quantity.ts';
 
 /** Where a sensor is in its life: it goes from the left to the right and never back. */
@@ -18,6 +20,8 @@ export interface SensorDescription {
 /** What a sensor tells, in order. */
 export type SensorEvent =
   | { readonly kind: 'block'; readonly block: SampleBlock }
+  /** the connection changed: samples may follow all the same */
+  | { readonly kind: 'link'; readonly news: LinkNews }
   /** the last event: no sample follows */
   | { readonly kind: 'ended' }
   | { readonly kind: 'failed'; readonly error: SensorError };
@@ -26,6 +30,8 @@ export type SensorEvent =
 export interface Sensor {
   readonly description: SensorDescription;
   readonly status: SensorStatus;
+  /** what became of the samples on their way so far; none of a source that loses nothing */
+  readonly summary?: DeviceSummary;
   /** Begins to stream; rejects with a {@link SensorError}. */
   start(listener: (event: SensorEvent) => void): Promise<void>;
   /** Ends the stream: what is due by now still comes, then `ended`. Does nothing when it is over. */

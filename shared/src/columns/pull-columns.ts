@@ -29,6 +29,14 @@ const count: readonly Column[] = [
   figure('count.found', 'found', '1', 1, 'efforts found'),
   figure('count.accepted', 'accepted', '1', 1, 'efforts that count'),
   figure('count.cannot_tell', 'cannotTell', '1', 1, 'efforts of which nobody can tell whether they count'),
+  figure('count.warm_up', 'warmUps', '1', 1, 'efforts that are warm-up pushes and no trials'),
+  figure(
+    'count.warm_up_told',
+    'warmUp.told',
+    '1',
+    1,
+    'warm-up pushes as told; empty where nobody said, and the sizes of the efforts tell',
+  ),
 ];
 
 /** Forces of the efforts that count, in one unit; those of the other unit are empty. */

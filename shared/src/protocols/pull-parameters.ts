@@ -14,6 +14,12 @@ const pain = {
 } as const;
 /** torques: the forces on a lever of 10 cm */
 const ours = { version: '1', source: 'ours', mark: 'computed' } as const;
+/** between the two: a person who still improves from 900 to 1060 N begins with 85 % */
+const between = {
+  version: '1',
+  source: 'ours: above a warm-up at 75 % of what is felt as full, below a first trial of a person who still improves',
+  mark: 'computed',
+} as const;
 
 /** How the test is set up and cued: seated, knee bent, foot at a right angle, three ramps held for three seconds. */
 const setup = {
@@ -52,6 +58,13 @@ const scoring = {
   alikeGood: { ...practice, id: 'pull.alike-good', unit: '1', value: 0.05, allowed: { least: 0.005, most: 0.5 } },
   alikeFair: { ...practice, id: 'pull.alike-fair', unit: '1', value: 0.1, allowed: { least: 0.005, most: 0.5 } },
   improvement: { ...quoted, id: 'pull.improvement', unit: '1', value: 0.05, allowed: { least: 0.005, most: 0.5 } },
+  fullShareLeast: {
+    ...between,
+    id: 'pull.full-share-least',
+    unit: '1',
+    value: 0.8,
+    allowed: { least: 0.1, most: 0.95 },
+  },
   painLimit: { ...pain, id: 'pull.pain-limit', unit: '1', value: 5, allowed: { least: 0, most: 10 } },
 } as const satisfies Partial<PullParameters>;
 
@@ -102,6 +115,20 @@ const acceptance = {
     unit: 'N.m/s',
     value: 1,
     allowed: { least: 0.01, most: 20 },
+  },
+  onsetWithinMost: {
+    ...ours,
+    id: 'pull.onset-within-most',
+    unit: 's',
+    value: 0.005,
+    allowed: { least: 0.0005, most: 0.1 },
+  },
+  rateUncertaintyMost: {
+    ...ours,
+    id: 'pull.rate-uncertainty-most',
+    unit: '1',
+    value: 0.05,
+    allowed: { least: 0.001, most: 1 },
   },
   plateauShare: { ...practice, id: 'pull.plateau-share', unit: '1', value: 0.1, allowed: { least: 0.01, most: 0.5 } },
   plateauLeast: { ...practice, id: 'pull.plateau-least', unit: 's', value: 1, allowed: { least: 0.1, most: 10 } },

@@ -2,6 +2,7 @@ import { sentences } from './sentence.ts';
 
 /** Why an isometric effort does not count, in the order in which reasons are shown. */
 export const ACCEPT_SENTENCES = sentences('accept', {
+  'warm-up': 'A warm-up push, no trial.',
   'restless-baseline': 'The force wandered before the effort: keep still for two seconds first.',
   'tare-error': 'The load at rest was another one after the effort: the zero or the leg moved.',
   countermovement: 'The force dipped before it rose: push straight away, without letting go first.',
@@ -15,6 +16,7 @@ export const ACCEPT_SENTENCES = sentences('accept', {
 
 /** What an isometric effort is judged on, for lists. */
 export const ACCEPT_NAMES = sentences('accept-name', {
+  'warm-up': 'a trial, no warm-up',
   'restless-baseline': 'still before',
   'tare-error': 'load at rest unchanged',
   countermovement: 'no dip before',
@@ -24,6 +26,14 @@ export const ACCEPT_NAMES = sentences('accept-name', {
   'short-plateau': 'held long enough',
   lifted: 'heel and hip stay',
   'not-fast': 'as fast as possible',
+});
+
+/** How warm-up pushes were told from trials. */
+export const WARM_UP_SENTENCES = sentences('warm-up', {
+  told: 'As told: the first pushes were warm-ups, and the others are trials.',
+  guessed:
+    'Nobody said how many pushes were warm-ups: those before the first full one that are far below the best are taken for some.',
+  open: 'After a full push came one far below the best: nobody can tell whether it was a trial.',
 });
 
 /** What looked like an effort and is none. */
@@ -43,6 +53,14 @@ export const NO_RATE_SENTENCES = sentences('no-rate', {
   countermovement: 'The force dipped before it rose.',
   clipped: 'The sensor was at the end of its range.',
   'onset-uncertain': 'The beginning of the effort is too uncertain.',
+  'rate-uncertain': 'The rate is known too poorly: the force starts too softly for this sensor.',
+});
+
+/** Whether a fast effort starts distinctly, for lists. */
+export const START_NAMES = sentences('start', {
+  yes: 'distinct',
+  no: 'not distinct',
+  cannot_tell: 'cannot tell',
 });
 
 /** Why another effort is asked for. */

@@ -135,6 +135,45 @@ describe('what does not count', () => {
     expect(found.gate.reasons).toEqual(['too-few-accepted', 'doubtful-signal']);
   });
 
+  test('warm-up pushes in the file: listed with their reason, left out of trials, consistency and what is asked for next', () => {
+    const trace = three([450, 675, 880, 900, 905]);
+    const guessed = report(trace);
+    expect(guessed.warmUp).toEqual({ told: null, efforts: [1, 2], undecided: [] });
+    expect(guessed.efforts.map(({ accepted, reasons }) => [accepted, reasons])).toEqual([
+      ...Array<unknown>(2).fill(['no', ['warm-up']]),
+      ...Array<unknown>(3).fill(['yes', []]),
+    ]);
+    expect(guessed.trials).toMatchObject({ accepted: [3, 4, 5], consistency: 'good', another: [] });
+    expect(guessed.trials!.variation).toBeLessThan(0.02);
+    expect(guessed.effort).toMatchObject({ good: 'yes' });
+    expect(guessed.gate.usable).toBe('yes');
+    const told = report(trace, { context: { warmUpPushes: 3 } });
+    expect(told.warmUp).toEqual({ told: 3, efforts: [1, 2, 3], undecided: [] });
+    expect(told.trials).toMatchObject({ accepted: [4, 5], another: ['too-few'] });
+    expect(told.gate.reasons).toEqual(['too-few-accepted']);
+    const none = report(trace, { context: { warmUpPushes: 0 } });
+    expect(none.trials!.accepted).toEqual([1, 2, 3, 4, 5]);
+    expect(none.trials!.variation).toBeGreaterThan(0.2);
+    expect(report(three([900, 450, 905, 910])).warmUp).toEqual({ told: null, efforts: [], undecided: [2] });
+    expect(() => report(trace, { context: { warmUpPushes: 1.5 } })).toThrow('warmUpPushes');
+  });
+
+  test('a warm-up push at the end of the range of the sensor was no maximum', () => {
+    const { timesS, samples } = madeSamples({
+      efforts: [1200, 900, 905].map((n, k) => rampEffort(4 + 12 * k, n, 2, 4)),
+      lengthS: 42,
+      sampleRateHz: 500,
+      noise: 0.5,
+    });
+    const clipped = traceOf(
+      timesS,
+      samples.map((value) => Math.min(value, 1000)),
+    );
+    expect(report(clipped, { placement: 'inline' }).effort!.good).toBe('cannot_tell');
+    const told = report(clipped, { placement: 'inline', context: { warmUpPushes: 1 } });
+    expect(told.effort).toMatchObject({ good: 'yes', reasons: [] });
+  });
+
   test('a plate that was zeroed with the leg on it, a cell below zero', () => {
     const codes = (trace: Trace, change: Partial<PullTestRequest> = {}) =>
       report(trace, change).issues.map(({ code }) => code);

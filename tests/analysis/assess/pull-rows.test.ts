@@ -35,7 +35,8 @@ test('every column of an effort is filled by some effort: no field is misspelt',
 });
 
 test('every column of a test is filled by some test', () => {
-  const ended = { ...fast, end: { reasonGiven: 'pain', class: 'tolerance' } } as const;
+  const warmUp = { told: 0, efforts: [], undecided: [] };
+  const ended = { ...fast, warmUp, end: { reasonGiven: 'pain', class: 'tolerance' } } as const;
   const rows = [pullRow(force), pullRow(torque), pullRow(ended)];
   const missing = PULL_COLUMNS.map(({ key }) => key).filter((key) => !filled(PULL_COLUMNS, rows).includes(key));
   expect(missing).toEqual(['score.rate_nm_per_s', 'score.rate_u_nm_per_s']);
@@ -68,6 +69,14 @@ test('early impulse and times to shares of the peak stand where the settings tak
   const other = effortRow({ ...effort, early: otherwise }, 0.5);
   expect([other.newton!.earlyImpulse, other.reached['30_percent']]).toEqual([null, null]);
   expect(other.reached['50_percent']).toBe(effort.early.reached[1].afterS);
+});
+
+test('an effort that an earlier version kept has no beginning of its own', () => {
+  const { early, ...kept } = fast.efforts[0];
+  expect(early.reason).toBeNull();
+  const row = effortRow(kept as (typeof fast.efforts)[0], 0.5);
+  expect([row.newton!.earlyImpulse, row.reached['30_percent']]).toEqual([null, null]);
+  expect(filled(EFFORT_COLUMNS, [row])).not.toContain('early_rise_reason');
 });
 
 test('a rate is the result of a fast test, a force that of a strength test', () => {

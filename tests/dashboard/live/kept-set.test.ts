@@ -29,3 +29,14 @@ test('a block that was cut off in the middle is left out, and the rest counts', 
 test('nothing kept is nothing counted', () => {
   expect(keptSet([], 'foot', 0.18)).toEqual({ keptS: 0, count: 0 });
 });
+
+test('what came too late is passed over, as it was while the set ran', () => {
+  const late = encodeBlock({
+    firstIndex: 3,
+    deviceTimesS: Float64Array.of(0.03),
+    hostTimeMs: 0,
+    channels: [{ quantity: 'heel-height', axis: null, unit: 'm', samples: Float64Array.of(0) }],
+    isLate: true,
+  });
+  expect(keptSet([...pieces, late], 'heel', null)).toEqual(keptSet(pieces, 'heel', null));
+});

@@ -1,4 +1,4 @@
-import { decodeBlocks } from '@surae/records';
+import { decodeBlocks, decodeNotes } from '@surae/records';
 import { MemoryStore } from '@surae/storage';
 import { expect, test } from 'vitest';
 import { LiveRecording } from '../../../apps/dashboard/src/live/live-recording.ts';
@@ -55,4 +55,34 @@ test('what cannot be written is held, told, and written by another call', async 
   expect(unsaved).toEqual(['failed']);
   isFull = false;
   expect(await recording.close()).toMatch(/^[0-9a-f]{64}$/);
+});
+
+test('news of the connection is no end, and samples that came too late are kept and not told', async () => {
+  const store = new MemoryStore();
+  const writer = await store.openBytes();
+  const sensor = new HandSensor();
+  const clock = new HandClock();
+  const told: number[] = [];
+  const news: string[] = [];
+  const recording = new LiveRecording(
+    { sensor, writer, clock, writeEveryMs: 200 },
+    {
+      onBlock: ({ deviceTimesS }) => told.push(...deviceTimesS!),
+      onLink: ({ state }) => news.push(state),
+      onEnd: () => news.push('end'),
+    },
+  );
+  await recording.start();
+  sensor.give(group(0, 0.1), clock.nowMs());
+  sensor.tell({ kind: 'link', news: { state: 'lost', reason: 'out of reach' } });
+  sensor.give(group(0.3), clock.nowMs());
+  sensor.give(group(0.2), clock.nowMs(), true);
+  recording.end();
+  await recording.close();
+  expect(news).toEqual(['lost']);
+  expect(told).toEqual([0, 0.1, 0.3]);
+  expect([...recording.log.group().timesS]).toEqual([0, 0.1, 0.2, 0.3]);
+  const { pieces } = (await store.bytes(writer.id))!;
+  expect(decodeBlocks(pieces).map(({ isLate }) => isLate === true)).toEqual([false, false, true]);
+  expect(decodeNotes(pieces)).toEqual([]);
 });

@@ -71,3 +71,16 @@ test('as one block it has its units, and before any sample it is not there', () 
 test('a block without times of the device is refused', () => {
   expect(() => new SampleLog().add({ ...block(0, 2), deviceTimesS: null })).toThrow(RangeError);
 });
+
+test('a block that came too late lies where it belongs, and views from before stay as they are', () => {
+  const log = new SampleLog();
+  log.add(block(0, 10));
+  log.add(block(14, 6));
+  const before = log.group();
+  log.add({ ...block(10, 4), isLate: true });
+  log.add(block(20, 4000));
+  expect(log.group().timesS).toEqual(block(0, 4020).deviceTimesS);
+  expect(log.whole()?.channels).toEqual(block(0, 4020).channels);
+  expect(before.timesS).toHaveLength(16);
+  expect(before.channels[0].samples[10]).toBe(28);
+});

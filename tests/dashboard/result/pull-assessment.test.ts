@@ -30,7 +30,7 @@ test('the request holds what is known, and no lever, mass or mark that nobody ga
     side: 'left',
     protocol: SEATED_PULL,
     subject: {},
-    context: { endReason: 'trials-done' },
+    context: { endReason: 'trials-done', warmUpPushes: 0 },
   });
   const marked = madePullSet('left', [madeTrial('left', 0, { liftedAtS: [5] })], {
     choice: { ...set.choice, forefootLeverM: 0.14 },

@@ -15,8 +15,9 @@ export function keptSet(pieces: readonly Uint8Array[], placement: Placement, hee
   });
   let firstS: number | undefined;
   let lastS = 0;
-  for (const { deviceTimesS, channels } of decodeBlocks(pieces)) {
-    if (deviceTimesS === null || deviceTimesS.length === 0) continue;
+  for (const { deviceTimesS, channels, isLate } of decodeBlocks(pieces)) {
+    // the count passes over what came too late, as it did while the set ran
+    if (deviceTimesS === null || deviceTimesS.length === 0 || isLate === true) continue;
     counter.push({ timesS: deviceTimesS, channels });
     firstS ??= deviceTimesS[0];
     lastS = deviceTimesS[deviceTimesS.length - 1] ?? lastS;

@@ -1,5 +1,12 @@
-import { encodeBlock } from '@surae/records';
-import type { SampleBlock, Sensor, SensorClock, SensorError } from '@surae/sensors';
+import { encodeBlock, encodeNote } from '@surae/records';
+import {
+  type LinkNews,
+  lossNotes,
+  type SampleBlock,
+  type Sensor,
+  type SensorClock,
+  type SensorError,
+} from '@surae/sensors';
 import { type ByteWriter, StorageError } from '@surae/storage';
 import { SampleLog } from './sample-log.ts';
 
@@ -16,6 +23,8 @@ export interface LiveRecordingOptions {
 /** What a recording tells while it runs. */
 export interface LiveRecordingNews {
   onBlock(block: SampleBlock): void;
+  /** the connection to the source changed */
+  onLink?(news: LinkNews): void;
   /** the source ended by itself, or failed */
   onEnd?(error: SensorError | undefined): void;
   /** samples could not be written: they are still held here, and are tried again */
@@ -48,6 +57,7 @@ export class LiveRecording {
     try {
       await sensor.start((event) => {
         if (event.kind === 'block') this.take(event.block);
+        else if (event.kind === 'link') this.news.onLink?.(event.news);
         else if (!this.stopping) this.news.onEnd?.(event.kind === 'failed' ? event.error : undefined);
       });
     } catch (error) {
@@ -60,9 +70,13 @@ export class LiveRecording {
   end(): void {
     // what is due by now still comes; the end that follows it is no news
     this.stopping = true;
-    this.options.sensor.stop();
+    const { sensor } = this.options;
+    sensor.stop();
     this.endTicks();
+    if (this.over) return;
     this.over = true;
+    // what was lost on the way is part of what was recorded
+    if (sensor.summary !== undefined) this.waiting.push(...lossNotes(sensor.summary).map(encodeNote));
   }
 
   /**
@@ -86,7 +100,8 @@ export class LiveRecording {
     const block = shifted(given, this.options.fromS ?? 0);
     this.waiting.push(encodeBlock(block));
     this.log.add(block);
-    this.news.onBlock(block);
+    // what comes too late is kept in its place; the count has passed it
+    if (block.isLate !== true) this.news.onBlock(block);
     if (block.hostTimeMs - this.lastWriteMs >= this.options.writeEveryMs) this.write();
   }
 

@@ -1,5 +1,5 @@
 import { BlockCounter, blockCounterDefaults, type LiveState, type ProvisionalRaise } from '@surae/analysis';
-import type { SampleBlock, Sensor, SensorClock, SensorError } from '@surae/sensors';
+import type { LinkNews, SampleBlock, Sensor, SensorClock, SensorError } from '@surae/sensors';
 import type { ByteWriter, StorageError } from '@surae/storage';
 import { LiveRecording } from './live-recording.ts';
 import type { SampleLog } from './sample-log.ts';
@@ -20,6 +20,8 @@ export interface LiveSetNews {
   onSamples?(state: LiveState, block: SampleBlock): void;
   /** a repetition was completed; by which block, unless by the end of the set */
   onRaise?(raise: ProvisionalRaise, count: number, block: SampleBlock | undefined): void;
+  /** the connection to the source changed */
+  onLink?(news: LinkNews): void;
   /** the source ended by itself, or failed */
   onEnd?(error: SensorError | undefined): void;
   /** samples could not be written: they are still held here, and are tried again */
@@ -48,6 +50,7 @@ export class LiveSet {
     this.news = news;
     this.recording = new LiveRecording(options, {
       onBlock: (block) => this.take(block),
+      onLink: (what) => news.onLink?.(what),
       onEnd: (error) => news.onEnd?.(error),
       onUnsaved: (error) => news.onUnsaved?.(error),
     });

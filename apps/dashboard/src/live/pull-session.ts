@@ -1,4 +1,4 @@
-import type { Sensor, SensorClock, SensorError } from '@surae/sensors';
+import type { LinkNews, Sensor, SensorClock, SensorError } from '@surae/sensors';
 import type { RecordStore, StorageError } from '@surae/storage';
 import type { PullSet } from '../journey/pull-set.ts';
 import { LiveRecording } from './live-recording.ts';
@@ -23,6 +23,8 @@ export interface PullSessionParts {
 /** What a running trial tells. */
 export interface PullNews {
   onSamples(state: FollowedPull): void;
+  /** the connection to the source changed */
+  onLink?(news: LinkNews): void;
   onEnd(error: SensorError | undefined): void;
   onUnsaved(error: StorageError): void;
 }
@@ -68,6 +70,7 @@ export class PullSession {
           follower.add(block);
           news.onSamples(follower.state);
         },
+        onLink: (what) => news.onLink?.(what),
         onEnd: (error) => news.onEnd(error),
         onUnsaved: (error) => news.onUnsaved(error),
       },

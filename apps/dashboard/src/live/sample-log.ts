@@ -17,9 +17,9 @@ export class SampleLog {
     return this.times[this.used - 1] ?? 0;
   }
 
-  /** Adds a block and gives it as a group for the counter. */
+  /** Adds a block, one that came too late where it belongs, and gives it as a group for the counter. */
   add(block: SampleBlock): ChannelGroup {
-    const { channels, deviceTimesS } = block;
+    const { channels, deviceTimesS, isLate } = block;
     if (deviceTimesS === null) throw new RangeError('A block without times of the device cannot be counted.');
     if (this.columns.length === 0) {
       this.heads = channels;
@@ -27,10 +27,32 @@ export class SampleLog {
     }
     const needed = this.used + deviceTimesS.length;
     if (needed > this.times.length) this.grow(Math.max(needed, 2 * this.times.length));
-    this.times.set(deviceTimesS, this.used);
-    channels.forEach(({ samples }, k) => this.columns[k]?.set(samples, this.used));
+    const at = isLate === true ? this.placeOf(deviceTimesS[0] ?? 0) : this.used;
+    // views that were given out earlier stay as they are
+    if (at < this.used) this.makeRoom(at, deviceTimesS.length);
+    this.times.set(deviceTimesS, at);
+    channels.forEach(({ samples }, k) => this.columns[k]?.set(samples, at));
     this.used = needed;
     return { timesS: deviceTimesS, channels };
+  }
+
+  /** How many samples lie before a time. */
+  private placeOf(timeS: number): number {
+    let at = this.used;
+    while (at > 0 && (this.times[at - 1] ?? 0) > timeS) at--;
+    return at;
+  }
+
+  /** Copies everything with so many places free from one on. */
+  private makeRoom(at: number, count: number): void {
+    const parted = (column: Float64Array): Float64Array<ArrayBuffer> => {
+      const copy = new Float64Array(column.length);
+      copy.set(column.subarray(0, at));
+      copy.set(column.subarray(at, this.used), at + count);
+      return copy;
+    };
+    this.times = parted(this.times);
+    this.columns = this.columns.map(parted);
   }
 
   /** Everything so far as one block, units and all; undefined before there is anything. */

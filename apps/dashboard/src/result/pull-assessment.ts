@@ -34,6 +34,8 @@ export function pullRequest(
     },
     context: {
       ...(end === null ? {} : { endReason: end.reason }),
+      // warm-up pushes are made before, and none of them is recorded
+      warmUpPushes: 0,
       // nobody is known to have looked where nothing was marked
       ...(liftedAtS.length === 0 ? {} : { liftedAtS }),
     },

@@ -37,6 +37,7 @@ function qualityOf(
   // a clipped effort may have been as good as the best
   const peaksN = efforts.flatMap(({ acceptance, bestMean }): (number | null)[] => {
     if (acceptance.accepted === 'yes' && bestMean !== null) return [bestMean.net.value];
+    if (acceptance.findings.some(({ code, met }) => code === 'warm-up' && met === 'no')) return [];
     return acceptance.findings.some(({ code, met }) => code === 'clipped' && met === 'no') ? [null] : [];
   });
   const best = trials?.bestMeanEffort ?? null;
@@ -44,6 +45,15 @@ function qualityOf(
     { peaksN, plateauS: best === null ? null : Math.max(0, efforts[best - 1].plateauS.value) },
     { trialsAlike: alikeGood.value ?? Number.POSITIVE_INFINITY, plateauLeast: plateauLeast.value ?? 0 },
   );
+}
+
+/** Which efforts were taken for warm-up pushes, and of which nobody can tell. */
+function warmUpOf(efforts: readonly IsometricEffort[], told: number | undefined): PullReport['warmUp'] {
+  const those = (wanted: 'no' | 'cannot_tell'): number[] =>
+    efforts.flatMap(({ acceptance }, i) =>
+      acceptance.findings.some(({ code, met }) => code === 'warm-up' && met === wanted) ? [i + 1] : [],
+    );
+  return { told: told ?? null, efforts: those('no'), undecided: those('cannot_tell') };
 }
 
 function withheldOf(
@@ -69,7 +79,7 @@ function withheldOf(
  * @param request - placement, side, protocol, what is known of person, rig and trial [-]
  * @param settings - every number that no protocol states; see {@link defaultSettings} [-]
  * @returns the report, plain JSON; poor data give issues in it, never an error [-]
- * @throws {@link InputError} `missing-channel` without force and torque; `too-short`, `not-finite`, `not-increasing`, `length-mismatch` for a trace that breaks its contract; `out-of-range` for a subject or protocol out of range
+ * @throws {@link InputError} `missing-channel` without force and torque; `too-short`, `not-finite`, `not-increasing`, `length-mismatch` for a trace that breaks its contract; `out-of-range` for a subject, a number of warm-up pushes or a protocol out of range
  *
  * Source: ours
  */
@@ -88,6 +98,7 @@ export function assessPulls(trace: Trace, request: PullTestRequest, settings: Se
       polarity: subject.polarity ?? 'find',
       ...(subject.sensorLimit === undefined ? {} : { sensorLimit: subject.sensorLimit }),
       ...(context?.liftedAtS === undefined ? {} : { liftedAtS: context.liftedAtS }),
+      ...(context?.warmUpPushes === undefined ? {} : { warmUpPushes: context.warmUpPushes }),
       asked: parameters.effort.value,
     },
     rules,
@@ -134,6 +145,7 @@ export function assessPulls(trace: Trace, request: PullTestRequest, settings: Se
     polarity: found.polarity,
     efforts: found.efforts.map((effort, i) => assessedEffort(effort, i + 1, commonRelativeU)),
     others: found.others,
+    warmUp: warmUpOf(found.efforts, context?.warmUpPushes),
     trials,
     score,
     derived:

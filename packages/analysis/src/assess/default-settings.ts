@@ -2,6 +2,7 @@ import { blockCounterDefaults } from './defaults/block-counter.ts';
 import { bodyDefaults } from './defaults/body.ts';
 import { effortDefaults } from './defaults/efforts.ts';
 import { heelDefaults } from './defaults/heel.ts';
+import { hopDefaults } from './defaults/hops.ts';
 import { judgingDefaults } from './defaults/judging.ts';
 import { signalDefaults } from './defaults/signal.ts';
 import type { Settings } from './settings.ts';
@@ -21,6 +22,7 @@ export function defaultSettings(): Settings {
     judging: judgingDefaults,
     signal: signalDefaults,
     efforts: effortDefaults,
+    hops: hopDefaults,
   });
 }
 

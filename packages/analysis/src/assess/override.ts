@@ -1,4 +1,4 @@
-import type { ChoiceParameter, NumberParameter, Protocol, PullProtocol } from '@surae/shared';
+import type { ChoiceParameter, HopProtocol, NumberParameter, Protocol, PullProtocol } from '@surae/shared';
 import type { Settings } from './settings.ts';
 
 /** One entry of an override that was refused. */
@@ -87,7 +87,7 @@ function refusal(parameter: NumberParameter | ChoiceParameter, given: unknown): 
  *
  * Source: ours
  */
-export function withParameters<Which extends Protocol | PullProtocol>(
+export function withParameters<Which extends Protocol | PullProtocol | HopProtocol>(
   protocol: Which,
   values: unknown,
 ): Overridden<Which> {

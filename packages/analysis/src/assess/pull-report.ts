@@ -111,6 +111,12 @@ export interface PullReport {
   readonly efforts: readonly AssessedEffort[];
   /** what looked like an effort and is none */
   readonly others: readonly NoEffort[];
+  /** warm-up pushes: how many were told, null where nobody said; numbers of the efforts that are, and that may be some */
+  readonly warmUp: {
+    readonly told: number | null;
+    readonly efforts: readonly number[];
+    readonly undecided: readonly number[];
+  };
   /** null when no effort counts */
   readonly trials: PullTrials | null;
   readonly score: PullScore;

@@ -26,6 +26,8 @@ export interface PullContext {
   readonly endReason?: EndReason;
   /** times at which the tester saw heel or hip lift; left out when nobody looked [s] */
   readonly liftedAtS?: readonly number[];
+  /** how many of the first pushes of the recording were warm-ups; left out when nobody said */
+  readonly warmUpPushes?: number;
 }
 
 /** What one assessment of isometric efforts is asked. */

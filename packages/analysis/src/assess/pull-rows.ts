@@ -1,4 +1,5 @@
 import { IMPULSE_SPAN, RATE_SPANS, REACHED_SHARES } from '@surae/shared';
+import type { EarlyRise } from '../efforts/early-rise.ts';
 import type { Figure } from '../efforts/figure.ts';
 import type { GrossAndNet } from '../efforts/isometric-effort.ts';
 import type { NoRateReason } from '../efforts/rise-rates.ts';
@@ -45,12 +46,14 @@ function bySpan<Value>(of: (windowS: number) => Value): Record<Span, Value> {
 export function effortRow(effort: AssessedEffort, scoreWindowS: number | null): EffortRow {
   const near = (one: number, other: number): boolean => Math.abs(one - other) < 1e-9;
   const rateOver = (windowS: number) => effort.rates.find((one) => near(one.windowS, windowS));
+  // reports that were kept by earlier versions hold none
+  const early = effort.early as EarlyRise | undefined;
   const figures: EffortFigures = {
     peak: effort.peak,
     mean500ms: scoreWindowS !== null && near(scoreWindowS, 0.5) ? effort.bestMean : null,
     rest: effort.rest,
     impulse: effort.impulse,
-    earlyImpulse: near(effort.early.windowS, IMPULSE_SPAN.toMs / 1000) ? effort.early.impulse : null,
+    earlyImpulse: early !== undefined && near(early.windowS, IMPULSE_SPAN.toMs / 1000) ? early.impulse : null,
     rates: bySpan((windowS) => rateOver(windowS)?.rate ?? null),
   };
   const inNewton = effort.unit === 'N';
@@ -63,7 +66,7 @@ export function effortRow(effort: AssessedEffort, scoreWindowS: number | null): 
     reached: Object.fromEntries(
       REACHED_SHARES.map(({ key, percent }) => [
         key,
-        effort.early.reached.find(({ share }) => near(share, percent / 100))?.afterS ?? null,
+        early?.reached.find(({ share }) => near(share, percent / 100))?.afterS ?? null,
       ]),
     ) as Record<Share, Figure | null>,
   };
@@ -83,6 +86,7 @@ export interface PullRow extends Omit<PullReport, 'score'> {
   readonly found: number;
   readonly accepted: number;
   readonly cannotTell: number;
+  readonly warmUps: number;
   readonly scoreRule: PullReport['score']['rule'];
   readonly scoreEffort: number | null;
   readonly newton: PullFigures | null;
@@ -112,6 +116,7 @@ export function pullRow(report: PullReport): PullRow {
     found: efforts.length,
     accepted: efforts.filter(({ accepted }) => accepted === 'yes').length,
     cannotTell: efforts.filter(({ accepted }) => accepted === 'cannot_tell').length,
+    warmUps: report.warmUp.efforts.length,
     scoreRule: score.rule,
     scoreEffort: score.effort,
     newton: unit === 'N' ? figures : null,

@@ -1,4 +1,5 @@
 import type { EffortMethod } from '../efforts/effort-settings.ts';
+import type { HopSettings } from '../hops/hop-settings.ts';
 import type { BlockCounterSettings } from '../raises/block-settings.ts';
 import type { BodySettings } from '../raises/body/settings.ts';
 import type { HeelSettings } from '../raises/heel/heel-settings.ts';
@@ -65,4 +66,6 @@ export interface Settings {
   readonly signal: SignalLimits;
   /** isometric efforts */
   readonly efforts: EffortMethod;
+  /** repeated hops */
+  readonly hops: HopSettings;
 }

@@ -4,6 +4,8 @@ import type { PullUnit } from './pull-signal.ts';
 
 /** What an effort is judged on, in the order in which reasons are shown. */
 export const ACCEPT_CODES = [
+  /** a push before the trials, told or far below the best: see `judgeWarmUps` */
+  'warm-up',
   /** the force wandered before the effort, or no rest was recorded there */
   'restless-baseline',
   /** the resting level changed over the effort: the zero, or the leg, moved */

@@ -10,6 +10,7 @@ import { measureEffort } from './measure-effort.ts';
 import { findPolarity, type Polarity } from './polarity.ts';
 import { type PullSignal, type PullUnit, pullSignal } from './pull-signal.ts';
 import { firstFrom, restLevel, restLine, type Samples } from './rest-level.ts';
+import { judgeWarmUps } from './warm-up.ts';
 
 /** What is known of a recording of pulls besides its samples. */
 export interface EffortRequest {
@@ -21,6 +22,8 @@ export interface EffortRequest {
   readonly liftedAtS?: readonly number[];
   /** how the efforts were to be made; left out, each is judged by how it was made */
   readonly asked?: 'ramp' | 'fast';
+  /** how many of the first pushes were warm-ups; left out, those far below the best before the first full one are */
+  readonly warmUpPushes?: number;
 }
 
 /** Something that looked like an effort and is none. */
@@ -118,7 +121,7 @@ function measureOne(
  * @param request - what is known besides [-]
  * @param settings - see {@link EffortSettings} [-]
  * @returns the efforts with their figures, and what looked like one [s, N or N.m]
- * @throws {@link InputError} `missing-channel`, `too-short`, `length-mismatch`, `not-finite`, `not-increasing` for the trace
+ * @throws {@link InputError} `missing-channel`, `too-short`, `length-mismatch`, `not-finite`, `not-increasing` for the trace; `out-of-range` for a number of warm-up pushes
  *
  * Source: ours
  */
@@ -145,5 +148,14 @@ export function findEfforts(trace: Trace, request: EffortRequest, settings: Effo
     if (effort !== null) efforts.push(effort);
     else others.push({ ...pulls[k].half, reason: rejected ?? 'not-measurable' });
   });
-  return { unit: raw.unit, sampleRateHz: raw.sampleRateHz, polarity, efforts, others };
+  // a knock is no push; whatever else was not measured is one
+  const otherS = others.flatMap(({ reason, fromS }) => (reason === 'knock' ? [] : [fromS]));
+  const warmUp = { told: request.warmUpPushes ?? null, share: settings.trials.fullShare };
+  return {
+    unit: raw.unit,
+    sampleRateHz: raw.sampleRateHz,
+    polarity,
+    efforts: judgeWarmUps(efforts, otherS, warmUp),
+    others,
+  };
 }
