@@ -1,10 +1,12 @@
 // Runs every check and ends with one line: N passed, N failed.
 // With --long: the full numbers of random cases, and the unit tests once more under Node 24.
-// The tests in a browser need Chromium: it is taken from CHROMIUM or PATH, else from Debian's packages where that is allowed.
+// The tests in a browser need Chromium, and those of Bluetooth a message bus as well: each is taken from its variable or PATH,
+// else from Debian's packages where that is allowed.
 import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { findChromium } from './browser/support/chromium.mjs';
+import { findDbusDaemon } from './browser/support/radio/dbus-daemon.mjs';
 
 process.chdir(fileURLToPath(new URL('..', import.meta.url)));
 
@@ -37,26 +39,36 @@ async function check(name, command) {
   return ok;
 }
 
-/** Makes sure that there is a browser to test in; says in one line what is done, or why there is none. */
-async function findOrInstallBrowser() {
-  if (findChromium() !== undefined) return;
-  const wanted = process.env.CHROMIUM;
+/** Programs that tests need beside Node: what finds one, the package it comes in, and the tests that are left out without it. */
+const programs = [
+  { name: 'Chromium', find: findChromium, debian: 'chromium', variable: 'CHROMIUM', without: 'No browser tests' },
+  {
+    name: 'dbus-daemon',
+    find: findDbusDaemon,
+    debian: 'dbus-daemon',
+    variable: 'DBUS_DAEMON',
+    without: 'No tests of Bluetooth in a browser',
+  },
+];
+
+/** Makes sure that a program is there; says in one line what is done, or why it is not. */
+async function findOrInstall({ name, find, debian, variable, without }) {
+  if (find() !== undefined) return;
+  const wanted = process.env[variable];
   if (wanted) {
-    console.log(`\nNo browser tests: CHROMIUM names ${wanted}, which cannot be run.`);
+    console.log(`\n${without}: ${variable} names ${wanted}, which cannot be run.`);
     return;
   }
   const why = process.getuid?.() !== 0 ? 'only root may install it' : undefined;
   if (why === undefined && existsSync('/usr/bin/apt-get')) {
-    console.log(
-      '\n== Chromium is missing: it is installed from the packages of the system, for the tests in a browser',
-    );
+    console.log(`\n== ${name} is missing: it is installed from the packages of the system, for the tests in a browser`);
     const quietly = { DEBIAN_FRONTEND: 'noninteractive' };
     await run(['apt-get', 'update', '-qq'], quietly);
-    await run(['apt-get', 'install', '-y', '-qq', '--no-install-recommends', 'chromium'], quietly);
-    if (findChromium() !== undefined) return;
+    await run(['apt-get', 'install', '-y', '-qq', '--no-install-recommends', debian], quietly);
+    if (find() !== undefined) return;
   }
   const reason = why ?? 'it could not be installed from the packages of this system';
-  console.log(`\nNo browser tests: Chromium is missing, and ${reason}. Install Chromium, or name one in CHROMIUM.`);
+  console.log(`\n${without}: ${name} is missing, and ${reason}. Install it, or name one in ${variable}.`);
 }
 
 /** Runs the test files and adds their own counts; a run that reports nothing counts as one failure. */
@@ -90,7 +102,7 @@ await linted;
 if (built) {
   await check('format', ['npx', 'biome', 'check', '.']);
   await check('build of the dashboard', ['npx', 'vite', 'build', 'apps/dashboard', '--logLevel', 'warn']);
-  await findOrInstallBrowser();
+  for (const program of programs) await findOrInstall(program);
   await tests('tests', ['node'], { SURAE_LONG: long ? '1' : '' });
   if (long && process.platform === 'linux' && process.arch === 'x64') {
     await tests('tests under Node 24', node24, { SURAE_LONG: '' });

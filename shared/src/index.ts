@@ -74,6 +74,7 @@ export {
   PULL_QUALITY_SENTENCES,
   PULL_SCORE_SENTENCES,
   PULL_WITHHELD_SENTENCES,
+  START_NAMES,
   WARM_UP_SENTENCES,
 } from './sentences/pull-sentences.ts';
 export {

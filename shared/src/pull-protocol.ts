@@ -39,6 +39,10 @@ export interface PullParameters {
   readonly riseDipTorqueMost: NumberParameter;
   readonly creepForceMost: NumberParameter;
   readonly creepTorqueMost: NumberParameter;
+  /** the start of a fast effort is distinct if its onset is known to so much, in 95 % of cases, or to one sample */
+  readonly onsetWithinMost: NumberParameter;
+  /** greatest standard uncertainty of a rate of rise that is given, in shares of it */
+  readonly rateUncertaintyMost: NumberParameter;
   /** a plateau lies within this share of the peak, and lasts at least */
   readonly plateauShare: NumberParameter;
   readonly plateauLeast: NumberParameter;

@@ -12,8 +12,11 @@ import {
   SEATED_PULL,
   TEST_CHOICE_WORDS,
 } from '@surae/shared';
+import type { Download } from 'playwright-core';
 import { expect } from 'vitest';
+import { fill } from '../../apps/dashboard/src/words/fill.ts';
 import { browserTest } from './support/browser-test.ts';
+import { holdWorkers } from './support/held-workers.ts';
 import { goToFirstSet, words } from './support/journey.mjs';
 import {
   beginTrial,
@@ -25,7 +28,7 @@ import {
   waitForVerdict,
   warmUp,
 } from './support/pulls.mjs';
-import { storedBodies } from './support/stored.ts';
+import { spoilBytes, storedBodies } from './support/stored.ts';
 
 interface ReportBody {
   readonly setId: string;
@@ -33,6 +36,8 @@ interface ReportBody {
 }
 
 interface TrialBody {
+  readonly setId: string;
+  readonly bytesId: string;
   readonly fromS: number;
   readonly restS: number | null;
 }
@@ -84,11 +89,18 @@ browserTest('pushes of both legs are judged trial by trial, survive reloads, and
   await endSidesRest(page);
   await warmUp(page, 'right');
   await trialsUntilEnough(page, 1);
+  const letGo = await holdWorkers(page);
   await endLeg(page, 'right', { pain: 3 });
 
+  // the visit is not closed on a leg that has no report yet
   await page.getByRole('heading', { name: RESULT_WORDS.title.text }).waitFor();
+  await page.getByText(fill(RESULT_WORDS.assessing, { leg: 'right' })).waitFor();
+  const close = page.getByRole('button', { name: RESULT_WORDS.close.text });
+  expect(await close.isDisabled()).toBe(true);
+  await letGo();
   await expect.poll(async () => (await storedBodies(page, 'pull-report')).length, { timeout: 20_000 }).toBe(2);
   await page.getByText(PULL_RESULT_WORDS['best-mean'].text).waitFor();
+  expect(await close.isEnabled()).toBe(true);
   const [first, second] = (await storedBodies<ReportBody>(page, 'pull-report')).map(({ report }) => report);
   for (const report of [first, second]) {
     const force = `${report.score.net!.value.toFixed(0)} N`;
@@ -121,10 +133,22 @@ browserTest('pushes of both legs are judged trial by trial, survive reloads, and
   expect(again.score.net!.value).toBeCloseTo(first.score.net!.value, 6);
   expect(again.efforts.map(({ accepted }) => accepted)).toEqual(first.efforts.map(({ accepted }) => accepted));
 
-  await page.getByRole('button', { name: RESULT_WORDS.close.text }).click();
+  await close.click();
+  await page.getByText(RESULT_WORDS.closed.text).waitFor();
   await page.reload();
   await page.getByText(RESULT_WORDS.closed.text).waitFor();
   await page.getByText(PULL_RESULT_WORDS['best-mean'].text).waitFor();
+
+  // a trial that cannot be read any more is kept as it is, and given out so
+  await spoilBytes(page, trials[0].bytesId);
+  await page.getByText(PULL_RESULT_WORDS.details.text).first().click();
+  await page.getByText(words(RESULT_WORDS['not-read'])).waitFor();
+  const leftTrials = trials.filter(({ setId }) => setId === trials[0].setId);
+  const saved: Download[] = [];
+  page.on('download', (one) => saved.push(one));
+  await page.getByRole('button', { name: RESULT_WORDS['save-bytes'].text }).click();
+  await expect.poll(() => saved.length).toBe(leftTrials.length);
+  for (const one of saved) expect(readFileSync(await one.path()).length).toBeGreaterThan(100);
 });
 
 browserTest('a recording without force is refused in words, one with force is played', async ({ page, origin }) => {

@@ -18,6 +18,7 @@ test('efforts of force: net peak and mean with their uncertainties, newton metre
   for (const key of ['onset_u_s', 'end_u_s', 'peak_u_n', 'mean_500ms_u_n']) expect(second[key]).toBeGreaterThan(0);
   expect(second).toMatchObject({ accepted: 'yes', reasons: [], undecided: [], peak_nm: null, mean_500ms_nm: null });
   expect(second).toMatchObject({ rfd_0_100_n_per_s: null, rfd_0_100_u_n_per_s: null, rfd_0_100_reason: 'ramped' });
+  expect(second).toMatchObject({ start_distinct: null });
 });
 
 test('the figures of the whole stand under the keys of their columns', () => {
@@ -52,6 +53,7 @@ test('fast efforts have their rates: 1000 N (1 - exp(-t / 0.1 s))', () => {
     expect(effort['time_to_30_percent_s'] as number).toBeCloseTo(0.0357, 2);
     expect(effort['time_to_50_percent_s'] as number).toBeCloseTo(0.0693, 2);
     expect(effort['early_rise_reason']).toBeNull();
+    expect(effort).toMatchObject({ start_distinct: 'yes' });
   }
 });
 

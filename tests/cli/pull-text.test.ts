@@ -2,6 +2,7 @@ import { WARM_UP_SENTENCES } from '@surae/shared';
 import { expect, test } from 'vitest';
 import { countedEfforts, PULL_PLACEMENT_WORDS, pullText } from '../../apps/cli/src/pull-text.ts';
 import { assessedPulls, pullItem } from '../support/assessed-pulls.ts';
+import { exponentialEffort } from '../support/made-pull.ts';
 import { madeRamps, madeRecording } from '../support/made-recording.ts';
 
 const screen = { width: 80, drawsBlocks: true };
@@ -62,4 +63,26 @@ test('without an effort there is no picture and no figure', () => {
   expect(lines).toContain('0 found, 0 of them count');
   expect(lines).not.toMatch(/result|│/);
   expect(countedEfforts(none.report)).toEqual({ found: 0, counted: 0 });
+});
+
+test('a fast test says which efforts start distinctly, and why one has no rate', () => {
+  const efforts = [3, 9].map((atS) => exponentialEffort(atS, 1000, 0.1, 1.5));
+  const recording = madeRecording({ efforts, lengthS: 14, sampleRateHz: 1000, noise: 0.5, rest: () => 85 });
+  const outcome = assessedPulls(recording, pullItem({ protocol: 'isometric.seated-fast' }));
+  const words = (report = outcome.report): string =>
+    pullText({ ...outcome, report }, screen)
+      .join(' ')
+      .replace(/\s+/g, ' ');
+  expect(words()).toContain('start distinct: effort 1, 2');
+  expect(words()).not.toContain('no rate');
+  const [first, second] = outcome.report.efforts;
+  const soft = {
+    ...second,
+    start: { distinct: 'no', withinS: 0.02, limitS: 0.005 },
+    rates: second.rates.map((one) => ({ ...one, rate: null, reason: 'rate-uncertain' }) as const),
+  } as const;
+  const two = words({ ...outcome.report, efforts: [first, soft] });
+  expect(two).toContain('start distinct: effort 1; not distinct: effort 2');
+  expect(two).toContain('no rate effort 2: the rate is known too poorly');
+  expect(said()).not.toMatch(/ start /);
 });

@@ -47,6 +47,7 @@ const families = {
   acceptName: shared.ACCEPT_NAMES satisfies Worded<AcceptCode>,
   noEffort: shared.NO_EFFORT_SENTENCES satisfies Worded<NoEffort['reason']>,
   noRate: shared.NO_RATE_SENTENCES satisfies Worded<NoRateReason>,
+  start: shared.START_NAMES satisfies Worded<Verdict>,
   another: shared.ANOTHER_SENTENCES satisfies Worded<AnotherReason>,
   consistency: shared.CONSISTENCY_SENTENCES satisfies Worded<NonNullable<PullTrials['consistency']>>,
   pullScore: shared.PULL_SCORE_SENTENCES satisfies Worded<shared.PullScoreRule>,

@@ -30,10 +30,11 @@ export function effortWords({ accepted, reasons, undecided }: AssessedEffort): s
 function columnsOf({ unit, efforts }: PullReport): Column[] {
   const columns: Column[] = [
     { title: 'nr', cell: ({ index }) => `${index}` },
-    { title: 'onset s', cell: ({ onsetS }) => plain(onsetS.value, 2) },
+    { title: 'onset s', cell: ({ onsetS }) => plain(onsetS.value, 3) },
     { title: `mean ${unit}`, cell: ({ bestMean }) => size(bestMean?.net) },
     { title: `peak ${unit}`, cell: ({ peak }) => size(peak.net) },
     { title: 'held s', cell: ({ plateauS }) => plain(plateauS.value, 1) },
+    { title: 'onset ± ms', cell: ({ kind, onsetS }) => (kind === 'ramp' ? '' : plain(1000 * onsetS.u, 1)) },
     { title: `0-100 ms ${unit}/s`, cell: (effort) => rate(effort, 0.1) },
     { title: `0-200 ms ${unit}/s`, cell: (effort) => rate(effort, 0.2) },
   ];

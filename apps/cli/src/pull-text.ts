@@ -4,12 +4,14 @@ import {
   CONSISTENCY_SENTENCES,
   END_REASON_SENTENCES,
   NO_EFFORT_SENTENCES,
+  NO_RATE_SENTENCES,
   PULL_EFFORT_SENTENCES,
   PULL_END_CLASS_SENTENCES,
   PULL_GATE_SENTENCES,
   PULL_QUALITY_SENTENCES,
   PULL_SCORE_SENTENCES,
   PULL_WITHHELD_SENTENCES,
+  START_NAMES,
   WARM_UP_SENTENCES,
 } from '@surae/shared';
 import type { AssessedPulls } from './assess-pull-file.ts';
@@ -105,6 +107,34 @@ function otherWords({ others }: PullReport): string {
     .join(' ');
 }
 
+/** Numbers of efforts under what holds for them, in the order in which it first does. */
+function grouped<Key>(pairs: readonly (readonly [Key, number])[]): readonly (readonly [Key, string])[] {
+  const numbers = new Map<Key, number[]>();
+  for (const [key, index] of pairs) numbers.set(key, [...(numbers.get(key) ?? []), index]);
+  return [...numbers].map(([key, which]) => [key, `effort ${which.join(', ')}`]);
+}
+
+/** Which efforts start distinctly; nothing about ramps. */
+function startWords({ efforts }: PullReport): string {
+  const pairs = efforts.flatMap(({ index, start }) => (start === null ? [] : [[start.distinct, index] as const]));
+  return grouped(pairs)
+    .map(([distinct, which]) => `${START_NAMES[distinct].text}: ${which}`)
+    .join('; ');
+}
+
+/** Why fast efforts have no rate over the window that the protocol scores: each reason with the efforts that it holds for. */
+function noRateWords({ efforts }: PullReport, { parameters }: AssessedPulls['protocol']): string {
+  const windowS = parameters.rateWindow.value;
+  if (parameters.scoreRule.value !== 'mean-of-best-rates' || windowS === null) return '';
+  const pairs = efforts.flatMap(({ index, rates }) => {
+    const reason = rates.find((one) => Math.abs(one.windowS - windowS) < 1e-9)?.reason ?? null;
+    return reason === null ? [] : [[reason, index] as const];
+  });
+  return grouped(pairs)
+    .map(([reason, which]) => `${which}: ${within(NO_RATE_SENTENCES[reason].text)}`)
+    .join('; ');
+}
+
 /** How many efforts were found and how many of them count. */
 export function countedEfforts({ efforts }: PullReport): { readonly found: number; readonly counted: number } {
   return { found: efforts.length, counted: efforts.filter(({ accepted }) => accepted === 'yes').length };
@@ -129,6 +159,8 @@ export function pullText(outcome: AssessedPulls, screen: Pick<Io, 'width' | 'dra
     ['why', found === 0 ? '' : endWords(report)],
     ['usable', gateWords(report)],
     ['no efforts', otherWords(report)],
+    ['start', startWords(report)],
+    ['no rate', noRateWords(report, protocol)],
     ['not given', report.withheld.map((reason) => PULL_WITHHELD_SENTENCES[reason].text).join(' ')],
     ...issueRows(outcome).map((row): [string, string] => [
       row.severity === 'note' ? 'note' : 'take care',

@@ -179,6 +179,7 @@ export {
 } from './compare/what-if.ts';
 export { ACCEPT_CODES, type Acceptance, type AcceptCode, type AcceptFinding } from './efforts/acceptance.ts';
 export { type DerivedForce, derivedForce, type ForceContext } from './efforts/derived-units.ts';
+export type { DistinctStart } from './efforts/distinct-start.ts';
 export type { EarlyRise, ReachedShare } from './efforts/early-rise.ts';
 export type { EffortMethod, EffortSettings } from './efforts/effort-settings.ts';
 export type { Figure } from './efforts/figure.ts';

@@ -18,4 +18,6 @@ export interface SampleBlock {
   /** when the block arrived, by the clock of the host [ms] */
   readonly hostTimeMs: number;
   readonly channels: readonly BlockChannel[];
+  /** samples of an earlier place, which came when later ones had been handed on already */
+  readonly isLate?: true;
 }

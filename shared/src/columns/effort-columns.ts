@@ -9,6 +9,11 @@ const place: readonly Column[] = [
   word('kind', 'kind', 'how it was made: ramp or fast'),
   figure('onset_s', 'onsetS.value', 's', 1, 'beginning of the effort, on the clock of the recording'),
   figure('onset_u_s', 'onsetS.u', 's', 1, 'standard uncertainty of the onset'),
+  word(
+    'start_distinct',
+    'start.distinct',
+    'whether a fast effort starts distinctly: yes, no or cannot_tell; empty for a ramp',
+  ),
   figure('end_s', 'endS.value', 's', 1, 'back at the load at rest'),
   figure('end_u_s', 'endS.u', 's', 1, 'standard uncertainty of the end'),
   figure('peak_at_s', 'peakS', 's', 1, 'instant of the greatest force or torque'),

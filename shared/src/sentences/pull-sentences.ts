@@ -53,6 +53,14 @@ export const NO_RATE_SENTENCES = sentences('no-rate', {
   countermovement: 'The force dipped before it rose.',
   clipped: 'The sensor was at the end of its range.',
   'onset-uncertain': 'The beginning of the effort is too uncertain.',
+  'rate-uncertain': 'The rate is known too poorly: the force starts too softly for this sensor.',
+});
+
+/** Whether a fast effort starts distinctly, for lists. */
+export const START_NAMES = sentences('start', {
+  yes: 'distinct',
+  no: 'not distinct',
+  cannot_tell: 'cannot tell',
 });
 
 /** Why another effort is asked for. */

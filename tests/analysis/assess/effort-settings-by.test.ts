@@ -10,7 +10,13 @@ const by = (parameters: PullParameters) => effortSettingsBy(effortDefaults, para
 
 test('what is a rule of the test comes from the protocol, the rest from the method', () => {
   const settings = by(SEATED_PULL.parameters);
-  expect(settings.measure).toMatchObject({ ...effortDefaults.measure, meanWindowS: 0.5, plateauShare: 0.1 });
+  expect(settings.measure).toMatchObject({
+    ...effortDefaults.measure,
+    meanWindowS: 0.5,
+    plateauShare: 0.1,
+    onsetWithinS: 0.005,
+    rateUncertaintyMost: 0.05,
+  });
   expect(settings.accept).toMatchObject({
     ...effortDefaults.accept,
     plateauS: 1,
@@ -39,6 +45,8 @@ test('a fast test asks for no plateau and for a dip in newtons alone', () => {
 test('a parameter without a value asks for nothing', () => {
   const { accept, trials } = by(withValue('tareForceMost', null));
   expect(accept.tareN).toBe(Number.POSITIVE_INFINITY);
+  expect(by(withValue('onsetWithinMost', null)).measure.onsetWithinS).toBe(Number.POSITIVE_INFINITY);
+  expect(by(withValue('rateUncertaintyMost', null)).measure.rateUncertaintyMost).toBe(Number.POSITIVE_INFINITY);
   expect(trials.mostCount).toBe(5);
   expect(by(withValue('fullShareLeast', null)).trials.fullShare).toBe(0);
   // the share of the peak still holds where there is no fixed figure

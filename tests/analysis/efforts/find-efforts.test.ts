@@ -155,6 +155,19 @@ describe('figures of efforts made by hand', () => {
     expect(found(holed).efforts[0].rates[3].reason).toBe('gap-in-rise');
   });
 
+  test('a rise from nothing to full force in a bend is distinct, one that creeps up is not, a ramp is not asked', () => {
+    const start = (effort: object, sampleRateHz = 1000) =>
+      found(madeTrace({ efforts: [{ ...rampEffort(3, 800, 2, 3), ...effort }], lengthS: 10, sampleRateHz, noise: 2 }))
+        .efforts[0].start;
+    expect(start(exponentialEffort(3, 1000, 0.1, 1.5))).toMatchObject({ distinct: 'yes', limitS: 0.005 });
+    expect(start(exponentialEffort(3, 1000, 0.1, 1.5), 80)!.limitS).toBeCloseTo(0.0125, 9);
+    // 5 N within the first 60 ms, under a noise of 2 N
+    const { force } = exponentialEffort(0, 1000, 0.1, 1.5);
+    const soft = { force: (t: number) => (t <= 0 ? 0 : 5 * Math.min(1, t / 0.06) + force(t - 0.06)) };
+    expect(start(soft)!.distinct).toBe('no');
+    expect(start({})).toBeNull();
+  });
+
   test('a gap that holds the rise makes the onset as uncertain as it is long', () => {
     const made = { efforts: [exponentialEffort(3, 1000, 0.1, 1.5)], lengthS: 8, sampleRateHz: 1000, noise: 0.5 };
     const { timesS, samples } = madeSamples(made);
@@ -167,6 +180,7 @@ describe('figures of efforts made by hand', () => {
     ).efforts;
     expect(effort.onsetS.u).toBeGreaterThan(0.4);
     expect(effort.rates.map(({ reason }) => reason)).toEqual(Array(5).fill('gap-in-rise'));
+    expect(effort.start).toEqual({ distinct: 'cannot_tell', withinS: null, limitS: 0.005 });
   });
 
   test('a single wild sample on the plateau is not the peak', () => {

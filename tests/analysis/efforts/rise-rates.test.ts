@@ -1,11 +1,11 @@
-import { effortDefaults } from '@surae/analysis';
 import { expect, test } from 'vitest';
 import '../../support/close.ts';
 import { restLine } from '../../../packages/analysis/src/efforts/rest-level.ts';
 import { forceOnCurve } from '../../../packages/analysis/src/efforts/rise-curve.ts';
 import { riseRates } from '../../../packages/analysis/src/efforts/rise-rates.ts';
+import { strengthSettings } from '../../support/effort-settings.ts';
 
-const rule = effortDefaults.measure;
+const rule = strengthSettings.measure;
 const curve = {
   startS: 1,
   takeUpS: 0,
@@ -70,6 +70,34 @@ test('a ramped effort has no rate, at whatever sampling rate', () => {
       expect([rate, reason]).toEqual([null, 'ramped']);
     }
   }
+});
+
+test('a rate that is known to less than its limit is not given, and says why', () => {
+  const asked = (startU: number, rateUncertaintyMost = 0.05) =>
+    riseRates(net, { ...onset, timeS: { value: 1, u: startU } }, rest, noise, 1000, null, {
+      ...rule,
+      rateUncertaintyMost,
+    });
+  const reasons = (rates: ReturnType<typeof asked>) => rates.map(({ reason }) => reason);
+  // slope after 50 ms over the mean rate: 6065 / 7869 in 50 ms, 1.5 % for each ms of the onset, times the factor
+  expect(reasons(asked(0.001))).toEqual(Array(5).fill(null));
+  const soft = asked(0.006);
+  expect(reasons(soft)).toEqual(['rate-uncertain', null, null, null, null]);
+  expect(soft[0].rate).toBeNull();
+  expect(reasons(asked(0.006, Number.POSITIVE_INFINITY))).toEqual(Array(5).fill(null));
+  expect(reasons(asked(0.0001, 0.0001))).toEqual(Array(5).fill('rate-uncertain'));
+  // what makes an effort bad comes first
+  expect(
+    riseRates(net, { ...onset, timeS: { value: 1, u: 1 } }, rest, noise, 1000, 'countermovement', rule)[0].reason,
+  ).toBe('countermovement');
+});
+
+test('a force that falls has no rate', () => {
+  const falling = { timesS, samples: timesS.map((timeS) => -forceOnCurve(curve, timeS)) };
+  const turned = { ...onset, curve: { ...curve, height: -1000 } };
+  expect(riseRates(falling, turned, rest, noise, 1000, null, rule).map(({ rate }) => rate)).toEqual(
+    Array(5).fill(null),
+  );
 });
 
 test('no rate without a reason, no reason with a rate', () => {

@@ -28,14 +28,14 @@ export function newProfile() {
  * Opens the browser on a profile.
  *
  * @param {string} folder
- * @param {import('playwright-core').BrowserContextOptions} [options]
+ * @param {Omit<NonNullable<Parameters<typeof chromium.launchPersistentContext>[1]>, 'args'> & { readonly moreFlags?: readonly string[] }} [options]
  */
-export async function openBrowser(folder, options = {}) {
+export async function openBrowser(folder, { moreFlags = [], ...options } = {}) {
   const executablePath = findChromium();
   if (executablePath === undefined) throw new Error('There is no Chromium: install one, or name it in CHROMIUM.');
   const context = await chromium.launchPersistentContext(folder, {
     executablePath,
-    args: flags,
+    args: [...flags, ...moreFlags],
     viewport: { width: 1280, height: 900 },
     ...options,
   });

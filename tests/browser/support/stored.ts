@@ -43,6 +43,35 @@ export function putDocuments(page: Page, documents: readonly StoredDocument[]): 
   );
 }
 
+/** Turns one byte of every piece of a stream of bytes, as a disk that fails would. */
+export function spoilBytes(page: Page, streamId: string): Promise<void> {
+  return page.evaluate(
+    (stream) =>
+      new Promise<void>((resolve, reject) => {
+        const opening = indexedDB.open('surae');
+        opening.onerror = () => reject(new Error('The store cannot be opened.'));
+        opening.onsuccess = () => {
+          const database = opening.result;
+          const writing = database.transaction('pieces', 'readwrite');
+          const pieces = writing.objectStore('pieces');
+          const reading = pieces.getAll(IDBKeyRange.bound([stream, 0], [stream, Infinity]));
+          reading.onsuccess = () => {
+            for (const piece of reading.result as { readonly bytes: Uint8Array }[]) {
+              piece.bytes[piece.bytes.length - 1] ^= 1;
+              pieces.put(piece);
+            }
+          };
+          writing.onerror = () => reject(new Error('The bytes cannot be changed.'));
+          writing.oncomplete = () => {
+            database.close();
+            resolve();
+          };
+        };
+      }),
+    streamId,
+  );
+}
+
 /** The bodies of all documents of a kind. */
 export async function storedBodies<Body>(page: Page, kind: string): Promise<Body[]> {
   return (await storedDocuments(page)).filter((one) => one.kind === kind).map(({ body }) => body as unknown as Body);

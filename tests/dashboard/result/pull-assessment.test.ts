@@ -48,6 +48,18 @@ test('the trials are one recording at their own times, nothing between them', ()
   expect([...timesS].filter((timeS) => timeS >= 70).length).toBeGreaterThan(3000);
 });
 
+test('a stream with an altered byte cannot be read, and is not taken for something unexpected', () => {
+  const read = bytesOf(set);
+  const altered = (id: string) => {
+    const bytes = read(id)!;
+    const [first, ...others] = bytes.pieces.map((piece) => piece.slice());
+    first[first.length - 1] ^= 1;
+    return { ...bytes, pieces: [first, ...others] };
+  };
+  expect(() => pullRecording(set, altered)).toThrow(AssessmentError);
+  expect(() => pullRecording(set, altered)).toThrow(expect.objectContaining({ code: 'unreadable' }));
+});
+
 test('a stream that was cut off gives its whole blocks, and the trials after it are read', () => {
   const read = bytesOf(set);
   const cut = (id: string) => {

@@ -4,7 +4,12 @@ import { expect, test } from 'vitest';
 import { main } from '../../../apps/cli/src/main.ts';
 import type { Visit } from '../../../apps/dashboard/src/journey/visit.ts';
 import { pullRecording, pullRequest } from '../../../apps/dashboard/src/result/pull-assessment.ts';
-import { effortFile, pullReportFile, pullSampleFiles } from '../../../apps/dashboard/src/result/pull-files.ts';
+import {
+  effortFile,
+  pullBytesFiles,
+  pullReportFile,
+  pullSampleFiles,
+} from '../../../apps/dashboard/src/result/pull-files.ts';
 import { pullSettingsHash } from '../../../apps/dashboard/src/result/pull-kept.ts';
 import { csvRows } from '../../support/csv-rows.ts';
 import { bytesOf, donePullSet, madePullVisit } from '../../support/made-pull-visit.ts';
@@ -20,6 +25,16 @@ test('the saved samples give the same report again', () => {
   expect(name).toBe('surae-20260301-0930-left-pushes-samples.csv');
   const { groups } = readRecording(new TextEncoder().encode(content as string));
   expect(assessPulls({ groups }, pullRequest(set, { bodyMassKg: 70 }), defaultSettings())).toEqual(report);
+});
+
+test('a leg that cannot be read gives the bytes of each trial as they are kept, and no file for a trial without any', () => {
+  const kept = bytesOf(set);
+  const lost = set.trials[1].bytesId;
+  const files = pullBytesFiles(set, (id) => (id === lost ? undefined : kept(id)));
+  const start = 'surae-20260301-0930-left-pushes-trial';
+  expect(files.map(({ name }) => name)).toEqual([`${start}-1-bytes.bin`, `${start}-3-bytes.bin`]);
+  const pieces = kept(set.trials[2].bytesId)!.pieces;
+  expect(Buffer.compare(files[1].content as Uint8Array, Buffer.concat(pieces))).toBe(0);
 });
 
 test('the report holds trials with their rests, the end, the answers and where it comes from, and no name', () => {

@@ -40,6 +40,19 @@ describe('an inertial sensor in any mounting', () => {
     expect(Math.abs(dot(before, before + 10) - 1)).toBeLessThan(1e-4);
   });
 
+  test('a gyroscope feels its own slip: what it reads adds up to the angle', () => {
+    const slip = { atS: 2, angleRad: 0.1 };
+    const turning = { ...standing, turn: [constant(0), constant(0), constant(0)] as const };
+    const faults = { ...still, gyroscopeBias: 0, gyroscopeDrift: 0, stampJitter: 0 };
+    const { timesS, channels } = inertialTrace(turning, world, faults, slip, [200, 200], new Random(1, 0)).groups[0];
+    const sums = channels
+      .slice(3)
+      .map(({ samples }) =>
+        samples.reduce((sum, rate, i) => sum + (i > 0 ? rate * (timesS[i] - timesS[i - 1]) : 0), 0),
+      );
+    expect(Math.abs(Math.hypot(...sums) - 0.1)).toBeLessThan(2e-3);
+  });
+
   test('gyroscope bias stays, and drifts as asked', () => {
     const faults = { ...still, gyroscopeBias: 0.02, gyroscopeDrift: 0.5 };
     const turning = { ...standing, turn: [constant(0), constant(0), constant(0)] as const };

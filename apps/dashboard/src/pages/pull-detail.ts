@@ -11,7 +11,7 @@ import '../parts/trial-list.ts';
 import '../parts/trial-marks.ts';
 import { AssessmentError } from '../result/assessment.ts';
 import { pullBytes, pullRecording } from '../result/pull-assessment.ts';
-import { effortFile, pullReportFile, pullSampleFiles } from '../result/pull-files.ts';
+import { effortFile, pullBytesFiles, pullReportFile, pullSampleFiles } from '../result/pull-files.ts';
 import { pullSettingsHash } from '../result/pull-kept.ts';
 import { pullTrace } from '../result/pull-trace.ts';
 import { saveFile } from '../result/save-file.ts';
@@ -88,14 +88,23 @@ export class PullDetail extends LitElement {
   private files(): TemplateResult | typeof nothing {
     const { set, visit, recording, bytesOf } = this;
     const { report } = set;
-    if (recording === undefined) return nothing;
-    const { sha256 } = recording.source;
-    const trials = set.trials.map(({ bytesId }) => bytesOf?.(bytesId)?.sha256 ?? null);
+    if (bytesOf === undefined) return nothing;
+    const sha256 = recording?.source.sha256 ?? null;
+    const trials = set.trials.map(({ bytesId }) => bytesOf(bytesId)?.sha256 ?? null);
+    const raw = recording === undefined ? pullBytesFiles(set, bytesOf) : [];
+    // not read yet, or nothing is kept that could be saved
+    if (recording === undefined && report === null && raw.length === 0) return nothing;
     const words = RESULT_WORDS;
     return html`<section>
       <h3>${words.save.text}</h3>
       <div class="choices">
-        ${this.button(words['save-samples'].text, () => pullSampleFiles(set, recording))}
+        ${
+          recording === undefined
+            ? raw.length === 0
+              ? nothing
+              : this.button(words['save-bytes'].text, () => raw)
+            : this.button(words['save-samples'].text, () => pullSampleFiles(set, recording))
+        }
         ${
           report === null
             ? nothing
@@ -117,7 +126,7 @@ export class PullDetail extends LitElement {
             : fill(words.provenance, {
                 protocol: report.protocol.id,
                 version: report.protocol.version,
-                sha256: sha256.slice(0, 12),
+                sha256: sha256?.slice(0, 12) ?? words['not-kept'].text,
                 settings: pullSettingsHash(report).slice(0, 12),
                 software: softwareName(),
               })

@@ -7,6 +7,7 @@ import { customElement, property } from 'lit/decorators.js';
 import { type Assessor, assessorContext, storeContext } from '../contexts/capabilities.ts';
 import type { Person } from '../journey/person.ts';
 import { pullSetOf } from '../journey/pull-events.ts';
+import type { PullSet } from '../journey/pull-set.ts';
 import { openTest, testsOf } from '../journey/tests-of-visit.ts';
 import type { Visit, VisitSet } from '../journey/visit.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
@@ -14,7 +15,6 @@ import { setOf } from '../journey/visit-events.ts';
 import '../parts/comparison-list.ts';
 import '../parts/pull-result.ts';
 import '../parts/two-legs-axis.ts';
-import { pullCautions } from '../result/pull-sentences.ts';
 import './pull-detail.ts';
 import { assessmentProgress } from '../parts/assessment-progress.ts';
 import { assessSet, setsToAssess } from '../result/assessment.ts';
@@ -22,6 +22,9 @@ import { Assessments } from '../result/assessments.ts';
 import { cautions, legName } from '../result/cautions.ts';
 import { comparisonsOf } from '../result/comparisons.ts';
 import { liveDifference } from '../result/live-difference.ts';
+import { assessPullSet, pullsToAssess } from '../result/pull-assessment.ts';
+import { pullResult } from '../result/pull-kept.ts';
+import { pullCautions } from '../result/pull-sentences.ts';
 import { setResult } from '../result/set-result.ts';
 import { attemptedSentence, summarySentence } from '../result/summary-sentence.ts';
 import { twoLegFigures } from '../result/two-legs.ts';
@@ -100,14 +103,28 @@ export class ResultStep extends LitElement {
   @consume({ context: assessorContext }) private readonly assessor!: Assessor;
   private readonly assessments = new Assessments<VisitSet>(this, (set) => this.assess(set));
 
+  private readonly pullAssessments = new Assessments<PullSet>(this, (set) => this.assessPushes(set));
+
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('visit')) this.assessments.begin(setsToAssess(this.visit));
+    if (!changed.has('visit')) return;
+    this.assessments.begin(setsToAssess(this.visit));
+    this.pullAssessments.begin(pullsToAssess(this.visit));
   }
 
   private async assess(set: VisitSet): Promise<void> {
     const bytes = await this.store.bytes(set.bytesId);
     const report = await assessSet(set, this.person, bytes, (trace, request) => this.assessor.final(trace, request));
     this.dispatchEvent(visitEvent(setResult(set.id, report)));
+  }
+
+  private async assessPushes(set: PullSet): Promise<void> {
+    const report = await assessPullSet(
+      set,
+      this.person,
+      (id) => this.store.bytes(id),
+      (trace, request) => this.assessor.pulls(trace, request),
+    );
+    this.dispatchEvent(visitEvent(pullResult(set.id, report)));
   }
 
   override render(): TemplateResult {
@@ -119,7 +136,12 @@ export class ResultStep extends LitElement {
       ${tests.map((test) =>
         test === 'heel-raise'
           ? this.raises(sets)
-          : html`<pull-result .visit=${visit} .person=${this.person} .earlier=${this.earlier}></pull-result>`,
+          : html`<pull-result
+              .visit=${visit}
+              .person=${this.person}
+              .earlier=${this.earlier}
+              .assessments=${this.pullAssessments}
+            ></pull-result>`,
       )}
       ${this.cautions()} ${tests.map((test) => (test === 'heel-raise' ? this.details(sets) : this.pullDetails()))}
       ${this.end(sets)}
@@ -146,9 +168,12 @@ export class ResultStep extends LitElement {
       );
   }
 
+  private pushes(): readonly PullSet[] {
+    return sides.flatMap((side) => pullSetOf(this.visit, side) ?? []);
+  }
+
   private pullDetails(): TemplateResult[] {
-    const sets = sides.flatMap((side) => pullSetOf(this.visit, side) ?? []);
-    return sets.map((set) => html`<pull-detail .set=${set} .visit=${this.visit}></pull-detail>`);
+    return this.pushes().map((set) => html`<pull-detail .set=${set} .visit=${this.visit}></pull-detail>`);
   }
 
   private explained(sets: readonly VisitSet[]): TemplateResult {
@@ -189,7 +214,8 @@ export class ResultStep extends LitElement {
     const allPeople = html`<a class="button" href=${hashOf({ page: 'start' })}>${RESULT_WORDS['all-people'].text}</a>`;
     if (this.visit.closed)
       return html`<div class="end"><p class="quiet">${RESULT_WORDS.closed.text}</p>${allPeople}</div>`;
-    const waiting = this.assessments.isAnyRunning(sets);
+    // a visit is closed on what was found, by either test
+    const waiting = this.assessments.isAnyRunning(sets) || this.pullAssessments.isAnyRunning(this.pushes());
     return html`<div class="end">
       <button class="main" type="button" ?disabled=${waiting} @click=${() => this.close()}>
         ${RESULT_WORDS.close.text}

@@ -1,20 +1,14 @@
-import { consume } from '@lit/context';
 import type { Side } from '@surae/analysis';
 import { AXIS_WORDS, PULL_RESULT_WORDS } from '@surae/shared';
-import type { RecordStore } from '@surae/storage';
-import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { type Assessor, assessorContext, storeContext } from '../contexts/capabilities.ts';
 import type { Person } from '../journey/person.ts';
 import { pullSetOf } from '../journey/pull-events.ts';
 import type { PullSet } from '../journey/pull-set.ts';
 import type { Visit } from '../journey/visit.ts';
-import { visitEvent } from '../journey/visit-event-request.ts';
-import { Assessments } from '../result/assessments.ts';
+import type { Assessments } from '../result/assessments.ts';
 import { pullComparisonsOf } from '../result/comparisons.ts';
-import { assessPullSet, pullsToAssess } from '../result/pull-assessment.ts';
 import { pullFigures } from '../result/pull-figures.ts';
-import { pullResult } from '../result/pull-kept.ts';
 import { pullSentence } from '../result/pull-sentences.ts';
 import { base } from '../styles/base.ts';
 import { assessmentProgress } from './assessment-progress.ts';
@@ -64,23 +58,8 @@ export class PullResult extends LitElement {
   @property({ attribute: false }) person!: Person;
   /** visits of this person before this one, the oldest first */
   @property({ attribute: false }) earlier: readonly Visit[] = [];
-  @consume({ context: storeContext }) private readonly store!: RecordStore;
-  @consume({ context: assessorContext }) private readonly assessor!: Assessor;
-  private readonly assessments = new Assessments<PullSet>(this, (set) => this.assess(set));
-
-  protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('visit')) this.assessments.begin(pullsToAssess(this.visit));
-  }
-
-  private async assess(set: PullSet): Promise<void> {
-    const report = await assessPullSet(
-      set,
-      this.person,
-      (id) => this.store.bytes(id),
-      (trace, request) => this.assessor.pulls(trace, request),
-    );
-    this.dispatchEvent(visitEvent(pullResult(set.id, report)));
-  }
+  /** how far the missing reports are; the page that asked for them hands this on whenever it changed inside */
+  @property({ attribute: false, hasChanged: () => true }) assessments!: Assessments<PullSet>;
 
   override render(): TemplateResult {
     const { visit } = this;

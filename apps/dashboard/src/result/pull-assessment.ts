@@ -50,12 +50,13 @@ export function pullRecording(
   { choice, trials }: PullSet,
   bytesOf: (bytesId: string) => StoredBytes | undefined,
 ): Recording {
-  const pieces = trials.flatMap(({ bytesId }) => {
+  const streams = trials.map(({ bytesId }) => {
     const bytes = bytesOf(bytesId);
     if (bytes === undefined) throw new AssessmentError('bytes-missing', 'The bytes of a trial are not in the store.');
-    return decodeBlocks(bytes.pieces).map(encodeBlock);
+    return bytes;
   });
   try {
+    const pieces = streams.flatMap((bytes) => decodeBlocks(bytes.pieces).map(encodeBlock));
     const place = choice.placement === 'platform' ? { placement: choice.placement } : {};
     return recordingFromStream(pieces, { side: choice.side, ...place });
   } catch (error) {

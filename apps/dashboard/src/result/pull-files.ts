@@ -8,6 +8,7 @@ import { pullProtocolOf } from '../live/pull-choices.ts';
 import { pullSettingsHash } from './pull-kept.ts';
 import { rounded } from './rounded.ts';
 import type { SavedFile } from './set-files.ts';
+import { wholeBytes } from './whole-bytes.ts';
 
 /** When and which leg; who it was is not in the name of a file. */
 function fileName({ begunAt, choice }: PullSet, what: string): string {
@@ -22,6 +23,16 @@ export function pullSampleFiles(set: PullSet, recording: Recording): SavedFile[]
     type: 'text/csv',
     content,
   }));
+}
+
+/** The bytes of each trial as they are kept, for a leg that cannot be read; a trial without any has no file. */
+export function pullBytesFiles(set: PullSet, bytesOf: (bytesId: string) => StoredBytes | undefined): SavedFile[] {
+  return set.trials.flatMap(({ bytesId }, at) => {
+    const bytes = bytesOf(bytesId);
+    if (bytes === undefined) return [];
+    const name = fileName(set, `trial-${at + 1}-bytes.bin`);
+    return [{ name, type: 'application/octet-stream', content: wholeBytes(bytes) }];
+  });
 }
 
 /** The efforts under the columns that the command line writes; empty means not measured. */
@@ -45,8 +56,8 @@ export function effortFile(set: PullSet, report: PullReport): SavedFile {
 
 /** Where a report comes from, so that it can be made again. */
 export interface PullProvenance {
-  /** of the recording of the leg, all trials */
-  readonly sha256: string;
+  /** of the recording of the leg, all trials; null where it cannot be read */
+  readonly sha256: string | null;
   /** of the stream of each trial as it was stored; null where it was not closed */
   readonly trials: readonly StoredBytes['sha256'][];
   readonly software: string;

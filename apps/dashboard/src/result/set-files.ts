@@ -5,6 +5,7 @@ import type { StoredBytes } from '@surae/storage';
 import type { Visit, VisitSet } from '../journey/visit.ts';
 import { rounded } from './rounded.ts';
 import { protocolHash } from './settings-hash.ts';
+import { wholeBytes } from './whole-bytes.ts';
 
 /** A file for the person at the screen to keep. */
 export interface SavedFile {
@@ -42,14 +43,8 @@ export function sampleFiles(set: VisitSet, recording: Recording): SavedFile[] {
 }
 
 /** The bytes as they are kept, for a recording that cannot be read. */
-export function bytesFile(set: VisitSet, { pieces }: StoredBytes): SavedFile {
-  const content = new Uint8Array(pieces.reduce((sum, { length }) => sum + length, 0));
-  let at = 0;
-  for (const piece of pieces) {
-    content.set(piece, at);
-    at += piece.length;
-  }
-  return { name: fileName(set, 'bytes.bin'), type: 'application/octet-stream', content };
+export function bytesFile(set: VisitSet, bytes: StoredBytes): SavedFile {
+  return { name: fileName(set, 'bytes.bin'), type: 'application/octet-stream', content: wholeBytes(bytes) };
 }
 
 /** The repetitions under the columns that the command line writes; empty means not measured. */

@@ -40,7 +40,13 @@ export function effortSettingsBy(method: EffortMethod, parameters: PullParameter
     pull,
     rest,
     onset,
-    measure: { ...measure, meanWindowS: needed(p.scoreWindow), plateauShare: needed(p.plateauShare) },
+    measure: {
+      ...measure,
+      meanWindowS: needed(p.scoreWindow),
+      plateauShare: needed(p.plateauShare),
+      onsetWithinS: atMost(p.onsetWithinMost),
+      rateUncertaintyMost: atMost(p.rateUncertaintyMost),
+    },
     accept: {
       ...accept,
       stillN: fixed(p.stillForceMost, p.stillShareMost),

@@ -133,6 +133,10 @@ export interface MeasureRule {
   /** window after the onset whose impulse is given [s], and shares of the peak until which the time is given [-] */
   readonly impulseWindowS: number;
   readonly reachedShares: readonly number[];
+  /** the onset of a fast effort with a distinct start lies within so much of its value, in 95 % of cases, or within one sample [s] */
+  readonly onsetWithinS: number;
+  /** greatest standard uncertainty of a rate that is given, in shares of it [-] */
+  readonly rateUncertaintyMost: number;
   /** rates below this are marked coarse [Hz]; share by which a rate may fall short of its nominal value [-] */
   readonly coarseBelowHz: number;
   readonly rateTolerance: number;
@@ -231,8 +235,8 @@ export interface PullSignalRule {
   readonly leverUM: number;
 }
 
-/** How peak, plateau and the rise are measured, apart from the window of the score and what a plateau is. */
-export type MeasureMethod = Omit<MeasureRule, 'meanWindowS' | 'plateauShare'>;
+/** How peak, plateau and the rise are measured, apart from what the protocol states. */
+export type MeasureMethod = Omit<MeasureRule, 'meanWindowS' | 'plateauShare' | 'onsetWithinS' | 'rateUncertaintyMost'>;
 type MethodOfAccept = Pick<AcceptRule, 'gapNearS' | 'clipRunS' | 'clipPile' | 'beforeS' | 'blurredS'>;
 
 /** The numbers of the method alone; what is a rule of the test stands in its protocol. */

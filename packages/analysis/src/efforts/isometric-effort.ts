@@ -1,4 +1,5 @@
 import type { Acceptance } from './acceptance.ts';
+import type { DistinctStart } from './distinct-start.ts';
 import type { EarlyRise } from './early-rise.ts';
 import type { Figure } from './figure.ts';
 import type { PullUnit } from './pull-signal.ts';
@@ -17,6 +18,8 @@ export interface IsometricEffort {
   /** onset and end [s] */
   readonly onsetS: Figure;
   readonly onsetMethod: 'curve' | 'line';
+  /** whether it starts distinctly; null for a ramp, of which nobody asks it */
+  readonly start: DistinctStart | null;
   readonly endS: Figure;
   /** resting level at the time of the peak, turned like the gross force */
   readonly rest: Figure;

@@ -5,6 +5,7 @@ import { medianAbsoluteDeviation } from '../signal/order-statistics.ts';
 import { judgeEffort } from './acceptance.ts';
 import { cleanLevel } from './clean-level.ts';
 import { isClipped } from './clipping.ts';
+import { distinctStart } from './distinct-start.ts';
 import { earlyRise } from './early-rise.ts';
 import type { EffortSettings } from './effort-settings.ts';
 import type { Figure } from './figure.ts';
@@ -180,6 +181,7 @@ export function measureEffort(effort: EffortInTrace, settings: EffortSettings): 
     },
     accept,
   );
+  const seen = riseGapS === 0 && !clipped && preparation !== null;
   const refused = refusal();
   const rates = riseRates(net, onset, rest, riseNoise, sampleRateHz, refused, measure);
   const timeToPeakS = { value: timeAt(top) - onset.timeS.value, u: Math.hypot(onset.timeS.u, measure.timeUS) };
@@ -189,6 +191,7 @@ export function measureEffort(effort: EffortInTrace, settings: EffortSettings): 
     kind,
     onsetS: onset.timeS,
     onsetMethod: onset.method,
+    start: kind === 'ramp' ? null : distinctStart(onset, seen, sampleRateHz, measure),
     endS,
     rest: { value: rest.at(timeAt(top)), u: restU },
     peak: grossAndNet(peak, peakU, rest.at(timeAt(top))),

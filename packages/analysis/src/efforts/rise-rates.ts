@@ -1,5 +1,5 @@
 import { median } from '../signal/order-statistics.ts';
-import type { MeasureMethod } from './effort-settings.ts';
+import type { MeasureMethod, MeasureRule } from './effort-settings.ts';
 import type { Figure } from './figure.ts';
 import type { Onset } from './onset.ts';
 import { firstFrom, type RestLine, type Samples } from './rest-level.ts';
@@ -21,7 +21,9 @@ export type NoRateReason =
   /** the sensor was at its limit in the rise */
   | 'clipped'
   /** no curve fits the rise, or nothing was recorded before it, so the onset is too uncertain */
-  | 'onset-uncertain';
+  | 'onset-uncertain'
+  /** the rate itself is known too poorly, as a rule because the start is not distinct */
+  | 'rate-uncertain';
 
 /** Mean rate of rise from the onset over one window. */
 export interface RiseRate {
@@ -81,7 +83,7 @@ export function forceAfter(
  * @param noise - of a sample and of its stamp [unit of net, s]
  * @param sampleRateHz - samples per second [Hz]
  * @param refused - why no window has a rate, or null [-]
- * @param rule - windows and least sampling rates, see {@link MeasureMethod} [-]
+ * @param rule - windows, least sampling rates and greatest uncertainty, see {@link MeasureRule} [-]
  * @returns one entry for each window, in their order [unit of net per s]
  *
  * Source: Aagaard et al. (2002), J Appl Physiol (windows, from memory); Maffiuletti et al. (2016), Eur J Appl Physiol 116:1091-1116
@@ -93,7 +95,7 @@ export function riseRates(
   noise: RiseNoise,
   sampleRateHz: number,
   refused: NoRateReason | null,
-  rule: MeasureMethod,
+  rule: MeasureRule,
 ): RiseRate[] {
   const coarse = sampleRateHz < rule.coarseBelowHz * (1 - rule.rateTolerance);
   return rule.rateWindowsS.map((windowS, k): RiseRate => {
@@ -102,6 +104,11 @@ export function riseRates(
     const reason = refused ?? (tooLow ? 'rate-too-low' : read === null ? 'onset-uncertain' : null);
     if (reason !== null || read === null) return { windowS, rate: null, reason, coarse };
     const u = Math.hypot(read.slope * onset.timeS.u, read.u, rest.u(onset.timeS.value));
-    return { windowS, rate: { value: read.force / windowS, u: (rule.riseU * u) / windowS }, reason: null, coarse };
+    const rate = { value: read.force / windowS, u: (rule.riseU * u) / windowS };
+    // a force that has hardly risen, or not at all, has no rate worth the name
+    if (Number.isFinite(rule.rateUncertaintyMost) && rate.u > rule.rateUncertaintyMost * rate.value) {
+      return { windowS, rate: null, reason: 'rate-uncertain', coarse };
+    }
+    return { windowS, rate, reason: null, coarse };
   });
 }

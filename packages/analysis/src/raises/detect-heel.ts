@@ -89,7 +89,12 @@ export function detectHeelRaises(
     timeOf,
     whole,
   );
-  const firstFloor = floorLine(restVotes(smooth, grid.startS, grid.sampleRateHz, guessed), restM, 0.001);
+  const firstFloor = floorLine(
+    restVotes(smooth, grid.startS, grid.sampleRateHz, guessed),
+    restM,
+    0.001,
+    stretches.map(({ guess }) => ({ timeS: (guess.highFromS + guess.highToS) / 2, level: guess.top })),
+  );
   const signal: FitSignal = {
     ...usual,
     noise: measureNoise(levelM, grid.startS, grid.sampleRateHz, guessed, firstFloor.at, {
@@ -126,7 +131,12 @@ export function detectHeelRaises(
     whole,
   );
   const votes = restVotes(smooth, grid.startS, grid.sampleRateHz, rests);
-  const floor = floorLine(votes, restM, 0.001);
+  const floor = floorLine(
+    votes,
+    restM,
+    0.001,
+    found.map(({ timed }) => ({ timeS: timed.topS, level: timed.topM })),
+  );
   const stillSdM = stillSpread(signal, rests, floor, floor.scatterM);
   const lever = height.heelLeverM;
   const above = (level: number, base: number): number =>

@@ -2,6 +2,7 @@ import type { FaultAmounts } from '../fault-table.ts';
 import type { Random } from '../random.ts';
 import { drawRotation, rotate } from '../rotation.ts';
 import { addSpikes, addWhite, convert, drawSampleTimes, sampleAt } from '../sampling.ts';
+import { type MoveShape, wayGone } from '../smooth-move.ts';
 import { type SimulatedTrace, vectorChannels } from '../trace.ts';
 import type { World } from '../world.ts';
 
@@ -13,10 +14,26 @@ export interface IdealInertial {
   readonly turn?: readonly [Float64Array, Float64Array, Float64Array];
 }
 
-/** A slip: from this instant the sensor is turned by this angle about an axis of its own. */
+/** A slip: the sensor turns by this angle about the axis to the left, from this instant on, and stays turned. */
 export interface Slip {
   readonly atS: number;
   readonly angleRad: number;
+}
+
+/** Time that a slip takes: a strap gives way at once [s]; ours. */
+const slipLastsS = 0.1;
+
+const slide: MoveShape = { kind: 'minimum-jerk', skew: 0, share: 0 };
+
+/** How far a sensor has slipped by an instant [rad]. */
+function slippedRad(slip: Slip | undefined, timeS: number): number {
+  return slip === undefined ? 0 : slip.angleRad * wayGone(slide, (timeS - slip.atS) / slipLastsS);
+}
+
+/** How fast it slips, over a millisecond around that instant [rad/s]. */
+function slipRate(slip: Slip | undefined, timeS: number): number {
+  const halfS = 0.0005;
+  return (slippedRad(slip, timeS + halfS) - slippedRad(slip, timeS - halfS)) / (2 * halfS);
 }
 
 /** Range of the gyroscope, each way: 500 degrees a second [rad/s]. */
@@ -58,14 +75,18 @@ export function inertialTrace(
   const mounting = drawRotation(random);
   const times = drawSampleTimes(world.count / world.sampleRateHz, random.between(rates[0], rates[1]), faults, random);
   const whiteSd = Math.sqrt(times.sampleRateHz / 2);
-  const turned = (vector: readonly Float64Array[]): [Float64Array, Float64Array, Float64Array] => {
+  const turned = (
+    vector: readonly Float64Array[],
+    own: (timeS: number) => number = () => 0,
+  ): [Float64Array, Float64Array, Float64Array] => {
     const [x, y, z] = sampleVector(vector, world, times.trueS);
     for (let i = 0; i < x.length; i++) {
-      const b = y[i];
+      const b = y[i] + own(times.trueS[i]);
       let [a, c] = [x[i], z[i]];
-      if (slip !== undefined && times.trueS[i] >= slip.atS) {
-        const cos = Math.cos(slip.angleRad);
-        const sin = Math.sin(slip.angleRad);
+      const angle = slippedRad(slip, times.trueS[i]);
+      if (angle !== 0) {
+        const cos = Math.cos(angle);
+        const sin = Math.sin(angle);
         [a, c] = [a * cos - c * sin, a * sin + c * cos];
       }
       [x[i], y[i], z[i]] = rotate(mounting, a, b, c);
@@ -84,7 +105,8 @@ export function inertialTrace(
   }
   const channels = vectorChannels('acceleration', force);
   if (ideal.turn !== undefined) {
-    const turn = turned(ideal.turn);
+    // a gyroscope feels its own slip
+    const turn = turned(ideal.turn, (timeS) => slipRate(slip, timeS));
     for (const samples of turn) {
       const bias = faults.gyroscopeBias * random.boundedGaussian();
       const drift = (faults.gyroscopeDrift * random.boundedGaussian()) / 60;

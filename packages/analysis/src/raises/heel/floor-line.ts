@@ -1,6 +1,8 @@
 import type { Interval } from '../../signal/intervals.ts';
 import { median, medianAbsoluteDeviation, quantile } from '../../signal/order-statistics.ts';
 import type { FloorVote } from './floor.ts';
+import { floorSteps } from './floor-steps.ts';
+import type { LevelStep, Moment } from './top-line.ts';
 
 /** Level at rest as it goes through the set. */
 export interface FloorLine {
@@ -11,12 +13,7 @@ export interface FloorLine {
   /** spread of single pieces of evidence about the line [m] */
   readonly scatterM: number;
   /** steps of the level at rest: the sensor was moved [s, m] */
-  readonly steps: readonly FloorStep[];
-}
-
-export interface FloorStep {
-  readonly timeS: number;
-  readonly stepM: number;
+  readonly steps: readonly LevelStep[];
 }
 
 /** Reach of the local line: several repetitions, so that one high bottom counts little [s]. */
@@ -74,15 +71,21 @@ export function restVotes(
  * @param given - evidence in time order [s, m]
  * @param restM - level at rest of the recording as a whole [m]
  * @param leastScatterM - spread of the evidence that is never undercut [m]
+ * @param tops - greatest level of each repetition, in time order: they step with the floor [s, m]
  * @returns the line [m]
  *
  * Source: Cleveland (1979), J Am Stat Assoc 74:829-836 (robust locally weighted regression), weights one-sided: ours
  */
-export function floorLine(given: readonly FloorVote[], restM: number, leastScatterM: number): FloorLine {
+export function floorLine(
+  given: readonly FloorVote[],
+  restM: number,
+  leastScatterM: number,
+  tops: readonly Moment[] = [],
+): FloorLine {
   if (given.length === 0) {
     return { at: () => restM, uncertainty: () => leastScatterM, scatterM: leastScatterM, steps: [] };
   }
-  const steps = findSteps(given, leastScatterM);
+  const steps = floorSteps(given, tops, leastScatterM);
   const stepped = (timeS: number): number =>
     steps.reduce((sum, step) => (timeS >= step.timeS ? sum + step.stepM : sum), 0);
   const votes = given.map((vote) => ({ ...vote, level: vote.level - stepped(vote.timeS) }));
@@ -107,41 +110,8 @@ export function floorLine(given: readonly FloorVote[], restM: number, leastScatt
   };
 }
 
-/** Rests on either side of a possible step: at most, and at least. */
+/** Pieces on either side of one by which it is first judged; ours. */
 const sideCount = 12;
-const leastSide = 3;
-
-/** A step is told from chance when it exceeds so many standard errors; there are many places to look at. */
-const clearRatio = 6;
-
-/**
- * Steps of the level at rest that last: the lower quarters of the evidence before and after differ by far more than
- * their scatter. Returns that stay high, even when there are many of them, leave a lower quarter alone.
- */
-function findSteps(votes: readonly FloorVote[], leastScatterM: number): FloorStep[] {
-  // A long rest with the heel up, in a pause, is one return that stayed high and not many.
-  const rests = [...new Set(votes.map((vote) => vote.rest))].map((rest) => votes.filter((vote) => vote.rest === rest));
-  const times = rests.map((pieces) => ({ firstS: pieces[0].timeS, lastS: pieces[pieces.length - 1].timeS }));
-  const levels = rests.map((pieces) => median(pieces.map((piece) => piece.level)));
-  const around = levels.map((level, i) => level - median(levels.slice(Math.max(0, i - sideCount), i + sideCount + 1)));
-  const scatter = levels.length > 0 ? Math.max(leastScatterM, medianAbsoluteDeviation(around)) : leastScatterM;
-  const steps: FloorStep[] = [];
-  for (let again = 0; again < 3; again++) {
-    let best: { ratio: number; i: number; stepM: number } | undefined;
-    for (let i = leastSide; i <= levels.length - leastSide; i++) {
-      const before = levels.slice(Math.max(0, i - sideCount), i);
-      const after = levels.slice(i, i + sideCount);
-      const stepM = quantile(after, 0.25) - quantile(before, 0.25);
-      // the lower quarter of n normal values has a standard error of 1.36 / sqrt(n)
-      const ratio = Math.abs(stepM) / (1.36 * scatter * Math.sqrt(1 / before.length + 1 / after.length));
-      if (ratio > (best?.ratio ?? clearRatio)) best = { ratio, i, stepM };
-    }
-    if (best === undefined) break;
-    steps.push({ timeS: (times[best.i - 1].lastS + times[best.i].firstS) / 2, stepM: best.stepM });
-    for (let i = best.i; i < levels.length; i++) levels[i] -= best.stepM;
-  }
-  return steps.sort((a, b) => a.timeS - b.timeS);
-}
 
 function robustWeight(residual: number, scatter: number): number {
   const x = residual / (residual > 0 ? 2 * scatter : 3 * scatter);

@@ -1,0 +1,144 @@
+import { median } from '../../signal/order-statistics.ts';
+import type { FloorVote } from './floor.ts';
+import { type LevelStep, type Moment, topsLikelihood } from './top-line.ts';
+
+/** Rests on either side of a possible step: at most, and at least; ours. */
+const [sideMost, sideLeast] = [12, 2];
+
+/** Returns that stay high, as a share of all, and how high they stay at most [m]; ours. */
+const [raisedShare, raisedMostM] = [0.25, 0.04];
+
+/** Rests that are nothing of the kind, and the levels they may have [m]; ours. */
+const [strayShare, strayReachM] = [0.02, 0.1];
+
+/** Scatters of rests at the floor that are tried [m]; ours. */
+const scattersM = [0.0015, 0.003, 0.006];
+
+/** A step must make the recording so many times likelier, as a logarithm: few sensors slip, and at many instants they might; ours. */
+const leastGain = 9;
+
+/** Smaller steps are left to the slow line [m], and so many steps of one set are looked for; ours. */
+const leastStepM = 0.002;
+const stepsMost = 3;
+
+/**
+ * Lasting steps of the level at rest.
+ *
+ * Each rest is down at the floor, or stays somewhat above it (an incomplete return), or is a stray. With a step the rests
+ * around it have two floors instead of one, and the tops beside them step by as much. The step is taken when that makes
+ * both far likelier. Returns that stay high now and then scatter and explain no step; a floor that has moved gathers all.
+ *
+ * @param votes - evidence of the floor in time order [s, m]
+ * @param tops - the greatest level of each repetition, in time order [s, m]
+ * @param leastScatterM - scatter of rests at the floor that is never undercut [m]
+ * @returns steps in time order; each lies between two rests or tops [s, m]
+ *
+ * Source: ours (likelihood ratio of a mixture, greatest over place and size of the step)
+ */
+export function floorSteps(votes: readonly FloorVote[], tops: readonly Moment[], leastScatterM: number): LevelStep[] {
+  let [rests, highs] = [restsOf(votes), [...tops]];
+  const scatters = scattersM.map((scatter) => Math.max(scatter, leastScatterM));
+  const steps: LevelStep[] = [];
+  while (steps.length < stepsMost) {
+    const step = likeliestStep(rests, highs, scatters);
+    if (step === undefined) break;
+    steps.push(step);
+    [rests, highs] = [without(step, rests), without(step, highs)];
+  }
+  return steps.sort((a, b) => a.timeS - b.timeS);
+}
+
+/** Pieces of one rest share its fate: a long rest with the heel up is one return that stayed high and not many. */
+function restsOf(votes: readonly FloorVote[]): Moment[] {
+  return [...new Set(votes.map((vote) => vote.rest))].map((rest) => {
+    const pieces = votes.filter((vote) => vote.rest === rest);
+    return { timeS: median(pieces.map(({ timeS }) => timeS)), level: median(pieces.map(({ level }) => level)) };
+  });
+}
+
+function without({ timeS, stepM }: LevelStep, moments: readonly Moment[]): Moment[] {
+  return moments.map((one) => (one.timeS > timeS ? { ...one, level: one.level - stepM } : one));
+}
+
+function likeliestStep(
+  rests: readonly Moment[],
+  tops: readonly Moment[],
+  scatters: readonly number[],
+): LevelStep | undefined {
+  let best: (LevelStep & { gain: number }) | undefined;
+  const timesS = [...rests, ...tops].map(({ timeS }) => timeS).sort((a, b) => a - b);
+  for (let i = 1; i < timesS.length; i++) {
+    const timeS = (timesS[i - 1] + timesS[i]) / 2;
+    const [lowBefore, lowAfter] = sides(rests, timeS);
+    if (lowBefore.length < sideLeast || lowAfter.length < sideLeast) continue;
+    const highs = sides(tops, timeS).flat();
+    const none = restsLikelihood(lowBefore, lowAfter, 0, scatters) + topsLikelihood(highs, undefined);
+    for (const stepM of likelySizes([lowBefore, lowAfter], sides(tops, timeS), scatters[0])) {
+      const step = { timeS, stepM };
+      const gain = restsLikelihood(lowBefore, lowAfter, stepM, scatters) + topsLikelihood(highs, step) - none;
+      if (gain > (best?.gain ?? leastGain)) best = { ...step, gain };
+    }
+  }
+  return best;
+}
+
+/** The moments next before and next after an instant. */
+function sides(moments: readonly Moment[], timeS: number): [before: Moment[], after: Moment[]] {
+  const after = moments.findIndex((one) => one.timeS > timeS);
+  const at = after < 0 ? moments.length : after;
+  return [moments.slice(Math.max(0, at - sideMost), at), moments.slice(at, at + sideMost)];
+}
+
+/** Steps that the rests and the tops would have by themselves, and between [m]. */
+function likelySizes(
+  [lowBefore, lowAfter]: readonly (readonly Moment[])[],
+  [highBefore, highAfter]: readonly (readonly Moment[])[],
+  scatter: number,
+): number[] {
+  const ofRests = floorOf(levels(lowAfter), scatter) - floorOf(levels(lowBefore), scatter);
+  const sizes = [ofRests];
+  if (highBefore.length > 1 && highAfter.length > 1) {
+    const near = Math.min(3, highBefore.length, highAfter.length);
+    sizes.push(median(levels(highAfter.slice(0, near))) - median(levels(highBefore.slice(-near))));
+  }
+  return sizes.filter((size) => Math.abs(size) > leastStepM);
+}
+
+function levels(moments: readonly Moment[]): number[] {
+  return moments.map(({ level }) => level);
+}
+
+/** Log likelihood of rests with a step of the floor between them, greatest over the floor and the scatter. */
+function restsLikelihood(
+  before: readonly Moment[],
+  after: readonly Moment[],
+  stepM: number,
+  scatters: readonly number[],
+): number {
+  const all = [...levels(before), ...after.map(({ level }) => level - stepM)];
+  return Math.max(...scatters.map((scatter) => logLikelihood(all, floorOf(all, scatter), scatter)));
+}
+
+/** The floor that makes levels likeliest, among the levels themselves, moved to the mean of those that gather there [m]. */
+function floorOf(all: readonly number[], scatter: number): number {
+  let best = { level: all[0], logLikelihood: Number.NEGATIVE_INFINITY };
+  for (const start of all) {
+    const near = all.filter((level) => Math.abs(level - start) < 2 * scatter);
+    const level = near.reduce((sum, one) => sum + one, 0) / near.length;
+    const found = logLikelihood(all, level, scatter);
+    if (found > best.logLikelihood) best = { level, logLikelihood: found };
+  }
+  return best.level;
+}
+
+function logLikelihood(all: readonly number[], floor: number, scatter: number): number {
+  return all.reduce((sum, level) => sum + Math.log(density(level - floor, scatter)), 0);
+}
+
+/** Density of a rest so far above the floor [1/m]. */
+function density(aboveM: number, scatter: number): number {
+  const down = Math.exp(-0.5 * (aboveM / scatter) ** 2) / (Math.sqrt(2 * Math.PI) * scatter);
+  const raised = aboveM > 0 && aboveM < raisedMostM ? 1 / raisedMostM : 0;
+  const stray = Math.abs(aboveM) < strayReachM ? 1 / (2 * strayReachM) : 1e-3;
+  return (1 - raisedShare - strayShare) * down + raisedShare * raised + strayShare * stray;
+}

@@ -1,0 +1,71 @@
+/** A level at an instant. */
+export interface Moment {
+  readonly timeS: number;
+  /** [m] */
+  readonly level: number;
+}
+
+/** A lasting step of a level: the sensor was moved [s, m]. */
+export interface LevelStep {
+  readonly timeS: number;
+  readonly stepM: number;
+}
+
+/** Spreads of the heights about their line that are tried [m]; ours. */
+const spreadsM = [0.003, 0.005, 0.008, 0.012];
+
+/** Tops that are far from the line, as half a raise is: their share, and how far they may be [m]; ours. */
+const [strayShare, strayReachM] = [0.1, 0.1];
+
+/** Fewer tops say nothing of a line. */
+const leastTops = 5;
+
+/** Rounds of weighting, enough to settle; ours. */
+const rounds = 6;
+
+/**
+ * Log likelihood of tops about a straight line: heights fall slowly as the calf tires, single ones stray.
+ *
+ * @param tops - greatest levels of repetitions in time order [s, m]
+ * @param step - lasting step of the level between them, taken off first; undefined for none [s, m]
+ * @returns greatest over the spread; 0 where there are too few tops to say anything [log 1/m]
+ *
+ * Source: ours; line by iterated reweighting with Cauchy weights (Holland & Welsch 1977, Commun Stat A6:813-827)
+ */
+export function topsLikelihood(tops: readonly Moment[], step: LevelStep | undefined): number {
+  if (tops.length < leastTops) return 0;
+  const levels = tops.map(({ timeS, level }) =>
+    step !== undefined && timeS > step.timeS ? level - step.stepM : level,
+  );
+  return Math.max(
+    ...spreadsM.map((spread) =>
+      residualsOf(tops, levels, spread).reduce((sum, residual) => sum + Math.log(density(residual, spread)), 0),
+    ),
+  );
+}
+
+function residualsOf(tops: readonly Moment[], levels: readonly number[], spread: number): number[] {
+  let weights = levels.map(() => 1);
+  let residuals: number[] = [];
+  for (let round = 0; round < rounds; round++) {
+    let [w, x, y, xx, xy] = [0, 0, 0, 0, 0];
+    tops.forEach(({ timeS }, i) => {
+      w += weights[i];
+      x += weights[i] * timeS;
+      y += weights[i] * levels[i];
+      xx += weights[i] * timeS * timeS;
+      xy += weights[i] * timeS * levels[i];
+    });
+    const wide = xx - (x * x) / w;
+    const slope = wide > 0 ? (xy - (x * y) / w) / wide : 0;
+    residuals = tops.map(({ timeS }, i) => levels[i] - y / w - slope * (timeS - x / w));
+    weights = residuals.map((residual) => 1 / (1 + (residual / (2 * spread)) ** 2));
+  }
+  return residuals;
+}
+
+function density(residual: number, spread: number): number {
+  const near = Math.exp(-0.5 * (residual / spread) ** 2) / (Math.sqrt(2 * Math.PI) * spread);
+  const stray = Math.abs(residual) < strayReachM ? 1 / (2 * strayReachM) : 1e-3;
+  return (1 - strayShare) * near + strayShare * stray;
+}

@@ -1,0 +1,82 @@
+import type { BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { newProfile, openBrowser } from '../browser.mjs';
+import { findChromium } from '../chromium.mjs';
+import { type DevicePage, servePage } from '../devices/serve-page.ts';
+import { Chooser } from './chooser.ts';
+import { whyNoRadio } from './dbus-daemon.mjs';
+import { type MessageBus, startMessageBus } from './message-bus.ts';
+import { MockRadio } from './mock-radio.ts';
+
+export interface RadioTest {
+  readonly page: Page;
+  readonly context: BrowserContext;
+  readonly origin: string;
+  readonly radio: MockRadio;
+  readonly chooser: Chooser;
+}
+
+/** Why nothing can be tried here; undefined when it can. */
+const whySkipped = findChromium() === undefined ? 'there is no Chromium' : whyNoRadio();
+// what is skipped runs nothing that could say it later
+if (whySkipped !== undefined) process.stdout.write(`No tests over a mock radio: ${whySkipped}.\n`);
+
+interface Rig {
+  readonly bus: MessageBus;
+  readonly radio: MockRadio;
+  readonly site: DevicePage;
+  readonly profile: ReturnType<typeof newProfile>;
+  readonly context: BrowserContext;
+}
+
+async function startRig(hasAdapter: boolean): Promise<Rig> {
+  const [bus, site] = await Promise.all([startMessageBus(), servePage()]);
+  const radio = await MockRadio.start(bus.address, { hasAdapter });
+  const profile = newProfile();
+  const context = await openBrowser(profile.folder, {
+    moreFlags: ['--enable-features=WebBluetooth'],
+    env: { ...process.env, DBUS_SYSTEM_BUS_ADDRESS: bus.address },
+  });
+  return { bus, radio, site, profile, context };
+}
+
+/**
+ * Declares tests that share one browser over one mock radio, with a new page for each. No page may throw an error. Where
+ * there can be no radio they are counted as skipped, and the reason is printed.
+ */
+export function radioTests(
+  title: string,
+  tests: Record<string, (given: RadioTest) => Promise<void>>,
+  { hasAdapter = true } = {},
+): void {
+  describe(title, () => {
+    let rig: Rig | undefined;
+    beforeAll(async () => {
+      rig = await startRig(hasAdapter);
+    });
+    afterAll(async () => {
+      await rig?.context.close();
+      rig?.radio.stop();
+      await rig?.site.close();
+      await rig?.bus.stop();
+      rig?.profile.dispose();
+    });
+    for (const [name, work] of Object.entries(tests)) {
+      test.skipIf(whySkipped !== undefined)(name, { timeout: 60_000 }, async () => {
+        const { context, site, radio } = rig!;
+        const problems: string[] = [];
+        const page = await context.newPage();
+        page.on('pageerror', (error) => problems.push(error.message));
+        await page.goto(site.origin);
+        await page.waitForFunction('"onPage" in globalThis');
+        try {
+          await work({ page, context, origin: site.origin, radio, chooser: await Chooser.of(page) });
+          expect(problems).toEqual([]);
+        } finally {
+          await page.close();
+          radio.clear();
+        }
+      });
+    }
+  });
+}
