@@ -95,6 +95,10 @@ export interface PullSummary {
   readonly judged?: number;
   readonly onsetP95Ms?: number;
   readonly rampOnsetP95Ms?: number;
+  readonly distinctP95Ms?: number;
+  readonly distinctShare?: number;
+  readonly distinctCoverage?: number;
+  readonly rateShare?: number;
   readonly peakRmsPercent?: number;
   readonly meanRmsPercent?: number;
   readonly riseRmsPercent?: number;
@@ -106,7 +110,7 @@ export interface PullSummary {
   readonly families: Readonly<Record<string, FamilySummary>>;
 }
 
-type IntervalKind = 'onset' | 'rampOnset' | 'peak' | 'mean' | 'rise';
+type IntervalKind = 'onset' | 'distinctOnset' | 'rampOnset' | 'peak' | 'mean' | 'rise';
 
 /** Figures of fast efforts of one form of rise. */
 export interface FamilySummary {
@@ -124,6 +128,7 @@ interface ComparableFigure {
 
 interface ComparableEffort {
   readonly onsetS: ComparableFigure;
+  readonly distinct?: 'yes' | 'no' | 'cannot_tell';
   readonly peakS: number;
   readonly peakN: ComparableFigure;
   readonly meanN: ComparableFigure | null;
@@ -163,6 +168,31 @@ interface PullsModule {
   ) => FindPulls;
 }
 
+type LogProbability = (unknowns: ArrayLike<number> & Iterable<number>) => number;
+
+interface PullsLimitModule {
+  readonly likelihoodOf: (seen: {
+    readonly timesS: readonly number[];
+    readonly samples: readonly number[];
+    readonly sd: number;
+    readonly faults: Pick<Simulation.PullFaults, 'unsteadiness' | 'tremor'>;
+  }) => (forces: readonly number[]) => number;
+  readonly posteriorOfFirst: (
+    logProbability: LogProbability,
+    first: readonly number[],
+    spreads: readonly number[],
+    run: { readonly steps: number; readonly seed: number },
+  ) => { readonly mean: number; readonly sd: number };
+  readonly onsetLimit: (request: {
+    readonly simulation: Pick<typeof Simulation, 'simulatePulls' | 'shareRisen'>;
+    readonly level: Simulation.Level;
+    readonly sampleRateHz: number;
+    readonly traces: number;
+    readonly from: number;
+    readonly steps?: number;
+  }) => { readonly efforts: number; readonly p95Ms: number; readonly families: Readonly<Record<string, number>> };
+}
+
 interface PullGoalsModule {
   readonly missedPullGoals: (level: Simulation.Level, sampleRateHz: number, summary: PullSummary) => string[];
   readonly lostPullGround: (
@@ -184,6 +214,9 @@ export const { pooledP95, topLimitS } = (await import(/* @vite-ignore */ beside(
 export const { PullFigures, byAnalysis, measurePulls } = (await import(
   /* @vite-ignore */ beside('pulls-measure.mjs')
 )) as PullsModule;
+export const { likelihoodOf, onsetLimit, posteriorOfFirst } = (await import(
+  /* @vite-ignore */ beside('pulls-limit.mjs')
+)) as PullsLimitModule;
 export const { lostPullGround, missedPullGoals } = (await import(
   /* @vite-ignore */ beside('pulls-goals.mjs')
 )) as PullGoalsModule;

@@ -21,6 +21,10 @@ function p95Ms({ errors }) {
   return p95S === undefined ? undefined : 1000 * p95S;
 }
 
+function share(part, whole) {
+  return whole.errors.length === 0 ? undefined : part.errors.length / whole.errors.length;
+}
+
 /** Onset and rate of the fast efforts of one form of rise. */
 class FamilyErrors {
   onset = new Errors();
@@ -47,6 +51,8 @@ export class PullFigures {
   /** of fast efforts, and of ramps */
   onset = new Errors();
   rampOnset = new Errors();
+  /** of fast efforts whose start the instrument calls distinct */
+  distinctOnset = new Errors();
   peak = new Errors();
   halfSecond = new Errors();
   rise = new Errors();
@@ -56,7 +62,8 @@ export class PullFigures {
 
   /**
    * One recording. `efforts` have onsetS, peakS, peakN, meanN and perhaps rate200 (or null), each `{value, u}` or with u left
-   * out; `peakJudged` and `onsetJudged` say whether the instrument itself stands by them.
+   * out; `distinct` is whether an effort starts distinctly (yes, no,
+   * cannot_tell or left out); `peakJudged` and `onsetJudged` say whether the instrument itself stands by them.
    */
   add({ seed, efforts, truth }) {
     this.traces += 1;
@@ -74,6 +81,9 @@ export class PullFigures {
     const family = this.family(one);
     if (found.onsetJudged) {
       onset.add(found.onsetS.value, found.onsetS.u, one.onsetS);
+      if (one.kind === 'fast' && found.distinct === 'yes') {
+        this.distinctOnset.add(found.onsetS.value, found.onsetS.u, one.onsetS);
+      }
       if (one.kind === 'fast') family.onset.add(found.onsetS.value, found.onsetS.u, one.onsetS);
     }
     if (found.peakJudged) {
@@ -100,6 +110,7 @@ export class PullFigures {
   intervalCounts() {
     const kinds = {
       onset: this.onset,
+      distinctOnset: this.distinctOnset,
       rampOnset: this.rampOnset,
       peak: this.peak,
       mean: this.halfSecond,
@@ -120,6 +131,12 @@ export class PullFigures {
       exact: this.exact / this.traces,
       judged: this.true === 0 ? undefined : this.judged / this.true,
       rates: this.rise.errors.length,
+      fast: this.onset.errors.length,
+      // of the fast efforts whose onset was judged
+      distinctShare: share(this.distinctOnset, this.onset),
+      rateShare: share(this.rise, this.onset),
+      distinctP95Ms: p95Ms(this.distinctOnset),
+      distinctCoverage: mean(this.distinctOnset.covered),
       onsetP95Ms: p95Ms(this.onset),
       rampOnsetP95Ms: p95Ms(this.rampOnset),
       onsetBiasMs: this.onset.errors.length === 0 ? undefined : 1000 * mean(this.onset.errors),

@@ -10,6 +10,7 @@ function comparable(effort, window) {
   const reason = effort.rates[window].reason;
   return {
     onsetS: effort.onsetS,
+    distinct: effort.start?.distinct,
     peakS: effort.peakS,
     peakN: effort.peak.net,
     meanN: effort.bestMean === null ? null : effort.bestMean.net,

@@ -40,7 +40,7 @@ export function familyTable(rows) {
 export function coverageTable(rows) {
   const disturbed = rows.filter(({ level }) => level !== 'clean');
   const rates = [...new Set(disturbed.map(({ sampleRateHz }) => sampleRateHz))];
-  const kinds = ['onset', 'rampOnset', 'peak', 'mean', 'rise'];
+  const kinds = ['onset', 'distinctOnset', 'rampOnset', 'peak', 'mean', 'rise'];
   const line = (name, some) => [
     name,
     ...kinds.map((kind) => {
@@ -56,5 +56,5 @@ export function coverageTable(rows) {
     ),
   );
   if (rates.length > 1) lines.push(line('together', disturbed));
-  return table(['in 95 % (of)', 'onset', 'ramp onset', 'peak', '0.5 s mean', 'rate 0-200 ms'], lines);
+  return table(['in 95 % (of)', 'onset', 'distinct', 'ramp onset', 'peak', '0.5 s mean', 'rate 0-200 ms'], lines);
 }

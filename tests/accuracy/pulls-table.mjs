@@ -33,13 +33,18 @@ const shared = await import('@surae/shared');
 const columns = [
   ['exact count', 'exact', 3],
   ['onset p95 ms', 'onsetP95Ms', 1],
+  ['distinct start p95 ms', 'distinctP95Ms', 1],
+  ['share distinct', 'distinctShare', 2],
   ['ramp onset p95 ms', 'rampOnsetP95Ms', 0],
   ['peak RMS %', 'peakRmsPercent', 3],
   ['0.5 s mean RMS %', 'meanRmsPercent', 3],
   ['rate 0-200 ms RMS %', 'riseRmsPercent', 2],
+  ['share with rate', 'rateShare', 2],
 ];
 const shares = [
   ['onset', 'onsetCoverage'],
+  ['distinct', 'distinctCoverage'],
+  ['ramp onset', 'rampOnsetCoverage'],
   ['peak', 'peakCoverage'],
   ['mean', 'meanCoverage'],
   ['rate', 'riseCoverage'],

@@ -40,17 +40,37 @@ describe('the onset of shapes that are not those of the curve', () => {
     const line = straightToZero(pull, 1499, 1000, rule, -1)!;
     const toS = crossing(pull, 1499, 750, -1)!;
     const rise = { kind: 'fast', peak: 1000, noise: { sample: 2, stampS: 0 } } as const;
-    const { timeS, method } = riseOnset({ timesS, samples }, line, { fromS: line.zeroS - 0.2, toS }, rise, rule);
+    const { timeS, method } = riseOnset({ timesS, samples }, null, line, { fromS: line.zeroS - 0.2, toS }, rise, rule);
     expect(method).toBe('curve');
     expect(Math.abs(timeS.value - 0.5004)).toBeLessThan(0.005);
-    expect(timeS.u).toBeGreaterThan(0.0005);
+    expect(Math.abs(timeS.value - 0.5004)).toBeLessThan(3 * timeS.u);
+  });
+
+  test('the form of a start that is not known counts where it is soft, and not where it bends', () => {
+    const noise = madeNoise(4, 0.5);
+    const timesS = Float64Array.from({ length: 1500 }, (_, i) => i / 1000);
+    const widened = (shape: (t: number) => number): number => {
+      const force = (timeS: number): number => (timeS > 0.5004 ? 1000 * shape(timeS - 0.5004) : 0);
+      const samples = timesS.map((timeS) => force(timeS) + noise());
+      const line = straightToZero({ startS: 0, sampleRateHz: 1000, values: timesS.map(force) }, 1499, 1000, rule, -1)!;
+      const rise = { kind: 'fast', peak: 1000, noise: { sample: 0.5, stampS: 0 } } as const;
+      const u = (formU: number): number =>
+        riseOnset({ timesS, samples }, null, line, { fromS: line.zeroS - 0.2, toS: 0.75 }, rise, {
+          ...rule,
+          fast: { ...rule.fast, formU },
+        }).timeS.u;
+      return u(0.02) - u(0);
+    };
+    const [soft, bend] = [widened((t) => 1 - Math.exp(-((t / 0.12) ** 2.5))), widened((t) => 1 - Math.exp(-t / 0.1))];
+    expect(soft).toBeGreaterThan(0.003);
+    expect(bend).toBeLessThan(0.3 * soft);
   });
 
   test('too few samples leave the straight line, with its wide uncertainty', () => {
     const few = { timesS: Float64Array.of(11, 11.5, 12), samples: Float64Array.of(0, 50, 100) };
     const line = straightToZero(triangle, 200, 100, rule, -1)!;
     const rise = { kind: 'ramp', peak: 100, noise: { sample: 1, stampS: 0 } } as const;
-    const onset = riseOnset(few, line, { fromS: 10.9, toS: 11.75 }, rise, rule);
+    const onset = riseOnset(few, null, line, { fromS: 10.9, toS: 11.75 }, rise, rule);
     expect(onset).toMatchObject({ method: 'line', curve: null });
     expect(onset.timeS.u).toBeCloseTo(rule.lineU * 0.15, 9);
   });

@@ -16,7 +16,7 @@ function fitted(
 ) {
   const random = madeNoise(seed, 2);
   const samples = timesS.map((timeS, i) => change(1000 * (timeS > startS ? shape(timeS - startS) : 0) + random(), i));
-  return fitRise({ timesS, samples }, first, noise, rule, rule.fast)!;
+  return fitRise([{ timesS, samples }], first, noise, rule, rule.fast)!;
 }
 
 describe('the start of a rise', () => {
@@ -51,7 +51,7 @@ describe('the start of a rise', () => {
     const shape = (t: number): number => 1 - Math.exp(-((t / 0.12) ** 1.5));
     const samples = timesS.map((timeS) => 1000 * (timeS > startS ? shape(timeS - startS) : 0));
     const widths = [1, 4, 12].map(
-      (sample) => fitRise({ timesS, samples }, first, { sample, stampS: 0 }, rule, rule.fast)!.startS.u,
+      (sample) => fitRise([{ timesS, samples }], first, { sample, stampS: 0 }, rule, rule.fast)!.startS.u,
     );
     expect(widths[1]).toBeGreaterThan(widths[0]);
     expect(widths[2]).toBeGreaterThan(widths[1]);
@@ -64,5 +64,24 @@ describe('the start of a rise', () => {
     const shape = (t: number): number => 1 - Math.exp(-((t / 0.12) ** 1.4));
     const knocked = fitted(shape, 9, (value, i) => (i > from && i < from + 12 ? value + 200 : value));
     expect(Math.abs(knocked.startS.value - fitted(shape).startS.value)).toBeLessThan(0.003);
+  });
+
+  test('stamps that are off: with the account of an even sensor the start is found nearer, and known better', () => {
+    const shape = (t: number): number => 1 - Math.exp(-t / 0.1);
+    const evenS = Float64Array.from({ length: 60 }, (_, i) => 2.7 + i / 80);
+    const [alone, both] = [[], []] as [number[], number[]];
+    for (let seed = 1; seed <= 12; seed++) {
+      const [random, late] = [madeNoise(seed, 2), madeNoise(seed + 100, 0.25 / 80)];
+      const samples = evenS.map((timeS) => 1000 * (timeS > startS ? shape(timeS - startS) : 0) + random());
+      const stamps = { timesS: evenS.map((timeS) => timeS + late()), samples };
+      const of = (parts: (typeof stamps)[], stampS: number) =>
+        fitRise(parts, first, { sample: 2, stampS }, rule, rule.fast)!.startS;
+      const [one, two] = [of([stamps], 0.25 / 80), of([stamps, { timesS: evenS, samples }], 0.05 / 80)];
+      expect(two.u).toBeLessThan(one.u);
+      alone.push((one.value - startS) ** 2);
+      both.push((two.value - startS) ** 2);
+    }
+    const sum = (values: number[]): number => values.reduce((all, value) => all + value, 0);
+    expect(sum(both)).toBeLessThan(0.5 * sum(alone));
   });
 });

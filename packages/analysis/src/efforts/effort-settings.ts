@@ -63,7 +63,7 @@ export interface RisePrior {
   readonly takeUpSpread: number;
   readonly takeUpShare: number;
   readonly shareSpread: number;
-  /** multiples of the uncertainty that the fit gives [-], and uncertainty of the form in shares of the rise time [-] */
+  /** multiples of the uncertainty that the fit gives [-], and uncertainty of the form in shares of the rise time for each power above one [-] */
   readonly fitU: number;
   readonly formU: number;
 }
@@ -87,6 +87,8 @@ export interface OnsetRule {
   /** unsteadiness of a rising force, in shares of it [-], and independent values of it in a second [Hz] */
   readonly unsteadyShare: number;
   readonly unsteadyHz: number;
+  /** share of the unevenness of stamps that neither account of it explains: the samples uneven, or their stamps alone [-] */
+  readonly stampShare: number;
   /** degrees of freedom of the distribution of departures: few leave knocks little weight [-] */
   readonly freedom: number;
   /** uncertainty of an onset by what happens between samples, in sampling intervals [-] */

@@ -14,6 +14,7 @@ import { crossing, riseOnset, type SmoothPull, straightToZero } from './onset.ts
 import { plateauAround, unsteadiness } from './plateau.ts';
 import { beforeOnset } from './pre-tension.ts';
 import type { PullUnit } from './pull-signal.ts';
+import { evenNear } from './regular-beat.ts';
 import { firstFrom, type RestLine, type Samples } from './rest-level.ts';
 import { type NoRateReason, riseRates } from './rise-rates.ts';
 import { bestRollingMean } from './rolling-mean.ts';
@@ -130,12 +131,16 @@ export function measureEffort(effort: EffortInTrace, settings: EffortSettings): 
   const disturbed =
     beforeLine !== null &&
     beforeLine.dip.value > Math.max(onsetRule.disturbedNoise * noise.smooth, onsetRule.disturbedLeast * peak);
-  const riseNoise = { sample: noise.sample, stampS: stampJitterS(signal.timesS) };
-  const toS = timeAt(crossingAhead(raw, climb, onsetRule[kind].fitShare * peak, top));
+  const stampS = stampJitterS(signal.timesS);
+  const toS = timeAt(crossingAhead(raw, indexAt(line.highS), onsetRule[kind].fitShare * peak, top));
   const above = Math.min(onsetRule.lowShare * peak, Math.max(onsetRule.disturbedShare * peak, beforeLine?.most ?? 0));
   const undisturbedS = line.zeroS - Math.max(onsetRule.fitBeforeS, toS - line.zeroS);
   const fromS = disturbed ? (crossing(raw, climb, above, -1) ?? line.lowS) : undisturbedS;
-  const fitted = riseOnset(net, line, { fromS, toS }, { kind, peak, noise: riseNoise }, onsetRule);
+  const even =
+    (stampS * peak) / (toS - line.zeroS) > noise.sample ? evenNear(signal.timesS, { fromS, toS }, sampleRateHz) : null;
+  // with both accounts of the times of the samples, little of their unevenness is left to explain
+  const riseNoise = { sample: noise.sample, stampS: even === null ? stampS : onsetRule.stampShare * stampS };
+  const fitted = riseOnset(net, even, line, { fromS, toS }, { kind, peak, noise: riseNoise }, onsetRule);
   const preparation = beforeOnset(raw, Math.min(line.zeroS, fitted.timeS.value), noise.smooth, accept);
   const gaps = findGapsIn(effort.gaps, signal, accept.gapS);
   // what is missing in the rise may hold its beginning
@@ -183,7 +188,7 @@ export function measureEffort(effort: EffortInTrace, settings: EffortSettings): 
   );
   const seen = riseGapS === 0 && !clipped && preparation !== null;
   const refused = refusal();
-  const rates = riseRates(net, onset, rest, riseNoise, sampleRateHz, refused, measure);
+  const rates = riseRates(net, onset, rest, { sample: noise.sample, stampS }, sampleRateHz, refused, measure);
   const timeToPeakS = { value: timeAt(top) - onset.timeS.value, u: Math.hypot(onset.timeS.u, measure.timeUS) };
   const lengthS = endS.value - onset.timeS.value;
   return {

@@ -76,9 +76,10 @@ type StraightLine = NonNullable<ReturnType<typeof straightToZero>>;
 /**
  * Onset of an effort: the start of the curve that fits its unfiltered samples, or the straight line to zero where no curve
  * fits near it. The onset is the instant from which on the force stays above rest. The uncertainty holds that of the fit and
- * of its form, a share of the time of the rise, and a share of the time between two samples.
+ * of its form, a share of the time of the rise that grows with the power of the start above one, and a share of the time between two samples.
  *
  * @param net - unfiltered samples above the resting level [s, N or N.m]
+ * @param evenS - times at which they were taken if only their stamps are uneven; null where there is no such account [s]
  * @param line - what {@link straightToZero} gave [s]
  * @param span - stretch whose samples are fitted [s]
  * @param rise - kind, greatest force and noise of the effort [unit of net, s]
@@ -89,6 +90,7 @@ type StraightLine = NonNullable<ReturnType<typeof straightToZero>>;
  */
 export function riseOnset(
   net: Samples,
+  evenS: Float64Array | null,
   line: StraightLine,
   span: RiseSpan,
   rise: { readonly kind: 'ramp' | 'fast'; readonly peak: number; readonly noise: RiseNoise },
@@ -99,7 +101,8 @@ export function riseOnset(
   const part = { timesS: net.timesS.subarray(from, to), samples: net.samples.subarray(from, to) };
   const riseS = Math.max(0.02, span.toS - line.zeroS);
   const first = { startS: line.zeroS, riseS, height: rise.peak };
-  const fitted = to - from >= 6 ? fitRise(part, first, rise.noise, rule, rule[rise.kind]) : null;
+  const parts = evenS === null ? [part] : [part, { ...part, timesS: evenS.subarray(from, to) }];
+  const fitted = to - from >= 6 ? fitRise(parts, first, rise.noise, rule, rule[rise.kind]) : null;
   if (
     fitted === null ||
     Math.abs(fitted.startS.value - line.zeroS) > line.highS - line.zeroS + riseS + rule.fitBeforeS
@@ -108,7 +111,9 @@ export function riseOnset(
   }
   const { fitU, formU } = rule[rise.kind];
   const betweenS = (rule.sampleU * (part.timesS[to - from - 1] - part.timesS[0])) / (to - from - 1);
-  const u = Math.hypot(fitU * fitted.startS.u, formU * riseS, betweenS);
+  // a bend lies where it lies; how a soft start goes on below the noise is a matter of its form
+  const softU = formU * (fitted.power - 1) * riseS;
+  const u = Math.hypot(fitU * fitted.startS.u, softU, betweenS);
   return { timeS: { value: fitted.startS.value, u }, method: 'curve', curve: fitted.curve };
 }
 

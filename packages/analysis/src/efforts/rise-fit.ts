@@ -26,6 +26,8 @@ export interface FittedRise {
   readonly startS: Figure;
   /** the most probable one */
   readonly curve: RiseCurve;
+  /** mean first power of time over every form: 1 starts in a bend, more starts softly [-] */
+  readonly power: number;
   /** probability that slack is taken up first [-] */
   readonly takeUp: number;
 }
@@ -164,7 +166,8 @@ function fitForm(
  * The start of a rise whose form is not known: a curve is fitted for each of several first powers, with and without slack
  * that is taken up first, and every start counts as much as the samples make its form probable.
  *
- * @param part - samples above the resting level, from before the start to high on the rise, n >= 6 [s, N or N.m]
+ * @param parts - samples above the resting level, from before the start to high on the rise, n >= 6: once for every account of
+ *   when they were taken, each as likely as the others beforehand [s, N or N.m]
  * @param first - where to begin [s, N or N.m]
  * @param noise - of a sample and of its stamp [unit of samples, s]
  * @param rule - how onsets are found, see {@link OnsetRule} [-]
@@ -175,15 +178,15 @@ function fitForm(
  * departures as in Lange, Little & Taylor (1989), J Am Stat Assoc 84:881-896
  */
 export function fitRise(
-  part: Samples,
+  parts: readonly Samples[],
   first: FirstRise,
   noise: RiseNoise,
   rule: OnsetRule,
   prior: RisePrior,
 ): FittedRise | null {
-  const blocks = blockMeans(part, Math.max(1, Math.floor(part.timesS.length / rule.mostBlocks)));
   const fits: FormFit[] = [];
-  for (const takesUp of [false, true]) {
+  const accounts = parts.map((part) => blockMeans(part, Math.max(1, Math.floor(part.timesS.length / rule.mostBlocks))));
+  for (const [blocks, takesUp] of accounts.flatMap((one) => [[one, false] as const, [one, true] as const])) {
     const powers = takesUp ? prior.takenUpPowers : prior.powers;
     const chances = powers.map((power) => Math.exp(-0.5 * (Math.log(power / prior.power) / prior.powerSpread) ** 2));
     const all = chances.reduce((sum, one) => sum + one, 0);
@@ -207,6 +210,7 @@ export function fitRise(
   return {
     startS: { value: startS, u: Math.sqrt(variance) },
     curve: best.curve,
+    power: meanOf(({ curve }) => curve.power),
     takeUp: meanOf(({ curve }) => (curve.takeUpShare === 0 ? 0 : 1)),
   };
 }

@@ -54,17 +54,17 @@ export const effortDefaults: EffortMethod = {
       takeUpShare: 0.04, // ours
       shareSpread: 0.8, // ours
       fitU: 1, // ours
-      formU: 0.004, // ours
+      formU: 0.01, // ours
     },
     ramp: {
       fitShare: 0.5, // ours
-      powers: [1, 1.2, 1.44, 1.73, 2.07, 2.49, 3, 3.6], // ours
-      power: 2.2, // ours
-      powerSpread: 0.4, // ours
+      powers: [1, 1.2, 1.44, 1.73, 2.07, 2.49, 3, 3.6, 4.3], // ours
+      power: 2.6, // ours
+      powerSpread: 0.5, // ours
       settling: -0.2, // ours
-      settlingSpread: 0.5, // ours
+      settlingSpread: 1, // ours
       riseSpread: 0.7, // ours
-      heightSpread: 0.05, // ours
+      heightSpread: 0.2, // ours
       startSpread: 1, // ours
       takeUpChance: 0.2, // ours
       takenUpPowers: [1, 1.44, 2.07, 3], // ours
@@ -75,12 +75,13 @@ export const effortDefaults: EffortMethod = {
       takeUpShare: 0.05, // ours
       shareSpread: 0.8, // ours
       fitU: 1, // ours
-      formU: 0.03, // ours
+      formU: 0.018, // ours
     },
-    unsteadyShare: 0.03, // ours
+    unsteadyShare: 0.015, // ours
     unsteadyHz: 25, // ours
+    stampShare: 0.2, // ours
     freedom: 4, // ours
-    sampleU: 0.25, // ours
+    sampleU: 0.15, // ours
     mostBlocks: 100, // ours
     lineU: 0.5, // ours
   },
@@ -110,9 +111,9 @@ export const effortDefaults: EffortMethod = {
     riseHighShare: 0.8, // ours
     fastRiseS: 0.34, // ours
     timeUS: 0.02, // ours
-    peakU: 1, // ours
+    peakU: 1.1, // ours
     meanU: 1.05, // ours
-    riseU: 0.85, // ours
+    riseU: 1, // ours
     peakRelativeU: 0.0003, // ours
     meanRelativeU: 0.00005, // ours
     meanSampleU: 0.012, // ours
