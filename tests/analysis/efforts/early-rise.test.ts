@@ -72,7 +72,7 @@ describe('an exponential rise, in closed form', () => {
   test.each([500, 1000, 2000])('found in a recording at %i Hz, with noise on a leg at rest', (sampleRateHz) => {
     const made = { efforts: [exponentialEffort(3.0004, 1000, 0.1, 1.5)], lengthS: 8, sampleRateHz, noise: 1 };
     const { impulse, reached } = firstOf({ ...made, rest: () => 85 }).early;
-    expect(Math.abs(impulse!.value - areaNs)).toBeLessThan(2 * impulse!.u);
+    expect(Math.abs(impulse!.value - areaNs)).toBeLessThan(3 * impulse!.u);
     expect(impulse!.u / areaNs).toBeLessThan(0.02);
     reached.forEach(({ share, afterS }, k) => {
       expect(share).toBe([0.3, 0.5][k]);
