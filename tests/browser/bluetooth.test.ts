@@ -107,16 +107,14 @@ radioTests('a stream from a Bluetooth device', {
     await open(page);
     expect(await page.evaluate(() => onPage.about(0))).toEqual({
       batteryPercent: 12,
-      maker: 'Invented Works',
-      model: 'Cell Ü 2',
-      firmware: null,
+      names: { manufacturer: 'Invented Works', model: 'Cell Ü 2', firmware: null, hardware: null, software: null },
     });
     radio.add(forceDevice({ address: 'C0:FF:EE:00:00:02', name: 'Other cell' }));
     chooser.choose('Other cell');
     await choose(page, forcePlan);
     await open(page, 1);
-    const nothing = { batteryPercent: null, maker: null, model: null, firmware: null };
-    expect(await page.evaluate(() => onPage.about(1))).toEqual(nothing);
+    const { batteryPercent, names } = await page.evaluate(() => onPage.about(1));
+    expect([batteryPercent, ...Object.values(names)]).toEqual(Array.from({ length: 6 }, () => null));
   },
 });
 

@@ -268,3 +268,38 @@ describe('refusals', () => {
     expect(() => counter.push(recording)).toThrow(expect.objectContaining({ code: 'out-of-range' }));
   });
 });
+
+test.each(['heel', 'foot', 'trunk', 'platform'] as const)(
+  '%s: a hole hides what lies in it, and nothing after it',
+  (placement) => {
+    for (const [seed, lengthS] of [
+      [1, 0.08],
+      [2, 1],
+      [3, 3],
+      [4, 3],
+      [1, 5],
+      [2, 8],
+    ]) {
+      const { trace, truth } = simulateSet({ placement, level: 'clean', seed, count: 12 });
+      const { timesS, channels } = counterInput(trace, placement);
+      const fromS = truth.repetitions[5].startS + 0.4;
+      const toS = fromS + lengthS;
+      const kept = (values: Float64Array): Float64Array =>
+        values.filter((_, i) => timesS[i] < fromS || timesS[i] > toS);
+      const raises = countAll(placement, [
+        {
+          timesS: kept(timesS),
+          channels: channels.map((channel) => ({ ...channel, samples: kept(channel.samples) })),
+        },
+      ]);
+      const isHidden = ({ topS }: { topS: number }): boolean => topS > fromS && topS < toS;
+      const hidden = truth.repetitions.filter(isHidden).length;
+      expect([seed, lengthS, raises.filter((raise) => !isHidden(raise)).length]).toEqual([
+        seed,
+        lengthS,
+        truth.repetitions.length - hidden,
+      ]);
+      expect(raises.filter(isHidden).length).toBeLessThanOrEqual(Math.min(1, hidden));
+    }
+  },
+);

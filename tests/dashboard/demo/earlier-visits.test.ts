@@ -1,18 +1,22 @@
-import { assess, defaultSettings } from '@surae/analysis';
+import { assess, assessPulls, defaultSettings } from '@surae/analysis';
 import { MemoryStore } from '@surae/storage';
 import { expect, test } from 'vitest';
 import { fillDemoClinic } from '../../../apps/dashboard/src/demo/clinic.ts';
 import { addEarlierVisits } from '../../../apps/dashboard/src/demo/earlier-visits.ts';
 import { VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
-import { type Comparisons, comparisonsOf } from '../../../apps/dashboard/src/result/comparisons.ts';
+import { type Comparisons, comparisonsOf, pullComparisonsOf } from '../../../apps/dashboard/src/result/comparisons.ts';
 
 const now = new Date('2026-06-01T09:00:00Z');
 
 /** Everything that is said of each visit of somebody of the demo, the oldest first. */
-async function saidOf(book: VisitBook, name: string): Promise<readonly Comparisons[]> {
+async function saidOf(
+  book: VisitBook,
+  name: string,
+  compare: typeof comparisonsOf = comparisonsOf,
+): Promise<readonly Comparisons[]> {
   const person = (await book.people()).find((one) => one.name === name)!;
   const visits = (await book.visitsOf(person.id)).reverse();
-  return Promise.all(visits.map(async (visit) => comparisonsOf(visit, person, await book.visitsBefore(visit))));
+  return Promise.all(visits.map(async (visit) => compare(visit, person, await book.visitsBefore(visit))));
 }
 
 test('the simulated and assessed visits of the demo show every state of the comparisons', async () => {
@@ -24,6 +28,7 @@ test('the simulated and assessed visits of the demo show every state of the comp
     store,
     now,
     final: (trace, request) => Promise.resolve(assess(trace, request, defaultSettings())),
+    pulls: (trace, request) => Promise.resolve(assessPulls(trace, request, defaultSettings())),
     told: (done) => steps.push(done),
   });
   expect(steps).toEqual([0, 1, 2, 3, 4, 5, 6, 7, 8, 9]);
@@ -53,4 +58,15 @@ test('the simulated and assessed visits of the demo show every state of the comp
   expect(mirela[1]?.pasts[1]?.course).toBeNull();
   expect(mirela[1]?.pasts[1]?.apart[0]?.why).toMatch(/string at the heel now; surface: level floor then/);
   expect(mirela[1]?.side.lead).toMatch(/^No, neither leg does less/);
+  const pushes = await saidOf(book, 'Mirela Haddad', pullComparisonsOf);
+  expect(pushes).toHaveLength(2);
+  // the trials 1 to 4 and 5 to 8 of one person of the simulation: 993 and 882 N, then 980 and 870 N
+  expect([pushes.map(({ side }) => side.lead), right(pushes[1])]).toEqual([
+    [
+      'Cannot tell whether the right leg does less: 882 N against 993 N.',
+      'Cannot tell whether the right leg does less: 870 N against 980 N.',
+    ],
+    'Right: 12 N less than on 23 Mar 2026. Cannot be told from the usual wobble of the test.',
+  ]);
+  expect(pushes[1]?.pasts.map(({ course }) => course?.points.length)).toEqual([2, 2]);
 });

@@ -1,17 +1,43 @@
+import { batteryLevel, deviceInformation } from '@surae/sensors';
 import { expect, test } from 'vitest';
-import { aboutText, batteryPercent } from '../../../apps/dashboard/src/devices/bluetooth-about.ts';
+import { askAbout } from '../../../apps/dashboard/src/devices/bluetooth-about.ts';
 
-const view = (...bytes: number[]): DataView => new DataView(Uint8Array.from(bytes).buffer);
-const text = (words: string): DataView => new DataView(new TextEncoder().encode(words).buffer);
+/** A link to a device that has only these characteristics. */
+function linkTo(values: Readonly<Record<string, Uint8Array>>) {
+  const getCharacteristic = (uuid: string): Promise<unknown> => {
+    const value = values[uuid];
+    if (value === undefined) return Promise.reject(new DOMException('', 'NotFoundError'));
+    return Promise.resolve({ readValue: () => Promise.resolve(new DataView(value.slice().buffer)) });
+  };
+  const server = { getPrimaryService: () => Promise.resolve({ getCharacteristic }) };
+  return {
+    ask: <T>(operation: (given: BluetoothRemoteGATTServer) => Promise<T>): Promise<T> =>
+      operation(server as unknown as BluetoothRemoteGATTServer),
+  };
+}
 
-test('the battery is one byte of percent, and nothing else is', () => {
-  expect([0, 12, 100].map((byte) => batteryPercent(view(byte)))).toEqual([0, 12, 100]);
-  expect(batteryPercent(view(50, 99))).toBe(50);
-  expect([view(101), view(255), view(), null].map(batteryPercent)).toEqual([null, null, null, null]);
+const [maker, model] = deviceInformation;
+const text = (words: string): Uint8Array => new TextEncoder().encode(words);
+
+test('what a device has is told, without blanks and what follows a zero; all else is open', async () => {
+  const about = await askAbout(
+    linkTo({
+      [batteryLevel]: Uint8Array.of(12),
+      [maker.characteristic]: text(' Invented Works \0rest'),
+      [model.characteristic]: text('\0'),
+    }),
+  );
+  expect(about.batteryPercent).toBe(12);
+  expect(about.names).toEqual({
+    manufacturer: 'Invented Works',
+    model: null,
+    firmware: null,
+    hardware: null,
+    software: null,
+  });
 });
 
-test('a name is text up to its first zero, without blanks around it', () => {
-  expect(aboutText(text('Cell Ü 2'))).toBe('Cell Ü 2');
-  expect(aboutText(text(' Invented Works \0\0rest'))).toBe('Invented Works');
-  expect([text(''), text('\0'), text('  '), null].map(aboutText)).toEqual([null, null, null, null]);
+test('a device that has nothing of it is no error', async () => {
+  const { batteryPercent, names } = await askAbout(linkTo({}));
+  expect([batteryPercent, ...Object.values(names)]).toEqual(Array.from({ length: 6 }, () => null));
 });

@@ -1,22 +1,17 @@
+import { batteryService, deviceInformationService } from '@surae/sensors';
 import { expect, test } from 'vitest';
-import { assignedUuid, filtersOf, servicesOf } from '../../../apps/dashboard/src/devices/bluetooth-plan.ts';
+import { filtersOf, servicesOf } from '../../../apps/dashboard/src/devices/bluetooth-plan.ts';
 
 const plan = { advertised: [], namePrefix: null, streams: [], targets: [] };
 const place = (service: string) => ({ service, characteristic: 'any' });
-
-test('an assigned number is the beginning of the base UUID', () => {
-  // Bluetooth Core Specification, Vol 3, Part B, 2.5.1: the base UUID with the number in its first half
-  expect(assignedUuid(0x180f)).toBe('0000180f-0000-1000-8000-00805f9b34fb');
-  expect(assignedUuid(0x2c07)).toBe('00002c07-0000-1000-8000-00805f9b34fb');
-});
 
 test('every service that may be asked for is named once, with battery and information', () => {
   expect(servicesOf({ ...plan, advertised: ['a'], streams: [place('a'), place('b')], targets: [place('c')] })).toEqual([
     'a',
     'b',
     'c',
-    assignedUuid(0x180f),
-    assignedUuid(0x180a),
+    batteryService,
+    deviceInformationService,
   ]);
 });
 

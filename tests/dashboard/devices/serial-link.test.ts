@@ -1,6 +1,6 @@
+import type { LinkBytes } from '@surae/sensors';
 import { expect, test } from 'vitest';
 import type { DeviceError } from '../../../apps/dashboard/src/devices/device-error.ts';
-import type { ArrivedBytes } from '../../../apps/dashboard/src/devices/link.ts';
 import { SerialLink } from '../../../apps/dashboard/src/devices/serial-link.ts';
 import { HandClock } from '../../support/hand-clock.ts';
 import { ScriptedPort } from '../../support/scripted-port.ts';
@@ -8,12 +8,12 @@ import { ScriptedPort } from '../../support/scripted-port.ts';
 function rig() {
   const port = new ScriptedPort();
   const clock = new HandClock();
-  const arrived: ArrivedBytes[] = [];
+  const arrived: LinkBytes[] = [];
   const told: string[] = [];
   const listener = {
-    bytes: (piece: ArrivedBytes) => arrived.push(piece),
+    bytes: (piece: LinkBytes) => arrived.push(piece),
     disturbed: (reason: string) => told.push(reason),
-    closed: (error: DeviceError) => told.push(error.code),
+    closed: (error: Error) => told.push((error as DeviceError).code),
   };
   const link = new SerialLink(port, {
     port: { baudRate: 115_200, bufferSize: 65_536 },

@@ -52,3 +52,18 @@ test('a fall by a third at once before the cue to let go is told; a slow one, on
   expect(followed(7, fallAt(5, 0, 40)).dropped).toBe(false);
   expect(followed(7, (timeS) => (timeS < 2.5 ? 0 : 800 - 150 * (timeS - 2.5))).dropped).toBe(false);
 });
+
+test('a hole in the push makes no sudden drop and no best of its own; what follows it counts again', () => {
+  const follower = new PullFollower(2, 7.5);
+  follower.add(block(3.5, (timeS) => (timeS < 2.5 ? 80 : 880)));
+  expect(follower.state.best).toBeCloseTo(800, 9);
+  // 0.4 s without samples, and then half of the force, which sank meanwhile; the first mean after it is half a second later
+  follower.add(block(0.4, () => 480, 3.9));
+  expect(follower.state).toMatchObject({ dropped: false, best: expect.closeTo(800, 9) as number });
+  follower.add(block(0.7, () => 1280, 4.3));
+  expect(follower.state.best).toBeCloseTo(1200, 6);
+  const whole = new PullFollower(2, 7.5);
+  whole.add(block(3.5, (timeS) => (timeS < 2.5 ? 80 : 880)));
+  whole.add(block(0.4, () => 480, 3.5));
+  expect(whole.state.dropped).toBe(true);
+});

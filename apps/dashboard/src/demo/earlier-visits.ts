@@ -1,22 +1,25 @@
 import {
   type AssessmentRequest,
   counterInput,
+  type PullReport,
+  type PullTestRequest,
   protocolFingerprint,
   type Report,
   type Side,
   type Trace,
 } from '@surae/analysis';
-import { encodeBlock, siUnits } from '@surae/records';
 import { type EndReason, FLOOR, INCLINE_10, type Protocol, SAFETY_LIST_VERSION } from '@surae/shared';
 import { simulateSet } from '@surae/simulation';
 import type { RecordStore } from '@surae/storage';
-import { isoWithOffset } from '../browser-clock.ts';
 import { noHistory } from '../journey/history.ts';
 import type { Person } from '../journey/person.ts';
 import type { IrritabilityTold, SoreSides, VisitHistory, VisitSet } from '../journey/visit.ts';
 import { VisitBook } from '../journey/visit-book.ts';
 import { assessSet } from '../result/assessment.ts';
 import { setResult } from '../result/set-result.ts';
+import { addPushes, type DemoPushes } from './earlier-pushes.ts';
+import { PastClock } from './past-clock.ts';
+import { recordedStream } from './recorded-stream.ts';
 
 /** What one leg of an invented person is to do: the raises are simulated, the answers after it are invented. */
 interface DemoSet {
@@ -34,6 +37,8 @@ interface DemoVisit {
   readonly irritability?: Partial<Readonly<Record<Side, IrritabilityTold>>>;
   readonly left: DemoSet;
   readonly right: DemoSet;
+  /** after the raises; left out where there are none */
+  readonly pushes?: DemoPushes;
 }
 
 const moderate: IrritabilityTold = {
@@ -89,28 +94,31 @@ const demo: Readonly<Record<string, readonly DemoVisit[]>> = {
     },
   ],
   'Mirela Haddad': [
-    { weeksAgo: 10, protocol: FLOOR, placement: 'foot', sore: noSide, left: { raises: 24 }, right: { raises: 25 } },
-    { weeksAgo: 2, protocol: INCLINE_10, placement: 'heel', sore: noSide, left: { raises: 38 }, right: { raises: 38 } },
+    {
+      weeksAgo: 10,
+      protocol: FLOOR,
+      placement: 'foot',
+      sore: noSide,
+      left: { raises: 24 },
+      right: { raises: 25 },
+      pushes: { seed: 2, trials: [0, 1, 2, 3] },
+    },
+    {
+      weeksAgo: 2,
+      protocol: INCLINE_10,
+      placement: 'heel',
+      sore: noSide,
+      left: { raises: 38 },
+      right: { raises: 38 },
+      pushes: { seed: 2, trials: [4, 5, 6, 7] },
+    },
   ],
 };
-
-/** A clock that is set by hand: the visits lie in the past, a few minutes between their answers. */
-class PastClock {
-  nowMs = 0;
-  private readonly offsetMinutes: number;
-
-  constructor(offsetMinutes: number) {
-    this.offsetMinutes = offsetMinutes;
-  }
-
-  isoNow(): string {
-    return isoWithOffset(this.nowMs, this.offsetMinutes);
-  }
-}
 
 export interface EarlierVisitsOptions {
   readonly store: RecordStore;
   readonly final: (trace: Trace, request: AssessmentRequest) => Promise<Report>;
+  readonly pulls: (trace: Trace, request: PullTestRequest) => Promise<PullReport>;
   readonly now: Date;
   /** called after each visit */
   readonly told: (done: number, of: number) => void;
@@ -128,31 +136,8 @@ function historyOf({ irritability }: DemoVisit): VisitHistory {
   return { legs: { left: leg('left'), right: leg('right') }, about: [] };
 }
 
-/** Streams the samples of a set into the store, as a sensor would; gives the id of the stream. */
-async function recorded(store: RecordStore, trace: Trace, placement: DemoVisit['placement']): Promise<string> {
-  const { timesS, channels } = counterInput(trace, placement);
-  const writer = await store.openBytes('set');
-  const size = 500;
-  for (let from = 0; from < timesS.length; from += size) {
-    await writer.append(
-      encodeBlock({
-        firstIndex: from,
-        deviceTimesS: timesS.slice(from, from + size),
-        hostTimeMs: (timesS[from] ?? 0) * 1000,
-        channels: channels.map((channel) => ({
-          ...channel,
-          unit: siUnits[channel.quantity],
-          samples: channel.samples.slice(from, from + size),
-        })),
-      }),
-    );
-  }
-  await writer.close();
-  return writer.id;
-}
-
 /** Simulates and assesses earlier visits of the invented people who have none, each set as if it had been recorded then. */
-export async function addEarlierVisits({ store, final, now, told }: EarlierVisitsOptions): Promise<void> {
+export async function addEarlierVisits({ store, final, pulls, now, told }: EarlierVisitsOptions): Promise<void> {
   const clock = new PastClock(-now.getTimezoneOffset());
   const book = new VisitBook(store, clock, 'demo');
   const people = (await book.people()).filter((person) => person.demo && Object.hasOwn(demo, person.name));
@@ -170,6 +155,7 @@ export async function addEarlierVisits({ store, final, now, told }: EarlierVisit
       if (side === 'right') await book.record(id, { kind: 'rest-over', restS: 180 });
       await addSet(book, store, clock, { id, person, visit, side, seed: (seed += 1) }, final);
     }
+    if (visit.pushes !== undefined) await addPushes({ book, store, clock, pulls }, id, person, visit.pushes);
     await book.record(id, { kind: 'visit-closed' });
     told(done + 1, visits.length);
   }
@@ -203,7 +189,7 @@ async function addSet(
     // one person has one height on both legs, more or less
     person: { topPitchRad: 0.6, ...(person.bodyMassKg === null ? {} : { bodyMassKg: person.bodyMassKg }) },
   });
-  const bytesId = await recorded(store, { groups: trace.groups }, placement);
+  const bytesId = await recordedStream(store, 'set', counterInput({ groups: trace.groups }, placement));
   const rule = protocol.parameters.referenceRule.value;
   const choice = {
     side,

@@ -1,8 +1,8 @@
-import type { SensorClock } from '@surae/sensors';
+import type { SensorClock, SensorLinkListener } from '@surae/sensors';
 import type { BluetoothPlan, GattPlace } from './bluetooth-plan.ts';
 import { DeviceError } from './device-error.ts';
 import { deviceError } from './foreign-error.ts';
-import type { Link, LinkListener } from './link.ts';
+import type { Link } from './link.ts';
 import { OperationQueue } from './operation-queue.ts';
 import { withinTime } from './time-limit.ts';
 
@@ -11,7 +11,7 @@ export interface BluetoothLinkOptions {
   readonly clock: Pick<SensorClock, 'nowMs'>;
   /** after this long a connection, or one thing that is asked of it, is given up: some systems never answer [ms] */
   readonly limitMs: number;
-  readonly listener: LinkListener;
+  readonly listener: SensorLinkListener;
 }
 
 /** Errors while it connects. */

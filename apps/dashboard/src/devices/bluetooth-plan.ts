@@ -1,3 +1,5 @@
+import { batteryService, deviceInformationService } from '@surae/sensors';
+
 /** A characteristic and the service that it belongs to, both as full UUIDs in small letters. */
 export interface GattPlace {
   readonly service: string;
@@ -16,19 +18,10 @@ export interface BluetoothPlan {
   readonly targets: readonly GattPlace[];
 }
 
-/** UUID of a number that the Bluetooth SIG assigned (Core Specification, Vol 3, Part B, 2.5.1). */
-export function assignedUuid(number: number): string {
-  return `${number.toString(16).padStart(8, '0')}-0000-1000-8000-00805f9b34fb`;
-}
-
-/** Services that every device may have beside its own. */
-export const BATTERY_SERVICE = assignedUuid(0x180f);
-export const DEVICE_INFORMATION_SERVICE = assignedUuid(0x180a);
-
 /** Every service that the page may have to ask for: the browser hides those that were not named when the device was chosen. */
 export function servicesOf({ advertised, streams, targets }: BluetoothPlan): string[] {
   const named = [...streams, ...targets].map(({ service }) => service);
-  return [...new Set([...advertised, ...named, BATTERY_SERVICE, DEVICE_INFORMATION_SERVICE])];
+  return [...new Set([...advertised, ...named, batteryService, deviceInformationService])];
 }
 
 /** The filters by which the browser lists devices: none lists all. */

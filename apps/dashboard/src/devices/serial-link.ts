@@ -1,7 +1,7 @@
-import type { SensorClock } from '@surae/sensors';
+import type { SensorClock, SensorLinkListener } from '@surae/sensors';
 import { DeviceError } from './device-error.ts';
 import { deviceError } from './foreign-error.ts';
-import type { Link, LinkListener } from './link.ts';
+import type { Link } from './link.ts';
 import { OperationQueue } from './operation-queue.ts';
 import type { SerialOptions, SerialPort } from './serial-interface.ts';
 import { withinTime } from './time-limit.ts';
@@ -11,7 +11,7 @@ export interface SerialLinkOptions {
   readonly clock: Pick<SensorClock, 'nowMs'>;
   /** after this long opening or writing is given up [ms] */
   readonly limitMs: number;
-  readonly listener: LinkListener;
+  readonly listener: SensorLinkListener;
 }
 
 const opening = {

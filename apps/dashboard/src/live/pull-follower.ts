@@ -21,6 +21,8 @@ export interface FollowedPull {
 const stepS = 0.05;
 /** window of the mean that counts: 0.5 s in steps */
 const windowSteps = 10;
+/** Neighbouring samples lie no more steps apart, at 10 samples a second and more; ours. */
+const mostStepsApart = 3;
 /** The first moment after the start is no rest yet [s]; ours. */
 const settleS = 0.2;
 /** A fall by this share within two steps, from this size on, is sudden (the usual stop rule: 30 % in 100 ms) [-, N or N.m]. */
@@ -38,6 +40,8 @@ export class PullFollower {
   private restCount = 0;
   private step = { index: -1, sum: 0, count: 0 };
   private readonly steps: [number, number][] = [];
+  /** the first step after which none is missing */
+  private wholeFrom = 0;
   private best: number | null = null;
   private dropped = false;
 
@@ -83,6 +87,8 @@ export class PullFollower {
     const index = Math.floor((timeS - this.restUntilS) / stepS);
     if (index !== this.step.index) {
       this.closeStep();
+      // samples are missing: what lies before says nothing of a mean or a fall here
+      if (index - this.step.index > mostStepsApart) this.wholeFrom = this.steps.length;
       this.step = { index, sum: 0, count: 0 };
     }
     this.step.sum += sample;
@@ -96,12 +102,12 @@ export class PullFollower {
     const net = Math.abs(sum / count - this.restSum / this.restCount);
     const endS = this.restUntilS + (index + 1) * stepS;
     this.steps.push([endS, net]);
-    const last = this.steps.slice(-windowSteps);
+    const last = this.steps.slice(Math.max(this.wholeFrom, this.steps.length - windowSteps));
     if (last.length === windowSteps) {
       const mean = last.reduce((all, [, value]) => all + value, 0) / windowSteps;
       this.best = Math.max(this.best ?? 0, mean);
     }
-    const before = this.steps.at(-3)?.[1] ?? 0;
+    const before = this.steps.length - this.wholeFrom < 3 ? 0 : (this.steps.at(-3)?.[1] ?? 0);
     if (endS < this.offS && before > dropLeast[this.unit] && net < (1 - dropShare) * before) this.dropped = true;
   }
 }

@@ -189,6 +189,7 @@ export class StartPage extends LitElement {
       await addEarlierVisits({
         store: this.store,
         final: (trace, request) => this.assessor.final(trace, request),
+        pulls: (trace, request) => this.assessor.pulls(trace, request),
         now: new Date(),
         told: (done, of) => (this.making = done < of ? { done, of } : undefined),
       });

@@ -1,6 +1,7 @@
 import { requireFinite, requireIncreasing, requireSameLength } from '../check.ts';
 import { InputError } from '../errors.ts';
 import { butterworthLowPass } from '../signal/butterworth.ts';
+import type { Interval } from '../signal/intervals.ts';
 import { SectionFilter } from '../signal/section-filter.ts';
 import type { ChannelGroup, Placement, Quantity } from '../trace.ts';
 import { BodyRise, PlatformAcceleration } from './block-body.ts';
@@ -55,6 +56,7 @@ export class BlockCounter {
   private hasGyroscope = false;
   private standing = false;
   private lastS = -Infinity;
+  private hole: Interval | undefined;
   private cellTimeS: number | undefined;
   private count = 0;
   private finished = false;
@@ -94,8 +96,11 @@ export class BlockCounter {
     this.cells ??= new CellAverager(columns.length, this.settings.cellRateHz, (timeS, means) =>
       this.take(timeS, means),
     );
-    for (let i = 0; i < timesS.length; i++) this.cells.push(timesS[i], columns, i);
-    if (timesS.length > 0) this.lastS = timesS[timesS.length - 1];
+    for (let i = 0; i < timesS.length; i++) {
+      this.noteHole(this.lastS, timesS[i]);
+      this.cells.push(timesS[i], columns, i);
+      this.lastS = timesS[i];
+    }
     return this.handOver();
   }
 
@@ -120,6 +125,12 @@ export class BlockCounter {
     };
   }
 
+  /** A stretch without samples that is longer than the wait for a level; holes that a single sample parts are one. */
+  private noteHole(fromS: number, toS: number): void {
+    if (fromS === -Infinity || toS - fromS <= this.settings.foot.waitS) return;
+    this.hole = { fromS: this.hole?.toS === fromS ? this.hole.fromS : fromS, toS };
+  }
+
   private columns(block: ChannelGroup): Float64Array[] {
     const quantity = neededQuantity[this.placement];
     const columns = columnsOf(block, quantity);
@@ -140,17 +151,17 @@ export class BlockCounter {
 
   private take(timeS: number, means: Float64Array): void {
     this.cellTimeS = timeS;
-    const heightM = this.height(means);
+    const heightM = this.height(means, timeS);
     if (heightM === undefined) return;
     this.report(this.machine.step(timeS, heightM, 1 / this.settings.cellRateHz));
   }
 
-  private height(means: Float64Array): number | undefined {
+  private height(means: Float64Array, timeS: number): number | undefined {
     switch (this.placement) {
       case 'heel':
         return this.heelFilter.step(means[0]);
       case 'foot':
-        return this.footHeight(means);
+        return this.footHeight(means, timeS);
       case 'trunk':
         return this.trunkHeight(means);
       case 'platform':
@@ -160,10 +171,11 @@ export class BlockCounter {
     }
   }
 
-  private footHeight(means: Float64Array): number | undefined {
-    const { settings } = this;
+  private footHeight(means: Float64Array, timeS: number): number | undefined {
+    const { settings, hole } = this;
     this.foot ??= new FootHeight(settings.foot, this.leverM, settings.cellRateHz, this.hasGyroscope);
-    const heightM = this.foot.step(means, this.machine.restsLow);
+    const isUnseen = this.hasGyroscope && hole !== undefined && timeS > hole.fromS && timeS < hole.toS;
+    const heightM = isUnseen ? this.foot.bridge(means) : this.foot.step(means, this.machine.restsLow);
     const { hasLevel, pitchRad } = this.foot;
     const isStep = pitchRad > settings.foot.mostPitchRad || pitchRad < -settings.foot.mostToesUpRad;
     if (hasLevel && this.hasGyroscope && isStep) this.machine.spoil();

@@ -57,6 +57,20 @@ export class FootHeight {
     return this.levelled === 'standing';
   }
 
+  /**
+   * Takes the specific force of a stretch without samples, which is a straight line [m/s2]; gives the height [m]. Nobody knows how
+   * the foot turned there: its direction is that of gravity, and nothing is learnt of rest and bias.
+   */
+  bridge(means: Float64Array): number | undefined {
+    if (!this.hasLevel) return undefined;
+    this.stillForS = 0;
+    for (let i = 0; i < 3; i++) this.now[i] = means[i];
+    normalise(this.now);
+    this.lastDirection.set(this.now);
+    this.pitchRad = this.pitch();
+    return this.heightM;
+  }
+
   /** Takes specific force [m/s2] and, where there is one, angular velocity [rad/s]; gives the height [m]. */
   step(means: Float64Array, restsLow: boolean): number | undefined {
     const { force, settings, turn } = this;
@@ -85,6 +99,10 @@ export class FootHeight {
       for (let i = 0; i < 3; i++) this.bias[i] += share * (this.meanTurn[i] - this.bias[i]);
     }
     this.pitchRad = this.pitch();
+    return this.heightM;
+  }
+
+  private get heightM(): number {
     return this.leverM * Math.sin(Math.max(-Math.PI / 2, Math.min(Math.PI / 2, this.pitchRad)));
   }
 

@@ -1,10 +1,22 @@
 // What runs in the page of the tests of devices: the edge of the dashboard, and nothing around it.
+import {
+  type DeviceSummary,
+  decodedFeed,
+  type LinkBytes,
+  LinkSensor,
+  type LinkSettings,
+  linkSettings,
+  type PacketLayout,
+  packetDecoder,
+  type SensorEvent,
+  type SensorLinkListener,
+} from '@surae/sensors';
 import { askAbout, type DeviceAbout } from '../../../../apps/dashboard/src/devices/bluetooth-about.ts';
 import { chooseBluetooth } from '../../../../apps/dashboard/src/devices/bluetooth-choice.ts';
 import { BluetoothLink } from '../../../../apps/dashboard/src/devices/bluetooth-link.ts';
 import type { BluetoothPlan } from '../../../../apps/dashboard/src/devices/bluetooth-plan.ts';
 import { DeviceError, type DeviceErrorCode } from '../../../../apps/dashboard/src/devices/device-error.ts';
-import type { ArrivedBytes, Link, LinkListener } from '../../../../apps/dashboard/src/devices/link.ts';
+import type { Link } from '../../../../apps/dashboard/src/devices/link.ts';
 import { allowMotion } from '../../../../apps/dashboard/src/devices/motion-access.ts';
 import type { MotionQuality } from '../../../../apps/dashboard/src/devices/motion-quality.ts';
 import { expectedSign } from '../../../../apps/dashboard/src/devices/motion-sign.ts';
@@ -14,12 +26,12 @@ import { SerialLink } from '../../../../apps/dashboard/src/devices/serial-link.t
 import { ScriptedPort } from '../../../support/scripted-port.ts';
 
 /** One device, what came from it and what was told of it. */
-class DeviceOnPage implements LinkListener {
-  readonly arrived: ArrivedBytes[] = [];
+class DeviceOnPage implements SensorLinkListener {
+  readonly arrived: LinkBytes[] = [];
   readonly told: string[] = [];
   link!: Link;
 
-  bytes(arrived: ArrivedBytes): void {
+  bytes(arrived: LinkBytes): void {
     this.arrived.push(arrived);
   }
 
@@ -27,8 +39,8 @@ class DeviceOnPage implements LinkListener {
     this.told.push(`disturbed: ${reason}`);
   }
 
-  closed(error: DeviceError): void {
-    this.told.push(error.code);
+  closed(error: Error): void {
+    this.told.push((error as DeviceError).code);
   }
 }
 
@@ -43,13 +55,38 @@ async function outcomeOf(work: () => Promise<unknown>): Promise<Outcome> {
   }
 }
 
-const clock = { nowMs: () => performance.now() };
+const clock = {
+  nowMs: () => performance.now(),
+  every: (ms: number, call: () => void) => {
+    const timer = setInterval(call, ms);
+    return () => clearInterval(timer);
+  },
+};
+
+/** A run of samples of the first channel. */
+export interface Run {
+  readonly firstIndex: number;
+  readonly timesS: readonly number[] | null;
+  readonly values: readonly number[];
+}
+
+/** How packets of a device are to be read. */
+export interface Reading {
+  readonly layout: PacketLayout;
+  readonly nominalRateHz: number | null;
+  readonly samplesPerPacket: number | null;
+  readonly settings?: Partial<LinkSettings>;
+}
 
 class DevicesOnPage {
   readonly devices: DeviceOnPage[] = [];
   readonly scripted = new ScriptedPort();
   /** samples of the motion of this device, by quantity and axis */
   readonly motion: Record<string, number[]> = {};
+  /** samples that were streamed, and what was told of the connection and the end */
+  readonly runs: Run[] = [];
+  readonly news: string[] = [];
+  private sensor: LinkSensor | undefined;
   private phone: PhoneMotion | undefined;
 
   /** Asks for a device; it becomes the last of the list. */
@@ -72,6 +109,36 @@ class DevicesOnPage {
       listener.link = new SerialLink(port, { port: options, clock, limitMs, listener });
       this.devices.push(listener);
     });
+  }
+
+  /** Asks for a device and streams its packets, as the dashboard does. */
+  stream(plan: BluetoothPlan, { layout, nominalRateHz, samplesPerPacket, settings = {} }: Reading): Promise<Outcome> {
+    return outcomeOf(async () => {
+      const device = await chooseBluetooth(window, plan);
+      this.sensor = new LinkSensor({
+        description: { origin: 'live', placement: 'inline', nominalRateHz },
+        clock,
+        feed: decodedFeed(packetDecoder(layout), { nominalRateHz, samplesPerPacket }),
+        makeLink: (listener) => new BluetoothLink(device, { plan, clock, limitMs: 5000, listener }),
+        settings: { ...linkSettings, ...settings },
+      });
+      await this.sensor.start((event) => this.hear(event));
+    });
+  }
+
+  endStream(): DeviceSummary {
+    this.sensor!.stop();
+    return this.sensor!.summary;
+  }
+
+  private hear(event: SensorEvent): void {
+    if (event.kind === 'failed') this.news.push(`failed: ${event.error.code}`);
+    else if (event.kind === 'ended') this.news.push('ended');
+    else if (event.kind === 'link') this.news.push(event.news.state);
+    else {
+      const { firstIndex, deviceTimesS, channels } = event.block;
+      this.runs.push({ firstIndex, timesS: deviceTimesS && [...deviceTimesS], values: [...channels[0].samples] });
+    }
   }
 
   choosePort(): Promise<Outcome> {

@@ -8,11 +8,11 @@ function nextMillisecond(): Promise<void> {
   return new Promise((resolve) => setTimeout(resolve, 1));
 }
 
-/** Sends packets at a rate, in bursts where the machine was busy; each is asked for when its time has come. */
-export async function sendAtRate(
-  packets: readonly Uint8Array[],
+/** Sends packets at a rate, or whatever else is due at each beat; late ones follow at once where the machine was busy. */
+export async function sendAtRate<T>(
+  packets: readonly T[],
   rateHz: number,
-  send: (packet: Uint8Array) => boolean,
+  send: (packet: T) => boolean,
 ): Promise<Sent> {
   const startMs = performance.now();
   let next = 0;
