@@ -47,7 +47,7 @@ radioTests('what a Bluetooth sensor sends is what is streamed', {
     chooser.choose(cell);
     expect(await stream(page, openPlan, reading)).toBe('done');
     // both the counter and the clock begin again on the way
-    const run = { packetCount: 300, fromCounter: 65_000, fromS: 2 ** 32 / 1e6 - 1.5, fastPpm: 200 };
+    const run = { packetCount: 600, fromCounter: 65_000, fromS: 2 ** 32 / 1e6 - 1.5, fastPpm: 200 };
     let beats = inBeats(openPackets(run));
     beats = without(beats, 60, 2);
     beats = twice(beats, 100);

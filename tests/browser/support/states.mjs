@@ -199,10 +199,13 @@ export async function walkComparisons(page, origin, look) {
       .nth(back)
       .click();
     await page.getByRole('heading', { name: RESULT_WORDS.title.text }).waitFor();
-    const folds = page.locator('comparison-fold summary');
+    const folds = page.locator('comparison-fold');
     await folds.first().waitFor();
     await look(`result-${name}`);
-    for (const fold of await folds.all()) await fold.click();
+    // what is on demand inside a fold has a summary of its own
+    await folds.evaluateAll((all) => {
+      for (const fold of all) for (const part of fold.shadowRoot?.querySelectorAll('details') ?? []) part.open = true;
+    });
     await look(`result-${name}-open`);
   }
 }
