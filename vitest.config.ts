@@ -5,8 +5,8 @@ const conditions = ['surae-source', 'module', 'node', 'development|production'];
 /** Tests in a browser that watch a running set by the clock, and the one that builds the page anew under all others. */
 const moments = ['interruptions', 'journey', 'pushes', 'start', 'stop'].map((name) => `tests/browser/${name}.test.ts`);
 
-/** One more than two cores: see below. */
-const workers = 3;
+/** Two more than two cores: see below. */
+const workers = 4;
 
 export default defineConfig({
   resolve: { conditions },
@@ -43,11 +43,11 @@ export default defineConfig({
       },
       {
         extends: true,
-        // these look at times that a busy machine would spoil: one after the other, when all else is done
+        // these look at times that a busy machine would spoil: two at a time, when all else is done
         test: {
           name: 'moments',
           include: moments,
-          fileParallelism: false,
+          maxWorkers: 2,
           sequence: { groupOrder: 1 },
         },
       },

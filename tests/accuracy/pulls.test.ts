@@ -8,7 +8,7 @@ import { byAnalysis, lostPullGround, measurePulls, missedPullGoals, PullFigures 
 // The long run measures recordings that nothing was tuned on; the short run takes others, and fewer.
 const whole = process.env['SURAE_LONG'] === '1';
 const from = whole ? 61_001 : 20_001;
-const traces = whole ? 100 : 4;
+const traces = whole ? 100 : 3;
 const levels: Level[] = ['clean', 'typical', 'hard', 'field'];
 const ratesHz = whole ? [80, 200, 1000, 2000] : [80, 1000];
 
@@ -125,7 +125,7 @@ describe('95 % intervals of the disturbed levels together', () => {
 
   beforeAll(() => {
     const find = byAnalysis(analysis, shared);
-    const [first, each] = whole ? [62_001, 60] : [21_001, 6];
+    const [first, each] = whole ? [62_001, 60] : [21_001, 4];
     const disturbed: Level[] = ['typical', 'hard', 'field'];
     for (const level of disturbed) {
       for (const sampleRateHz of [80, 200, 1000]) {

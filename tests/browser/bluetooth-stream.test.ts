@@ -21,6 +21,9 @@ const cell = 'Invented open cell';
 const reading: Reading = { layout: openCellLayout, nominalRateHz: 500, samplesPerPacket: null };
 const beatHz = 500 / samplesPerPacket;
 
+/** Samples that are sent before the page listens again: a fifth of a second on a busy machine is not rare. */
+const fewAfterReturn = 200;
+
 const stream = (page: Page, plan: BluetoothPlan, how: Reading): Promise<string> =>
   page.evaluate(([wanted, told]) => onPage.stream(wanted, told), [plan, how] as const);
 
@@ -71,19 +74,23 @@ radioTests('what a Bluetooth sensor sends is what is streamed', {
     const sent = upTo(run.packetCount * samplesPerPacket).filter((n) => !lost.has(n));
     // the end of the stream came through: the connection was back by then
     expect(lost.has(run.packetCount * samplesPerPacket - 1)).toBe(false);
-    await isRead(page, sent.length - 100);
+    await isRead(page, sent.length - fewAfterReturn);
     const summary = await page.evaluate(() => onPage.endStream());
     const { numbers, values, timesS } = await samplesOf(page);
-    expect(numbers).toEqual(sent);
-    expect(values).toEqual(sent.map(forceOf));
+    // a device that is asked to notify does so at once, and the page may listen a moment later: that is lost, and known
+    const unheard = sent.filter((n) => !numbers.includes(n));
+    expect(unheard.length).toBeLessThan(fewAfterReturn);
+    expect(unheard).toEqual(upTo(unheard.length, Math.max(...lost) + 1));
+    expect(numbers).toEqual(sent.filter((n) => !unheard.includes(n)));
+    expect(values).toEqual(numbers.map(forceOf));
     const worst = Math.max(...timesS.map((time, i) => Math.abs(time! - timesS[0]! - numbers[i] * sampleStepS(run))));
     // the course of the samples follows a clock that is fast by 200 ppm a little at a time: 16 packets of 12 ms behind it
     expect(worst).toBeLessThan(6e-5);
     expect(summary).toMatchObject({
       placedBy: 'counter',
       lossKnowledge: 'known',
-      receivedCount: sent.length,
-      lostCount: lost.size,
+      receivedCount: numbers.length,
+      lostCount: lost.size + unheard.length,
       duplicateCount: samplesPerPacket,
       reorderedCount: 1,
       lateCount: 0,
@@ -94,7 +101,7 @@ radioTests('what a Bluetooth sensor sends is what is streamed', {
     const news = await page.evaluate(() => onPage.news);
     expect(news).toEqual(['lost', 'waiting', 'trying', 'waiting', 'trying', 'back', 'ended']);
     process.stdout.write(
-      `Open packet over a mock radio: ${sent.length} samples as sent, ${lost.size} lost and known.\n`,
+      `Open packet over a mock radio: ${numbers.length} samples as sent, ${lost.size + unheard.length} lost and known.\n`,
     );
   },
 
