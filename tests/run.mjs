@@ -95,10 +95,9 @@ function stale() {
 }
 
 if (stale()) await check('install', ['npm', 'ci', '--no-audit', '--no-fund']);
-// the linter reads the sources and not the build: both at once
+// the linter reads the sources and not the build, and most tests wait for a browser: all at once
 const linted = check('lint', ['npx', 'eslint', '.']);
 const built = await check('types and build', ['npx', 'tsc', '-b']);
-await linted;
 if (built) {
   await check('format', ['npx', 'biome', 'check', '.']);
   await check('build of the dashboard', ['npx', 'vite', 'build', 'apps/dashboard', '--logLevel', 'warn']);
@@ -111,6 +110,7 @@ if (built) {
     totals.skipped += 1;
   }
 }
+await linted;
 
 const skipped = totals.skipped > 0 ? `, ${totals.skipped} skipped` : '';
 console.log(`\n${totals.passed} passed, ${totals.failed} failed${skipped}`);
