@@ -71,9 +71,11 @@ function likeliestStep(
     const timeS = (timesS[i - 1] + timesS[i]) / 2;
     const [lowBefore, lowAfter] = sides(rests, timeS);
     if (lowBefore.length < sideLeast || lowAfter.length < sideLeast) continue;
+    const sizes = likelySizes([lowBefore, lowAfter], sides(tops, timeS), scatters[0]);
+    if (sizes.length === 0) continue;
     const highs = sides(tops, timeS).flat();
     const none = restsLikelihood(lowBefore, lowAfter, 0, scatters) + topsLikelihood(highs, undefined);
-    for (const stepM of likelySizes([lowBefore, lowAfter], sides(tops, timeS), scatters[0])) {
+    for (const stepM of sizes) {
       const step = { timeS, stepM };
       const gain = restsLikelihood(lowBefore, lowAfter, stepM, scatters) + topsLikelihood(highs, step) - none;
       if (gain > (best?.gain ?? leastGain)) best = { ...step, gain };
