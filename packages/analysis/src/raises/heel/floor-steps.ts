@@ -18,7 +18,7 @@ const scattersM = [0.0015, 0.003, 0.006];
 const leastGain = 9;
 
 /** Smaller steps are left to the slow line [m], and so many steps of one set are looked for; ours. */
-const leastStepM = 0.002;
+const leastStepM = 0.003;
 const stepsMost = 3;
 
 /**
@@ -74,10 +74,15 @@ function likeliestStep(
     const sizes = likelySizes([lowBefore, lowAfter], sides(tops, timeS), scatters[0]);
     if (sizes.length === 0) continue;
     const highs = sides(tops, timeS).flat();
-    const none = restsLikelihood(lowBefore, lowAfter, 0, scatters) + topsLikelihood(highs, undefined);
+    const restsGain = (stepM: number, tried: readonly number[]): number =>
+      restsLikelihood(lowBefore, lowAfter, stepM, tried) - restsLikelihood(lowBefore, lowAfter, 0, tried);
+    const topsWithout = topsLikelihood(highs, undefined);
     for (const stepM of sizes) {
       const step = { timeS, stepM };
-      const gain = restsLikelihood(lowBefore, lowAfter, stepM, scatters) + topsLikelihood(highs, step) - none;
+      const topsGain = topsLikelihood(highs, step) - topsWithout;
+      // the usual scatter alone shows whether there is anything to weigh
+      if (restsGain(stepM, [scatters[1]]) + topsGain < 0) continue;
+      const gain = restsGain(stepM, scatters) + topsGain;
       if (gain > (best?.gain ?? leastGain)) best = { ...step, gain };
     }
   }

@@ -21,7 +21,7 @@ const [strayShare, strayReachM] = [0.1, 0.1];
 const leastTops = 5;
 
 /** Rounds of weighting, enough to settle; ours. */
-const rounds = 6;
+const rounds = 4;
 
 /**
  * Log likelihood of tops about a straight line: heights fall slowly as the calf tires, single ones stray.
