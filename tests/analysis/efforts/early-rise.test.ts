@@ -3,28 +3,19 @@ import { type Level, simulatePulls } from '@surae/simulation';
 import { describe, expect, test } from 'vitest';
 import '../../support/close.ts';
 import { earlyRise } from '../../../packages/analysis/src/efforts/early-rise.ts';
-import { restLine } from '../../../packages/analysis/src/efforts/rest-level.ts';
-import { forceOnCurve } from '../../../packages/analysis/src/efforts/rise-curve.ts';
 import { riseRates } from '../../../packages/analysis/src/efforts/rise-rates.ts';
 import { fastSettings } from '../../support/effort-settings.ts';
+import {
+  exponentialCurve as curve,
+  exponentialSamples as net,
+  newtonOfNoise as noise,
+  exponentialOnset as onset,
+  restOfNothing as rest,
+} from '../../support/exponential-rise.ts';
 import { exponentialEffort, type MadePull, madeTrace, rampEffort } from '../../support/made-pull.ts';
 
 const rule = fastSettings.measure;
-const curve = {
-  startS: 1,
-  takeUpS: 0,
-  takeUpShare: 0,
-  takeUpPower: 1,
-  riseS: 0.1,
-  power: 1,
-  settling: 0,
-  height: 1000,
-};
-const onset = { timeS: { value: 1, u: 0.001 }, method: 'curve', curve } as const;
-const rest = restLine({ level: 0, u: 0.1, blockSd: 0.1, sampleSd: 1, centreS: 0 }, null, 0)!;
-const noise = { sample: 1, stampS: 0 };
-const timesS = Float64Array.from({ length: 2000 }, (_, i) => i / 1000);
-const net = { timesS, samples: timesS.map((timeS) => forceOnCurve(curve, timeS)) };
+const { timesS } = net;
 const peak = { value: 1000, u: 1 };
 
 // F = 1000 (1 - exp(-t / 0.1)): area 1000 (0.2 - 0.1 (1 - exp(-2))), 30 % after 0.1 ln(1 / 0.7), 50 % after 0.1 ln 2

@@ -31,25 +31,25 @@ function arrivals({ driftPpm, meanDelayMs, lengthS, packetS, stalls }: Radio, se
 test('by hand: a device that counts 2 % fast, one arrival in three on time', () => {
   const line = new HostLine();
   for (let i = 0; i < 300; i++) line.add(0.102 * i, 700 + 100 * i + [0, 40, 90][i % 3]);
-  const fit = line.fit!;
-  expect(fit.offsetMs).toBeCloseTo(700, 6);
-  expect(fit.driftPpm).toBeCloseTo(20_000, 3);
-  expect(fit.spanS).toBeCloseTo(0.102 * 299, 9);
+  const fitted = line.fitted!;
+  expect(fitted.offsetMs).toBeCloseTo(700, 6);
+  expect(fitted.driftPpm).toBeCloseTo(20_000, 3);
+  expect(fitted.spanS).toBeCloseTo(0.102 * 299, 9);
   // many lie on the line: only the step of the host clock is left, 0.1 ms at both ends of 30.5 s
-  expect(fit.driftUncertaintyPpm).toBeCloseTo((0.1e-3 / Math.sqrt(6) / (0.102 * 299)) * 1e6 * 1.02 ** 2, 6);
-  expect(fit.offsetUncertaintyMs).toBeCloseTo(0.1, 9);
+  expect(fitted.driftUncertaintyPpm).toBeCloseTo((0.1e-3 / Math.sqrt(6) / (0.102 * 299)) * 1e6 * 1.02 ** 2, 6);
+  expect(fitted.offsetUncertaintyMs).toBeCloseTo(0.1, 9);
 });
 
 test('says nothing before it can say how sure it is, and leaves out what comes from the past', () => {
   const line = new HostLine();
-  expect(line.fit).toBeNull();
+  expect(line.fitted).toBeNull();
   for (let i = 0; i < 23; i++) line.add(0.3 * i, 300 * i);
-  expect(line.fit).toBeNull();
+  expect(line.fitted).toBeNull();
   line.add(0.3 * 23, 300 * 23);
-  const fit = line.fit!;
-  expect(fit.driftPpm).toBeCloseTo(0, 6);
+  const fitted = line.fitted!;
+  expect(fitted.driftPpm).toBeCloseTo(0, 6);
   line.add(1, -5000);
-  expect(line.fit).toEqual(fit);
+  expect(line.fitted).toEqual(fitted);
 });
 
 describe('simulated radios', () => {
@@ -64,10 +64,10 @@ describe('simulated radios', () => {
           [59, 60],
         ],
       ] as const) {
-        const { fit } = arrivals({ driftPpm, meanDelayMs: 8, lengthS: 60, packetS: 0.02, stalls }, 7);
-        expect(Math.abs(fit!.driftPpm - driftPpm)).toBeLessThan(12);
-        expect(fit!.driftUncertaintyPpm).toBeLessThan(12);
-        expect(Math.abs(fit!.offsetMs - 5003)).toBeLessThan(1);
+        const { fitted } = arrivals({ driftPpm, meanDelayMs: 8, lengthS: 60, packetS: 0.02, stalls }, 7);
+        expect(Math.abs(fitted!.driftPpm - driftPpm)).toBeLessThan(12);
+        expect(fitted!.driftUncertaintyPpm).toBeLessThan(12);
+        expect(Math.abs(fitted!.offsetMs - 5003)).toBeLessThan(1);
       }
     },
   );
@@ -81,11 +81,11 @@ describe('simulated radios', () => {
     ] as const) {
       const offsets: number[] = [];
       const errors = Array.from({ length: 200 }, (_, seed) => {
-        const fit = arrivals({ driftPpm: 50, meanDelayMs, lengthS, packetS, stalls: [] }, seed).fit!;
+        const fitted = arrivals({ driftPpm: 50, meanDelayMs, lengthS, packetS, stalls: [] }, seed).fitted!;
         // 3 ms is the least delay; the device is 50 ppm ahead in the middle of the recording
-        const middleMs = fit.offsetMs + (500 * lengthS) / (1 + fit.driftPpm * 1e-6);
-        offsets.push((middleMs - 5003 - (500 * lengthS) / (1 + 50e-6)) / fit.offsetUncertaintyMs);
-        return (fit.driftPpm - 50) / fit.driftUncertaintyPpm;
+        const middleMs = fitted.offsetMs + (500 * lengthS) / (1 + fitted.driftPpm * 1e-6);
+        offsets.push((middleMs - 5003 - (500 * lengthS) / (1 + 50e-6)) / fitted.offsetUncertaintyMs);
+        return (fitted.driftPpm - 50) / fitted.driftUncertaintyPpm;
       });
       const offsetRms = Math.sqrt(offsets.reduce((sum, error) => sum + error ** 2, 0) / offsets.length);
       expect(offsetRms).toBeGreaterThan(least / 2);
@@ -98,8 +98,11 @@ describe('simulated radios', () => {
   });
 
   test('half an hour at a thousand packets a second is followed with little memory, and in constant time', () => {
-    const { fit } = arrivals({ driftPpm: -35, meanDelayMs: 5, lengthS: 1800, packetS: 0.005, stalls: [[900, 901]] }, 3);
-    expect(Math.abs(fit!.driftPpm + 35)).toBeLessThan(4 * fit!.driftUncertaintyPpm);
-    expect(fit!.driftUncertaintyPpm).toBeLessThan(0.2);
+    const { fitted } = arrivals(
+      { driftPpm: -35, meanDelayMs: 5, lengthS: 1800, packetS: 0.005, stalls: [[900, 901]] },
+      3,
+    );
+    expect(Math.abs(fitted!.driftPpm + 35)).toBeLessThan(4 * fitted!.driftUncertaintyPpm);
+    expect(fitted!.driftUncertaintyPpm).toBeLessThan(0.2);
   });
 });

@@ -13,6 +13,7 @@ import { base } from '../styles/base.ts';
 import type { ChipChosen } from './chip-choice.ts';
 import './chip-choice.ts';
 import { fill } from '../words/fill.ts';
+import { fieldStyle } from './field-style.ts';
 
 /** A person who is to be kept. */
 export type PersonGiven = CustomEvent<Omit<Person, 'id'>>;
@@ -25,30 +26,12 @@ const sexes = (['women', 'men'] as const).map((value) => ({ value, text: START_W
 export class PersonFormElement extends LitElement {
   static override styles = [
     base,
+    fieldStyle,
     css`
       form {
         display: grid;
         gap: var(--gap-4);
         max-inline-size: 32rem;
-      }
-      label {
-        display: block;
-        font-weight: 600;
-        margin-block-end: var(--gap-1);
-      }
-      input {
-        background: var(--raised);
-        border: 1.5px solid var(--ink);
-        border-radius: 4px;
-        color: inherit;
-        font: inherit;
-        font-size: var(--size-2);
-        inline-size: 100%;
-        min-block-size: var(--target);
-        padding-inline: var(--gap-3);
-      }
-      input[inputmode] {
-        inline-size: 10rem;
       }
       p {
         margin-block: var(--gap-1) 0;

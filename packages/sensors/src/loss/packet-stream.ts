@@ -105,7 +105,7 @@ export class PacketStream {
     const { counts, numbering, works } = this;
     const { counter, ticks } = numbering;
     const maker = works?.maker;
-    const fit = maker?.hostLine.fit ?? null;
+    const fit = maker?.hostLine.fitted ?? null;
     const rateHz = maker === undefined ? null : 1 / maker.times.sampleIntervalS;
     const isRated = fit !== null && rateHz !== null;
     const lossKnowledge = this.lossKnowledge(fit !== null);

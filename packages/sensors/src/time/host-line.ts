@@ -65,7 +65,7 @@ export class HostLine {
   }
 
   /** The fit; null until there is enough to say how sure it is. */
-  get fit(): HostFit | null {
+  get fitted(): HostFit | null {
     const { line, range } = this.lower;
     const { stretches, firstMs } = this;
     if (line === undefined || range === undefined || firstMs === undefined) return null;
