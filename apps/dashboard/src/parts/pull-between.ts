@@ -1,6 +1,6 @@
 import { consume } from '@lit/context';
 import type { PullReport } from '@surae/analysis';
-import { PULL_WORDS, type PullProtocol } from '@surae/shared';
+import { LIVE_WORDS, PULL_WORDS, type PullProtocol } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { clockContext, type HostClock } from '../contexts/capabilities.ts';
@@ -144,6 +144,7 @@ export class PullBetween extends LitElement {
     const { soFar, report, set } = this;
     const last = set.trials.at(-1)!;
     const notes = html`${last.cutOff ? html`<p class="voice">${PULL_WORDS['cut-off'].text}</p>` : nothing}
+    ${last.sourceLost === undefined ? nothing : html`<p class="voice">${fill(LIVE_WORDS['trial-lost'], { reason: last.sourceLost })}</p>`}
     ${last.suddenDrop ? html`<p class="voice">${PULL_WORDS.dropped.text}</p>` : nothing}`;
     if (report === null) {
       return html`${notes}
