@@ -92,3 +92,15 @@ export type { DeviceSummary, LossKnowledge, StreamSummary } from './loss/stream-
 export type { SensorPlacement, SensorQuantity } from './quantity.ts';
 export type { Sensor, SensorDescription, SensorEvent, SensorOrigin, SensorStatus } from './sensor.ts';
 export { type Played, replay, type SourceOptions, simulatedPerson } from './sources.ts';
+export {
+  type AlignedSource,
+  type Alignment,
+  type AlignmentAnswer,
+  alignClocks,
+  type ClockMap,
+  type NotAligned,
+} from './together/align-clocks.ts';
+export { alignmentNotes, clockNotes } from './together/alignment-notes.ts';
+export { cableDelay, type LeastDelay, radioDelay } from './together/least-delay.ts';
+export { type GroupEvent, type GroupMember, GroupStartError, SensorGroup } from './together/sensor-group.ts';
+export { SourceClock, type SourceFit } from './together/source-clock.ts';
