@@ -11,56 +11,17 @@ import {
 } from '@surae/sensors';
 import { HELD_WORDS, SENSOR_KIND_WORDS } from '@surae/shared';
 import { simulateSet } from '@surae/simulation';
-import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { fill } from '../../apps/dashboard/src/words/fill.ts';
+import { expectAsSent } from './support/as-sent.ts';
 import { upTo } from './support/devices/driven.ts';
 import { goToFirstSet, sayEnd, startSet, waitForCount } from './support/journey.mjs';
 import { heelDevice, heelPackets, heelSamplesPerPacket, heelStepsOf } from './support/radio/heel-string.ts';
 import { inBeats, swapped, twice, without } from './support/radio/packet-faults.ts';
 import { radioTests } from './support/radio/radio-test.ts';
 import { SteadySender } from './support/radio/steady-sender.ts';
-import { backToVisit, connectBluetooth, goToSensors, importDescription, storedSamples } from './support/sensors.ts';
-import { storedBodies, storedDocuments } from './support/stored.ts';
-
-interface Begun {
-  readonly bytesId: string;
-  readonly choice: { readonly origin: string; readonly sensor?: Record<string, unknown> };
-}
-
-/** The last set that was begun, and what is stored of it. */
-async function storedSet(page: Page): Promise<Begun & { readonly stored: Awaited<ReturnType<typeof storedSamples>> }> {
-  const begun = (await storedBodies<Begun>(page, 'set-begun')).at(-1)!;
-  return { ...begun, stored: await storedSamples(page, begun.bytesId) };
-}
-
-/** Where in what was sent the stored samples begin: the only place at which the first of them stand, each by its number. */
-function placeOf(
-  sent: readonly (readonly number[])[],
-  { numbers, channels }: Awaited<ReturnType<typeof storedSamples>>,
-): number {
-  const first = upTo(40);
-  const places = upTo(sent[0].length - numbers[first.length]).filter((from) =>
-    sent.every((channel, k) => first.every((i) => channel[from + numbers[i]] === channels[k][i])),
-  );
-  expect(places).toHaveLength(1);
-  return places[0];
-}
-
-/** What is stored is every sample that was sent from its first to its last but the lost ones, each at its place. */
-function expectAsSent(
-  sent: readonly (readonly number[])[],
-  lost: ReadonlySet<number>,
-  stored: Awaited<ReturnType<typeof storedSamples>>,
-): { readonly from: number; readonly to: number } {
-  const { numbers, channels } = stored;
-  const from = placeOf(sent, stored);
-  const to = from + numbers.at(-1)!;
-  const wanted = upTo(to - from + 1, from).filter((n) => !lost.has(n));
-  expect(numbers.map((n) => from + n)).toEqual(wanted);
-  channels.forEach((channel, k) => expect(channel).toEqual(wanted.map((n) => sent[k][n])));
-  return { from, to };
-}
+import { backToVisit, connectBluetooth, goToSensors, importDescription, storedSet } from './support/sensors.ts';
+import { storedDocuments } from './support/stored.ts';
 
 /** Packets of four samples each, as the example of a foot sensor sends them: the time is that of the last one. */
 function footPackets({ timesS, channels }: ChannelGroup, layout: PacketLayout): Uint8Array[] {

@@ -3,7 +3,7 @@ import { decodeBlocks } from '@surae/records';
 import { HELD_WORDS, LIVE_WORDS, READY_WORDS, SENSOR_WORDS } from '@surae/shared';
 import type { Page } from 'playwright-core';
 import { words } from './journey.mjs';
-import { storedPieces } from './stored.ts';
+import { storedBodies, storedPieces } from './stored.ts';
 
 /** From the page where a test is made ready to the page of sensors. */
 export async function goToSensors(page: Page): Promise<void> {
@@ -37,15 +37,31 @@ export async function backToVisit(page: Page): Promise<void> {
   await page.getByText(READY_WORDS.source.text).waitFor();
 }
 
-/** Samples of a stored stream: for each channel its values, and the number of each sample since the stream began. */
-export async function storedSamples(
-  page: Page,
-  streamId: string,
-): Promise<{ readonly numbers: number[]; readonly channels: number[][]; readonly timesS: number[] }> {
+/** Samples of a stored stream: the number of each since the stream began, its values and its times. */
+export interface StoredSamples {
+  readonly numbers: number[];
+  /** one list for each channel, SI */
+  readonly channels: number[][];
+  /** [s] */
+  readonly timesS: number[];
+}
+
+export async function storedSamples(page: Page, streamId: string): Promise<StoredSamples> {
   const blocks = decodeBlocks(await storedPieces(page, streamId)).toSorted((a, b) => a.firstIndex - b.firstIndex);
   return {
     numbers: blocks.flatMap(({ firstIndex, channels }) => Array.from(channels[0].samples, (_, i) => firstIndex + i)),
     channels: (blocks[0]?.channels ?? []).map((_, k) => blocks.flatMap(({ channels }) => [...channels[k].samples])),
     timesS: blocks.flatMap(({ deviceTimesS }) => [...(deviceTimesS ?? [])]),
   };
+}
+
+interface Begun {
+  readonly bytesId: string;
+  readonly choice: { readonly origin: string; readonly sensor?: Record<string, unknown> };
+}
+
+/** The last set that was begun, and what is stored of it. */
+export async function storedSet(page: Page): Promise<Begun & { readonly stored: StoredSamples }> {
+  const begun = (await storedBodies<Begun>(page, 'set-begun')).at(-1)!;
+  return { ...begun, stored: await storedSamples(page, begun.bytesId) };
 }

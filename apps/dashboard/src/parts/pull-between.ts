@@ -11,6 +11,7 @@ import { effortVerdict, type TrialVerdict, trialVerdicts } from '../result/trial
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import { SpaceKey } from './space-key.ts';
+import './sensor-in-hand.ts';
 import './trial-list.ts';
 
 /** What is known of the trials so far: being looked at, a report, or why there is none. */
@@ -61,6 +62,7 @@ export class PullBetween extends LitElement {
     `,
   ];
 
+  @property({ attribute: false }) visitId = '';
   @property({ attribute: false }) set!: PullSet;
   @property({ attribute: false }) protocol!: PullProtocol;
   @property({ attribute: false }) soFar: SoFar = null;
@@ -192,6 +194,15 @@ export class PullBetween extends LitElement {
         </button>`
       : nothing;
     return html`
+      ${
+        set.choice.origin === 'live'
+          ? html`<sensor-in-hand
+              .placement=${set.choice.placement}
+              .test=${'isometric' as const}
+              .visitId=${this.visitId}
+            ></sensor-in-hand>`
+          : nothing
+      }
       ${this.problem === '' ? nothing : html`<p class="voice" role="alert">${this.problem}</p>`}
       <p class="next voice">${this.asked()}</p>
       ${
