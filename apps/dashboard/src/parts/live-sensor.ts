@@ -6,7 +6,6 @@ import { customElement, property, query, state } from 'lit/decorators.js';
 import type { ChartSeries } from '../charts/readings.ts';
 import type { SignalChart } from '../charts/signal-chart.ts';
 import { clockContext, type HostClock, shelfContext } from '../contexts/capabilities.ts';
-import { deviceWords } from '../devices/device-words.ts';
 import type { HeldSensor } from '../devices/held-sensor.ts';
 import { offerFor } from '../devices/offer-fit.ts';
 import type { SensorShelf } from '../devices/sensor-shelf.ts';
@@ -15,6 +14,7 @@ import { type HeldFact, heldFacts } from '../live/held-facts.ts';
 import { type PictureChannel, pictureChannels } from '../live/picture-channels.ts';
 import { SensorWatch } from '../live/sensor-watch.ts';
 import type { SetUpLight } from '../live/set-up-light.ts';
+import { sourceWords } from '../live/source-words.ts';
 import { watchWords } from '../live/watch-words.ts';
 import { base } from '../styles/base.ts';
 import './light-list.ts';
@@ -164,7 +164,7 @@ export class LiveSensor extends LitElement {
     if (watch === undefined || watched === undefined) return;
     const { state: now } = watch;
     this.isOver = now.kind === 'over';
-    this.said = watchWords(now, watch.back, (error) => deviceWords(error).text);
+    this.said = watchWords(now, watch.back, sourceWords);
     this.facts = heldFacts(watched, watch.summary, watch.history);
   }
 

@@ -23,6 +23,7 @@ import { PageWatch } from '../live/page-watch.ts';
 import { type CueTimes, cueAt, cueTimes, type PullCue } from '../live/pull-cue.ts';
 import type { FollowedPull } from '../live/pull-follower.ts';
 import { nextFromS, PullSession } from '../live/pull-session.ts';
+import { sourceWords } from '../live/source-words.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import './pull-course.ts';
@@ -118,7 +119,7 @@ export class PullRunning extends LitElement {
         {
           onSamples: (live, block) => this.onSamples(live, block),
           onLink: (news) => (this.linkSaid = linkWords(news) ?? this.linkSaid),
-          onEnd: (error) => void this.stop(error?.message ?? null),
+          onEnd: (error) => void this.stop(error === undefined ? null : sourceWords(error)),
           onUnsaved: ({ message }) => (this.unsaved = message),
         },
       );
@@ -128,7 +129,7 @@ export class PullRunning extends LitElement {
     } catch (error) {
       this.isOver = true;
       this.letGo();
-      this.dispatchEvent(new CustomEvent('trial-not-started', { detail: errorWords(error) }));
+      this.dispatchEvent(new CustomEvent('trial-not-started', { detail: sourceWords(error as Error) }));
     }
   }
 
