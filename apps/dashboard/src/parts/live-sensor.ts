@@ -94,6 +94,7 @@ export class LiveSensor extends LitElement {
   @query('signal-chart') private readonly chart!: SignalChart | null;
   private watch: SensorWatch | undefined;
   private watched: HeldSensor | undefined;
+  private offer = 0;
   private series: readonly ChartSeries[] = [];
   private readonly ends: (() => void)[] = [];
 
@@ -125,6 +126,7 @@ export class LiveSensor extends LitElement {
     const offer = placement === undefined ? 0 : offerFor(held.offers, placement, test);
     if (offer === undefined) return;
     this.watched = held;
+    this.offer = offer;
     this.channels = pictureChannels(held.offers[offer] ?? []);
     this.series = this.channels.map(({ label, unit }, i) => ({
       label,
@@ -165,7 +167,7 @@ export class LiveSensor extends LitElement {
     const { state: now } = watch;
     this.isOver = now.kind === 'over';
     this.said = watchWords(now, watch.back, sourceWords);
-    this.facts = heldFacts(watched, watch.summary, watch.history);
+    this.facts = heldFacts(watched, this.offer, watch.summary, watch.history);
   }
 
   override render(): TemplateResult | typeof nothing {
