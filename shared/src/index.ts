@@ -109,6 +109,17 @@ export { CHART_WORDS, KEEP_WORDS, READY_WORDS, TEST_WORDS } from './sentences/sc
 export { NO_MAXIMUM_SENTENCES, SEATED_SENTENCES } from './sentences/seated-sentences.ts';
 export type { Sentence, Sentences } from './sentences/sentence.ts';
 export {
+  EMPTY_BY_WORDS,
+  GUESS_ANSWERS,
+  GUESS_EVIDENCE,
+  GUESS_QUESTIONS,
+  LIGHT_FIXES,
+  LIGHT_SENTENCES,
+  MASS_REFUSALS,
+  REST_LOAD_REFUSALS,
+  ZERO_REFUSALS,
+} from './sentences/setup-sentences.ts';
+export {
   DOUBT_SENTENCES,
   GATE_SENTENCES,
   INPUT_SENTENCES,
