@@ -113,6 +113,11 @@ describe('a calibration is refused', () => {
     expect(fit(...bend)).toMatchObject({ reason: 'not-straight', allowed: 0.01 });
   });
 
+  test('four readings that scatter blame none of the masses: one degree of freedom proves nothing', () => {
+    const found = fit([0, 0], [5, 5 * g + 3], [10, 10 * g - 4], [20, 20 * g + 1.5]);
+    expect(found).toMatchObject({ reason: 'not-straight', massKg: null });
+  });
+
   test('when nothing answers to the masses', () => {
     expect(fit([0, 1], [10, 1], [20, 1])).toMatchObject({ reason: 'no-answer' });
     expect(fit([0, 1], [10, 1.4], [20, 0.8])).toMatchObject({ reason: 'no-answer' });

@@ -31,6 +31,13 @@ describe('a zero is taken', () => {
   });
 });
 
+test('the uncertainty of a drift is that of both zeros', () => {
+  const now = at(3, 1, { last: { level: 0, u: 0.3 } });
+  if (now.kind !== 'zero') throw new Error('refused');
+  expect(now.u).toBeGreaterThan(0.01);
+  expect(now.drift!.u).toBeCloseTo(Math.sqrt(now.u ** 2 + 0.09), 12);
+});
+
 describe('a zero is refused', () => {
   test('under load: with a last zero, what no drift explains; 15 N is the limit', () => {
     const last = { level: 100, u: 0.1 };
