@@ -1,7 +1,7 @@
 import { consume } from '@lit/context';
 import type { LiveState } from '@surae/analysis';
 import type { SampleBlock } from '@surae/sensors';
-import { type CriterionId, TEST_WORDS } from '@surae/shared';
+import { type CriterionId, LIVE_WORDS, TEST_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
@@ -24,6 +24,7 @@ import { beatAheadMs, untilUpBeatMs } from '../live/beat-phase.ts';
 import { errorWords } from '../live/error-words.ts';
 import { FlatWatch } from '../live/flat-watch.ts';
 import { type LastVerdict, lastVerdict } from '../live/last-verdict.ts';
+import { LinkFollow } from '../live/link-follow.ts';
 import type { OverSet } from '../live/over-set.ts';
 import { PageWatch } from '../live/page-watch.ts';
 import { setNotes } from '../live/set-notes.ts';
@@ -74,6 +75,7 @@ export class RunningSet extends LitElement {
     () => this.clock.nowMs(),
     (seconds) => this.wasHidden(seconds),
   );
+  private readonly link = new LinkFollow();
   private endLooks: () => void = () => {};
   private soundTimer: ReturnType<typeof setTimeout> | undefined;
   private unsaved: string | null = null;
@@ -111,6 +113,7 @@ export class RunningSet extends LitElement {
         {
           onSamples: (live, block) => this.onSamples(live, block),
           onRaise: (_raise, count, block) => this.onRaise(count, block),
+          onLink: (news) => this.link.hear(news),
           onEnd: (error) => void this.stop(error?.message ?? null),
           onUnsaved: ({ message }) => this.notSaved(message),
         },
@@ -128,11 +131,12 @@ export class RunningSet extends LitElement {
   private onSamples(live: LiveState, block: SampleBlock): void {
     this.live = live;
     this.flat.add(block);
+    this.link.add(block);
     if (this.hasFrame) return;
     this.hasFrame = true;
     requestAnimationFrame(() => {
       this.hasFrame = false;
-      if (this.live !== undefined) this.height.draw(this.live);
+      if (this.live !== undefined) this.height.draw(this.live, this.link.takeHole());
     });
   }
 
@@ -188,14 +192,14 @@ export class RunningSet extends LitElement {
 
   private look(): void {
     const { session, prompts, pain, unsaved, plan } = this;
-    const isFlat = this.flat.isFlat(this.clock.nowMs());
     const scene = {
       count: session?.live.raises.length ?? 0,
       timeS: session?.timeS ?? 0,
-      isFlat,
+      isFlat: this.flat.isFlat(this.clock.nowMs()),
       pain,
       prompts,
       unsaved,
+      link: this.link.said,
     };
     const lines = setNotes({ ...scene, parameters: plan.protocol.parameters });
     if (lines.join('\n') !== this.lines.join('\n')) this.lines = lines;
@@ -203,7 +207,8 @@ export class RunningSet extends LitElement {
 
   private wasHidden(seconds: number): void {
     const time = Math.max(0, (this.session?.timeS ?? 0) - seconds).toFixed(0);
-    this.lastKept = fill(TEST_WORDS.hidden, { time, seconds: seconds.toFixed(0) });
+    const said = this.plan.choice.origin === 'live' ? LIVE_WORDS.hidden : TEST_WORDS.hidden;
+    this.lastKept = fill(said, { time, seconds: seconds.toFixed(0) });
     this.note('hidden', seconds);
   }
 
