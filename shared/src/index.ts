@@ -111,6 +111,7 @@ export {
   SENSOR_KIND_WORDS,
   SENSOR_WORDS,
 } from './sentences/screens/sensor-words.ts';
+export { SET_UP_WORDS } from './sentences/screens/set-up-words.ts';
 export { SORENESS_WORDS } from './sentences/screens/soreness-words.ts';
 export { CHART_WORDS, KEEP_WORDS, READY_WORDS, TEST_WORDS } from './sentences/screens/test-words.ts';
 export { NO_MAXIMUM_SENTENCES, SEATED_SENTENCES } from './sentences/seated-sentences.ts';

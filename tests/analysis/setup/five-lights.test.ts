@@ -91,6 +91,16 @@ describe('right way up', () => {
     );
   });
 
+  test('a string by its first raise', () => {
+    const string = (sign: LightFacts['sign']): string =>
+      light('right-way-up', traceOf('heel-height', [0.01], 0.0002), { placement: 'heel', sign });
+    expect([string(1), string(-1), string(null)]).toEqual([
+      'lit stands-right',
+      'failing heel-negative',
+      'cannot-tell heel-unknown',
+    ]);
+  });
+
   test('a platform and a cell by their sign', () => {
     expect(light('right-way-up', traceOf('force', [-70 * g]))).toBe('failing stands-negative');
     expect(light('right-way-up', traceOf('force', [1]))).toBe('cannot-tell polarity-unknown');

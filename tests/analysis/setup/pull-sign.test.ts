@@ -28,6 +28,12 @@ test('without an effort it says nothing', () => {
   ).toMatchObject({ answer: null, confidence: 0 });
 });
 
+test('a load that is put on or taken off and stays so tells nothing, however long it hung', () => {
+  const off = Float64Array.from({ length: 900 }, (_, i) => (i < 700 ? 300 : 0));
+  expect(pullSign(off, 1, rule)).toMatchObject({ answer: null, asks: true });
+  expect(pullSign(off.toReversed(), 1, rule)).toMatchObject({ answer: null, asks: true });
+});
+
 test('a reading that is as long at one end as at the other asks', () => {
   const even = Float64Array.from({ length: 900 }, (_, i) => 50 * Math.sin(i / 10));
   expect(pullSign(even, 0.1, rule).asks).toBe(true);

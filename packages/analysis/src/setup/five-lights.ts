@@ -31,6 +31,8 @@ export type LightReason =
   | 'pulls-negative'
   | 'stands-negative'
   | 'polarity-unknown'
+  | 'heel-unknown'
+  | 'heel-negative'
   | 'zero-holds'
   | 'rests-still'
   | 'no-zero'
@@ -167,8 +169,8 @@ function rightWayUp(found: Seen | undefined, facts: LightFacts, rule: LightRule)
       return gravityWay(found, facts, rule);
     case 'heel':
       // a string has no up of its own: which way it goes shows in the first raise
-      if (facts.sign === null) return open('polarity-unknown');
-      return facts.sign > 0 ? lit('stands-right') : failing('pulls-negative');
+      if (facts.sign === null) return open('heel-unknown');
+      return facts.sign > 0 ? lit('stands-right') : failing('heel-negative');
     case 'platform':
     case 'inline':
       return forceWay(found, facts, rule);
