@@ -1,6 +1,7 @@
 import type { PullPlacement, PullReport, Side } from '@surae/analysis';
 import type { EndReason } from '@surae/shared';
 import type { SensorTold } from './sensor-told.ts';
+import type { SetUpKept } from './set-up.ts';
 
 /** What is chosen before the isometric trials of one leg. */
 export interface PullChoice {
@@ -15,6 +16,8 @@ export interface PullChoice {
   readonly seed: number | null;
   /** absent where no connected sensor gives the samples */
   readonly sensor?: SensorTold;
+  /** how things stood when it began; absent where nothing was looked at */
+  readonly setUp?: SetUpKept;
 }
 
 /** One recorded trial: a stream of its own. It exists from the moment its recording begins. */

@@ -18,6 +18,7 @@ import { sourceWords } from '../live/source-words.ts';
 import { watchWords } from '../live/watch-words.ts';
 import { base } from '../styles/base.ts';
 import './light-list.ts';
+import type { SensorLooked } from './set-up-check.ts';
 
 const pictureS = 8;
 const drawEveryMs = 50;
@@ -25,7 +26,7 @@ const factsEveryMs = 500;
 const none = new Float64Array(0);
 const dashes = [[], [8, 5], [2, 4]] as const;
 
-/** The sensor that is connected, seen live: its last seconds, how it streams, and what was lost. Nothing of it is recorded. */
+/** The sensor that is connected, seen live: its last seconds, how it streams, and what was lost. Nothing of it is recorded. Tells `sensor-looked-at`. */
 @customElement('live-sensor')
 export class LiveSensor extends LitElement {
   static override styles = [
@@ -168,6 +169,11 @@ export class LiveSensor extends LitElement {
     this.isOver = now.kind === 'over';
     this.said = watchWords(now, watch.back, sourceWords);
     this.facts = heldFacts(watched, this.offer, watch.summary, watch.history);
+    this.said = watchWords(now, watch.back, (error) => deviceWords(error).text);
+    this.facts = heldFacts(watched, watch.summary, watch.history);
+    const silentS = now.kind === 'streaming' ? 0 : now.kind === 'silent' ? now.forS : null;
+    const detail: SensorLooked = { history: watch.history, silentS };
+    this.dispatchEvent(new CustomEvent('sensor-looked-at', { detail, bubbles: true, composed: true }));
   }
 
   override render(): TemplateResult | typeof nothing {
