@@ -16,6 +16,14 @@ export interface RadioTest {
   readonly chooser: Chooser;
 }
 
+export interface RadioTestOptions {
+  /** whether the system has a radio; it has when left out */
+  readonly hasAdapter?: boolean;
+  /** file of the page among those of the devices */
+  readonly entry?: string;
+  readonly timeoutMs?: number;
+}
+
 /** Why nothing can be tried here; undefined when it can. */
 const whySkipped = findChromium() === undefined ? 'there is no Chromium' : whyNoRadio();
 // what is skipped runs nothing that could say it later
@@ -29,8 +37,8 @@ interface Rig {
   readonly context: BrowserContext;
 }
 
-async function startRig(hasAdapter: boolean): Promise<Rig> {
-  const [bus, site] = await Promise.all([startMessageBus(), servePage()]);
+async function startRig({ hasAdapter = true, entry }: RadioTestOptions): Promise<Rig> {
+  const [bus, site] = await Promise.all([startMessageBus(), servePage(entry)]);
   const radio = await MockRadio.start(bus.address, { hasAdapter });
   const profile = newProfile();
   const context = await openBrowser(profile.folder, {
@@ -47,12 +55,12 @@ async function startRig(hasAdapter: boolean): Promise<Rig> {
 export function radioTests(
   title: string,
   tests: Record<string, (given: RadioTest) => Promise<void>>,
-  { hasAdapter = true } = {},
+  options: RadioTestOptions = {},
 ): void {
   describe(title, () => {
     let rig: Rig | undefined;
     beforeAll(async () => {
-      rig = await startRig(hasAdapter);
+      rig = await startRig(options);
     });
     afterAll(async () => {
       await rig?.context.close();
@@ -62,7 +70,7 @@ export function radioTests(
       rig?.profile.dispose();
     });
     for (const [name, work] of Object.entries(tests)) {
-      test.skipIf(whySkipped !== undefined)(name, { timeout: 60_000 }, async () => {
+      test.skipIf(whySkipped !== undefined)(name, { timeout: options.timeoutMs ?? 60_000 }, async () => {
         const { context, site, radio } = rig!;
         const problems: string[] = [];
         const page = await context.newPage();
