@@ -78,6 +78,7 @@ export {
 } from './describe/sensor-document.ts';
 export { SensorError, type SensorErrorCode } from './errors.ts';
 export { decodedFeed, type FeedNature } from './link/decoded-feed.ts';
+export { kindFeed } from './link/kind-feed.ts';
 export type { LinkNews } from './link/link-news.ts';
 export { type LinkCommand, LinkSensor, type LinkSensorOptions } from './link/link-sensor.ts';
 export { type LinkSettings, linkSettings } from './link/link-settings.ts';

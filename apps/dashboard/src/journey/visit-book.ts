@@ -1,4 +1,5 @@
 import type { Json, NewDocument, RecordStore } from '@surae/storage';
+import { type DescriptionEntry, descriptionEntries, descriptionSchema } from './description-entries.ts';
 import { type OwnErrorsEntry, type OwnErrorsKept, ownErrorsOf, ownErrorsSchema } from './own-errors.ts';
 import { type Person, personOf, personSchema } from './person.ts';
 import { mayTest, type SafetyBlock } from './safety-gate.ts';
@@ -64,6 +65,25 @@ export class VisitBook extends EventTarget {
       ['own-error', 'own-error-back'].map((kind) => this.store.documents({ kind })),
     );
     return ownErrorsOf(kept ?? [], back ?? []);
+  }
+
+  /** Keeps the description of a sensor; gives the id of its document. One of the same name takes its place. */
+  async addDescription(name: string, json: Json): Promise<string> {
+    const body = { name, json };
+    return (await this.add({ kind: 'sensor-description', schema: descriptionSchema, about: null, body })).id;
+  }
+
+  /** Says that a description is not to be used any more; it stays readable. */
+  async takeBackDescription(id: string): Promise<void> {
+    await this.add({ kind: 'sensor-description-back', schema: descriptionSchema, about: id, body: {} });
+  }
+
+  /** Descriptions of sensors, the oldest first. */
+  async descriptions(): Promise<readonly DescriptionEntry[]> {
+    const [kept, back] = await Promise.all(
+      ['sensor-description', 'sensor-description-back'].map((kind) => this.store.documents({ kind })),
+    );
+    return descriptionEntries(kept ?? [], back ?? []);
   }
 
   /** Begins a visit; gives its id. */

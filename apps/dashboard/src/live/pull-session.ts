@@ -1,4 +1,4 @@
-import type { LinkNews, Sensor, SensorClock, SensorError } from '@surae/sensors';
+import type { LinkNews, SampleBlock, Sensor, SensorClock, SensorError } from '@surae/sensors';
 import type { RecordStore, StorageError } from '@surae/storage';
 import type { PullSet } from '../journey/pull-set.ts';
 import { LiveRecording } from './live-recording.ts';
@@ -22,7 +22,7 @@ export interface PullSessionParts {
 
 /** What a running trial tells. */
 export interface PullNews {
-  onSamples(state: FollowedPull): void;
+  onSamples(state: FollowedPull, block: SampleBlock): void;
   /** the connection to the source changed */
   onLink?(news: LinkNews): void;
   onEnd(error: SensorError | undefined): void;
@@ -68,7 +68,7 @@ export class PullSession {
       {
         onBlock: (block) => {
           follower.add(block);
-          news.onSamples(follower.state);
+          news.onSamples(follower.state, block);
         },
         onLink: (what) => news.onLink?.(what),
         onEnd: (error) => news.onEnd(error),
@@ -92,19 +92,25 @@ export class PullSession {
     await book.record(visitId, { kind: 'trial-lifted', setId: set.id, trialId: this.trialId, atS });
   }
 
-  /** Ends the trial; true when everything is stored. What is not is held, and another call tries again. */
-  async stop(): Promise<boolean> {
+  /**
+   * Ends the trial; true when everything is stored. What is not is held, and another call tries again.
+   *
+   * @param sourceLost - why the sensor gave no more; null where it did not fail
+   */
+  async stop(sourceLost: string | null = null): Promise<boolean> {
     this.recording.end();
     if ((await this.recording.close()) === null) return false;
-    await this.keepStop();
+    await this.keepStop(sourceLost);
     return true;
   }
 
-  private async keepStop(): Promise<void> {
+  private async keepStop(sourceLost: string | null = null): Promise<void> {
     const { book, visitId, set, fromS } = this.parts;
     const toS = this.recording.log.length === 0 ? fromS : this.recording.log.lastS;
     const suddenDrop = this.follower.state.dropped;
     const { trialId } = this;
-    await book.record(visitId, { kind: 'trial-stopped', setId: set.id, trialId, toS, cutOff: false, suddenDrop });
+    const lost = sourceLost === null ? {} : { sourceLost };
+    const stopped = { kind: 'trial-stopped', setId: set.id, trialId, toS, cutOff: false, suddenDrop, ...lost } as const;
+    await book.record(visitId, stopped);
   }
 }
