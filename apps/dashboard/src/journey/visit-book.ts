@@ -3,6 +3,15 @@ import { type CalibrationKept, type Certificate, calibrationSchema, certificates
 import { type DescriptionEntry, descriptionEntries, descriptionSchema } from './description-entries.ts';
 import { type OwnErrorsEntry, type OwnErrorsKept, ownErrorsOf, ownErrorsSchema } from './own-errors.ts';
 import { type Person, personOf, personSchema } from './person.ts';
+import {
+  type AmendedField,
+  amended,
+  amendedAsOf,
+  amendedFields,
+  amendmentOf,
+  type PersonAmendment,
+  type PersonChange,
+} from './person-amendment.ts';
 import { mayTest, type SafetyBlock } from './safety-gate.ts';
 import { lastZeroOf, type SensorZero, type ZeroEntry, zeroSchema } from './set-up.ts';
 import type { Visit } from './visit.ts';
@@ -42,12 +51,37 @@ export class VisitBook extends EventTarget {
   }
 
   async people(): Promise<Person[]> {
-    return (await this.store.documents({ kind: 'person' })).map(personOf);
+    const begun = await this.store.documents({ kind: 'person' });
+    return Promise.all(begun.map(async (one) => amended(personOf(one), await this.amendments(one.id))));
   }
 
   async person(id: string): Promise<Person | undefined> {
     const document = await this.store.document(id);
-    return document?.kind === 'person' ? personOf(document) : undefined;
+    return document?.kind === 'person' ? amended(personOf(document), await this.amendments(id)) : undefined;
+  }
+
+  /** The person of a visit: of one that is closed as the body was known at its end, of an open one as it is known now. */
+  async personOfVisit({ id, personId }: Visit): Promise<Person | undefined> {
+    const [end] = await this.store.documents({ kind: 'visit-closed', about: id });
+    const begun = await this.store.document(personId);
+    if (end === undefined || begun?.kind !== 'person') return this.person(personId);
+    return amendedAsOf(personOf(begun), await this.amendments(personId), end.at);
+  }
+
+  /** Corrects a person: what was told before stays readable. */
+  async amendPerson(id: string, change: PersonChange, by: string | null): Promise<void> {
+    const body = JSON.parse(JSON.stringify({ change, by })) as Json;
+    await this.add({ kind: 'person-amended', schema: personSchema, about: id, body });
+  }
+
+  /** What was corrected of a person, field by field, the oldest first. */
+  async amendedFields(id: string): Promise<readonly AmendedField[]> {
+    const begun = await this.store.document(id);
+    return begun?.kind === 'person' ? amendedFields(begun, await this.amendments(id)) : [];
+  }
+
+  private async amendments(id: string): Promise<readonly PersonAmendment[]> {
+    return (await this.store.documents({ kind: 'person-amended', about: id })).map(amendmentOf);
   }
 
   /** Keeps an error of measurement that the clinic found itself; gives the id of its document. */
