@@ -4,6 +4,7 @@ import { openSamples } from '@surae/sensors';
 import { DESCRIBE_WORDS, DEVICE_ERRORS, HELD_WORDS, LIVE_WORDS, SENSOR_KIND_WORDS, SENSOR_WORDS } from '@surae/shared';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
+import { fill } from '../../apps/dashboard/src/words/fill.ts';
 import { goToFirstSet, words } from './support/journey.mjs';
 import { heelDevice, heelPackets, heelSamplesPerPacket } from './support/radio/heel-string.ts';
 import { inBeats, without } from './support/radio/packet-faults.ts';
@@ -85,7 +86,7 @@ radioTests(
       given,
     ) => {
       const { page, origin, radio, chooser } = given;
-      const device = radio.add(heelDevice());
+      const device = radio.add(heelDevice(12));
       await goToFirstSet(page, origin);
       await goToSensors(page);
       for (const [route, said] of [
@@ -115,9 +116,11 @@ radioTests(
       );
       await page.getByText(words(HELD_WORDS['lost-known'])).waitFor();
       await page.getByText(words(HELD_WORDS['rate-told'])).waitFor();
+      await page.getByText(fill(HELD_WORDS['battery-low'], { percent: 12 })).waitFor();
       await isSound(page, 'sensors-live');
       await page.getByRole('link', { name: SENSOR_WORDS.back.text }).click();
       await page.getByText(words(LIVE_WORDS.held)).waitFor();
+      await page.getByText(fill(LIVE_WORDS['battery-low'], { percent: 12 })).waitFor();
       await page.getByText(HELD_WORDS.streaming.text).waitFor();
       await isSound(page, 'ready-live');
       await page.getByRole('link', { name: LIVE_WORDS.look.text }).click();

@@ -39,6 +39,8 @@ export interface PullTrial {
   readonly suddenDrop: boolean;
   /** why the sensor gave no more before it was stopped; absent where it did not fail */
   readonly sourceLost?: string;
+  /** how long the page was hidden in it; absent where it was not [s] */
+  readonly hiddenForS?: number;
   /** times at which the tester saw heel or hip lift, in the recording of the leg [s] */
   readonly liftedAtS: readonly number[];
 }

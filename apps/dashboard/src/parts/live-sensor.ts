@@ -6,7 +6,6 @@ import { customElement, property, query, state } from 'lit/decorators.js';
 import type { ChartSeries } from '../charts/readings.ts';
 import type { SignalChart } from '../charts/signal-chart.ts';
 import { clockContext, type HostClock, shelfContext } from '../contexts/capabilities.ts';
-import { deviceWords } from '../devices/device-words.ts';
 import type { HeldSensor } from '../devices/held-sensor.ts';
 import { offerFor } from '../devices/offer-fit.ts';
 import type { SensorShelf } from '../devices/sensor-shelf.ts';
@@ -15,6 +14,7 @@ import { type HeldFact, heldFacts } from '../live/held-facts.ts';
 import { type PictureChannel, pictureChannels } from '../live/picture-channels.ts';
 import { SensorWatch } from '../live/sensor-watch.ts';
 import type { SetUpLight } from '../live/set-up-light.ts';
+import { sourceWords } from '../live/source-words.ts';
 import { watchWords } from '../live/watch-words.ts';
 import { base } from '../styles/base.ts';
 import './light-list.ts';
@@ -95,6 +95,7 @@ export class LiveSensor extends LitElement {
   @query('signal-chart') private readonly chart!: SignalChart | null;
   private watch: SensorWatch | undefined;
   private watched: HeldSensor | undefined;
+  private offer = 0;
   private series: readonly ChartSeries[] = [];
   private readonly ends: (() => void)[] = [];
 
@@ -126,6 +127,7 @@ export class LiveSensor extends LitElement {
     const offer = placement === undefined ? 0 : offerFor(held.offers, placement, test);
     if (offer === undefined) return;
     this.watched = held;
+    this.offer = offer;
     this.channels = pictureChannels(held.offers[offer] ?? []);
     this.series = this.channels.map(({ label, unit }, i) => ({
       label,
@@ -165,8 +167,8 @@ export class LiveSensor extends LitElement {
     if (watch === undefined || watched === undefined) return;
     const { state: now } = watch;
     this.isOver = now.kind === 'over';
-    this.said = watchWords(now, watch.back, (error) => deviceWords(error).text);
-    this.facts = heldFacts(watched, watch.summary, watch.history);
+    this.said = watchWords(now, watch.back, sourceWords);
+    this.facts = heldFacts(watched, this.offer, watch.summary, watch.history);
     const silentS = now.kind === 'streaming' ? 0 : now.kind === 'silent' ? now.forS : null;
     const detail: SensorLooked = { history: watch.history, silentS };
     this.dispatchEvent(new CustomEvent('sensor-looked-at', { detail, bubbles: true, composed: true }));

@@ -23,6 +23,7 @@ import { PageWatch } from '../live/page-watch.ts';
 import { type CueTimes, cueAt, cueTimes, type PullCue } from '../live/pull-cue.ts';
 import type { FollowedPull } from '../live/pull-follower.ts';
 import { nextFromS, PullSession } from '../live/pull-session.ts';
+import { sourceWords } from '../live/source-words.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import './pull-course.ts';
@@ -64,10 +65,11 @@ export class PullRunning extends LitElement {
   private lastSamplesMs: number | undefined;
   private readonly page = new PageWatch(
     () => this.clock.nowMs(),
-    () => {},
+    (seconds) => (this.hiddenForS += seconds),
   );
   private endLooks: () => void = () => {};
   private sourceLost: string | null = null;
+  private hiddenForS = 0;
   private live: FollowedPull | undefined;
   private hasFrame = false;
   private isOver = false;
@@ -118,7 +120,7 @@ export class PullRunning extends LitElement {
         {
           onSamples: (live, block) => this.onSamples(live, block),
           onLink: (news) => (this.linkSaid = linkWords(news) ?? this.linkSaid),
-          onEnd: (error) => void this.stop(error?.message ?? null),
+          onEnd: (error) => void this.stop(error === undefined ? null : sourceWords(error)),
           onUnsaved: ({ message }) => (this.unsaved = message),
         },
       );
@@ -128,7 +130,7 @@ export class PullRunning extends LitElement {
     } catch (error) {
       this.isOver = true;
       this.letGo();
-      this.dispatchEvent(new CustomEvent('trial-not-started', { detail: errorWords(error) }));
+      this.dispatchEvent(new CustomEvent('trial-not-started', { detail: sourceWords(error as Error) }));
     }
   }
 
@@ -173,7 +175,10 @@ export class PullRunning extends LitElement {
   /** Ends what runs and goes on once it is stored; until then it is held here and can be stored again. */
   private async keep(session: PullSession): Promise<void> {
     try {
-      this.held = !(await session.stop(this.sourceLost));
+      this.held = !(await session.stop({
+        ...(this.sourceLost === null ? {} : { sourceLost: this.sourceLost }),
+        ...(this.hiddenForS === 0 ? {} : { hiddenForS: this.hiddenForS }),
+      }));
     } catch (error) {
       this.unsaved = errorWords(error);
       this.held = true;

@@ -31,6 +31,7 @@ import { setNotes } from '../live/set-notes.ts';
 import type { SetPlan } from '../live/set-plan.ts';
 import { setRequest } from '../live/set-request.ts';
 import { SetSession } from '../live/set-session.ts';
+import { sourceWords } from '../live/source-words.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import './beat-pendulum.ts';
@@ -114,7 +115,7 @@ export class RunningSet extends LitElement {
           onSamples: (live, block) => this.onSamples(live, block),
           onRaise: (_raise, count, block) => this.onRaise(count, block),
           onLink: (news) => this.link.hear(news),
-          onEnd: (error) => void this.stop(error?.message ?? null),
+          onEnd: (error) => void this.stop(error === undefined ? null : sourceWords(error)),
           onUnsaved: ({ message }) => this.notSaved(message),
         },
       );
@@ -124,7 +125,7 @@ export class RunningSet extends LitElement {
     } catch (error) {
       this.isOver = true;
       this.letGo();
-      this.dispatchEvent(new CustomEvent('set-not-started', { detail: errorWords(error) }));
+      this.dispatchEvent(new CustomEvent('set-not-started', { detail: sourceWords(error as Error) }));
     }
   }
 

@@ -7,6 +7,7 @@ import { shelfContext } from '../contexts/capabilities.ts';
 import type { SensorShelf } from '../devices/sensor-shelf.ts';
 import { ShelfFollower } from '../devices/shelf-follower.ts';
 import type { TestKind } from '../journey/test-kind.ts';
+import { isLow } from '../live/held-facts.ts';
 import type { SetUpLight } from '../live/set-up-light.ts';
 import { hashOf } from '../route.ts';
 import { base } from '../styles/base.ts';
@@ -46,12 +47,14 @@ export class SensorInHand extends LitElement {
     const { shelf, placement, test } = this;
     const { held } = shelf;
     const fits = shelf.fits(placement, test);
+    const percent = held?.about?.batteryPercent ?? null;
     const words = { kind: held?.kindName ?? '', device: held?.deviceName ?? '' };
     const said =
       held === undefined
         ? LIVE_WORDS['none-held'].text
         : fill(fits ? LIVE_WORDS.held : LIVE_WORDS['does-not-fit'], words);
     return html`<p role="status" class=${fits ? '' : 'voice'}>${said}</p>
+      ${isLow(percent) ? html`<p class="voice">${fill(LIVE_WORDS['battery-low'], { percent })}</p>` : nothing}
       ${
         fits
           ? html`<live-sensor .placement=${placement} .test=${test} .lights=${this.lights} brief></live-sensor>`

@@ -40,7 +40,6 @@ export const SENSOR_WORDS = sentences('screen.sensor', {
     'The browser may ask whether this page may follow the motion. Keep the page in front and the screen on.',
   'follow-motion': 'Follow the motion of this device',
   connecting: 'Connecting …',
-  failed: '{words}',
   details: 'What the device said: {message}',
   kept: 'Descriptions kept here',
   'kept-none': 'None yet. A description says how a sensor is reached and how its bytes are read.',
@@ -93,10 +92,13 @@ export const HELD_WORDS = sentences('screen.held', {
   'battery-low': '{percent} %. Charge it before the next person.',
   'battery-open': 'does not say',
   device: 'It says it is',
+  others: 'Sends as well',
+  'others-apart': '{names}: on another clock, and not recorded with this',
   now: 'Now',
   'now-none': 'no sample yet',
   step: 'Smallest step',
-  'step-force': '{step} m/s²: coarse. Enough to count raises, too coarse for heights.',
+  'step-coarse': '{step} m/s²: enough to count raises, too coarse for heights.',
+  'step-fine': '{step} m/s²',
   'let-go': 'Disconnect',
   force: 'force',
   'heel-height': 'height of the heel',
@@ -118,6 +120,7 @@ export const LIVE_WORDS = sentences('screen.live', {
   held: '{kind}, {device}: connected.',
   'none-held': 'No sensor is connected.',
   'does-not-fit': '{kind} does not measure what this place needs. Choose another place or another sensor.',
+  'battery-low': 'Its battery is at {percent} %. Charge it before the next person.',
   connect: 'Connect a sensor',
   look: 'Look at it, or connect another one',
   silent: 'No samples for {seconds} s. Look at the sensor.',
@@ -127,8 +130,10 @@ export const LIVE_WORDS = sentences('screen.live', {
   disturbed: 'Bytes were damaged on the way. What they held is missing and counted.',
   hidden:
     'At {time} s this page was hidden or the screen locked for {seconds} s. Samples may be missing: do the set again if it matters.',
-  'trial-lost': 'The sensor was lost in this trial: {reason} What came is stored.',
-  technical: 'The sensor was lost: {reason} All that came is stored. It counts as ended by something technical.',
+  'trial-hidden':
+    'In this trial the page was hidden or the screen locked for {seconds} s. Samples may be missing: do it again if it matters.',
+  'trial-lost': 'The sensor was lost in this trial. {reason} What came is stored.',
+  technical: 'The sensor was lost. {reason} All that came is stored. It counts as ended by something technical.',
 });
 
 /** Words of the page on which a description of a sensor is written. */

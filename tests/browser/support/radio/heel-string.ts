@@ -1,4 +1,6 @@
 import {
+  batteryLevel,
+  batteryService,
   type OpenSensor,
   openAbout,
   openLayout,
@@ -16,7 +18,8 @@ export const heelString: OpenSensor = {
 };
 export const heelSamplesPerPacket = 6;
 
-export function heelDevice(): PeripheralOptions {
+/** The string, with a battery where its charge is given [%]. */
+export function heelDevice(batteryPercent?: number): PeripheralOptions {
   return {
     address: 'C0:FF:EE:00:00:05',
     name: 'Invented string',
@@ -28,8 +31,14 @@ export function heelDevice(): PeripheralOptions {
           { uuid: openAbout, flags: ['read'], value: writeOpenAbout(heelString) },
         ],
       },
+      ...(batteryPercent === undefined ? [] : [batteryOf(batteryPercent)]),
     ],
   };
+}
+
+function batteryOf(percent: number): PeripheralOptions['services'][number] {
+  const level = { uuid: batteryLevel, flags: ['read'], value: Uint8Array.of(percent) } as const;
+  return { uuid: batteryService, characteristics: [level] };
 }
 
 /** Height of the heel by the number of the sample, in steps of 0.1 mm: raises of 8 cm each 2 s, and a tremble that marks the place. */

@@ -17,6 +17,15 @@ export interface RadioTest {
   readonly chooser: Chooser;
 }
 
+export interface RadioTestOptions {
+  /** whether the system has a radio; it has when left out */
+  readonly hasAdapter?: boolean;
+  readonly of?: Served;
+  /** file of the page among those of the devices */
+  readonly entry?: string;
+  readonly timeoutMs?: number;
+}
+
 /** Why nothing can be tried here; undefined when it can. */
 const whySkipped = findChromium() === undefined ? 'there is no Chromium' : whyNoRadio();
 // what is skipped runs nothing that could say it later
@@ -33,8 +42,8 @@ interface Rig {
   readonly context: BrowserContext;
 }
 
-async function startRig(hasAdapter: boolean, of: Served): Promise<Rig> {
-  const [bus, site] = await Promise.all([startMessageBus(), of === 'dashboard' ? serveSite() : servePage()]);
+async function startRig({ hasAdapter = true, of = 'device-page', entry }: RadioTestOptions): Promise<Rig> {
+  const [bus, site] = await Promise.all([startMessageBus(), of === 'dashboard' ? serveSite() : servePage(entry)]);
   const radio = await MockRadio.start(bus.address, { hasAdapter });
   const profile = newProfile();
   const context = await openBrowser(profile.folder, {
@@ -45,18 +54,18 @@ async function startRig(hasAdapter: boolean, of: Served): Promise<Rig> {
 }
 
 /**
- * Declares tests that share one browser over one mock radio, with a new page for each; one of the dashboard opens it itself. No page may throw an error. Where
- * there can be no radio they are counted as skipped, and the reason is printed.
+ * Declares tests that share one browser over one mock radio, with a new page for each; one of the dashboard opens it itself. No
+ * page may throw an error. Where there can be no radio they are counted as skipped, and the reason is printed.
  */
 export function radioTests(
   title: string,
   tests: Record<string, (given: RadioTest) => Promise<void>>,
-  { hasAdapter = true, of = 'device-page' }: { readonly hasAdapter?: boolean; readonly of?: Served } = {},
+  options: RadioTestOptions = {},
 ): void {
   describe(title, () => {
     let rig: Rig | undefined;
     beforeAll(async () => {
-      rig = await startRig(hasAdapter, of);
+      rig = await startRig(options);
     });
     afterAll(async () => {
       await rig?.context.close();
@@ -66,13 +75,14 @@ export function radioTests(
       rig?.profile.dispose();
     });
     for (const [name, work] of Object.entries(tests)) {
-      test.skipIf(whySkipped !== undefined)(name, { timeout: of === 'dashboard' ? 120_000 : 60_000 }, async () => {
+      const timeout = options.timeoutMs ?? (options.of === 'dashboard' ? 120_000 : 60_000);
+      test.skipIf(whySkipped !== undefined)(name, { timeout }, async () => {
         const { context, site, radio } = rig!;
         const problems: string[] = [];
         const page = await context.newPage();
         page.on('pageerror', (error) => problems.push(error.message));
         page.setDefaultTimeout(25_000);
-        if (of === 'device-page') {
+        if (options.of !== 'dashboard') {
           await page.goto(site.origin);
           await page.waitForFunction('"onPage" in globalThis');
         }
