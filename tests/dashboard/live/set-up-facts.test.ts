@@ -1,6 +1,6 @@
 import type { Trace } from '@surae/analysis';
 import { expect, test } from 'vitest';
-import { lightFacts, type SetUpKnown, seenSign } from '../../../apps/dashboard/src/live/set-up-facts.ts';
+import { countedBy, lightFacts, type SetUpKnown, seenSign } from '../../../apps/dashboard/src/live/set-up-facts.ts';
 
 /** Force of 8 s: so much for the first part, then another, then the first again. */
 function pushed(restN: number, loadN: number, backN = restN): Trace {
@@ -40,4 +40,12 @@ test('the age of the zero is told in seconds, and a calibration knows the sign',
   };
   expect(lightFacts(known, null)).toMatchObject({ zero: { level: 3, ageS: 600 }, sign: null });
   expect(lightFacts({ ...known, isCalibrated: true, zero: null }, -1)).toMatchObject({ zero: null, sign: 1 });
+});
+
+test('with a calibration the lights see newtons, and the zero with them', () => {
+  const zero = { level: 3, u: 0.2, noise: 0.2, quantity: 'force', emptyBy: 'quantity', at: '' } as const;
+  const counted = countedBy(pushed(3, 203), zero, { slope: -2, offset: 1 });
+  expect(counted.zero).toMatchObject({ level: -1, u: 0.1 });
+  expect(counted.trace.groups[0].channels[0].samples[400]).toBe(-101);
+  expect(countedBy(pushed(3, 203), zero, null).zero).toBe(zero);
 });

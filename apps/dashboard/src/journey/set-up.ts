@@ -1,5 +1,6 @@
 import type { LightName, LightReason } from '@surae/analysis';
 import type { StoredDocument } from '@surae/storage';
+import type { Certificate } from './calibrations.ts';
 import type { SensorTold } from './sensor-told.ts';
 
 /** What a light said when a test began. */
@@ -29,8 +30,8 @@ export interface ZeroEntry extends SensorZero {
 export interface SetUpKept {
   readonly lights: readonly LightKept[];
   readonly zero: ZeroEntry | null;
-  /** id of the document of the calibration that forces are counted by; null without one */
-  readonly calibrationId: string | null;
+  /** the certificate of the calibration that forces are counted by, hash included; null without one */
+  readonly certificate: Certificate | null;
 }
 
 export const zeroSchema = 1;

@@ -1,4 +1,13 @@
-import { type LightFacts, pullSign, type SetupPlacement, type Side, setupDefaults, type Trace } from '@surae/analysis';
+import {
+  type CalibrationLine,
+  calibrated,
+  type LightFacts,
+  pullSign,
+  type SetupPlacement,
+  type Side,
+  setupDefaults,
+  type Trace,
+} from '@surae/analysis';
 import type { ZeroEntry } from '../journey/set-up.ts';
 
 /** What is known where a test is made ready. */
@@ -59,4 +68,16 @@ export function lightFacts(known: SetUpKnown, sign: 1 | -1 | null): LightFacts {
     mass: { kg: known.bodyMassKg, ageDays: null, needed: known.massNeeded },
     gravityMps2: setupDefaults.gravityMps2,
   };
+}
+
+/** A trace and its zero in newtons, where a calibration says how the sensor counts; as they came without one. */
+export function countedBy(
+  trace: Trace,
+  zero: ZeroEntry | null,
+  line: CalibrationLine | null,
+): { readonly trace: Trace; readonly zero: ZeroEntry | null } {
+  if (line === null) return { trace, zero };
+  const level = zero === null ? 0 : (zero.level - line.offset) / line.slope;
+  const u = zero === null ? 0 : zero.u / Math.abs(line.slope);
+  return { trace: calibrated(trace, line), zero: zero === null ? null : { ...zero, level, u } };
 }

@@ -9,7 +9,7 @@ import type { SensorTold } from '../journey/sensor-told.ts';
 import { type SetUpKept, sensorKey, type ZeroEntry } from '../journey/set-up.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { lightInWords } from '../live/light-words.ts';
-import { lightFacts, seenSign } from '../live/set-up-facts.ts';
+import { countedBy, lightFacts, seenSign } from '../live/set-up-facts.ts';
 import type { SignalHistory } from '../live/signal-history.ts';
 import { watchedTrace } from '../live/watched-trace.ts';
 import { zeroWords } from '../live/zero-words.ts';
@@ -85,7 +85,7 @@ export class SetUpCheck extends LitElement {
     const kept: SetUpKept = {
       lights: this.lights.map(({ name, state: now, reason }) => ({ name, state: now, reason })),
       zero: this.zero,
-      calibrationId: this.isCalibrated ? (this.certificate?.id ?? null) : null,
+      certificate: this.isCalibrated ? this.certificate : null,
     };
     this.dispatchEvent(new CustomEvent('set-up-looked-at', { detail: kept }));
   }
@@ -111,13 +111,15 @@ export class SetUpCheck extends LitElement {
   }
 
   private judge(): void {
-    const { looked, placement, side, sideTold, bodyMassKg, massNeeded, zero, isCalibrated } = this;
+    const { looked, placement, side, sideTold, bodyMassKg, massNeeded, isCalibrated } = this;
     if (looked === undefined) return;
-    this.sign = seenSign(watchedTrace(looked.history, signS), zero) ?? this.sign;
+    this.sign = seenSign(watchedTrace(looked.history, signS), this.zero) ?? this.sign;
     const isoNow = this.clock.isoNow();
+    const line = isCalibrated ? (this.certificate?.line ?? null) : null;
+    const { trace, zero } = countedBy(watchedTrace(looked.history, lightsS), this.zero, line);
     const known = { placement, side, sideTold, bodyMassKg, massNeeded, zero, isCalibrated, isoNow };
     const facts = lightFacts({ ...known, silentS: looked.silentS }, this.sign);
-    this.lights = fiveLights(watchedTrace(looked.history, lightsS), facts, setupDefaults.lights);
+    this.lights = fiveLights(trace, facts, setupDefaults.lights);
   }
 
   private readonly fix = ({ detail }: FixAskedFor): void => {

@@ -16,14 +16,13 @@ export const SET_UP_WORDS = sentences('screen.set-up', {
   'go-on': 'Not everything is in order. If you begin all the same, what is open is kept with the recording.',
   'newton-metre': 'N·m',
   newton: 'N',
-  calibrated: 'Forces are counted by the calibration of {day}, which counts for {days} more days.',
+  calibrated:
+    'Results are counted by the calibration of {day}, which counts for {days} more days. Live figures are what the sensor sends.',
   'calibration-over': 'The calibration of {day} is over: calibrate this sensor again.',
   'not-calibrated': 'This sensor has no calibration here; its forces are what it says.',
-  calibrate: 'Calibrate with known masses',
   'calibrate-title': 'Calibrate with known masses',
   'calibrate-explain':
     'Hang the sensor free. Read it empty, then with each mass at rest, then empty again: three different masses at least, the empty sensor among them.',
-  'calibrate-none': 'No sensor that measures force is connected.',
   'mass-on': 'Mass on the sensor, in kilograms',
   'mass-help': '0 for the empty sensor.',
   'mass-bad': 'A number from 0 to 500.',
@@ -44,6 +43,5 @@ export const SET_UP_WORDS = sentences('screen.set-up', {
   'line-temperature': 'The temperature is not known.',
   'line-valid': 'It counts for {days} days (common practice, no source).',
   keep: 'Keep this calibration',
-  'now-kept': 'Kept. Forces of this sensor are counted by it from now on; what was recorded stays as it is.',
-  'back-to-sensors': 'Back to the sensors',
+  'now-kept': 'Kept. Results of this sensor are counted by it from now on; what was recorded stays as it is.',
 });
