@@ -88,7 +88,7 @@ export {
   TARGET_WORDS,
   TOGETHER_WORDS,
 } from './sentences/screens/compare-words.ts';
-export { DEVICE_ERRORS } from './sentences/screens/device-words.ts';
+export { DEVICE_ERRORS, SOURCE_ERRORS } from './sentences/screens/device-words.ts';
 export { END_CHOICES, ENDING_WORDS, REDO_REASONS, STOP_STEPS } from './sentences/screens/ending-words.ts';
 export { FRAME_WORDS, START_WORDS, STEP_WORDS } from './sentences/screens/frame-words.ts';
 export { HISTORY_WORDS } from './sentences/screens/history-words.ts';
@@ -104,10 +104,29 @@ export {
 export { REST_WORDS } from './sentences/screens/rest-words.ts';
 export { AXIS_WORDS, REPETITION_WORDS, RESULT_WORDS, SUMMARY_WORDS } from './sentences/screens/result-words.ts';
 export { LOCK_WORDS, SAFETY_BLOCK_SENTENCES, SAFETY_REASONS, SAFETY_WORDS } from './sentences/screens/safety-words.ts';
+export {
+  DESCRIBE_WORDS,
+  HELD_WORDS,
+  LIVE_WORDS,
+  SENSOR_KIND_WORDS,
+  SENSOR_WORDS,
+} from './sentences/screens/sensor-words.ts';
+export { SET_UP_WORDS } from './sentences/screens/set-up-words.ts';
 export { SORENESS_WORDS } from './sentences/screens/soreness-words.ts';
 export { CHART_WORDS, KEEP_WORDS, READY_WORDS, TEST_WORDS } from './sentences/screens/test-words.ts';
 export { NO_MAXIMUM_SENTENCES, SEATED_SENTENCES } from './sentences/seated-sentences.ts';
 export type { Sentence, Sentences } from './sentences/sentence.ts';
+export {
+  EMPTY_BY_WORDS,
+  GUESS_ANSWERS,
+  GUESS_EVIDENCE,
+  GUESS_QUESTIONS,
+  LIGHT_FIXES,
+  LIGHT_SENTENCES,
+  MASS_REFUSALS,
+  REST_LOAD_REFUSALS,
+  ZERO_REFUSALS,
+} from './sentences/setup-sentences.ts';
 export {
   DOUBT_SENTENCES,
   GATE_SENTENCES,

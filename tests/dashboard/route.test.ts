@@ -17,8 +17,23 @@ test('the errors of measurement of the clinic have a place of their own', () => 
   expect(hashOf({ page: 'own-errors' })).toBe('#/own-errors');
 });
 
+test('the sensors have a place of their own, and one that leads back to a visit; so has a description', () => {
+  for (const route of [
+    { page: 'sensors', visitId: null },
+    { page: 'sensors', visitId: 'a/b' },
+    { page: 'describe', descriptionId: null },
+    { page: 'describe', descriptionId: 'c d' },
+  ] as const) {
+    expect(routeOf(hashOf(route))).toEqual(route);
+  }
+  expect([hashOf({ page: 'sensors', visitId: null }), hashOf({ page: 'sensors', visitId: 'a' })]).toEqual([
+    '#/sensors',
+    '#/sensors/a',
+  ]);
+});
+
 test('any other place is lost, also one whose id cannot be read', () => {
-  for (const hash of ['#/visit', '#/own-errors/a', '#/visit/a/b', '#/elsewhere', '#/visit/%E0%A4%A']) {
+  for (const hash of ['#/visit', '#/own-errors/a', '#/visit/a/b', '#/elsewhere', '#/visit/%E0%A4%A', '#/sensors/a/b']) {
     expect(routeOf(hash), hash).toEqual({ page: 'lost' });
   }
 });

@@ -174,6 +174,12 @@ export class AppShell extends LitElement {
       case 'own-errors':
         void import('./pages/own-errors-page.ts');
         return html`<own-errors-page></own-errors-page>`;
+      case 'sensors':
+        void import('./pages/sensors-page.ts');
+        return html`<sensors-page .visitId=${this.route.visitId}></sensors-page>`;
+      case 'describe':
+        void import('./pages/describe-page.ts');
+        return html`<describe-page .descriptionId=${this.route.descriptionId}></describe-page>`;
       case 'lost':
         return html`<h1>${FRAME_WORDS['lost-title'].text}</h1>
           <p>${FRAME_WORDS.lost.text}</p>

@@ -8,10 +8,12 @@ import {
   bookContext,
   clockContext,
   sensorContext,
+  shelfContext,
   soundContext,
   storeContext,
 } from './contexts/capabilities.ts';
 import { fillDemoClinic } from './demo/clinic.ts';
+import { SensorShelf } from './devices/sensor-shelf.ts';
 import { VisitBook } from './journey/visit-book.ts';
 import { BeatClicks } from './live/beat-clicks.ts';
 import { SourceMaker } from './live/source-maker.ts';
@@ -34,7 +36,9 @@ const book = new VisitBook(store, browserClock, 'this-device');
 await fillDemoClinic(book);
 
 const worker = new Worker(new URL('./assess/worker.ts', import.meta.url), { type: 'module' });
+const shelf = new SensorShelf();
 const sources = new SourceMaker({
+  live: shelf,
   clock: browserClock,
   nextSeed: () => Number(query.get('seed') ?? crypto.getRandomValues(new Uint32Array(1))[0]),
   pace: Number(query.get('pace') ?? 1),
@@ -46,6 +50,7 @@ new ContextProvider(host, { context: storeContext, initialValue: store });
 new ContextProvider(host, { context: clockContext, initialValue: browserClock });
 new ContextProvider(host, { context: assessorContext, initialValue: new QueuedAssessor(worker) });
 new ContextProvider(host, { context: sensorContext, initialValue: sources });
+new ContextProvider(host, { context: shelfContext, initialValue: shelf });
 new ContextProvider(host, { context: soundContext, initialValue: new BeatClicks() });
 document.body.append(document.createElement('app-shell'));
 

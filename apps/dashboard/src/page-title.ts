@@ -1,4 +1,4 @@
-import { FRAME_WORDS, OWN_ERROR_WORDS, START_WORDS, STEP_WORDS } from '@surae/shared';
+import { DESCRIBE_WORDS, FRAME_WORDS, OWN_ERROR_WORDS, SENSOR_WORDS, START_WORDS, STEP_WORDS } from '@surae/shared';
 import { stepName } from './journey/step-names.ts';
 import { type Step, stepsOf } from './journey/steps.ts';
 import type { Visit } from './journey/visit.ts';
@@ -15,11 +15,13 @@ function titled(page: string): string {
 const titles = {
   start: START_WORDS.title,
   'own-errors': OWN_ERROR_WORDS.title,
+  sensors: SENSOR_WORDS.title,
+  describe: DESCRIBE_WORDS.title,
   lost: FRAME_WORDS['lost-title'],
 } as const;
 
 /** The title of a page that belongs to no visit. */
-export function pageTitle(page: 'start' | 'own-errors' | 'lost'): string {
+export function pageTitle(page: keyof typeof titles): string {
   return titled(titles[page].text);
 }
 

@@ -2,6 +2,10 @@
 export type Route =
   | { readonly page: 'start' }
   | { readonly page: 'own-errors' }
+  /** the sensors, and the visit that one came from */
+  | { readonly page: 'sensors'; readonly visitId: string | null }
+  /** the description of a sensor that is being written; the id of the one that it begins from */
+  | { readonly page: 'describe'; readonly descriptionId: string | null }
   | { readonly page: 'visit'; readonly visitId: string }
   | { readonly page: 'lost' };
 
@@ -13,8 +17,13 @@ export function routeOf(hash: string): Route {
     .filter((part) => part !== '');
   if (parts.length === 0) return { page: 'start' };
   if (parts.length === 1 && parts[0] === 'own-errors') return { page: 'own-errors' };
-  const visitId = parts.length === 2 && parts[0] === 'visit' ? decoded(parts[1]!) : undefined;
-  return visitId === undefined ? { page: 'lost' } : { page: 'visit', visitId };
+  if (parts.length === 1 && parts[0] === 'sensors') return { page: 'sensors', visitId: null };
+  if (parts.length === 1 && parts[0] === 'describe') return { page: 'describe', descriptionId: null };
+  const id = parts.length === 2 ? decoded(parts[1]!) : undefined;
+  if (id !== undefined && parts[0] === 'visit') return { page: 'visit', visitId: id };
+  if (id !== undefined && parts[0] === 'sensors') return { page: 'sensors', visitId: id };
+  if (id !== undefined && parts[0] === 'describe') return { page: 'describe', descriptionId: id };
+  return { page: 'lost' };
 }
 
 function decoded(text: string): string | undefined {
@@ -28,6 +37,18 @@ function decoded(text: string): string | undefined {
 
 /** The hash of a place. */
 export function hashOf(route: Route): string {
-  if (route.page === 'own-errors') return '#/own-errors';
-  return route.page === 'visit' ? `#/visit/${encodeURIComponent(route.visitId)}` : '#/';
+  const place = (name: string, id: string | null): string =>
+    `#/${name}${id === null ? '' : `/${encodeURIComponent(id)}`}`;
+  switch (route.page) {
+    case 'own-errors':
+      return '#/own-errors';
+    case 'sensors':
+      return place('sensors', route.visitId);
+    case 'describe':
+      return place('describe', route.descriptionId);
+    case 'visit':
+      return place('visit', route.visitId);
+    default:
+      return '#/';
+  }
 }

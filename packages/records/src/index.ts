@@ -46,15 +46,13 @@ export { type RatingCell, type RatingFactor, type RatingTable, readRatingTable }
 export { type ReadOptions, readRecording } from './read-recording.ts';
 export type { ChannelUnit, RawSource, RecordedChannel, RecordedGroup, Recording, UnusedColumn } from './recording.ts';
 export { type RecordingDocument, recordingJsonSchema } from './recording-document.ts';
+export { decodeBlocks, decodeNotes, encodeBlock, encodeNote, type StreamBlock } from './stream-codec.ts';
 export {
-  decodeBlocks,
-  decodeNotes,
-  encodeBlock,
-  encodeNote,
   recordingFromStream,
-  type StreamBlock,
+  type StreamClock,
   type StreamContext,
-} from './stream-codec.ts';
+  type StreamSource,
+} from './stream-recording.ts';
 export { readTable, type Table, type TableOptions } from './table.ts';
 export type { Delimiter } from './table-header.ts';
 export { applyScale, findUnit, listUnits, type Scale, scaleToSi, type Unit, units } from './units.ts';

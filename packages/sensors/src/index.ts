@@ -78,6 +78,7 @@ export {
 } from './describe/sensor-document.ts';
 export { SensorError, type SensorErrorCode } from './errors.ts';
 export { decodedFeed, type FeedNature } from './link/decoded-feed.ts';
+export { kindFeed } from './link/kind-feed.ts';
 export type { LinkNews } from './link/link-news.ts';
 export { type LinkCommand, LinkSensor, type LinkSensorOptions } from './link/link-sensor.ts';
 export { type LinkSettings, linkSettings } from './link/link-settings.ts';
@@ -91,3 +92,15 @@ export type { DeviceSummary, LossKnowledge, StreamSummary } from './loss/stream-
 export type { SensorPlacement, SensorQuantity } from './quantity.ts';
 export type { Sensor, SensorDescription, SensorEvent, SensorOrigin, SensorStatus } from './sensor.ts';
 export { type Played, replay, type SourceOptions, simulatedPerson } from './sources.ts';
+export {
+  type AlignedSource,
+  type Alignment,
+  type AlignmentAnswer,
+  alignClocks,
+  type ClockMap,
+  type NotAligned,
+} from './together/align-clocks.ts';
+export { alignmentNotes, clockNotes } from './together/alignment-notes.ts';
+export { cableDelay, type LeastDelay, radioDelay } from './together/least-delay.ts';
+export { type GroupEvent, type GroupMember, GroupStartError, SensorGroup } from './together/sensor-group.ts';
+export { SourceClock, type SourceFit } from './together/source-clock.ts';

@@ -2,6 +2,7 @@
 import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { createServer } from 'node:http';
+import { createServer as createSafeServer } from 'node:https';
 import { extname, join, normalize } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -20,13 +21,15 @@ const types = {
 /**
  * Serves the site on a free port until `close` is called.
  *
+ * @param {{ tls?: { key: string, cert: string } }} [options] - key and certificate as PEM make it a server over TLS
  * @returns {Promise<{ origin: string, close: () => Promise<void> }>}
  */
-export async function serveSite() {
+export async function serveSite({ tls } = {}) {
   if (!existsSync(join(siteFolder, 'index.html'))) {
     throw new Error('The dashboard is not built. Run: npx vite build apps/dashboard');
   }
-  const server = createServer(async (request, response) => {
+  /** @type {import('node:http').RequestListener} */
+  const answer = async (request, response) => {
     const { pathname } = new URL(request.url ?? '/', 'http://localhost');
     const path = join(siteFolder, normalize(decodeURIComponent(pathname === '/' ? '/index.html' : pathname)));
     try {
@@ -37,12 +40,13 @@ export async function serveSite() {
       response.writeHead(404);
       response.end();
     }
-  });
+  };
+  const server = tls === undefined ? createServer(answer) : createSafeServer(tls, answer);
   await new Promise((resolve) => server.listen(0, 'localhost', () => resolve(undefined)));
   const address = server.address();
   const port = typeof address === 'object' && address !== null ? address.port : 0;
   return {
-    origin: `http://localhost:${port}`,
+    origin: `${tls === undefined ? 'http' : 'https'}://localhost:${port}`,
     close: () =>
       new Promise((resolve) => {
         server.close(() => resolve());

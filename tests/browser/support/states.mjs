@@ -2,6 +2,7 @@
 
 import { fileURLToPath } from 'node:url';
 import {
+  DESCRIBE_WORDS,
   END_CHOICES,
   ENDING_WORDS,
   FRAME_WORDS,
@@ -10,6 +11,7 @@ import {
   READY_WORDS,
   RESULT_WORDS,
   SAFETY_WORDS,
+  SENSOR_WORDS,
   SORENESS_WORDS,
   START_WORDS,
   TEST_WORDS,
@@ -54,6 +56,7 @@ export async function walkStates(page, origin, look) {
   await page.goto(`${origin}/#/nowhere`);
   await page.getByRole('heading', { name: FRAME_WORDS['lost-title'].text }).waitFor();
   await look('lost');
+  await sensorStates(page, origin, look);
   await openStart(page, origin, { seed: 4, pace: 2 });
   await beginVisit(page);
   await look('soreness');
@@ -98,6 +101,22 @@ export async function walkStates(page, origin, look) {
   await page.context().setOffline(false);
   await lockedStates(page, origin, look);
   await brokenStates(page, origin, look);
+}
+
+/** @param {Page} page @param {string} origin @param {(name: string) => Promise<void>} look */
+async function sensorStates(page, origin, look) {
+  await page.goto(`${origin}/#/sensors`);
+  await page.getByText(SENSOR_WORDS['kept-none'].text).waitFor();
+  await look('sensors');
+  const file = page.getByLabel(SENSOR_WORDS.import.text);
+  await file.setInputFiles(fixture('../shared/sensors/examples/string-at-the-heel.json'));
+  await page.getByText(words(SENSOR_WORDS.imported)).waitFor();
+  await page.getByRole('radio', { name: SENSOR_WORDS.serial.text }).check();
+  await page.getByRole('button', { name: SENSOR_WORDS['first-port'].text }).waitFor();
+  await look('sensors-serial');
+  await page.goto(`${origin}/#/describe`);
+  await page.getByText(DESCRIBE_WORDS.usable.text).waitFor();
+  await look('describe');
 }
 
 /** @param {Page} page @param {(name: string) => Promise<void>} look */

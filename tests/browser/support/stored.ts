@@ -76,3 +76,29 @@ export function spoilBytes(page: Page, streamId: string): Promise<void> {
 export async function storedBodies<Body>(page: Page, kind: string): Promise<Body[]> {
   return (await storedDocuments(page)).filter((one) => one.kind === kind).map(({ body }) => body as unknown as Body);
 }
+
+/** The bytes of a stream in the store of the browser, piece by piece, as they lie in the database. */
+export async function storedPieces(page: Page, streamId: string): Promise<Uint8Array[]> {
+  const pieces = await page.evaluate(
+    (stream) =>
+      new Promise<string[]>((resolve, reject) => {
+        const opening = indexedDB.open('surae');
+        opening.onerror = () => reject(new Error('The store cannot be opened.'));
+        opening.onsuccess = () => {
+          const database = opening.result;
+          const reading = database
+            .transaction('pieces')
+            .objectStore('pieces')
+            .getAll(IDBKeyRange.bound([stream, 0], [stream, Infinity]));
+          reading.onerror = () => reject(new Error('The bytes cannot be read.'));
+          reading.onsuccess = () => {
+            const all = reading.result as { readonly bytes: Uint8Array }[];
+            resolve(all.map(({ bytes }) => Array.from(bytes, (byte) => String.fromCharCode(byte)).join('')));
+            database.close();
+          };
+        };
+      }),
+    streamId,
+  );
+  return pieces.map((piece) => Uint8Array.from(piece, (sign) => sign.charCodeAt(0)));
+}

@@ -155,3 +155,11 @@ test('every kind of event is listed once', () => {
   expect(new Set(visitEventKinds).size).toBe(visitEventKinds.length);
   expect(visitEventKinds).toHaveLength(24);
 });
+
+test('a set whose sensor was lost keeps why; one that was stopped holds nothing of it', () => {
+  const open = document('set-begun', { choice, bytesId: 'b' });
+  const stopped = (more: object) =>
+    foldVisit(begun, [open, document('set-stopped', { setId: open.id, liveCount: 3, ...more })]).sets[0];
+  expect(stopped({ sourceLost: 'gone' }).sourceLost).toBe('gone');
+  expect(stopped({})).not.toHaveProperty('sourceLost');
+});

@@ -28,3 +28,10 @@ test('before any height the window is there and the line is empty', () => {
   expect(history.line.timesS).toHaveLength(0);
   expect(history.window.toS - history.window.fromS).toBeCloseTo(4, 5);
 });
+
+test('after a hole the line begins anew', () => {
+  const history = new HeightHistory(4);
+  history.add(1, 5, true);
+  history.add(2, 6, true);
+  expect(history.line).toEqual({ timesS: Float64Array.of(1, 1.5, 2), values: Float64Array.of(5, NaN, 6) });
+});

@@ -59,3 +59,12 @@ test('it agrees with looking at every column apart', () => {
     runs(200, 2000),
   );
 });
+
+test('a hole is kept in the column where it lies, and parts what is least and greatest on its sides', () => {
+  const timesS = Float64Array.from({ length: 12 }, (_, i) => i);
+  const values = Float64Array.of(1, 5, 2, NaN, 9, 3, 4, 4, 4, NaN, 4, 4);
+  const thin = minMaxLine({ timesS, values }, { fromS: 0, toS: 12 }, 2);
+  // first column 0 to 6: 1 and 5, a hole, 9 and 3; second 6 to 12: 4, a hole, 4
+  expect([...thin.timesS]).toEqual([0, 1, 3, 4, 5, 6, 9, 10]);
+  expect([...thin.values]).toEqual([1, 5, NaN, 9, 3, 4, NaN, 4]);
+});

@@ -51,3 +51,13 @@ test('the next trial lies at its true time, and never before the end of the one 
   expect(nextFromS({ trials }, 3)).toBe(11.5);
   expect(nextFromS({ trials }, null)).toBe(11.5);
 });
+
+test('a trial whose sensor was lost keeps why, and what came', async () => {
+  const given = await parts();
+  const session = await PullSession.begin(given, silent);
+  expect(await session.stop({ sourceLost: 'It was gone for too long.', hiddenForS: 4 })).toBe(true);
+  const set = pullSetOf((await given.book.visit(given.visitId))!, 'left')!;
+  expect(set.trials).toMatchObject([
+    { sourceLost: 'It was gone for too long.', hiddenForS: 4, cutOff: false, toS: 70 },
+  ]);
+});

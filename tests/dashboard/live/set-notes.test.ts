@@ -2,7 +2,16 @@ import { FLOOR, TOLERANCE_PROBE } from '@surae/shared';
 import { expect, test } from 'vitest';
 import { setNotes } from '../../../apps/dashboard/src/live/set-notes.ts';
 
-const calm = { count: 3, timeS: 8, isFlat: false, pain: null, prompts: 0, unsaved: null, parameters: FLOOR.parameters };
+const calm = {
+  count: 3,
+  timeS: 8,
+  isFlat: false,
+  pain: null,
+  prompts: 0,
+  unsaved: null,
+  link: null,
+  parameters: FLOOR.parameters,
+};
 
 test('a set that runs well has no lines', () => {
   expect(setNotes(calm)).toEqual([]);

@@ -1,9 +1,10 @@
-import type { SampleBlock, Sensor } from '@surae/sensors';
+import { type SampleBlock, type Sensor, SensorError } from '@surae/sensors';
 import { expect, test } from 'vitest';
 import type { SetChoice } from '../../../apps/dashboard/src/journey/visit.ts';
 import { SourceMaker } from '../../../apps/dashboard/src/live/source-maker.ts';
 import { HandClock } from '../../support/hand-clock.ts';
 import { heelSet } from '../../support/heel-set.ts';
+import { madeChoice } from '../../support/made-pull-visit.ts';
 
 const choice: SetChoice = {
   side: 'left',
@@ -82,4 +83,21 @@ test('a simulated person on a platform weighs what is known of the person', asyn
   // 9.81 m/s2: what stands still on a scale
   expect(Math.abs((await median(60)) / (60 * 9.81) - 1)).toBeLessThan(0.03);
   expect(Math.abs((await median(90)) / (90 * 9.81) - 1)).toBeLessThan(0.03);
+});
+
+test('a live test is recorded from what is connected, and nobody is simulated in its place', () => {
+  const asked: string[] = [];
+  const connected = {} as Sensor;
+  const live = {
+    makeSensor: (placement: string, kind?: string) => {
+      asked.push(`${placement}, ${kind ?? ''}`);
+      return connected;
+    },
+  };
+  const given = { clock: new HandClock(), nextSeed: () => 4, pace: 1 };
+  const maker = new SourceMaker({ ...given, live });
+  expect(maker.make({ ...choice, origin: 'live' }, unmeasured)).toBe(connected);
+  expect(maker.makePull({ ...madeChoice('left'), origin: 'live' }, 0, unmeasured)).toBe(connected);
+  expect(asked).toEqual(['heel, heel-raise', `${madeChoice('left').placement}, isometric`]);
+  expect(() => new SourceMaker(given).make({ ...choice, origin: 'live' }, unmeasured)).toThrow(SensorError);
 });

@@ -45,7 +45,8 @@ export function plotOptions(
           stroke: inkOf(side ?? 'ink'),
           width: live ? 1.5 : 2,
           dash: [...dash],
-          spanGaps: true,
+          // a place where another line has a point is no hole; one without a value is
+          spanGaps: false,
           points: { show: false },
         }),
       ),

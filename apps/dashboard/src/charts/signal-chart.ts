@@ -224,7 +224,11 @@ export class SignalChart extends LitElement {
 function joined(lines: readonly Line[], window: TimeWindow, columns: number): uPlot.AlignedData {
   const tables = lines.map((line): uPlot.AlignedData => {
     const { timesS, values } = minMaxLine(line, window, columns);
-    return [timesS, values];
+    // a hole is no value at all to what draws
+    return [
+      timesS,
+      values.some(Number.isNaN) ? Array.from(values, (value) => (Number.isNaN(value) ? null : value)) : values,
+    ];
   });
   const [only] = tables;
   return tables.length === 1 && only !== undefined ? only : uPlot.join(tables);

@@ -27,6 +27,13 @@ const writing = { NetworkError: 'lost', InvalidStateError: 'lost' } as const;
 /** Errors after which a port goes on with a new stream: bytes were lost or damaged (Web Serial API, section 4.4). */
 const passing = ['BreakError', 'BufferOverrunError', 'FramingError', 'ParityError', 'UnknownError'];
 
+/** What a port is called: nothing but the numbers of its USB maker and product tell it from others. */
+export function portName(port: Pick<SerialPort, 'getInfo'>): string {
+  const { usbVendorId, usbProductId } = port.getInfo();
+  if (usbVendorId === undefined) return 'serial port';
+  return `serial port ${[usbVendorId, usbProductId ?? 0].map((id) => id.toString(16).padStart(4, '0')).join(':')}`;
+}
+
 /** A connection over a serial port: bytes come in pieces of any length. Its only stream and its only target are 0. */
 export class SerialLink implements Link {
   private readonly port: SerialPort;
@@ -45,9 +52,7 @@ export class SerialLink implements Link {
   }
 
   get name(): string {
-    const { usbVendorId, usbProductId } = this.port.getInfo();
-    if (usbVendorId === undefined) return 'serial port';
-    return `serial port ${[usbVendorId, usbProductId ?? 0].map((id) => id.toString(16).padStart(4, '0')).join(':')}`;
+    return portName(this.port);
   }
 
   get isOpen(): boolean {

@@ -22,6 +22,10 @@ export type PullEvent =
       readonly toS: number;
       readonly cutOff: boolean;
       readonly suddenDrop: boolean;
+      /** why the sensor gave no more; absent where it did not fail */
+      readonly sourceLost?: string;
+      /** how long the page was hidden in it; absent where it was not [s] */
+      readonly hiddenForS?: number;
     }
   | { readonly kind: 'pull-stopped'; readonly setId: string }
   | { readonly kind: 'pull-end'; readonly setId: string; readonly end: PullEnd }
@@ -84,8 +88,12 @@ export function afterPull(visit: Visit, event: PullEvent, { id, at }: Pick<Store
     case 'trial-lifted':
       return changedTrial(visit, event, (trial) => ({ ...trial, liftedAtS: [...trial.liftedAtS, event.atS] }));
     case 'trial-stopped': {
-      const { toS, cutOff, suddenDrop } = event;
-      return changedTrial(visit, event, (trial) => ({ ...trial, toS, cutOff, suddenDrop, stoppedAt: at }));
+      const { toS, cutOff, suddenDrop, sourceLost, hiddenForS } = event;
+      const lost = {
+        ...(sourceLost === undefined ? {} : { sourceLost }),
+        ...(hiddenForS === undefined ? {} : { hiddenForS }),
+      };
+      return changedTrial(visit, event, (trial) => ({ ...trial, toS, cutOff, suddenDrop, ...lost, stoppedAt: at }));
     }
     case 'pull-stopped':
       return changed(visit, event.setId, (set) => ({ ...set, stoppedAt: at }));

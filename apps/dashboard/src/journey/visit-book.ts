@@ -1,4 +1,6 @@
 import type { Json, NewDocument, RecordStore } from '@surae/storage';
+import { type CalibrationKept, type Certificate, calibrationSchema, certificatesOf } from './calibrations.ts';
+import { type DescriptionEntry, descriptionEntries, descriptionSchema } from './description-entries.ts';
 import { type OwnErrorsEntry, type OwnErrorsKept, ownErrorsOf, ownErrorsSchema } from './own-errors.ts';
 import { type Person, personOf, personSchema } from './person.ts';
 import {
@@ -11,6 +13,7 @@ import {
   type PersonChange,
 } from './person-amendment.ts';
 import { mayTest, type SafetyBlock } from './safety-gate.ts';
+import { lastZeroOf, type SensorZero, type ZeroEntry, zeroSchema } from './set-up.ts';
 import type { Visit } from './visit.ts';
 import { foldVisit, type VisitEvent, visitEventKinds, visitSchema } from './visit-events.ts';
 
@@ -98,6 +101,46 @@ export class VisitBook extends EventTarget {
       ['own-error', 'own-error-back'].map((kind) => this.store.documents({ kind })),
     );
     return ownErrorsOf(kept ?? [], back ?? []);
+  }
+
+  /** Keeps the description of a sensor; gives the id of its document. One of the same name takes its place. */
+  async addDescription(name: string, json: Json): Promise<string> {
+    const body = { name, json };
+    return (await this.add({ kind: 'sensor-description', schema: descriptionSchema, about: null, body })).id;
+  }
+
+  /** Says that a description is not to be used any more; it stays readable. */
+  async takeBackDescription(id: string): Promise<void> {
+    await this.add({ kind: 'sensor-description-back', schema: descriptionSchema, about: id, body: {} });
+  }
+
+  /** Descriptions of sensors, the oldest first. */
+  async descriptions(): Promise<readonly DescriptionEntry[]> {
+    const [kept, back] = await Promise.all(
+      ['sensor-description', 'sensor-description-back'].map((kind) => this.store.documents({ kind })),
+    );
+    return descriptionEntries(kept ?? [], back ?? []);
+  }
+
+  /** Keeps the zero of a sensor, by its key. */
+  async addZero(sensor: string, zero: SensorZero): Promise<void> {
+    await this.add({ kind: 'sensor-zero', schema: zeroSchema, about: sensor, body: { ...zero } });
+  }
+
+  /** The newest zero of a sensor; null without one. */
+  async lastZero(sensor: string): Promise<ZeroEntry | null> {
+    return lastZeroOf(await this.store.documents({ kind: 'sensor-zero', about: sensor }));
+  }
+
+  /** Keeps a calibration; gives the id of its document, which is its certificate. */
+  async addCalibration(calibration: CalibrationKept): Promise<string> {
+    const body = JSON.parse(JSON.stringify(calibration)) as Json;
+    return (await this.add({ kind: 'calibration', schema: calibrationSchema, about: calibration.sensor, body })).id;
+  }
+
+  /** Certificates of all calibrations, the oldest first. */
+  async certificates(): Promise<readonly Certificate[]> {
+    return certificatesOf(await this.store.documents({ kind: 'calibration' }));
   }
 
   /** Begins a visit; gives its id. */

@@ -25,7 +25,13 @@ export type VisitEvent =
   | { readonly kind: 'set-begun'; readonly choice: SetChoice; readonly bytesId: string }
   | { readonly kind: 'set-mark'; readonly setId: string; readonly mark: FaultMark }
   | { readonly kind: 'set-note'; readonly setId: string; readonly note: SetNote }
-  | { readonly kind: 'set-stopped'; readonly setId: string; readonly liveCount: number }
+  | {
+      readonly kind: 'set-stopped';
+      readonly setId: string;
+      readonly liveCount: number;
+      /** why the sensor gave no more; absent where it did not fail */
+      readonly sourceLost?: string;
+    }
   | { readonly kind: 'set-end'; readonly setId: string; readonly end: SetEnd }
   | {
       readonly kind: 'set-result';
@@ -107,6 +113,7 @@ function after(visit: Visit, event: VisitEvent, document: StoredDocument): Visit
         ...set,
         stoppedAt: document.at,
         liveCount: event.liveCount,
+        ...(event.sourceLost === undefined ? {} : { sourceLost: event.sourceLost }),
       }));
     case 'set-end':
       return changed(visit, event.setId, (set) => ({ ...set, end: event.end }));

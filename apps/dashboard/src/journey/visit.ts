@@ -1,6 +1,8 @@
 import type { IrritabilityAnswers, Report, Side } from '@surae/analysis';
 import type { CriterionId, EndReason } from '@surae/shared';
 import type { PullSet } from './pull-set.ts';
+import type { SensorTold } from './sensor-told.ts';
+import type { SetUpKept } from './set-up.ts';
 import type { TestKind } from './test-kind.ts';
 
 /** Where a tendon is sore; `no` is an answer, null is none. */
@@ -32,6 +34,10 @@ export interface SetChoice {
   readonly protocolFingerprint: string;
   readonly placement: Report['placement'];
   readonly origin: 'simulated' | 'replayed' | 'live';
+  /** absent where no connected sensor gives the samples */
+  readonly sensor?: SensorTold;
+  /** how things stood when it began; absent where nothing was looked at */
+  readonly setUp?: SetUpKept;
 }
 
 export interface FaultMark {
@@ -66,6 +72,8 @@ export interface VisitSet {
   readonly begunAt: string;
   /** when the recording stopped; null while it runs, and for ever when the program was killed */
   readonly stoppedAt: string | null;
+  /** why the sensor gave no more before it was stopped; absent where it did not fail */
+  readonly sourceLost?: string;
   /** count on the screen when it stopped */
   readonly liveCount: number | null;
   readonly marks: readonly FaultMark[];

@@ -6,13 +6,19 @@ export function roundAbove(value: number, least: number): number {
   return step * power;
 }
 
-/** A course as the points of a line in a picture of width and height 100, time to the right and force upwards. */
-export function coursePoints(
+/** Points of a course further apart than this have a hole between them [s]. Common practice, no source. */
+const longestStepS = 0.25;
+
+/** A course as a line in a picture of width and height 100, time to the right and force upwards; it begins anew after a hole. */
+export function coursePath(
   course: readonly (readonly [timeS: number, net: number])[],
   lengthS: number,
   most: number,
 ): string {
   return course
-    .map(([timeS, net]) => `${((100 * timeS) / lengthS).toFixed(2)},${(100 - (100 * net) / most).toFixed(2)}`)
+    .map(([timeS, net], i) => {
+      const isNew = timeS - (course[i - 1]?.[0] ?? -Infinity) > longestStepS;
+      return `${isNew ? 'M' : 'L'}${((100 * timeS) / lengthS).toFixed(2)},${(100 - (100 * net) / most).toFixed(2)}`;
+    })
     .join(' ');
 }

@@ -10,9 +10,14 @@ export class HeightHistory {
     this.spanS = spanS;
   }
 
-  /** Adds a height; one at a time that was added before is left out. */
-  add(timeS: number, heightM: number): void {
-    if (timeS <= (this.times.at(-1) ?? -Infinity)) return;
+  /** Adds a height; one at a time that was added before is left out. After a hole the line begins anew. */
+  add(timeS: number, heightM: number, afterHole = false): void {
+    const lastS = this.times.at(-1) ?? -Infinity;
+    if (timeS <= lastS) return;
+    if (afterHole && this.times.length > 0) {
+      this.times.push((lastS + timeS) / 2);
+      this.heights.push(NaN);
+    }
     this.times.push(timeS);
     this.heights.push(heightM);
     // thrown away in bulk, so that it costs nothing for most samples

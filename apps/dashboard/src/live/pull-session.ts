@@ -1,6 +1,6 @@
-import type { LinkNews, Sensor, SensorClock, SensorError } from '@surae/sensors';
+import type { LinkNews, SampleBlock, Sensor, SensorClock, SensorError } from '@surae/sensors';
 import type { RecordStore, StorageError } from '@surae/storage';
-import type { PullSet } from '../journey/pull-set.ts';
+import type { PullSet, PullTrial } from '../journey/pull-set.ts';
 import { LiveRecording } from './live-recording.ts';
 import type { CueTimes } from './pull-cue.ts';
 import { type FollowedPull, PullFollower } from './pull-follower.ts';
@@ -20,9 +20,12 @@ export interface PullSessionParts {
   readonly cues: CueTimes;
 }
 
+/** What went wrong in a trial, beside what its samples show. */
+export type TrialTold = Pick<PullTrial, 'sourceLost' | 'hiddenForS'>;
+
 /** What a running trial tells. */
 export interface PullNews {
-  onSamples(state: FollowedPull): void;
+  onSamples(state: FollowedPull, block: SampleBlock): void;
   /** the connection to the source changed */
   onLink?(news: LinkNews): void;
   onEnd(error: SensorError | undefined): void;
@@ -68,7 +71,7 @@ export class PullSession {
       {
         onBlock: (block) => {
           follower.add(block);
-          news.onSamples(follower.state);
+          news.onSamples(follower.state, block);
         },
         onLink: (what) => news.onLink?.(what),
         onEnd: (error) => news.onEnd(error),
@@ -92,19 +95,24 @@ export class PullSession {
     await book.record(visitId, { kind: 'trial-lifted', setId: set.id, trialId: this.trialId, atS });
   }
 
-  /** Ends the trial; true when everything is stored. What is not is held, and another call tries again. */
-  async stop(): Promise<boolean> {
+  /**
+   * Ends the trial; true when everything is stored. What is not is held, and another call tries again.
+   *
+   * @param told - what went wrong in it
+   */
+  async stop(told: TrialTold = {}): Promise<boolean> {
     this.recording.end();
     if ((await this.recording.close()) === null) return false;
-    await this.keepStop();
+    await this.keepStop(told);
     return true;
   }
 
-  private async keepStop(): Promise<void> {
+  private async keepStop(told: TrialTold = {}): Promise<void> {
     const { book, visitId, set, fromS } = this.parts;
     const toS = this.recording.log.length === 0 ? fromS : this.recording.log.lastS;
     const suddenDrop = this.follower.state.dropped;
     const { trialId } = this;
-    await book.record(visitId, { kind: 'trial-stopped', setId: set.id, trialId, toS, cutOff: false, suddenDrop });
+    const stopped = { kind: 'trial-stopped', setId: set.id, trialId, toS, cutOff: false, suddenDrop, ...told } as const;
+    await book.record(visitId, stopped);
   }
 }

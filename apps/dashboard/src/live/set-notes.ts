@@ -12,17 +12,20 @@ export interface SetScene {
   readonly prompts: number;
   /** why samples are not written; null when they are */
   readonly unsaved: string | null;
+  /** what was last told of the connection to the sensor; null when there is nothing to tell */
+  readonly link: string | null;
   readonly parameters: Protocol['parameters'];
 }
 
 /** Lines that need the eyes of the tester now, the most urgent first. */
 export function setNotes(scene: SetScene): string[] {
-  const { count, timeS, isFlat, pain, prompts, unsaved, parameters } = scene;
+  const { count, timeS, isFlat, pain, prompts, unsaved, link, parameters } = scene;
   const limit = parameters.painLimit.value;
   const reached = reachedLimit(count, timeS, parameters);
   return [
     ...(pain !== null && limit !== null && pain > limit ? [fill(TEST_WORDS['pain-over'], { limit })] : []),
     ...(unsaved === null ? [] : [fill(TEST_WORDS.unsaved, { reason: unsaved })]),
+    ...(link === null ? [] : [link]),
     ...(isFlat ? [TEST_WORDS.flat.text] : []),
     ...(reached === undefined ? [] : [TEST_WORDS[`limit-${reached}`].text]),
     ...(prompts >= 2 ? [TEST_WORDS['prompts-over'].text] : []),

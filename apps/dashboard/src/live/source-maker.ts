@@ -1,12 +1,27 @@
 import { counterInput, type Trace } from '@surae/analysis';
-import { replay, type Sensor, type SensorClock, SensorError, simulatedPerson } from '@surae/sensors';
+import {
+  replay,
+  type Sensor,
+  type SensorClock,
+  SensorError,
+  type SensorPlacement,
+  simulatedPerson,
+} from '@surae/sensors';
 import { simulatePullTrial, simulateSet } from '@surae/simulation';
 import type { SensorMaker } from '../contexts/capabilities.ts';
 import type { Person } from '../journey/person.ts';
 import type { PullChoice } from '../journey/pull-set.ts';
+import type { TestKind } from '../journey/test-kind.ts';
 import type { SetChoice } from '../journey/visit.ts';
 
+/** What gives samples of a sensor that is connected. */
+export interface LiveSource {
+  makeSensor(placement: SensorPlacement, test?: TestKind): Sensor;
+}
+
 export interface SourceMakerOptions {
+  /** none where nothing can be connected */
+  readonly live?: LiveSource;
   readonly clock: SensorClock;
   /** a number that differs from set to set, so that no two simulated sets are alike */
   readonly nextSeed: () => number;
@@ -14,7 +29,7 @@ export interface SourceMakerOptions {
   readonly pace: number;
 }
 
-/** Makes the source of samples for a set: a simulated person, or the recording that was chosen to be played. */
+/** Makes the source of samples for a set: a sensor that is connected, a simulated person, or the recording that was chosen to be played. */
 export class SourceMaker implements SensorMaker {
   private readonly options: SourceMakerOptions;
   private chosen: Trace | undefined;
@@ -32,6 +47,7 @@ export class SourceMaker implements SensorMaker {
     { placement, origin }: SetChoice,
     { bodyMassKg, heelLeverM }: Pick<Person, 'bodyMassKg' | 'heelLeverM'>,
   ): Sensor {
+    if (origin === 'live') return this.connected(placement, 'heel-raise');
     const { clock, pace, nextSeed } = this.options;
     if (origin === 'replayed' && this.chosen !== undefined) {
       return replay({ groups: [counterInput(this.chosen, placement)] }, { placement, clock, pace });
@@ -47,6 +63,13 @@ export class SourceMaker implements SensorMaker {
     return simulatedPerson({ groups: [counterInput(trace, placement)] }, { placement, clock, pace });
   }
 
+  /** Nobody is simulated in the place of somebody who is tested. */
+  private connected(placement: SensorPlacement, test: TestKind): Sensor {
+    const { live } = this.options;
+    if (live === undefined) throw new SensorError('not-connected', 'Nothing can be connected here.');
+    return live.makeSensor(placement, test);
+  }
+
   /** A number for a simulated person, to be kept with what is recorded of them. */
   nextSeed(): number {
     return this.options.nextSeed();
@@ -58,6 +81,7 @@ export class SourceMaker implements SensorMaker {
     trial: number,
     { bodyMassKg }: Pick<Person, 'bodyMassKg'>,
   ): Sensor {
+    if (origin === 'live') return this.connected(placement, 'isometric');
     const { clock, pace } = this.options;
     if (origin === 'replayed') {
       // after a reload the file is gone, and nobody is simulated in its place

@@ -1,5 +1,13 @@
 import type { Side } from '@surae/analysis';
-import { END_CHOICES, ENDING_WORDS, type EndReason, PROTOCOLS, REDO_REASONS, STOP_STEPS } from '@surae/shared';
+import {
+  END_CHOICES,
+  ENDING_WORDS,
+  type EndReason,
+  LIVE_WORDS,
+  PROTOCOLS,
+  REDO_REASONS,
+  STOP_STEPS,
+} from '@surae/shared';
 import { html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { endsOf, notedPainPeak, painLimitOf } from '../journey/ends.ts';
@@ -35,7 +43,9 @@ export class EndingStep extends LitElement {
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('visit') || changed.get('visit') !== undefined) return;
     const set = setOf(this.visit, this.side);
-    if (set !== undefined) this.painPeak = notedPainPeak(set);
+    if (set === undefined) return;
+    this.painPeak = notedPainPeak(set);
+    if (set.sourceLost !== undefined) this.reason = 'technical';
   }
 
   override render(): TemplateResult {
@@ -47,6 +57,11 @@ export class EndingStep extends LitElement {
         set.liveCount === null
           ? null
           : html`<p class="quiet">${fill(ENDING_WORDS['live-count'], { count: set.liveCount })}</p>`
+      }
+      ${
+        set.sourceLost === undefined
+          ? null
+          : html`<p class="voice" role="status">${fill(LIVE_WORDS.technical, { reason: set.sourceLost })}</p>`
       }
       ${this.again ? this.redo(set) : this.questions(set)}
     `;

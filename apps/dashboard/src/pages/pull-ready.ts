@@ -1,21 +1,34 @@
 import { consume } from '@lit/context';
 import { type PullPlacement, pullFingerprint, type Side, type Trace } from '@surae/analysis';
-import { PULL_READY_WORDS, type PullProtocol, READY_WORDS, SAFETY_LIST } from '@surae/shared';
+import { LIVE_WORDS, PULL_READY_WORDS, type PullProtocol, READY_WORDS, SAFETY_LIST } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { clockContext, type HostClock, type SensorMaker, sensorContext } from '../contexts/capabilities.ts';
+import {
+  clockContext,
+  type HostClock,
+  type SensorMaker,
+  sensorContext,
+  shelfContext,
+} from '../contexts/capabilities.ts';
+import type { SensorShelf } from '../devices/sensor-shelf.ts';
+import { ShelfFollower } from '../devices/shelf-follower.ts';
 import { typedNumber } from '../journey/person-form.ts';
 import type { PullChoice } from '../journey/pull-set.ts';
 import { mayTest } from '../journey/safety-gate.ts';
+import type { SetUpKept } from '../journey/set-up.ts';
 import type { Visit } from '../journey/visit.ts';
 import { holdsPulls, isAlike, pullChoices, pullPlacements, pullProtocolOf } from '../live/pull-choices.ts';
 import { playsRecordings } from '../live/recording-chooser.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
+import '../parts/sensor-in-hand.ts';
+import '../parts/set-up-check.ts';
+import type { SensorLooked, SetUpLooked } from '../parts/set-up-check.ts';
 import '../parts/test-choice.ts';
 import { readyStyle } from './ready-style.ts';
 
-const origins = ['simulated', 'replayed'] as const satisfies readonly PullChoice['origin'][];
+const origins = ['live', 'simulated', 'replayed'] as const satisfies readonly PullChoice['origin'][];
+const originWords = { live: LIVE_WORDS.live, simulated: READY_WORDS.simulated, replayed: READY_WORDS.replayed };
 
 /** Within which a lever is taken for one of an adult foot [cm]. Common practice, no source. */
 const leverRangeCm = { least: 5, most: 25 } as const;
@@ -59,24 +72,34 @@ export class PullReady extends LitElement {
   @property({ attribute: false }) problem = '';
   @consume({ context: sensorContext }) private readonly sensors!: SensorMaker;
   @consume({ context: clockContext }) private readonly clock!: HostClock;
+  @consume({ context: shelfContext }) private readonly shelf!: SensorShelf;
   @state() private protocol!: PullProtocol;
   @state() private placement: PullPlacement = 'platform';
   @state() private origin: PullChoice['origin'] = 'simulated';
   @state() private lever = '';
   @state() private file: { readonly name: string; readonly trace: Trace } | undefined;
   @state() private refusal = '';
+  @state() private looked: SensorLooked | undefined;
+  /** how things stand with the connected sensor; kept when the test begins */
+  private atStart: SetUpKept | undefined;
 
   /** What was chosen for the leg before, so that both are tested alike without another choice. */
   private get lastChoice(): PullChoice | undefined {
     return (this.visit.pulls ?? []).filter(({ setAside }) => !setAside).at(-1)?.choice;
   }
 
+  constructor() {
+    super();
+    new ShelfFollower(this, () => this.shelf);
+  }
+
   override connectedCallback(): void {
     super.connectedCallback();
+    if (this.shelf.held !== undefined) this.origin = 'live';
     const choices = pullChoices();
     const last = this.lastChoice;
     this.protocol = (last && pullProtocolOf(last.protocolId)) ?? choices[0]!;
-    this.placement = last?.placement ?? 'platform';
+    this.placement = last?.placement ?? (this.shelf.held?.placement === 'inline' ? 'inline' : 'platform');
   }
 
   private get gate(): ReturnType<typeof mayTest> {
@@ -94,7 +117,9 @@ export class PullReady extends LitElement {
   }
 
   private get canBegin(): boolean {
-    return this.gate.allowed && this.leverCm !== undefined && (this.origin !== 'replayed' || this.fileFits);
+    if (!this.gate.allowed || this.leverCm === undefined) return false;
+    if (this.origin === 'live') return this.shelf.fits(this.placement, 'isometric');
+    return this.origin !== 'replayed' || this.fileFits;
   }
 
   private async read(input: HTMLInputElement): Promise<void> {
@@ -110,6 +135,7 @@ export class PullReady extends LitElement {
   private begin(): void {
     const { side, protocol, placement, origin, sensors, file, leverCm } = this;
     if (leverCm === undefined) return;
+    const { told } = this.shelf;
     if (origin === 'replayed' && file !== undefined && playsRecordings(sensors)) sensors.choose(file.trace);
     const choice: PullChoice = {
       side,
@@ -119,6 +145,8 @@ export class PullReady extends LitElement {
       origin,
       forefootLeverM: leverCm === null ? null : leverCm / 100,
       seed: origin === 'simulated' ? sensors.nextSeed() : null,
+      ...(origin === 'live' && told !== undefined ? { sensor: told } : {}),
+      ...(origin === 'live' && this.atStart !== undefined ? { setUp: this.atStart } : {}),
     };
     this.dispatchEvent(new CustomEvent<PullChoice>('begin-pull', { detail: choice }));
   }
@@ -179,11 +207,36 @@ export class PullReady extends LitElement {
       <legend>${READY_WORDS.source.text}</legend>
       <div class="options">
         ${origins.map((origin) =>
-          this.option('origin', READY_WORDS[origin].text, this.origin === origin, () => (this.origin = origin)),
+          this.option('origin', originWords[origin].text, this.origin === origin, () => (this.origin = origin)),
         )}
       </div>
       ${this.origin === 'replayed' ? this.chooseFile() : nothing}
+      ${
+        this.origin === 'live'
+          ? html`<sensor-in-hand
+              .placement=${this.placement}
+              .test=${'isometric' as const}
+              .visitId=${this.visit.id}
+              @sensor-looked-at=${({ detail }: CustomEvent<SensorLooked>) => (this.looked = detail)}
+            ></sensor-in-hand>
+            ${this.check()}`
+          : nothing
+      }
     </fieldset>`;
+  }
+
+  /** The lights, for a sensor that gives what this place needs; simulated and played samples test nobody. */
+  private check(): TemplateResult | typeof nothing {
+    const { told } = this.shelf;
+    if (told === undefined || !this.shelf.fits(this.placement, 'isometric')) return nothing;
+    return html`<set-up-check
+      .personId=${this.visit.personId}
+      .side=${this.side}
+      .placement=${this.placement}
+      .sensor=${told}
+      .looked=${this.looked}
+      @set-up-looked-at=${({ detail }: SetUpLooked) => (this.atStart = detail)}
+    ></set-up-check>`;
   }
 
   private chooseFile(): TemplateResult {

@@ -149,6 +149,7 @@ export class PullStep extends LitElement {
       ></pull-warm-up>`;
     }
     return html`<pull-between
+      .visitId=${visit.id}
       .set=${set}
       .protocol=${protocol}
       .soFar=${this.soFar}

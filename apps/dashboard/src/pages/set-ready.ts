@@ -1,21 +1,34 @@
 import { consume } from '@lit/context';
 import { type Placement, protocolFingerprint, type Side, type Trace } from '@surae/analysis';
-import { type Protocol, READY_WORDS, SAFETY_LIST } from '@surae/shared';
+import { LIVE_WORDS, type Protocol, READY_WORDS, SAFETY_LIST } from '@surae/shared';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { clockContext, type HostClock, type SensorMaker, sensorContext } from '../contexts/capabilities.ts';
+import {
+  clockContext,
+  type HostClock,
+  type SensorMaker,
+  sensorContext,
+  shelfContext,
+} from '../contexts/capabilities.ts';
+import type { SensorShelf } from '../devices/sensor-shelf.ts';
+import { ShelfFollower } from '../devices/shelf-follower.ts';
 import { mayTest } from '../journey/safety-gate.ts';
+import type { SetUpKept } from '../journey/set-up.ts';
 import type { SetChoice, Visit } from '../journey/visit.ts';
 import { protocolChoices, protocolOf } from '../live/protocol-choices.ts';
 import { playsRecordings } from '../live/recording-chooser.ts';
 import { fits } from '../live/recording-fit.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
+import '../parts/sensor-in-hand.ts';
+import '../parts/set-up-check.ts';
+import type { SensorLooked, SetUpLooked } from '../parts/set-up-check.ts';
 import '../parts/test-choice.ts';
 import { readyStyle } from './ready-style.ts';
 
 const placements: readonly Placement[] = ['foot', 'heel', 'trunk', 'platform'];
-const origins = ['simulated', 'replayed'] as const satisfies readonly SetChoice['origin'][];
+const origins = ['live', 'simulated', 'replayed'] as const satisfies readonly SetChoice['origin'][];
+const originWords = { live: LIVE_WORDS.live, simulated: READY_WORDS.simulated, replayed: READY_WORDS.replayed };
 
 /** Before a set: which leg, how it is tested, where the samples come from, and what to watch. */
 @customElement('set-ready')
@@ -28,23 +41,40 @@ export class SetReady extends LitElement {
   @property({ attribute: false }) problem = '';
   @consume({ context: sensorContext }) private readonly sensors!: SensorMaker;
   @consume({ context: clockContext }) private readonly clock!: HostClock;
+  @consume({ context: shelfContext }) private readonly shelf!: SensorShelf;
   @state() private protocol!: Protocol;
   @state() private placement: Placement = 'foot';
   @state() private origin: SetChoice['origin'] = 'simulated';
   @state() private file: { readonly name: string; readonly trace: Trace } | undefined;
   @state() private refusal = '';
+  @state() private looked: SensorLooked | undefined;
+  /** how things stand with the connected sensor; kept when the test begins */
+  private atStart: SetUpKept | undefined;
 
   /** What was chosen for the set before, so that both legs are tested alike without another choice. */
   private get lastChoice(): SetChoice | undefined {
     return this.visit.sets.filter(({ setAside }) => !setAside).at(-1)?.choice;
   }
 
+  constructor() {
+    super();
+    new ShelfFollower(this, () => this.shelf);
+  }
+
   override connectedCallback(): void {
     super.connectedCallback();
+    if (this.shelf.held !== undefined) this.origin = 'live';
     const allowed = protocolChoices(this.visit, this.side).filter(({ blocked }) => blocked === null);
     const wanted = allowed.find(({ protocol }) => protocol.id === this.lastChoice?.protocolId) ?? allowed[0];
     this.protocol = wanted!.protocol;
-    this.placement = this.lastChoice?.placement ?? 'foot';
+    this.placement = this.lastChoice?.placement ?? this.worn() ?? 'foot';
+  }
+
+  /** Where the connected sensor can be worn, by its description or by what it measures. */
+  private worn(): Placement | undefined {
+    const told = this.shelf.held?.placement;
+    const likely = placements.filter((placement) => this.shelf.fits(placement, 'heel-raise'));
+    return likely.find((placement) => placement === told) ?? likely[0];
   }
 
   private get isLocked(): boolean {
@@ -53,6 +83,7 @@ export class SetReady extends LitElement {
 
   private get canBegin(): boolean {
     if (this.isLocked) return false;
+    if (this.origin === 'live') return this.shelf.fits(this.placement, 'heel-raise');
     return this.origin !== 'replayed' || (this.file !== undefined && fits(this.file.trace, this.placement));
   }
 
@@ -76,7 +107,16 @@ export class SetReady extends LitElement {
     const { side, protocol, placement, origin, sensors, file } = this;
     if (origin === 'replayed' && file !== undefined && playsRecordings(sensors)) sensors.choose(file.trace);
     const fingerprint = protocolFingerprint(protocol, placement, protocol.parameters.referenceRule.value);
-    const choice: SetChoice = { side, protocolId: protocol.id, protocolFingerprint: fingerprint, placement, origin };
+    const { told } = this.shelf;
+    const choice: SetChoice = {
+      side,
+      protocolId: protocol.id,
+      protocolFingerprint: fingerprint,
+      placement,
+      origin,
+      ...(origin === 'live' && told !== undefined ? { sensor: told } : {}),
+      ...(origin === 'live' && this.atStart !== undefined ? { setUp: this.atStart } : {}),
+    };
     this.dispatchEvent(new CustomEvent<SetChoice>('begin-set', { detail: choice }));
   }
 
@@ -167,13 +207,38 @@ export class SetReady extends LitElement {
       <legend>${READY_WORDS.source.text}</legend>
       <div class="options">
         ${origins.map((origin) =>
-          this.option('origin', READY_WORDS[origin].text, this.origin === origin, false, () => {
+          this.option('origin', originWords[origin].text, this.origin === origin, false, () => {
             this.origin = origin;
           }),
         )}
       </div>
       ${this.origin === 'replayed' ? this.chooseFile() : nothing}
+      ${
+        this.origin === 'live'
+          ? html`<sensor-in-hand
+              .placement=${this.placement}
+              .test=${'heel-raise' as const}
+              .visitId=${this.visit.id}
+              @sensor-looked-at=${({ detail }: CustomEvent<SensorLooked>) => (this.looked = detail)}
+            ></sensor-in-hand>
+            ${this.check()}`
+          : nothing
+      }
     </fieldset>`;
+  }
+
+  /** The lights, for a sensor that gives what this place needs; simulated and played samples test nobody. */
+  private check(): TemplateResult | typeof nothing {
+    const { told } = this.shelf;
+    if (told === undefined || !this.shelf.fits(this.placement, 'heel-raise')) return nothing;
+    return html`<set-up-check
+      .personId=${this.visit.personId}
+      .side=${this.side}
+      .placement=${this.placement}
+      .sensor=${told}
+      .looked=${this.looked}
+      @set-up-looked-at=${({ detail }: SetUpLooked) => (this.atStart = detail)}
+    ></set-up-check>`;
   }
 
   private chooseFile(): TemplateResult {

@@ -1,5 +1,5 @@
 import { consume } from '@lit/context';
-import { FRAME_WORDS, OWN_ERROR_WORDS, START_WORDS } from '@surae/shared';
+import { FRAME_WORDS, OWN_ERROR_WORDS, SENSOR_WORDS, START_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
@@ -95,6 +95,7 @@ export class StartPage extends LitElement {
       }
       .own a {
         display: inline-block;
+        margin-inline-end: var(--gap-6);
         padding-block: var(--gap-3);
       }
       summary {
@@ -196,7 +197,10 @@ export class StartPage extends LitElement {
         ${this.notKept ? html`<p class="voice" role="alert">${START_WORDS['not-kept'].text}</p>` : null}
         <person-form @person-given=${(event: PersonGiven) => void this.add(event)}></person-form>
       </details>
-      <p class="own"><a href=${hashOf({ page: 'own-errors' })}>${OWN_ERROR_WORDS.link.text}</a></p>
+      <p class="own">
+        <a href=${hashOf({ page: 'sensors', visitId: null })}>${SENSOR_WORDS.link.text}</a>
+        <a href=${hashOf({ page: 'own-errors' })}>${OWN_ERROR_WORDS.link.text}</a>
+      </p>
     `;
   }
 

@@ -53,15 +53,16 @@ export class TestStep extends LitElement {
   private over(over: OverSet): void {
     this.held = over;
     const { session, stopped, failure } = over;
-    const isHeld = stopped.sha256 === null || failure !== null;
+    const isHeld = stopped.sha256 === null;
     // nothing on the page may lead away from a set that only this page holds
     this.dispatchEvent(new CustomEvent('bare-screen', { detail: isHeld, bubbles: true, composed: true }));
     if (isHeld) return;
-    this.dispatchEvent(visitEvent({ kind: 'set-stopped', setId: session.setId, liveCount: stopped.count }));
+    const lost = failure === null ? {} : { sourceLost: failure };
+    this.dispatchEvent(visitEvent({ kind: 'set-stopped', setId: session.setId, liveCount: stopped.count, ...lost }));
   }
 
-  private async tryAgain({ session, unsaved }: OverSet): Promise<void> {
-    this.over({ session, stopped: await session.live.stop(), unsaved, failure: null });
+  private async tryAgain({ session, unsaved, failure }: OverSet): Promise<void> {
+    this.over({ session, stopped: await session.live.stop(), unsaved, failure });
   }
 
   override render(): TemplateResult {

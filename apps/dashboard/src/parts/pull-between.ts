@@ -1,6 +1,6 @@
 import { consume } from '@lit/context';
 import type { PullReport } from '@surae/analysis';
-import { PULL_WORDS, type PullProtocol } from '@surae/shared';
+import { LIVE_WORDS, PULL_WORDS, type PullProtocol } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { clockContext, type HostClock } from '../contexts/capabilities.ts';
@@ -11,6 +11,7 @@ import { effortVerdict, type TrialVerdict, trialVerdicts } from '../result/trial
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import { SpaceKey } from './space-key.ts';
+import './sensor-in-hand.ts';
 import './trial-list.ts';
 
 /** What is known of the trials so far: being looked at, a report, or why there is none. */
@@ -61,6 +62,7 @@ export class PullBetween extends LitElement {
     `,
   ];
 
+  @property({ attribute: false }) visitId = '';
   @property({ attribute: false }) set!: PullSet;
   @property({ attribute: false }) protocol!: PullProtocol;
   @property({ attribute: false }) soFar: SoFar = null;
@@ -144,6 +146,12 @@ export class PullBetween extends LitElement {
     const { soFar, report, set } = this;
     const last = set.trials.at(-1)!;
     const notes = html`${last.cutOff ? html`<p class="voice">${PULL_WORDS['cut-off'].text}</p>` : nothing}
+    ${
+      last.hiddenForS === undefined
+        ? nothing
+        : html`<p class="voice">${fill(LIVE_WORDS['trial-hidden'], { seconds: last.hiddenForS.toFixed(0) })}</p>`
+    }
+    ${last.sourceLost === undefined ? nothing : html`<p class="voice">${fill(LIVE_WORDS['trial-lost'], { reason: last.sourceLost })}</p>`}
     ${last.suddenDrop ? html`<p class="voice">${PULL_WORDS.dropped.text}</p>` : nothing}`;
     if (report === null) {
       return html`${notes}
@@ -191,6 +199,15 @@ export class PullBetween extends LitElement {
         </button>`
       : nothing;
     return html`
+      ${
+        set.choice.origin === 'live'
+          ? html`<sensor-in-hand
+              .placement=${set.choice.placement}
+              .test=${'isometric' as const}
+              .visitId=${this.visitId}
+            ></sensor-in-hand>`
+          : nothing
+      }
       ${this.problem === '' ? nothing : html`<p class="voice" role="alert">${this.problem}</p>`}
       <p class="next voice">${this.asked()}</p>
       ${

@@ -2,7 +2,7 @@ import type { Side } from '@surae/analysis';
 import { PULL_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type SVGTemplateResult, svg, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { coursePoints, roundAbove } from '../live/course-scale.ts';
+import { coursePath, roundAbove } from '../live/course-scale.ts';
 import type { CueTimes } from '../live/pull-cue.ts';
 import type { FollowedPull } from '../live/pull-follower.ts';
 import { forceWords } from '../result/trial-verdicts.ts';
@@ -37,7 +37,7 @@ export class PullCourse extends LitElement {
         position: absolute;
       }
       line,
-      polyline {
+      path {
         fill: none;
         stroke: var(--hairline);
         vector-effect: non-scaling-stroke;
@@ -50,11 +50,11 @@ export class PullCourse extends LitElement {
         stroke-dasharray: 2 4;
         stroke-width: 2;
       }
-      polyline {
+      path {
         stroke: var(--left);
         stroke-width: 3;
       }
-      :host([data-side='right']) polyline {
+      :host([data-side='right']) path {
         stroke: var(--right);
         stroke-dasharray: 8 4;
       }
@@ -85,7 +85,7 @@ export class PullCourse extends LitElement {
   @state() private most = 0;
   @state() private unit: FollowedPull['unit'] = 'N';
   @state() private lengthS = 10;
-  @query('polyline') private readonly line!: SVGPolylineElement | null;
+  @query('path') private readonly line!: SVGPathElement | null;
 
   /** Draws the force so far, at most once a frame: the line alone changes, unless it outgrows the picture. */
   draw({ course, unit, timeS }: FollowedPull): void {
@@ -95,7 +95,7 @@ export class PullCourse extends LitElement {
     if (needed > this.most) this.most = needed;
     const lengthS = this.cues === undefined ? Math.max(10, Math.ceil(timeS / 10) * 10) : this.cues.overS;
     if (lengthS !== this.lengthS) this.lengthS = lengthS;
-    this.line?.setAttribute('points', coursePoints(course, lengthS, this.most));
+    this.line?.setAttribute('d', coursePath(course, lengthS, this.most));
   }
 
   override render(): TemplateResult {
@@ -107,7 +107,7 @@ export class PullCourse extends LitElement {
         ${cues === undefined ? nothing : [cues.pushS, cues.holdS, cues.offS].map((atS) => this.cueLine(atS, cues.overS))}
         <line class="floor" x1="0" x2="100" y1="100" y2="100" />
         ${bestAt === null ? nothing : svg`<line class="best" x1="0" x2="100" y1=${bestAt} y2=${bestAt} />`}
-        <polyline points=""></polyline>
+        <path d=""></path>
       </svg>
       ${
         bestAt === null || best === null

@@ -1,6 +1,7 @@
 import { consume } from '@lit/context';
+import type { SampleBlock } from '@surae/sensors';
 import type { PullProtocol } from '@surae/shared';
-import { PULL_WORDS, TEST_WORDS } from '@surae/shared';
+import { LIVE_WORDS, PULL_WORDS, TEST_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
@@ -17,11 +18,12 @@ import type { PullSet } from '../journey/pull-set.ts';
 import { secondsBetween } from '../journey/rest.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { errorWords } from '../live/error-words.ts';
-import { FlatWatch } from '../live/flat-watch.ts';
+import { linkWords } from '../live/link-words.ts';
 import { PageWatch } from '../live/page-watch.ts';
 import { type CueTimes, cueAt, cueTimes, type PullCue } from '../live/pull-cue.ts';
 import type { FollowedPull } from '../live/pull-follower.ts';
 import { nextFromS, PullSession } from '../live/pull-session.ts';
+import { sourceWords } from '../live/source-words.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import './pull-course.ts';
@@ -29,7 +31,7 @@ import type { PullCourse } from './pull-course.ts';
 import { pullRunningStyle } from './pull-running-style.ts';
 import './stop-bar.ts';
 
-/** A resting leg is still, and a sensor that gives nothing is seen within this time [s]. */
+/** A resting leg is still: a sensor is told to be silent where no samples come for so long [s]; ours. */
 const silentForS = 3;
 
 /** A trial while it runs, and nothing else on the screen. Tells `trial-over`, or `trial-not-started` with the reason. */
@@ -54,16 +56,20 @@ export class PullRunning extends LitElement {
   @state() private lifted = false;
   @state() private dropped = false;
   @state() private isSilent = false;
+  /** what was last told of the connection to the sensor */
+  @state() private linkSaid: string | null = null;
   @query('output') private readonly figure!: HTMLOutputElement;
   @query('.unit') private readonly unit!: HTMLElement;
   @query('pull-course') private readonly course!: PullCourse;
   private session: PullSession | undefined;
-  private readonly flat = new FlatWatch(silentForS);
+  private lastSamplesMs: number | undefined;
   private readonly page = new PageWatch(
     () => this.clock.nowMs(),
-    () => {},
+    (seconds) => (this.hiddenForS += seconds),
   );
   private endLooks: () => void = () => {};
+  private sourceLost: string | null = null;
+  private hiddenForS = 0;
   private live: FollowedPull | undefined;
   private hasFrame = false;
   private isOver = false;
@@ -112,23 +118,29 @@ export class PullRunning extends LitElement {
           cues: cueTimes(this.protocol.parameters),
         },
         {
-          onSamples: (live) => this.onSamples(live),
-          onEnd: () => void this.stop(),
+          onSamples: (live, block) => this.onSamples(live, block),
+          onLink: (news) => (this.linkSaid = linkWords(news) ?? this.linkSaid),
+          onEnd: (error) => void this.stop(error === undefined ? null : sourceWords(error)),
           onUnsaved: ({ message }) => (this.unsaved = message),
         },
       );
-      this.endLooks = clock.every(500, () => (this.isSilent = this.flat.isFlat(clock.nowMs())));
+      this.endLooks = clock.every(500, () => (this.isSilent = this.silence(clock.nowMs())));
       // stop was pressed before the source had begun
       if (this.wantsStop || !this.isConnected) await this.stop();
     } catch (error) {
       this.isOver = true;
       this.letGo();
-      this.dispatchEvent(new CustomEvent('trial-not-started', { detail: errorWords(error) }));
+      this.dispatchEvent(new CustomEvent('trial-not-started', { detail: sourceWords(error as Error) }));
     }
   }
 
-  private onSamples(live: FollowedPull): void {
+  private silence(nowMs: number): boolean {
+    return this.lastSamplesMs !== undefined && nowMs - this.lastSamplesMs >= silentForS * 1000;
+  }
+
+  private onSamples(live: FollowedPull, block: SampleBlock): void {
     this.live = live;
+    this.lastSamplesMs = block.hostTimeMs;
     const { cues } = this;
     if (cues !== undefined) {
       const { cue, leftS } = cueAt(live.timeS, cues);
@@ -151,18 +163,22 @@ export class PullRunning extends LitElement {
   }
 
   /** Stops the trial. The first call counts: there is nothing to ask and nothing to undo. */
-  private async stop(): Promise<void> {
+  private async stop(sourceLost: string | null = null): Promise<void> {
     this.wantsStop = true;
     if (this.session === undefined || this.isOver) return;
     this.isOver = true;
     this.letGo();
+    this.sourceLost = sourceLost;
     await this.keep(this.session);
   }
 
   /** Ends what runs and goes on once it is stored; until then it is held here and can be stored again. */
   private async keep(session: PullSession): Promise<void> {
     try {
-      this.held = !(await session.stop());
+      this.held = !(await session.stop({
+        ...(this.sourceLost === null ? {} : { sourceLost: this.sourceLost }),
+        ...(this.hiddenForS === 0 ? {} : { hiddenForS: this.hiddenForS }),
+      }));
     } catch (error) {
       this.unsaved = errorWords(error);
       this.held = true;
@@ -211,7 +227,8 @@ export class PullRunning extends LitElement {
       <div class="notes">
         <div role="status">
           ${this.dropped ? html`<p class="voice">${PULL_WORDS.dropped.text}</p>` : nothing}
-          ${this.isSilent ? html`<p class="voice">${TEST_WORDS.flat.text}</p>` : nothing}
+          ${this.linkSaid === null ? nothing : html`<p class="voice">${this.linkSaid}</p>`}
+          ${this.isSilent ? html`<p class="voice">${fill(LIVE_WORDS.silent, { seconds: silentForS })}</p>` : nothing}
           ${this.unsaved === null ? nothing : html`<p class="voice">${fill(TEST_WORDS.unsaved, { reason: this.unsaved })}</p>`}
           ${this.lifted ? html`<p class="quiet">${PULL_WORDS['lifted-kept'].text}</p>` : nothing}
           ${cues === undefined || this.dropped || this.lifted ? nothing : html`<p class="quiet">${PULL_WORDS.breathe.text}</p>`}

@@ -1,7 +1,7 @@
 import { consume } from '@lit/context';
 import type { LiveState } from '@surae/analysis';
 import type { SampleBlock } from '@surae/sensors';
-import { type CriterionId, TEST_WORDS } from '@surae/shared';
+import { type CriterionId, LIVE_WORDS, TEST_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
@@ -24,12 +24,14 @@ import { beatAheadMs, untilUpBeatMs } from '../live/beat-phase.ts';
 import { errorWords } from '../live/error-words.ts';
 import { FlatWatch } from '../live/flat-watch.ts';
 import { type LastVerdict, lastVerdict } from '../live/last-verdict.ts';
+import { LinkFollow } from '../live/link-follow.ts';
 import type { OverSet } from '../live/over-set.ts';
 import { PageWatch } from '../live/page-watch.ts';
 import { setNotes } from '../live/set-notes.ts';
 import type { SetPlan } from '../live/set-plan.ts';
 import { setRequest } from '../live/set-request.ts';
 import { SetSession } from '../live/set-session.ts';
+import { sourceWords } from '../live/source-words.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import './beat-pendulum.ts';
@@ -74,6 +76,7 @@ export class RunningSet extends LitElement {
     () => this.clock.nowMs(),
     (seconds) => this.wasHidden(seconds),
   );
+  private readonly link = new LinkFollow();
   private endLooks: () => void = () => {};
   private soundTimer: ReturnType<typeof setTimeout> | undefined;
   private unsaved: string | null = null;
@@ -111,7 +114,8 @@ export class RunningSet extends LitElement {
         {
           onSamples: (live, block) => this.onSamples(live, block),
           onRaise: (_raise, count, block) => this.onRaise(count, block),
-          onEnd: (error) => void this.stop(error?.message ?? null),
+          onLink: (news) => this.link.hear(news),
+          onEnd: (error) => void this.stop(error === undefined ? null : sourceWords(error)),
           onUnsaved: ({ message }) => this.notSaved(message),
         },
       );
@@ -121,18 +125,19 @@ export class RunningSet extends LitElement {
     } catch (error) {
       this.isOver = true;
       this.letGo();
-      this.dispatchEvent(new CustomEvent('set-not-started', { detail: errorWords(error) }));
+      this.dispatchEvent(new CustomEvent('set-not-started', { detail: sourceWords(error as Error) }));
     }
   }
 
   private onSamples(live: LiveState, block: SampleBlock): void {
     this.live = live;
     this.flat.add(block);
+    this.link.add(block);
     if (this.hasFrame) return;
     this.hasFrame = true;
     requestAnimationFrame(() => {
       this.hasFrame = false;
-      if (this.live !== undefined) this.height.draw(this.live);
+      if (this.live !== undefined) this.height.draw(this.live, this.link.takeHole());
     });
   }
 
@@ -188,14 +193,14 @@ export class RunningSet extends LitElement {
 
   private look(): void {
     const { session, prompts, pain, unsaved, plan } = this;
-    const isFlat = this.flat.isFlat(this.clock.nowMs());
     const scene = {
       count: session?.live.raises.length ?? 0,
       timeS: session?.timeS ?? 0,
-      isFlat,
+      isFlat: this.flat.isFlat(this.clock.nowMs()),
       pain,
       prompts,
       unsaved,
+      link: this.link.said,
     };
     const lines = setNotes({ ...scene, parameters: plan.protocol.parameters });
     if (lines.join('\n') !== this.lines.join('\n')) this.lines = lines;
@@ -203,7 +208,8 @@ export class RunningSet extends LitElement {
 
   private wasHidden(seconds: number): void {
     const time = Math.max(0, (this.session?.timeS ?? 0) - seconds).toFixed(0);
-    this.lastKept = fill(TEST_WORDS.hidden, { time, seconds: seconds.toFixed(0) });
+    const said = this.plan.choice.origin === 'live' ? LIVE_WORDS.hidden : TEST_WORDS.hidden;
+    this.lastKept = fill(said, { time, seconds: seconds.toFixed(0) });
     this.note('hidden', seconds);
   }
 

@@ -48,11 +48,11 @@ export class SetHeight extends LitElement {
     if (this.hasRoom) void import('../charts/signal-chart.ts').catch(() => (this.hasRoom = false));
   }
 
-  /** Draws the height now; to be called once a frame at most. */
-  draw({ heightM, timeS }: LiveState): void {
+  /** Draws the height now, after a hole where samples are missing before it; to be called once a frame at most. */
+  draw({ heightM, timeS }: LiveState, afterHole: boolean): void {
     this.ruler.draw(heightM);
     if (timeS === undefined || !this.hasRoom) return;
-    this.history.add(timeS, heightM);
+    this.history.add(timeS, heightM, afterHole);
     // the chart comes a moment later than the set, and is not waited for
     if (this.chart?.isUpdatePending === false) this.chart.show([this.history.line], this.history.window);
   }

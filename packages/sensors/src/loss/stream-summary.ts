@@ -13,8 +13,8 @@ export type LossKnowledge =
 export interface StreamSummary {
   readonly placedBy: PlacedBy;
   readonly lossKnowledge: LossKnowledge;
-  /** whether times are those of the device, or follow from the number of the sample and a rate */
-  readonly timesFrom: 'device-clock' | 'sample-number';
+  /** whether times are those of the device, follow from the number of the sample and a rate, or are when each sample arrived */
+  readonly timesFrom: 'device-clock' | 'sample-number' | 'arrival';
   /** samples that came, each counted once */
   readonly receivedCount: number;
   /** samples that are missing; null when nobody can tell */

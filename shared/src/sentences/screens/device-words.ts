@@ -1,5 +1,12 @@
 import { sentences } from '../sentence.ts';
 
+/** Why a stream that ran has ended, by the code of the error. */
+export const SOURCE_ERRORS = sentences('source-error', {
+  lost: 'It was gone for too long.',
+  restarted: 'It began to count anew: what it sends now has no place beside what came before.',
+  untold: 'It was gone for a while, and it numbers nothing that tells how much is missing.',
+});
+
 /** Why a device gives nothing, and what to do about it: by the code of the error. */
 export const DEVICE_ERRORS = sentences('device-error', {
   'insecure-page':

@@ -3,7 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 
 /** The small page on which devices are tried, bundled from the sources as the dashboard is. */
-async function bundle(): Promise<string> {
+async function bundle(entry: string): Promise<string> {
   const result = await build({
     configFile: false,
     logLevel: 'silent',
@@ -13,7 +13,7 @@ async function bundle(): Promise<string> {
       write: false,
       minify: false,
       target: 'es2023',
-      lib: { entry: fileURLToPath(new URL('page.ts', import.meta.url)), formats: ['es'], fileName: 'page' },
+      lib: { entry: fileURLToPath(new URL(entry, import.meta.url)), formats: ['es'], fileName: 'page' },
     },
   });
   const [first] = Array.isArray(result) ? result : [result];
@@ -27,8 +27,8 @@ export interface DevicePage {
 }
 
 /** Serves the page on a free port; a name of another origin makes it insecure. */
-export async function servePage(): Promise<DevicePage> {
-  const script = await bundle();
+export async function servePage(entry = 'page.ts'): Promise<DevicePage> {
+  const script = await bundle(entry);
   const server = createServer((request, response) => {
     const isScript = request.url === '/page.js';
     const isPage = request.url === '/';

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { newProfile, openBrowser } from '../browser.mjs';
 import { findChromium } from '../chromium.mjs';
 import { type DevicePage, servePage } from '../devices/serve-page.ts';
+import { serveSite } from '../site.mjs';
 import { Chooser } from './chooser.ts';
 import { whyNoRadio } from './dbus-daemon.mjs';
 import { type MessageBus, startMessageBus } from './message-bus.ts';
@@ -16,10 +17,22 @@ export interface RadioTest {
   readonly chooser: Chooser;
 }
 
+export interface RadioTestOptions {
+  /** whether the system has a radio; it has when left out */
+  readonly hasAdapter?: boolean;
+  readonly of?: Served;
+  /** file of the page among those of the devices */
+  readonly entry?: string;
+  readonly timeoutMs?: number;
+}
+
 /** Why nothing can be tried here; undefined when it can. */
 const whySkipped = findChromium() === undefined ? 'there is no Chromium' : whyNoRadio();
 // what is skipped runs nothing that could say it later
 if (whySkipped !== undefined) process.stdout.write(`No tests over a mock radio: ${whySkipped}.\n`);
+
+/** The small page on which devices are tried, or the built dashboard. */
+type Served = 'device-page' | 'dashboard';
 
 interface Rig {
   readonly bus: MessageBus;
@@ -29,8 +42,8 @@ interface Rig {
   readonly context: BrowserContext;
 }
 
-async function startRig(hasAdapter: boolean): Promise<Rig> {
-  const [bus, site] = await Promise.all([startMessageBus(), servePage()]);
+async function startRig({ hasAdapter = true, of = 'device-page', entry }: RadioTestOptions): Promise<Rig> {
+  const [bus, site] = await Promise.all([startMessageBus(), of === 'dashboard' ? serveSite() : servePage(entry)]);
   const radio = await MockRadio.start(bus.address, { hasAdapter });
   const profile = newProfile();
   const context = await openBrowser(profile.folder, {
@@ -41,18 +54,18 @@ async function startRig(hasAdapter: boolean): Promise<Rig> {
 }
 
 /**
- * Declares tests that share one browser over one mock radio, with a new page for each. No page may throw an error. Where
- * there can be no radio they are counted as skipped, and the reason is printed.
+ * Declares tests that share one browser over one mock radio, with a new page for each; one of the dashboard opens it itself. No
+ * page may throw an error. Where there can be no radio they are counted as skipped, and the reason is printed.
  */
 export function radioTests(
   title: string,
   tests: Record<string, (given: RadioTest) => Promise<void>>,
-  { hasAdapter = true } = {},
+  options: RadioTestOptions = {},
 ): void {
   describe(title, () => {
     let rig: Rig | undefined;
     beforeAll(async () => {
-      rig = await startRig(hasAdapter);
+      rig = await startRig(options);
     });
     afterAll(async () => {
       await rig?.context.close();
@@ -62,13 +75,17 @@ export function radioTests(
       rig?.profile.dispose();
     });
     for (const [name, work] of Object.entries(tests)) {
-      test.skipIf(whySkipped !== undefined)(name, { timeout: 60_000 }, async () => {
+      const timeout = options.timeoutMs ?? (options.of === 'dashboard' ? 120_000 : 60_000);
+      test.skipIf(whySkipped !== undefined)(name, { timeout }, async () => {
         const { context, site, radio } = rig!;
         const problems: string[] = [];
         const page = await context.newPage();
         page.on('pageerror', (error) => problems.push(error.message));
-        await page.goto(site.origin);
-        await page.waitForFunction('"onPage" in globalThis');
+        page.setDefaultTimeout(25_000);
+        if (options.of !== 'dashboard') {
+          await page.goto(site.origin);
+          await page.waitForFunction('"onPage" in globalThis');
+        }
         try {
           await work({ page, context, origin: site.origin, radio, chooser: await Chooser.of(page) });
           expect(problems).toEqual([]);

@@ -7,6 +7,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { newProfile, openBrowser } from '../browser.mjs';
 import { findChromium } from '../chromium.mjs';
 import { type DevicePage, servePage } from '../devices/serve-page.ts';
+import { serveSite } from '../site.mjs';
 import { openTerminal, type PseudoTerminal } from './pseudo-terminal.ts';
 import { whyNoTerminal } from './why-no-terminal.ts';
 
@@ -46,8 +47,8 @@ async function startPlain(): Promise<Rig> {
 }
 
 /** A browser whose first serial port is a pseudo-terminal that the page is allowed to open. */
-async function startWithPort(): Promise<Rig> {
-  const site = await servePage();
+async function startWithPort(serve: () => Promise<DevicePage> = servePage): Promise<Rig> {
+  const site = await serve();
   const profile = newProfile();
   const terminal = await openTerminal();
   const policies = mkdtempSync(join(tmpdir(), 'surae-policies-'));
@@ -128,6 +129,37 @@ export function serialTests(tests: Record<string, (given: SerialTest) => Promise
       if (terminal === undefined) await page.evaluate(() => onPage.playPort());
       try {
         await work({ page, farEnd: farEndOf(page, terminal), isReal: terminal !== undefined });
+        expect(problems).toEqual([]);
+      } finally {
+        await page.close();
+      }
+    });
+  }
+}
+
+/**
+ * Declares tests of the built dashboard over a port of the system that it is allowed to open; each opens its page itself. Where
+ * no such port can be put under the browser they are counted as skipped, and the reason is printed.
+ */
+export function serialDashboardTests(
+  tests: Record<string, (given: Omit<SerialTest, 'isReal'> & { readonly origin: string }) => Promise<void>>,
+): void {
+  const whySkipped = findChromium() === undefined ? 'there is no Chromium' : whyNoTerminal();
+  if (whySkipped !== undefined) process.stdout.write(`No tests of the dashboard over a serial port: ${whySkipped}.\n`);
+  let rig: Rig | undefined;
+  beforeAll(async () => {
+    if (whySkipped === undefined) rig = await startWithPort(serveSite);
+  });
+  afterAll(() => rig?.end());
+  for (const [name, work] of Object.entries(tests)) {
+    test.skipIf(whySkipped !== undefined)(name, { timeout: 120_000 }, async () => {
+      const { context, site, terminal } = rig!;
+      const problems: string[] = [];
+      const page = await context.newPage();
+      page.setDefaultTimeout(25_000);
+      page.on('pageerror', (error) => problems.push(error.message));
+      try {
+        await work({ page, origin: site.origin, farEnd: farEndOf(page, terminal) });
         expect(problems).toEqual([]);
       } finally {
         await page.close();

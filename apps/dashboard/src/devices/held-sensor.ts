@@ -1,0 +1,26 @@
+import type { ChannelNature, Sensor, SensorPlacement } from '@surae/sensors';
+import type { DeviceAbout } from './bluetooth-about.ts';
+
+/** A sensor that was connected: whatever is recorded comes from it, one recording after the other. */
+export interface HeldSensor {
+  readonly route: 'bluetooth' | 'serial' | 'motion';
+  /** what it is, by its description or its standard */
+  readonly kindName: string;
+  /** what the device or the port calls itself */
+  readonly deviceName: string;
+  /** what it says of itself; null when it was not asked */
+  readonly about: DeviceAbout | null;
+  /** id of the document with its description; null where it has none */
+  readonly descriptionId: string | null;
+  /** where it is worn or stands, as its description says; a hint */
+  readonly placement: SensorPlacement | null;
+  /** what it sends, one list for each clock */
+  readonly offers: readonly (readonly ChannelNature[])[];
+  readonly isOpen: boolean;
+  /** The bytes of the packet that came last from one of its streams; undefined where there are none. */
+  latestBytes(stream: number): Uint8Array | undefined;
+  /** A source for one recording of one of the offers. */
+  makeSensor(offer: number, placement: SensorPlacement): Sensor;
+  /** Lets the device go. */
+  release(): Promise<void>;
+}

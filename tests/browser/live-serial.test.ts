@@ -1,0 +1,91 @@
+import { HELD_WORDS, LIVE_WORDS, PULL_READY_WORDS, SENSOR_WORDS } from '@surae/shared';
+import { expect } from 'vitest';
+import { expectAsSent } from './support/as-sent.ts';
+import { upTo } from './support/devices/driven.ts';
+import { goToFirstSet, words } from './support/journey.mjs';
+import { beginTrial, choosePushes, waitForVerdict, warmUp } from './support/pulls.mjs';
+import { SteadySender } from './support/radio/steady-sender.ts';
+import { backToVisit, goToSensors, importDescription, storedSamples } from './support/sensors.ts';
+import { serialDashboardTests } from './support/serial/serial-test.ts';
+import { storedBodies } from './support/stored.ts';
+
+/** An invented cell at a serial port: number of the sample, milliseconds, newtons. */
+const cell = {
+  kind: 'surae-sensor',
+  version: 1,
+  name: 'Invented serial cell',
+  placement: 'inline',
+  link: {
+    kind: 'serial',
+    port: { baudRate: 921_600, dataBits: 8, stopBits: 1, parity: 'none' },
+    nominalRateHz: 200,
+    stream: {
+      kind: 'lines',
+      lines: {
+        delimiter: ';',
+        decimal: '.',
+        columns: [
+          { kind: 'counter', modulus: 4096 },
+          { kind: 'time', unit: 'ms' },
+          { kind: 'channel', quantity: 'force', axis: null, unit: 'N' },
+        ],
+      },
+    },
+    start: ['53 0A'],
+    stop: ['50 0A'],
+  },
+};
+
+const rateHz = 200;
+const sampleCount = 20_000;
+
+/** Force by the number of the sample [N]: 40 N at rest, and again and again a ramp to a plateau; a tremble marks the place. */
+function forceOf(n: number): number {
+  const inCycleS = (n / rateHz) % 12;
+  const push = Math.min(1, Math.max(0, inCycleS - 5)) * (inCycleS < 10 ? 500 : 0);
+  return 40 + push + (Math.imul(n ^ (n >>> 5), 0x9e3779b1) >>> 28) / 10;
+}
+
+serialDashboardTests({
+  'a push from a serial sensor is stored as it was sent, and lines that were lost are holes': async ({
+    page,
+    origin,
+    farEnd,
+  }) => {
+    const encoder = new TextEncoder();
+    const lines = upTo(sampleCount).map((n) => encoder.encode(`${n % 4096};${n * 5};${forceOf(n).toFixed(1)}\n`));
+    const sent = [upTo(sampleCount).map((n) => Number(forceOf(n).toFixed(1)))];
+    const lost = new Set(upTo(sampleCount).filter((n) => n % 397 < 3));
+    await goToFirstSet(page, origin);
+    await choosePushes(page, 'left');
+    await goToSensors(page);
+    await importDescription(page, cell);
+    await page.getByRole('radio', { name: SENSOR_WORDS.serial.text }).check();
+    // the port that is known is offered first
+    await page
+      .getByRole('button', { name: words(SENSOR_WORDS['known-port']) })
+      .first()
+      .click();
+    await page.getByRole('button', { name: HELD_WORDS['let-go'].text }).waitFor();
+    await expect.poll(() => farEnd.received()).toEqual([0x53, 0x0a]);
+    const sender = new SteadySender(lines, rateHz, (line, n) => lost.has(n) || farEnd.send(line) === true);
+    await page.getByText(HELD_WORDS.streaming.text).waitFor();
+    await backToVisit(page);
+    await page.getByRole('radio', { name: PULL_READY_WORDS.inline.text, checked: true }).waitFor();
+    await warmUp(page, 'left');
+    await page.getByText(words(LIVE_WORDS.held)).waitFor();
+    await beginTrial(page, 1);
+    await waitForVerdict(page);
+    sender.stop();
+    const [begun] = await storedBodies<{ bytesId: string }>(page, 'trial-begun');
+    const stored = await storedSamples(page, begun.bytesId);
+    const { from, to } = expectAsSent(sent, lost, stored);
+    const inside = [...lost].filter((n) => n > from && n < to).length;
+    expect(inside).toBeGreaterThan(0);
+    const [{ choice }] = await storedBodies<{ choice: { origin: string; sensor: object } }>(page, 'pull-begun');
+    expect(choice).toMatchObject({ origin: 'live', sensor: { route: 'serial', kindName: cell.name } });
+    process.stdout.write(
+      `Serial lines, live push: ${stored.numbers.length} samples as sent, ${inside} lost and known.\n`,
+    );
+  },
+});

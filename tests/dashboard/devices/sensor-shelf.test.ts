@@ -1,0 +1,61 @@
+import type { Sensor, SensorPlacement } from '@surae/sensors';
+import { expect, test } from 'vitest';
+import type { HeldSensor } from '../../../apps/dashboard/src/devices/held-sensor.ts';
+import { SensorShelf } from '../../../apps/dashboard/src/devices/sensor-shelf.ts';
+
+function held(name: string, log: string[]): HeldSensor {
+  return {
+    route: 'bluetooth',
+    kindName: 'Cell',
+    deviceName: name,
+    about: {
+      batteryPercent: 40,
+      names: { manufacturer: 'W', model: null, firmware: null, hardware: null, software: null },
+    },
+    descriptionId: 'd',
+    placement: 'inline',
+    offers: [[{ quantity: 'angle', axis: null, unit: 'rad' }], [{ quantity: 'force', axis: null, unit: 'N' }]],
+    isOpen: true,
+    latestBytes: () => undefined,
+    makeSensor: (offer: number, placement: SensorPlacement) => {
+      log.push(`${name}: offer ${offer} at ${placement}`);
+      return {} as Sensor;
+    },
+    release: () => {
+      log.push(`${name}: released`);
+      return Promise.resolve();
+    },
+  };
+}
+
+test('one sensor is held at a time; the one before is let go, and each change is told', async () => {
+  const shelf = new SensorShelf();
+  const log: string[] = [];
+  let changes = 0;
+  shelf.addEventListener('shelf-changed', () => (changes += 1));
+  await shelf.hold(held('one', log));
+  await shelf.hold(held('two', log));
+  expect([shelf.held?.deviceName, log, changes]).toEqual(['two', ['one: released'], 2]);
+  await shelf.letGo();
+  expect([shelf.held, log.at(-1), changes]).toEqual([undefined, 'two: released', 3]);
+});
+
+test('a source is made of the offer that fits, and refused in words where none does', async () => {
+  const shelf = new SensorShelf();
+  const log: string[] = [];
+  expect(() => shelf.makeSensor('platform')).toThrow('No sensor is connected');
+  expect([shelf.fits('platform', 'heel-raise'), shelf.told]).toEqual([false, undefined]);
+  await shelf.hold(held('one', log));
+  expect([shelf.fits('platform', 'heel-raise'), shelf.fits('foot', 'heel-raise')]).toEqual([true, false]);
+  shelf.makeSensor('inline', 'isometric');
+  expect(log).toEqual(['one: offer 1 at inline']);
+  expect(() => shelf.makeSensor('foot')).toThrow('does not measure what this place needs');
+  expect(shelf.told).toEqual({
+    route: 'bluetooth',
+    kindName: 'Cell',
+    deviceName: 'one',
+    descriptionId: 'd',
+    batteryPercent: 40,
+    names: { manufacturer: 'W', model: null, firmware: null, hardware: null, software: null },
+  });
+});
