@@ -169,8 +169,6 @@ export class LiveSensor extends LitElement {
     this.isOver = now.kind === 'over';
     this.said = watchWords(now, watch.back, sourceWords);
     this.facts = heldFacts(watched, this.offer, watch.summary, watch.history);
-    this.said = watchWords(now, watch.back, (error) => deviceWords(error).text);
-    this.facts = heldFacts(watched, watch.summary, watch.history);
     const silentS = now.kind === 'streaming' ? 0 : now.kind === 'silent' ? now.forS : null;
     const detail: SensorLooked = { history: watch.history, silentS };
     this.dispatchEvent(new CustomEvent('sensor-looked-at', { detail, bubbles: true, composed: true }));
