@@ -39,6 +39,8 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts'],
           exclude: moments,
           maxWorkers: workers,
+          // as above; each test has a store of its own in the browser
+          isolate: false,
         },
       },
       {
@@ -48,6 +50,7 @@ export default defineConfig({
           name: 'moments',
           include: moments,
           maxWorkers: 2,
+          isolate: false,
           sequence: { groupOrder: 1 },
         },
       },

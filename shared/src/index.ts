@@ -111,10 +111,22 @@ export {
   SENSOR_KIND_WORDS,
   SENSOR_WORDS,
 } from './sentences/screens/sensor-words.ts';
+export { SET_UP_WORDS } from './sentences/screens/set-up-words.ts';
 export { SORENESS_WORDS } from './sentences/screens/soreness-words.ts';
 export { CHART_WORDS, KEEP_WORDS, READY_WORDS, TEST_WORDS } from './sentences/screens/test-words.ts';
 export { NO_MAXIMUM_SENTENCES, SEATED_SENTENCES } from './sentences/seated-sentences.ts';
 export type { Sentence, Sentences } from './sentences/sentence.ts';
+export {
+  EMPTY_BY_WORDS,
+  GUESS_ANSWERS,
+  GUESS_EVIDENCE,
+  GUESS_QUESTIONS,
+  LIGHT_FIXES,
+  LIGHT_SENTENCES,
+  MASS_REFUSALS,
+  REST_LOAD_REFUSALS,
+  ZERO_REFUSALS,
+} from './sentences/setup-sentences.ts';
 export {
   DOUBT_SENTENCES,
   GATE_SENTENCES,

@@ -108,6 +108,7 @@ export interface PullSummary {
   readonly riseCoverage?: number;
   readonly counts: Readonly<Record<IntervalKind, { readonly held: number; readonly of: number }>>;
   readonly families: Readonly<Record<string, FamilySummary>>;
+  readonly groups: Readonly<Record<'at once' | 'softly', FamilySummary>>;
 }
 
 type IntervalKind = 'onset' | 'distinctOnset' | 'rampOnset' | 'peak' | 'mean' | 'rise';

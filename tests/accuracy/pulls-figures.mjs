@@ -41,6 +41,9 @@ class FamilyErrors {
   }
 }
 
+/** Forms of rise whose force grows from the first moment; the others begin softly or with slack. */
+const atOnceForms = ['exponential', 'power', 'second-order'];
+
 /** Collects recordings of pulls and gives their figures. */
 export class PullFigures {
   traces = 0;
@@ -58,6 +61,7 @@ export class PullFigures {
   rise = new Errors();
   /** of fast efforts, by the form of their rise */
   families = new Map();
+  groups = { 'at once': new FamilyErrors(), softly: new FamilyErrors() };
   wrongSeeds = [];
 
   /**
@@ -78,13 +82,13 @@ export class PullFigures {
 
   addPair(found, one) {
     const onset = one.kind === 'ramp' ? this.rampOnset : this.onset;
-    const family = this.family(one);
+    const alike = [this.family(one), this.groups[atOnceForms.includes(one.rise.family) ? 'at once' : 'softly']];
     if (found.onsetJudged) {
       onset.add(found.onsetS.value, found.onsetS.u, one.onsetS);
       if (one.kind === 'fast' && found.distinct === 'yes') {
         this.distinctOnset.add(found.onsetS.value, found.onsetS.u, one.onsetS);
       }
-      if (one.kind === 'fast') family.onset.add(found.onsetS.value, found.onsetS.u, one.onsetS);
+      if (one.kind === 'fast') for (const some of alike) some.onset.add(found.onsetS.value, found.onsetS.u, one.onsetS);
     }
     if (found.peakJudged) {
       this.judged += 1;
@@ -96,7 +100,7 @@ export class PullFigures {
     if (found.rate200 !== null && one.kind === 'fast') {
       const rate = one.risenN[3] / 0.2;
       this.rise.add(found.rate200.value, found.rate200.u, rate, 100 / rate);
-      family.rise.add(found.rate200.value, found.rate200.u, rate, 100 / rate);
+      for (const some of alike) some.rise.add(found.rate200.value, found.rate200.u, rate, 100 / rate);
     }
   }
 
@@ -152,6 +156,7 @@ export class PullFigures {
       riseCoverage: mean(this.rise.covered),
       counts: this.intervalCounts(),
       families: Object.fromEntries([...this.families].map(([name, errors]) => [name, errors.summary()])),
+      groups: Object.fromEntries(Object.entries(this.groups).map(([name, errors]) => [name, errors.summary()])),
     };
   }
 }

@@ -26,11 +26,11 @@ const shortOfGoal = {
   'typical 2000': { onsetP95Ms: 5, riseRmsPercent: 2 },
   'hard 80': { onsetP95Ms: 21.5 },
   'hard 200': { onsetP95Ms: 15 },
-  'hard 1000': { onsetP95Ms: 9.5, riseRmsPercent: 2.05 },
+  'hard 1000': { onsetP95Ms: 9.5 },
   'hard 2000': { onsetP95Ms: 8 },
   'field 80': { onsetP95Ms: 20 },
   'field 200': { onsetP95Ms: 14.5 },
-  'field 1000': { onsetP95Ms: 9.6 },
+  'field 1000': { onsetP95Ms: 9.7 },
   'field 2000': { onsetP95Ms: 7.7 },
 };
 

@@ -14,18 +14,19 @@ const familyFigures = [
   ['rate 0-200 ms RMS % (in 95 %)', 'riseRmsPercent', 'riseCoverage', 2],
 ];
 
-/** Onset and rate of fast efforts by the form of their rise, with the share of intervals that hold the truth; * misses the goal. */
+/** Onset and rate of fast efforts by the form of their rise, and by how it begins, with the share of intervals that hold the truth; * misses the goal. */
 export function familyTable(rows) {
-  const names = [...new Set(rows.flatMap(({ summary }) => Object.keys(summary.families)))].sort();
+  const forms = [...new Set(rows.flatMap(({ summary }) => Object.keys(summary.families)))].sort();
+  const names = [...forms, ...new Set(rows.flatMap(({ summary }) => Object.keys(summary.groups)))];
   return familyFigures
     .map(([title, figure, coverage, digits]) => {
       const lines = rows
-        .filter(({ summary }) => names.some((name) => summary.families[name]?.[figure] !== undefined))
+        .filter(({ summary }) => forms.some((name) => summary.families[name]?.[figure] !== undefined))
         .map(({ level, sampleRateHz, summary }) => [
           level,
           sampleRateHz,
           ...names.map((name) => {
-            const one = summary.families[name];
+            const one = summary.families[name] ?? summary.groups[name];
             if (one?.[figure] === undefined) return '';
             const short = one[figure] > (pullGoals(level, sampleRateHz)[figure] ?? Infinity) ? ' *' : '';
             return `${cell(one[figure], digits)} (${cell(one[coverage], 3)})${short}`;

@@ -51,9 +51,11 @@ describe('figures of accuracy of efforts', () => {
   };
   const summaryOf = (
     efforts: readonly Found[],
-    truths: readonly (typeof truth | (Omit<typeof truth, 'onsetS' | 'endS'> & { onsetS: number; endS: number }))[] = [
-      truth,
-    ],
+    truths: readonly (Omit<typeof truth, 'onsetS' | 'endS' | 'rise'> & {
+      readonly onsetS: number;
+      readonly endS: number;
+      readonly rise: { readonly family: simulation.RiseFamily };
+    })[] = [truth],
   ) => {
     const figures = new PullFigures();
     figures.add({ seed: 1, efforts, truth: truths });
@@ -91,6 +93,15 @@ describe('figures of accuracy of efforts', () => {
     expect(summary).toMatchObject({ distinctShare: 0.5, distinctP95Ms: 0, rateShare: 0.5, distinctCoverage: 1 });
     expect(summary.onsetP95Ms).toBeGreaterThan(20);
     expect(summaryOf([soft], [other]).distinctP95Ms).toBeUndefined();
+  });
+
+  test('starts at once and soft ones are also told apart', () => {
+    const soft = { ...truth, rise: { family: 'take-up' }, onsetS: 12, endS: 14 } as const;
+    const late = { ...perfect, onsetS: { value: 12.03, u: 0.02 }, peakS: 13 };
+    const { groups } = summaryOf([perfect, late], [truth, soft]);
+    expect(groups['at once']).toMatchObject({ efforts: 1, onsetP95Ms: 0, onsetCoverage: 1 });
+    expect(groups.softly.efforts).toBe(1);
+    expect(groups.softly.onsetP95Ms).toBeCloseTo(30, 6);
   });
 
   test('a missed and an invented effort are no exact count, and leave no errors', () => {

@@ -1,11 +1,11 @@
 import { READY_WORDS } from '@surae/shared';
 import { expect } from 'vitest';
 import { browserTest } from './support/browser-test.ts';
-import { goToFirstSet } from './support/journey.mjs';
+import { openFirstSet } from './support/first-set.ts';
 
 browserTest('nothing lies over the cautions before a set, wherever one has scrolled to', async (given) => {
   const { page, origin } = given;
-  await goToFirstSet(page, origin);
+  await openFirstSet(page, origin);
   await page.getByRole('heading', { name: READY_WORDS['title-left'].text }).waitFor();
   for (const viewport of [
     { width: 360, height: 740 },

@@ -1,13 +1,13 @@
 import { END_CHOICES, ENDING_WORDS, LOCK_WORDS, RATIO_BLOCK_SENTENCES, SAFETY_WORDS, SIDE_WORDS } from '@surae/shared';
 import { expect } from 'vitest';
 import { browserTest } from './support/browser-test.ts';
+import { openFirstSet, UNWATCHED_PACE } from './support/first-set.ts';
 import {
   answerHistory,
   answerSafety,
   answerSoreness,
   beginVisit,
   endRest,
-  goToFirstSet,
   openStart,
   sayEnd,
   startSet,
@@ -18,7 +18,7 @@ import {
 import { storedBodies } from './support/stored.ts';
 
 browserTest('a set that ended for pain is told as such, and no ratio is given', async ({ page, origin }) => {
-  await goToFirstSet(page, origin, { pace: 12 });
+  await openFirstSet(page, origin, { pace: UNWATCHED_PACE });
   await startSet(page, 'left', { placement: 'heel' });
   await sayEnd(page, 'left');
   await endRest(page);
@@ -38,7 +38,7 @@ browserTest('a set that ended for pain is told as such, and no ratio is given', 
 });
 
 browserTest('a line of the safety list that locks is said wherever a test could start', async ({ page, origin }) => {
-  await openStart(page, origin, { pace: 12 });
+  await openStart(page, origin, { pace: UNWATCHED_PACE });
   await beginVisit(page);
   await answerSoreness(page);
   await answerHistory(page);
@@ -57,7 +57,7 @@ browserTest('a line of the safety list that locks is said wherever a test could 
 });
 
 browserTest('sources that would test somebody are not offered yet', async ({ page, origin }) => {
-  await goToFirstSet(page, origin);
+  await openFirstSet(page, origin);
   const sources = page.getByRole('group', { name: 'Where the samples come from' });
   // the page of the set is fetched when it is needed
   await sources.getByRole('radio').first().waitFor();

@@ -2,17 +2,9 @@ import { ENDING_WORDS, KEEP_WORDS, TEST_WORDS } from '@surae/shared';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { killBrowser } from './support/browser.mjs';
-import { browserTest } from './support/browser-test.ts';
-import {
-  endRest,
-  goToFirstSet,
-  keptOfCutOff,
-  sayEnd,
-  startSet,
-  waitForCount,
-  waitForResult,
-  words,
-} from './support/journey.mjs';
+import { browserTest, profileTest } from './support/browser-test.ts';
+import { openFirstSet, UNWATCHED_PACE } from './support/first-set.ts';
+import { endRest, keptOfCutOff, sayEnd, startSet, waitForCount, waitForResult, words } from './support/journey.mjs';
 import { storedBodies } from './support/stored.ts';
 
 /** Marks a fault, so that the page says how far the set has come [s]. */
@@ -31,7 +23,7 @@ function expectKept(keptS: number, saidS: number, sinceMs: number): void {
 
 browserTest('a page that is reloaded during a set has lost at most a second, and goes on from there', async (given) => {
   const { page, origin } = given;
-  await goToFirstSet(page, origin, { pace: 1 });
+  await openFirstSet(page, origin, { pace: 1 });
   await startSet(page, 'left', { placement: 'heel' });
   const counted = await waitForCount(page, 2);
   const sinceMs = performance.now();
@@ -47,16 +39,16 @@ browserTest('a page that is reloaded during a set has lost at most a second, and
   expect(liveCount).toBe(kept.count);
 });
 
-browserTest(
+profileTest(
   'a browser that is killed during a set has lost at most a second, and nothing that was finished',
   async (given) => {
     const { page, context, origin, profile, reopen } = given;
-    await goToFirstSet(page, origin, { pace: 8 });
+    await openFirstSet(page, origin, { pace: UNWATCHED_PACE });
     await startSet(page, 'left', { placement: 'heel' });
     await sayEnd(page, 'left');
     await endRest(page);
     await waitForReady(page);
-    const address = page.url().replace('pace=8', 'pace=1');
+    const address = page.url().replace(`pace=${UNWATCHED_PACE}`, 'pace=1');
     await page.goto(address);
     await startSet(page, 'right', { placement: 'heel' });
     await waitForCount(page, 2);

@@ -1,10 +1,10 @@
 import { KEEP_WORDS, TEST_WORDS } from '@surae/shared';
 import { expect } from 'vitest';
 import { killBrowser } from './support/browser.mjs';
-import { browserTest } from './support/browser-test.ts';
+import { browserTest, profileTest } from './support/browser-test.ts';
+import { openFirstSet, UNWATCHED_PACE } from './support/first-set.ts';
 import {
   endRest,
-  goToFirstSet,
   keptOfCutOff,
   sayEnd,
   startSet,
@@ -15,9 +15,9 @@ import {
 } from './support/journey.mjs';
 import { storedBodies } from './support/stored.ts';
 
-browserTest('a browser that is killed after a visit still has the whole visit', async (given) => {
+profileTest('a browser that is killed after a visit still has the whole visit', async (given) => {
   const { page, context, origin, profile, reopen } = given;
-  await goToFirstSet(page, origin, { pace: 12 });
+  await openFirstSet(page, origin, { pace: UNWATCHED_PACE });
   for (const side of ['left', 'right'] as const) {
     await startSet(page, side, { placement: 'heel' });
     await sayEnd(page, side);
@@ -34,20 +34,22 @@ browserTest('a browser that is killed after a visit still has the whole visit', 
 });
 
 browserTest('a set that is cut off can be done again, and is kept', async ({ page, origin }) => {
-  await goToFirstSet(page, origin, { pace: 8 });
+  await openFirstSet(page, origin, { pace: 8 });
   await startSet(page, 'left', { placement: 'heel' });
   await waitForCount(page, 2);
   await page.reload();
   await keptOfCutOff(page, 'left');
   await page.getByRole('button', { name: KEEP_WORDS.redo.text }).click();
   await startSet(page, 'left', { placement: 'heel' });
+  await waitForCount(page, 1);
+  await page.keyboard.press(' ');
   await waitForEnding(page, 'left');
   expect(await storedBodies(page, 'set-begun')).toHaveLength(2);
   expect(await storedBodies(page, 'set-aside')).toHaveLength(1);
 });
 
 browserTest('a set that cannot be stored is held, said, tried again and stored', async ({ page, origin }) => {
-  await goToFirstSet(page, origin, { pace: 8 });
+  await openFirstSet(page, origin, { pace: 8 });
   await startSet(page, 'left', { placement: 'heel' });
   await waitForCount(page, 1);
   await page.evaluate(() => {
@@ -73,7 +75,7 @@ browserTest('a set that cannot be stored is held, said, tried again and stored',
 });
 
 browserTest('a page that was hidden during a set says so, and keeps it with the set', async ({ page, origin }) => {
-  await goToFirstSet(page, origin, { pace: 4 });
+  await openFirstSet(page, origin, { pace: 4 });
   await startSet(page, 'left', { placement: 'heel' });
   await waitForCount(page, 1);
   await page.evaluate(() => {

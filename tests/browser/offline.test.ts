@@ -1,9 +1,10 @@
 import { FRAME_WORDS } from '@surae/shared';
 import { expect } from 'vitest';
-import { browserTest } from './support/browser-test.ts';
+import { profileTest } from './support/browser-test.ts';
+import { UNWATCHED_PACE } from './support/first-set.ts';
 import { endRest, goToFirstSet, openStart, sayEnd, startSet, waitForResult } from './support/journey.mjs';
 
-browserTest(
+profileTest(
   'after the first visit everything works without the server',
   async ({ page, context, origin, endServer }) => {
     await openStart(page, origin);
@@ -13,7 +14,7 @@ browserTest(
     await endServer();
     await expect(fetch(origin)).rejects.toThrow();
     // pages that were not opened before, the worker among them, come from what was kept at the first visit
-    await goToFirstSet(page, origin, { pace: 12 });
+    await goToFirstSet(page, origin, { pace: UNWATCHED_PACE });
     await startSet(page, 'left', { placement: 'heel' });
     await sayEnd(page, 'left');
     await endRest(page);

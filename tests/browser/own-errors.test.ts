@@ -1,19 +1,11 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { COMPARED_WORDS, OWN_ERROR_WORDS, RESULT_WORDS, SEATED_PULL } from '@surae/shared';
-import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import type { ToldVisit } from '../support/told-visit.ts';
 import { browserTest } from './support/browser-test.ts';
 import { words } from './support/journey.mjs';
 import { ADULT_82_KG, fitsAt, openFolds, openResult, shows } from './support/result-page.ts';
 import { storedDocuments } from './support/stored.ts';
-
-async function noViolations(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).setLegacyMode().analyze();
-  expect(violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.flat().join(' ')}`))).toEqual(
-    [],
-  );
-}
+import { violations } from './support/violations.ts';
 
 browserTest(
   'the own 5 % of a clinic, typed, widens 74 to 89 % to 70 to 93 %; a file that is none says why; taken back, the published one stands again',
@@ -47,7 +39,7 @@ browserTest(
     await page.getByRole('button', { name: OWN_ERROR_WORDS.keep.text }).click();
     await page.getByText(OWN_ERROR_WORDS['people-range'].text).first().waitFor();
     await fitsAt(page, 'own-errors-refused', 360, 768, 1280);
-    await noViolations(page);
+    expect(await violations(page)).toEqual([]);
     await page.getByLabel(OWN_ERROR_WORDS.people.text, { exact: true }).fill('30');
     await page.getByLabel(OWN_ERROR_WORDS.who.text).fill('the clinic');
     await page.getByRole('button', { name: OWN_ERROR_WORDS.keep.text }).click();
@@ -75,7 +67,7 @@ browserTest(
     await shows(page, 'Standard error of measurement 30 N, from 9 pairs of tests.', OWN_ERROR_WORDS.used.text);
     await page.getByText(words(OWN_ERROR_WORDS['too-few'])).last().waitFor();
     await fitsAt(page, 'own-errors-kept', 360, 768, 1280);
-    await noViolations(page);
+    expect(await violations(page)).toEqual([]);
     const name = words(OWN_ERROR_WORDS['take-back-of']);
     const takeBack = page.getByRole('button', { name });
     await takeBack.last().click();

@@ -16,6 +16,7 @@ import type { Download } from 'playwright-core';
 import { expect } from 'vitest';
 import { fill } from '../../apps/dashboard/src/words/fill.ts';
 import { browserTest } from './support/browser-test.ts';
+import { openFirstSet } from './support/first-set.ts';
 import { holdWorkers } from './support/held-workers.ts';
 import { goToFirstSet, words } from './support/journey.mjs';
 import {
@@ -152,7 +153,7 @@ browserTest('pushes of both legs are judged trial by trial, survive reloads, and
 });
 
 browserTest('a recording without force is refused in words, one with force is played', async ({ page, origin }) => {
-  await goToFirstSet(page, origin, { seed: 4, pace: 20 });
+  await openFirstSet(page, origin, { seed: 4, pace: 20 });
   await choosePushes(page, 'left');
   await page.getByRole('radio', { name: READY_WORDS.replayed.text }).check();
   const file = page.getByLabel(READY_WORDS['choose-file'].text);
@@ -170,7 +171,7 @@ browserTest('a recording without force is refused in words, one with force is pl
 });
 
 browserTest('after raises the page of a push says what they cost, and what rest is usual', async ({ page, origin }) => {
-  await goToFirstSet(page, origin, { seed: 4, pace: 16 });
+  await openFirstSet(page, origin, { seed: 4, pace: 16 });
   const { startSet, sayEnd, endRest, waitForResult, waitForCount } = await import('./support/journey.mjs');
   for (const side of ['left', 'right'] as const) {
     await startSet(page, side, { placement: 'heel' });

@@ -2,11 +2,12 @@ import { READY_WORDS } from '@surae/shared';
 import { expect } from 'vitest';
 import { fixturePath } from '../support/fixture.ts';
 import { browserTest } from './support/browser-test.ts';
-import { goToFirstSet, waitForEnding, words } from './support/journey.mjs';
+import { openFirstSet } from './support/first-set.ts';
+import { waitForEnding, words } from './support/journey.mjs';
 import { storedBodies } from './support/stored.ts';
 
 browserTest('a recording from a file is played, counted and stored as what it is', async ({ page, origin }) => {
-  await goToFirstSet(page, origin, { pace: 8 });
+  await openFirstSet(page, origin, { pace: 8 });
   await page.getByRole('radio', { name: READY_WORDS.replayed.text }).check();
   const begin = page.getByRole('button', { name: READY_WORDS.begin.text });
   expect(await begin.isDisabled()).toBe(true);
@@ -24,7 +25,7 @@ browserTest('a recording from a file is played, counted and stored as what it is
 });
 
 browserTest('a file that cannot be played is refused in words, and the next one is taken', async ({ page, origin }) => {
-  await goToFirstSet(page, origin, { pace: 8 });
+  await openFirstSet(page, origin, { pace: 8 });
   await page.getByRole('radio', { name: READY_WORDS.replayed.text }).check();
   const file = page.getByLabel(READY_WORDS['choose-file'].text);
   const begin = page.getByRole('button', { name: READY_WORDS.begin.text });

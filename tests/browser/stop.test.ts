@@ -2,7 +2,8 @@ import { ENDING_WORDS, REDO_REASONS, TEST_WORDS } from '@surae/shared';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { browserTest } from './support/browser-test.ts';
-import { goToFirstSet, startSet, waitForCount, waitForEnding } from './support/journey.mjs';
+import { openFirstSet } from './support/first-set.ts';
+import { startSet, waitForCount, waitForEnding } from './support/journey.mjs';
 import { storedBodies } from './support/stored.ts';
 
 /** A field of another page part that has the focus; it is gone when the set is over. */
@@ -26,7 +27,7 @@ const places: Record<string, (page: Page) => Promise<void>> = {
 };
 
 browserTest('the space bar stops the set whatever has the focus, and does nothing else', async ({ page, origin }) => {
-  await goToFirstSet(page, origin, { pace: 4 });
+  await openFirstSet(page, origin, { pace: 8 });
   let stops = 0;
   for (const [place, focus] of Object.entries(places)) {
     await startSet(page, 'left', { placement: 'heel' });
@@ -51,7 +52,7 @@ browserTest('the space bar stops the set whatever has the focus, and does nothin
 });
 
 browserTest('the stop button stops with one press, and a double press is one', async ({ page, origin }) => {
-  await goToFirstSet(page, origin, { pace: 4 });
+  await openFirstSet(page, origin, { pace: 4 });
   await startSet(page, 'left', { placement: 'heel' });
   await waitForCount(page, 1);
   const button = page.getByRole('button', { name: TEST_WORDS.stop.text });
@@ -64,7 +65,7 @@ browserTest('the stop button stops with one press, and a double press is one', a
 });
 
 browserTest('faults are kept at once, with their time', async ({ page, origin }) => {
-  await goToFirstSet(page, origin, { pace: 4 });
+  await openFirstSet(page, origin, { pace: 4 });
   await startSet(page, 'left', { placement: 'heel' });
   await waitForCount(page, 2);
   await page.getByRole('button', { name: TEST_WORDS.lean.text, exact: true }).click();

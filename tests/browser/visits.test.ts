@@ -10,15 +10,8 @@ import {
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { browserTest } from './support/browser-test.ts';
-import {
-  answerHistory,
-  answerSafety,
-  answerSoreness,
-  beginVisit,
-  goToFirstSet,
-  openStart,
-  words,
-} from './support/journey.mjs';
+import { openFirstSet } from './support/first-set.ts';
+import { answerHistory, answerSafety, answerSoreness, beginVisit, openStart, words } from './support/journey.mjs';
 import { storedDocuments } from './support/stored.ts';
 
 const who = 'Mirela Haddad';
@@ -94,7 +87,7 @@ browserTest('the title of the window names the page or the step, and its heading
 });
 
 browserTest('a safety list that was answered on another day is asked again before a test', async ({ page, origin }) => {
-  await goToFirstSet(page, origin);
+  await openFirstSet(page, origin);
   await page.getByRole('heading', { name: READY_WORDS['title-left'].text }).waitFor();
   const stale = page.getByText(SAFETY_BLOCK_SENTENCES['another-day'].text);
   expect(await stale.count()).toBe(0);

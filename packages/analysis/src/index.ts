@@ -33,6 +33,7 @@ export { bodyDefaults } from './assess/defaults/body.ts';
 export { effortDefaults } from './assess/defaults/efforts.ts';
 export { heelDefaults } from './assess/defaults/heel.ts';
 export { hopDefaults } from './assess/defaults/hops.ts';
+export { setupDefaults } from './assess/defaults/setup.ts';
 export { effortSettingsBy } from './assess/effort-settings-by.ts';
 export { canonicalJson, protocolFingerprint, pullFingerprint } from './assess/fingerprint.ts';
 export { type JudgingExtras, judge } from './assess/judge.ts';
@@ -234,5 +235,41 @@ export type { HeightFade } from './raises/fatigue.ts';
 export type { HeelSettings } from './raises/heel/heel-settings.ts';
 export type { Estimate } from './raises/slope-estimate.ts';
 export type { SetTempo } from './raises/tempo.ts';
+export { type CalibrationLine, calibrated, calibrationAge } from './setup/calibrated.ts';
+export {
+  fiveLights,
+  LIGHT_NAMES,
+  type Light,
+  type LightFacts,
+  type LightName,
+  type LightReason,
+  type SetupPlacement,
+} from './setup/five-lights.ts';
+export { type FlexionAxis, type FlexionEvidence, flexionAxis } from './setup/flexion-axis.ts';
+export { type GravityAxis, type GravityEvidence, gravityAxis, type SignedAxis } from './setup/gravity-axis.ts';
+export type { Guess, Likely } from './setup/guess.ts';
+export {
+  type MassCalibration,
+  type MassFit,
+  type MassLevel,
+  type MassRefusal,
+  massLine,
+} from './setup/mass-line.ts';
+export { type MassRun, massRun } from './setup/mass-run.ts';
+export { type PlacementClass, type PlacementEvidence, placementGuess } from './setup/placement-guess.ts';
+export { pullSign, type SignEvidence } from './setup/pull-sign.ts';
+export { type RestLoad, type RestLoadRefusal, restLoadOn } from './setup/rest-load.ts';
+export type { SetupSettings } from './setup/setup-settings.ts';
+export { type StillLevel, type Stretch, stillLevel } from './setup/still-level.ts';
+export { type TurnAgreement, turnAgreement } from './setup/turn-agreement.ts';
+export { type UnitEvidence, type UnitQuestion, unitGuess } from './setup/unit-guess.ts';
+export {
+  type EmptyBy,
+  type LastZero,
+  takeZero,
+  type ZeroFacts,
+  type ZeroRefusal,
+  type ZeroTaken,
+} from './setup/zero.ts';
 export type { Interval } from './signal/intervals.ts';
 export type { Axis, Channel, ChannelGroup, Placement, Quantity, Side, Trace } from './trace.ts';

@@ -127,7 +127,7 @@ const acceptance = {
     ...ours,
     id: 'pull.rate-uncertainty-most',
     unit: '1',
-    value: 0.05,
+    value: 0.04,
     allowed: { least: 0.001, most: 1 },
   },
   plateauShare: { ...practice, id: 'pull.plateau-share', unit: '1', value: 0.1, allowed: { least: 0.01, most: 0.5 } },

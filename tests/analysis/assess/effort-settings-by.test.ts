@@ -15,7 +15,7 @@ test('what is a rule of the test comes from the protocol, the rest from the meth
     meanWindowS: 0.5,
     plateauShare: 0.1,
     onsetWithinS: 0.005,
-    rateUncertaintyMost: 0.05,
+    rateUncertaintyMost: 0.04,
   });
   expect(settings.accept).toMatchObject({
     ...effortDefaults.accept,

@@ -49,21 +49,26 @@ describe('the onset of shapes that are not those of the curve', () => {
   test('the form of a start that is not known counts where it is soft, and not where it bends', () => {
     const noise = madeNoise(4, 0.5);
     const timesS = Float64Array.from({ length: 1500 }, (_, i) => i / 1000);
+    const steeper: number[] = [];
     const widened = (shape: (t: number) => number): number => {
       const force = (timeS: number): number => (timeS > 0.5004 ? 1000 * shape(timeS - 0.5004) : 0);
       const samples = timesS.map((timeS) => force(timeS) + noise());
       const line = straightToZero({ startS: 0, sampleRateHz: 1000, values: timesS.map(force) }, 1499, 1000, rule, -1)!;
       const rise = { kind: 'fast', peak: 1000, noise: { sample: 0.5, stampS: 0 } } as const;
-      const u = (formU: number): number =>
+      const u = (formU: number, formPower = 1): number =>
         riseOnset({ timesS, samples }, null, line, { fromS: line.zeroS - 0.2, toS: 0.75 }, rise, {
           ...rule,
-          fast: { ...rule.fast, formU },
+          fast: { ...rule.fast, formU, formPower },
         }).timeS.u;
+      steeper.push(u(0.02, 2) - u(0.02));
       return u(0.02) - u(0);
     };
     const [soft, bend] = [widened((t) => 1 - Math.exp(-((t / 0.12) ** 2.5))), widened((t) => 1 - Math.exp(-t / 0.1))];
     expect(soft).toBeGreaterThan(0.003);
     expect(bend).toBeLessThan(0.3 * soft);
+    // a power of 2.5 is an excess of 1.5: squared it counts half as much again
+    expect(steeper[0]).toBeGreaterThan(0.3 * soft);
+    expect(steeper[1]).toBeLessThan(1e-4);
   });
 
   test('too few samples leave the straight line, with its wide uncertainty', () => {

@@ -1,6 +1,6 @@
 import { effortDefaults } from '@surae/analysis';
 import { describe, expect, test } from 'vitest';
-import { fitRise } from '../../../packages/analysis/src/efforts/rise-fit.ts';
+import { averagedCount, fitRise } from '../../../packages/analysis/src/efforts/rise-fit.ts';
 import { madeNoise } from '../../support/made-pull.ts';
 
 const rule = effortDefaults.onset;
@@ -83,5 +83,19 @@ describe('the start of a rise', () => {
     }
     const sum = (values: number[]): number => values.reduce((all, value) => all + value, 0);
     expect(sum(both)).toBeLessThan(0.5 * sum(alone));
+  });
+
+  test('a bend inside a block of averaged samples is found where it lies, at any place in the block', () => {
+    const quick = Float64Array.from({ length: 1000 }, (_, i) => 2.85 + i / 2500);
+    expect(averagedCount(quick.length, rule)).toBe(10);
+    const errorsS = Array.from({ length: 10 }, (_, k) => {
+      const bendS = startS + k / 2500;
+      const random = madeNoise(k + 1, 0.2);
+      const samples = quick.map((t) => 1000 * (t > bendS ? 1 - Math.exp(-(t - bendS) / 0.1) : 0) + random());
+      const part = { timesS: quick, samples };
+      return fitRise([part], first, { sample: 0.2, stampS: 0 }, rule, rule.fast)!.startS.value - bendS;
+    });
+    // blocks are 4 ms long
+    for (const errorS of errorsS) expect(Math.abs(errorS)).toBeLessThan(0.0002);
   });
 });

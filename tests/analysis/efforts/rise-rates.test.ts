@@ -106,3 +106,23 @@ test('no rate without a reason, no reason with a rate', () => {
     'onset-uncertain',
   );
 });
+
+test('each sample of a reading departs by a share of the force besides the noise: divided by the root of their number', () => {
+  const uOf = (readSampleU: number): number =>
+    riseRates(
+      net,
+      { ...onset, timeS: { value: 1, u: 0 } },
+      { ...rest, u: () => 0 },
+      { sample: 1e-9, stampS: 0 },
+      1000,
+      null,
+      {
+        ...rule,
+        readU: 0,
+        readSampleU,
+      },
+    )[3].rate!.u;
+  expect(uOf(0)).toBeLessThan(1e-3);
+  // 864.66 N after 200 ms; 40 or 41 samples within 20 ms on both sides, and the curve as one more
+  expect(Math.abs(uOf(0.01) / ((rule.riseU * 8.6466) / Math.sqrt(41.5) / 0.2) - 1)).toBeLessThan(0.03);
+});

@@ -1,13 +1,16 @@
-import type { BrowserContext, Page } from 'playwright-core';
-import { expect, test } from 'vitest';
-import { newProfile, openBrowser } from './browser.mjs';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, expect, test } from 'vitest';
+import { newProfile, openBrowser, openContext, startBrowser } from './browser.mjs';
 import { findChromium } from './chromium.mjs';
 import { serveSite } from './site.mjs';
 
 export interface BrowserTest {
   readonly page: Page;
-  readonly context: BrowserContext;
   readonly origin: string;
+}
+
+export interface ProfileTest extends BrowserTest {
+  readonly context: BrowserContext;
   /** folder of the profile, which outlives the browser */
   readonly profile: string;
   /** ends the server: from then on the page has no network */
@@ -18,41 +21,77 @@ export interface BrowserTest {
 
 const isThere = findChromium() !== undefined;
 
+/** One browser for the tests of a file; started by the first that asks, ended after the last. */
+let shared: Promise<Browser> | undefined;
+
+/** Ends the browser of a file, where it has one: files of one worker share this module. */
+async function endShared(): Promise<void> {
+  const ending = shared;
+  shared = undefined;
+  await (await ending)?.close();
+}
+
 /** Addresses that a page asked for and that are not the site itself. */
 function foreign(urls: readonly string[], origin: string): string[] {
   return urls.filter((url) => !url.startsWith(`${origin}/`) && !/^(?:data|blob|about|chrome):/.test(url));
 }
 
+/** What a context asked for and what its pages threw. */
+class Watch {
+  private readonly problems: string[] = [];
+  private readonly asked: string[] = [];
+
+  /** The page of a context that is watched from now on. */
+  async page(context: BrowserContext): Promise<Page> {
+    context.on('request', (request) => this.asked.push(request.url()));
+    context.on('weberror', (error) => this.problems.push(error.error().message));
+    return context.pages()[0] ?? (await context.newPage());
+  }
+
+  expectClean(origin: string): void {
+    expect(this.problems).toEqual([]);
+    expect(foreign(this.asked, origin)).toEqual([]);
+    expect(this.asked.length).toBeGreaterThan(0);
+  }
+}
+
 /**
- * A test in a browser with a profile of its own. At its end no page may have thrown an error, and none may have asked for
- * anything at another origin. Where there is no browser the test is counted as skipped.
+ * A test in a browser with an empty store of its own; the tests of a file share the browser. At its end no page may have thrown
+ * an error, and none may have asked for anything at another origin. Where there is no browser the test is counted as skipped.
  */
 export function browserTest(name: string, work: (given: BrowserTest) => Promise<void>, timeoutMs = 120_000): void {
+  afterAll(endShared);
+  test.skipIf(!isThere)(name, { timeout: timeoutMs }, async () => {
+    const site = await serveSite();
+    shared ??= startBrowser();
+    const context = await openContext(await shared);
+    const watch = new Watch();
+    try {
+      await work({ page: await watch.page(context), origin: site.origin });
+      watch.expectClean(site.origin);
+    } finally {
+      await context.close();
+      await site.close();
+    }
+  });
+}
+
+/** The same in a browser with a profile on the disk, which can be ended and opened again. */
+export function profileTest(name: string, work: (given: ProfileTest) => Promise<void>, timeoutMs = 120_000): void {
   test.skipIf(!isThere)(name, { timeout: timeoutMs }, async () => {
     const site = await serveSite();
     const profile = newProfile();
-    const problems: string[] = [];
-    const asked: string[] = [];
+    const watch = new Watch();
     let context: BrowserContext | undefined;
     const open = async (): Promise<Page> => {
       context = await openBrowser(profile.folder);
-      context.on('request', (request) => asked.push(request.url()));
-      context.on('weberror', (error) => problems.push(error.error().message));
-      return context.pages()[0] ?? (await context.newPage());
+      return watch.page(context);
     };
     try {
       const page = await open();
-      await work({
-        page,
-        context: context!,
-        origin: site.origin,
-        profile: profile.folder,
-        endServer: site.close,
-        reopen: open,
-      });
-      expect(problems).toEqual([]);
-      expect(foreign(asked, site.origin)).toEqual([]);
-      expect(asked.length).toBeGreaterThan(0);
+      const { origin, close: endServer } = site;
+      await work({ page, context: context!, origin, profile: profile.folder, endServer, reopen: open });
+      watch.expectClean(origin);
     } finally {
       await context?.close();
       await site.close();

@@ -18,10 +18,32 @@ const flags = [
   '--autoplay-policy=no-user-gesture-required',
 ];
 
+const viewport = { width: 1280, height: 900 };
+const patienceMs = 60_000;
+
 /** A new empty profile; `dispose` takes it away. */
 export function newProfile() {
   const folder = mkdtempSync(join(tmpdir(), 'surae-profile-'));
   return { folder, dispose: () => rmSync(folder, { recursive: true, force: true, maxRetries: 5 }) };
+}
+
+/** Where Chromium is. */
+function program() {
+  const executablePath = findChromium();
+  if (executablePath === undefined) throw new Error('There is no Chromium: install one, or name it in CHROMIUM.');
+  return executablePath;
+}
+
+/** Starts the browser without a profile; every context that is opened in it has a store of its own. */
+export function startBrowser() {
+  return chromium.launch({ executablePath: program(), args: flags });
+}
+
+/** A new context with an empty store in a browser that runs. @param {import('playwright-core').Browser} browser */
+export async function openContext(browser) {
+  const context = await browser.newContext({ viewport });
+  context.setDefaultTimeout(patienceMs);
+  return context;
 }
 
 /**
@@ -31,15 +53,13 @@ export function newProfile() {
  * @param {Omit<NonNullable<Parameters<typeof chromium.launchPersistentContext>[1]>, 'args'> & { readonly moreFlags?: readonly string[] }} [options]
  */
 export async function openBrowser(folder, { moreFlags = [], ...options } = {}) {
-  const executablePath = findChromium();
-  if (executablePath === undefined) throw new Error('There is no Chromium: install one, or name it in CHROMIUM.');
   const context = await chromium.launchPersistentContext(folder, {
-    executablePath,
+    executablePath: program(),
     args: [...flags, ...moreFlags],
-    viewport: { width: 1280, height: 900 },
+    viewport,
     ...options,
   });
-  context.setDefaultTimeout(60_000);
+  context.setDefaultTimeout(patienceMs);
   return context;
 }
 

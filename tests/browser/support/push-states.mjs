@@ -48,16 +48,16 @@ export async function walkPushStates(page, origin, look) {
   await waitForVerdict(page);
   await look('push-not-measured');
   // from here faster than life
-  await page.goto(page.url().replace('pace=1', 'pace=8'));
+  await page.goto(page.url().replace('pace=1', 'pace=40'));
   await beginTrial(page, 2);
   await waitForVerdict(page);
   await look('push-rest');
-  await page.goto(page.url().replace('pace=8', 'pace=1'));
+  await page.goto(page.url().replace('pace=40', 'pace=1'));
   await beginTrial(page, 3);
   await page.waitForTimeout(6000);
   await look('push-running');
   await waitForVerdict(page);
-  await page.goto(page.url().replace('pace=1', 'pace=8'));
+  await page.goto(page.url().replace('pace=1', 'pace=40'));
   await trialsUntilEnough(page, 4);
   await look('push-enough');
   await endLeg(page, 'left');

@@ -1,4 +1,4 @@
-import { COMPARED_WORDS, RESULT_WORDS } from '@surae/shared';
+import { COMPARED_WORDS, RESULT_WORDS, START_WORDS } from '@surae/shared';
 import { MemoryStore } from '@surae/storage';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
@@ -12,20 +12,37 @@ export const WOMAN_38 = { name: 'Case', bodyMassKg: null, heelLeverM: null, sex:
 /** The same with a body mass. */
 export const ADULT_82_KG = { ...WOMAN_38, bodyMassKg: 82 } as const;
 
-/** Puts the visits of a person into the book and opens the last one at its result, every fold opened. */
+/** Puts the visits of a person into the book and opens the last one at its result. */
 export async function openResult(
   page: Page,
   origin: string,
   visits: readonly ToldVisit[],
   person: typeof WOMAN_38 | typeof ADULT_82_KG = WOMAN_38,
 ): Promise<void> {
+  const open = await openResults(page, origin, [visits], person);
+  await open(0);
+}
+
+/** Puts the visits of several people, alike in all else, into the book at once; the answer opens the last visit of one. */
+export async function openResults(
+  page: Page,
+  origin: string,
+  all: readonly (readonly ToldVisit[])[],
+  person: typeof WOMAN_38 | typeof ADULT_82_KG = WOMAN_38,
+): Promise<(index: number) => Promise<void>> {
   const store = new MemoryStore();
-  const ids = await tellVisits(store, person, visits);
+  const last: (string | undefined)[] = [];
+  for (const visits of all) last.push((await tellVisits(store, person, visits)).at(-1));
   await openStart(page, origin);
   await putDocuments(page, await documentsOf(store));
-  await page.evaluate((id) => (location.hash = `#/visit/${id}`), ids[ids.length - 1]);
-  await page.getByRole('heading', { name: RESULT_WORDS.title.text }).waitFor();
-  await page.getByText(COMPARED_WORDS.side.text, { exact: true }).first().waitFor();
+  return async (index) => {
+    // by way of the first page, so that nothing of another result is still there
+    await page.evaluate(() => (location.hash = '#/'));
+    await page.getByRole('heading', { name: START_WORDS.title.text }).waitFor();
+    await page.evaluate((id) => (location.hash = `#/visit/${id}`), last[index]);
+    await page.getByRole('heading', { name: RESULT_WORDS.title.text }).waitFor();
+    await page.getByText(COMPARED_WORDS.side.text, { exact: true }).first().waitFor();
+  };
 }
 
 /** Opens every fold of the comparisons, as one who reads everything would. */

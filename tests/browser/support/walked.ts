@@ -1,13 +1,5 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
-
-/** What breaks a rule of WCAG 2.2 A and AA or a good practice, of all rules or of those named, as rule: place. */
-async function violations(page: Page, rules?: string[]): Promise<string[]> {
-  // there are no frames: all of it runs in the page, and no second page is opened for the sum of it
-  const axe = new AxeBuilder({ page }).setLegacyMode();
-  const { violations: found } = await (rules === undefined ? axe : axe.withRules(rules)).analyze();
-  return found.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.flat().join(' ')}`));
-}
+import { violations } from './violations.ts';
 
 /** Innermost things that stick out of the page, where the page scrolls sideways. */
 function tooWide(page: Page): Promise<string[]> {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { bodyOf, sortedVisits } from '../../../apps/dashboard/src/journey/people-list.ts';
+import { amendedWords, bodyOf, sortedVisits } from '../../../apps/dashboard/src/journey/people-list.ts';
 import type { Visit } from '../../../apps/dashboard/src/journey/visit.ts';
 import { madeSet, madeVisit } from '../../support/made-visit.ts';
 
@@ -26,4 +26,16 @@ test('a body is told in words, also what of it is not measured', () => {
     'body mass not measured',
     'heel lever not measured',
   ]);
+});
+
+test('a height is told where it is known, and a correction with what it was, when and by whom', () => {
+  const person = { id: 'p', name: 'A 17', bodyMassKg: 71.5, heelLeverM: 0.1817, bodyHeightM: 1.72, demo: false };
+  expect(bodyOf(person).at(-1)).toBe('body height 172 cm');
+  const at = '2026-03-01T09:25:00.000+01:00';
+  expect(amendedWords({ at, by: 'R. N.', field: 'bodyMassKg', before: 71.5, after: 74 })).toBe(
+    'Body mass, kg: 71.5, then 74 (1 Mar 2026, R. N.)',
+  );
+  expect(amendedWords({ at, by: null, field: 'bodyHeightM', before: null, after: 1.72 })).toBe(
+    'Body height, cm: not told, then 172.0 (1 Mar 2026)',
+  );
 });

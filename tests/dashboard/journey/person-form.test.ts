@@ -1,13 +1,21 @@
 import { expect, test } from 'vitest';
-import { personFrom, stonesAndPounds, typedNumber } from '../../../apps/dashboard/src/journey/person-form.ts';
+import { fieldsOf, personFrom, stonesAndPounds, typedNumber } from '../../../apps/dashboard/src/journey/person-form.ts';
 
-const fields = (changes: Partial<Record<'name' | 'mass' | 'lever' | 'year', string>>) =>
-  personFrom({ name: 'A 17', mass: '', lever: '', year: '', sex: null, ...changes });
+const fields = (changes: Partial<Record<'name' | 'mass' | 'lever' | 'height' | 'year', string>>) =>
+  personFrom({ name: 'A 17', mass: '', lever: '', height: '', year: '', sex: null, ...changes });
 
 test('a name is enough: what is left empty is not measured', () => {
   expect(fields({})).toEqual({
     ok: true,
-    person: { name: 'A 17', bodyMassKg: null, heelLeverM: null, sex: null, birthYear: null, demo: false },
+    person: {
+      name: 'A 17',
+      bodyMassKg: null,
+      heelLeverM: null,
+      bodyHeightM: null,
+      sex: null,
+      birthYear: null,
+      demo: false,
+    },
   });
 });
 
@@ -17,6 +25,7 @@ test('mass stays in kilograms, the lever goes from centimetres to metres, a name
     name: 'B 4',
     bodyMassKg: 71.5,
     heelLeverM: 0.182,
+    bodyHeightM: null,
     sex: null,
     birthYear: null,
     demo: false,
@@ -35,6 +44,11 @@ test.each([
   ['lever', '9.9', 'lever-range'],
   ['lever', '182', 'lever-range'],
   ['lever', '0.182', 'lever-range'],
+  ['height', '100', undefined],
+  ['height', '230', undefined],
+  ['height', '99.9', 'height-range'],
+  ['height', '1.72', 'height-range'],
+  ['height', '5 ft', 'not-a-number'],
   ['mass', '70 kg', 'not-a-number'],
   ['mass', '-70', 'not-a-number'],
   ['mass', '7e1', 'not-a-number'],
@@ -47,6 +61,23 @@ test.each([
 ] as const)('%s of "%s" is answered by %s', (field, text, expected) => {
   const form = fields({ [field]: text });
   expect(form.ok ? undefined : form.problems).toEqual(expected === undefined ? undefined : { [field]: expected });
+});
+
+test('somebody who is known stands in the fields, and comes out of them as they went in', () => {
+  const person = {
+    name: 'A 17',
+    bodyMassKg: 71.5,
+    heelLeverM: 0.18173,
+    bodyHeightM: 1.725,
+    sex: 'men',
+    birthYear: 1984,
+  };
+  const typed = fieldsOf({ id: 'p', ...person, sex: 'men', demo: false });
+  expect(typed).toEqual({ name: 'A 17', mass: '71.5', lever: '18.173', height: '172.5', year: '1984', sex: 'men' });
+  const form = personFrom(typed);
+  expect(form.ok && form.person.bodyHeightM).toBeCloseTo(1.725, 12);
+  const bare = { id: 'p', name: 'B', bodyMassKg: null, heelLeverM: null, demo: true };
+  expect(fieldsOf(bare)).toEqual({ name: 'B', mass: '', lever: '', height: '', year: '', sex: null });
 });
 
 test('every problem is told at once, each at its field', () => {

@@ -38,6 +38,26 @@ describe('people', () => {
     expect(await book.person(b.id)).toEqual({ id: b.id, name: 'B 4', bodyMassKg: null, heelLeverM: 0.18, demo: false });
   });
 
+  test('a correction is a document of its own; a closed visit keeps the body that was known at its end', async () => {
+    const store = new MemoryStore();
+    const book = new VisitBook(store, steppingClock(), 'test');
+    const a = await book.addPerson({ name: 'A 17', bodyMassKg: 71.5, heelLeverM: null, demo: false });
+    const closed = await book.beginVisit(a.id);
+    await book.record(closed, { kind: 'visit-closed' });
+    const open = await book.beginVisit(a.id);
+    await book.amendPerson(a.id, { name: 'A 71', bodyMassKg: 74 }, 'R. N.');
+    const now = { ...a, name: 'A 71', bodyMassKg: 74 };
+    expect([await book.person(a.id), await book.people()]).toEqual([now, [now]]);
+    expect(await book.personOfVisit((await book.visit(open))!)).toEqual(now);
+    expect(await book.personOfVisit((await book.visit(closed))!)).toEqual({ ...now, bodyMassKg: 71.5 });
+    expect((await store.documents({ kind: 'person' })).map(({ body }) => body)).toMatchObject([{ bodyMassKg: 71.5 }]);
+    expect((await book.amendedFields(a.id)).map(({ field, by }) => [field, by])).toEqual([
+      ['name', 'R. N.'],
+      ['bodyMassKg', 'R. N.'],
+    ]);
+    expect(await book.amendedFields('nobody')).toEqual([]);
+  });
+
   test('an id that is nobody, or no person, finds nobody', async () => {
     const { book, id } = await visitIn(new MemoryStore());
     expect(await book.person('nobody')).toBeUndefined();

@@ -55,7 +55,9 @@ test('the next trial lies at its true time, and never before the end of the one 
 test('a trial whose sensor was lost keeps why, and what came', async () => {
   const given = await parts();
   const session = await PullSession.begin(given, silent);
-  expect(await session.stop('It was gone for too long.')).toBe(true);
+  expect(await session.stop({ sourceLost: 'It was gone for too long.', hiddenForS: 4 })).toBe(true);
   const set = pullSetOf((await given.book.visit(given.visitId))!, 'left')!;
-  expect(set.trials).toMatchObject([{ sourceLost: 'It was gone for too long.', cutOff: false, toS: 70 }]);
+  expect(set.trials).toMatchObject([
+    { sourceLost: 'It was gone for too long.', hiddenForS: 4, cutOff: false, toS: 70 },
+  ]);
 });

@@ -97,7 +97,28 @@ test('no earlier test, none done alike, and a set that is not interpreted: each 
   const blocked = pastView({ ...plain, now: { ...now, result: { ...now.result, blocks: ended } }, alike: [before] });
   expect(blocked.lead).toMatch(/^Left: this set is not held against earlier ones\. A leg stopped for pain/);
   expect(blocked.course).toBeNull();
-  expect(blocked.apart).toHaveLength(1);
+  expect(blocked.apart).toEqual([
+    {
+      when: 'day 0',
+      value: '19 repetitions',
+      why: 'nothing in how it was done; this test is not held against it: A leg stopped for pain: its result is what was tolerated.',
+    },
+  ]);
+});
+
+test('beside a test that is not interpreted each earlier one keeps the reason of its own, where it has one', () => {
+  const [before, now] = courseOf([19, 24]).visits.map((visit) => shown(visit));
+  const ended = { ...now, result: { ...now.result, blocks: ['ended-for-pain'] as SetBlock[] } };
+  const floor = {
+    ...before,
+    result: { ...before.result, identity: { ...before.result.identity, protocol: FLOOR.id } },
+  };
+  const { apart } = pastView({ side: 'left', now: ended, alike: [before], unlike: [before, floor], course: null });
+  expect(apart.map(({ why }) => why)).toEqual([
+    expect.stringMatching(/^nothing in how it was done; this test is not held against it/),
+    'another test followed on the same day',
+    expect.stringMatching(/^protocol: /),
+  ]);
 });
 
 test('an earlier set that shows something else than what the calf could do stands apart with its reason', () => {

@@ -1,6 +1,8 @@
 import { START_WORDS } from '@surae/shared';
+import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
 import type { Person } from './person.ts';
+import type { AmendedField } from './person-amendment.ts';
 import type { Visit } from './visit.ts';
 
 /** Visits of one person as the list shows them. */
@@ -22,12 +24,36 @@ export function sortedVisits(visits: readonly Visit[]): SortedVisits {
   return { open, past: begun.filter((visit) => visit !== open) };
 }
 
-/** What is known of a body, in words; what is not is said too. */
-export function bodyOf({ bodyMassKg, heelLeverM }: Person): [mass: string, lever: string] {
+/** What is known of a body, in words; what is not is said too, but for a height, which nothing hangs on yet. */
+export function bodyOf({ bodyMassKg, heelLeverM, bodyHeightM }: Person): readonly string[] {
   return [
     bodyMassKg === null ? fill(START_WORDS['no-mass']) : fill(START_WORDS.mass, { mass: bodyMassKg }),
     heelLeverM === null
       ? fill(START_WORDS['no-lever'])
       : fill(START_WORDS.lever, { lever: (heelLeverM * 100).toFixed(1) }),
+    ...(bodyHeightM == null ? [] : [fill(START_WORDS.height, { height: (bodyHeightM * 100).toFixed(0) })]),
   ];
+}
+
+const amendedNames = {
+  name: START_WORDS.name,
+  bodyMassKg: START_WORDS['mass-field'],
+  heelLeverM: START_WORDS['lever-field'],
+  bodyHeightM: START_WORDS['height-field'],
+  sex: START_WORDS.sex,
+  birthYear: START_WORDS['year-field'],
+} as const;
+
+/** A correction in words: what it was, what it is, when and by whom. */
+export function amendedWords({ at, by, field, before, after }: AmendedField): string {
+  const said = (value: AmendedField['after']): string => {
+    if (value == null) return START_WORDS['amend-empty'].text;
+    if (value === 'women' || value === 'men') return START_WORDS[value].text;
+    if (typeof value === 'string') return value;
+    return field === 'heelLeverM' || field === 'bodyHeightM' ? (value * 100).toFixed(1) : String(value);
+  };
+  const what = { field: amendedNames[field].text, before: said(before), after: said(after), date: dayOf(at) };
+  return by === null
+    ? fill(START_WORDS['amended-nobody'], what)
+    : fill(START_WORDS['amended-by'], { ...what, who: by });
 }

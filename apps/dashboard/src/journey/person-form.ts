@@ -5,6 +5,7 @@ export interface PersonFields {
   readonly name: string;
   readonly mass: string;
   readonly lever: string;
+  readonly height: string;
   /** of birth */
   readonly year: string;
   readonly sex: 'women' | 'men' | null;
@@ -19,6 +20,8 @@ export type FieldProblem =
   | 'mass-range'
   /** outside 10 to 30 cm: perhaps typed in millimetres */
   | 'lever-range'
+  /** outside 100 to 230 cm: perhaps typed in metres */
+  | 'height-range'
   /** no year with four digits that somebody could be born in */
   | 'year-range';
 
@@ -30,6 +33,7 @@ export type PersonForm =
 /** Limits within which a value is taken for one of an adult leg on a scale in these units. Common practice, no source. */
 export const massRangeKg = { least: 25, most: 250 } as const;
 export const leverRangeCm = { least: 10, most: 30 } as const;
+export const heightRangeCm = { least: 100, most: 230 } as const;
 export const yearRange = { least: 1900, most: 2100 } as const;
 
 /** A number as people type it, with a point or a comma; null for an empty field, undefined for anything else. */
@@ -50,23 +54,49 @@ function problemOf(
 }
 
 /** The person that the fields tell of; an empty field is not measured and never assumed. */
-export function personFrom({ name, mass, lever, year, sex }: PersonFields): PersonForm {
+export function personFrom({ name, mass, lever, height, year, sex }: PersonFields): PersonForm {
   const bodyMassKg = typedNumber(mass);
   const leverCm = typedNumber(lever);
+  const heightCm = typedNumber(height);
   const birthYear = typedNumber(year);
   const problems = {
     name: name.trim() === '' ? ('name-missing' as const) : undefined,
     mass: problemOf(bodyMassKg, massRangeKg, 'mass-range'),
     lever: problemOf(leverCm, leverRangeCm, 'lever-range'),
+    height: problemOf(heightCm, heightRangeCm, 'height-range'),
     year:
       problemOf(birthYear, yearRange, 'year-range') ?? (Number.isInteger(birthYear ?? 0) ? undefined : 'year-range'),
   };
   const found = Object.entries(problems).filter(([, problem]) => problem !== undefined);
-  if (bodyMassKg === undefined || leverCm === undefined || birthYear === undefined || found.length > 0) {
+  if (
+    bodyMassKg === undefined ||
+    leverCm === undefined ||
+    heightCm === undefined ||
+    birthYear === undefined ||
+    found.length > 0
+  ) {
     return { ok: false, problems: Object.fromEntries(found) };
   }
   const heelLeverM = leverCm === null ? null : leverCm / 100;
-  return { ok: true, person: { name: name.trim(), bodyMassKg, heelLeverM, sex, birthYear, demo: false } };
+  const bodyHeightM = heightCm === null ? null : heightCm / 100;
+  return { ok: true, person: { name: name.trim(), bodyMassKg, heelLeverM, bodyHeightM, sex, birthYear, demo: false } };
+}
+
+/** A length in centimetres as it is typed, every digit of it; empty where it is not measured. */
+function centimetres(lengthM: number | null | undefined): string {
+  return lengthM == null ? '' : String(Number((lengthM * 100).toPrecision(12)));
+}
+
+/** The fields as they stand for somebody who is known, so that what is wrong can be typed anew. */
+export function fieldsOf({ name, bodyMassKg, heelLeverM, bodyHeightM, sex, birthYear }: Person): PersonFields {
+  return {
+    name,
+    mass: bodyMassKg === null ? '' : String(bodyMassKg),
+    lever: centimetres(heelLeverM),
+    height: centimetres(bodyHeightM),
+    year: birthYear == null ? '' : String(birthYear),
+    sex: sex ?? null,
+  };
 }
 
 /** A body mass as stones and pounds, for somebody who thinks in them: 1 lb is 0.45359237 kg, 14 lb a stone. */

@@ -7,6 +7,8 @@ export interface Person {
   /** null is not measured: heights and work are then withheld */
   readonly bodyMassKg: number | null;
   readonly heelLeverM: number | null;
+  /** absent or null is not asked */
+  readonly bodyHeightM?: number | null;
   /** for groups of reference; absent or null was not asked */
   readonly sex?: 'women' | 'men' | null;
   readonly birthYear?: number | null;

@@ -24,6 +24,8 @@ export type PullEvent =
       readonly suddenDrop: boolean;
       /** why the sensor gave no more; absent where it did not fail */
       readonly sourceLost?: string;
+      /** how long the page was hidden in it; absent where it was not [s] */
+      readonly hiddenForS?: number;
     }
   | { readonly kind: 'pull-stopped'; readonly setId: string }
   | { readonly kind: 'pull-end'; readonly setId: string; readonly end: PullEnd }
@@ -86,8 +88,11 @@ export function afterPull(visit: Visit, event: PullEvent, { id, at }: Pick<Store
     case 'trial-lifted':
       return changedTrial(visit, event, (trial) => ({ ...trial, liftedAtS: [...trial.liftedAtS, event.atS] }));
     case 'trial-stopped': {
-      const { toS, cutOff, suddenDrop, sourceLost } = event;
-      const lost = sourceLost === undefined ? {} : { sourceLost };
+      const { toS, cutOff, suddenDrop, sourceLost, hiddenForS } = event;
+      const lost = {
+        ...(sourceLost === undefined ? {} : { sourceLost }),
+        ...(hiddenForS === undefined ? {} : { hiddenForS }),
+      };
       return changedTrial(visit, event, (trial) => ({ ...trial, toS, cutOff, suddenDrop, ...lost, stoppedAt: at }));
     }
     case 'pull-stopped':

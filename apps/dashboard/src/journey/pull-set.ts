@@ -1,6 +1,7 @@
 import type { PullPlacement, PullReport, Side } from '@surae/analysis';
 import type { EndReason } from '@surae/shared';
 import type { SensorTold } from './sensor-told.ts';
+import type { SetUpKept } from './set-up.ts';
 
 /** What is chosen before the isometric trials of one leg. */
 export interface PullChoice {
@@ -15,6 +16,8 @@ export interface PullChoice {
   readonly seed: number | null;
   /** absent where no connected sensor gives the samples */
   readonly sensor?: SensorTold;
+  /** how things stood when it began; absent where nothing was looked at */
+  readonly setUp?: SetUpKept;
 }
 
 /** One recorded trial: a stream of its own. It exists from the moment its recording begins. */
@@ -36,6 +39,8 @@ export interface PullTrial {
   readonly suddenDrop: boolean;
   /** why the sensor gave no more before it was stopped; absent where it did not fail */
   readonly sourceLost?: string;
+  /** how long the page was hidden in it; absent where it was not [s] */
+  readonly hiddenForS?: number;
   /** times at which the tester saw heel or hip lift, in the recording of the leg [s] */
   readonly liftedAtS: readonly number[];
 }

@@ -1,8 +1,19 @@
 import type { Json, NewDocument, RecordStore } from '@surae/storage';
+import { type CalibrationKept, type Certificate, calibrationSchema, certificatesOf } from './calibrations.ts';
 import { type DescriptionEntry, descriptionEntries, descriptionSchema } from './description-entries.ts';
 import { type OwnErrorsEntry, type OwnErrorsKept, ownErrorsOf, ownErrorsSchema } from './own-errors.ts';
 import { type Person, personOf, personSchema } from './person.ts';
+import {
+  type AmendedField,
+  amended,
+  amendedAsOf,
+  amendedFields,
+  amendmentOf,
+  type PersonAmendment,
+  type PersonChange,
+} from './person-amendment.ts';
 import { mayTest, type SafetyBlock } from './safety-gate.ts';
+import { lastZeroOf, type SensorZero, type ZeroEntry, zeroSchema } from './set-up.ts';
 import type { Visit } from './visit.ts';
 import { foldVisit, type VisitEvent, visitEventKinds, visitSchema } from './visit-events.ts';
 
@@ -40,12 +51,37 @@ export class VisitBook extends EventTarget {
   }
 
   async people(): Promise<Person[]> {
-    return (await this.store.documents({ kind: 'person' })).map(personOf);
+    const begun = await this.store.documents({ kind: 'person' });
+    return Promise.all(begun.map(async (one) => amended(personOf(one), await this.amendments(one.id))));
   }
 
   async person(id: string): Promise<Person | undefined> {
     const document = await this.store.document(id);
-    return document?.kind === 'person' ? personOf(document) : undefined;
+    return document?.kind === 'person' ? amended(personOf(document), await this.amendments(id)) : undefined;
+  }
+
+  /** The person of a visit: of one that is closed as the body was known at its end, of an open one as it is known now. */
+  async personOfVisit({ id, personId }: Visit): Promise<Person | undefined> {
+    const [end] = await this.store.documents({ kind: 'visit-closed', about: id });
+    const begun = await this.store.document(personId);
+    if (end === undefined || begun?.kind !== 'person') return this.person(personId);
+    return amendedAsOf(personOf(begun), await this.amendments(personId), end.at);
+  }
+
+  /** Corrects a person: what was told before stays readable. */
+  async amendPerson(id: string, change: PersonChange, by: string | null): Promise<void> {
+    const body = JSON.parse(JSON.stringify({ change, by })) as Json;
+    await this.add({ kind: 'person-amended', schema: personSchema, about: id, body });
+  }
+
+  /** What was corrected of a person, field by field, the oldest first. */
+  async amendedFields(id: string): Promise<readonly AmendedField[]> {
+    const begun = await this.store.document(id);
+    return begun?.kind === 'person' ? amendedFields(begun, await this.amendments(id)) : [];
+  }
+
+  private async amendments(id: string): Promise<readonly PersonAmendment[]> {
+    return (await this.store.documents({ kind: 'person-amended', about: id })).map(amendmentOf);
   }
 
   /** Keeps an error of measurement that the clinic found itself; gives the id of its document. */
@@ -84,6 +120,27 @@ export class VisitBook extends EventTarget {
       ['sensor-description', 'sensor-description-back'].map((kind) => this.store.documents({ kind })),
     );
     return descriptionEntries(kept ?? [], back ?? []);
+  }
+
+  /** Keeps the zero of a sensor, by its key. */
+  async addZero(sensor: string, zero: SensorZero): Promise<void> {
+    await this.add({ kind: 'sensor-zero', schema: zeroSchema, about: sensor, body: { ...zero } });
+  }
+
+  /** The newest zero of a sensor; null without one. */
+  async lastZero(sensor: string): Promise<ZeroEntry | null> {
+    return lastZeroOf(await this.store.documents({ kind: 'sensor-zero', about: sensor }));
+  }
+
+  /** Keeps a calibration; gives the id of its document, which is its certificate. */
+  async addCalibration(calibration: CalibrationKept): Promise<string> {
+    const body = JSON.parse(JSON.stringify(calibration)) as Json;
+    return (await this.add({ kind: 'calibration', schema: calibrationSchema, about: calibration.sensor, body })).id;
+  }
+
+  /** Certificates of all calibrations, the oldest first. */
+  async certificates(): Promise<readonly Certificate[]> {
+    return certificatesOf(await this.store.documents({ kind: 'calibration' }));
   }
 
   /** Begins a visit; gives its id. */

@@ -2,6 +2,7 @@ import type { IrritabilityAnswers, Report, Side } from '@surae/analysis';
 import type { CriterionId, EndReason } from '@surae/shared';
 import type { PullSet } from './pull-set.ts';
 import type { SensorTold } from './sensor-told.ts';
+import type { SetUpKept } from './set-up.ts';
 import type { TestKind } from './test-kind.ts';
 
 /** Where a tendon is sore; `no` is an answer, null is none. */
@@ -35,6 +36,8 @@ export interface SetChoice {
   readonly origin: 'simulated' | 'replayed' | 'live';
   /** absent where no connected sensor gives the samples */
   readonly sensor?: SensorTold;
+  /** how things stood when it began; absent where nothing was looked at */
+  readonly setUp?: SetUpKept;
 }
 
 export interface FaultMark {

@@ -42,9 +42,10 @@ export function isLow(percent: number | null): percent is number {
   return percent !== null && percent < lowPercent;
 }
 
-/** What is known of a sensor that streams: its values now, its rate, what was lost, its battery, what it says it is. */
+/** What is known of one of the offers of a sensor that streams: its values now, what else it sends, its rate, what was lost, its battery, what it says it is. */
 export function heldFacts(
-  { about, route }: Pick<HeldSensor, 'about' | 'route'>,
+  { about, route, offers }: Pick<HeldSensor, 'about' | 'route' | 'offers'>,
+  offer: number,
   summary: DeviceSummary | undefined,
   history: Pick<SignalHistory, 'channels' | 'latest' | 'line'>,
 ): HeldFact[] {
@@ -57,6 +58,8 @@ export function heldFacts(
     return `${channelName(channel)} ${value}`;
   });
   const facts = [fact('now', values.length === 0 ? HELD_WORDS['now-none'].text : values.join('; '))];
+  const others = offers.filter((_, other) => other !== offer).flatMap((one) => one.map(channelName));
+  if (others.length > 0) facts.push(fact('others', fill(HELD_WORDS['others-apart'], { names: others.join(', ') })));
   if (summary !== undefined) {
     const { text, isOff } = rateWords(summary);
     const { lostCount, refusedPacketCount } = summary;

@@ -1,6 +1,6 @@
 import type { LinkNews, SampleBlock, Sensor, SensorClock, SensorError } from '@surae/sensors';
 import type { RecordStore, StorageError } from '@surae/storage';
-import type { PullSet } from '../journey/pull-set.ts';
+import type { PullSet, PullTrial } from '../journey/pull-set.ts';
 import { LiveRecording } from './live-recording.ts';
 import type { CueTimes } from './pull-cue.ts';
 import { type FollowedPull, PullFollower } from './pull-follower.ts';
@@ -19,6 +19,9 @@ export interface PullSessionParts {
   readonly restS: number | null;
   readonly cues: CueTimes;
 }
+
+/** What went wrong in a trial, beside what its samples show. */
+export type TrialTold = Pick<PullTrial, 'sourceLost' | 'hiddenForS'>;
 
 /** What a running trial tells. */
 export interface PullNews {
@@ -95,22 +98,21 @@ export class PullSession {
   /**
    * Ends the trial; true when everything is stored. What is not is held, and another call tries again.
    *
-   * @param sourceLost - why the sensor gave no more; null where it did not fail
+   * @param told - what went wrong in it
    */
-  async stop(sourceLost: string | null = null): Promise<boolean> {
+  async stop(told: TrialTold = {}): Promise<boolean> {
     this.recording.end();
     if ((await this.recording.close()) === null) return false;
-    await this.keepStop(sourceLost);
+    await this.keepStop(told);
     return true;
   }
 
-  private async keepStop(sourceLost: string | null = null): Promise<void> {
+  private async keepStop(told: TrialTold = {}): Promise<void> {
     const { book, visitId, set, fromS } = this.parts;
     const toS = this.recording.log.length === 0 ? fromS : this.recording.log.lastS;
     const suddenDrop = this.follower.state.dropped;
     const { trialId } = this;
-    const lost = sourceLost === null ? {} : { sourceLost };
-    const stopped = { kind: 'trial-stopped', setId: set.id, trialId, toS, cutOff: false, suddenDrop, ...lost } as const;
+    const stopped = { kind: 'trial-stopped', setId: set.id, trialId, toS, cutOff: false, suddenDrop, ...told } as const;
     await book.record(visitId, stopped);
   }
 }

@@ -10,6 +10,7 @@ import type { Visit } from '../journey/visit.ts';
 import '../parts/trial-list.ts';
 import '../parts/trial-marks.ts';
 import { AssessmentError } from '../result/assessment.ts';
+import { countedForces } from '../result/counted-forces.ts';
 import { pullBytes, pullRecording } from '../result/pull-assessment.ts';
 import { effortFile, pullBytesFiles, pullReportFile, pullSampleFiles } from '../result/pull-files.ts';
 import { pullSettingsHash } from '../result/pull-kept.ts';
@@ -80,7 +81,7 @@ export class PullDetail extends LitElement {
   private picture(): TemplateResult | typeof nothing {
     if (this.recording === undefined) return nothing;
     const { side } = this.set.choice;
-    const { series, marks } = pullTrace(this.recording, side, this.set.report);
+    const { series, marks } = pullTrace(countedForces(this.recording, this.set.choice), side, this.set.report);
     const label = fill(PULL_RESULT_WORDS.trace, { leg: SUMMARY_WORDS[side].text });
     return html`<signal-chart .label=${label} .series=${series} .marks=${marks}></signal-chart>`;
   }

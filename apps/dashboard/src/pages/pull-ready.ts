@@ -15,12 +15,15 @@ import { ShelfFollower } from '../devices/shelf-follower.ts';
 import { typedNumber } from '../journey/person-form.ts';
 import type { PullChoice } from '../journey/pull-set.ts';
 import { mayTest } from '../journey/safety-gate.ts';
+import type { SetUpKept } from '../journey/set-up.ts';
 import type { Visit } from '../journey/visit.ts';
 import { holdsPulls, isAlike, pullChoices, pullPlacements, pullProtocolOf } from '../live/pull-choices.ts';
 import { playsRecordings } from '../live/recording-chooser.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import '../parts/sensor-in-hand.ts';
+import '../parts/set-up-check.ts';
+import type { SensorLooked, SetUpLooked } from '../parts/set-up-check.ts';
 import '../parts/test-choice.ts';
 import { readyStyle } from './ready-style.ts';
 
@@ -76,6 +79,9 @@ export class PullReady extends LitElement {
   @state() private lever = '';
   @state() private file: { readonly name: string; readonly trace: Trace } | undefined;
   @state() private refusal = '';
+  @state() private looked: SensorLooked | undefined;
+  /** how things stand with the connected sensor; kept when the test begins */
+  private atStart: SetUpKept | undefined;
 
   /** What was chosen for the leg before, so that both are tested alike without another choice. */
   private get lastChoice(): PullChoice | undefined {
@@ -140,6 +146,7 @@ export class PullReady extends LitElement {
       forefootLeverM: leverCm === null ? null : leverCm / 100,
       seed: origin === 'simulated' ? sensors.nextSeed() : null,
       ...(origin === 'live' && told !== undefined ? { sensor: told } : {}),
+      ...(origin === 'live' && this.atStart !== undefined ? { setUp: this.atStart } : {}),
     };
     this.dispatchEvent(new CustomEvent<PullChoice>('begin-pull', { detail: choice }));
   }
@@ -210,10 +217,26 @@ export class PullReady extends LitElement {
               .placement=${this.placement}
               .test=${'isometric' as const}
               .visitId=${this.visit.id}
-            ></sensor-in-hand>`
+              @sensor-looked-at=${({ detail }: CustomEvent<SensorLooked>) => (this.looked = detail)}
+            ></sensor-in-hand>
+            ${this.check()}`
           : nothing
       }
     </fieldset>`;
+  }
+
+  /** The lights, for a sensor that gives what this place needs; simulated and played samples test nobody. */
+  private check(): TemplateResult | typeof nothing {
+    const { told } = this.shelf;
+    if (told === undefined || !this.shelf.fits(this.placement, 'isometric')) return nothing;
+    return html`<set-up-check
+      .personId=${this.visit.personId}
+      .side=${this.side}
+      .placement=${this.placement}
+      .sensor=${told}
+      .looked=${this.looked}
+      @set-up-looked-at=${({ detail }: SetUpLooked) => (this.atStart = detail)}
+    ></set-up-check>`;
   }
 
   private chooseFile(): TemplateResult {

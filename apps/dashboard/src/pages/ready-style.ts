@@ -1,4 +1,5 @@
 import { css } from 'lit';
+import { fileFieldStyle } from '../parts/field-style.ts';
 
 /** The page before a set: choices as a list, then the cautions, and the start after them: nothing lies over a caution. */
 export const readyStyle = css`
@@ -69,20 +70,7 @@ export const readyStyle = css`
     gap: var(--gap-1);
     margin-block: var(--gap-3);
   }
-  input[type='file'] {
-    font: inherit;
-    inline-size: 100%;
-    min-block-size: var(--target);
-  }
-  input[type='file']::file-selector-button {
-    background: transparent;
-    border: 1.5px solid var(--ink);
-    border-radius: 4px;
-    color: inherit;
-    font: inherit;
-    min-block-size: var(--target);
-    padding-inline: var(--gap-4);
-  }
+  ${fileFieldStyle}
   ul {
     margin-block: 0 var(--gap-3);
     padding-inline-start: 1.2em;

@@ -17,6 +17,8 @@ import '../parts/description-list.ts';
 import type { DescriptionTakenBack } from '../parts/description-list.ts';
 import { fieldStyle } from '../parts/field-style.ts';
 import '../parts/live-sensor.ts';
+import '../parts/mass-calibration.ts';
+import type { SensorLooked } from '../parts/set-up-check.ts';
 import { hashOf } from '../route.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
@@ -70,6 +72,7 @@ export class SensorsPage extends LitElement {
   @property({ attribute: false }) lights: readonly SetUpLight[] = [];
   @consume({ context: bookContext }) private readonly book!: VisitBook;
   @consume({ context: shelfContext }) private readonly shelf!: SensorShelf;
+  @state() private looked: SensorLooked | undefined;
   @state() private entries: readonly DescriptionEntry[] = [];
   /** what became of the last thing that was handed over */
   @state() private said = '';
@@ -167,7 +170,11 @@ export class SensorsPage extends LitElement {
     return html`<section>
       <h2 id="held" tabindex="-1">${kindName}</h2>
       <p class="quiet">${deviceName}, ${HELD_WORDS[`by-${route}`].text}</p>
-      <live-sensor .lights=${this.lights}></live-sensor>
+      <live-sensor
+        .lights=${this.lights}
+        @sensor-looked-at=${({ detail }: CustomEvent<SensorLooked>) => (this.looked = detail)}
+      ></live-sensor>
+      <mass-calibration .sensor=${this.shelf.told} .looked=${this.looked}></mass-calibration>
       <button class="let-go" type="button" @click=${() => void this.letGo()}>${HELD_WORDS['let-go'].text}</button>
     </section>`;
   }

@@ -13,6 +13,7 @@ import {
 import type { SensorShelf } from '../devices/sensor-shelf.ts';
 import { ShelfFollower } from '../devices/shelf-follower.ts';
 import { mayTest } from '../journey/safety-gate.ts';
+import type { SetUpKept } from '../journey/set-up.ts';
 import type { SetChoice, Visit } from '../journey/visit.ts';
 import { protocolChoices, protocolOf } from '../live/protocol-choices.ts';
 import { playsRecordings } from '../live/recording-chooser.ts';
@@ -20,6 +21,8 @@ import { fits } from '../live/recording-fit.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import '../parts/sensor-in-hand.ts';
+import '../parts/set-up-check.ts';
+import type { SensorLooked, SetUpLooked } from '../parts/set-up-check.ts';
 import '../parts/test-choice.ts';
 import { readyStyle } from './ready-style.ts';
 
@@ -44,6 +47,9 @@ export class SetReady extends LitElement {
   @state() private origin: SetChoice['origin'] = 'simulated';
   @state() private file: { readonly name: string; readonly trace: Trace } | undefined;
   @state() private refusal = '';
+  @state() private looked: SensorLooked | undefined;
+  /** how things stand with the connected sensor; kept when the test begins */
+  private atStart: SetUpKept | undefined;
 
   /** What was chosen for the set before, so that both legs are tested alike without another choice. */
   private get lastChoice(): SetChoice | undefined {
@@ -109,6 +115,7 @@ export class SetReady extends LitElement {
       placement,
       origin,
       ...(origin === 'live' && told !== undefined ? { sensor: told } : {}),
+      ...(origin === 'live' && this.atStart !== undefined ? { setUp: this.atStart } : {}),
     };
     this.dispatchEvent(new CustomEvent<SetChoice>('begin-set', { detail: choice }));
   }
@@ -212,10 +219,26 @@ export class SetReady extends LitElement {
               .placement=${this.placement}
               .test=${'heel-raise' as const}
               .visitId=${this.visit.id}
-            ></sensor-in-hand>`
+              @sensor-looked-at=${({ detail }: CustomEvent<SensorLooked>) => (this.looked = detail)}
+            ></sensor-in-hand>
+            ${this.check()}`
           : nothing
       }
     </fieldset>`;
+  }
+
+  /** The lights, for a sensor that gives what this place needs; simulated and played samples test nobody. */
+  private check(): TemplateResult | typeof nothing {
+    const { told } = this.shelf;
+    if (told === undefined || !this.shelf.fits(this.placement, 'heel-raise')) return nothing;
+    return html`<set-up-check
+      .personId=${this.visit.personId}
+      .side=${this.side}
+      .placement=${this.placement}
+      .sensor=${told}
+      .looked=${this.looked}
+      @set-up-looked-at=${({ detail }: SetUpLooked) => (this.atStart = detail)}
+    ></set-up-check>`;
   }
 
   private chooseFile(): TemplateResult {

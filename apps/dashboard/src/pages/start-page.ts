@@ -4,11 +4,12 @@ import type { RecordStore } from '@surae/storage';
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { type Assessor, assessorContext, bookContext, storeContext } from '../contexts/capabilities.ts';
-import { bodyOf, sortedVisits } from '../journey/people-list.ts';
+import { amendedWords, bodyOf, sortedVisits } from '../journey/people-list.ts';
 import type { Person } from '../journey/person.ts';
+import type { AmendedField } from '../journey/person-amendment.ts';
 import type { Visit } from '../journey/visit.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
-import type { PersonGiven } from '../parts/person-form.ts';
+import type { PersonAmended, PersonGiven } from '../parts/person-form.ts';
 import '../parts/person-form.ts';
 import { hashOf } from '../route.ts';
 import { base } from '../styles/base.ts';
@@ -18,6 +19,7 @@ import { fill } from '../words/fill.ts';
 interface Entry {
   readonly person: Person;
   readonly visits: readonly Visit[];
+  readonly amended: readonly AmendedField[];
 }
 
 /** Who is here today: everybody in the book, with what they have done. */
@@ -74,6 +76,15 @@ export class StartPage extends LitElement {
           grid-template-columns: minmax(0, 1fr);
         }
       }
+      .amend {
+        grid-column: 1 / -1;
+      }
+      .amend summary {
+        font-size: var(--size-1);
+      }
+      .amend ul {
+        margin-block-end: var(--gap-4);
+      }
       .add {
         border-block-start: 1px solid var(--hairline);
         padding-block: var(--gap-4);
@@ -104,6 +115,10 @@ export class StartPage extends LitElement {
   @consume({ context: assessorContext }) private readonly assessor!: Assessor;
   @state() private entries: readonly Entry[] | undefined;
   @state() private notKept = false;
+  /** id of the person who is being corrected: one form at a time */
+  @state() private correcting: Person['id'] | undefined;
+  /** id of the person whose correction could not be kept */
+  @state() private notAmended: Person['id'] | undefined;
   /** the visits of the invented people that are being made, or that it went wrong */
   @state() private making: { readonly done: number; readonly of: number } | 'stopped' | undefined;
   /** id of the person who is to begin a visit though one is open */
@@ -117,7 +132,11 @@ export class StartPage extends LitElement {
   private async load(): Promise<void> {
     const people = await this.book.people();
     this.entries = await Promise.all(
-      people.map(async (person) => ({ person, visits: await this.book.visitsOf(person.id) })),
+      people.map(async (person) => ({
+        person,
+        visits: await this.book.visitsOf(person.id),
+        amended: await this.book.amendedFields(person.id),
+      })),
     );
   }
 
@@ -149,6 +168,20 @@ export class StartPage extends LitElement {
     await this.updateComplete;
     // the form is closed now: whoever goes by the keyboard goes on with the person just added, who stands last
     [...this.renderRoot.querySelectorAll<HTMLElement>('.people button')].at(-1)?.focus();
+  }
+
+  private async amend({ id }: Person, event: PersonAmended): Promise<void> {
+    const details = (event.target as HTMLElement).closest('details');
+    try {
+      await this.book.amendPerson(id, event.detail.change, event.detail.by);
+      this.notAmended = undefined;
+    } catch {
+      this.notAmended = id;
+      return;
+    }
+    await this.load();
+    this.correcting = undefined;
+    details?.querySelector('summary')?.focus();
   }
 
   override render(): TemplateResult {
@@ -211,7 +244,7 @@ export class StartPage extends LitElement {
     </ul>`;
   }
 
-  private entry({ person, visits }: Entry): TemplateResult {
+  private entry({ person, visits, amended }: Entry): TemplateResult {
     const { open, past } = sortedVisits(visits);
     return html`<li>
       <div>
@@ -219,8 +252,40 @@ export class StartPage extends LitElement {
         <p class="quiet">${bodyOf(person).join(', ')}</p>
       </div>
       ${open !== undefined && this.offeredTo === person.id ? this.offer(person, open) : this.choices(person, open)}
-      ${this.past(past)}
+      ${this.past(past)} ${this.correction(person, amended)}
     </li>`;
+  }
+
+  private correction(person: Person, amended: readonly AmendedField[]): TemplateResult {
+    const isOpen = this.correcting === person.id;
+    return html`<details
+      class="amend"
+      .open=${isOpen}
+      @toggle=${(event: Event) => this.turn(person.id, (event.target as HTMLDetailsElement).open)}
+    >
+      <summary aria-label=${fill(START_WORDS['amend-of'], { name: person.name })}>${START_WORDS.amend.text}</summary>
+      ${this.notAmended === person.id ? html`<p class="voice" role="alert">${START_WORDS['not-kept'].text}</p>` : null}
+      ${
+        amended.length === 0
+          ? null
+          : html`<ul class="quiet">
+              ${amended.map((one) => html`<li>${amendedWords(one)}</li>`)}
+            </ul>`
+      }
+      ${
+        isOpen
+          ? html`<person-form
+              .person=${person}
+              @person-amended=${(event: PersonAmended) => void this.amend(person, event)}
+            ></person-form>`
+          : null
+      }
+    </details>`;
+  }
+
+  private turn(id: Person['id'], open: boolean): void {
+    if (open) this.correcting = id;
+    else if (this.correcting === id) this.correcting = undefined;
   }
 
   private choices(person: Person, open: Visit | undefined): TemplateResult {

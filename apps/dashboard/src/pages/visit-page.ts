@@ -95,7 +95,7 @@ export class VisitPage extends LitElement {
 
   private async load(): Promise<void> {
     const visit = await this.book.visit(this.visitId);
-    this.person = visit && (await this.book.person(visit.personId));
+    this.person = visit && (await this.book.personOfVisit(visit));
     if (visit !== undefined && this.visit?.id !== visit.id) {
       this.earlier = await this.book.visitsBefore(visit);
       this.own = ownErrorsInUse(await this.book.ownErrors());

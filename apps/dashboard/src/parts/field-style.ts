@@ -1,5 +1,23 @@
 import { css } from 'lit';
 
+/** A field that a file is chosen in. */
+export const fileFieldStyle = css`
+  input[type='file'] {
+    font: inherit;
+    inline-size: 100%;
+    min-block-size: var(--target);
+  }
+  input[type='file']::file-selector-button {
+    background: transparent;
+    border: 1.5px solid var(--ink);
+    border-radius: 4px;
+    color: inherit;
+    font: inherit;
+    min-block-size: var(--target);
+    padding-inline: var(--gap-3);
+  }
+`;
+
 /** Fields that are typed into, each under its label and above its help. */
 export const fieldStyle = css`
   label {
@@ -19,20 +37,7 @@ export const fieldStyle = css`
     min-block-size: var(--target);
     padding-inline: var(--gap-3);
   }
-  input[type='file'] {
-    font: inherit;
-    inline-size: 100%;
-    min-block-size: var(--target);
-  }
-  input[type='file']::file-selector-button {
-    background: transparent;
-    border: 1.5px solid var(--ink);
-    border-radius: 4px;
-    color: inherit;
-    font: inherit;
-    min-block-size: var(--target);
-    padding-inline: var(--gap-3);
-  }
+  ${fileFieldStyle}
   input[inputmode] {
     inline-size: 10rem;
   }

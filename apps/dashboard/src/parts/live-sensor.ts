@@ -18,6 +18,7 @@ import { sourceWords } from '../live/source-words.ts';
 import { watchWords } from '../live/watch-words.ts';
 import { base } from '../styles/base.ts';
 import './light-list.ts';
+import type { SensorLooked } from './set-up-check.ts';
 
 const pictureS = 8;
 const drawEveryMs = 50;
@@ -25,7 +26,7 @@ const factsEveryMs = 500;
 const none = new Float64Array(0);
 const dashes = [[], [8, 5], [2, 4]] as const;
 
-/** The sensor that is connected, seen live: its last seconds, how it streams, and what was lost. Nothing of it is recorded. */
+/** The sensor that is connected, seen live: its last seconds, how it streams, and what was lost. Nothing of it is recorded. Tells `sensor-looked-at`. */
 @customElement('live-sensor')
 export class LiveSensor extends LitElement {
   static override styles = [
@@ -94,6 +95,7 @@ export class LiveSensor extends LitElement {
   @query('signal-chart') private readonly chart!: SignalChart | null;
   private watch: SensorWatch | undefined;
   private watched: HeldSensor | undefined;
+  private offer = 0;
   private series: readonly ChartSeries[] = [];
   private readonly ends: (() => void)[] = [];
 
@@ -125,6 +127,7 @@ export class LiveSensor extends LitElement {
     const offer = placement === undefined ? 0 : offerFor(held.offers, placement, test);
     if (offer === undefined) return;
     this.watched = held;
+    this.offer = offer;
     this.channels = pictureChannels(held.offers[offer] ?? []);
     this.series = this.channels.map(({ label, unit }, i) => ({
       label,
@@ -165,7 +168,10 @@ export class LiveSensor extends LitElement {
     const { state: now } = watch;
     this.isOver = now.kind === 'over';
     this.said = watchWords(now, watch.back, sourceWords);
-    this.facts = heldFacts(watched, watch.summary, watch.history);
+    this.facts = heldFacts(watched, this.offer, watch.summary, watch.history);
+    const silentS = now.kind === 'streaming' ? 0 : now.kind === 'silent' ? now.forS : null;
+    const detail: SensorLooked = { history: watch.history, silentS };
+    this.dispatchEvent(new CustomEvent('sensor-looked-at', { detail, bubbles: true, composed: true }));
   }
 
   override render(): TemplateResult | typeof nothing {

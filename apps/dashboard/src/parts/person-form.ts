@@ -1,9 +1,11 @@
 import { START_WORDS } from '@surae/shared';
-import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
-import { customElement, state } from 'lit/decorators.js';
+import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
 import type { Person } from '../journey/person.ts';
+import { changeOf, type PersonChange } from '../journey/person-amendment.ts';
 import {
   type FieldProblem,
+  fieldsOf,
   type PersonFields,
   personFrom,
   stonesAndPounds,
@@ -18,10 +20,13 @@ import { fieldStyle } from './field-style.ts';
 /** A person who is to be kept. */
 export type PersonGiven = CustomEvent<Omit<Person, 'id'>>;
 
-const empty: PersonFields = { name: '', mass: '', lever: '', year: '', sex: null };
+/** What is known of a person is to be corrected. */
+export type PersonAmended = CustomEvent<{ readonly change: PersonChange; readonly by: string | null }>;
+
+const empty: PersonFields = { name: '', mass: '', lever: '', height: '', year: '', sex: null };
 const sexes = (['women', 'men'] as const).map((value) => ({ value, text: START_WORDS[value].text }));
 
-/** The few things that are asked of a person. Tells `person-given`. */
+/** The few things that are asked of a person. Tells `person-given`, or `person-amended` of somebody who is known. */
 @customElement('person-form')
 export class PersonFormElement extends LitElement {
   static override styles = [
@@ -39,18 +44,28 @@ export class PersonFormElement extends LitElement {
     `,
   ];
 
+  /** who is to be corrected; undefined for somebody new */
+  @property({ attribute: false }) person: Person | undefined;
   @state() private fields: PersonFields = empty;
+  @state() private by = '';
+  /** sent with nothing changed */
+  @state() private same = false;
   /** problems are told when the form was sent, not while somebody still types */
   @state() private sent = false;
+
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('person') && this.person !== undefined) this.fields = fieldsOf(this.person);
+  }
 
   override render(): TemplateResult {
     const form = personFrom(this.fields);
     const problems = this.sent && !form.ok ? form.problems : {};
     return html`<form novalidate @submit=${this.send}>
-      <p class="quiet">${START_WORDS['add-explain'].text}</p>
+      <p class="quiet">${START_WORDS[this.person === undefined ? 'add-explain' : 'amend-explain'].text}</p>
       ${this.field('name', START_WORDS.name.text, '', problems.name)}
       ${this.field('mass', START_WORDS['mass-field'].text, this.imperial(), problems.mass)}
       ${this.field('lever', START_WORDS['lever-field'].text, START_WORDS['lever-help'].text, problems.lever)}
+      ${this.field('height', START_WORDS['height-field'].text, START_WORDS['height-help'].text, problems.height)}
       ${this.field('year', START_WORDS['year-field'].text, START_WORDS['year-help'].text, problems.year)}
       <chip-choice
         legend=${START_WORDS.sex.text}
@@ -60,8 +75,26 @@ export class PersonFormElement extends LitElement {
         @chip-chosen=${(event: ChipChosen<PersonFields['sex']>) =>
           (this.fields = { ...this.fields, sex: event.detail })}
       ></chip-choice>
-      <button class="main" type="submit">${START_WORDS.keep.text}</button>
+      ${this.person === undefined ? nothing : this.who()}
+      <button class="main" type="submit">
+        ${START_WORDS[this.person === undefined ? 'keep' : 'amend-keep'].text}
+      </button>
+      ${this.same ? html`<p class="voice" role="status">${START_WORDS['amend-none'].text}</p>` : nothing}
     </form>`;
+  }
+
+  private who(): TemplateResult {
+    return html`<div>
+      <label for="by">${START_WORDS['amend-who'].text}</label>
+      <input
+        id="by"
+        autocomplete="off"
+        aria-describedby="by-help"
+        .value=${this.by}
+        @input=${(event: InputEvent) => (this.by = (event.target as HTMLInputElement).value)}
+      />
+      <p id="by-help" class="quiet">${START_WORDS['amend-who-help'].text}</p>
+    </div>`;
   }
 
   private field(
@@ -100,14 +133,25 @@ export class PersonFormElement extends LitElement {
   private readonly send = (event: SubmitEvent): void => {
     event.preventDefault();
     this.sent = true;
+    this.same = false;
     const form = personFrom(this.fields);
     if (!form.ok) {
-      const first = (['name', 'mass', 'lever', 'year'] as const).find((name) => form.problems[name] !== undefined);
+      const first = (['name', 'mass', 'lever', 'height', 'year'] as const).find(
+        (name) => form.problems[name] !== undefined,
+      );
       this.renderRoot.querySelector<HTMLInputElement>(`#${first}`)?.focus();
       return;
     }
-    this.dispatchEvent(new CustomEvent('person-given', { detail: form.person }));
-    this.fields = empty;
     this.sent = false;
+    if (this.person === undefined) {
+      this.dispatchEvent(new CustomEvent('person-given', { detail: form.person }));
+      this.fields = empty;
+      return;
+    }
+    const change = changeOf(this.person, form.person);
+    this.same = change === undefined;
+    if (change === undefined) return;
+    const by = this.by.trim() === '' ? null : this.by.trim();
+    this.dispatchEvent(new CustomEvent('person-amended', { detail: { change, by } }));
   };
 }

@@ -146,6 +146,11 @@ export class PullBetween extends LitElement {
     const { soFar, report, set } = this;
     const last = set.trials.at(-1)!;
     const notes = html`${last.cutOff ? html`<p class="voice">${PULL_WORDS['cut-off'].text}</p>` : nothing}
+    ${
+      last.hiddenForS === undefined
+        ? nothing
+        : html`<p class="voice">${fill(LIVE_WORDS['trial-hidden'], { seconds: last.hiddenForS.toFixed(0) })}</p>`
+    }
     ${last.sourceLost === undefined ? nothing : html`<p class="voice">${fill(LIVE_WORDS['trial-lost'], { reason: last.sourceLost })}</p>`}
     ${last.suddenDrop ? html`<p class="voice">${PULL_WORDS.dropped.text}</p>` : nothing}`;
     if (report === null) {

@@ -65,10 +65,11 @@ export class PullRunning extends LitElement {
   private lastSamplesMs: number | undefined;
   private readonly page = new PageWatch(
     () => this.clock.nowMs(),
-    () => {},
+    (seconds) => (this.hiddenForS += seconds),
   );
   private endLooks: () => void = () => {};
   private sourceLost: string | null = null;
+  private hiddenForS = 0;
   private live: FollowedPull | undefined;
   private hasFrame = false;
   private isOver = false;
@@ -174,7 +175,10 @@ export class PullRunning extends LitElement {
   /** Ends what runs and goes on once it is stored; until then it is held here and can be stored again. */
   private async keep(session: PullSession): Promise<void> {
     try {
-      this.held = !(await session.stop(this.sourceLost));
+      this.held = !(await session.stop({
+        ...(this.sourceLost === null ? {} : { sourceLost: this.sourceLost }),
+        ...(this.hiddenForS === 0 ? {} : { hiddenForS: this.hiddenForS }),
+      }));
     } catch (error) {
       this.unsaved = errorWords(error);
       this.held = true;

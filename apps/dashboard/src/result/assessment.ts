@@ -4,6 +4,7 @@ import { PROTOCOLS, type Protocol, REFUSAL_SENTENCES } from '@surae/shared';
 import type { StoredBytes } from '@surae/storage';
 import type { Person } from '../journey/person.ts';
 import type { Visit, VisitSet } from '../journey/visit.ts';
+import { countedForces } from './counted-forces.ts';
 
 /** Why a set has no report, in a code that has words. */
 export type AssessmentProblem = 'bytes-missing' | 'unreadable' | 'no-protocol' | 'unexpected';
@@ -70,7 +71,7 @@ export async function assessSet(
 ): Promise<Report> {
   try {
     // the raw bytes are large and of no use to the final pass
-    const { groups } = recordingOf(set, bytes);
+    const { groups } = countedForces(recordingOf(set, bytes), set.choice);
     return await final({ groups }, assessmentRequest(set, person));
   } catch (error) {
     if (error instanceof AssessmentError) throw error;

@@ -114,7 +114,13 @@ function differencesOf({ result: before }: PastVisit, { result: after }: PastVis
   return [...identityDifferences(before.identity, after.identity), ...unit];
 }
 
-function apartLine(one: PastVisit, now: PastVisit): ApartLine {
+/** Why a test is not held against earlier ones. */
+function blockWords({ result }: PastVisit): string {
+  return result.blocks.map((block) => RATIO_BLOCK_SENTENCES[block].text).join(' ');
+}
+
+/** @param otherwise - what is said of a test that is like this one and shows what the calf could do */
+function apartLine(one: PastVisit, now: PastVisit, otherwise: string): ApartLine {
   const { words } = one;
   const { value, blocks } = one.result;
   const differences = differenceWords(differencesOf(one, now));
@@ -122,7 +128,7 @@ function apartLine(one: PastVisit, now: PastVisit): ApartLine {
   return {
     when: one.when,
     value: value === null ? PAST_WORDS['not-known'].text : `${decimal(value, words.decimals)} ${words.unit}`,
-    why: why.length === 0 ? PAST_WORDS['same-day'].text : why.join('; '),
+    why: why.length === 0 ? otherwise : why.join('; '),
   };
 }
 
@@ -136,7 +142,7 @@ function unlikeCode(now: PastVisit, unlike: readonly PastVisit[]): 'none-alike' 
 function leadOf({ side, now, alike, unlike, course }: PastQuestion): string {
   const { words } = now;
   const leg = capital(SUMMARY_WORDS[side].text);
-  const why = now.result.blocks.map((block) => RATIO_BLOCK_SENTENCES[block].text).join(' ');
+  const why = blockWords(now);
   if (alike.length + unlike.length === 0) return fill(PAST_WORDS.none, { leg });
   if (now.result.blocks.length > 0) return fill(PAST_WORDS['not-now'], { leg, why });
   const change = course?.changes.find(({ since }) => since === 'visit-before');
@@ -239,13 +245,16 @@ function courseOf({ side, now, alike }: PastQuestion): CourseMarks | null {
 /** One leg beside its own earlier visits: the change and what it hangs on, the course, and whatever stands apart. */
 export function pastView(question: PastQuestion): PastView {
   const { side, now, unlike } = question;
-  // without a result that is interpreted nothing is alike: everything stands beside it
-  const apart = now.result.blocks.length > 0 ? [...question.alike, ...unlike] : unlike;
+  // without a result that is interpreted nothing is alike: everything stands beside it, and the reason lies with this test
+  const beside = now.result.blocks.length > 0 ? question.alike : [];
   return {
     side,
     lead: leadOf(question),
     lines: linesOf(question),
     course: courseOf(question),
-    apart: apart.map((one) => apartLine(one, now)),
+    apart: [
+      ...beside.map((one) => apartLine(one, now, fill(PAST_WORDS['now-blocked'], { why: blockWords(now) }))),
+      ...unlike.map((one) => apartLine(one, now, PAST_WORDS['same-day'].text)),
+    ],
   };
 }

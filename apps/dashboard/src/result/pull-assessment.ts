@@ -7,6 +7,7 @@ import type { PullSet } from '../journey/pull-set.ts';
 import type { Visit } from '../journey/visit.ts';
 import { pullProtocolOf } from '../live/pull-choices.ts';
 import { AssessmentError } from './assessment.ts';
+import { countedForces } from './counted-forces.ts';
 
 /** Legs of which the end is known and that have no report yet. */
 export function pullsToAssess({ pulls = [] }: Pick<Visit, 'pulls'>): PullSet[] {
@@ -83,7 +84,7 @@ export async function assessPullSet(
   pulls: (trace: Trace, request: PullTestRequest) => Promise<PullReport>,
 ): Promise<PullReport> {
   try {
-    const { groups } = pullRecording(set, await pullBytes(set, read));
+    const { groups } = countedForces(pullRecording(set, await pullBytes(set, read)), set.choice);
     return await pulls({ groups }, pullRequest(set, person));
   } catch (error) {
     if (error instanceof AssessmentError) throw error;

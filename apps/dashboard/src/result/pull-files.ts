@@ -5,6 +5,7 @@ import type { StoredBytes } from '@surae/storage';
 import type { PullSet } from '../journey/pull-set.ts';
 import type { Visit } from '../journey/visit.ts';
 import { pullProtocolOf } from '../live/pull-choices.ts';
+import { calibrationNotes } from './counted-forces.ts';
 import { pullSettingsHash } from './pull-kept.ts';
 import { rounded } from './rounded.ts';
 import type { SavedFile } from './set-files.ts';
@@ -18,7 +19,8 @@ function fileName({ begunAt, choice }: PullSet, what: string): string {
 
 /** The raw samples of all trials of a leg in one table: nothing was recorded in the rests between them. */
 export function pullSampleFiles(set: PullSet, recording: Recording): SavedFile[] {
-  return writeRecordingCsv(recording).map((content) => ({
+  const deviceNotes = [...recording.deviceNotes, ...calibrationNotes(set.choice)];
+  return writeRecordingCsv({ ...recording, deviceNotes }).map((content) => ({
     name: fileName(set, 'samples.csv'),
     type: 'text/csv',
     content,

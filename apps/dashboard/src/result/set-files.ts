@@ -3,6 +3,7 @@ import { type Recording, writeRecordingCsv } from '@surae/records';
 import { REPETITION_COLUMNS } from '@surae/shared';
 import type { StoredBytes } from '@surae/storage';
 import type { Visit, VisitSet } from '../journey/visit.ts';
+import { calibrationNotes } from './counted-forces.ts';
 import { rounded } from './rounded.ts';
 import { protocolHash } from './settings-hash.ts';
 import { wholeBytes } from './whole-bytes.ts';
@@ -32,9 +33,14 @@ function fileName({ begunAt, choice }: VisitSet, what: string): string {
   return `surae-${minute}-${choice.side}-${what}`;
 }
 
+/** The recording with what its table says of the calibration that it was taken with. */
+function noted(recording: Recording, { choice }: VisitSet): Recording {
+  return { ...recording, deviceNotes: [...recording.deviceNotes, ...calibrationNotes(choice)] };
+}
+
 /** The raw samples under our documented header; one file for each clock of the recording. */
 export function sampleFiles(set: VisitSet, recording: Recording): SavedFile[] {
-  const tables = writeRecordingCsv(recording);
+  const tables = writeRecordingCsv(noted(recording, set));
   return tables.map((text, i) => ({
     name: fileName(set, tables.length === 1 ? 'samples.csv' : `samples-${i + 1}.csv`),
     type: 'text/csv',

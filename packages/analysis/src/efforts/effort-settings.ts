@@ -63,9 +63,11 @@ export interface RisePrior {
   readonly takeUpSpread: number;
   readonly takeUpShare: number;
   readonly shareSpread: number;
-  /** multiples of the uncertainty that the fit gives [-], and uncertainty of the form in shares of the rise time for each power above one [-] */
+  /** multiples of the uncertainty that the fit gives [-] */
   readonly fitU: number;
+  /** uncertainty of the form where the rise starts with the second power of time, in shares of the rise time [-]; it grows with this power of the excess over one [-] */
   readonly formU: number;
+  readonly formPower: number;
 }
 
 /** How the beginning of an effort is found. */
@@ -123,12 +125,14 @@ export interface MeasureRule {
   readonly plateauShare: number;
   /**
    * a force on the rise is read from samples this long on both sides [s], without those that lie further from the curve than
-   * so many standard deviations [-] of noise and of a share of its height [-]; uncertainty of a reading in shares of it [-]
+   * so many standard deviations [-] of noise and of a share of its height [-]; uncertainty of a reading in shares of it, and of
+   * each sample in it by what is not noise of the sensor [-]
    */
   readonly readS: number;
   readonly readOutlying: number;
   readonly readShare: number;
   readonly readU: number;
+  readonly readSampleU: number;
   /** windows after the onset [s] and the least sampling rate for each [Hz] */
   readonly rateWindowsS: readonly number[];
   readonly rateLeastHz: readonly number[];

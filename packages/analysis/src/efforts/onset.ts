@@ -109,12 +109,12 @@ export function riseOnset(
   ) {
     return lineOnset(line, rule);
   }
-  const { fitU, formU } = rule[rise.kind];
+  const { fitU, formU, formPower } = rule[rise.kind];
   const spacingS = (part.timesS[to - from - 1] - part.timesS[0]) / (to - from - 1);
   // a bend inside values that are averaged is rounded off
   const betweenS = rule.sampleU * averagedCount(to - from, rule) * spacingS;
   // a bend lies where it lies; how a soft start goes on below the noise is a matter of its form
-  const softU = formU * (fitted.power - 1) * riseS;
+  const softU = formU * Math.max(0, fitted.power - 1) ** formPower * riseS;
   const u = Math.hypot(fitU * fitted.startS.u, softU, betweenS);
   return { timeS: { value: fitted.startS.value, u }, method: 'curve', curve: fitted.curve };
 }

@@ -89,6 +89,16 @@ function curveOf(q: Float64Array, { power, takesUp }: Form): RiseCurve {
   };
 }
 
+/** Mean force of the curve over a block: the force at its middle, unless the curve bends inside it. */
+function forceInBlock(curve: RiseCurve, middleS: number, count: number, sampleS: number): number {
+  const halfS = (count * sampleS) / 2;
+  const bends = Math.abs(middleS - curve.startS) < halfS || Math.abs(middleS - curve.startS - curve.takeUpS) < halfS;
+  if (count === 1 || !bends) return forceOnCurve(curve, middleS);
+  let sum = 0;
+  for (let i = 0; i < count; i++) sum += forceOnCurve(curve, middleS + (i - (count - 1) / 2) * sampleS);
+  return sum / count;
+}
+
 /** Large departures count less: those of a distribution of Student with few degrees of freedom. */
 function softened(departure: number, freedom: number): number {
   const cost = (freedom + 1) * Math.log1p((departure * departure) / freedom);
@@ -145,7 +155,7 @@ function fitForm(
     const out = new Float64Array(timesS.length + size);
     let before = 0;
     for (let i = 0; i < timesS.length; i++) {
-      const force = forceOnCurve(curve, timesS[i]);
+      const force = forceInBlock(curve, timesS[i], count, spacingS / count);
       const slope = (force - before) / spacingS;
       before = force;
       const white = (sampleVariance + stampVariance * slope * slope) / count;

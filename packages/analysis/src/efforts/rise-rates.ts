@@ -69,7 +69,7 @@ export function forceAfter(
   const near = residuals.filter((residual) => Math.abs(residual - middle) <= most);
   // the curve counts as one more sample that agrees with itself
   const count = near.length;
-  const each = Math.hypot(noise.sample, slope * noise.stampS);
+  const each = Math.hypot(noise.sample, slope * noise.stampS, rule.readSampleU * onCurve);
   const force = onCurve + near.reduce((sum, residual) => sum + residual, 0) / (count + 1);
   return { force, slope, u: Math.hypot(each / Math.sqrt(count + 1), rule.readU * onCurve) };
 }

@@ -90,6 +90,7 @@ export const PAST_WORDS = sentences('screen.past', {
   apart: '{leg}: beside it, not to be joined or subtracted',
   'apart-value': 'Result',
   'apart-why': 'Differs in',
+  'now-blocked': 'nothing in how it was done; this test is not held against it: {why}',
   'same-day': 'another test followed on the same day',
   differs: '{feature}: {before} then, {after} now',
   'not-known': 'not known',

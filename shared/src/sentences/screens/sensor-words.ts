@@ -92,6 +92,8 @@ export const HELD_WORDS = sentences('screen.held', {
   'battery-low': '{percent} %. Charge it before the next person.',
   'battery-open': 'does not say',
   device: 'It says it is',
+  others: 'Sends as well',
+  'others-apart': '{names}: on another clock, and not recorded with this',
   now: 'Now',
   'now-none': 'no sample yet',
   step: 'Smallest step',
@@ -128,8 +130,10 @@ export const LIVE_WORDS = sentences('screen.live', {
   disturbed: 'Bytes were damaged on the way. What they held is missing and counted.',
   hidden:
     'At {time} s this page was hidden or the screen locked for {seconds} s. Samples may be missing: do the set again if it matters.',
-  'trial-lost': 'The sensor was lost in this trial: {reason} What came is stored.',
-  technical: 'The sensor was lost: {reason} All that came is stored. It counts as ended by something technical.',
+  'trial-hidden':
+    'In this trial the page was hidden or the screen locked for {seconds} s. Samples may be missing: do it again if it matters.',
+  'trial-lost': 'The sensor was lost in this trial. {reason} What came is stored.',
+  technical: 'The sensor was lost. {reason} All that came is stored. It counts as ended by something technical.',
 });
 
 /** Words of the page on which a description of a sensor is written. */

@@ -1,0 +1,174 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import {
+  HELD_WORDS,
+  LIGHT_FIXES,
+  LIGHT_SENTENCES,
+  PULL_READY_WORDS,
+  SENSOR_WORDS,
+  SET_UP_WORDS,
+  ZERO_REFUSALS,
+} from '@surae/shared';
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { upTo } from './support/devices/driven.ts';
+import { goToFirstSet, words } from './support/journey.mjs';
+import { choosePushes, warmUp } from './support/pulls.mjs';
+import { SteadySender } from './support/radio/steady-sender.ts';
+import { fitsAt } from './support/result-page.ts';
+import { backToVisit, goToSensors, importDescription } from './support/sensors.ts';
+import { serialDashboardTests } from './support/serial/serial-test.ts';
+import { storedBodies } from './support/stored.ts';
+
+/** An invented cell at a serial port: number of the sample, milliseconds, newtons. */
+const cell = {
+  kind: 'surae-sensor',
+  version: 1,
+  name: 'Invented serial cell',
+  placement: 'inline',
+  link: {
+    kind: 'serial',
+    port: { baudRate: 921_600, dataBits: 8, stopBits: 1, parity: 'none' },
+    nominalRateHz: 200,
+    stream: {
+      kind: 'lines',
+      lines: {
+        delimiter: ';',
+        decimal: '.',
+        columns: [
+          { kind: 'counter', modulus: 4096 },
+          { kind: 'time', unit: 'ms' },
+          { kind: 'channel', quantity: 'force', axis: null, unit: 'N' },
+        ],
+      },
+    },
+    start: ['53 0A'],
+    stop: ['50 0A'],
+  },
+};
+
+const rateHz = 200;
+const sampleCount = 20_000;
+
+/** What hangs on the cell now [N]; a tremble marks the place. */
+let loadN = 300;
+
+function forceOf(n: number): number {
+  return loadN + (Math.imul(n ^ (n >>> 5), 0x9e3779b1) >>> 28) / 10;
+}
+
+/** A fix as its button says it: without the full stop. */
+function fixName(reason: 'no-zero' | 'side-missing'): string {
+  return LIGHT_FIXES[reason].text.replace(/\.$/, '');
+}
+
+async function noViolations(page: Page): Promise<void> {
+  const { violations } = await new AxeBuilder({ page }).setLegacyMode().analyze();
+  expect(violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.flat().join(' ')}`))).toEqual(
+    [],
+  );
+}
+
+/** Nothing sticks out at three widths, and no rule is broken on light and dark paper. */
+async function isSound(page: Page, name: string): Promise<void> {
+  await fitsAt(page, name, 360, 768, 1280);
+  await noViolations(page);
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await noViolations(page);
+  await page.emulateMedia({ colorScheme: 'light' });
+}
+
+serialDashboardTests({
+  'lights say what is not in order, a zero is refused under load and taken empty, and a calibration is kept with the test':
+    async ({ page, origin, farEnd }) => {
+      const encoder = new TextEncoder();
+      await goToFirstSet(page, origin);
+      await choosePushes(page, 'left');
+      await goToSensors(page);
+      await importDescription(page, cell);
+      await page.getByRole('radio', { name: SENSOR_WORDS.serial.text }).check();
+      await page
+        .getByRole('button', { name: words(SENSOR_WORDS['known-port']) })
+        .first()
+        .click();
+      await page.getByRole('button', { name: HELD_WORDS['let-go'].text }).waitFor();
+      await expect.poll(() => farEnd.received()).toEqual([0x53, 0x0a]);
+      // the load is read when a line is sent, so that the test can hang and lift it
+      const sender = new SteadySender(
+        upTo(sampleCount),
+        rateHz,
+        (n) => farEnd.send(encoder.encode(`${n % 4096};${n * 5};${forceOf(n).toFixed(1)}\n`)) === true,
+      );
+      await page.getByText(HELD_WORDS.streaming.text).waitFor();
+      // a cell that shows twice what hangs on it: read empty, with 10 and with 20 kg, and empty again
+      for (const massKg of [0, 10, 20, 0]) {
+        loadN = 2 * massKg * 9.80665;
+        await page.getByLabel(SET_UP_WORDS['mass-on'].text).fill(String(massKg));
+        const rows = page.locator('mass-calibration tr');
+        const before = await rows.count();
+        await expect
+          .poll(
+            async () => {
+              if ((await rows.count()) <= before)
+                await page.getByRole('button', { name: SET_UP_WORDS['read-mass'].text }).click();
+              return rows.count();
+            },
+            { timeout: 15_000, interval: 1000 },
+          )
+          .toBeGreaterThan(before);
+      }
+      await isSound(page, 'masses');
+      await page.getByRole('button', { name: SET_UP_WORDS.keep.text }).click();
+      await page.getByText(SET_UP_WORDS['now-kept'].text).waitFor();
+      const [calibration] = await storedBodies<{ line: { slope: number } }>(page, 'calibration');
+      expect(Math.abs(calibration.line.slope - 2)).toBeLessThan(0.01);
+      loadN = 300;
+      await backToVisit(page);
+      await page.getByText(words(SET_UP_WORDS.calibrated)).waitFor();
+      await page.getByRole('radio', { name: PULL_READY_WORDS.inline.text, checked: true }).waitFor();
+      await page.getByText(LIGHT_SENTENCES['no-zero'].text).waitFor();
+      await page.getByText(LIGHT_SENTENCES['side-missing'].text).waitFor();
+      await isSound(page, 'lights-open');
+      await page.getByRole('button', { name: fixName('no-zero') }).click();
+      await page.getByText(words(ZERO_REFUSALS.loaded)).waitFor();
+      expect(await storedBodies(page, 'sensor-zero')).toEqual([]);
+      loadN = 2;
+      await expect
+        .poll(
+          async () => {
+            const again = page.getByRole('button', { name: fixName('no-zero') });
+            if ((await again.count()) > 0) await again.click();
+            return (await storedBodies(page, 'sensor-zero')).length;
+          },
+          { timeout: 15_000, interval: 1000 },
+        )
+        .toBe(1);
+      await page.getByText(words(SET_UP_WORDS['zero-taken'])).waitFor();
+      await page.getByRole('button', { name: fixName('side-missing') }).click();
+      await page.getByText(LIGHT_SENTENCES['side-missing'].text).waitFor({ state: 'detached' });
+      await isSound(page, 'lights-zeroed');
+      const [zero] = await storedBodies<{ level: number; u: number }>(page, 'sensor-zero');
+      expect(Math.abs(zero.level - 2.75)).toBeLessThan(0.5);
+      expect(zero.u).toBeGreaterThan(0);
+      // the calibration knows which way the reading goes: nothing is open any more
+      await warmUp(page, 'left');
+      sender.stop();
+      const [{ choice }] = await storedBodies<{
+        choice: {
+          setUp: {
+            lights: { name: string; state: string; reason: string }[];
+            zero: { level: number } | null;
+            certificate: { hash: string } | null;
+          };
+        };
+      }>(page, 'pull-begun');
+      expect(choice.setUp.zero?.level).toBe(zero.level);
+      expect(choice.setUp.certificate?.hash).toMatch(/^[0-9a-f]{64}$/);
+      expect(choice.setUp.lights.map(({ name, state }) => `${name} ${state}`)).toEqual([
+        'connected lit',
+        'right-way-up lit',
+        'zero lit',
+        'side lit',
+        'mass lit',
+      ]);
+    },
+});

@@ -1,0 +1,68 @@
+import { assessPulls, defaultSettings, massLine, setupDefaults } from '@surae/analysis';
+import { expect, test } from 'vitest';
+import type { Certificate } from '../../../apps/dashboard/src/journey/calibrations.ts';
+import { calibrationNotes, countedForces } from '../../../apps/dashboard/src/result/counted-forces.ts';
+import { assessPullSet, pullRecording } from '../../../apps/dashboard/src/result/pull-assessment.ts';
+import { pullReportFile, pullSampleFiles } from '../../../apps/dashboard/src/result/pull-files.ts';
+import { bytesOf, madePullSet, madePullVisit, madeTrial } from '../../support/made-pull-visit.ts';
+
+const { gravityMps2, masses } = setupDefaults;
+// a cell that shows half of what hangs on it, and 1 N when empty
+const levels = [0, 10, 20].map((massKg) => ({ massKg, level: 1 + 0.5 * massKg * gravityMps2, u: 0.1 }));
+const line = massLine(levels, gravityMps2, masses);
+if (line.kind !== 'calibration') throw new Error(line.reason);
+const certificate: Certificate = {
+  id: 'certificate-1',
+  at: '2026-03-01T09:25:00.000+01:00',
+  author: 'desk',
+  hash: 'abc123',
+  sensor: 'serial: Invented cell: port 1',
+  levels,
+  gravityMps2,
+  line,
+  validDays: 180,
+  temperatureC: null,
+  software: 'surae 1',
+};
+const plain = madePullSet('left', [madeTrial('left', 0), madeTrial('left', 1)]);
+const taken = { ...plain, choice: { ...plain.choice, setUp: { lights: [], zero: null, certificate } } };
+
+test('forces are counted when they are read, and the recording stays as it came', () => {
+  const recording = pullRecording(taken, bytesOf(taken));
+  const raw = recording.groups[0].channels[0].samples.slice();
+  const counted = countedForces(recording, taken.choice);
+  expect(Math.abs(counted.groups[0].channels[0].samples[7] - (raw[7] - 1) / 0.5)).toBeLessThan(1e-9);
+  expect(recording.groups[0].channels[0].samples).toEqual(raw);
+  expect(countedForces(recording, plain.choice)).toBe(recording);
+});
+
+test('a result is that of the counted forces: a cell that shows half gives twice', async () => {
+  const assess = (set: typeof plain) =>
+    assessPullSet(
+      set,
+      { bodyMassKg: null },
+      (id) => Promise.resolve(bytesOf(set)(id)),
+      (trace, request) => Promise.resolve(assessPulls(trace, request, defaultSettings())),
+    );
+  const [before, after] = [await assess(plain), await assess(taken)];
+  const scoreOf = (report: typeof before): number => report.efforts[0].peak.net.value;
+  expect(Math.abs(scoreOf(after) / scoreOf(before) - 2)).toBeLessThan(0.01);
+});
+
+test('every export holds the certificate: the table as a note, the report whole, with its hash', async () => {
+  const recording = pullRecording(taken, bytesOf(taken));
+  const [table] = pullSampleFiles(taken, recording);
+  expect(String(table.content)).toContain('# calibration of 2026-03-01T09:25:00.000+01:00, certificate certificate-1');
+  expect(calibrationNotes(plain.choice)).toEqual([]);
+  const report = await assessPullSet(
+    taken,
+    { bodyMassKg: null },
+    (id) => Promise.resolve(bytesOf(taken)(id)),
+    (trace, request) => Promise.resolve(assessPulls(trace, request, defaultSettings())),
+  );
+  const provenance = { sha256: null, trials: [], software: 'surae 1' };
+  const file = pullReportFile(madePullVisit(taken), taken, report, provenance);
+  expect(JSON.parse(String(file.content))).toMatchObject({
+    set: { choice: { setUp: { certificate: { hash: 'abc123' } } } },
+  });
+});
