@@ -13,6 +13,7 @@ const single = [
   'tests/start.mjs',
   'tests/tsconfig.json',
   'tests/browser/pictures.mjs',
+  'tests/browser/soak.mjs',
   'tests/conventions/dependency-rules.ts',
   'tests/conventions/covered-by.json',
   'tests/conventions/public-names.json',

@@ -77,17 +77,16 @@ class Soak {
     });
     const store = await IndexedDbStore.open('soak');
     const writer = await store.openBytes('soak');
-    let soak: Soak | undefined;
     const live = new LiveSet(
       { sensor, writer, clock, heelLeverM: 0.13, writeEveryMs: 200 },
       {
-        onSamples: (_state, block) => soak?.check(block),
+        onSamples: (_state, block) => soak.check(block),
         onRaise: (_raise, count) => {
-          if (soak !== undefined) soak.counts.raises = count;
+          soak.counts.raises = count;
         },
       },
     );
-    soak = new Soak(sensor, store, live, writer.id);
+    const soak = new Soak(sensor, store, live, writer.id);
     await live.start();
     const chart = new SignalChart();
     chart.live = true;

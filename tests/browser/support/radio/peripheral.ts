@@ -61,6 +61,7 @@ export class MockPeripheral {
   private readonly waiting = new Map<string, (() => void)[]>();
   private answers: Connecting[] = [];
   private isConnected = false;
+  private goes = false;
 
   constructor(tree: ObjectTree, adapter: string, options: PeripheralOptions) {
     this.tree = tree;
@@ -99,6 +100,11 @@ export class MockPeripheral {
   /** The next connection is never answered. */
   hang(): void {
     this.answers.push('hangs');
+  }
+
+  /** The next command that is written to it switches it off before it answers. */
+  goAtNextWrite(): void {
+    this.goes = true;
   }
 
   /** How it answers to a connection that is asked for now. */
@@ -162,6 +168,11 @@ export class MockPeripheral {
   async keepWritten(path: string, bytes: Uint8Array): Promise<void> {
     const characteristic = this.tree.interfaces(path)![CHARACTERISTIC].UUID.value as string;
     this.writes.push({ characteristic, bytes: Uint8Array.from(bytes) });
+    if (this.goes) {
+      this.goes = false;
+      this.dropLink();
+      this.refuse(100);
+    }
     this.writing += 1;
     this.mostAtOnce = Math.max(this.mostAtOnce, this.writing);
     await new Promise((resolve) => setTimeout(resolve, writeMs));

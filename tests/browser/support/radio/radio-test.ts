@@ -2,6 +2,7 @@ import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { newProfile, openBrowser } from '../browser.mjs';
 import { findChromium } from '../chromium.mjs';
+import { strangeName } from '../devices/device-page-test.ts';
 import { type DevicePage, servePage } from '../devices/serve-page.ts';
 import { serveSite } from '../site.mjs';
 import { Chooser } from './chooser.ts';
@@ -47,7 +48,7 @@ async function startRig({ hasAdapter = true, of = 'device-page', entry }: RadioT
   const radio = await MockRadio.start(bus.address, { hasAdapter });
   const profile = newProfile();
   const context = await openBrowser(profile.folder, {
-    moreFlags: ['--enable-features=WebBluetooth'],
+    moreFlags: ['--enable-features=WebBluetooth', `--host-resolver-rules=MAP ${strangeName} localhost`],
     env: { ...process.env, DBUS_SYSTEM_BUS_ADDRESS: bus.address },
   });
   return { bus, radio, site, profile, context };

@@ -2,7 +2,7 @@
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 
-process.chdir(fileURLToPath(new URL('..', import.meta.url)));
+process.chdir(fileURLToPath(new URL('../..', import.meta.url)));
 
 const [given = '1800'] = process.argv.slice(2);
 const lengthS = Number(given);
