@@ -1,4 +1,13 @@
-import { END_CHOICES, ENDING_WORDS, LOCK_WORDS, RATIO_BLOCK_SENTENCES, SAFETY_WORDS, SIDE_WORDS } from '@surae/shared';
+import {
+  END_CHOICES,
+  ENDING_WORDS,
+  LIVE_WORDS,
+  LOCK_WORDS,
+  RATIO_BLOCK_SENTENCES,
+  READY_WORDS,
+  SAFETY_WORDS,
+  SIDE_WORDS,
+} from '@surae/shared';
 import { expect } from 'vitest';
 import { browserTest } from './support/browser-test.ts';
 import { openFirstSet, UNWATCHED_PACE } from './support/first-set.ts';
@@ -49,17 +58,26 @@ browserTest('a line of the safety list that locks is said wherever a test could 
   await page.getByText(LOCK_WORDS.locked.text).waitFor();
   const [{ safety }] = await storedBodies<{ safety: { ticked: string[]; seenWhole: boolean } }>(page, 'visit-safety');
   expect(safety).toMatchObject({ ticked: ['safety.rupture'], seenWhole: true, overridden: [] });
+  await page.getByRole('radio', { name: LIVE_WORDS.live.text }).check();
+  await page.getByText(READY_WORDS['live-locked'].text).waitFor();
+  expect(await page.getByRole('button', { name: READY_WORDS.begin.text }).isDisabled()).toBe(true);
   // a simulated person tests nobody, so it may run
+  await page.getByRole('radio', { name: READY_WORDS.simulated.text }).check();
   await startSet(page, 'left', { placement: 'heel' });
   await waitForEnding(page, 'left');
   const [{ choice }] = await storedBodies<{ choice: { origin: string } }>(page, 'set-begun');
   expect(choice.origin).toBe('simulated');
 });
 
-browserTest('sources that would test somebody are not offered yet', async ({ page, origin }) => {
+browserTest('a sensor that is not connected tests nobody, and the page says so', async ({ page, origin }) => {
   await openFirstSet(page, origin);
-  const sources = page.getByRole('group', { name: 'Where the samples come from' });
+  const sources = page.getByRole('group', { name: READY_WORDS.source.text });
+  const begin = page.getByRole('button', { name: READY_WORDS.begin.text });
   // the page of the set is fetched when it is needed
   await sources.getByRole('radio').first().waitFor();
-  expect(await sources.getByRole('radio').count()).toBe(2);
+  expect(await sources.getByRole('radio').count()).toBe(3);
+  expect(await begin.isDisabled()).toBe(false);
+  await sources.getByRole('radio', { name: LIVE_WORDS.live.text }).check();
+  await page.getByText(LIVE_WORDS['none-held'].text).waitFor();
+  expect(await begin.isDisabled()).toBe(true);
 });
