@@ -86,8 +86,10 @@ radioTests(
             `${state.raises} raises counted.`,
           `Pictures: ${state.frames} shown, ${state.missedFrames} missed, ${(100 * missedShare).toFixed(3)} %; ` +
             `longest wait ${state.longestFrameMs.toFixed(0)} ms.`,
-          `Memory a minute: ${mb(own)} of the process, of which ${mb(kept)} are the samples of the set; ` +
-            `${mb(heap)} of the heap of the script. At the end ${mb(readings.at(-1)!.ownBytes ?? NaN)}.`,
+          lengthS < judgedFromS
+            ? 'Too short to tell of memory.'
+            : `Memory a minute: ${mb(own)} of the process, of which ${mb(kept)} are the samples of the set; ` +
+              `${mb(heap)} of the heap of the script. At the end ${mb(readings.at(-1)!.ownBytes ?? NaN)}.`,
           `Load of the machine meanwhile: ${load.toFixed(1)} on average, ${Math.max(...loads).toFixed(1)} at most.\n`,
         ].join('\n'),
       );
