@@ -1,5 +1,5 @@
 import type { BitOrder } from './bits.ts';
-import { formParts, integerRange } from './form.ts';
+import { codePattern, formParts, integerRange } from './form.ts';
 import type { ChannelField, PacketField, PacketLayout, SamplesField, SkipField } from './layout.ts';
 import type { Problem } from './packet-error.ts';
 import { factorToSi, sensorUnits } from './units.ts';
@@ -94,7 +94,7 @@ function checkChannel(field: ChannelField, path: string, report: Report): void {
   for (const [index, code] of notKnown.entries()) {
     const at = `${path}.notKnown[${index}]`;
     if (form?.kind === 'float') report(at, 'no code: a float says NaN', code);
-    else if (!/^0x[0-9A-Fa-f]+$/.test(code)) report(at, 'hexadecimal such as 0x7FFF', show(code));
+    else if (!codePattern.test(code)) report(at, 'hexadecimal such as 0x7FFF', show(code));
     else if (form !== undefined && Number(code) >= 2 ** form.bits) report(at, `a code that ${field.form} holds`, code);
   }
 }

@@ -25,3 +25,6 @@ export function integerRange({ kind, bits }: FormParts): { readonly least: numbe
   if (kind === 'unsigned') return { least: 0, greatest: 2 ** bits - 1 };
   return { least: -(2 ** (bits - 1)), greatest: 2 ** (bits - 1) - 1 };
 }
+
+/** Which texts are the bits of a value that is not known, in hexadecimal. */
+export const codePattern = /^0x[0-9A-Fa-f]+$/;

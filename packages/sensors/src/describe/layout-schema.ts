@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { formPattern, type NumberForm } from '../decode/form.ts';
+import { codePattern, formPattern, type NumberForm } from '../decode/form.ts';
 import type { PacketLayout } from '../decode/layout.ts';
 
 export const order = z.enum(['little', 'big']).meta({
@@ -38,7 +38,7 @@ const channel = z.strictObject({
     .meta({ description: 'value = code * scale + offset, in the unit; 1 when left out' }),
   offset: z.number().exactOptional(),
   notKnown: z
-    .array(z.string().regex(/^0x[0-9A-Fa-f]+$/))
+    .array(z.string().regex(codePattern))
     .exactOptional()
     .meta({ description: 'codes that mean that the value is not known, the bits as they stand: 0x7FFF' }),
   ...own,

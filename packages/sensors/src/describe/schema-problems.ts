@@ -1,5 +1,8 @@
 import type { z } from 'zod';
+import { codePattern, formPattern } from '../decode/form.ts';
+import { hexPattern } from '../decode/hex.ts';
 import type { Problem } from '../decode/packet-error.ts';
+import { uuidPattern } from '../decode/uuid.ts';
 
 type Issue = z.core.$ZodIssue;
 type Path = readonly PropertyKey[];
@@ -38,12 +41,24 @@ function wanted(issue: Issue): string {
     case 'too_small':
       return `${issue.origin === 'string' || issue.origin === 'array' ? 'a length of ' : ''}${issue.inclusive === false ? 'more than' : 'at least'} ${issue.minimum}`;
     case 'invalid_format':
-      return issue.pattern === undefined ? `text of the form ${issue.format}` : `text that matches ${issue.pattern}`;
+      return issue.pattern === undefined ? `text of the form ${issue.format}` : textOf(issue.pattern);
     case 'invalid_union':
       return 'options' in issue && issue.options !== undefined ? oneOf(issue.options) : issue.message;
     default:
       return issue.message;
   }
+}
+
+/** What the texts of a description look like, by their pattern. */
+const plain: readonly (readonly [pattern: RegExp, words: string])[] = [
+  [formPattern, 'u, i or f and a number of bits that it can have, such as u8, i24 or f32'],
+  [uuidPattern, '128 bits in lower case with hyphens, such as 5b4c9a10-0d3e-4a67-b1c2-6f0e8d7a9b01'],
+  [hexPattern, 'bytes of two hexadecimal digits each, such as A5 5A'],
+  [codePattern, 'bits in hexadecimal after 0x, such as 0x7FFF'],
+];
+
+function textOf(pattern: string): string {
+  return plain.find(([known]) => String(known) === pattern)?.[1] ?? `text that matches ${pattern}`;
 }
 
 const oneOf = (words: readonly unknown[]): string => `one of ${words.map((word) => JSON.stringify(word)).join(', ')}`;
