@@ -2,8 +2,13 @@ import { defineConfig } from 'vitest/config';
 
 const conditions = ['surae-source', 'module', 'node', 'development|production'];
 
-/** Tests in a browser that watch a running set by the clock, and the one that builds the page anew under all others. */
-const moments = ['interruptions', 'journey', 'pushes', 'start', 'stop'].map((name) => `tests/browser/${name}.test.ts`);
+const inBrowser = (names: readonly string[]): string[] => names.map((name) => `tests/browser/${name}.test.ts`);
+
+/** Tests in a browser that watch a running set, a load or a clock. */
+const moments = inBrowser(['interruptions', 'journey', 'live-motion', 'pushes', 'set-up', 'stop', 'two-sensors']);
+
+/** Builds the page anew, under whoever is served it. */
+const alone = inBrowser(['start']);
 
 /** Two more than two cores: see below. */
 const workers = 4;
@@ -37,7 +42,7 @@ export default defineConfig({
         test: {
           name: 'pages',
           include: ['tests/browser/**/*.test.ts'],
-          exclude: moments,
+          exclude: [...moments, ...alone],
           maxWorkers: workers,
           // as above; each test has a store of its own in the browser
           isolate: false,
@@ -53,6 +58,10 @@ export default defineConfig({
           isolate: false,
           sequence: { groupOrder: 1 },
         },
+      },
+      {
+        extends: true,
+        test: { name: 'alone', include: alone, sequence: { groupOrder: 2 } },
       },
     ],
   },
