@@ -121,8 +121,10 @@ export async function answerSafety(page, ticked = []) {
 export async function startSet(page, side, { placement } = {}) {
   await page.getByRole('heading', { name: READY_WORDS[`title-${side}`].text }).waitFor();
   if (placement !== undefined) await page.getByRole('radio', { name: READY_WORDS[placement].text }).check();
-  await page.getByRole('button', { name: READY_WORDS.begin.text }).click();
-  await page.locator('running-set').waitFor();
+  const begin = page.getByRole('button', { name: READY_WORDS.begin.text });
+  await begin.click();
+  // at eighty times life a set may be over before a busy browser shows any of it
+  await begin.waitFor({ state: 'detached' });
 }
 
 /**
