@@ -6,35 +6,9 @@ import { goToFirstSet, words } from './support/journey.mjs';
 import { beginTrial, choosePushes, waitForVerdict, warmUp } from './support/pulls.mjs';
 import { SteadySender } from './support/radio/steady-sender.ts';
 import { backToVisit, goToSensors, importDescription, storedSamples } from './support/sensors.ts';
+import { serialCell } from './support/serial/serial-cell.ts';
 import { serialDashboardTests } from './support/serial/serial-test.ts';
 import { storedBodies } from './support/stored.ts';
-
-/** An invented cell at a serial port: number of the sample, milliseconds, newtons. */
-const cell = {
-  kind: 'surae-sensor',
-  version: 1,
-  name: 'Invented serial cell',
-  placement: 'inline',
-  link: {
-    kind: 'serial',
-    port: { baudRate: 921_600, dataBits: 8, stopBits: 1, parity: 'none' },
-    nominalRateHz: 200,
-    stream: {
-      kind: 'lines',
-      lines: {
-        delimiter: ';',
-        decimal: '.',
-        columns: [
-          { kind: 'counter', modulus: 4096 },
-          { kind: 'time', unit: 'ms' },
-          { kind: 'channel', quantity: 'force', axis: null, unit: 'N' },
-        ],
-      },
-    },
-    start: ['53 0A'],
-    stop: ['50 0A'],
-  },
-};
 
 const rateHz = 200;
 const sampleCount = 20_000;
@@ -59,7 +33,7 @@ serialDashboardTests({
     await goToFirstSet(page, origin);
     await choosePushes(page, 'left');
     await goToSensors(page);
-    await importDescription(page, cell);
+    await importDescription(page, serialCell);
     await page.getByRole('radio', { name: SENSOR_WORDS.serial.text }).check();
     // the port that is known is offered first
     await page
@@ -83,7 +57,7 @@ serialDashboardTests({
     const inside = [...lost].filter((n) => n > from && n < to).length;
     expect(inside).toBeGreaterThan(0);
     const [{ choice }] = await storedBodies<{ choice: { origin: string; sensor: object } }>(page, 'pull-begun');
-    expect(choice).toMatchObject({ origin: 'live', sensor: { route: 'serial', kindName: cell.name } });
+    expect(choice).toMatchObject({ origin: 'live', sensor: { route: 'serial', kindName: serialCell.name } });
     process.stdout.write(
       `Serial lines, live push: ${stored.numbers.length} samples as sent, ${inside} lost and known.\n`,
     );

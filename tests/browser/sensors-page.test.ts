@@ -1,8 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { AxeBuilder } from '@axe-core/playwright';
 import { openSamples } from '@surae/sensors';
 import { DESCRIBE_WORDS, DEVICE_ERRORS, HELD_WORDS, LIVE_WORDS, SENSOR_KIND_WORDS, SENSOR_WORDS } from '@surae/shared';
-import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { fill } from '../../apps/dashboard/src/words/fill.ts';
 import { goToFirstSet, words } from './support/journey.mjs';
@@ -10,24 +8,8 @@ import { heelDevice, heelPackets, heelSamplesPerPacket } from './support/radio/h
 import { inBeats, without } from './support/radio/packet-faults.ts';
 import { radioTests } from './support/radio/radio-test.ts';
 import { SteadySender } from './support/radio/steady-sender.ts';
-import { fitsAt } from './support/result-page.ts';
 import { connectBluetooth, goToSensors, importDescription } from './support/sensors.ts';
-
-async function noViolations(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).setLegacyMode().analyze();
-  expect(violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.flat().join(' ')}`))).toEqual(
-    [],
-  );
-}
-
-/** Nothing sticks out at three widths, and no rule is broken on light and dark paper. */
-async function isSound(page: Page, name: string): Promise<void> {
-  await fitsAt(page, name, 360, 768, 1280);
-  await noViolations(page);
-  await page.emulateMedia({ colorScheme: 'dark' });
-  await noViolations(page);
-  await page.emulateMedia({ colorScheme: 'light' });
-}
+import { isSound } from './support/sound.ts';
 
 const example = (name: string): unknown =>
   JSON.parse(readFileSync(new URL(`../../shared/sensors/examples/${name}.json`, import.meta.url), 'utf8'));

@@ -1,4 +1,3 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import {
   HELD_WORDS,
   LIGHT_FIXES,
@@ -8,43 +7,16 @@ import {
   SET_UP_WORDS,
   ZERO_REFUSALS,
 } from '@surae/shared';
-import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { upTo } from './support/devices/driven.ts';
 import { goToFirstSet, words } from './support/journey.mjs';
 import { choosePushes, warmUp } from './support/pulls.mjs';
 import { SteadySender } from './support/radio/steady-sender.ts';
-import { fitsAt } from './support/result-page.ts';
 import { backToVisit, goToSensors, importDescription } from './support/sensors.ts';
+import { serialCell } from './support/serial/serial-cell.ts';
 import { serialDashboardTests } from './support/serial/serial-test.ts';
+import { isSound } from './support/sound.ts';
 import { storedBodies } from './support/stored.ts';
-
-/** An invented cell at a serial port: number of the sample, milliseconds, newtons. */
-const cell = {
-  kind: 'surae-sensor',
-  version: 1,
-  name: 'Invented serial cell',
-  placement: 'inline',
-  link: {
-    kind: 'serial',
-    port: { baudRate: 921_600, dataBits: 8, stopBits: 1, parity: 'none' },
-    nominalRateHz: 200,
-    stream: {
-      kind: 'lines',
-      lines: {
-        delimiter: ';',
-        decimal: '.',
-        columns: [
-          { kind: 'counter', modulus: 4096 },
-          { kind: 'time', unit: 'ms' },
-          { kind: 'channel', quantity: 'force', axis: null, unit: 'N' },
-        ],
-      },
-    },
-    start: ['53 0A'],
-    stop: ['50 0A'],
-  },
-};
 
 const rateHz = 200;
 const sampleCount = 20_000;
@@ -61,22 +33,6 @@ function fixName(reason: 'no-zero' | 'side-missing'): string {
   return LIGHT_FIXES[reason].text.replace(/\.$/, '');
 }
 
-async function noViolations(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).setLegacyMode().analyze();
-  expect(violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.flat().join(' ')}`))).toEqual(
-    [],
-  );
-}
-
-/** Nothing sticks out at three widths, and no rule is broken on light and dark paper. */
-async function isSound(page: Page, name: string): Promise<void> {
-  await fitsAt(page, name, 360, 768, 1280);
-  await noViolations(page);
-  await page.emulateMedia({ colorScheme: 'dark' });
-  await noViolations(page);
-  await page.emulateMedia({ colorScheme: 'light' });
-}
-
 serialDashboardTests({
   'lights say what is not in order, a zero is refused under load and taken empty, and a calibration is kept with the test':
     async ({ page, origin, farEnd }) => {
@@ -84,7 +40,7 @@ serialDashboardTests({
       await goToFirstSet(page, origin);
       await choosePushes(page, 'left');
       await goToSensors(page);
-      await importDescription(page, cell);
+      await importDescription(page, serialCell);
       await page.getByRole('radio', { name: SENSOR_WORDS.serial.text }).check();
       await page
         .getByRole('button', { name: words(SENSOR_WORDS['known-port']) })

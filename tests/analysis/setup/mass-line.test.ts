@@ -11,7 +11,7 @@ const g = 9.80665;
 const rule = setupDefaults.masses;
 const levelsOf = (pairs: readonly (readonly [massKg: number, level: number])[]): MassLevel[] =>
   pairs.map(([massKg, level]) => ({ massKg, level, u: 0.1 }));
-const fit = (...pairs: (readonly [number, number])[]): MassFit => massLine(levelsOf(pairs), g, rule);
+const lineThrough = (...pairs: (readonly [number, number])[]): MassFit => massLine(levelsOf(pairs), g, rule);
 
 /** GUM (JCGM 100:2008), table H.6: temperature and correction of a thermometer, from memory. */
 const gumH6 = [
@@ -35,7 +35,7 @@ interface Given {
 
 describe('the line through known masses', () => {
   test('by hand: an exact line of slope 2 and offset 1', () => {
-    const exact = fit([0, 1], [10, 1 + 20 * g], [20, 1 + 40 * g], [0, 1]);
+    const exact = lineThrough([0, 1], [10, 1 + 20 * g], [20, 1 + 40 * g], [0, 1]);
     if (exact.kind !== 'calibration') throw new Error(exact.reason);
     expect([exact.slope, exact.offset]).toBeCloseToEach([2, 1], { rtol: 1e-12, atol: 1e-9 });
     expect([exact.departureN, exact.returnN]).toBeCloseToEach([0, 0], { rtol: 0, atol: 1e-9 });
@@ -47,7 +47,7 @@ describe('the line through known masses', () => {
     const reference = readReference<Given[], Record<string, number>[]>('mass-line.calibrations');
     expect(reference.input.length).toBeGreaterThan(3);
     for (const [k, { massesKg, readings }] of reference.input.entries()) {
-      const found = fit(...massesKg.map((massKg, i) => [massKg, readings[i]] as const));
+      const found = lineThrough(...massesKg.map((massKg, i) => [massKg, readings[i]] as const));
       if (found.kind !== 'calibration') throw new Error(found.reason);
       const expected = reference.expected[k];
       const names = ['slope', 'offset', 'offsetU', 'residualSd', 'slopeLow', 'slopeHigh', 'departureN'] as const;
@@ -70,7 +70,7 @@ describe('the line through known masses', () => {
   });
 
   test('a reversed cell has a falling line and is told', () => {
-    const turned = fit([0, 2], [10, 2 - 10 * g], [20, 2 - 20 * g]);
+    const turned = lineThrough([0, 2], [10, 2 - 10 * g], [20, 2 - 20 * g]);
     expect(turned).toMatchObject({ kind: 'calibration', reversed: true, returnN: null });
   });
 
@@ -83,7 +83,7 @@ describe('the line through known masses', () => {
           [10, 98.7],
           [20, 197.4],
         ] as const;
-        const [first, second] = [fit(...pairs), fit(...pairs.map(([m, y]) => [m, scale * y] as const))];
+        const [first, second] = [lineThrough(...pairs), lineThrough(...pairs.map(([m, y]) => [m, scale * y] as const))];
         if (first.kind !== 'calibration' || second.kind !== 'calibration') throw new Error('refused');
         expect([second.slope, second.offset, second.departureN]).toBeCloseToEach(
           [scale * first.slope, scale * first.offset, first.departureN],
@@ -97,38 +97,38 @@ describe('the line through known masses', () => {
 
 describe('a calibration is refused', () => {
   test('without the empty sensor, with too few masses, with light ones', () => {
-    expect(fit([10, 98], [20, 196], [30, 294])).toMatchObject({ reason: 'no-empty' });
-    expect(fit([0, 0], [10, 98], [0, 0])).toMatchObject({ reason: 'too-few-masses', found: 2, allowed: 3 });
-    expect(fit([0, 0], [1, 9.8], [2, 19.6])).toMatchObject({ reason: 'too-light', found: 2, allowed: 5 });
+    expect(lineThrough([10, 98], [20, 196], [30, 294])).toMatchObject({ reason: 'no-empty' });
+    expect(lineThrough([0, 0], [10, 98], [0, 0])).toMatchObject({ reason: 'too-few-masses', found: 2, allowed: 3 });
+    expect(lineThrough([0, 0], [1, 9.8], [2, 19.6])).toMatchObject({ reason: 'too-light', found: 2, allowed: 5 });
   });
 
   test('when one mass lies off the line through the others, and says which', () => {
-    const found = fit([0, 0.1], [5, 5 * g], [10, 10 * g + 12], [15, 15 * g - 0.1], [20, 20 * g], [0, -0.1]);
+    const found = lineThrough([0, 0.1], [5, 5 * g], [10, 10 * g + 12], [15, 15 * g - 0.1], [20, 20 * g], [0, -0.1]);
     expect(found).toMatchObject({ reason: 'one-out-of-line', massKg: 10 });
     expect(found.kind === 'refused' && Math.abs(found.found - 12) < 0.5).toBe(true);
   });
 
   test('when the readings bend', () => {
     const bend = [0, 5, 10, 15, 20].map((m) => [m, m * g * (1 + 0.006 * m)] as const);
-    expect(fit(...bend)).toMatchObject({ reason: 'not-straight', allowed: 0.01 });
+    expect(lineThrough(...bend)).toMatchObject({ reason: 'not-straight', allowed: 0.01 });
   });
 
   test('four readings that scatter blame none of the masses: one degree of freedom proves nothing', () => {
-    const found = fit([0, 0], [5, 5 * g + 0.3], [10, 10 * g - 0.3], [20, 20 * g + 15]);
+    const found = lineThrough([0, 0], [5, 5 * g + 0.3], [10, 10 * g - 0.3], [20, 20 * g + 15]);
     expect(found).toMatchObject({ reason: 'not-straight', massKg: null });
   });
 
   test('when nothing answers to the masses', () => {
-    expect(fit([0, 1], [10, 1], [20, 1])).toMatchObject({ reason: 'no-answer' });
-    expect(fit([0, 1], [10, 1.4], [20, 0.8])).toMatchObject({ reason: 'no-answer' });
+    expect(lineThrough([0, 1], [10, 1], [20, 1])).toMatchObject({ reason: 'no-answer' });
+    expect(lineThrough([0, 1], [10, 1.4], [20, 0.8])).toMatchObject({ reason: 'no-answer' });
   });
 
   test('when the empty sensor shows another value afterwards', () => {
-    const found = fit([0, 0], [20, 20 * g + 1], [40, 40 * g + 3], [60, 60 * g + 3], [0, 5.2]);
+    const found = lineThrough([0, 0], [20, 20 * g + 1], [40, 40 * g + 3], [60, 60 * g + 3], [0, 5.2]);
     expect(found).toMatchObject({ reason: 'zero-moved', allowed: 5 });
   });
 
   test('a mass below nothing is no mass', () => {
-    expect(() => fit([-1, 0], [0, 1], [10, 98])).toThrow(RangeError);
+    expect(() => lineThrough([-1, 0], [0, 1], [10, 98])).toThrow(RangeError);
   });
 });

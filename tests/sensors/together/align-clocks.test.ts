@@ -93,7 +93,7 @@ const leastDelay = { fromMs: 0, toMs: 20 };
 function fitOf(source: ClockedSource, still: readonly Stall[], seed: number): SourceFit | null {
   const clock = new SourceClock();
   for (const block of blocksOf(source, still, seed)) clock.take(block);
-  return clock.fit;
+  return clock.fitted;
 }
 
 /** How far the time line of two sources is off, where both begin to be heard and where one ends [ms]. */

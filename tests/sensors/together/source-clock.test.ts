@@ -15,7 +15,7 @@ function block(lastS: number, hostTimeMs: number, more: Partial<SampleBlock> = {
 test('by hand: a source that counts 2 % fast, its blocks 0, 40 and 90 ms late in turn', () => {
   const clock = new SourceClock();
   for (let i = 0; i < 300; i++) clock.take(block(0.102 * i, 700 + 100 * i + [0, 40, 90][i % 3]));
-  const fit = clock.fit!;
+  const fit = clock.fitted!;
   expect(fit.offsetMs).toBeCloseTo(700, 6);
   expect(fit.driftPpm).toBeCloseTo(20_000, 3);
   expect([fit.fromS, fit.toS]).toEqual([0, 0.102 * 299]);
@@ -32,13 +32,13 @@ test('by hand: a source that counts 2 % fast, its blocks 0, 40 and 90 ms late in
 
 test('says nothing while too little came, and is not led astray by late blocks and those without a time', () => {
   const clock = new SourceClock();
-  expect(clock.fit).toBeNull();
+  expect(clock.fitted).toBeNull();
   for (let i = 0; i < 20; i++) clock.take(block(0.1 * i, 100 * i));
-  expect(clock.fit).toBeNull();
+  expect(clock.fitted).toBeNull();
   for (let i = 20; i < 200; i++) clock.take(block(0.1 * i, 100 * i));
-  const { fit } = clock;
+  const { fitted: fit } = clock;
   clock.take(block(25, 1000, { isLate: true }));
   clock.take(block(25, 1000, { deviceTimesS: null }));
-  expect(clock.fit).toEqual(fit);
+  expect(clock.fitted).toEqual(fit);
   expect(fit!.offsetMs).toBeCloseTo(0, 6);
 });

@@ -55,6 +55,9 @@ export class DescribePage extends LitElement {
         resize: vertical;
       }
       #text,
+      #bytes-help {
+        margin-block-start: var(--gap-2);
+      }
       #bytes {
         display: block;
       }

@@ -16,6 +16,7 @@ import { type SourceRoute, whyNoSource } from '../devices/source-access.ts';
 import { readyStyle } from '../pages/ready-style.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
+import { fieldBox } from './field-style.ts';
 
 /** Told with the sensor that was connected. */
 export type SensorConnected = CustomEvent<HeldSensor>;
@@ -49,15 +50,7 @@ export class ConnectSensorForm extends LitElement {
         margin-block-end: var(--gap-1);
       }
       select {
-        background: var(--raised);
-        border: 1.5px solid var(--ink);
-        border-radius: 4px;
-        color: inherit;
-        font: inherit;
-        font-size: var(--size-2);
-        inline-size: 100%;
-        min-block-size: var(--target);
-        padding-inline: var(--gap-3);
+        ${fieldBox}
         text-overflow: ellipsis;
       }
     `,

@@ -6,6 +6,7 @@ import { hashOf } from '../route.ts';
 import { base } from '../styles/base.ts';
 import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
+import { ruledListStyle } from './ruled-list-style.ts';
 
 /** Told with the id of a description that is not to be used any more. */
 export type DescriptionTakenBack = CustomEvent<string>;
@@ -15,14 +16,9 @@ export type DescriptionTakenBack = CustomEvent<string>;
 export class DescriptionList extends LitElement {
   static override styles = [
     base,
+    ruledListStyle,
     css`
-      ul {
-        list-style: none;
-        margin: 0;
-        padding: 0;
-      }
       li {
-        border-block-start: 1px solid var(--hairline);
         padding-block: var(--gap-3);
       }
       .choices {

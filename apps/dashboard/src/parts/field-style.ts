@@ -18,6 +18,19 @@ export const fileFieldStyle = css`
   }
 `;
 
+/** The box of a field: what is set of it and the same for all kinds. */
+export const fieldBox = css`
+  background: var(--raised);
+  border: 1.5px solid var(--ink);
+  border-radius: 4px;
+  color: inherit;
+  font: inherit;
+  font-size: var(--size-2);
+  inline-size: 100%;
+  min-block-size: var(--target);
+  padding-inline: var(--gap-3);
+`;
+
 /** Fields that are typed into, each under its label and above its help. */
 export const fieldStyle = css`
   label {
@@ -27,15 +40,7 @@ export const fieldStyle = css`
   }
   input:not([type='file']),
   select {
-    background: var(--raised);
-    border: 1.5px solid var(--ink);
-    border-radius: 4px;
-    color: inherit;
-    font: inherit;
-    font-size: var(--size-2);
-    inline-size: 100%;
-    min-block-size: var(--target);
-    padding-inline: var(--gap-3);
+    ${fieldBox}
   }
   ${fileFieldStyle}
   input[inputmode] {

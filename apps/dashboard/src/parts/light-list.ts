@@ -3,11 +3,12 @@ import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { SetUpLight } from '../live/set-up-light.ts';
 import { base } from '../styles/base.ts';
+import { ruledListStyle } from './ruled-list-style.ts';
 
 /** Told with the code of a fix that was pressed. */
 export type FixAskedFor = CustomEvent<string>;
 
-const signs = { yes: '\u2713', no: '\u00d7', 'cannot-tell': '?' } as const;
+const signs = { yes: '|', no: '\u00d7', 'cannot-tell': '?' } as const;
 const words = { yes: HELD_WORDS['light-yes'], no: HELD_WORDS['light-no'], 'cannot-tell': HELD_WORDS['light-open'] };
 
 /** What is looked at before a test: each in a word, and where it is not in order one sentence and one fix. Tells `fix-asked-for`. */
@@ -15,14 +16,9 @@ const words = { yes: HELD_WORDS['light-yes'], no: HELD_WORDS['light-no'], 'canno
 export class LightList extends LitElement {
   static override styles = [
     base,
+    ruledListStyle,
     css`
-      ul {
-        list-style: none;
-        margin: 0;
-        padding: 0;
-      }
       li {
-        border-block-start: 1px solid var(--hairline);
         display: grid;
         gap: 0 var(--gap-3);
         grid-template-columns: 1.5em minmax(0, 1fr);

@@ -27,6 +27,11 @@ export class MassCalibrationPart extends LitElement {
     base,
     fieldStyle,
     css`
+      h3:first-of-type {
+        border-block-start: 1px solid var(--hairline);
+        margin-block-start: var(--gap-6);
+        padding-block-start: var(--gap-4);
+      }
       form {
         display: grid;
         gap: var(--gap-3);

@@ -6,6 +6,7 @@ import type { OwnErrorsEntry } from '../journey/own-errors.ts';
 import { base } from '../styles/base.ts';
 import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
+import { ruledListStyle } from './ruled-list-style.ts';
 
 /** The id of an own error that is not to be used any more. */
 export type TakenBack = CustomEvent<string>;
@@ -39,14 +40,9 @@ function use(pairs: number, bound: string): string {
 export class OwnErrorList extends LitElement {
   static override styles = [
     base,
+    ruledListStyle,
     css`
-      ul {
-        list-style: none;
-        margin: 0;
-        padding: 0;
-      }
       li {
-        border-block-start: 1px solid var(--hairline);
         padding-block: var(--gap-4);
       }
       p {

@@ -140,7 +140,8 @@ function gravityWay({ group, axes }: Seen, facts: LightFacts, rule: LightRule): 
   const { timesS } = group;
   const spanS = timesS[timesS.length - 1] - timesS[0];
   const inWindow = Math.max(2, Math.round((timesS.length - 1) / Math.max(1, spanS)));
-  if (steadyShare([axes[0], axes[1], axes[2]], inWindow, rule.tiltMostRad) < 0.8) return open('no-steady-gravity');
+  if (steadyShare([axes[0], axes[1], axes[2]], inWindow, rule.tiltMostRad) < rule.steadyLeast)
+    return open('no-steady-gravity');
   const up = unit(meanVector(axes));
   if (up === undefined || facts.upAxis === null) return lit('any-way');
   const angle = Math.acos(Math.min(1, Math.max(-1, dot(up, facts.upAxis))));
@@ -218,7 +219,7 @@ function massOf(found: Seen | undefined, facts: LightFacts, rule: LightRule): An
   if (shown < rule.standsShare * kg) return open('nobody-stands', { told: kg });
   // somebody who moves is not weighed
   const sway = quantile(found.axes[0], 0.9) - quantile(found.axes[0], 0.1);
-  if (sway > 0.2 * newest) return open('not-still', { range: sway });
+  if (sway > rule.swayMost * newest) return open('not-still', { range: sway });
   const share = Math.abs(shown / kg - 1);
   const figures = { told: kg, shown };
   return share > rule.massDifference ? failing('mass-differs', figures) : lit('mass-agrees', figures);

@@ -21,6 +21,12 @@ export interface GravityAxis extends Guess<SignedAxis, GravityEvidence> {
 const offsetShare = 0.015;
 const wanderRad = 0.03;
 
+/** Logistic odds per standard deviation that come closest to the normal distribution [-]; from memory, 1.702. */
+const oddsPerDeviation = 1.7;
+
+/** Lead over the next axis from which gravity lies along one of them, for the words alone [-]; ours. */
+const clearLead = 0.2;
+
 /**
  * The axis of the sensor that points up while it is worn and still: the one that carries most of gravity.
  *
@@ -45,10 +51,10 @@ export function gravityAxis(acceleration: VectorSignal, rule: GuessRule): Gravit
   const weighed = SIGNED_AXES.map((name, i): Weighed<SignedAxis> => {
     const share = (i % 2 === 0 ? 1 : -1) * up[i >> 1];
     // two components share their error: the axis that leads by d is right with odds exp(d / u), close to the normal tail
-    return [name, (1.7 * share) / (Math.SQRT2 * u)];
+    return [name, (oddsPerDeviation * share) / (Math.SQRT2 * u)];
   });
   const lead = [...up].map((value) => Math.abs(value)).sort((a, b) => b - a);
   const angle = (Math.acos(Math.min(1, lead[0])) * 180) / Math.PI;
-  const code = lead[0] - lead[1] > 0.2 ? 'gravity-along' : 'gravity-between';
+  const code = lead[0] - lead[1] > clearLead ? 'gravity-along' : 'gravity-between';
   return { ...weigh(weighed, -Infinity, { code, figures: { degrees: angle } }, rule), up };
 }

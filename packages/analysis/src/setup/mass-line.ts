@@ -98,8 +98,8 @@ function outOfLine(loads: readonly number[], levels: readonly MassLevel[], rule:
 }
 
 /** Whether the reading answers to the load at all: the line rises over its own scatter. */
-function answers(line: FittedLine, greatestN: number): boolean {
-  return line.slope !== 0 && Math.abs(line.slope) * greatestN > 10 * (line.residualSd ?? 0);
+function answers(line: FittedLine, greatestN: number, rule: MassRule): boolean {
+  return line.slope !== 0 && Math.abs(line.slope) * greatestN > rule.answerLeast * (line.residualSd ?? 0);
 }
 
 /**
@@ -149,7 +149,7 @@ export function massLine(levels: readonly MassLevel[], gravityMps2: number, rule
       const allowedN = rule.linearityMost * greatestN;
       return refused('one-out-of-line', stray.departureN, allowedN, levels[stray.at].massKg);
     }
-    if (!answers(line, greatestN)) return refused('no-answer', departureShare, rule.linearityMost);
+    if (!answers(line, greatestN, rule)) return refused('no-answer', departureShare, rule.linearityMost);
     return refused('not-straight', departureShare, rule.linearityMost);
   }
   const empty = levels.filter(({ massKg }) => massKg === 0);

@@ -13,6 +13,12 @@ const endShare = 0.05;
 /** How far apart both ends may lie to be the same level, where the whole range is 2 [-]; ours. */
 const endsApart = 0.6;
 
+/** How near either end of the range a reading counts as there, from the middle 0 to the end 1 [-]; ours. */
+const nearEnd = 0.6;
+
+/** Least range over the scatter at rest that is an effort [-]; ours. */
+const effortLeast = 10;
+
 /**
  * Which way a reading goes under load, from a stretch with an effort in it: it rests at one end of its range, longer than at
  * the other, and begins and ends there.
@@ -29,7 +35,7 @@ export function pullSign(samples: Float64Array, noise: number, rule: GuessRule):
   const low = quantile(samples, 0.02);
   const high = quantile(samples, 0.98);
   const range = high - low;
-  if (!(range > 10 * noise)) return noGuess(['up', 'down'], { code: 'no-effort', figures: { range } });
+  if (!(range > effortLeast * noise)) return noGuess(['up', 'down'], { code: 'no-effort', figures: { range } });
   // where most of the time is spent: -1 at the low end, 1 at the high end
   const place = (value: number): number => (2 * value - low - high) / range;
   const count = Math.max(1, Math.round(endShare * samples.length));
@@ -38,7 +44,7 @@ export function pullSign(samples: Float64Array, noise: number, rule: GuessRule):
   // a load that was put on, or taken off, and stays so tells nothing: which of the two levels is rest is not known
   if (Math.abs(start - end) > endsApart) return noGuess(['up', 'down'], { code: 'no-effort', figures: { range } });
   let near = 0;
-  for (const value of samples) near += place(value) < -0.6 ? 1 : place(value) > 0.6 ? -1 : 0;
+  for (const value of samples) near += place(value) < -nearEnd ? 1 : place(value) > nearEnd ? -1 : 0;
   const lead = (fitted.bySkew * near) / samples.length - fitted.byEnds * Math.max(-1, Math.min(1, (start + end) / 2));
   const code = lead >= 0 ? 'above-rest' : 'below-rest';
   return weigh(

@@ -43,6 +43,8 @@ export interface MassRule {
   readonly linearityMost: number;
   /** probability under which the departure of one mass from the line through the others is no chance [-] */
   readonly strayProbability: number;
+  /** least span of the readings over their scatter about the line: below it the sensor does not answer [-] */
+  readonly answerLeast: number;
   /** greatest difference between the empty sensor before and after [N] */
   readonly returnMostN: number;
   /** greatest range of the block means of a still stretch, and its greatest share of the range of the recording [N, -] */
@@ -85,6 +87,10 @@ export interface LightRule {
   readonly standsShare: number;
   /** greatest angle between up and the direction told [rad] */
   readonly tiltMostRad: number;
+  /** least share of the stretch in which the direction of gravity holds [-] */
+  readonly steadyLeast: number;
+  /** greatest spread of the force from its tenth to its ninth tenth while somebody is weighed, as a share of the force [-] */
+  readonly swayMost: number;
   /** least and greatest size of gravity, as a share of it [-] */
   readonly gravityLeast: number;
   readonly gravityMost: number;

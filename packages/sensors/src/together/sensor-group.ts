@@ -37,7 +37,7 @@ export class SensorGroup {
 
   /** The clock of each source beside that of the host; null where too little came. */
   get fits(): readonly (SourceFit | null)[] {
-    return this.clocks.map(({ fit }) => fit);
+    return this.clocks.map(({ fitted }) => fitted);
   }
 
   /**
@@ -67,7 +67,7 @@ export class SensorGroup {
 
   /** How well a source lies beside the first one. */
   alignmentOf(source: number): AlignmentAnswer {
-    const known = this.members.map(({ leastDelay }, i) => ({ fit: this.clocks[i]!.fit, leastDelay }));
+    const known = this.members.map(({ leastDelay }, i) => ({ fit: this.clocks[i]!.fitted, leastDelay }));
     const [one, other] = [known[source], known[0]];
     if (one === undefined || other === undefined) throw new RangeError(`There is no source ${source}.`);
     return alignClocks(one, other);

@@ -39,11 +39,11 @@ export class SourceClock {
   }
 
   /** The fit; null until there is enough to say how sure it is, about 6 s. */
-  get fit(): SourceFit | null {
+  get fitted(): SourceFit | null {
     const { firstS, lastS } = this;
-    const { fitted } = this.line;
-    if (fitted === null || firstS === undefined) return null;
-    const { offsetMs, offsetUncertaintyMs, driftPpm, driftUncertaintyPpm } = fitted;
+    const onHost = this.line.fitted;
+    if (onHost === null || firstS === undefined) return null;
+    const { offsetMs, offsetUncertaintyMs, driftPpm, driftUncertaintyPpm } = onHost;
     const middleS = (firstS + lastS) / 2;
     return {
       offsetMs,

@@ -26,6 +26,7 @@ export const setupDefaults: SetupSettings = {
     greatestLeastKg: 5, // ours; 10 to 20 kg is common practice, no source
     linearityMost: 0.01, // ours
     strayProbability: 0.01, // ours
+    answerLeast: 10, // ours
     returnMostN: 5, // common practice, no source
     stillMostN: 3, // ours
     stillShare: 0.03, // ours
@@ -50,6 +51,8 @@ export const setupDefaults: SetupSettings = {
     massDifference: 0.03, // common practice, no source
     standsShare: 0.5, // ours
     tiltMostRad: 0.785, // ours: half of a right angle
+    steadyLeast: 0.8, // ours
+    swayMost: 0.2, // ours
     gravityLeast: 0.85, // ours, beyond any error of calibration
     gravityMost: 1.15, // ours
     wanderMostRad: 0.1, // ours
