@@ -50,11 +50,11 @@ export default defineConfig({
       },
       {
         extends: true,
-        // these look at times that a busy machine would spoil: two at a time, when all else is done
+        // these look at times that a busy machine would spoil: three at a time, when all else is done: they wait most of it
         test: {
           name: 'moments',
           include: moments,
-          maxWorkers: 2,
+          maxWorkers: 3,
           isolate: false,
           sequence: { groupOrder: 1 },
         },
