@@ -55,6 +55,28 @@ class Watch {
   }
 }
 
+/** Says where a page stood when a test of it failed: a log has no picture. */
+async function whereItStood(page: Page): Promise<string> {
+  const told = page.locator('h1, [role="alert"], [role="status"]').filter({ visible: true });
+  try {
+    const texts = (await told.allInnerTexts()).map((text) => text.replaceAll(/\s+/g, ' ').trim());
+    return `${page.url()}: ${texts.filter((text) => text !== '').join(' | ')}`;
+  } catch (error) {
+    return `not to be told: ${error instanceof Error ? error.message : String(error)}`;
+  }
+}
+
+/** Runs a test; one that fails says where its page stood. */
+async function telling(page: () => Page | undefined, work: () => Promise<void>): Promise<void> {
+  try {
+    await work();
+  } catch (error) {
+    const at = page();
+    if (at !== undefined) process.stdout.write(`The page stood at ${await whereItStood(at)}\n`);
+    throw error;
+  }
+}
+
 /**
  * A test in a browser with an empty store of its own; the tests of a file share the browser. At its end no page may have thrown
  * an error, and none may have asked for anything at another origin. Where there is no browser the test is counted as skipped.
@@ -67,7 +89,11 @@ export function browserTest(name: string, work: (given: BrowserTest) => Promise<
     const context = await openContext(await shared);
     const watch = new Watch();
     try {
-      await work({ page: await watch.page(context), origin: site.origin });
+      const page = await watch.page(context);
+      await telling(
+        () => page,
+        () => work({ page, origin: site.origin }),
+      );
       watch.expectClean(site.origin);
     } finally {
       await context.close();
@@ -90,7 +116,10 @@ export function profileTest(name: string, work: (given: ProfileTest) => Promise<
     try {
       const page = await open();
       const { origin, close: endServer } = site;
-      await work({ page, context: context!, origin, profile: profile.folder, endServer, reopen: open });
+      await telling(
+        () => context?.pages()[0],
+        () => work({ page, context: context!, origin, profile: profile.folder, endServer, reopen: open }),
+      );
       watch.expectClean(origin);
     } finally {
       await context?.close();

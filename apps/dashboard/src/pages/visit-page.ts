@@ -6,6 +6,7 @@ import { bookContext } from '../contexts/capabilities.ts';
 import { focusHeading } from '../heading-focus.ts';
 import { noOwnErrors, type OwnErrorsInUse, ownErrorsInUse } from '../journey/own-errors.ts';
 import type { Person } from '../journey/person.ts';
+import { ReadsInOrder } from '../journey/reads-in-order.ts';
 import { currentStep, otherSide, type Step, stepsOf } from '../journey/steps.ts';
 import { isBegun } from '../journey/tests-of-visit.ts';
 import type { Visit } from '../journey/visit.ts';
@@ -24,6 +25,13 @@ import './history-step.ts';
 import './rest-step.ts';
 import './safety-step.ts';
 import './soreness-step.ts';
+
+/** A visit as it was read, and what is read once with it. */
+interface VisitRead {
+  readonly visit?: Visit;
+  readonly person?: Person | undefined;
+  readonly around?: { readonly earlier: readonly Visit[]; readonly own: OwnErrorsInUse };
+}
 
 /** A visit, one step at a time: which step it is follows from what was stored, so a reload goes on where it was. */
 @customElement('visit-page')
@@ -63,6 +71,7 @@ export class VisitPage extends LitElement {
   @state() private anew: Step['id'] | undefined;
   @state() private notKept = false;
   private shown: Step['id'] | undefined;
+  private readonly reads = new ReadsInOrder<VisitRead>();
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -93,14 +102,25 @@ export class VisitPage extends LitElement {
     if (moved) void this.focusStep();
   }
 
-  private async load(): Promise<void> {
-    const visit = await this.book.visit(this.visitId);
-    this.person = visit && (await this.book.personOfVisit(visit));
-    if (visit !== undefined && this.visit?.id !== visit.id) {
-      this.earlier = await this.book.visitsBefore(visit);
-      this.own = ownErrorsInUse(await this.book.ownErrors());
-    }
-    this.visit = visit ?? null;
+  /** A leg that is assessed writes its report beside what is pressed: two of these may overlap. */
+  private load(): Promise<void> {
+    return this.reads.read(
+      () => this.readVisit(this.visitId),
+      ({ visit, person, around }) => {
+        this.person = person;
+        if (around !== undefined) ({ earlier: this.earlier, own: this.own } = around);
+        this.visit = visit ?? null;
+      },
+    );
+  }
+
+  private async readVisit(id: string): Promise<VisitRead> {
+    const visit = await this.book.visit(id);
+    if (visit === undefined) return {};
+    const person = await this.book.personOfVisit(visit);
+    if (this.visit?.id === visit.id) return { visit, person };
+    const earlier = await this.book.visitsBefore(visit);
+    return { visit, person, around: { earlier, own: ownErrorsInUse(await this.book.ownErrors()) } };
   }
 
   private readonly keep = async (request: VisitEventRequest): Promise<void> => {
