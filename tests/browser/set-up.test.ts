@@ -6,6 +6,7 @@ import {
   LIGHT_SENTENCES,
   LIVE_WORDS,
   PULL_READY_WORDS,
+  REST_LOAD_REFUSALS,
   SENSOR_WORDS,
   SET_UP_WORDS,
   ZERO_REFUSALS,
@@ -127,6 +128,24 @@ serialDashboardTests({
       await page.getByText(words(SET_UP_WORDS['zero-taken'])).waitFor();
       await page.getByRole('button', { name: fixName('side-missing') }).click();
       await page.getByText(LIGHT_SENTENCES['side-missing'].text).waitFor({ state: 'detached' });
+      // the leg that rests on a plate: nothing lies on it yet, then it does
+      await page.getByRole('radio', { name: PULL_READY_WORDS.platform.text }).check();
+      const weigh = page.getByRole('button', { name: SET_UP_WORDS['rest-load-take'].text });
+      const weighedUntil = (said: { readonly text: string }) =>
+        expect
+          .poll(
+            async () => {
+              if (sender.isCaughtUp) await weigh.click();
+              return page.getByText(words(said)).count();
+            },
+            { timeout: 15_000, interval: 100 },
+          )
+          .toBe(1);
+      // another place is watched anew, from its first sample
+      sender.hang(2, 3);
+      await weighedUntil(REST_LOAD_REFUSALS['nothing-on-it']);
+      sender.hang(122, 4);
+      await weighedUntil(SET_UP_WORDS['rest-load-taken']);
       await isSound(page, 'lights-zeroed');
       const [zero] = await storedBodies<{ level: number; u: number }>(page, 'sensor-zero');
       expect(Math.abs(zero.level - 2.75)).toBeLessThan(0.5);
@@ -139,12 +158,16 @@ serialDashboardTests({
           setUp: {
             lights: { name: string; state: string; reason: string }[];
             zero: { level: number } | null;
+            restLoad: { loadN: number; uN: number };
             certificate: { hash: string } | null;
           };
         };
       }>(page, 'pull-begun');
       expect(choice.setUp.zero?.level).toBe(zero.level);
       expect(choice.setUp.certificate?.hash).toMatch(/^[0-9a-f]{64}$/);
+      // a cell that shows twice what lies on it: 120 above its zero are 60
+      expect(Math.abs(choice.setUp.restLoad.loadN - 60)).toBeLessThan(0.5);
+      expect(choice.setUp.restLoad.uN).toBeGreaterThan(0);
       expect(choice.setUp.lights.map(({ name, state }) => `${name} ${state}`)).toEqual([
         'connected lit',
         'right-way-up lit',

@@ -39,6 +39,13 @@ export interface SetUpKept {
   readonly readAs?: Readonly<Partial<Record<Quantity, number>>>;
   /** questions about the sensor that stood open, by subject and what they are about; absent where none did */
   readonly open?: readonly string[];
+  /** weight of the resting leg above the zero of the empty plate, before seated pushes; absent where it was not taken [N, N, s] */
+  readonly restLoad?: {
+    readonly loadN: number;
+    readonly uN: number;
+    readonly spanS: number;
+    readonly at: string;
+  };
   /** which way was up as the sensor saw it, unit length; absent where it was not seen */
   readonly up?: readonly [x: number, y: number, z: number];
 }

@@ -234,6 +234,7 @@ export class PullReady extends LitElement {
       .test=${'isometric' as const}
       .side=${this.side}
       .placement=${this.placement}
+      .seated=${this.protocol.parameters.position.value === 'seated'}
       .sensor=${told}
       .looked=${this.looked}
       @set-up-looked-at=${({ detail }: SetUpLooked) => (this.atStart = detail)}

@@ -1,5 +1,5 @@
 import { consume } from '@lit/context';
-import { fiveLights, type Light, type SetupPlacement, type Side, setupDefaults, takeZero } from '@surae/analysis';
+import { fiveLights, type Light, type SetupPlacement, type Side, setupDefaults, type Trace } from '@surae/analysis';
 import { SET_UP_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -13,6 +13,7 @@ import type { TestKind } from '../journey/test-kind.ts';
 import type { Visit } from '../journey/visit.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
+import { keptSetUp } from '../live/kept-set-up.ts';
 import { lightInWords } from '../live/light-words.ts';
 import { type ReadAs, readAsOf } from '../live/read-as.ts';
 import { type LookedFor, upSeen } from '../live/sensor-findings.ts';
@@ -30,6 +31,7 @@ import {
 } from '../live/set-up-ask.ts';
 import { asRead, lightFacts, seenSign } from '../live/set-up-facts.ts';
 import type { SignalHistory } from '../live/signal-history.ts';
+import { askedZero } from '../live/taken-zero.ts';
 import { watchedTrace } from '../live/watched-trace.ts';
 import { zeroWords } from '../live/zero-words.ts';
 import { base } from '../styles/base.ts';
@@ -37,6 +39,8 @@ import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
 import './light-list.ts';
 import type { FixAskedFor } from './light-list.ts';
+import './rest-load.ts';
+import type { RestLoadTaken } from './rest-load.ts';
 import './sensor-questions.ts';
 import type { QuestionAnswered } from './sensor-questions.ts';
 
@@ -81,6 +85,8 @@ export class SetUpCheck extends LitElement {
   @property({ attribute: false }) placement!: SetupPlacement;
   /** whether something that the test shows needs the body mass */
   @property({ attribute: false }) massNeeded = true;
+  /** the leg rests on the plate before it pushes: its weight can be taken */
+  @property({ attribute: false }) seated = false;
   @property({ attribute: false }) sensor!: SensorTold;
   @property({ attribute: false }) looked: SensorLooked | undefined;
   @consume({ context: bookContext }) private readonly book!: VisitBook;
@@ -90,11 +96,13 @@ export class SetUpCheck extends LitElement {
   @state() private certificate: Certificate | null = null;
   @state() private bodyMassKg: number | null = null;
   @state() private sideTold: Side | null = null;
+  @state() private restLoad: SetUpKept['restLoad'] | null = null;
   @state() private said = '';
   @state() private lights: readonly Light[] = [];
   @state() private questions: readonly SensorQuestion[] = [];
   private readonly look = new SensorLook();
   private sign: 1 | -1 | null = null;
+  private read: { readonly trace: Trace; readonly zero: ZeroEntry | null } = { trace: { groups: [] }, zero: null };
 
   private get key(): string {
     return sensorKey(this.sensor);
@@ -118,6 +126,8 @@ export class SetUpCheck extends LitElement {
       void this.load();
     }
     if (changed.has('side')) this.sideTold = null;
+    // another leg, plate or rig lies on it otherwise
+    if (isAnother || changed.has('side') || changed.has('placement') || changed.has('seated')) this.restLoad = null;
     this.judge();
   }
 
@@ -126,15 +136,9 @@ export class SetUpCheck extends LitElement {
     const open = openKeys(questions);
     const isUp = this.lights.some(({ name, state: now }) => name === 'right-way-up' && now === 'lit');
     const up = this.looked !== undefined && isUp ? upSeen(watchedTrace(this.looked.history, lightsS)) : null;
-    const kept: SetUpKept = {
-      lights: this.lights.map(({ name, state: now, reason }) => ({ name, state: now, reason })),
-      zero: this.zero,
-      certificate: this.isCalibrated ? this.certificate : null,
-      ...(answers.length === 0 ? {} : { answers }),
-      ...(Object.keys(readAs).length === 0 ? {} : { readAs }),
-      ...(open.length === 0 ? {} : { open }),
-      ...(up === null ? {} : { up }),
-    };
+    const { lights, zero, restLoad } = this;
+    const certificate = this.isCalibrated ? this.certificate : null;
+    const kept = keptSetUp({ lights, zero, certificate, answers, readAs, open, restLoad, up });
     this.dispatchEvent(new CustomEvent('set-up-looked-at', { detail: kept }));
   }
 
@@ -182,9 +186,12 @@ export class SetUpCheck extends LitElement {
     const seen = asRead(long, this.zero, readAs, null);
     this.sign = isSignAnswered(answers) ? 1 : (seenSign(seen.trace, seen.zero) ?? this.sign);
     const isoNow = this.clock.isoNow();
-    const { trace, zero } = asRead(watchedTrace(looked.history, lightsS), this.zero, readAs, line);
+    this.read = asRead(watchedTrace(looked.history, lightsS), this.zero, readAs, line);
+    const { trace, zero } = this.read;
     const upAxis = wornUp(answers, { key, placement, side }, earlierUp(visit, { key, placement, side }));
-    const known = { placement, side, sideTold, bodyMassKg, massNeeded, zero, isCalibrated, upAxis, isoNow };
+    // a plate that is pushed at is not stood on: the lights see it as they see a cell
+    const seenAs = this.test === 'isometric' ? 'inline' : placement;
+    const known = { placement: seenAs, side, sideTold, bodyMassKg, massNeeded, zero, isCalibrated, upAxis, isoNow };
     const facts = lightFacts({ ...known, silentS: looked.silentS }, this.sign);
     this.lights = fiveLights(trace, facts, setupDefaults.lights);
     this.look.watch(long, this.lookedFor, isGravitySteady(this.lights));
@@ -216,25 +223,11 @@ export class SetUpCheck extends LitElement {
   };
 
   private async setZero(): Promise<void> {
-    const [group] = this.looked === undefined ? [] : watchedTrace(this.looked.history, 2).groups;
-    const channel = group?.channels.find(({ quantity }) => quantity === 'force' || quantity === 'torque');
-    const quantity = channel?.quantity === 'torque' ? 'torque' : 'force';
-    const none = new Float64Array(0);
-    const factor = this.readAs[quantity] ?? 1;
-    const samples = (channel?.samples ?? none).map((value) => factor * value);
-    // it is judged as the samples are read, and kept as they are sent
-    const { zero: last } = asRead({ groups: [] }, this.zero, this.readAs, null);
-    const taken = takeZero(
-      { timesS: group?.timesS ?? none, samples },
-      { quantity, capacity: null, last },
-      setupDefaults.zero,
-    );
+    const { taken, quantity, kept } = askedZero(this.looked?.history, this.zero, this.readAs);
     this.said = zeroWords(taken, quantity);
-    if (taken.kind === 'refused') return;
-    const { level, u, noise, emptyBy } = taken;
+    if (kept === null) return;
     try {
-      const sent = { level: level / factor, u: u / Math.abs(factor), noise: noise / Math.abs(factor) };
-      await this.book.addZero(this.key, { ...sent, quantity, emptyBy });
+      await this.book.addZero(this.key, kept);
     } catch {
       this.said = SET_UP_WORDS['not-kept'].text;
     }
@@ -284,8 +277,20 @@ export class SetUpCheck extends LitElement {
         ? nothing
         : html`<button type="button" @click=${() => void this.setZero()}>${words['set-zero'].text}</button>`
     }
+      ${this.seated && this.placement === 'platform' ? this.resting() : nothing}
       <p class=${isOver ? 'voice' : 'quiet'}>
         ${isOver ? fill(words['calibration-over'], figures(certificate)) : counted}
       </p>`;
+  }
+
+  private resting(): TemplateResult {
+    const { trace, zero } = this.read;
+    return html`<rest-load
+      .trace=${trace}
+      .zero=${zero}
+      .sign=${this.isCalibrated ? 1 : this.sign}
+      @rest-load-taken=${({ detail: { loadN, uN, spanS } }: RestLoadTaken) =>
+        (this.restLoad = { loadN, uN, spanS, at: this.clock.isoNow() })}
+    ></rest-load>`;
   }
 }

@@ -38,6 +38,9 @@ export const SET_UP_WORDS = sentences('screen.set-up', {
   'ask-anew': 'Answer anew',
   'ask-answer': 'Answer',
   'ask-not-here': 'Answered was: {answer}. This test cannot use a sensor there: move it, or choose another source.',
+  'rest-load-explain': 'Seated: lay the leg on the plate as in the test, relaxed, and take its weight.',
+  'rest-load-take': 'Take the weight of the resting leg',
+  'rest-load-taken': 'The resting leg presses {load} N, to {u} N (standard uncertainty).',
   'not-calibrated-read':
     'This sensor has no calibration here; results read its samples as was answered. The picture shows what it sends.',
   'calibrate-title': 'Calibrate with known masses',
