@@ -119,7 +119,9 @@ export type { Sentence, Sentences } from './sentences/sentence.ts';
 export {
   EMPTY_BY_WORDS,
   GUESS_ANSWERS,
+  GUESS_CONTRADICTIONS,
   GUESS_EVIDENCE,
+  GUESS_FOUND,
   GUESS_QUESTIONS,
   LIGHT_FIXES,
   LIGHT_SENTENCES,

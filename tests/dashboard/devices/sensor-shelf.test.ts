@@ -15,6 +15,7 @@ function held(name: string, log: string[]): HeldSensor {
     descriptionId: 'd',
     placement: 'inline',
     offers: [[{ quantity: 'angle', axis: null, unit: 'rad' }], [{ quantity: 'force', axis: null, unit: 'N' }]],
+    sentUnits: [['rad'], ['N']],
     isOpen: true,
     latestBytes: () => undefined,
     makeSensor: (offer: number, placement: SensorPlacement) => {
@@ -58,4 +59,12 @@ test('a source is made of the offer that fits, and refused in words where none d
     batteryPercent: 40,
     names: { manufacturer: 'W', model: null, firmware: null, hardware: null, software: null },
   });
+});
+
+test('the units in which it sends what a test records are those of the offer that fits', async () => {
+  const shelf = new SensorShelf();
+  expect(shelf.sentUnits('inline', 'isometric')).toEqual({});
+  await shelf.hold({ ...held('one', []), sentUnits: [['deg'], ['kgf']] });
+  expect(shelf.sentUnits('inline', 'isometric')).toEqual({ force: 'kgf' });
+  expect(shelf.sentUnits('foot', 'heel-raise')).toEqual({});
 });
