@@ -44,7 +44,7 @@ export function isLow(percent: number | null): percent is number {
 
 /** What is known of one of the offers of a sensor that streams: its values now, what else it sends, its rate, what was lost, its battery, what it says it is. */
 export function heldFacts(
-  { about, route, offers }: Pick<HeldSensor, 'about' | 'route' | 'offers'>,
+  { about, battery, route, offers }: Pick<HeldSensor, 'about' | 'battery' | 'route' | 'offers'>,
   offer: number,
   summary: DeviceSummary | undefined,
   history: Pick<SignalHistory, 'channels' | 'latest' | 'line'>,
@@ -73,7 +73,7 @@ export function heldFacts(
     if (step !== null) facts.push(stepFact(step));
   }
   if (route !== 'bluetooth') return facts;
-  const percent = about?.batteryPercent ?? null;
+  const percent = battery?.percent ?? null;
   if (percent === null) facts.push(fact('battery', HELD_WORDS['battery-open'].text));
   else {
     const words = HELD_WORDS[isLow(percent) ? 'battery-low' : 'battery-level'];

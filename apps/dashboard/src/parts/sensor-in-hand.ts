@@ -47,14 +47,16 @@ export class SensorInHand extends LitElement {
     const { shelf, placement, test } = this;
     const { held } = shelf;
     const fits = shelf.fits(placement, test);
-    const percent = held?.about?.batteryPercent ?? null;
+    const percent = held?.battery?.percent ?? null;
     const words = { kind: held?.kindName ?? '', device: held?.deviceName ?? '' };
     const said =
       held === undefined
         ? LIVE_WORDS['none-held'].text
         : fill(fits ? LIVE_WORDS.held : LIVE_WORDS['does-not-fit'], words);
     return html`<p role="status" class=${fits ? '' : 'voice'}>${said}</p>
-      ${isLow(percent) ? html`<p class="voice">${fill(LIVE_WORDS['battery-low'], { percent })}</p>` : nothing}
+      <div role="status">
+        ${isLow(percent) ? html`<p class="voice">${fill(LIVE_WORDS['battery-low'], { percent })}</p>` : nothing}
+      </div>
       ${
         fits
           ? html`<live-sensor .placement=${placement} .test=${test} .lights=${this.lights} brief></live-sensor>`
