@@ -20,6 +20,7 @@ const summary = {
   receivedCount: 100,
   lostCount: 0,
   refusedPacketCount: 0,
+  disturbanceCount: 0,
   nominalRateHz: 100,
   effectiveRateHz: 100,
 } as DeviceSummary;
@@ -41,11 +42,12 @@ test('values, rate, loss, battery and names stand in that order', () => {
 });
 
 test('a low battery, a loss and packets that cannot be read are minded; what is not said is said to be so', () => {
-  const poor = { ...summary, lostCount: 4, refusedPacketCount: 2 };
+  const poor = { ...summary, lostCount: 4, refusedPacketCount: 2, disturbanceCount: 1 };
   const facts = heldFacts({ route: 'bluetooth', about, battery: battery(19), offers }, 0, poor, history);
   expect(facts.filter(({ isToMind }) => isToMind).map(({ name }) => name)).toEqual([
     'Lost on the way',
     'Could not be read',
+    'Damaged on the way',
     'Battery',
   ]);
   expect(

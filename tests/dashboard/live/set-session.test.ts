@@ -92,3 +92,12 @@ test('marks that are stored are known to the session, and one that is refused is
   await expect(session.mark('knee')).rejects.toThrow('No room.');
   expect(session.marks).toEqual([{ atS: 0, criterion: 'lean' }]);
 });
+
+test('a set that was stopped before anything came is set aside, and its stream is closed', async () => {
+  const given = await parts();
+  const session = await SetSession.begin(given, {});
+  await session.setAside();
+  const visit = await given.book.visit(given.visitId);
+  expect(visit?.sets.map(({ setAside, setAsideWhy }) => [setAside, setAsideWhy])).toEqual([[true, 'no-samples']]);
+  expect(await given.store.openStreams()).toEqual([]);
+});

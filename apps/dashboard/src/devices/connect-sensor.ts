@@ -133,7 +133,9 @@ export async function connectSerial(
   );
   try {
     await link.open();
-    const decoder = await withinTime(own!.decoder(), firstMs, 'Waiting for the header');
+    const decoder = await withinTime(own!.decoder(), firstMs, 'Waiting for the header').catch((error: unknown) => {
+      throw new DeviceError('no-header', 'No line named the columns.', { cause: error });
+    });
     const samplesPerPacket = stream.kind === 'lines' ? 1 : null;
     const readings = [streamReading(decoder, nominalRateHz, samplesPerPacket)];
     return new LinkedSensor({

@@ -62,10 +62,13 @@ export function heldFacts(
   if (others.length > 0) facts.push(fact('others', fill(HELD_WORDS['others-apart'], { names: others.join(', ') })));
   if (summary !== undefined) {
     const { text, isOff } = rateWords(summary);
-    const { lostCount, refusedPacketCount } = summary;
+    const { lostCount, refusedPacketCount, disturbanceCount } = summary;
     facts.push(fact('rate', text, isOff), fact('loss', lossWords(summary), lostCount !== null && lostCount > 0));
     if (refusedPacketCount > 0) {
       facts.push(fact('refused', fill(HELD_WORDS['refused-count'], { count: refusedPacketCount }), true));
+    }
+    if (disturbanceCount > 0) {
+      facts.push(fact('damaged', fill(HELD_WORDS['damaged-count'], { count: disturbanceCount }), true));
     }
   }
   if (route === 'motion') {
