@@ -5,7 +5,7 @@ export { IMPULSE_SPAN, RATE_SPANS, REACHED_SHARES } from './columns/force-units.
 export { BELOW_SHARES, COUNT_SHARES } from './columns/height-shares.ts';
 export { HOP_COLUMNS, HOP_SERIES_COLUMNS } from './columns/hop-columns.ts';
 export { MANIFEST_NUMBERS, type NumberColumn } from './columns/manifest-numbers.ts';
-export { PULL_COLUMNS } from './columns/pull-columns.ts';
+export { CALIBRATION_COLUMNS, PULL_COLUMNS } from './columns/pull-columns.ts';
 export { REPETITION_COLUMNS } from './columns/repetition-columns.ts';
 export { SET_COLUMNS } from './columns/set-columns.ts';
 export type { CriterionEntry, Observability, ObservingPlacement } from './criteria/criterion-entry.ts';
@@ -119,7 +119,9 @@ export type { Sentence, Sentences } from './sentences/sentence.ts';
 export {
   EMPTY_BY_WORDS,
   GUESS_ANSWERS,
+  GUESS_CONTRADICTIONS,
   GUESS_EVIDENCE,
+  GUESS_FOUND,
   GUESS_QUESTIONS,
   LIGHT_FIXES,
   LIGHT_SENTENCES,

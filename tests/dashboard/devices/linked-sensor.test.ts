@@ -34,6 +34,7 @@ test('each recording over a held connection is numbered from its own first sampl
     clock,
   });
   expect(sensor.offers).toEqual([[{ quantity: 'heel-height', axis: null, unit: 'm' }]]);
+  expect(sensor.sentUnits).toEqual([['m']]);
   expect([sensor.deviceName, sensor.kindName, sensor.latestBytes(0)]).toEqual(['device', 'String', undefined]);
   expect(() => sensor.makeSensor(1, 'heel')).toThrow('1 offers');
   const packets = heelPackets(60);

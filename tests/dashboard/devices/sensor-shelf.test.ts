@@ -31,6 +31,7 @@ function held(name: string, log: string[], battery: HeldBattery | null = new Han
     descriptionId: 'd',
     placement: 'inline',
     offers: [[{ quantity: 'angle', axis: null, unit: 'rad' }], [{ quantity: 'force', axis: null, unit: 'N' }]],
+    sentUnits: [['rad'], ['N']],
     isOpen: true,
     latestBytes: () => undefined,
     makeSensor: (offer: number, placement: SensorPlacement) => {
@@ -76,6 +77,12 @@ test('a source is made of the offer that fits, and refused in words where none d
   });
 });
 
+test('the units in which it sends what a test records are those of the offer that fits', async () => {
+  const shelf = new SensorShelf();
+  expect(shelf.sentUnits('inline', 'isometric')).toEqual({});
+  await shelf.hold({ ...held('one', []), sentUnits: [['deg'], ['kgf']] });
+  expect(shelf.sentUnits('inline', 'isometric')).toEqual({ force: 'kgf' });
+  expect(shelf.sentUnits('foot', 'heel-raise')).toEqual({});
 test('another charge of the sensor that is held is told, and is what is kept with a recording; none is open', async () => {
   const shelf = new SensorShelf();
   const [one, two] = [new HandBattery(), new HandBattery()];

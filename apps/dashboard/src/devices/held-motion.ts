@@ -28,6 +28,7 @@ export class HeldMotion implements HeldSensor {
   readonly kindName: string;
   readonly deviceName: string;
   readonly offers: HeldSensor['offers'];
+  readonly sentUnits: HeldSensor['sentUnits'];
   private readonly options: HeldMotionOptions;
 
   constructor(options: HeldMotionOptions) {
@@ -35,6 +36,7 @@ export class HeldMotion implements HeldSensor {
     this.kindName = options.kindName;
     this.deviceName = options.deviceName;
     this.offers = [options.hasTurning ? [...forces, ...turnings] : forces];
+    this.sentUnits = this.offers.map((channels) => channels.map(({ unit }) => unit));
   }
 
   latestBytes(): undefined {

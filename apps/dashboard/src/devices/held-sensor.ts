@@ -26,6 +26,8 @@ export interface HeldSensor {
   readonly placement: SensorPlacement | null;
   /** what it sends, one list for each clock */
   readonly offers: readonly (readonly ChannelNature[])[];
+  /** UCUM code of the unit in which each of these channels is sent, as its description says */
+  readonly sentUnits: readonly (readonly string[])[];
   readonly isOpen: boolean;
   /** The bytes of the packet that came last from one of its streams; undefined where there are none. */
   latestBytes(stream: number): Uint8Array | undefined;

@@ -26,6 +26,7 @@ export class LinkedSensor implements HeldSensor {
   readonly descriptionId: string | null;
   readonly placement: SensorPlacement | null;
   readonly offers: HeldSensor['offers'];
+  readonly sentUnits: HeldSensor['sentUnits'];
   private readonly options: LinkedSensorOptions;
 
   constructor(options: LinkedSensorOptions) {
@@ -37,6 +38,7 @@ export class LinkedSensor implements HeldSensor {
     this.descriptionId = options.descriptionId;
     this.placement = options.placement;
     this.offers = options.readings.map(({ channels }) => channels);
+    this.sentUnits = options.readings.map(({ sentUnits }) => sentUnits);
   }
 
   get deviceName(): string {

@@ -2,6 +2,7 @@ import { type Sensor, SensorError, type SensorPlacement } from '@surae/sensors';
 import { SENSOR_KIND_WORDS } from '@surae/shared';
 import type { SensorTold } from '../journey/sensor-told.ts';
 import type { TestKind } from '../journey/test-kind.ts';
+import type { SentUnits } from '../live/read-as.ts';
 import type { HeldSensor } from './held-sensor.ts';
 import { offerFor } from './offer-fit.ts';
 
@@ -39,6 +40,15 @@ export class SensorShelf extends EventTarget {
   /** Whether the sensor that is held measures what a test at a place needs. */
   fits(placement: SensorPlacement, test: TestKind): boolean {
     return this.sensor !== undefined && offerFor(this.sensor.offers, placement, test) !== undefined;
+  }
+
+  /** The units in which the sensor that is held sends what a test at a place records; none where it does not fit. */
+  sentUnits(placement: SensorPlacement, test: TestKind): SentUnits {
+    const { sensor } = this;
+    const offer = sensor === undefined ? undefined : offerFor(sensor.offers, placement, test);
+    if (sensor === undefined || offer === undefined) return {};
+    const { offers, sentUnits } = sensor;
+    return Object.fromEntries((offers[offer] ?? []).map(({ quantity }, k) => [quantity, sentUnits[offer]?.[k]]));
   }
 
   /** What is kept with a recording of the sensor that is held. */

@@ -41,7 +41,7 @@ export class SetSession {
     const { book, store, visitId, choice, sensor, clock, heelLeverM } = parts;
     const writer = await store.openBytes(`set ${choice.side}`);
     const setId = await book.record(visitId, { kind: 'set-begun', choice, bytesId: writer.id });
-    const live = new LiveSet({ sensor, writer, clock, heelLeverM, writeEveryMs }, news);
+    const live = new LiveSet({ sensor, writer, clock, heelLeverM, writeEveryMs, readAs: choice.setUp?.readAs }, news);
     try {
       await live.start();
     } catch (error) {

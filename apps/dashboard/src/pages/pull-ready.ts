@@ -238,9 +238,11 @@ export class PullReady extends LitElement {
     const { told } = this.shelf;
     if (told === undefined || !this.shelf.fits(this.placement, 'isometric')) return nothing;
     return html`<set-up-check
-      .personId=${this.visit.personId}
+      .visit=${this.visit}
+      .test=${'isometric' as const}
       .side=${this.side}
       .placement=${this.placement}
+      .seated=${this.protocol.parameters.position.value === 'seated'}
       .sensor=${told}
       .looked=${this.looked}
       @set-up-looked-at=${({ detail }: SetUpLooked) => (this.atStart = detail)}

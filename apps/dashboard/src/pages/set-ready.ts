@@ -23,7 +23,7 @@ import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import '../parts/sensor-in-hand.ts';
 import '../parts/set-up-check.ts';
-import type { SensorLooked, SetUpLooked } from '../parts/set-up-check.ts';
+import type { PlaceAnswered, SensorLooked, SetUpLooked } from '../parts/set-up-check.ts';
 import '../parts/test-choice.ts';
 import { readyStyle } from './ready-style.ts';
 
@@ -240,11 +240,15 @@ export class SetReady extends LitElement {
     const { told } = this.shelf;
     if (told === undefined || !this.shelf.fits(this.placement, 'heel-raise')) return nothing;
     return html`<set-up-check
-      .personId=${this.visit.personId}
+      .visit=${this.visit}
+      .test=${'heel-raise' as const}
       .side=${this.side}
       .placement=${this.placement}
       .sensor=${told}
       .looked=${this.looked}
+      @place-answered=${({ detail }: PlaceAnswered) => {
+        if (detail !== 'inline') this.placement = detail;
+      }}
       @set-up-looked-at=${({ detail }: SetUpLooked) => (this.atStart = detail)}
     ></set-up-check>`;
   }
