@@ -83,6 +83,8 @@ test('the units in which it sends what a test records are those of the offer tha
   await shelf.hold({ ...held('one', []), sentUnits: [['deg'], ['kgf']] });
   expect(shelf.sentUnits('inline', 'isometric')).toEqual({ force: 'kgf' });
   expect(shelf.sentUnits('foot', 'heel-raise')).toEqual({});
+});
+
 test('another charge of the sensor that is held is told, and is what is kept with a recording; none is open', async () => {
   const shelf = new SensorShelf();
   const [one, two] = [new HandBattery(), new HandBattery()];
