@@ -37,6 +37,18 @@ export const LIGHT_SENTENCES = sentences('light', {
   'nobody-stands': 'Nobody stands on the platform, so the mass is not checked.',
 });
 
+/** What the lights say of a source that tests nobody. */
+export const SOURCE_LIGHT_SENTENCES = sentences('source-light', {
+  'simulated-there': 'The simulated person is there.',
+  'simulated-worn': 'Nobody wears a sensor here, so which way up it is cannot be seen.',
+  'simulated-zero': 'There is no sensor here that could be zeroed.',
+  'simulated-side': 'The simulated person takes the leg that is tested.',
+  'played-none': 'No recording is chosen yet. Choose one.',
+  'played-open': 'Cannot be seen before a recording is chosen.',
+  'played-zero': 'Whether the sensor was zeroed is not in the recording.',
+  'played-side': 'Which leg it is of is not in the recording: see that it is this one.',
+});
+
 /** The one thing to do about a light that is not lit, by its reason. */
 export const LIGHT_FIXES = sentences('light-fix', {
   'nothing-arrives': 'Connect the sensor, or choose another source.',

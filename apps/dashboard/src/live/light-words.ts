@@ -20,10 +20,20 @@ function isFixed(reason: LightReason): reason is LightReason & keyof typeof LIGH
   return Object.hasOwn(LIGHT_FIXES, reason);
 }
 
+/** The name of a light, as it stands in the list. */
+export function lightName(name: LightName): string {
+  return names[name];
+}
+
+/** What was seen, without what to do about it. */
+export function seenWords({ reason, figures }: Pick<Light, 'reason' | 'figures'>): string {
+  const rounded = Object.fromEntries(Object.entries(figures).map(([key, value]) => [key, roundedWords(key, value)]));
+  return fill(LIGHT_SENTENCES[reason], rounded);
+}
+
 /** What a light says and what is done about it, as the list shows it. */
 export function lightInWords({ name, state, reason, figures }: Light): SetUpLight {
-  const rounded = Object.fromEntries(Object.entries(figures).map(([key, value]) => [key, roundedWords(key, value)]));
-  const seen = fill(LIGHT_SENTENCES[reason], rounded);
+  const seen = seenWords({ reason, figures });
   const fix = isFixed(reason) ? LIGHT_FIXES[reason].text : null;
   const isPressed = (PRESSED as readonly LightReason[]).includes(reason);
   return {

@@ -7,6 +7,10 @@ export const SET_UP_WORDS = sentences('screen.set-up', {
   zero: 'Zero',
   side: 'Side',
   mass: 'Mass',
+  'source-simulated':
+    'A simulated person is no test of anybody: what these lights cannot see here is nothing to put right.',
+  'source-replayed':
+    'These lights see the first three seconds of the recording: what is not in order there cannot be put right any more.',
   'set-zero': 'Set the zero',
   'zero-taken': 'The zero is {level} {unit}, to {u} {unit}.',
   'zero-drift': 'It moved by {change} {unit} since the last one.',
