@@ -42,7 +42,6 @@ async function lightsOfOtherSources(page: Page): Promise<void> {
     .setInputFiles(fixturePath('recordings/made/heel-three-raises.csv'));
   await page.getByText(SOURCE_LIGHT_SENTENCES['played-side'].text).waitFor();
   await page.getByText(SOURCE_LIGHT_SENTENCES['played-none'].text).waitFor({ state: 'detached' });
-  await isSound(page, 'lights-played');
 }
 
 /** What a push leaves open is asked, once; what it contradicts is told; an answer is kept with the visit. */
@@ -164,7 +163,7 @@ serialDashboardTests({
       sender.hang(2, 3);
       await weighedUntil(REST_LOAD_REFUSALS['nothing-on-it']);
       sender.hang(122, 4);
-      await weighedUntil(SET_UP_WORDS['rest-load-taken']);
+      await weighedUntil(SET_UP_WORDS['rest-load-calibrated']);
       await isSound(page, 'lights-zeroed');
       const [zero] = await storedBodies<{ level: number; u: number }>(page, 'sensor-zero');
       expect(Math.abs(zero.level - 2.75)).toBeLessThan(0.5);

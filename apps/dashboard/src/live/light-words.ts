@@ -1,6 +1,7 @@
 import type { Light, LightName, LightReason } from '@surae/analysis';
 import { LIGHT_FIXES, LIGHT_SENTENCES, SET_UP_WORDS } from '@surae/shared';
 import { fill } from '../words/fill.ts';
+import { uncertainty } from '../words/uncertainty.ts';
 import type { SetUpLight } from './set-up-light.ts';
 
 /** Fixes that a press carries out; all others are for hands, and are said. */
@@ -47,6 +48,7 @@ export function lightInWords({ name, state, reason, figures }: Light): SetUpLigh
 
 /** A tenth where tenths are told, else whole numbers. */
 function roundedWords(key: string, value: number): string {
-  const tenths = ['seconds', 'size', 'level', 'u', 'told', 'shown'].includes(key);
+  if (key === 'u') return uncertainty(value);
+  const tenths = ['seconds', 'size', 'level', 'told', 'shown'].includes(key);
   return tenths ? String(Math.round(10 * value) / 10) : String(Math.round(value));
 }
