@@ -72,8 +72,13 @@ export function countedIn({ name, placement, heelLeverM }: NoRaises): {
 
 const GRAVITY = 9.80665; // m/s2, ISO 80000-3
 
-/** Mass by the platform while standing, beside the scale; two plates are added. */
-export function massesKg(): { readonly name: string; readonly platform: number; readonly scale: number }[] {
+interface MassOfStanding {
+  readonly name: string;
+  readonly platform: number;
+  readonly scale: number;
+}
+
+function readMasses(): readonly MassOfStanding[] {
   const weight = (name: string): number => {
     const { bodyWeightN } = assessOpen(name, 'platform');
     if (bodyWeightN === null) throw new Error(`${name}: no body weight`);
@@ -96,4 +101,12 @@ export function massesKg(): { readonly name: string; readonly platform: number; 
       scale: scaleTwo[index],
     })),
   ];
+}
+
+let masses: readonly MassOfStanding[] | undefined;
+
+/** Mass by the platform while standing, beside the scale; two plates are added. */
+export function massesKg(): readonly MassOfStanding[] {
+  masses ??= readMasses();
+  return masses;
 }
