@@ -88,7 +88,7 @@ export {
   TARGET_WORDS,
   TOGETHER_WORDS,
 } from './sentences/screens/compare-words.ts';
-export { DEVICE_ERRORS, SOURCE_ERRORS } from './sentences/screens/device-words.ts';
+export { DEVICE_ERRORS, SOURCE_ERRORS, STORE_ERRORS } from './sentences/screens/device-words.ts';
 export { END_CHOICES, ENDING_WORDS, REDO_REASONS, STOP_STEPS } from './sentences/screens/ending-words.ts';
 export { FRAME_WORDS, START_WORDS, STEP_WORDS } from './sentences/screens/frame-words.ts';
 export { HISTORY_WORDS } from './sentences/screens/history-words.ts';
@@ -119,7 +119,9 @@ export type { Sentence, Sentences } from './sentences/sentence.ts';
 export {
   EMPTY_BY_WORDS,
   GUESS_ANSWERS,
+  GUESS_CONTRADICTIONS,
   GUESS_EVIDENCE,
+  GUESS_FOUND,
   GUESS_QUESTIONS,
   LIGHT_FIXES,
   LIGHT_SENTENCES,

@@ -1,36 +1,65 @@
 import {
+  GUESS_ANSWERS,
+  GUESS_QUESTIONS,
   HELD_WORDS,
   LIGHT_FIXES,
   LIGHT_SENTENCES,
+  LIVE_WORDS,
   PULL_READY_WORDS,
+  REST_LOAD_REFUSALS,
   SENSOR_WORDS,
   SET_UP_WORDS,
   ZERO_REFUSALS,
 } from '@surae/shared';
+import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { upTo } from './support/devices/driven.ts';
 import { goToFirstSet, words } from './support/journey.mjs';
 import { choosePushes, warmUp } from './support/pulls.mjs';
-import { SteadySender } from './support/radio/steady-sender.ts';
 import { backToVisit, goToSensors, importDescription } from './support/sensors.ts';
+import { CellSender } from './support/serial/cell-sender.ts';
 import { serialCell } from './support/serial/serial-cell.ts';
 import { serialDashboardTests } from './support/serial/serial-test.ts';
 import { isSound } from './support/sound.ts';
 import { storedBodies } from './support/stored.ts';
 
-const rateHz = 200;
-const sampleCount = 20_000;
-
-/** What hangs on the cell now [N]; a tremble marks the place. */
-let loadN = 300;
-
-function forceOf(n: number): number {
-  return loadN + (Math.imul(n ^ (n >>> 5), 0x9e3779b1) >>> 28) / 10;
-}
-
 /** A fix as its button says it: without the full stop. */
 function fixName(reason: 'no-zero' | 'side-missing'): string {
   return LIGHT_FIXES[reason].text.replace(/\.$/, '');
+}
+
+/** What a push leaves open is asked, once; what it contradicts is told; an answer is kept with the visit. */
+async function answersWhatIsAsked(page: Page, sender: CellSender): Promise<void> {
+  await backToVisit(page);
+  const look = page.getByRole('button', { name: SET_UP_WORDS['ask-look'].text });
+  const asked = page.getByRole('group', { name: words(GUESS_QUESTIONS.unit) });
+  await look.waitFor();
+  expect(await asked.count()).toBe(0);
+  await look.click();
+  await page.getByText(SET_UP_WORDS['ask-nothing'].text).waitFor();
+  sender.push(300);
+  await expect
+    .poll(
+      async () => {
+        // half of a push tells nothing, so looking too early does no harm
+        if (sender.isCaughtUp && (await look.count()) > 0) await look.click();
+        return asked.count();
+      },
+      { timeout: 15_000, interval: 200 },
+    )
+    .toBe(1);
+  await asked.getByText(words(SET_UP_WORDS['ask-guess'])).waitFor();
+  await isSound(page, 'asked');
+  expect(await look.count()).toBe(0);
+  await asked.getByRole('button', { name: 'kgf', exact: true }).click();
+  await asked.waitFor({ state: 'detached' });
+  const answers = () => storedBodies<{ subject: string; about: string; answer: string }>(page, 'sensor-answer');
+  expect(await answers()).toMatchObject([{ subject: 'unit', about: 'force', answer: 'kgf' }]);
+  await page.getByText(SET_UP_WORDS['ask-known'].text).click();
+  await page.getByText(/^The force comes in kgf: as was answered/).waitFor();
+  await isSound(page, 'answered');
+  await page.getByRole('button', { name: SET_UP_WORDS['ask-anew'].text }).click();
+  await asked.getByRole('button', { name: GUESS_ANSWERS['cannot-tell'].text }).click();
+  await asked.waitFor({ state: 'detached' });
 }
 
 serialDashboardTests({
@@ -48,27 +77,25 @@ serialDashboardTests({
         .click();
       await page.getByRole('button', { name: HELD_WORDS['let-go'].text }).waitFor();
       await expect.poll(() => farEnd.received()).toEqual([0x53, 0x0a]);
-      // the load is read when a line is sent, so that the test can hang and lift it
-      const sender = new SteadySender(
-        upTo(sampleCount),
-        rateHz,
-        (n) => farEnd.send(encoder.encode(`${n % 4096};${n * 5};${forceOf(n).toFixed(1)}\n`)) === true,
-      );
+      const sender = new CellSender((text) => void farEnd.send(encoder.encode(text)));
       await page.getByText(HELD_WORDS.streaming.text).waitFor();
+      await answersWhatIsAsked(page, sender);
+      await page.getByRole('link', { name: LIVE_WORDS.look.text }).click();
+      await page.getByRole('heading', { name: SENSOR_WORDS.title.text }).waitFor();
       // a cell that shows twice what hangs on it: read empty, with 10 and with 20 kg, and empty again
       for (const massKg of [0, 10, 20, 0]) {
-        loadN = 2 * massKg * 9.80665;
+        sender.hang(2 * massKg * 9.80665, 2.5);
         await page.getByLabel(SET_UP_WORDS['mass-on'].text).fill(String(massKg));
         const rows = page.locator('mass-calibration tr');
         const before = await rows.count();
         await expect
           .poll(
             async () => {
-              if ((await rows.count()) <= before)
+              if (sender.isCaughtUp && (await rows.count()) <= before)
                 await page.getByRole('button', { name: SET_UP_WORDS['read-mass'].text }).click();
               return rows.count();
             },
-            { timeout: 15_000, interval: 1000 },
+            { timeout: 15_000, interval: 100 },
           )
           .toBeGreaterThan(before);
       }
@@ -77,7 +104,7 @@ serialDashboardTests({
       await page.getByText(SET_UP_WORDS['now-kept'].text).waitFor();
       const [calibration] = await storedBodies<{ line: { slope: number } }>(page, 'calibration');
       expect(Math.abs(calibration.line.slope - 2)).toBeLessThan(0.01);
-      loadN = 300;
+      sender.hang(300, 3);
       await backToVisit(page);
       await page.getByText(words(SET_UP_WORDS.calibrated)).waitFor();
       await page.getByRole('radio', { name: PULL_READY_WORDS.inline.text, checked: true }).waitFor();
@@ -87,7 +114,7 @@ serialDashboardTests({
       await page.getByRole('button', { name: fixName('no-zero') }).click();
       await page.getByText(words(ZERO_REFUSALS.loaded)).waitFor();
       expect(await storedBodies(page, 'sensor-zero')).toEqual([]);
-      loadN = 2;
+      sender.hang(2, 3);
       await expect
         .poll(
           async () => {
@@ -95,12 +122,30 @@ serialDashboardTests({
             if ((await again.count()) > 0) await again.click();
             return (await storedBodies(page, 'sensor-zero')).length;
           },
-          { timeout: 15_000, interval: 1000 },
+          { timeout: 15_000, interval: 100 },
         )
         .toBe(1);
       await page.getByText(words(SET_UP_WORDS['zero-taken'])).waitFor();
       await page.getByRole('button', { name: fixName('side-missing') }).click();
       await page.getByText(LIGHT_SENTENCES['side-missing'].text).waitFor({ state: 'detached' });
+      // the leg that rests on a plate: nothing lies on it yet, then it does
+      await page.getByRole('radio', { name: PULL_READY_WORDS.platform.text }).check();
+      const weigh = page.getByRole('button', { name: SET_UP_WORDS['rest-load-take'].text });
+      const weighedUntil = (said: { readonly text: string }) =>
+        expect
+          .poll(
+            async () => {
+              if (sender.isCaughtUp) await weigh.click();
+              return page.getByText(words(said)).count();
+            },
+            { timeout: 15_000, interval: 100 },
+          )
+          .toBe(1);
+      // another place is watched anew, from its first sample
+      sender.hang(2, 3);
+      await weighedUntil(REST_LOAD_REFUSALS['nothing-on-it']);
+      sender.hang(122, 4);
+      await weighedUntil(SET_UP_WORDS['rest-load-taken']);
       await isSound(page, 'lights-zeroed');
       const [zero] = await storedBodies<{ level: number; u: number }>(page, 'sensor-zero');
       expect(Math.abs(zero.level - 2.75)).toBeLessThan(0.5);
@@ -113,12 +158,16 @@ serialDashboardTests({
           setUp: {
             lights: { name: string; state: string; reason: string }[];
             zero: { level: number } | null;
+            restLoad: { loadN: number; uN: number };
             certificate: { hash: string } | null;
           };
         };
       }>(page, 'pull-begun');
       expect(choice.setUp.zero?.level).toBe(zero.level);
       expect(choice.setUp.certificate?.hash).toMatch(/^[0-9a-f]{64}$/);
+      // a cell that shows twice what lies on it: 120 above its zero are 60
+      expect(Math.abs(choice.setUp.restLoad.loadN - 60)).toBeLessThan(0.5);
+      expect(choice.setUp.restLoad.uN).toBeGreaterThan(0);
       expect(choice.setUp.lights.map(({ name, state }) => `${name} ${state}`)).toEqual([
         'connected lit',
         'right-way-up lit',

@@ -248,8 +248,15 @@ export {
   type SetupPlacement,
 } from './setup/five-lights.ts';
 export { type FlexionAxis, type FlexionEvidence, flexionAxis } from './setup/flexion-axis.ts';
-export { type GravityAxis, type GravityEvidence, gravityAxis, type SignedAxis } from './setup/gravity-axis.ts';
+export {
+  type GravityAxis,
+  type GravityEvidence,
+  gravityAxis,
+  SIGNED_AXES,
+  type SignedAxis,
+} from './setup/gravity-axis.ts';
 export type { Guess, Likely } from './setup/guess.ts';
+export { KNOWN_UNITS } from './setup/known-units.ts';
 export {
   type MassCalibration,
   type MassFit,

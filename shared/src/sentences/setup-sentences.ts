@@ -140,8 +140,8 @@ export const GUESS_EVIDENCE = sentences('guess-evidence', {
 
 /** What is asked where a guess is not sure. */
 export const GUESS_QUESTIONS = sentences('guess-question', {
-  unit: 'Which unit does the sensor give?',
-  sign: 'Does the reading go up or down when somebody pulls?',
+  unit: 'In which unit does the sensor give its {quantity}?',
+  sign: 'Which way does the {quantity} go under load?',
   'gravity-axis': 'Which axis of the sensor points up?',
   'flexion-axis': 'About which axis of the sensor does the foot turn?',
   placement: 'Where is the sensor?',
@@ -157,4 +157,38 @@ export const GUESS_ANSWERS = sentences('guess-answer', {
   heel: 'at the heel',
   up: 'up',
   down: 'down',
+  'x+': '+x',
+  'x-': '−x',
+  'y+': '+y',
+  'y-': '−y',
+  'z+': '+z',
+  'z-': '−z',
+  x: 'x',
+  y: 'y',
+  z: 'z',
+  'cannot-tell': 'cannot tell',
+});
+
+/** What is said where a sensor is surely something else than was told of it, by what it is about. */
+export const GUESS_CONTRADICTIONS = sentences('guess-contradiction', {
+  unit: 'As the sensor is described the {quantity} comes in {told}; the numbers look like {found} ({percent} %).',
+  sign: 'Under load the {quantity} should go {told}; it goes {found} ({percent} %).',
+  'gravity-axis': 'In the last set of this leg {told} pointed up; now it is {found} ({percent} %).',
+  'upside-down':
+    'The sensor is upside down: in the last set of this leg {told} pointed up, now it is {found} ({percent} %).',
+  placement: 'Chosen was: {told}. What it shows fits better: {found} ({percent} %).',
+});
+
+/** What was found out or answered about a sensor, in a line. */
+export const GUESS_FOUND = sentences('guess-found', {
+  unit: 'The {quantity} comes in {answer}',
+  sign: 'Under load the {quantity} goes {answer}',
+  'gravity-axis': 'Up is {answer}',
+  'flexion-axis': 'The foot turns about {answer}',
+  placement: 'Place of the sensor: {answer}',
+  'unit-open': 'In which unit the {quantity} comes nobody could tell',
+  'sign-open': 'Which way the {quantity} goes under load nobody could tell',
+  'gravity-axis-open': 'Which axis points up nobody could tell',
+  'flexion-axis-open': 'About which axis the foot turns nobody could tell',
+  'placement-open': 'Where the sensor is nobody could tell',
 });

@@ -28,11 +28,13 @@ test('each recording over a held connection is numbered from its own first sampl
     link: held,
     readings: [openReading(heelString)],
     about: null,
+    battery: null,
     descriptionId: null,
     placement: 'heel',
     clock,
   });
   expect(sensor.offers).toEqual([[{ quantity: 'heel-height', axis: null, unit: 'm' }]]);
+  expect(sensor.sentUnits).toEqual([['m']]);
   expect([sensor.deviceName, sensor.kindName, sensor.latestBytes(0)]).toEqual(['device', 'String', undefined]);
   expect(() => sensor.makeSensor(1, 'heel')).toThrow('1 offers');
   const packets = heelPackets(60);

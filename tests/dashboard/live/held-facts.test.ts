@@ -20,16 +20,19 @@ const summary = {
   receivedCount: 100,
   lostCount: 0,
   refusedPacketCount: 0,
+  disturbanceCount: 0,
   nominalRateHz: 100,
   effectiveRateHz: 100,
 } as DeviceSummary;
-const about = (batteryPercent: number | null): DeviceAbout => ({
-  batteryPercent,
+const about: DeviceAbout = {
+  // as it was told when it was connected: what is followed is told
+  batteryPercent: 55,
   names: { manufacturer: 'Invented Works', model: 'Cell', firmware: null, hardware: null, software: null },
-});
+};
+const battery = (percent: number | null) => ({ percent, onChange: () => {} });
 
 test('values, rate, loss, battery and names stand in that order', () => {
-  expect(heldFacts({ route: 'bluetooth', about: about(83), offers }, 0, summary, history)).toEqual([
+  expect(heldFacts({ route: 'bluetooth', about, battery: battery(83), offers }, 0, summary, history)).toEqual([
     { name: 'Now', text: 'force 12.3 N', isToMind: false },
     { name: 'Rate', text: '100 samples a second, told 100', isToMind: false },
     { name: 'Lost on the way', text: 'none of 100, counted by the sensor', isToMind: false },
@@ -39,28 +42,29 @@ test('values, rate, loss, battery and names stand in that order', () => {
 });
 
 test('a low battery, a loss and packets that cannot be read are minded; what is not said is said to be so', () => {
-  const poor = { ...summary, lostCount: 4, refusedPacketCount: 2 };
-  const facts = heldFacts({ route: 'bluetooth', about: about(19), offers }, 0, poor, history);
+  const poor = { ...summary, lostCount: 4, refusedPacketCount: 2, disturbanceCount: 1 };
+  const facts = heldFacts({ route: 'bluetooth', about, battery: battery(19), offers }, 0, poor, history);
   expect(facts.filter(({ isToMind }) => isToMind).map(({ name }) => name)).toEqual([
     'Lost on the way',
     'Could not be read',
+    'Damaged on the way',
     'Battery',
   ]);
   expect(
-    heldFacts({ route: 'bluetooth', about: about(null), offers }, 0, undefined, {
+    heldFacts({ route: 'bluetooth', about, battery: battery(null), offers }, 0, undefined, {
       ...history,
       channels: [],
       latest: [],
     }).map(({ text }) => text),
   ).toEqual([HELD_WORDS['now-none'].text, HELD_WORDS['battery-open'].text, 'Invented Works, Cell']);
   // a port has no battery to ask for
-  expect(heldFacts({ route: 'serial', about: null, offers }, 0, summary, history)).toHaveLength(3);
+  expect(heldFacts({ route: 'serial', about: null, battery: null, offers }, 0, summary, history)).toHaveLength(3);
 });
 
 test('the step of a motion sensor is told, and minded where it is coarse; a hole in the line is no value', () => {
   const stepped = (step: number) => ({ ...history, line: () => line([1, 3, NaN, 4, 6, 7].map((n) => n * step)) });
   const told = (step: number) =>
-    heldFacts({ route: 'motion', about: null, offers }, 0, summary, stepped(step)).find(
+    heldFacts({ route: 'motion', about: null, battery: null, offers }, 0, summary, stepped(step)).find(
       ({ name }) => name === 'Smallest step',
     );
   expect(told(0.1)).toEqual({
@@ -77,7 +81,7 @@ test('a battery that says nothing is not known to be low', () => {
 
 test('what a sensor sends on another clock is named, and said not to be recorded', () => {
   const two = [history.channels, [{ quantity: 'angle', axis: 'y', unit: 'rad' }] as const];
-  const facts = heldFacts({ route: 'serial', about: null, offers: two }, 0, summary, history);
+  const facts = heldFacts({ route: 'serial', about: null, battery: null, offers: two }, 0, summary, history);
   expect(facts[1]).toEqual({
     name: 'Sends as well',
     text: 'angle y: on another clock, and not recorded with this',

@@ -1,4 +1,4 @@
-import { encodeBlock } from '@surae/records';
+import { decodeBlocks, encodeBlock } from '@surae/records';
 import { expect, test } from 'vitest';
 import { keptSet } from '../../../apps/dashboard/src/live/kept-set.ts';
 import { cutIntoBlocks } from '../../support/blocks.ts';
@@ -39,4 +39,17 @@ test('what came too late is passed over, as it was while the set ran', () => {
     isLate: true,
   });
   expect(keptSet([...pieces, late], 'heel', null)).toEqual(keptSet(pieces, 'heel', null));
+});
+
+test('a string that reads the wrong way is counted as it was while it ran: turned round', () => {
+  const turned = pieces
+    .map((piece) => decodeBlocks([piece])[0])
+    .map((block) =>
+      encodeBlock({
+        ...block,
+        channels: block.channels.map((channel) => ({ ...channel, samples: channel.samples.map((value) => -value) })),
+      }),
+    );
+  expect(keptSet(turned, 'heel', null).count).not.toBe(6);
+  expect(keptSet(turned, 'heel', null, { 'heel-height': -1 }).count).toBe(6);
 });

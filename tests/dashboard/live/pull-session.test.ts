@@ -1,3 +1,4 @@
+import { decodeBlocks } from '@surae/records';
 import { SEATED_PULL } from '@surae/shared';
 import { MemoryStore } from '@surae/storage';
 import { expect, test } from 'vitest';
@@ -60,4 +61,20 @@ test('a trial whose sensor was lost keeps why, and what came', async () => {
   expect(set.trials).toMatchObject([
     { sourceLost: 'It was gone for too long.', hiddenForS: 4, cutOff: false, toS: 70 },
   ]);
+});
+
+test('the force on the screen is read as was answered about the sensor, and what is stored is what it sent', async () => {
+  const given = await parts();
+  const setUp = { lights: [], zero: null, certificate: null, readAs: { force: -10 } };
+  const set = { ...given.set, choice: { ...given.set.choice, setUp } };
+  const seen: (number | null)[] = [];
+  const session = await PullSession.begin({ ...given, set }, { ...silent, onSamples: ({ rest }) => seen.push(rest) });
+  const timesS = Float64Array.from({ length: 600 }, (_, i) => i / 100);
+  const samples = new Float64Array(600).fill(8);
+  given.sensor.give({ timesS, channels: [{ quantity: 'force', axis: null, samples }] }, given.clock.nowMs());
+  await session.stop();
+  expect(seen.at(-1)).toBeCloseTo(-80, 9);
+  const { trials } = pullSetOf((await given.book.visit(given.visitId))!, 'left')!;
+  const pieces = (await given.store.bytes(trials[0].bytesId))?.pieces ?? [];
+  expect(decodeBlocks(pieces)[0].channels[0].samples[0]).toBe(8);
 });

@@ -92,3 +92,26 @@ test('marks that are stored are known to the session, and one that is refused is
   await expect(session.mark('knee')).rejects.toThrow('No room.');
   expect(session.marks).toEqual([{ atS: 0, criterion: 'lean' }]);
 });
+
+test('a string that was answered to fall in a raise is counted turned round', async () => {
+  const count = async (readAs?: { readonly 'heel-height': number }): Promise<number> => {
+    const given = await parts();
+    const setUp = { lights: [], zero: null, certificate: null, ...(readAs === undefined ? {} : { readAs }) };
+    const session = await SetSession.begin({ ...given, choice: { ...choice, setUp } }, {});
+    const { timesS, channels } = heelSet(4);
+    const turned = channels.map((channel) => ({ ...channel, samples: channel.samples.map((value) => -value) }));
+    given.sensor.give({ timesS, channels: turned }, given.clock.nowMs());
+    return (await session.live.stop()).count;
+  };
+  expect(await count({ 'heel-height': -1 })).toBe(4);
+  expect(await count()).not.toBe(4);
+});
+
+test('a set that was stopped before anything came is set aside, and its stream is closed', async () => {
+  const given = await parts();
+  const session = await SetSession.begin(given, {});
+  await session.setAside();
+  const visit = await given.book.visit(given.visitId);
+  expect(visit?.sets.map(({ setAside, setAsideWhy }) => [setAside, setAsideWhy])).toEqual([[true, 'no-samples']]);
+  expect(await given.store.openStreams()).toEqual([]);
+});

@@ -1,6 +1,12 @@
 import type { Trace } from '@surae/analysis';
 import { expect, test } from 'vitest';
-import { countedBy, lightFacts, type SetUpKnown, seenSign } from '../../../apps/dashboard/src/live/set-up-facts.ts';
+import {
+  asRead,
+  countedBy,
+  lightFacts,
+  type SetUpKnown,
+  seenSign,
+} from '../../../apps/dashboard/src/live/set-up-facts.ts';
 
 /** Force of 8 s: so much for the first part, then another, then the first again. */
 function pushed(restN: number, loadN: number, backN = restN): Trace {
@@ -35,6 +41,7 @@ test('the age of the zero is told in seconds, and a calibration knows the sign',
       at: '2026-03-01T09:00:00.000+01:00',
     },
     isCalibrated: false,
+    upAxis: null,
     silentS: 0,
     isoNow: '2026-03-01T09:10:00.000+01:00',
   };
@@ -48,4 +55,13 @@ test('with a calibration the lights see newtons, and the zero with them', () => 
   expect(counted.zero).toMatchObject({ level: -1, u: 0.1 });
   expect(counted.trace.groups[0].channels[0].samples[400]).toBe(-101);
   expect(countedBy(pushed(3, 203), zero, null).zero).toBe(zero);
+});
+
+test('what was answered reads trace and zero alike, and a calibration counts what was read', () => {
+  const zero = { level: 0.3, u: 0.02, noise: 0.2, quantity: 'force', emptyBy: 'quantity', at: '' } as const;
+  const read = asRead(pushed(0.3, 20.3), zero, { force: -10 }, null);
+  expect(read.zero).toMatchObject({ level: -3, u: 0.2 });
+  expect(read.trace.groups[0].channels[0].samples[400]).toBe(-203);
+  expect(asRead(pushed(3, 203), zero, {}, { slope: 2, offset: 1 }).trace.groups[0].channels[0].samples[400]).toBe(101);
+  expect(asRead(pushed(3, 203), null, { force: 2 }, null).zero).toBeNull();
 });

@@ -72,3 +72,20 @@ test('the samples of heel raises on a calibrated plate say it as well', () => {
   expect(String(file.content)).toContain('certificate certificate-1');
   expect(String(file.content)).toContain('(0.325 %)');
 });
+
+test('samples are read as was answered about the sensor, before any result, and the table says so', () => {
+  const setUp = { lights: [], zero: null, certificate: null, readAs: { force: 10 } };
+  const answered = { ...plain, choice: { ...plain.choice, setUp } };
+  const recording = pullRecording(answered, bytesOf(answered));
+  const raw = recording.groups[0].channels[0].samples.slice();
+  const counted = countedForces(recording, answered.choice).groups[0].channels[0].samples;
+  expect(counted[7]).toBe(10 * raw[7]);
+  expect(recording.groups[0].channels[0].samples).toEqual(raw);
+  expect(calibrationNotes(answered.choice)).toEqual([
+    'force is as the sensor sent it; as was answered about the sensor it is read times 10',
+  ]);
+  const both = { ...setUp, certificate };
+  expect(calibrationNotes({ setUp: both })).toHaveLength(3);
+  const twice = countedForces(recording, { setUp: both }).groups[0].channels[0].samples;
+  expect(Math.abs(twice[7] - (10 * raw[7] - 1) / 0.5)).toBeLessThan(1e-9);
+});

@@ -23,6 +23,7 @@ test('says what its lines hold', () => {
     ['force', null, 'N'],
     ['torque', 'x', 'N.m'],
   ]);
+  expect(decoder.sentUnits).toEqual(['kN', 'N.m']);
   expect(decoder.counter).toEqual({ counts: 'samples', modulus: 1000 });
   expect(decoder.time).toEqual({ marks: 'first', stepS: null, periodS: 200 });
   expect(lineDecoder({ ...layout, columns: [layout.columns[2] as never] })).toMatchObject({

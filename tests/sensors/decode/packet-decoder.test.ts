@@ -44,6 +44,7 @@ describe('a packet of whole bytes', () => {
       { quantity: 'force', axis: null, unit: 'N' },
       { quantity: 'angle', axis: 'y', unit: 'rad' },
     ]);
+    expect(decoder.sentUnits).toEqual(['N', 'deg']);
     expect(decoder.counter).toEqual({ counts: 'packets', modulus: 256 });
     expect(decoder.time).toEqual({ marks: 'last', stepS: 0.001, periodS: 65.536 });
   });

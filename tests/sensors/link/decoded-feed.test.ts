@@ -15,7 +15,7 @@ function told(decoded: Decoded, nature: Partial<Decoder> = {}): Decoder {
     { quantity: 'force', axis: null, unit: 'N' },
     { quantity: 'angle', axis: null, unit: 'rad' },
   ] as const;
-  return { channels, counter: null, time: null, decode: () => decoded, ...nature };
+  return { channels, sentUnits: ['N', 'rad'], counter: null, time: null, decode: () => decoded, ...nature };
 }
 
 const packet: Decoded = {

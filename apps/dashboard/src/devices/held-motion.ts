@@ -21,12 +21,14 @@ const turnings = axes.map((axis): ChannelNature => ({ quantity: 'angular-velocit
 export class HeldMotion implements HeldSensor {
   readonly route = 'motion';
   readonly about = null;
+  readonly battery = null;
   readonly descriptionId = null;
   readonly placement = null;
   readonly isOpen = true;
   readonly kindName: string;
   readonly deviceName: string;
   readonly offers: HeldSensor['offers'];
+  readonly sentUnits: HeldSensor['sentUnits'];
   private readonly options: HeldMotionOptions;
 
   constructor(options: HeldMotionOptions) {
@@ -34,6 +36,7 @@ export class HeldMotion implements HeldSensor {
     this.kindName = options.kindName;
     this.deviceName = options.deviceName;
     this.offers = [options.hasTurning ? [...forces, ...turnings] : forces];
+    this.sentUnits = this.offers.map((channels) => channels.map(({ unit }) => unit));
   }
 
   latestBytes(): undefined {

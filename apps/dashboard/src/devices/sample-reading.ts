@@ -19,6 +19,8 @@ export interface SampleReading {
   /** which stream of the link they come from */
   readonly stream: number;
   readonly channels: readonly ChannelNature[];
+  /** UCUM code of the unit in which each of them is sent */
+  readonly sentUnits: readonly string[];
   /** samples a second by the word of the maker; null when nobody says [Hz] */
   readonly nominalRateHz: number | null;
   /** a feed remembers nothing, so one is made for each recording */
@@ -38,15 +40,16 @@ export function describedReadings({ characteristics }: BluetoothLink): SampleRea
     return characteristic.packets.map((layout, which): SampleReading => {
       const { nominalRateHz } = characteristic;
       const nature = { nominalRateHz, samplesPerPacket: samplesIn(layout) };
-      const { channels } = decoders[which]!;
-      return { stream, channels, nominalRateHz, makeFeed: () => kindFeed(decoders, which, nature) };
+      const { channels, sentUnits } = decoders[which]!;
+      return { stream, channels, sentUnits, nominalRateHz, makeFeed: () => kindFeed(decoders, which, nature) };
     });
   });
 }
 
 function readingOf(decoder: Decoder, nature: FeedNature): SampleReading {
   const { nominalRateHz } = nature;
-  return { stream: 0, channels: decoder.channels, nominalRateHz, makeFeed: () => decodedFeed(decoder, nature) };
+  const { channels, sentUnits } = decoder;
+  return { stream: 0, channels, sentUnits, nominalRateHz, makeFeed: () => decodedFeed(decoder, nature) };
 }
 
 /** The samples of a sensor that says itself what they are. */

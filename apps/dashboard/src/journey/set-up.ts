@@ -1,6 +1,7 @@
-import type { LightName, LightReason } from '@surae/analysis';
+import type { LightName, LightReason, Quantity } from '@surae/analysis';
 import type { StoredDocument } from '@surae/storage';
 import type { Certificate } from './calibrations.ts';
+import type { SensorAnswerEntry } from './sensor-answers.ts';
 import type { SensorTold } from './sensor-told.ts';
 
 /** What a light said when a test began. */
@@ -32,6 +33,21 @@ export interface SetUpKept {
   readonly zero: ZeroEntry | null;
   /** the certificate of the calibration that forces are counted by, hash included; null without one */
   readonly certificate: Certificate | null;
+  /** what was answered about the sensor and counted; older documents hold none */
+  readonly answers?: readonly SensorAnswerEntry[];
+  /** by what its samples are multiplied before they are read, as was answered; absent where nothing is */
+  readonly readAs?: Readonly<Partial<Record<Quantity, number>>>;
+  /** questions about the sensor that stood open, by subject and what they are about; absent where none did */
+  readonly open?: readonly string[];
+  /** weight of the resting leg above the zero of the empty plate, before seated pushes; absent where it was not taken [N, N, s] */
+  readonly restLoad?: {
+    readonly loadN: number;
+    readonly uN: number;
+    readonly spanS: number;
+    readonly at: string;
+  };
+  /** which way was up as the sensor saw it, unit length; absent where it was not seen */
+  readonly up?: readonly [x: number, y: number, z: number];
 }
 
 export const zeroSchema = 1;

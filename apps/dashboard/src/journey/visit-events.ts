@@ -1,6 +1,7 @@
 import type { Report, Side } from '@surae/analysis';
 import type { StoredDocument } from '@surae/storage';
 import { afterPull, type PullEvent, pullEventKinds } from './pull-events.ts';
+import { afterAnswer, type SensorAnswerEvent } from './sensor-answers.ts';
 import type { TestKind } from './test-kind.ts';
 import { afterChoice, isBegun } from './tests-of-visit.ts';
 import type {
@@ -44,6 +45,7 @@ export type VisitEvent =
   | { readonly kind: 'set-aside'; readonly setId: string; readonly why: string }
   | { readonly kind: 'rest-over'; readonly restS: number }
   | { readonly kind: 'visit-closed' }
+  | SensorAnswerEvent
   | PullEvent;
 
 export type VisitEventKind = VisitEvent['kind'];
@@ -64,6 +66,7 @@ export const visitEventKinds = [
   'set-aside',
   'rest-over',
   'visit-closed',
+  'sensor-answer',
   ...pullEventKinds,
 ] as const satisfies readonly VisitEventKind[];
 
@@ -125,6 +128,8 @@ function after(visit: Visit, event: VisitEvent, document: StoredDocument): Visit
       return { ...visit, restS: event.restS };
     case 'visit-closed':
       return { ...visit, closed: true };
+    case 'sensor-answer':
+      return { ...visit, sensorAnswers: afterAnswer(visit.sensorAnswers, event, document) };
     case 'pull-begun':
     case 'pull-warm-up':
     case 'trial-begun':

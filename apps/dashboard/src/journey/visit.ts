@@ -1,6 +1,7 @@
 import type { IrritabilityAnswers, Report, Side } from '@surae/analysis';
 import type { CriterionId, EndReason } from '@surae/shared';
 import type { PullSet } from './pull-set.ts';
+import type { SensorAnswerEntry } from './sensor-answers.ts';
 import type { SensorTold } from './sensor-told.ts';
 import type { SetUpKept } from './set-up.ts';
 import type { TestKind } from './test-kind.ts';
@@ -147,6 +148,8 @@ export interface Visit {
   readonly pulls?: readonly PullSet[];
   /** rest between the two sides of the isometric test as it was taken; absent when it was not [s] */
   readonly pullRestS?: number;
+  /** what was answered about sensors, the oldest first; absent where nobody was asked */
+  readonly sensorAnswers?: readonly SensorAnswerEntry[];
   readonly sets: readonly VisitSet[];
   /** rest between the two sides as it was taken [s]; null when it was not */
   readonly restS: number | null;

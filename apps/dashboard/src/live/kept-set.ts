@@ -1,5 +1,6 @@
 import { BlockCounter, blockCounterDefaults, type Placement } from '@surae/analysis';
 import { decodeBlocks } from '@surae/records';
+import { channelsReadAs, type ReadAs } from './read-as.ts';
 
 /** What is left of a set during which the program was closed. */
 export interface KeptSet {
@@ -7,8 +8,13 @@ export interface KeptSet {
   readonly count: number;
 }
 
-/** Counts a set again from the bytes that were kept. */
-export function keptSet(pieces: readonly Uint8Array[], placement: Placement, heelLeverM: number | null): KeptSet {
+/** Counts a set again from the bytes that were kept, read as they were while it ran. */
+export function keptSet(
+  pieces: readonly Uint8Array[],
+  placement: Placement,
+  heelLeverM: number | null,
+  readAs?: ReadAs,
+): KeptSet {
   const counter = new BlockCounter(placement, {
     settings: blockCounterDefaults,
     ...(heelLeverM === null ? {} : { heelLeverM }),
@@ -18,7 +24,7 @@ export function keptSet(pieces: readonly Uint8Array[], placement: Placement, hee
   for (const { deviceTimesS, channels, isLate } of decodeBlocks(pieces)) {
     // the count passes over what came too late, as it did while the set ran
     if (deviceTimesS === null || deviceTimesS.length === 0 || isLate === true) continue;
-    counter.push({ timesS: deviceTimesS, channels });
+    counter.push({ timesS: deviceTimesS, channels: channelsReadAs(channels, readAs) });
     firstS ??= deviceTimesS[0];
     lastS = deviceTimesS[deviceTimesS.length - 1] ?? lastS;
   }

@@ -2,6 +2,7 @@ import { BlockCounter, blockCounterDefaults, type LiveState, type ProvisionalRai
 import type { LinkNews, SampleBlock, Sensor, SensorClock, SensorError } from '@surae/sensors';
 import type { ByteWriter, StorageError } from '@surae/storage';
 import { LiveRecording } from './live-recording.ts';
+import { channelsReadAs, type ReadAs } from './read-as.ts';
 import type { SampleLog } from './sample-log.ts';
 
 export interface LiveSetOptions {
@@ -10,6 +11,8 @@ export interface LiveSetOptions {
   readonly clock: SensorClock;
   /** lever from the metatarsal heads to the heel, where it was measured [m] */
   readonly heelLeverM: number | null;
+  /** how the samples are read for the count, as was answered; they are stored as they came */
+  readonly readAs?: ReadAs | undefined;
   /** longest time that samples wait before they are written [ms] */
   readonly writeEveryMs: number;
 }
@@ -40,6 +43,7 @@ export class LiveSet {
   private readonly news: LiveSetNews;
   private readonly recording: LiveRecording;
   private readonly counter: BlockCounter;
+  private readonly readAs: ReadAs | undefined;
   private readonly found: ProvisionalRaise[] = [];
   private over = false;
 
@@ -48,6 +52,7 @@ export class LiveSet {
     const { placement } = sensor.description;
     if (placement === 'inline') throw new RangeError('A cell in line with a push sees no heel raises.');
     this.news = news;
+    this.readAs = options.readAs;
     this.recording = new LiveRecording(options, {
       onBlock: (block) => this.take(block),
       onLink: (what) => news.onLink?.(what),
@@ -95,7 +100,7 @@ export class LiveSet {
     const { channels, deviceTimesS } = block;
     // the log takes no block without times
     if (deviceTimesS === null) return;
-    this.report(this.counter.push({ timesS: deviceTimesS, channels }), block);
+    this.report(this.counter.push({ timesS: deviceTimesS, channels: channelsReadAs(channels, this.readAs) }), block);
     this.news.onSamples?.(this.counter.state, block);
   }
 

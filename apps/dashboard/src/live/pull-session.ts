@@ -4,6 +4,7 @@ import type { PullSet, PullTrial } from '../journey/pull-set.ts';
 import { LiveRecording } from './live-recording.ts';
 import type { CueTimes } from './pull-cue.ts';
 import { type FollowedPull, PullFollower } from './pull-follower.ts';
+import { channelsReadAs } from './read-as.ts';
 import type { EventKeeper } from './set-session.ts';
 
 export interface PullSessionParts {
@@ -70,7 +71,7 @@ export class PullSession {
       { sensor, writer, clock, writeEveryMs, fromS },
       {
         onBlock: (block) => {
-          follower.add(block);
+          follower.add({ ...block, channels: channelsReadAs(block.channels, set.choice.setUp?.readAs) });
           news.onSamples(follower.state, block);
         },
         onLink: (what) => news.onLink?.(what),

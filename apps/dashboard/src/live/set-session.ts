@@ -41,7 +41,7 @@ export class SetSession {
     const { book, store, visitId, choice, sensor, clock, heelLeverM } = parts;
     const writer = await store.openBytes(`set ${choice.side}`);
     const setId = await book.record(visitId, { kind: 'set-begun', choice, bytesId: writer.id });
-    const live = new LiveSet({ sensor, writer, clock, heelLeverM, writeEveryMs }, news);
+    const live = new LiveSet({ sensor, writer, clock, heelLeverM, writeEveryMs, readAs: choice.setUp?.readAs }, news);
     try {
       await live.start();
     } catch (error) {
@@ -59,6 +59,12 @@ export class SetSession {
   /** Faults that were marked by hand and are stored. */
   get marks(): readonly FaultMark[] {
     return [...this.kept];
+  }
+
+  /** Ends a set that was stopped before anything came of it. */
+  async setAside(): Promise<void> {
+    await this.live.stop();
+    await this.parts.book.record(this.parts.visitId, { kind: 'set-aside', setId: this.setId, why: 'no-samples' });
   }
 
   /** Keeps that the tester saw a fault now. */

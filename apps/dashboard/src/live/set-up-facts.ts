@@ -9,6 +9,7 @@ import {
   type Trace,
 } from '@surae/analysis';
 import type { ZeroEntry } from '../journey/set-up.ts';
+import { groupsReadAs, type ReadAs } from './read-as.ts';
 
 /** What is known where a test is made ready. */
 export interface SetUpKnown {
@@ -21,6 +22,8 @@ export interface SetUpKnown {
   readonly zero: ZeroEntry | null;
   /** forces are counted by a calibration, which knows their sign */
   readonly isCalibrated: boolean;
+  /** which way is up when it is worn right: as answered, or as in the last set of the leg; null where neither tells */
+  readonly upAxis: LightFacts['upAxis'];
   readonly silentS: number | null;
   readonly isoNow: string;
 }
@@ -60,7 +63,7 @@ export function lightFacts(known: SetUpKnown, sign: 1 | -1 | null): LightFacts {
   return {
     placement: known.placement,
     silentS: known.silentS,
-    upAxis: null,
+    upAxis: known.upAxis,
     sign: known.isCalibrated ? 1 : sign,
     zero:
       zero === null ? null : { level: zero.level, u: zero.u, ageS: (Date.parse(isoNow) - Date.parse(zero.at)) / 1000 },
@@ -80,4 +83,16 @@ export function countedBy(
   const level = zero === null ? 0 : (zero.level - line.offset) / line.slope;
   const u = zero === null ? 0 : zero.u / Math.abs(line.slope);
   return { trace: calibrated(trace, line), zero: zero === null ? null : { ...zero, level, u } };
+}
+
+/** A trace and its zero as what was answered about the sensor reads them, and in newtons where a calibration counts them. */
+export function asRead(
+  trace: Trace,
+  zero: ZeroEntry | null,
+  readAs: ReadAs,
+  line: CalibrationLine | null,
+): { readonly trace: Trace; readonly zero: ZeroEntry | null } {
+  const factor = (zero === null ? undefined : readAs[zero.quantity]) ?? 1;
+  const read = zero === null ? null : { ...zero, level: factor * zero.level, u: Math.abs(factor) * zero.u };
+  return countedBy({ groups: groupsReadAs(trace.groups, readAs) }, read, line);
 }

@@ -15,6 +15,7 @@ import { pullBytes, pullRecording } from '../result/pull-assessment.ts';
 import { effortFile, pullBytesFiles, pullReportFile, pullSampleFiles } from '../result/pull-files.ts';
 import { pullSettingsHash } from '../result/pull-kept.ts';
 import { pullTrace } from '../result/pull-trace.ts';
+import { restAgreementWords } from '../result/rest-agreement.ts';
 import { saveFile } from '../result/save-file.ts';
 import type { SavedFile } from '../result/set-files.ts';
 import { softwareName } from '../result/software.ts';
@@ -64,6 +65,7 @@ export class PullDetail extends LitElement {
                     ? nothing
                     : html`<p>
                         ${fill(PULL_RESULT_WORDS.rest, { force: forceWords(report.restLoad.value, report.unit) })}
+                        ${restAgreementWords(this.set)}
                       </p>`
                 }`
         }

@@ -15,6 +15,7 @@ import { ShelfFollower } from '../devices/shelf-follower.ts';
 import { typedNumber } from '../journey/person-form.ts';
 import type { PullChoice } from '../journey/pull-set.ts';
 import { mayTest } from '../journey/safety-gate.ts';
+import type { SensorTold } from '../journey/sensor-told.ts';
 import type { SetUpKept } from '../journey/set-up.ts';
 import type { Visit } from '../journey/visit.ts';
 import { holdsPulls, isAlike, pullChoices, pullPlacements, pullProtocolOf } from '../live/pull-choices.ts';
@@ -86,6 +87,12 @@ export class PullReady extends LitElement {
   /** What was chosen for the leg before, so that both are tested alike without another choice. */
   private get lastChoice(): PullChoice | undefined {
     return (this.visit.pulls ?? []).filter(({ setAside }) => !setAside).at(-1)?.choice;
+  }
+
+  /** The sensor that the other leg was measured with. */
+  private get sensorBefore(): SensorTold | undefined {
+    const others = (this.visit.pulls ?? []).filter(({ setAside, choice }) => !setAside && choice.side !== this.side);
+    return others.at(-1)?.choice.sensor;
   }
 
   constructor() {
@@ -217,6 +224,7 @@ export class PullReady extends LitElement {
               .placement=${this.placement}
               .test=${'isometric' as const}
               .visitId=${this.visit.id}
+              .sensorBefore=${this.sensorBefore}
               @sensor-looked-at=${({ detail }: CustomEvent<SensorLooked>) => (this.looked = detail)}
             ></sensor-in-hand>
             ${this.check()}`
@@ -230,9 +238,11 @@ export class PullReady extends LitElement {
     const { told } = this.shelf;
     if (told === undefined || !this.shelf.fits(this.placement, 'isometric')) return nothing;
     return html`<set-up-check
-      .personId=${this.visit.personId}
+      .visit=${this.visit}
+      .test=${'isometric' as const}
       .side=${this.side}
       .placement=${this.placement}
+      .seated=${this.protocol.parameters.position.value === 'seated'}
       .sensor=${told}
       .looked=${this.looked}
       @set-up-looked-at=${({ detail }: SetUpLooked) => (this.atStart = detail)}

@@ -13,6 +13,7 @@ import {
 import type { SensorShelf } from '../devices/sensor-shelf.ts';
 import { ShelfFollower } from '../devices/shelf-follower.ts';
 import { mayTest } from '../journey/safety-gate.ts';
+import type { SensorTold } from '../journey/sensor-told.ts';
 import type { SetUpKept } from '../journey/set-up.ts';
 import type { SetChoice, Visit } from '../journey/visit.ts';
 import { protocolChoices, protocolOf } from '../live/protocol-choices.ts';
@@ -22,7 +23,7 @@ import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import '../parts/sensor-in-hand.ts';
 import '../parts/set-up-check.ts';
-import type { SensorLooked, SetUpLooked } from '../parts/set-up-check.ts';
+import type { PlaceAnswered, SensorLooked, SetUpLooked } from '../parts/set-up-check.ts';
 import '../parts/test-choice.ts';
 import { readyStyle } from './ready-style.ts';
 
@@ -54,6 +55,12 @@ export class SetReady extends LitElement {
   /** What was chosen for the set before, so that both legs are tested alike without another choice. */
   private get lastChoice(): SetChoice | undefined {
     return this.visit.sets.filter(({ setAside }) => !setAside).at(-1)?.choice;
+  }
+
+  /** The sensor that the other leg was measured with. */
+  private get sensorBefore(): SensorTold | undefined {
+    return this.visit.sets.filter(({ setAside, choice }) => !setAside && choice.side !== this.side).at(-1)?.choice
+      .sensor;
   }
 
   constructor() {
@@ -219,6 +226,7 @@ export class SetReady extends LitElement {
               .placement=${this.placement}
               .test=${'heel-raise' as const}
               .visitId=${this.visit.id}
+              .sensorBefore=${this.sensorBefore}
               @sensor-looked-at=${({ detail }: CustomEvent<SensorLooked>) => (this.looked = detail)}
             ></sensor-in-hand>
             ${this.check()}`
@@ -232,11 +240,15 @@ export class SetReady extends LitElement {
     const { told } = this.shelf;
     if (told === undefined || !this.shelf.fits(this.placement, 'heel-raise')) return nothing;
     return html`<set-up-check
-      .personId=${this.visit.personId}
+      .visit=${this.visit}
+      .test=${'heel-raise' as const}
       .side=${this.side}
       .placement=${this.placement}
       .sensor=${told}
       .looked=${this.looked}
+      @place-answered=${({ detail }: PlaceAnswered) => {
+        if (detail !== 'inline') this.placement = detail;
+      }}
       @set-up-looked-at=${({ detail }: SetUpLooked) => (this.atStart = detail)}
     ></set-up-check>`;
   }

@@ -127,7 +127,8 @@ export class VisitPage extends LitElement {
     request.stopPropagation();
     try {
       await this.book.record(this.visitId, request.detail);
-      this.anew = undefined;
+      // an answer about the sensor is given beside a step, and ends none
+      if (request.detail.kind !== 'sensor-answer') this.anew = undefined;
       this.notKept = false;
     } catch {
       // the page stays as it is, with what was answered, so that it can be tried again

@@ -30,7 +30,8 @@ export class CutOffSet extends LitElement {
   private async look(): Promise<void> {
     try {
       const bytes = await this.store.bytes(this.set.bytesId);
-      this.kept = keptSet(bytes?.pieces ?? [], this.set.choice.placement, this.heelLeverM);
+      const { placement, setUp } = this.set.choice;
+      this.kept = keptSet(bytes?.pieces ?? [], placement, this.heelLeverM, setUp?.readAs);
     } catch (error) {
       this.reason = errorWords(error);
     }

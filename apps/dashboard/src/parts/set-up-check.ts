@@ -1,16 +1,37 @@
 import { consume } from '@lit/context';
-import { fiveLights, type Light, type SetupPlacement, type Side, setupDefaults, takeZero } from '@surae/analysis';
+import { fiveLights, type Light, type SetupPlacement, type Side, setupDefaults, type Trace } from '@surae/analysis';
 import { SET_UP_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { bookContext, clockContext, type HostClock } from '../contexts/capabilities.ts';
+import { bookContext, clockContext, type HostClock, shelfContext } from '../contexts/capabilities.ts';
+import type { SensorShelf } from '../devices/sensor-shelf.ts';
 import { ageInDays, type Certificate, certificateFor } from '../journey/calibrations.ts';
+import type { SensorAnswerEntry } from '../journey/sensor-answers.ts';
 import type { SensorTold } from '../journey/sensor-told.ts';
 import { type SetUpKept, sensorKey, type ZeroEntry } from '../journey/set-up.ts';
+import type { TestKind } from '../journey/test-kind.ts';
+import type { Visit } from '../journey/visit.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
+import { visitEvent } from '../journey/visit-event-request.ts';
+import { keptSetUp } from '../live/kept-set-up.ts';
 import { lightInWords } from '../live/light-words.ts';
-import { countedBy, lightFacts, seenSign } from '../live/set-up-facts.ts';
+import { type ReadAs, readAsOf } from '../live/read-as.ts';
+import { type LookedFor, upSeen } from '../live/sensor-findings.ts';
+import { answerWords, type SensorQuestion, sensorQuestions } from '../live/sensor-questions.ts';
+import {
+  answersOf,
+  earlierUp,
+  elsewhere,
+  isGravitySteady,
+  isSignAnswered,
+  openKeys,
+  placeOf,
+  SensorLook,
+  wornUp,
+} from '../live/set-up-ask.ts';
+import { asRead, lightFacts, seenSign } from '../live/set-up-facts.ts';
 import type { SignalHistory } from '../live/signal-history.ts';
+import { askedZero } from '../live/taken-zero.ts';
 import { watchedTrace } from '../live/watched-trace.ts';
 import { zeroWords } from '../live/zero-words.ts';
 import { base } from '../styles/base.ts';
@@ -18,6 +39,10 @@ import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
 import './light-list.ts';
 import type { FixAskedFor } from './light-list.ts';
+import './rest-load.ts';
+import type { RestLoadTaken } from './rest-load.ts';
+import './sensor-questions.ts';
+import type { QuestionAnswered } from './sensor-questions.ts';
 
 /** What a live picture tells twice a second: its last seconds, and how long nothing has come; null is never. */
 export interface SensorLooked {
@@ -28,11 +53,17 @@ export interface SensorLooked {
 /** How things stand, for what is kept when a test begins. */
 export type SetUpLooked = CustomEvent<SetUpKept>;
 
-/** Seconds by which the lights are judged, and by which a sign is seen [s]; ours. */
-const lightsS = 3;
-const signS = 8;
+/** Told with the place that somebody answered the sensor is at. */
+export type PlaceAnswered = CustomEvent<SetupPlacement>;
 
-/** The five lights before a test with a connected sensor, its zero and its calibration. A light that fails stops nobody. Tells `set-up-looked-at`. */
+/** Seconds by which the lights are judged, and by which a sign is seen and a sensor is looked at [s]; ours. */
+const lightsS = 3;
+const lookS = 8;
+
+/**
+ * The five lights before a test with a connected sensor, its zero and its calibration, and what is asked about it. Nothing
+ * of it stops anybody. Tells `set-up-looked-at`, and `place-answered` where the sensor is said to be somewhere else.
+ */
 @customElement('set-up-check')
 export class SetUpCheck extends LitElement {
   static override styles = [
@@ -48,45 +79,66 @@ export class SetUpCheck extends LitElement {
     `,
   ];
 
-  @property({ attribute: false }) personId = '';
+  @property({ attribute: false }) visit!: Visit;
+  @property({ attribute: false }) test!: TestKind;
   @property({ attribute: false }) side!: Side;
   @property({ attribute: false }) placement!: SetupPlacement;
   /** whether something that the test shows needs the body mass */
   @property({ attribute: false }) massNeeded = true;
+  /** the leg rests on the plate before it pushes: its weight can be taken */
+  @property({ attribute: false }) seated = false;
   @property({ attribute: false }) sensor!: SensorTold;
   @property({ attribute: false }) looked: SensorLooked | undefined;
   @consume({ context: bookContext }) private readonly book!: VisitBook;
   @consume({ context: clockContext }) private readonly clock!: HostClock;
+  @consume({ context: shelfContext }) private readonly shelf!: SensorShelf;
   @state() private zero: ZeroEntry | null = null;
   @state() private certificate: Certificate | null = null;
   @state() private bodyMassKg: number | null = null;
   @state() private sideTold: Side | null = null;
+  @state() private restLoad: SetUpKept['restLoad'] | null = null;
   @state() private said = '';
   @state() private lights: readonly Light[] = [];
+  @state() private questions: readonly SensorQuestion[] = [];
+  private readonly look = new SensorLook();
   private sign: 1 | -1 | null = null;
+  private read: { readonly trace: Trace; readonly zero: ZeroEntry | null } = { trace: { groups: [] }, zero: null };
 
   private get key(): string {
     return sensorKey(this.sensor);
   }
 
+  private get answers(): readonly SensorAnswerEntry[] {
+    return answersOf(this.visit, this.key);
+  }
+
+  private get readAs(): ReadAs {
+    const { answers, shelf, placement, test, isCalibrated } = this;
+    return readAsOf(answers, shelf.sentUnits(placement, test), isCalibrated);
+  }
+
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (
-      changed.has('sensor') &&
-      (changed.get('sensor') === undefined || sensorKey(changed.get('sensor')!) !== this.key)
-    ) {
+    const before = changed.get('sensor');
+    const isAnother = changed.has('sensor') && (before === undefined || sensorKey(before) !== this.key);
+    if (isAnother || changed.has('placement') || changed.has('side')) this.look.forget();
+    if (isAnother) {
       this.sign = null;
       void this.load();
     }
     if (changed.has('side')) this.sideTold = null;
+    // another leg, plate or rig lies on it otherwise
+    if (isAnother || changed.has('side') || changed.has('placement') || changed.has('seated')) this.restLoad = null;
     this.judge();
   }
 
   protected override updated(): void {
-    const kept: SetUpKept = {
-      lights: this.lights.map(({ name, state: now, reason }) => ({ name, state: now, reason })),
-      zero: this.zero,
-      certificate: this.isCalibrated ? this.certificate : null,
-    };
+    const { answers, readAs, questions } = this;
+    const open = openKeys(questions);
+    const isUp = this.lights.some(({ name, state: now }) => name === 'right-way-up' && now === 'lit');
+    const up = this.looked !== undefined && isUp ? upSeen(watchedTrace(this.looked.history, lightsS)) : null;
+    const { lights, zero, restLoad } = this;
+    const certificate = this.isCalibrated ? this.certificate : null;
+    const kept = keptSetUp({ lights, zero, certificate, answers, readAs, open, restLoad, up });
     this.dispatchEvent(new CustomEvent('set-up-looked-at', { detail: kept }));
   }
 
@@ -94,7 +146,7 @@ export class SetUpCheck extends LitElement {
     const [zero, certificates, person] = await Promise.all([
       this.book.lastZero(this.key),
       this.book.certificates(),
-      this.book.person(this.personId),
+      this.book.person(this.visit.personId),
     ]);
     this.zero = zero;
     this.certificate = certificateFor(certificates, this.key);
@@ -110,16 +162,40 @@ export class SetUpCheck extends LitElement {
     return Math.floor(certificate.validDays - ageInDays(certificate, this.clock.isoNow()));
   }
 
+  private get lookedFor(): LookedFor {
+    const { test, placement, side, shelf, bodyMassKg, isCalibrated, visit, key } = this;
+    const sentUnits = shelf.sentUnits(placement, test);
+    return {
+      test,
+      placement,
+      side,
+      sentUnits,
+      bodyMassKg,
+      isCalibrated,
+      earlierUp: earlierUp(visit, { key, placement, side }),
+    };
+  }
+
   private judge(): void {
-    const { looked, placement, side, sideTold, bodyMassKg, massNeeded, isCalibrated } = this;
+    const { looked, placement, side, sideTold, bodyMassKg, massNeeded, isCalibrated, answers, readAs, key, visit } =
+      this;
     if (looked === undefined) return;
-    this.sign = seenSign(watchedTrace(looked.history, signS), this.zero) ?? this.sign;
-    const isoNow = this.clock.isoNow();
     const line = isCalibrated ? (this.certificate?.line ?? null) : null;
-    const { trace, zero } = countedBy(watchedTrace(looked.history, lightsS), this.zero, line);
-    const known = { placement, side, sideTold, bodyMassKg, massNeeded, zero, isCalibrated, isoNow };
+    const long = watchedTrace(looked.history, lookS);
+    // once it was answered, the samples are read that way: what is left goes up
+    const seen = asRead(long, this.zero, readAs, null);
+    this.sign = isSignAnswered(answers) ? 1 : (seenSign(seen.trace, seen.zero) ?? this.sign);
+    const isoNow = this.clock.isoNow();
+    this.read = asRead(watchedTrace(looked.history, lightsS), this.zero, readAs, line);
+    const { trace, zero } = this.read;
+    const upAxis = wornUp(answers, { key, placement, side }, earlierUp(visit, { key, placement, side }));
+    // a plate that is pushed at is not stood on: the lights see it as they see a cell
+    const seenAs = this.test === 'isometric' ? 'inline' : placement;
+    const known = { placement: seenAs, side, sideTold, bodyMassKg, massNeeded, zero, isCalibrated, upAxis, isoNow };
     const facts = lightFacts({ ...known, silentS: looked.silentS }, this.sign);
     this.lights = fiveLights(trace, facts, setupDefaults.lights);
+    this.look.watch(long, this.lookedFor, isGravitySteady(this.lights));
+    this.questions = sensorQuestions(this.look.findings, answers);
   }
 
   private readonly fix = ({ detail }: FixAskedFor): void => {
@@ -127,18 +203,31 @@ export class SetUpCheck extends LitElement {
     else void this.setZero();
   };
 
+  private readonly lookAgain = (): void => {
+    if (this.looked === undefined) return;
+    this.look.look(watchedTrace(this.looked.history, lookS), this.lookedFor);
+    this.requestUpdate();
+  };
+
+  private readonly answer = ({ detail: { question, answer } }: QuestionAnswered): void => {
+    const { subject, about, guess } = question.finding;
+    const { code: evidence, figures } = guess.evidence;
+    const seen = { answer: guess.answer, confidence: guess.confidence, evidence, figures };
+    const place = subject === 'placement' ? placeOf(answer) : null;
+    // an answer that names another place of the test is one about that place
+    const goes =
+      place !== null && this.shelf.fits(place, this.test) && (place === 'inline') === (this.test === 'isometric');
+    const at = goes ? place : about;
+    this.dispatchEvent(visitEvent({ kind: 'sensor-answer', sensor: this.key, subject, about: at, answer, seen }));
+    if (goes && place !== about) this.dispatchEvent(new CustomEvent('place-answered', { detail: place }));
+  };
+
   private async setZero(): Promise<void> {
-    const [group] = this.looked === undefined ? [] : watchedTrace(this.looked.history, 2).groups;
-    const channel = group?.channels.find(({ quantity }) => quantity === 'force' || quantity === 'torque');
-    const quantity = channel?.quantity === 'torque' ? 'torque' : 'force';
-    const none = new Float64Array(0);
-    const stretch = { timesS: group?.timesS ?? none, samples: channel?.samples ?? none };
-    const taken = takeZero(stretch, { quantity, capacity: null, last: this.zero }, setupDefaults.zero);
+    const { taken, quantity, kept } = askedZero(this.looked?.history, this.zero, this.readAs);
     this.said = zeroWords(taken, quantity);
-    if (taken.kind === 'refused') return;
-    const { level, u, noise, emptyBy } = taken;
+    if (kept === null) return;
     try {
-      await this.book.addZero(this.key, { level, u, noise, quantity, emptyBy });
+      await this.book.addZero(this.key, kept);
     } catch {
       this.said = SET_UP_WORDS['not-kept'].text;
     }
@@ -153,7 +242,26 @@ export class SetUpCheck extends LitElement {
     return html`<light-list .lights=${lights.map(lightInWords)} @fix-asked-for=${this.fix}></light-list>
       ${isForce ? this.force(lights) : nothing}
       <p role="status" class="voice">${this.said}</p>
-      ${isOpen ? html`<p class="quiet">${SET_UP_WORDS['go-on'].text}</p>` : nothing}`;
+      ${isOpen ? html`<p class="quiet">${SET_UP_WORDS['go-on'].text}</p>` : nothing} ${this.asked()}`;
+  }
+
+  private asked(): TemplateResult {
+    const { placement, test, questions, answers } = this;
+    const words = SET_UP_WORDS;
+    const how = test === 'isometric' ? 'push' : placement === 'platform' ? 'stand' : 'raises';
+    const wrong = elsewhere(answers, placement);
+    return html`${
+      wrong === null
+        ? nothing
+        : html`<p class="voice">${fill(words['ask-not-here'], { answer: answerWords('placement', wrong) })}</p>`
+    }
+      <sensor-questions
+        .questions=${questions}
+        .explain=${words[`ask-explain-${how}`].text}
+        .sawNothing=${this.look.sawNothing}
+        @question-answered=${this.answer}
+        @look-asked-for=${this.lookAgain}
+      ></sensor-questions>`;
   }
 
   private force(lights: readonly Light[]): TemplateResult {
@@ -161,15 +269,28 @@ export class SetUpCheck extends LitElement {
     const { certificate } = this;
     const isAsked = lights.some(({ reason }) => reason === 'no-zero' || reason === 'zero-old');
     const figures = (one: Certificate) => ({ day: dayOf(one.at), days: this.daysLeft(one) });
-    const counted = certificate === null ? words['not-calibrated'].text : fill(words.calibrated, figures(certificate));
+    const plain = words[Object.keys(this.readAs).length === 0 ? 'not-calibrated' : 'not-calibrated-read'].text;
+    const counted = certificate === null ? plain : fill(words.calibrated, figures(certificate));
     const isOver = certificate !== null && !this.isCalibrated;
     return html`${
       isAsked
         ? nothing
         : html`<button type="button" @click=${() => void this.setZero()}>${words['set-zero'].text}</button>`
     }
+      ${this.seated && this.placement === 'platform' ? this.resting() : nothing}
       <p class=${isOver ? 'voice' : 'quiet'}>
         ${isOver ? fill(words['calibration-over'], figures(certificate)) : counted}
       </p>`;
+  }
+
+  private resting(): TemplateResult {
+    const { trace, zero } = this.read;
+    return html`<rest-load
+      .trace=${trace}
+      .zero=${zero}
+      .sign=${this.isCalibrated ? 1 : this.sign}
+      @rest-load-taken=${({ detail: { loadN, uN, spanS } }: RestLoadTaken) =>
+        (this.restLoad = { loadN, uN, spanS, at: this.clock.isoNow() })}
+    ></rest-load>`;
   }
 }

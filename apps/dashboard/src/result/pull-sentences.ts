@@ -17,6 +17,7 @@ import { setOf } from '../journey/visit-events.ts';
 import { isAlike, pullProtocolOf } from '../live/pull-choices.ts';
 import { fill } from '../words/fill.ts';
 import type { Caution } from './cautions.ts';
+import { restAgreement, restAgreementWords } from './rest-agreement.ts';
 import { forceWords } from './trial-verdicts.ts';
 
 const sides = ['left', 'right'] as const satisfies readonly Side[];
@@ -76,6 +77,7 @@ function ofLeg(visit: Visit, side: Side): string[] {
   const betweenS = restBetweenTestsS(visit, side);
   return [
     ...(set.report === null ? [] : reportCautions(set.report)),
+    ...(restAgreement(set)?.agree === 'no' ? [restAgreementWords(set) ?? ''] : []),
     ...(sinceRaisesS !== null && sinceRaisesS >= 0 ? [words['after-raises'].text] : []),
     ...(betweenS !== null && betweenS < betweenTestsS
       ? [fill(words['between-tests'], { rest: minutesAndSeconds(betweenS), whole: minutesAndSeconds(betweenTestsS) })]

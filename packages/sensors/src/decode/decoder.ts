@@ -100,6 +100,8 @@ export type Decoded = DecodedPacket | RefusedPacket | DecodedNote;
 /** Reads packets of one kind. It remembers nothing: a packet means the same whenever it comes. */
 export interface Decoder {
   readonly channels: readonly ChannelNature[];
+  /** UCUM code of the unit in which each channel is sent, before it becomes SI */
+  readonly sentUnits: readonly string[];
   /** null: nothing that was lost on the way can be told from the packets */
   readonly counter: CounterNature | null;
   /** null: the time of a sample is when it arrived, and no better */

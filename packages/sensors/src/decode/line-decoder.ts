@@ -31,6 +31,7 @@ export function lineDecoder(layout: LineLayout, columns?: readonly LineColumn[])
 
 class LineDecoder implements Decoder {
   readonly channels: readonly ChannelNature[];
+  readonly sentUnits: readonly string[];
   readonly counter: CounterNature | null;
   readonly time: TimeNature | null;
   private readonly layout: LineLayout;
@@ -44,6 +45,7 @@ class LineDecoder implements Decoder {
         ? [{ quantity: column.quantity, axis: column.axis, unit: siUnitOf(column.quantity) }]
         : [],
     );
+    this.sentUnits = columns.flatMap((column) => (column.kind === 'channel' ? [column.unit] : []));
     const counter = columns.find(({ kind }) => kind === 'counter') as
       | Extract<LineColumn, { kind: 'counter' }>
       | undefined;

@@ -33,6 +33,7 @@ interface Reading {
 
 class PacketDecoder implements Decoder {
   readonly channels: readonly ChannelNature[];
+  readonly sentUnits: readonly string[];
   readonly counter: CounterNature | null;
   readonly time: TimeNature | null;
   private readonly plan: PacketPlan;
@@ -40,6 +41,7 @@ class PacketDecoder implements Decoder {
   constructor(plan: PacketPlan) {
     this.plan = plan;
     this.channels = plan.channels.map(({ nature }) => nature);
+    this.sentUnits = plan.channels.map(({ sentUnit }) => sentUnit);
     const fields = [...plan.before, ...plan.after];
     const counter = fields.find((field) => field.kind === 'counter');
     const time = fields.find((field) => field.kind === 'time');

@@ -14,6 +14,8 @@ export type PlannedField = Exclude<PacketField, SamplesField> & {
 
 export interface PlannedChannel {
   readonly nature: ChannelNature;
+  /** UCUM code of the unit in which it is sent */
+  readonly sentUnit: string;
   readonly form: FormParts;
   readonly order: BitOrder;
   /** bits of one sample that come before it */
@@ -83,6 +85,7 @@ function planChannel(field: ChannelField, order: BitOrder, bitsBefore: number): 
   const { quantity, axis, unit, scale = 1, offset = 0, notKnown = [] } = field;
   return {
     nature: { quantity, axis, unit: siUnitOf(quantity) },
+    sentUnit: unit,
     form: formParts(field.form)!,
     order: field.order ?? order,
     bitsBefore,

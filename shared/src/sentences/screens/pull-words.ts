@@ -147,6 +147,12 @@ export const PULL_RESULT_WORDS = sentences('screen.pull-result', {
   'no-effort': 'No push counts.',
   trials: 'Every push',
   rest: 'At rest the leg pressed {force}.',
+  'rest-weighed-yes':
+    'Before the test the resting leg was weighed at {weighed} N, to {weighedU} N; beside the pushes it pressed {rest} N above the zero: both agree.',
+  'rest-weighed-no':
+    'Before the test the resting leg was weighed at {weighed} N, to {weighedU} N; beside the pushes it pressed {rest} N above the zero, {by} N apart (to {byU} N). The leg was held otherwise, or the zero has moved; the forces stand above what it pressed beside the pushes.',
+  'rest-weighed-cannot-tell':
+    'Before the test the resting leg was weighed at {weighed} N, to {weighedU} N; beside the pushes it pressed {rest} N above the zero, {by} N apart (to {byU} N): whether both agree cannot be told.',
   'mark-accepted': 'accepted',
   'mark-not': 'not accepted',
   'mark-cannot': 'cannot tell',
