@@ -1,7 +1,7 @@
 import { endClass } from '@surae/analysis';
 import { END_CLASS_SENTENCES, END_REASON_SENTENCES, PROTOCOLS, TOLERANCE_PROBE } from '@surae/shared';
 import { expect, test } from 'vitest';
-import { endsOf, notedPainPeak, painLimitOf } from '../../../apps/dashboard/src/journey/ends.ts';
+import { endAnswered, endsOf, notedPainPeak, painLimitOf } from '../../../apps/dashboard/src/journey/ends.ts';
 
 test('the ends that can be chosen are those of the protocol, in its order', () => {
   for (const protocol of PROTOCOLS) expect(endsOf(protocol), protocol.id).toEqual(protocol.endConditions);
@@ -38,4 +38,12 @@ test('the pain that was noted most strongly is the proposal; nothing noted is no
   expect(notedPainPeak({ notes: [pain(0)] })).toBe(0);
   expect(notedPainPeak({})).toBeNull();
   expect(notedPainPeak({ notes: [{ atS: 1, what: 'hidden', value: 9 }] })).toBeNull();
+});
+
+test('where there was no pain it was not sharp; what was not asked stays open', () => {
+  const open = { painPeak: null, exertion: null, painSharp: null };
+  expect(endAnswered('fatigue', open)).toEqual({ reason: 'fatigue', ...open });
+  expect(endAnswered('pain', { painPeak: 7, exertion: 8, painSharp: true }).painSharp).toBe(true);
+  expect(endAnswered('fatigue', { ...open, painPeak: 0, painSharp: true }).painSharp).toBe(false);
+  expect(endAnswered('fatigue', { painPeak: 3, exertion: 8 }).painSharp).toBeNull();
 });

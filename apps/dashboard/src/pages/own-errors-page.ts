@@ -16,8 +16,12 @@ import { pullChoices } from '../live/pull-choices.ts';
 import '../parts/chip-choice.ts';
 import type { ChipChosen } from '../parts/chip-choice.ts';
 import { fieldStyle } from '../parts/field-style.ts';
+import '../parts/json-file.ts';
+import type { FileRead } from '../parts/json-file.ts';
+import { KeptEntries } from '../parts/kept-entries.ts';
 import '../parts/own-error-list.ts';
 import { protocolTitle, type TakenBack } from '../parts/own-error-list.ts';
+import { ruledSectionStyle } from '../parts/ruled-section-style.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 
@@ -55,12 +59,8 @@ export class OwnErrorsPage extends LitElement {
   static override styles = [
     base,
     fieldStyle,
+    ruledSectionStyle,
     css`
-      section {
-        border-block-start: 1px solid var(--hairline);
-        margin-block-start: var(--gap-6);
-        padding-block-start: var(--gap-4);
-      }
       .protocol {
         max-inline-size: 44rem;
       }
@@ -79,43 +79,37 @@ export class OwnErrorsPage extends LitElement {
   ];
 
   @consume({ context: bookContext }) private readonly book!: VisitBook;
-  @state() private entries: readonly OwnErrorsEntry[] | undefined;
+  private readonly kept = new KeptEntries<OwnErrorsEntry>(
+    this,
+    () => this.book.ownErrors(),
+    OWN_ERROR_WORDS['not-kept'].text,
+  );
   @state() private fields: OwnErrorFields = empty;
   /** problems are told when the form was sent, not while somebody still types */
   @state() private sent = false;
-  /** what became of the last thing that was handed over */
-  @state() private said = '';
   @state() private refused = '';
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    void this.load();
-  }
-
-  private async load(): Promise<void> {
-    this.entries = await this.book.ownErrors();
-  }
 
   override render(): TemplateResult {
     const words = OWN_ERROR_WORDS;
     const { ownPairsLeast, ownPairsPlain } = COMPARISON_RULES;
+    const { entries, said } = this.kept;
     const [least, plain] = [ownPairsLeast.value, ownPairsPlain.value];
     return html`
       <h1 tabindex="-1">${words.title.text}</h1>
       <p>${words.explain.text}</p>
       <p class="quiet">${fill(words.rule, { least, below: plain - 1, plain })}</p>
       ${
-        (this.entries ?? []).length === 0
-          ? html`<p class="voice">${this.entries === undefined ? '' : words.none.text}</p>`
+        (entries ?? []).length === 0
+          ? html`<p class="voice">${entries === undefined ? '' : words.none.text}</p>`
           : html`<section>
               <h2>${words.kept.text}</h2>
               <own-error-list
-                .entries=${this.entries}
-                @taken-back=${(event: TakenBack) => void this.takeBack(event.detail)}
+                .entries=${entries}
+                @taken-back=${(event: TakenBack) => void this.kept.change(() => this.book.takeBackOwnErrors(event.detail))}
               ></own-error-list>
             </section>`
       }
-      <p role="status" class="voice">${this.said}</p>
+      <p role="status" class="voice">${said}</p>
       ${this.add()}
     `;
   }
@@ -143,15 +137,10 @@ export class OwnErrorsPage extends LitElement {
       <div class="file">
         <h3>${words['by-file'].text}</h3>
         <p class="quiet help">${words['file-explain'].text}</p>
-        <div>
-          <label for="file">${words.file.text}</label>
-          <input
-            id="file"
-            type="file"
-            accept=".json,application/json"
-            @change=${(event: Event) => void this.read(event.currentTarget as HTMLInputElement)}
-          />
-        </div>
+        <json-file
+          label=${words.file.text}
+          @file-read=${({ detail }: FileRead) => void this.read(detail)}
+        ></json-file>
         ${this.refused === '' ? nothing : html`<p class="voice" role="alert">${this.refused}</p>`}
       </div>
       <form novalidate @submit=${(event: SubmitEvent) => void this.send(event)}>
@@ -210,19 +199,14 @@ export class OwnErrorsPage extends LitElement {
     </div>`;
   }
 
-  private async read(input: HTMLInputElement): Promise<void> {
-    const [file] = input.files ?? [];
-    if (file === undefined) return;
+  private async read({ name, text }: FileRead['detail']): Promise<void> {
     this.refused = '';
     try {
-      const kept = ownErrorFromFile(file.name, await file.text(), this.fields.protocolId);
-      await this.keep(kept);
+      await this.keep(ownErrorFromFile(name, text, this.fields.protocolId));
     } catch (error) {
       if (!(error instanceof OwnErrorRefusal)) throw error;
-      this.refused = fill(OWN_ERROR_WORDS['file-refused'], { file: file.name, reason: error.message });
+      this.refused = fill(OWN_ERROR_WORDS['file-refused'], { file: name, reason: error.message });
     }
-    // the same file, mended, can be chosen again
-    input.value = '';
   }
 
   private async send(event: SubmitEvent): Promise<void> {
@@ -237,26 +221,10 @@ export class OwnErrorsPage extends LitElement {
     if (first !== undefined) this.renderRoot.querySelector<HTMLInputElement>(`#${first}`)?.focus();
   }
 
-  private async keep(kept: OwnErrorsKept): Promise<void> {
-    try {
-      await this.book.addOwnErrors(kept);
-    } catch {
-      this.said = OWN_ERROR_WORDS['not-kept'].text;
-      return;
-    }
-    this.said = fill(OWN_ERROR_WORDS['now-kept'], { protocol: protocolTitle(kept.errors.protocolId) });
+  private async keep(own: OwnErrorsKept): Promise<void> {
+    const said = fill(OWN_ERROR_WORDS['now-kept'], { protocol: protocolTitle(own.errors.protocolId) });
+    if (!(await this.kept.change(() => this.book.addOwnErrors(own), said))) return;
     this.fields = empty;
     this.sent = false;
-    await this.load();
-  }
-
-  private async takeBack(id: string): Promise<void> {
-    try {
-      await this.book.takeBackOwnErrors(id);
-      this.said = '';
-    } catch {
-      this.said = OWN_ERROR_WORDS['not-kept'].text;
-    }
-    await this.load();
   }
 }

@@ -54,9 +54,6 @@ export class PullReady extends LitElement {
         min-block-size: var(--target);
         padding-inline: var(--gap-3);
       }
-      section + section {
-        margin-block-start: var(--gap-6);
-      }
       .lever {
         display: grid;
         gap: var(--gap-1);

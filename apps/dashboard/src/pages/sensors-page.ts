@@ -1,6 +1,5 @@
 import { consume } from '@lit/context';
 import { HELD_WORDS, SENSOR_WORDS } from '@surae/shared';
-import type { Json } from '@surae/storage';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { bookContext, shelfContext } from '../contexts/capabilities.ts';
@@ -15,9 +14,12 @@ import '../parts/connect-sensor-form.ts';
 import type { SensorConnected } from '../parts/connect-sensor-form.ts';
 import '../parts/description-list.ts';
 import type { DescriptionTakenBack } from '../parts/description-list.ts';
-import { fieldStyle } from '../parts/field-style.ts';
+import '../parts/json-file.ts';
+import type { FileRead } from '../parts/json-file.ts';
+import { KeptEntries } from '../parts/kept-entries.ts';
 import '../parts/live-sensor.ts';
 import '../parts/mass-calibration.ts';
+import { ruledSectionStyle } from '../parts/ruled-section-style.ts';
 import type { SensorLooked } from '../parts/set-up-check.ts';
 import { hashOf } from '../route.ts';
 import { base } from '../styles/base.ts';
@@ -28,13 +30,8 @@ import { fill } from '../words/fill.ts';
 export class SensorsPage extends LitElement {
   static override styles = [
     base,
-    fieldStyle,
+    ruledSectionStyle,
     css`
-      section {
-        border-block-start: 1px solid var(--hairline);
-        margin-block-start: var(--gap-6);
-        padding-block-start: var(--gap-4);
-      }
       .sheet {
         display: grid;
         gap: 0 var(--gap-12);
@@ -48,12 +45,9 @@ export class SensorsPage extends LitElement {
       .let-go {
         margin-block-start: var(--gap-4);
       }
-      .file {
+      json-file {
         margin-block: var(--gap-4);
         max-inline-size: 44rem;
-      }
-      .file p {
-        margin-block: var(--gap-1) 0;
       }
       ul.faults {
         padding-inline-start: 1.2em;
@@ -73,23 +67,16 @@ export class SensorsPage extends LitElement {
   @consume({ context: bookContext }) private readonly book!: VisitBook;
   @consume({ context: shelfContext }) private readonly shelf!: SensorShelf;
   @state() private looked: SensorLooked | undefined;
-  @state() private entries: readonly DescriptionEntry[] = [];
-  /** what became of the last thing that was handed over */
-  @state() private said = '';
+  private readonly kept = new KeptEntries<DescriptionEntry>(
+    this,
+    async () => (await this.book.descriptions()).filter(({ isOver }) => !isOver),
+    SENSOR_WORDS['not-kept'].text,
+  );
   @state() private refused: { readonly file: string; readonly faults: readonly string[] } | undefined;
 
   constructor() {
     super();
     new ShelfFollower(this, () => this.shelf);
-  }
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    void this.load();
-  }
-
-  private async load(): Promise<void> {
-    this.entries = (await this.book.descriptions()).filter(({ isOver }) => !isOver);
   }
 
   private async connected(sensor: HeldSensor): Promise<void> {
@@ -105,36 +92,16 @@ export class SensorsPage extends LitElement {
     this.renderRoot.querySelector<HTMLElement>('h1')?.focus();
   }
 
-  private async read(input: HTMLInputElement): Promise<void> {
-    const [file] = input.files ?? [];
-    if (file === undefined) return;
-    const text = await file.text();
+  private async read({ name, text }: FileRead['detail']): Promise<void> {
     const answer = describedOrFaults(text);
-    this.said = '';
-    this.refused = 'faults' in answer ? { file: file.name, faults: answer.faults } : undefined;
-    if ('sensor' in answer) await this.keep(answer.sensor.name, answer.sensor);
-    // the same file, mended, can be chosen again
-    input.value = '';
-  }
-
-  private async keep(name: string, json: Json): Promise<void> {
-    try {
-      await this.book.addDescription(name, json);
-      this.said = fill(SENSOR_WORDS.imported, { name });
-    } catch {
-      this.said = SENSOR_WORDS['not-kept'].text;
-    }
-    await this.load();
-  }
-
-  private async takeBack(id: string): Promise<void> {
-    try {
-      await this.book.takeBackDescription(id);
-      this.said = '';
-    } catch {
-      this.said = SENSOR_WORDS['not-kept'].text;
-    }
-    await this.load();
+    this.kept.say('');
+    this.refused = 'faults' in answer ? { file: name, faults: answer.faults } : undefined;
+    if (!('sensor' in answer)) return;
+    const { sensor } = answer;
+    await this.kept.change(
+      () => this.book.addDescription(sensor.name, sensor),
+      fill(SENSOR_WORDS.imported, { name: sensor.name }),
+    );
   }
 
   override render(): TemplateResult {
@@ -160,7 +127,7 @@ export class SensorsPage extends LitElement {
       <h2>${SENSOR_WORDS.connect.text}</h2>
       <p class="quiet">${SENSOR_WORDS['none-held'].text}</p>
       <connect-sensor-form
-        .described=${usableDescriptions(this.entries)}
+        .described=${usableDescriptions(this.kept.entries ?? [])}
         @sensor-connected=${({ detail }: SensorConnected) => void this.connected(detail)}
       ></connect-sensor-form>
     </section>`;
@@ -181,7 +148,8 @@ export class SensorsPage extends LitElement {
 
   private descriptions(): TemplateResult {
     const words = SENSOR_WORDS;
-    const { refused, entries } = this;
+    const { refused } = this;
+    const { entries = [], said } = this.kept;
     return html`<section>
       <h2>${words.kept.text}</h2>
       ${
@@ -189,21 +157,15 @@ export class SensorsPage extends LitElement {
           ? html`<p class="quiet">${words['kept-none'].text}</p>`
           : html`<description-list
               .entries=${entries}
-              @description-taken-back=${({ detail }: DescriptionTakenBack) => void this.takeBack(detail)}
+              @description-taken-back=${({ detail }: DescriptionTakenBack) => void this.kept.change(() => this.book.takeBackDescription(detail))}
             ></description-list>`
       }
-      <p role="status" class="voice">${this.said}</p>
-      <div class="file">
-        <label for="file">${words.import.text}</label>
-        <input
-          id="file"
-          type="file"
-          accept=".json,application/json"
-          aria-describedby="file-help"
-          @change=${(event: Event) => void this.read(event.currentTarget as HTMLInputElement)}
-        />
-        <p id="file-help" class="quiet">${words['import-help'].text}</p>
-      </div>
+      <p role="status" class="voice">${said}</p>
+      <json-file
+        label=${words.import.text}
+        help=${words['import-help'].text}
+        @file-read=${({ detail }: FileRead) => void this.read(detail)}
+      ></json-file>
       ${
         refused === undefined
           ? nothing
