@@ -5,7 +5,7 @@ export { IMPULSE_SPAN, RATE_SPANS, REACHED_SHARES } from './columns/force-units.
 export { BELOW_SHARES, COUNT_SHARES } from './columns/height-shares.ts';
 export { HOP_COLUMNS, HOP_SERIES_COLUMNS } from './columns/hop-columns.ts';
 export { MANIFEST_NUMBERS, type NumberColumn } from './columns/manifest-numbers.ts';
-export { PULL_COLUMNS } from './columns/pull-columns.ts';
+export { CALIBRATION_COLUMNS, PULL_COLUMNS } from './columns/pull-columns.ts';
 export { REPETITION_COLUMNS } from './columns/repetition-columns.ts';
 export { SET_COLUMNS } from './columns/set-columns.ts';
 export type { CriterionEntry, Observability, ObservingPlacement } from './criteria/criterion-entry.ts';
@@ -88,7 +88,7 @@ export {
   TARGET_WORDS,
   TOGETHER_WORDS,
 } from './sentences/screens/compare-words.ts';
-export { DEVICE_ERRORS, SOURCE_ERRORS } from './sentences/screens/device-words.ts';
+export { DEVICE_ERRORS, SOURCE_ERRORS, STORE_ERRORS } from './sentences/screens/device-words.ts';
 export { END_CHOICES, ENDING_WORDS, REDO_REASONS, STOP_STEPS } from './sentences/screens/ending-words.ts';
 export { FRAME_WORDS, START_WORDS, STEP_WORDS } from './sentences/screens/frame-words.ts';
 export { HISTORY_WORDS } from './sentences/screens/history-words.ts';

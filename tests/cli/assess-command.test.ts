@@ -142,14 +142,14 @@ describe('isometric tests on the command line', () => {
 
   test('a manifest of both tests: each row by its own, the tables of both', async () => {
     const manifest = [
-      'file,person,visit,side,test,placement,protocol,forefoot_lever_mm,calibration_u_percent,polarity',
-      `${GOOD},P1,1,left,heel-raise,heel,,,,`,
-      'pull.csv,P1,1,left,isometric,platform,,130,0.5,positive',
-      'torque.csv,P1,1,right,isometric,,isometric.seated,,,',
-      'pull.csv,P1,1,left,isometric,heel,,,,',
-      'pull.csv,P1,1,left,heel-raise,inline,,,,',
-      'pull.csv,P1,1,left,isometric,platform,,9999,,',
-      'pull.csv,P1,1,left,isometric,platform,,,,sideways',
+      'file,person,visit,side,test,placement,protocol,forefoot_lever_mm,calibration_u_percent,polarity,calibration',
+      `${GOOD},P1,1,left,heel-raise,heel,,,,,`,
+      'pull.csv,P1,1,left,isometric,platform,,130,0.5,positive,cell 7',
+      'torque.csv,P1,1,right,isometric,,isometric.seated,,,,',
+      'pull.csv,P1,1,left,isometric,heel,,,,,',
+      'pull.csv,P1,1,left,heel-raise,inline,,,,,',
+      'pull.csv,P1,1,left,isometric,platform,,9999,,,',
+      'pull.csv,P1,1,left,isometric,platform,,,,sideways,',
     ].join('\n');
     const torque = madeRecording({ ...madeRamps([90, 92, 91], 0), noise: 0.02 }, 'torque [N.m]');
     const files = { 'm.csv': manifest, 'pull.csv': madeRecording(madeRamps([900, 920, 910])), 'torque.csv': torque };
@@ -164,6 +164,11 @@ describe('isometric tests on the command line', () => {
     const [ofForce, ofTorque] = table('pulls.csv');
     expect(Number(ofForce['best_mean.torque_nm'])).toBeCloseTo(920 * 0.13, 0);
     expect(ofForce['calibration_u_percent']).toBe('0.5');
+    expect(ofForce['calibration_id']).toBe('cell 7');
+    expect(table('efforts.csv').map((row) => [row['calibration_u_percent'], row['calibration_id']])).toEqual([
+      ...Array<string[]>(3).fill(['0.5', 'cell 7']),
+      ...Array<string[]>(3).fill(['', '']),
+    ]);
     expect([ofTorque['unit'], ofTorque['placement'], ofTorque['score.net_n']]).toEqual(['N.m', 'inline', '']);
     expect(Number(ofTorque['score.net_nm'])).toBeCloseTo(92, 1);
     const described = table('dictionary.csv').filter((row) => row['table'] === 'efforts.csv');

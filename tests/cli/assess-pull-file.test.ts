@@ -17,14 +17,19 @@ test('bytes become a report, with their hash, the first protocol and what was sa
   const outcome = assessedPulls(
     text,
     pullItem(
-      { bodyMassKg: 70, forefootLeverMm: 130, calibrationUPercent: 1, polarity: 'positive' },
-      { end_reason: 'pain' },
+      { bodyMassKg: 70, forefootLeverMm: 130, calibrationUPercent: 1, calibrationZeroU: 0.4, polarity: 'positive' },
+      { end_reason: 'pain', calibration: ' Cell 7, spring ' },
     ),
   );
   expect(outcome.sha256).toBe(sha256(text));
   expect(outcome.protocol).toBe(PULL_PROTOCOLS[0]);
   const { report } = outcome;
-  expect(report.calibrationRelativeU).toBe(0.01);
+  expect([report.calibrationRelativeU, report.calibrationZeroU, report.calibrationId]).toEqual([
+    0.01,
+    0.4,
+    'Cell 7, spring',
+  ]);
+  expect(report.score.net!.u).toBeGreaterThan(9.2);
   expect(report.derived!.bestMean!.newtonMetre!.value).toBeCloseTo(920 * 0.13, 0);
   expect(report.derived!.bestMean!.newtonPerKg!.value).toBeCloseTo(920 / 70, 2);
   expect(report.end).toEqual({ reasonGiven: 'pain', class: 'tolerance' });

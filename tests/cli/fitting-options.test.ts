@@ -13,6 +13,7 @@ const refused: [string, GivenAbout][] = [
   ['--ankle-angle-deg', { ...pulls, ankleAngleDeg: 30 }],
   ['--forefoot-lever-mm', { ...NOTHING_GIVEN, forefootLeverMm: 130 }],
   ['--calibration-u-percent', { ...NOTHING_GIVEN, calibrationUPercent: 1 }],
+  ['--calibration-zero-u', { ...NOTHING_GIVEN, calibrationZeroU: 1 }],
   ['--warm-up-pushes', { ...NOTHING_GIVEN, warmUpPushes: 3 }],
   ['--polarity', { ...NOTHING_GIVEN, polarity: 'negative' }],
 ];

@@ -41,6 +41,7 @@ const NEEDS: Readonly<Record<'assess' | 'simulate' | 'agree', Readonly<Record<st
   assess: {
     '--forefoot-lever-mm': ['--test', 'isometric'],
     '--calibration-u-percent': ['--test', 'isometric'],
+    '--calibration-zero-u': ['--test', 'isometric'],
     '--polarity': ['--test', 'isometric'],
     '--warm-up-pushes': ['--test', 'isometric'],
     '--replace': ['--csv', 'out'],

@@ -13,7 +13,10 @@ const said = (about = {}, carried = {}): string =>
     .replace(/\s+/g, ' ');
 
 test('the seated test worked out by hand: 1425 N net over 85 N, 82 kg, a lever of 0.13 m', () => {
-  const words = said({ bodyMassKg: 82, forefootLeverMm: 130, calibrationUPercent: 0.5 }, { end_reason: 'trials-done' });
+  const words = said(
+    { bodyMassKg: 82, forefootLeverMm: 130, calibrationUPercent: 0.5, calibrationZeroU: 0.4 },
+    { end_reason: 'trials-done' },
+  );
   expect(words).toContain(`left, ${PULL_PLACEMENT_WORDS.platform} Isometric strength, seated, knee bent`);
   expect(words).toContain('efforts 3 found, 3 of them count');
   expect(words).toMatch(
@@ -24,7 +27,7 @@ test('the seated test worked out by hand: 1425 N net over 85 N, 82 kg, a lever o
   );
   expect(words).toContain('All trials were done. The force shows what the calf could do.');
   expect(words).toContain('The efforts agree and were held: they show a maximum.');
-  expect(words).toContain('calibration 0.50 % in every uncertainty');
+  expect(words).toContain('calibration 0.50 % in every uncertainty; zero 0.40 N in those of gross forces');
   expect(words).not.toMatch(/not given|usable|another one/);
 });
 

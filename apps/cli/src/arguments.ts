@@ -89,6 +89,7 @@ function readAssess(args: readonly string[]): Arguments {
         'ankle-angle-deg': { type: 'string' },
         'forefoot-lever-mm': { type: 'string' },
         'calibration-u-percent': { type: 'string' },
+        'calibration-zero-u': { type: 'string' },
         polarity: { type: 'string' },
         'warm-up-pushes': { type: 'string' },
         protocol: { type: 'string' },
@@ -159,6 +160,7 @@ interface AboutOptions {
   'ankle-angle-deg'?: string;
   'forefoot-lever-mm'?: string;
   'calibration-u-percent'?: string;
+  'calibration-zero-u'?: string;
   polarity?: string;
   'warm-up-pushes'?: string;
   protocol?: string;
@@ -189,6 +191,7 @@ function givenAbout(values: AboutOptions): GivenAbout {
     ankleAngleDeg: sizeOption('ankle-angle-deg', values),
     forefootLeverMm: sizeOption('forefoot-lever-mm', values),
     calibrationUPercent: sizeOption('calibration-u-percent', values),
+    calibrationZeroU: sizeOption('calibration-zero-u', values),
     polarity,
     warmUpPushes: warmUps === undefined ? undefined : wholeNumber('--warm-up-pushes', warmUps, least, greatest),
   };

@@ -63,7 +63,7 @@ export function assessPullFile(item: WorkItem, bytes: Uint8Array, given: GivenSe
       placement: choice.placement,
       ...(side === undefined ? {} : { side }),
       protocol,
-      subject: subjectOf(item.about),
+      subject: { ...subjectOf(item.about), ...(told.calibration === null ? {} : { calibrationId: told.calibration }) },
       context: {
         ...(told.end_reason === null ? {} : { endReason: told.end_reason }),
         ...(warmUpPushes === undefined ? {} : { warmUpPushes }),
@@ -88,11 +88,12 @@ export function assessPullFile(item: WorkItem, bytes: Uint8Array, given: GivenSe
 }
 
 function subjectOf(about: GivenAbout): PullSubject {
-  const { bodyMassKg, forefootLeverMm, calibrationUPercent, polarity } = about;
+  const { bodyMassKg, forefootLeverMm, calibrationUPercent, calibrationZeroU, polarity } = about;
   return {
     ...(bodyMassKg === undefined ? {} : { bodyMassKg }),
     ...(forefootLeverMm === undefined ? {} : { forefootLeverM: forefootLeverMm / 1000 }),
     ...(calibrationUPercent === undefined ? {} : { calibrationRelativeU: calibrationUPercent / 100 }),
+    ...(calibrationZeroU === undefined ? {} : { calibrationZeroU }),
     ...(polarity === undefined ? {} : { polarity }),
   };
 }

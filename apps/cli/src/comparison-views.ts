@@ -63,7 +63,7 @@ export function legsRow({ group, found }: LegsComparison): Row {
     kind: comparison.kind,
   };
   if (comparison.kind === 'blocked') return frame;
-  const { direction, ratio, error, difference, unit, line, underLine } = comparison;
+  const { direction, ratio, error, difference, unit, line, underLine, scale } = comparison;
   return {
     ...frame,
     over: direction.over,
@@ -71,6 +71,7 @@ export function legsRow({ group, found }: LegsComparison): Row {
     whyOver: direction.why,
     ratio,
     ratioError: error,
+    scale,
     line,
     probability: underLine[0].probability,
     lower: underLine[0].verdict,
@@ -142,13 +143,13 @@ function sinceRow(comparison: VisitsComparison, { since, outcome, hangsOnReliabi
     const { reasons, differences } = outcome;
     return { ...frame, notSubtracted: joined(reasons), differences: joined(differences.map(differenceWords)) };
   }
-  const { change, detectable, real, reliability, ratio } = outcome;
-  // the detectable change says by itself how large the error is; on the log scale it has no unit
-  const standardError = detectable.at95 / (1.96 * Math.SQRT2);
+  const { change, detectable, real, reliability, ratio, standardError, scale } = outcome;
   return {
     ...frame,
     change,
+    // on the log scale it has no unit
     detectable: ratio === null ? detectable : null,
+    scale,
     zone: detectable.zone,
     real,
     reliability: reliabilityRow({ source: reliability, scale: ratio === null ? 'natural' : 'log', standardError }),

@@ -15,6 +15,7 @@ const ONLY_OF = {
   isometric: {
     forefootLeverMm: '--forefoot-lever-mm',
     calibrationUPercent: '--calibration-u-percent',
+    calibrationZeroU: '--calibration-zero-u',
     polarity: '--polarity',
     warmUpPushes: '--warm-up-pushes',
   },

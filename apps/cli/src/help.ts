@@ -56,6 +56,9 @@ What the recording is
                         isometric: standard uncertainty of the calibration of
                         the sensor; without it no uncertainty holds it, and the
                         report says so
+  --calibration-zero-u N
+                        isometric: standard uncertainty of its zero, in the unit
+                        of the recording, for gross forces and the load at rest
   --polarity SIGN       isometric: positive or negative, which way the reading
                         goes with a pull; without it the signal tells
   --warm-up-pushes N    isometric: so many of the first pushes were warm-ups and
@@ -106,7 +109,8 @@ The recording: a first line such as
 The manifest: columns file,person,visit,side,test,placement,heel_lever_mm,
 body_mass_kg. Used as well where they are there: string_rest_length_mm,
 external_mass_kg, load_percent, ankle_lever_mm, ankle_angle_deg,
-forefoot_lever_mm, calibration_u_percent, polarity, protocol, and those below.
+forefoot_lever_mm, calibration_u_percent, calibration_zero_u, polarity,
+protocol, and those below.
 All others are handed on as they came. Paths are relative to it; an empty cell
 is unknown, and what the command line says fills it. What is unknown is never
 taken as harmless: it stands against a ratio. A word that is none of those

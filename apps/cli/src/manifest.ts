@@ -16,6 +16,7 @@ const ALSO_USED = [
   'ankle_angle_deg',
   'forefoot_lever_mm',
   'calibration_u_percent',
+  'calibration_zero_u',
   'polarity',
 ] as const;
 
@@ -89,6 +90,7 @@ function rowItem(path: string, row: ManifestRow, given: GivenAbout): WorkItem {
     ankleAngleDeg: size('ankle_angle_deg', 'ankle-angle-deg') ?? given.ankleAngleDeg,
     forefootLeverMm: size('forefoot_lever_mm', 'forefoot-lever-mm') ?? given.forefootLeverMm,
     calibrationUPercent: size('calibration_u_percent', 'calibration-u-percent') ?? given.calibrationUPercent,
+    calibrationZeroU: size('calibration_zero_u', 'calibration-zero-u') ?? given.calibrationZeroU,
     polarity: polarity() ?? given.polarity,
     warmUpPushes: ('expected' in told ? null : told.warm_up_pushes) ?? given.warmUpPushes,
   };

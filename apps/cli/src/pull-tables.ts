@@ -1,5 +1,5 @@
 import { columnValue, effortRow, pullRow } from '@surae/analysis';
-import { type Column, EFFORT_COLUMNS, PULL_COLUMNS } from '@surae/shared';
+import { CALIBRATION_COLUMNS, type Column, EFFORT_COLUMNS, PULL_COLUMNS } from '@surae/shared';
 import type { AssessedPulls } from './assess-pull-file.ts';
 import { cellText } from './cell-text.ts';
 import type { WholeTable } from './comparison-tables.ts';
@@ -36,7 +36,11 @@ export class PullTables {
       columns.map((column) => cellText(columnValue(column, source)));
     const windowS = protocol.parameters.scoreWindow.value;
     for (const effort of report.efforts) {
-      this.#efforts.push([...trial, ...figures(EFFORT_COLUMNS, effortRow(effort, windowS))]);
+      this.#efforts.push([
+        ...trial,
+        ...figures(EFFORT_COLUMNS, effortRow(effort, windowS)),
+        ...figures(CALIBRATION_COLUMNS, report),
+      ]);
     }
     this.#pulls.push([
       ...trial,
@@ -56,7 +60,7 @@ export class PullTables {
     const withheld = word('withheld', 'codes of what was not given, for which figures are empty');
     const gate = word('gate_reasons', 'codes of what speaks against interpreting the test');
     return [
-      { name: 'efforts.csv', columns: [...trial, ...EFFORT_COLUMNS], rows: this.#efforts },
+      { name: 'efforts.csv', columns: [...trial, ...EFFORT_COLUMNS, ...CALIBRATION_COLUMNS], rows: this.#efforts },
       {
         name: 'pulls.csv',
         columns: [...trial, ...framed(ORIGIN_COLUMNS), ...PULL_COLUMNS, withheld, gate],

@@ -78,11 +78,12 @@ function warmUpWords({ warmUp }: PullReport): string {
     .join(' ');
 }
 
-function restWords({ restLoad, unit, calibrationRelativeU }: PullReport): string {
+function restWords({ restLoad, unit, calibrationRelativeU, calibrationZeroU }: PullReport): string {
   if (restLoad === null) return '';
   const calibration =
     calibrationRelativeU === null ? '' : `; calibration ${plain(100 * calibrationRelativeU, 2)} % in every uncertainty`;
-  return `${shown(restLoad)} ${unit}${calibration}`;
+  const zero = calibrationZeroU === null ? '' : `; zero ${plain(calibrationZeroU, 2)} ${unit} in those of gross forces`;
+  return `${shown(restLoad)} ${unit}${calibration}${zero}`;
 }
 
 function endWords({ end }: PullReport): string {

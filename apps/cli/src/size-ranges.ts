@@ -14,6 +14,7 @@ export const SIZE_RANGES = {
   'ankle-angle-deg': { least: 1, greatest: 89, unit: 'deg' },
   'forefoot-lever-mm': { least: 40, greatest: 250, unit: 'mm' },
   'calibration-u-percent': { least: 0.001, greatest: 20, unit: '%' },
+  'calibration-zero-u': { least: 0.0001, greatest: 100, unit: 'N or N.m' },
 } as const satisfies Readonly<Record<string, SizeRange>>;
 
 export type SizeName = keyof typeof SIZE_RANGES;

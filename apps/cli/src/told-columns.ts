@@ -12,6 +12,7 @@ export type ToldColumn = { readonly says: string } & (
       readonly whole?: true;
     }
   | { readonly kind: 'day' }
+  | { readonly kind: 'name' }
 );
 
 function words<const List extends readonly string[]>(list: List, says: string) {
@@ -68,6 +69,10 @@ export const TOLD_COLUMNS = {
     'pushes',
     'isometric: so many of the first pushes were warm-ups; else their sizes tell',
   ),
+  calibration: {
+    kind: 'name',
+    says: 'isometric: the calibration that forces were counted by; rows with one name share its error, which cancels in their ratio',
+  },
   exertion: rating('exertion at the end'),
   pain_before: rating('pain before the set'),
   pain_peak: rating('greatest pain during the set'),
@@ -107,9 +112,11 @@ type ValueOf<Column extends ToldColumn> = Column extends {
   readonly words: readonly (infer Word)[];
 }
   ? Word
-  : Column extends { readonly kind: 'yes-no' }
-    ? boolean
-    : number;
+  : Column extends { readonly kind: 'name' }
+    ? string
+    : Column extends { readonly kind: 'yes-no' }
+      ? boolean
+      : number;
 
 /** What the cells of a row tell; null where a cell is empty. A day counts from 1 January 1970. */
 export type Told = { readonly [Name in ToldName]: ValueOf<(typeof TOLD_COLUMNS)[Name]> | null };
@@ -121,6 +128,8 @@ export function expectedIn(column: ToldColumn): string {
       return `one of ${column.words.join(', ')}, or nothing`;
     case 'yes-no':
       return 'yes, no, or nothing';
+    case 'name':
+      return 'any name, or nothing';
     case 'day':
       return 'a day such as 2026-03-01, or nothing';
     case 'number': {

@@ -22,6 +22,8 @@ function valueOf(column: ToldColumn, text: string): string | number | boolean | 
   switch (column.kind) {
     case 'word':
       return column.words.find((word) => word === text);
+    case 'name':
+      return text;
     case 'yes-no':
       return text === 'yes' ? true : text === 'no' ? false : undefined;
     case 'day':
@@ -38,7 +40,8 @@ function valueOf(column: ToldColumn, text: string): string | number | boolean | 
 export function readTold(cells: Readonly<Record<string, string>>): Told | WrongCell {
   const told: Partial<Record<ToldName, string | number | boolean | null>> = {};
   for (const [name, column] of Object.entries<ToldColumn>(TOLD_COLUMNS) as [ToldName, ToldColumn][]) {
-    const text = Object.hasOwn(cells, name) ? cells[name]!.trim().toLowerCase() : '';
+    const cell = Object.hasOwn(cells, name) ? cells[name]!.trim() : '';
+    const text = column.kind === 'name' ? cell : cell.toLowerCase();
     const value = text === '' ? null : valueOf(column, text);
     if (value === undefined) return { column: name, expected: expectedIn(column), actual: cells[name]! };
     told[name] = value;

@@ -18,6 +18,8 @@ export interface GivenAbout {
   readonly forefootLeverMm?: number | undefined;
   /** standard uncertainty of the calibration of a force sensor */
   readonly calibrationUPercent?: number | undefined;
+  /** standard uncertainty of its zero, in the unit of the recording */
+  readonly calibrationZeroU?: number | undefined;
   /** which way the reading of a force sensor goes when somebody pulls */
   readonly polarity?: 'positive' | 'negative' | undefined;
   /** how many of the first pushes were warm-ups */

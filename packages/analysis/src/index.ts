@@ -82,6 +82,7 @@ export {
   type IsometricTrials,
   isometricEffort,
 } from './compare/effort-quality.ts';
+export type { ForceScale, ScaleBetween } from './compare/force-scale.ts';
 export {
   type Irritability,
   type IrritabilityAnswers,
@@ -236,6 +237,7 @@ export type { HeelSettings } from './raises/heel/heel-settings.ts';
 export type { Estimate } from './raises/slope-estimate.ts';
 export type { SetTempo } from './raises/tempo.ts';
 export { type CalibrationLine, calibrated, calibrationAge } from './setup/calibrated.ts';
+export { type CalibrationError, calibrationError } from './setup/calibration-error.ts';
 export {
   fiveLights,
   LIGHT_NAMES,

@@ -60,6 +60,11 @@ export const RATIO_COLUMNS: readonly Column[] = [
   ),
   legs.figure('ratio_error.pairs', 'ratioError.pairs', '1', 1, 'pairs of visits behind own repeated ratios'),
   legs.figure('ratio_error.log_u', 'ratioError.logU', '1', 1, 'standard error of the logarithm of the ratio'),
+  legs.word(
+    'ratio_error.scale',
+    'scale',
+    'errors of calibrations: shared (one for both, so that it cancels in the ratio), apart (both count), not-known, or none',
+  ),
   legs.figure('line', 'line', '1', 1, 'ratio under which a leg counts as lower; a choice, and no pass mark'),
   legs.figure('probability_below', 'probability', '1', 1, 'probability that the true ratio lies under the line'),
   legs.word('lower', 'lower', 'whether the leg above the line is lower: yes, no or cannot_tell'),
@@ -140,6 +145,11 @@ export const CHANGE_COLUMNS: readonly Column[] = [
   change.word('zone', 'zone', 'likely-real, possible or cannot-tell'),
   change.word('real', 'real', 'whether there is a real change: yes or cannot_tell; a small one never proves none'),
   ...reliability(change),
+  change.word(
+    'scale',
+    'scale',
+    'errors of calibrations: shared (one for both visits, a share of the change), apart (both count), not-known, or none',
+  ),
   change.flag('hangs_on_reliability', 'hangs', 'the zone is another one by some other published error'),
   change.figure('slope_per_week.value', 'slope.value', '1', 1, 'robust slope over all visits, a week'),
   change.figure('slope_per_week.low', 'slope.low', '1', 1, 'lower 95 % bound; empty under five visits'),

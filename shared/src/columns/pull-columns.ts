@@ -11,11 +11,8 @@ function withU(key: string, uKey: string, field: string, unit: string, descripti
   ];
 }
 
-const rig: readonly Column[] = [
-  word('unit', 'unit', 'unit of the recording: N or N.m'),
-  figure('sample_rate_hz', 'sampleRateHz', 'Hz', 1, 'median sampling rate'),
-  figure('polarity.sign', 'polarity.sign', '1', 1, 'sign that turns pulls upwards'),
-  flag('polarity.clear', 'polarity.clear', 'whether the sign is plain'),
+/** The calibration that forces were counted by; they stand in every table that holds a force. */
+export const CALIBRATION_COLUMNS: readonly Column[] = [
   figure(
     'calibration_u_percent',
     'calibrationRelativeU',
@@ -23,6 +20,26 @@ const rig: readonly Column[] = [
     100,
     'standard uncertainty of the calibration, part of every uncertainty; empty is not known and then left out of them',
   ),
+  figure(
+    'calibration_zero_u',
+    'calibrationZeroU',
+    '1',
+    1,
+    'standard uncertainty of the zero in the unit of the recording, part of those of gross forces; empty is not known and left out',
+  ),
+  word(
+    'calibration_id',
+    'calibrationId',
+    'what the calibration is known by; forces of one calibration share its error',
+  ),
+];
+
+const rig: readonly Column[] = [
+  word('unit', 'unit', 'unit of the recording: N or N.m'),
+  figure('sample_rate_hz', 'sampleRateHz', 'Hz', 1, 'median sampling rate'),
+  figure('polarity.sign', 'polarity.sign', '1', 1, 'sign that turns pulls upwards'),
+  flag('polarity.clear', 'polarity.clear', 'whether the sign is plain'),
+  ...CALIBRATION_COLUMNS,
 ];
 
 const count: readonly Column[] = [

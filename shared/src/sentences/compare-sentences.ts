@@ -116,6 +116,8 @@ export const COMPARE_CAUTION_SENTENCES = sentences('compare-caution', {
   'leg-length-raise': 'A raise for leg length can make the legs differ.',
   'under-18': 'Under 18 years the legs may differ while growing.',
   'not-asked': 'Something that may make the legs differ was not asked about.',
+  'scale-not-known':
+    'The error of the calibration of a sensor is not known and in no figure here. It cancels in a ratio only where one calibration counted both.',
   'detectable-is-not-important': 'A change that can be told from the usual wobble need not be an important one.',
   'not-from-people-in-pain': 'The error is not known from people in pain; with pain it may be larger.',
   'first-retest': 'This is the first test after the very first one: practice alone can raise it.',

@@ -127,5 +127,7 @@ export const PULL_WITHHELD_SENTENCES = sentences('pull-withheld', {
   'torque-only': 'Force and body weights are not shown: a torque is never turned into a force.',
   'no-calibration':
     'The uncertainties leave out that of the calibration of the sensor: it is not known, and it is not zero.',
+  'no-zero-error':
+    'The uncertainties of gross forces and of the load at rest leave out that of the zero of the sensor: it is not known.',
   'no-rate': 'No effort that counts has a rate of rise over this window.',
 });

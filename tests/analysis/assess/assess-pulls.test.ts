@@ -30,7 +30,7 @@ describe('a seated test worked out by hand', () => {
     ['left', 1425, 1510, 1.77, 185, 2.26],
     ['right', 1150, 1235, 1.43, 150, 1.82],
   ] as const)('%s', (side, net, gross, weights, torque, perKg) => {
-    const subject = { bodyMassKg: 82, forefootLeverM: 0.13, calibrationRelativeU: 0.01 };
+    const subject = { bodyMassKg: 82, forefootLeverM: 0.13, calibrationRelativeU: 0.01, calibrationZeroU: 0.5 };
     const found = report(three([net - 30, net, net - 20]), { side, subject, context: { endReason: 'trials-done' } });
     const { score, trials, derived, restLoad } = found;
     expect([found.test, found.unit, found.side, score.rule, score.unit]).toEqual([
@@ -235,7 +235,13 @@ describe('laws', () => {
   const { trace } = simulatePulls({ kind: 'ramp', level: 'typical', seed: 12, sampleRateHz: 500, count: 4 });
   const { timesS, channels } = trace.groups[0];
   const { samples } = channels[0];
-  const subject = { bodyMassKg: 70, forefootLeverM: 0.13, calibrationRelativeU: 0.005 };
+  const subject = {
+    bodyMassKg: 70,
+    forefootLeverM: 0.13,
+    calibrationRelativeU: 0.005,
+    calibrationZeroU: 0.3,
+    calibrationId: 'c1',
+  };
   const plain = report(traceOf(timesS, samples), { subject });
 
   test('a report is plain JSON: no NaN, no infinity, nothing undefined', () => {

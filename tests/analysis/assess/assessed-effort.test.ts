@@ -1,10 +1,6 @@
 import { findEfforts } from '@surae/analysis';
 import { expect, test } from 'vitest';
-import {
-  assessedEffort,
-  withCommonU,
-  withCommonUOfBoth,
-} from '../../../packages/analysis/src/assess/assessed-effort.ts';
+import { assessedEffort } from '../../../packages/analysis/src/assess/assessed-effort.ts';
 import { strengthSettings } from '../../support/effort-settings.ts';
 import { exponentialEffort, madeTrace } from '../../support/made-pull.ts';
 
@@ -15,26 +11,16 @@ const trace = madeTrace({
   noise: 1,
   rest: () => 200,
 });
+const none = { relativeU: 0, zeroU: 0, correlation: 0 };
 const [effort] = findEfforts(trace, { polarity: 'find' }, strengthSettings).efforts;
 
-test('a common factor adds in squares: 3 N and 1 % of 400 N are 5 N', () => {
-  expect(withCommonU({ value: 400, u: 3 }, 0.01)).toEqual({ value: 400, u: 5 });
-  expect(withCommonU({ value: 0, u: 3 }, 0.01).u).toBe(3);
-  expect(withCommonUOfBoth({ net: { value: 300, u: 4 }, gross: { value: 400, u: 3 } }, 0.01)).toEqual({
-    net: { value: 300, u: 5 },
-    gross: { value: 400, u: 5 },
-  });
-});
-
 test('forces, impulse and rates carry it, times and ratios do not', () => {
-  const plain = assessedEffort(effort, 2, 0);
-  const known = assessedEffort(effort, 2, 0.02);
+  const plain = assessedEffort(effort, 2, none);
+  const known = assessedEffort(effort, 2, { relativeU: 0.02, zeroU: 3, correlation: -0.5 });
   expect(plain).toMatchObject(effort);
   expect(plain.index).toBe(2);
   for (const [before, after] of [
-    [effort.rest, known.rest],
     [effort.peak.net, known.peak.net],
-    [effort.peak.gross, known.peak.gross],
     [effort.bestMean!.net, known.bestMean!.net],
     [effort.impulse, known.impulse],
     [effort.rates[1].rate!, known.rates[1].rate!],
@@ -42,6 +28,15 @@ test('forces, impulse and rates carry it, times and ratios do not', () => {
   ]) {
     expect(after.value).toBe(before.value);
     expect(after.u).toBeCloseTo(Math.hypot(before.u, 0.02 * before.value), 9);
+  }
+  // the zero is in what the sensor reads, and shares an error with the slope
+  for (const [before, after] of [
+    [effort.rest, known.rest],
+    [effort.peak.gross, known.peak.gross],
+    [effort.bestMean!.gross, known.bestMean!.gross],
+  ]) {
+    const slope = 0.02 * before.value;
+    expect(after.u).toBeCloseTo(Math.sqrt(before.u ** 2 + slope ** 2 + 9 - 3 * slope), 9);
   }
   expect([known.early.reached, known.onsetS, known.plateauS, known.unsteadiness]).toEqual([
     effort.early.reached,
@@ -56,7 +51,7 @@ test('reasons and open questions; what nobody looked at is no question', () => {
   const bad = { code: 'clipped', met: 'no', value: null, limit: null } as const;
   const unseen = { code: 'lifted', met: 'cannot_tell', value: null, limit: null } as const;
   const judged = { ...effort, acceptance: { accepted: 'no', findings: [open, bad, unseen] } as const };
-  expect(assessedEffort(judged, 1, 0)).toMatchObject({
+  expect(assessedEffort(judged, 1, none)).toMatchObject({
     accepted: 'no',
     reasons: ['clipped'],
     undecided: ['tare-error'],

@@ -36,7 +36,8 @@ test('every column of an effort is filled by some effort: no field is misspelt',
 
 test('every column of a test is filled by some test', () => {
   const warmUp = { told: 0, efforts: [], undecided: [] };
-  const ended = { ...fast, warmUp, end: { reasonGiven: 'pain', class: 'tolerance' } } as const;
+  const calibration = { calibrationZeroU: 0.4, calibrationId: 'c1' };
+  const ended = { ...fast, ...calibration, warmUp, end: { reasonGiven: 'pain', class: 'tolerance' } } as const;
   const rows = [pullRow(force), pullRow(torque), pullRow(ended)];
   const missing = PULL_COLUMNS.map(({ key }) => key).filter((key) => !filled(PULL_COLUMNS, rows).includes(key));
   expect(missing).toEqual(['score.rate_nm_per_s', 'score.rate_u_nm_per_s']);

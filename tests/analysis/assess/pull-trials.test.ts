@@ -24,7 +24,7 @@ const by: TrialsBy = {
   rule: 'best-mean',
   rateWindowS: 0.1,
   trials: strengthSettings.trials,
-  commonRelativeU: 0,
+  scale: { relativeU: 0, zeroU: 0, correlation: 0 },
 };
 
 describe('the accepted efforts taken together', () => {
@@ -50,8 +50,9 @@ describe('the accepted efforts taken together', () => {
   });
 
   test('what all share enters the forces and not how far they agree', () => {
-    const shared = pullTrials(four, { ...by, commonRelativeU: 0.01 })!;
+    const shared = pullTrials(four, { ...by, scale: { relativeU: 0.01, zeroU: 3, correlation: 0 } })!;
     expect(shared.bestMean!.net.u).toBeCloseTo(Math.hypot(2, 10), 9);
+    expect(shared.bestMean!.gross.u).toBeCloseTo(Math.hypot(2, 10.85, 3), 9);
     expect(shared.meanOfBest!.u).toBeCloseTo(Math.hypot(2 / Math.sqrt(3), 9.8), 9);
     expect(shared.spread).toEqual(pullTrials(four, by)!.spread);
   });

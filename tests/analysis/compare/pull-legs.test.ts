@@ -49,6 +49,41 @@ describe('worked case, seated: 1425 and 1150 N net over a resting leg of 85 N', 
     expect(zone).toBe('likely-real');
   });
 
+  test('the error of one calibration leaves the ratio as it was, those of two widen it', () => {
+    const counted = (pull: TestedPull, calibrationId: string, r: number): TestedPull => {
+      const net = pull.report.score.net!;
+      const score = { ...pull.report.score, net: { value: net.value, u: Math.hypot(net.u, r * net.value) } };
+      return { ...pull, report: { ...pull.report, score, calibrationId, calibrationRelativeU: r } };
+    };
+    const logU = (one: TestedPull, other: TestedPull) => {
+      const { comparison } = pullLegsOfVisit(visit(one, other), FIVE_PERCENT);
+      if (comparison.kind === 'blocked') throw new Error('blocked');
+      return [comparison.scale, comparison.ratio.logU] as const;
+    };
+    const [exact] = [logU(counted(left, 'a', 0), counted(right, 'a', 0))[1]];
+    const [shared, apart] = ['a', 'b'].map((name) => logU(counted(left, 'a', 0.03), counted(right, name, 0.03)));
+    expect([shared[0], apart[0]]).toEqual(['shared', 'apart']);
+    expect(shared[1]).toBeCloseTo(exact, 12);
+    expect(apart[1]).toBeCloseTo(Math.hypot(exact, 0.03, 0.03), 12);
+    const change = pullOverVisits(
+      [
+        { day: 0, pull: counted(left, 'a', 0.03) },
+        { day: 50, pull: counted(left, 'b', 0.03) },
+      ],
+      FIVE_PERCENT,
+    ).changes[0].outcome;
+    expect(change).toMatchObject({ kind: 'change', scale: 'apart' });
+  });
+
+  test('a report of an earlier version names no calibration, and that is said', () => {
+    const { calibrationId, ...report } = left.report;
+    expect(calibrationId).toBeNull();
+    const old = { ...left, report: report as typeof left.report };
+    const { comparison } = pullLegsOfVisit(visit(old, right), FIVE_PERCENT);
+    expect(comparison).toMatchObject({ kind: 'ratio', scale: 'not-known' });
+    expect(comparison.kind === 'ratio' && comparison.cautions).toContain('scale-not-known');
+  });
+
   test('by the published error of the plate, 42.6 N, the interval is 73 to 89 %, and every published error agrees', () => {
     const found = pullLegsOfVisit(visit(left, right), {});
     if (found.comparison.kind === 'blocked') throw new Error(codes(found).join(', '));

@@ -12,6 +12,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import '../../support/close.ts';
 import { judged } from '../../support/detected-set.ts';
+import { madeNoise } from '../../support/made-pull.ts';
 import { runs } from '../../support/runs.ts';
 
 const report = judged({ heightsM: Array<number>(6).fill(0.1) });
@@ -190,5 +191,80 @@ describe('three visits and more', () => {
 
   test('two visits are no course', () => {
     expect(() => trendOver([visit(0, 10), visit(7, 12)])).toThrow(InputError);
+  });
+});
+
+describe('forces that were counted by a calibration', () => {
+  const newton = (day: number, value: number, calibration: string | null, relativeU: number | null): VisitResult =>
+    visit(day, value, { unit: 'N', convention: 'net force', scale: { calibration, relativeU } });
+  const error = (scale: Reliability['scale'], standardError: number): Reliability => ({
+    ...withError(standardError),
+    scale,
+    unit: 'N',
+  });
+
+  test('one calibration: its share of the change, and nothing in the ratio', () => {
+    const [before, after] = [newton(0, 800, 'a', 0.1), newton(60, 1000, 'a', 0.1)];
+    const natural = changed(changeBetween(before, after, error('natural', 30)));
+    expect([natural.scale, natural.standardError]).toEqual(['shared', 30]);
+    // 30 N twice and 10 % of 200 N
+    expect(natural.change.high - 200).toBeCloseTo(1.96 * Math.hypot(30, 30, 20), 9);
+    const log = changed(changeBetween(before, after, error('log', 0.05)));
+    expect(log.ratio!.high).toBeCloseTo(1.25 * Math.exp(1.96 * Math.SQRT2 * 0.05), 9);
+    expect(log.change.high - 200).toBeCloseTo(Math.hypot(800 * log.ratio!.high - 1000, 1.96 * 20), 9);
+  });
+
+  test('two calibrations: both count, and the change that can be told is a larger one', () => {
+    const [before, after] = [newton(0, 800, 'a', 0.03), newton(60, 1000, 'b', 0.04)];
+    const natural = changed(changeBetween(before, after, error('natural', 30)));
+    expect(natural.scale).toBe('apart');
+    expect(natural.detectable.at95).toBeCloseTo(1.96 * Math.hypot(30, 30, 24, 40), 9);
+    const log = changed(changeBetween(before, after, error('log', 0.05)));
+    expect(Math.log(log.ratio!.high / 1.25)).toBeCloseTo(1.96 * Math.hypot(0.05, 0.05, 0.03, 0.04), 9);
+  });
+
+  test('an error that nobody knows is said; repetitions have none', () => {
+    const open = changed(changeBetween(newton(0, 800, 'a', null), newton(60, 1000, 'a', null), error('natural', 30)));
+    expect(open.cautions).toContain('scale-not-known');
+    expect(open.detectable.at95).toBeCloseTo(1.96 * Math.SQRT2 * 30, 9);
+    const counts = changed(changeBetween(visit(0, 19), visit(56, 24), withError(2.25)));
+    expect([counts.scale, counts.cautions.includes('scale-not-known')]).toEqual(['none', false]);
+  });
+
+  test('a course: one calibration turns its slope, a new one in the middle widens it further', () => {
+    const values = [900, 912, 919, 931, 940, 952];
+    const trend = (names: readonly string[], relativeU: number) => {
+      const found = trendOver(values.map((value, i) => newton(7 * i, value, names[i], relativeU)));
+      if (found.kind !== 'trend') throw new Error('side by side');
+      return found;
+    };
+    const one = trend(Array<string>(6).fill('a'), 0.02);
+    const exact = trend(Array<string>(6).fill('a'), 0);
+    const { value, high } = exact.slopePerWeek;
+    expect(one.slopePerWeek.high! - value).toBeCloseTo(Math.hypot(high! - value, 1.96 * 0.02 * value), 9);
+    const two = trend(['a', 'a', 'a', 'b', 'b', 'b'], 0.02);
+    expect(two.slopePerWeek.low!).toBeLessThan(one.slopePerWeek.low!);
+    expect([exact.moves, two.moves]).toEqual(['yes', 'cannot_tell']);
+  });
+
+  test('drawn a thousand times, the change holds the true one in 95 %', () => {
+    const normal = madeNoise(29, 1);
+    const [trueBefore, trueAfter, own, r] = [800, 1000, 20, 0.05];
+    for (const names of [
+      ['a', 'a'],
+      ['a', 'b'],
+    ] as const) {
+      let held = 0;
+      const draws = 2000;
+      for (let i = 0; i < draws; i++) {
+        const first = r * normal();
+        const second = names[0] === names[1] ? first : r * normal();
+        const before = newton(0, trueBefore * (1 + first) + own * normal(), names[0], r);
+        const after = newton(60, trueAfter * (1 + second) + own * normal(), names[1], r);
+        const { change } = changed(changeBetween(before, after, error('natural', own)));
+        if (change.low <= trueAfter - trueBefore && change.high >= trueAfter - trueBefore) held++;
+      }
+      expect(Math.abs(held / draws - 0.95), names.join()).toBeLessThan(0.02);
+    }
   });
 });

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
+import { setupDefaults } from '../../../packages/analysis/src/assess/defaults/setup.ts';
 import { noGuess, weigh } from '../../../packages/analysis/src/setup/guess.ts';
 
-const rule = { askBelow: 0.9, offerFrom: 0.02 };
+const rule = { ...setupDefaults.guess, askBelow: 0.9, offerFrom: 0.02 };
 const evidence = { code: 'x', figures: {} };
 
 test('weights of 9 and 1 are 0.9 and 0.1, and 0.9 is not asked about', () => {

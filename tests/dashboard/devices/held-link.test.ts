@@ -20,12 +20,18 @@ class NamedLink extends HandLink {
 
 function rig() {
   const link = new NamedLink();
+  /** how much was done to the device before each connection was told */
+  const openings: number[] = [];
   const held = new HeldLink(
     (listener) => {
       link.listener = listener;
       return link;
     },
-    { startWith: [{ target: 0, bytes: Uint8Array.of(1) }], stopWith: [{ target: 0, bytes: Uint8Array.of(0) }] },
+    {
+      startWith: [{ target: 0, bytes: Uint8Array.of(1) }],
+      stopWith: [{ target: 0, bytes: Uint8Array.of(0) }],
+      opened: () => openings.push(link.log.length),
+    },
   );
   const ear = () => {
     const heard: string[] = [];
@@ -38,11 +44,11 @@ function rig() {
   };
   const send = (stream: number, ...bytes: readonly number[]): void =>
     link.listener!.bytes({ stream, bytes: Uint8Array.from(bytes), hostTimeMs: 1 });
-  return { link, held, ear, send };
+  return { link, held, ear, send, openings };
 }
 
 test('recordings one after the other open the device once, and closing one lets the device be', async () => {
-  const { link, held, ear, send } = rig();
+  const { link, held, ear, send, openings } = rig();
   await held.open();
   const [first, second] = [ear(), ear()];
   const one = held.linkFor(0)(first.listener);
@@ -56,6 +62,8 @@ test('recordings one after the other open the device once, and closing one lets 
   send(1, 10);
   other.close();
   expect(link.log).toEqual(['open', 'write 0: 1']);
+  // told once, when the device had been told to send
+  expect(openings).toEqual([2]);
   expect([first.heard, second.heard]).toEqual([['0: 7'], ['0: 10']]);
   expect([held.isOpen, held.latest(0), held.latest(1), held.latest(2)]).toEqual([
     true,

@@ -28,6 +28,7 @@ test('each recording over a held connection is numbered from its own first sampl
     link: held,
     readings: [openReading(heelString)],
     about: null,
+    battery: null,
     descriptionId: null,
     placement: 'heel',
     clock,

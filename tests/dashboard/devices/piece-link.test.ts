@@ -80,3 +80,15 @@ test('frames come without their frame; noise before the first is passed over, an
   link.close();
   expect(link.isOpen).toBe(false);
 });
+
+test('noise without a whole piece is told once it is more than any packet holds, and anew after a new connection', async () => {
+  const { link, heard, send } = rig(frames);
+  await link.open();
+  await send(Array.from({ length: 1024 }, () => 7));
+  expect(heard).toEqual([]);
+  await send(Array.from({ length: 1024 }, () => 7));
+  expect(heard).toEqual([expect.stringMatching(/^disturbed: 1024 bytes/)]);
+  await link.open();
+  await send(Array.from({ length: 1024 }, () => 7));
+  expect(heard).toHaveLength(1);
+});

@@ -1,17 +1,33 @@
 import type { Sensor, SensorPlacement } from '@surae/sensors';
 import { expect, test } from 'vitest';
-import type { HeldSensor } from '../../../apps/dashboard/src/devices/held-sensor.ts';
+import type { HeldBattery, HeldSensor } from '../../../apps/dashboard/src/devices/held-sensor.ts';
 import { SensorShelf } from '../../../apps/dashboard/src/devices/sensor-shelf.ts';
 
-function held(name: string, log: string[]): HeldSensor {
+/** A battery that is told by hand. */
+class HandBattery implements HeldBattery {
+  percent: number | null = 40;
+  private readonly listeners: (() => void)[] = [];
+
+  onChange(listener: () => void): void {
+    this.listeners.push(listener);
+  }
+
+  tell(percent: number | null): void {
+    this.percent = percent;
+    for (const listener of this.listeners) listener();
+  }
+}
+
+function held(name: string, log: string[], battery: HeldBattery | null = new HandBattery()): HeldSensor {
   return {
     route: 'bluetooth',
     kindName: 'Cell',
     deviceName: name,
     about: {
-      batteryPercent: 40,
+      batteryPercent: 90,
       names: { manufacturer: 'W', model: null, firmware: null, hardware: null, software: null },
     },
+    battery,
     descriptionId: 'd',
     placement: 'inline',
     offers: [[{ quantity: 'angle', axis: null, unit: 'rad' }], [{ quantity: 'force', axis: null, unit: 'N' }]],
@@ -67,4 +83,20 @@ test('the units in which it sends what a test records are those of the offer tha
   await shelf.hold({ ...held('one', []), sentUnits: [['deg'], ['kgf']] });
   expect(shelf.sentUnits('inline', 'isometric')).toEqual({ force: 'kgf' });
   expect(shelf.sentUnits('foot', 'heel-raise')).toEqual({});
+});
+
+test('another charge of the sensor that is held is told, and is what is kept with a recording; none is open', async () => {
+  const shelf = new SensorShelf();
+  const [one, two] = [new HandBattery(), new HandBattery()];
+  const charges: (number | null | undefined)[] = [];
+  shelf.addEventListener('battery-changed', () => charges.push(shelf.told?.batteryPercent));
+  await shelf.hold(held('one', [], one));
+  one.tell(9);
+  one.tell(null);
+  await shelf.hold(held('two', [], two));
+  one.tell(80);
+  two.tell(12);
+  expect(charges).toEqual([9, null, 12]);
+  await shelf.hold(held('three', [], null));
+  expect(shelf.told?.batteryPercent).toBeNull();
 });

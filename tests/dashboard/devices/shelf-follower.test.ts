@@ -10,8 +10,9 @@ test('an element is drawn anew with each change, as long as it is in the page', 
   const follower = new ShelfFollower(host, () => shelf);
   follower.hostConnected();
   await shelf.letGo();
-  expect(draws).toBe(1);
+  shelf.dispatchEvent(new Event('battery-changed'));
+  expect(draws).toBe(2);
   follower.hostDisconnected();
   await shelf.letGo();
-  expect(draws).toBe(1);
+  expect(draws).toBe(2);
 });

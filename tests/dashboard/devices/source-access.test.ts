@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { whyNoSource } from '../../../apps/dashboard/src/devices/source-access.ts';
+import { routesHere, whyNoSource } from '../../../apps/dashboard/src/devices/source-access.ts';
 
 const able = {
   isSecureContext: true,
@@ -25,4 +25,10 @@ test('a browser without an interface and a page over plain http are told apart',
     'insecure-page',
     'insecure-page',
   ]);
+});
+
+test('the routes that are left are those that nothing speaks against', () => {
+  expect(routesHere(able)).toEqual(['bluetooth', 'serial', 'motion']);
+  expect(routesHere({ ...able, navigator: { serial: {} } as object })).toEqual(['serial', 'motion']);
+  expect(routesHere({ ...able, isSecureContext: false })).toEqual([]);
 });

@@ -9,8 +9,10 @@ test('the last news that says something stays, and a hole is told once', () => {
   const { said } = follow;
   follow.hear({ state: 'trying', attempt: 1 });
   expect(follow.said).toBe(said);
+  expect(follow.isAway).toBe(true);
   follow.hear({ state: 'back', afterS: 1, lostCount: 3 });
   expect(follow.said).toContain('Missing: 3');
+  expect(follow.isAway).toBe(false);
   follow.add(forceBlock(0, 0, [1]));
   expect(follow.takeHole()).toBe(false);
   follow.add(forceBlock(4, 0.04, [1]));

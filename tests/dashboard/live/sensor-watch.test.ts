@@ -1,16 +1,18 @@
-import type { SensorEvent } from '@surae/sensors';
+import type { DeviceSummary, SensorEvent } from '@surae/sensors';
 import { expect, test } from 'vitest';
 import { SensorWatch } from '../../../apps/dashboard/src/live/sensor-watch.ts';
 import { forceBlock } from '../../support/force-block.ts';
 import { HandClock } from '../../support/hand-clock.ts';
 
 function rig(failing?: Error) {
+  const summary = { refusedPacketCount: 0, disturbanceCount: 0 };
   const clock = new HandClock();
   let tell: (event: SensorEvent) => void = () => {};
   let stops = 0;
   const sensor = {
     description: { origin: 'live', placement: 'inline', nominalRateHz: 100 },
     status: 'idle',
+    summary: summary as DeviceSummary,
     start: (listener: (event: SensorEvent) => void) => {
       tell = listener;
       return failing === undefined ? Promise.resolve() : Promise.reject(failing);
@@ -20,7 +22,7 @@ function rig(failing?: Error) {
     },
   } as const;
   const watch = new SensorWatch(sensor, clock, 8);
-  return { clock, watch, tell: (event: SensorEvent) => tell(event), stops: () => stops };
+  return { clock, watch, summary, tell: (event: SensorEvent) => tell(event), stops: () => stops };
 }
 
 test('it waits, streams, falls silent, and streams again', async () => {
@@ -55,4 +57,22 @@ test('one that cannot be started is over, and says why', async () => {
   expect(watch.state).toEqual({ kind: 'over', error: failing });
   watch.stop();
   expect(stops()).toBe(1);
+});
+
+test('one that sends nothing that can be read is told apart from one that is silent; a mishap between samples is none', async () => {
+  const { clock, watch, summary, tell } = rig();
+  await watch.start();
+  clock.move(9000);
+  summary.refusedPacketCount = 3;
+  expect(watch.state.kind).toBe('silent');
+  summary.disturbanceCount = 2;
+  expect(watch.state).toEqual({ kind: 'unread' });
+  tell({ kind: 'block', block: forceBlock(0, 0, [1]) });
+  expect(watch.state).toEqual({ kind: 'streaming' });
+  summary.refusedPacketCount = 7;
+  expect(watch.state).toEqual({ kind: 'streaming' });
+  summary.refusedPacketCount = 8;
+  expect(watch.state).toEqual({ kind: 'unread' });
+  tell({ kind: 'link', news: { state: 'lost', reason: 'away' } });
+  expect(watch.state).toEqual({ kind: 'seeking', attempt: 0 });
 });

@@ -6,6 +6,9 @@ const calm = {
   count: 3,
   timeS: 8,
   isFlat: false,
+  silentS: null,
+  hasBegun: true,
+  maySleep: false,
   pain: null,
   prompts: 0,
   unsaved: null,
@@ -33,4 +36,15 @@ test('two prompts, and the end of a fixed count, are said', () => {
   expect(setNotes({ ...calm, prompts: 2 })).toHaveLength(1);
   const probe = setNotes({ ...calm, count: 10, parameters: TOLERANCE_PROBE.parameters });
   expect(probe).toEqual(['All repetitions of this protocol are done: stop.']);
+});
+
+test('samples that stay away are said, and what is waited for is said', () => {
+  expect(setNotes({ ...calm, silentS: 4 })).toEqual(['No samples for 4 s. Look at the sensor.']);
+  expect(setNotes({ ...calm, hasBegun: false })).toEqual(['Waiting for the sensor.']);
+});
+
+test('a screen that may go dark is said last', () => {
+  const lines = setNotes({ ...calm, maySleep: true, prompts: 2 });
+  expect(lines).toHaveLength(2);
+  expect(lines[1]).toContain('cannot keep the screen on');
 });

@@ -106,3 +106,12 @@ test('a string that was answered to fall in a raise is counted turned round', as
   expect(await count({ 'heel-height': -1 })).toBe(4);
   expect(await count()).not.toBe(4);
 });
+
+test('a set that was stopped before anything came is set aside, and its stream is closed', async () => {
+  const given = await parts();
+  const session = await SetSession.begin(given, {});
+  await session.setAside();
+  const visit = await given.book.visit(given.visitId);
+  expect(visit?.sets.map(({ setAside, setAsideWhy }) => [setAside, setAsideWhy])).toEqual([[true, 'no-samples']]);
+  expect(await given.store.openStreams()).toEqual([]);
+});

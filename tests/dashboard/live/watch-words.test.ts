@@ -8,6 +8,7 @@ test('every state has its sentence', () => {
   expect(watchWords({ kind: 'waiting' }, undefined, why)).toBe(HELD_WORDS.waiting.text);
   expect(watchWords({ kind: 'streaming' }, undefined, why)).toBe(HELD_WORDS.streaming.text);
   expect(watchWords({ kind: 'silent', forS: 4.9 }, undefined, why)).toContain('no samples for 4 s');
+  expect(watchWords({ kind: 'unread' }, undefined, why)).toBe(HELD_WORDS.unread.text);
   expect(watchWords({ kind: 'seeking', attempt: 0 }, undefined, why)).toBe(HELD_WORDS.lost.text);
   expect(watchWords({ kind: 'seeking', attempt: 3 }, undefined, why)).toContain('attempt 3');
   expect(watchWords({ kind: 'over', error: new Error('away') }, undefined, why)).toBe(

@@ -9,6 +9,7 @@ import {
   pullRequest,
   pullsToAssess,
 } from '../../../apps/dashboard/src/result/pull-assessment.ts';
+import { madeCertificate } from '../../support/made-certificate.ts';
 import { bytesOf, madePullSet, madePullVisit, madeTrial } from '../../support/made-pull-visit.ts';
 
 const set = madePullSet('left', [madeTrial('left', 0), madeTrial('left', 1), madeTrial('left', 2)]);
@@ -38,6 +39,13 @@ test('the request holds what is known, and no lever, mass or mark that nobody ga
   expect(pullRequest(marked, { bodyMassKg: 70 })).toMatchObject({
     subject: { bodyMassKg: 70, forefootLeverM: 0.14 },
     context: { liftedAtS: [5] },
+  });
+  const setUp = { lights: [], zero: null, certificate: madeCertificate() };
+  const { id, line } = setUp.certificate;
+  expect(
+    pullRequest(madePullSet('left', set.trials, { choice: { ...set.choice, setUp } }), { bodyMassKg: null }),
+  ).toMatchObject({
+    subject: { calibrationId: id, calibrationRelativeU: line.slopeU / line.slope },
   });
 });
 

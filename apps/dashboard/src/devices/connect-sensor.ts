@@ -10,6 +10,7 @@ import {
 } from '@surae/sensors';
 import { SENSOR_KIND_WORDS } from '@surae/shared';
 import { fill } from '../words/fill.ts';
+import { BatteryFollow } from './battery-follow.ts';
 import { askAbout } from './bluetooth-about.ts';
 import { type BluetoothPage, chooseBluetooth } from './bluetooth-choice.ts';
 import { BluetoothLink } from './bluetooth-link.ts';
@@ -49,14 +50,18 @@ export async function connectBluetooth(page: BluetoothPage, kind: SensorKind, cl
   const { plan, startWith, stopWith } = planOf(kind);
   const device = await chooseBluetooth(page, plan);
   let own: BluetoothLink | undefined;
+  let battery: BatteryFollow | undefined;
   const link = new HeldLink((listener) => (own = new BluetoothLink(device, { plan, clock, limitMs, listener })), {
     startWith,
     stopWith,
+    opened: () => void battery?.begin(),
   });
   try {
     await link.open();
     const readings = await readingsOf(kind, own!);
     const about = await askAbout(own!);
+    battery = new BatteryFollow({ link: own!, clock, firstPercent: about.batteryPercent });
+    void battery.begin();
     const { id = null, sensor } = kind.kind === 'described' ? kind.description : {};
     const placement = sensor?.placement ?? null;
     return new LinkedSensor({
@@ -65,11 +70,13 @@ export async function connectBluetooth(page: BluetoothPage, kind: SensorKind, cl
       link,
       readings,
       about,
+      battery,
       descriptionId: id,
       placement,
       clock,
     });
   } catch (error) {
+    battery?.end();
     await link.release();
     throw error;
   }
@@ -126,7 +133,9 @@ export async function connectSerial(
   );
   try {
     await link.open();
-    const decoder = await withinTime(own!.decoder(), firstMs, 'Waiting for the header');
+    const decoder = await withinTime(own!.decoder(), firstMs, 'Waiting for the header').catch((error: unknown) => {
+      throw new DeviceError('no-header', 'No line named the columns.', { cause: error });
+    });
     const samplesPerPacket = stream.kind === 'lines' ? 1 : null;
     const readings = [streamReading(decoder, nominalRateHz, samplesPerPacket)];
     return new LinkedSensor({
@@ -135,6 +144,7 @@ export async function connectSerial(
       link,
       readings,
       about: null,
+      battery: null,
       descriptionId: id,
       placement,
       clock,

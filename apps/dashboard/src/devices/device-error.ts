@@ -20,6 +20,8 @@ export type DeviceErrorCode =
   | 'no-answer'
   /** the device lacks what its description names: choose another description */
   | 'service-missing'
+  /** a serial sensor names its columns in a line that did not come */
+  | 'no-header'
   /** another program or page holds it */
   | 'in-use'
   /** it is not open: connect first */

@@ -5,6 +5,8 @@ import type { Link } from './link.ts';
 export interface HeldCommands {
   readonly startWith: readonly LinkCommand[];
   readonly stopWith: readonly LinkCommand[];
+  /** called whenever a connection was made and the device told to send */
+  readonly opened?: () => void;
 }
 
 /** One who listens to a held link. */
@@ -105,6 +107,7 @@ export class HeldLink {
         if (turn !== this.turn) return;
         await this.link.write(target, bytes);
       }
+      if (turn === this.turn) this.commands.opened?.();
     } catch (error) {
       if (turn === this.turn) this.giveUp();
       throw error;

@@ -21,6 +21,7 @@ const turnings = axes.map((axis): ChannelNature => ({ quantity: 'angular-velocit
 export class HeldMotion implements HeldSensor {
   readonly route = 'motion';
   readonly about = null;
+  readonly battery = null;
   readonly descriptionId = null;
   readonly placement = null;
   readonly isOpen = true;

@@ -1,6 +1,14 @@
 import type { ChannelNature, Sensor, SensorPlacement } from '@surae/sensors';
 import type { DeviceAbout } from './bluetooth-about.ts';
 
+/** The battery of a sensor, as the sensor tells of it while it is connected. */
+export interface HeldBattery {
+  /** charge that was told last, 0 to 100; null when none is told [%] */
+  readonly percent: number | null;
+  /** Calls whenever another charge is told, or none any more. */
+  onChange(listener: () => void): void;
+}
+
 /** A sensor that was connected: whatever is recorded comes from it, one recording after the other. */
 export interface HeldSensor {
   readonly route: 'bluetooth' | 'serial' | 'motion';
@@ -10,6 +18,8 @@ export interface HeldSensor {
   readonly deviceName: string;
   /** what it says of itself; null when it was not asked */
   readonly about: DeviceAbout | null;
+  /** its battery, followed while it is connected; null where nothing can tell of one */
+  readonly battery: HeldBattery | null;
   /** id of the document with its description; null where it has none */
   readonly descriptionId: string | null;
   /** where it is worn or stands, as its description says; a hint */

@@ -1,4 +1,5 @@
 import { LinkSensor, type Sensor, type SensorClock, type SensorPlacement } from '@surae/sensors';
+import type { BatteryFollow } from './battery-follow.ts';
 import type { DeviceAbout } from './bluetooth-about.ts';
 import type { HeldLink } from './held-link.ts';
 import type { HeldSensor } from './held-sensor.ts';
@@ -10,6 +11,7 @@ export interface LinkedSensorOptions {
   readonly link: HeldLink;
   readonly readings: readonly SampleReading[];
   readonly about: DeviceAbout | null;
+  readonly battery: BatteryFollow | null;
   readonly descriptionId: string | null;
   readonly placement: SensorPlacement | null;
   readonly clock: SensorClock;
@@ -20,6 +22,7 @@ export class LinkedSensor implements HeldSensor {
   readonly route: 'bluetooth' | 'serial';
   readonly kindName: string;
   readonly about: DeviceAbout | null;
+  readonly battery: BatteryFollow | null;
   readonly descriptionId: string | null;
   readonly placement: SensorPlacement | null;
   readonly offers: HeldSensor['offers'];
@@ -31,6 +34,7 @@ export class LinkedSensor implements HeldSensor {
     this.route = options.route;
     this.kindName = options.kindName;
     this.about = options.about;
+    this.battery = options.battery;
     this.descriptionId = options.descriptionId;
     this.placement = options.placement;
     this.offers = options.readings.map(({ channels }) => channels);
@@ -63,6 +67,7 @@ export class LinkedSensor implements HeldSensor {
   }
 
   release(): Promise<void> {
+    this.battery?.end();
     return this.options.link.release();
   }
 }

@@ -8,6 +8,9 @@ import {
 } from '@surae/sensors';
 import type { Link } from './link.ts';
 
+/** No packet or line is longer than this [bytes]; ours: as long as a line may be. */
+const longestCut = 1024;
+
 /**
  * A serial connection whose bytes come as whole packets or lines. What was damaged on the way is told as a disturbance; what
  * came before the first whole one of a connection is none. A header is asked for once: a device that runs on sends no second.
@@ -18,6 +21,8 @@ export class PieceLink implements Link {
   private layout: StreamLayout;
   private reader: StreamReader;
   private isBegun = false;
+  /** bytes of this connection that came before its first whole piece */
+  private before = 0;
   private readonly waiting: ((decoder: Decoder) => void)[] = [];
 
   constructor(makeLink: (listener: SensorLinkListener) => Link, layout: StreamLayout, listener: SensorLinkListener) {
@@ -48,6 +53,7 @@ export class PieceLink implements Link {
   open(): Promise<void> {
     this.reader = new StreamReader(this.layout);
     this.isBegun = false;
+    this.before = 0;
     return this.link.open();
   }
 
@@ -62,7 +68,7 @@ export class PieceLink implements Link {
   private hear({ stream, bytes, hostTimeMs }: LinkBytes): void {
     for (const event of this.reader.push(bytes)) {
       if (event.kind === 'skipped') {
-        if (this.isBegun) this.listener.disturbed(`${event.bytes.length} bytes belong to no packet.`);
+        this.skip(event.bytes.length);
         continue;
       }
       const { decoded, bytes: piece } = event;
@@ -72,6 +78,12 @@ export class PieceLink implements Link {
         this.listener.bytes({ stream, bytes: piece, hostTimeMs });
       }
     }
+  }
+
+  /** One listens from the middle of a packet on: what is missing of that one is no damage, and more than any holds is. */
+  private skip(count: number): void {
+    this.before += this.isBegun ? 0 : count;
+    if (this.isBegun || this.before > longestCut) this.listener.disturbed(`${count} bytes belong to no packet.`);
   }
 
   private keepHeader(line: Uint8Array): void {

@@ -7,7 +7,8 @@ import type { HeldSensor } from './held-sensor.ts';
 import { offerFor } from './offer-fit.ts';
 
 /**
- * Holds the sensor that is connected now, from page to page: at most one. Tells `shelf-changed` when another one is held or none.
+ * Holds the sensor that is connected now, from page to page: at most one. Tells `shelf-changed` when another one is held or none, and
+ * `battery-changed` when the one that is held tells another charge.
  */
 export class SensorShelf extends EventTarget {
   private sensor: HeldSensor | undefined;
@@ -21,6 +22,9 @@ export class SensorShelf extends EventTarget {
   async hold(sensor: HeldSensor): Promise<void> {
     const before = this.sensor;
     this.sensor = sensor;
+    sensor.battery?.onChange(() => {
+      if (this.sensor === sensor) this.dispatchEvent(new Event('battery-changed'));
+    });
     this.dispatchEvent(new Event('shelf-changed'));
     if (before !== sensor) await before?.release();
   }
@@ -50,9 +54,9 @@ export class SensorShelf extends EventTarget {
   /** What is kept with a recording of the sensor that is held. */
   get told(): SensorTold | undefined {
     if (this.sensor === undefined) return undefined;
-    const { route, kindName, deviceName, descriptionId, about } = this.sensor;
-    const { batteryPercent = null, names = {} } = about ?? {};
-    return { route, kindName, deviceName, descriptionId, batteryPercent, names };
+    const { route, kindName, deviceName, descriptionId, about, battery } = this.sensor;
+    const batteryPercent = battery?.percent ?? null;
+    return { route, kindName, deviceName, descriptionId, batteryPercent, names: about?.names ?? {} };
   }
 
   /** A source for one recording of the sensor that is held, worn at a place; throws where it gives nothing for that place. */

@@ -1,7 +1,9 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { SensorShelf } from './sensor-shelf.ts';
 
-/** Draws an element anew when another sensor is held or none. */
+const changes = ['shelf-changed', 'battery-changed'] as const;
+
+/** Draws an element anew when another sensor is held or none, or its battery tells another charge. */
 export class ShelfFollower implements ReactiveController {
   private readonly host: ReactiveControllerHost;
   private readonly shelf: () => SensorShelf;
@@ -13,11 +15,11 @@ export class ShelfFollower implements ReactiveController {
   }
 
   hostConnected(): void {
-    this.shelf().addEventListener('shelf-changed', this.draw);
+    for (const change of changes) this.shelf().addEventListener(change, this.draw);
   }
 
   hostDisconnected(): void {
-    this.shelf().removeEventListener('shelf-changed', this.draw);
+    for (const change of changes) this.shelf().removeEventListener(change, this.draw);
   }
 
   private readonly draw = (): void => this.host.requestUpdate();

@@ -3,7 +3,8 @@ import { DeviceError } from './device-error.ts';
 import type { MotionPage } from './motion-access.ts';
 import { type SerialPage, serialOf } from './serial-choice.ts';
 
-export type SourceRoute = 'bluetooth' | 'serial' | 'motion';
+const sourceRoutes = ['bluetooth', 'serial', 'motion'] as const;
+export type SourceRoute = (typeof sourceRoutes)[number];
 
 /** Why this page can reach no sensor by a route, before anybody presses anything; undefined when it may. */
 export function whyNoSource(
@@ -21,4 +22,9 @@ export function whyNoSource(
     if (error instanceof DeviceError) return error;
     throw error;
   }
+}
+
+/** The routes by which this page may reach a sensor, as far as it tells before anybody presses anything. */
+export function routesHere(page: BluetoothPage & SerialPage & MotionPage): SourceRoute[] {
+  return sourceRoutes.filter((route) => whyNoSource(page, route) === undefined);
 }

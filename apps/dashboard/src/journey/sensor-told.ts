@@ -5,7 +5,7 @@ export interface SensorTold {
   readonly deviceName: string;
   /** id of the document with its description; null where it has none */
   readonly descriptionId: string | null;
-  /** charge when it was connected [%]; null when it did not say */
+  /** charge that it told last [%]; null when it did not say */
   readonly batteryPercent: number | null;
   /** maker, model, versions, as far as it said */
   readonly names: Readonly<Record<string, string | null>>;

@@ -58,7 +58,7 @@ function sureWords(history: Pick<SignalHistory, 'channels' | 'line'>): string {
 
 /** What is known of one of the offers of a sensor that streams: its values now, what else it sends, its rate, what was lost, its battery, what it says it is. */
 export function heldFacts(
-  { about, route, offers }: Pick<HeldSensor, 'about' | 'route' | 'offers'>,
+  { about, battery, route, offers }: Pick<HeldSensor, 'about' | 'battery' | 'route' | 'offers'>,
   offer: number,
   summary: DeviceSummary | undefined,
   history: Pick<SignalHistory, 'channels' | 'latest' | 'line'>,
@@ -77,10 +77,13 @@ export function heldFacts(
   if (others.length > 0) facts.push(fact('others', fill(HELD_WORDS['others-apart'], { names: others.join(', ') })));
   if (summary !== undefined) {
     const { text, isOff } = rateWords(summary);
-    const { lostCount, refusedPacketCount } = summary;
+    const { lostCount, refusedPacketCount, disturbanceCount } = summary;
     facts.push(fact('rate', text, isOff), fact('loss', lossWords(summary), lostCount !== null && lostCount > 0));
     if (refusedPacketCount > 0) {
       facts.push(fact('refused', fill(HELD_WORDS['refused-count'], { count: refusedPacketCount }), true));
+    }
+    if (disturbanceCount > 0) {
+      facts.push(fact('damaged', fill(HELD_WORDS['damaged-count'], { count: disturbanceCount }), true));
     }
   }
   if (route === 'motion') {
@@ -88,7 +91,7 @@ export function heldFacts(
     if (step !== null) facts.push(stepFact(step));
   }
   if (route !== 'bluetooth') return facts;
-  const percent = about?.batteryPercent ?? null;
+  const percent = battery?.percent ?? null;
   if (percent === null) facts.push(fact('battery', HELD_WORDS['battery-open'].text));
   else {
     const words = HELD_WORDS[isLow(percent) ? 'battery-low' : 'battery-level'];

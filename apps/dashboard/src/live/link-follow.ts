@@ -7,13 +7,21 @@ export class LinkFollow {
   private readonly holes = new HoleWatch();
   private words: string | null = null;
   private isAfterHole = false;
+  private away = false;
 
   /** what was last told of the connection; null when there is nothing to tell */
   get said(): string | null {
     return this.words;
   }
 
+  /** whether the connection is broken now */
+  get isAway(): boolean {
+    return this.away;
+  }
+
   hear(news: LinkNews): void {
+    if (news.state === 'lost') this.away = true;
+    if (news.state === 'back') this.away = false;
     this.words = linkWords(news) ?? this.words;
   }
 

@@ -4,7 +4,7 @@ import { ScreenWake } from './screen-wake.ts';
 export class PageWatch {
   private readonly onBack: (hiddenForS: number) => void;
   private readonly nowMs: () => number;
-  private readonly wake = new ScreenWake();
+  private readonly wake = new ScreenWake(navigator);
   private hiddenAtMs: number | undefined;
 
   constructor(nowMs: () => number, onBack: (hiddenForS: number) => void) {
@@ -15,6 +15,11 @@ export class PageWatch {
   start(): void {
     document.addEventListener('visibilitychange', this.look);
     void this.wake.hold();
+  }
+
+  /** Whether the screen may go dark while the set runs. */
+  get maySleep(): boolean {
+    return this.wake.isRefused;
   }
 
   stop(): void {

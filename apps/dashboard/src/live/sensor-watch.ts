@@ -7,12 +7,16 @@ export type WatchState =
   | { readonly kind: 'streaming' }
   /** it is connected, and nothing has come for so long [s] */
   | { readonly kind: 'silent'; readonly forS: number }
+  /** it is connected and sends, and nothing of it can be read */
+  | { readonly kind: 'unread' }
   | { readonly kind: 'seeking'; readonly attempt: number }
   /** it gives no more; the reason is that of the sensor */
   | { readonly kind: 'over'; readonly error: Error };
 
 /** Without samples for so long a sensor is told to be silent [s]; ours. */
 const silentForS = 3;
+/** So many packets that cannot be read, and none that can, are no mishap; ours. */
+const unreadCount = 5;
 
 /** Watches a sensor that nothing is recorded from: its last seconds, its connection, and what was lost on the way. */
 export class SensorWatch {
@@ -21,6 +25,8 @@ export class SensorWatch {
   private readonly clock: Pick<SensorClock, 'nowMs'>;
   private lastMs: number;
   private hasSamples = false;
+  /** how many packets could not be read when samples came last */
+  private unreadBefore = 0;
   private attempt: number | undefined;
   private error: Error | undefined;
   /** the last time that the connection came back; undefined when it never broke */
@@ -40,6 +46,7 @@ export class SensorWatch {
         if (event.kind === 'block') {
           this.history.add(event.block);
           this.hasSamples = true;
+          this.unreadBefore = this.unread;
           this.lastMs = this.clock.nowMs();
         } else if (event.kind === 'link') this.hear(event.news);
         else if (event.kind === 'failed') this.error = event.error;
@@ -56,6 +63,7 @@ export class SensorWatch {
   get state(): WatchState {
     if (this.error !== undefined) return { kind: 'over', error: this.error };
     if (this.attempt !== undefined) return { kind: 'seeking', attempt: this.attempt };
+    if (this.unread - this.unreadBefore >= unreadCount) return { kind: 'unread' };
     const forS = (this.clock.nowMs() - this.lastMs) / 1000;
     if (forS >= silentForS) return { kind: 'silent', forS };
     return { kind: this.hasSamples ? 'streaming' : 'waiting' };
@@ -67,6 +75,11 @@ export class SensorWatch {
 
   get summary(): DeviceSummary | undefined {
     return this.sensor.summary;
+  }
+
+  private get unread(): number {
+    const { refusedPacketCount = 0, disturbanceCount = 0 } = this.sensor.summary ?? {};
+    return refusedPacketCount + disturbanceCount;
   }
 
   private hear(news: LinkNews): void {

@@ -61,6 +61,12 @@ export class SetSession {
     return [...this.kept];
   }
 
+  /** Ends a set that was stopped before anything came of it. */
+  async setAside(): Promise<void> {
+    await this.live.stop();
+    await this.parts.book.record(this.parts.visitId, { kind: 'set-aside', setId: this.setId, why: 'no-samples' });
+  }
+
   /** Keeps that the tester saw a fault now. */
   async mark(criterion: CriterionId): Promise<FaultMark> {
     const mark = { atS: this.timeS, criterion };

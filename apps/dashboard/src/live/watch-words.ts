@@ -9,6 +9,8 @@ export function watchWords(state: WatchState, back: SensorWatch['back'], reasonO
       return HELD_WORDS.waiting.text;
     case 'silent':
       return fill(HELD_WORDS.silent, { seconds: Math.floor(state.forS) });
+    case 'unread':
+      return HELD_WORDS.unread.text;
     case 'seeking':
       return state.attempt === 0 ? HELD_WORDS.lost.text : fill(HELD_WORDS.trying, { attempt: state.attempt });
     case 'over':

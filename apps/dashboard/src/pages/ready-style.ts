@@ -78,6 +78,9 @@ export const readyStyle = css`
   h1 {
     font-size: clamp(var(--size-3), 7vw, var(--size-4));
   }
+  section + section {
+    margin-block-start: var(--gap-6);
+  }
   .start {
     border-block-start: 1px solid var(--hairline);
     padding-block: var(--gap-3);

@@ -12,7 +12,7 @@ import { portNames } from '../devices/port-names.ts';
 import type { KeptDescription, SensorKind } from '../devices/sensor-kind.ts';
 import { choosePort, knownPorts } from '../devices/serial-choice.ts';
 import type { SerialPort } from '../devices/serial-interface.ts';
-import { type SourceRoute, whyNoSource } from '../devices/source-access.ts';
+import { routesHere, type SourceRoute, whyNoSource } from '../devices/source-access.ts';
 import { readyStyle } from '../pages/ready-style.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
@@ -145,7 +145,11 @@ export class ConnectSensorForm extends LitElement {
     const { route } = this;
     if (route === 'simulated' || route === 'file') return html`<p>${SENSOR_WORDS['in-visit'].text}</p>`;
     const why = whyNoSource(window, route satisfies SourceRoute);
-    if (why !== undefined) return html`<p class="voice">${deviceWords(why).text}</p>`;
+    if (why !== undefined) {
+      const names = [...routesHere(window), 'file' as const].map((one) => SENSOR_WORDS[one].text).join('; ');
+      return html`<p class="voice">${deviceWords(why).text}</p>
+        <p>${fill(SENSOR_WORDS['works-here'], { names })}</p>`;
+    }
     return { bluetooth: () => this.bluetooth(), serial: () => this.ofSerial(), motion: () => this.motion() }[route]();
   }
 

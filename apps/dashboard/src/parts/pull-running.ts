@@ -1,5 +1,5 @@
 import { consume } from '@lit/context';
-import type { SampleBlock } from '@surae/sensors';
+import type { SampleBlock, Sensor } from '@surae/sensors';
 import type { PullProtocol } from '@surae/shared';
 import { LIVE_WORDS, PULL_WORDS, TEST_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
@@ -17,13 +17,13 @@ import type { Person } from '../journey/person.ts';
 import type { PullSet } from '../journey/pull-set.ts';
 import { secondsBetween } from '../journey/rest.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
-import { errorWords } from '../live/error-words.ts';
-import { linkWords } from '../live/link-words.ts';
 import { PageWatch } from '../live/page-watch.ts';
 import { type CueTimes, cueAt, cueTimes, type PullCue } from '../live/pull-cue.ts';
 import type { FollowedPull } from '../live/pull-follower.ts';
 import { nextFromS, PullSession } from '../live/pull-session.ts';
+import { type SourceSeen, SourceWatch } from '../live/source-watch.ts';
 import { sourceWords } from '../live/source-words.ts';
+import { storeWords } from '../live/store-words.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import './pull-course.ts';
@@ -33,6 +33,7 @@ import './stop-bar.ts';
 
 /** A resting leg is still: a sensor is told to be silent where no samples come for so long [s]; ours. */
 const silentForS = 3;
+const lookEveryMs = 500;
 
 /** A trial while it runs, and nothing else on the screen. Tells `trial-over`, or `trial-not-started` with the reason. */
 @customElement('pull-running')
@@ -55,14 +56,14 @@ export class PullRunning extends LitElement {
   @state() private held = false;
   @state() private lifted = false;
   @state() private dropped = false;
-  @state() private isSilent = false;
-  /** what was last told of the connection to the sensor */
-  @state() private linkSaid: string | null = null;
+  @state() private seen: SourceSeen | undefined;
+  @state() private maySleep = false;
   @query('output') private readonly figure!: HTMLOutputElement;
   @query('.unit') private readonly unit!: HTMLElement;
   @query('pull-course') private readonly course!: PullCourse;
   private session: PullSession | undefined;
-  private lastSamplesMs: number | undefined;
+  private sensor: Sensor | undefined;
+  private readonly source = new SourceWatch(silentForS);
   private readonly page = new PageWatch(
     () => this.clock.nowMs(),
     (seconds) => (this.hiddenForS += seconds),
@@ -104,7 +105,9 @@ export class PullRunning extends LitElement {
     const nowIso = clock.isoNow();
     const [first] = set.trials;
     const lastStop = set.trials.at(-1)?.stoppedAt ?? null;
+    this.endLooks = clock.every(lookEveryMs, () => this.look());
     try {
+      this.sensor = sensors.makePull(set.choice, set.trials.length, person);
       this.session = await PullSession.begin(
         {
           book,
@@ -112,35 +115,40 @@ export class PullRunning extends LitElement {
           clock,
           visitId,
           set,
-          sensor: sensors.makePull(set.choice, set.trials.length, person),
+          sensor: this.sensor,
           fromS: nextFromS(set, first === undefined ? null : secondsBetween(first.begunAt, nowIso)),
           restS: lastStop === null ? null : secondsBetween(lastStop, nowIso),
           cues: cueTimes(this.protocol.parameters),
         },
         {
           onSamples: (live, block) => this.onSamples(live, block),
-          onLink: (news) => (this.linkSaid = linkWords(news) ?? this.linkSaid),
+          onLink: (news) => {
+            this.source.hear(news);
+            this.look();
+          },
           onEnd: (error) => void this.stop(error === undefined ? null : sourceWords(error)),
-          onUnsaved: ({ message }) => (this.unsaved = message),
+          onUnsaved: (error) => (this.unsaved = storeWords(error)),
         },
       );
-      this.endLooks = clock.every(500, () => (this.isSilent = this.silence(clock.nowMs())));
+      this.source.begin(clock.nowMs());
       // stop was pressed before the source had begun
       if (this.wantsStop || !this.isConnected) await this.stop();
     } catch (error) {
       this.isOver = true;
       this.letGo();
-      this.dispatchEvent(new CustomEvent('trial-not-started', { detail: sourceWords(error as Error) }));
+      const detail = this.wantsStop ? LIVE_WORDS['stopped-early'].text : sourceWords(error as Error);
+      this.dispatchEvent(new CustomEvent('trial-not-started', { detail }));
     }
   }
 
-  private silence(nowMs: number): boolean {
-    return this.lastSamplesMs !== undefined && nowMs - this.lastSamplesMs >= silentForS * 1000;
+  private look(): void {
+    this.seen = this.source.seen(this.clock.nowMs());
+    this.maySleep = this.page.maySleep;
   }
 
   private onSamples(live: FollowedPull, block: SampleBlock): void {
     this.live = live;
-    this.lastSamplesMs = block.hostTimeMs;
+    this.source.add(block);
     const { cues } = this;
     if (cues !== undefined) {
       const { cue, leftS } = cueAt(live.timeS, cues);
@@ -165,6 +173,8 @@ export class PullRunning extends LitElement {
   /** Stops the trial. The first call counts: there is nothing to ask and nothing to undo. */
   private async stop(sourceLost: string | null = null): Promise<void> {
     this.wantsStop = true;
+    // the sensor has not answered yet: nobody waits for it any more
+    if (this.session === undefined) this.sensor?.stop();
     if (this.session === undefined || this.isOver) return;
     this.isOver = true;
     this.letGo();
@@ -180,7 +190,7 @@ export class PullRunning extends LitElement {
         ...(this.hiddenForS === 0 ? {} : { hiddenForS: this.hiddenForS }),
       }));
     } catch (error) {
-      this.unsaved = errorWords(error);
+      this.unsaved = storeWords(error);
       this.held = true;
     }
     this.dispatchEvent(new CustomEvent('bare-screen', { detail: this.held, bubbles: true, composed: true }));
@@ -198,13 +208,14 @@ export class PullRunning extends LitElement {
       await this.session?.markLifted();
       this.lifted = true;
     } catch (error) {
-      this.unsaved = errorWords(error);
+      this.unsaved = storeWords(error);
     }
   }
 
   override render(): TemplateResult {
     const { set, cues, cue } = this;
     const { side } = set.choice;
+    const { hasBegun = true, link = null, silentS = null } = this.seen ?? {};
     if (this.held) return this.notStored();
     return html`
       <h1 class="head" tabindex="-1">
@@ -227,9 +238,11 @@ export class PullRunning extends LitElement {
       <div class="notes">
         <div role="status">
           ${this.dropped ? html`<p class="voice">${PULL_WORDS.dropped.text}</p>` : nothing}
-          ${this.linkSaid === null ? nothing : html`<p class="voice">${this.linkSaid}</p>`}
-          ${this.isSilent ? html`<p class="voice">${fill(LIVE_WORDS.silent, { seconds: silentForS })}</p>` : nothing}
+          ${link === null ? nothing : html`<p class="voice">${link}</p>`}
+          ${hasBegun ? nothing : html`<p class="quiet">${LIVE_WORDS.waiting.text}</p>`}
+          ${silentS === null ? nothing : html`<p class="voice">${fill(LIVE_WORDS.silent, { seconds: silentS })}</p>`}
           ${this.unsaved === null ? nothing : html`<p class="voice">${fill(TEST_WORDS.unsaved, { reason: this.unsaved })}</p>`}
+          ${this.maySleep ? html`<p class="voice">${TEST_WORDS['may-sleep'].text}</p>` : nothing}
           ${this.lifted ? html`<p class="quiet">${PULL_WORDS['lifted-kept'].text}</p>` : nothing}
           ${cues === undefined || this.dropped || this.lifted ? nothing : html`<p class="quiet">${PULL_WORDS.breathe.text}</p>`}
         </div>

@@ -1,6 +1,6 @@
 import { consume } from '@lit/context';
 import type { LiveState } from '@surae/analysis';
-import type { SampleBlock } from '@surae/sensors';
+import type { SampleBlock, Sensor } from '@surae/sensors';
 import { type CriterionId, LIVE_WORDS, TEST_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
@@ -21,17 +21,16 @@ import type { Person } from '../journey/person.ts';
 import type { SetNote } from '../journey/visit.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { beatAheadMs, untilUpBeatMs } from '../live/beat-phase.ts';
-import { errorWords } from '../live/error-words.ts';
-import { FlatWatch } from '../live/flat-watch.ts';
 import { type LastVerdict, lastVerdict } from '../live/last-verdict.ts';
-import { LinkFollow } from '../live/link-follow.ts';
 import type { OverSet } from '../live/over-set.ts';
 import { PageWatch } from '../live/page-watch.ts';
 import { setNotes } from '../live/set-notes.ts';
 import type { SetPlan } from '../live/set-plan.ts';
 import { setRequest } from '../live/set-request.ts';
 import { SetSession } from '../live/set-session.ts';
+import { SourceWatch } from '../live/source-watch.ts';
 import { sourceWords } from '../live/source-words.ts';
+import { storeWords } from '../live/store-words.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import './beat-pendulum.ts';
@@ -71,12 +70,13 @@ export class RunningSet extends LitElement {
   @query('count-display') private readonly count!: CountDisplay;
   @query('set-height') private readonly height!: SetHeight;
   private session: SetSession | undefined;
-  private readonly flat = new FlatWatch(flatForS);
+  private readonly source = new SourceWatch(flatForS);
   private readonly page = new PageWatch(
     () => this.clock.nowMs(),
     (seconds) => this.wasHidden(seconds),
   );
-  private readonly link = new LinkFollow();
+  private sensor: Sensor | undefined;
+  private wantsStop = false;
   private endLooks: () => void = () => {};
   private soundTimer: ReturnType<typeof setTimeout> | undefined;
   private unsaved: string | null = null;
@@ -107,37 +107,47 @@ export class RunningSet extends LitElement {
 
   private async begin(): Promise<void> {
     const { book, store, clock, visitId, plan } = this;
+    this.endLooks = clock.every(lookEveryMs, () => this.look());
     try {
       const sensor = this.sensors.make(plan.choice, this.person);
+      this.sensor = sensor;
       const session = await SetSession.begin(
         { book, store, clock, sensor, visitId, choice: plan.choice, heelLeverM: this.person.heelLeverM },
         {
           onSamples: (live, block) => this.onSamples(live, block),
           onRaise: (_raise, count, block) => this.onRaise(count, block),
-          onLink: (news) => this.link.hear(news),
+          onLink: (news) => this.source.hear(news),
           onEnd: (error) => void this.stop(error === undefined ? null : sourceWords(error)),
-          onUnsaved: ({ message }) => this.notSaved(message),
+          onUnsaved: (error) => this.notSaved(error),
         },
       );
+      if (this.wantsStop && session.live.log.length === 0) {
+        await session.setAside();
+        return this.notStarted(LIVE_WORDS['stopped-early'].text);
+      }
       this.session = session;
-      this.endLooks = clock.every(lookEveryMs, () => this.look());
+      this.source.begin(clock.nowMs());
       if (this.isOver) void session.live.stop();
+      else if (this.wantsStop) await this.stop(null);
     } catch (error) {
-      this.isOver = true;
-      this.letGo();
-      this.dispatchEvent(new CustomEvent('set-not-started', { detail: sourceWords(error as Error) }));
+      this.notStarted(this.wantsStop ? LIVE_WORDS['stopped-early'].text : sourceWords(error as Error));
     }
+  }
+
+  private notStarted(detail: string): void {
+    this.isOver = true;
+    this.letGo();
+    this.dispatchEvent(new CustomEvent('set-not-started', { detail }));
   }
 
   private onSamples(live: LiveState, block: SampleBlock): void {
     this.live = live;
-    this.flat.add(block);
-    this.link.add(block);
+    this.source.add(block);
     if (this.hasFrame) return;
     this.hasFrame = true;
     requestAnimationFrame(() => {
       this.hasFrame = false;
-      if (this.live !== undefined) this.height.draw(this.live, this.link.takeHole());
+      if (this.live !== undefined) this.height.draw(this.live, this.source.takeHole());
     });
   }
 
@@ -170,7 +180,13 @@ export class RunningSet extends LitElement {
   /** Stops the set. The first call counts: there is nothing to ask and nothing to undo. */
   private async stop(failure: string | null): Promise<void> {
     const { session } = this;
-    if (session === undefined || this.isOver) return;
+    if (session === undefined) {
+      // the sensor has not answered yet: nobody waits for it any more
+      this.wantsStop = true;
+      this.sensor?.stop();
+      return;
+    }
+    if (this.isOver) return;
     this.isOver = true;
     this.letGo();
     const stopped = await session.live.stop();
@@ -186,8 +202,8 @@ export class RunningSet extends LitElement {
     this.dispatchEvent(new CustomEvent('bare-screen', { detail: false, bubbles: true, composed: true }));
   }
 
-  private notSaved(reason: string): void {
-    this.unsaved = reason;
+  private notSaved(error: unknown): void {
+    this.unsaved = storeWords(error);
     this.look();
   }
 
@@ -196,11 +212,11 @@ export class RunningSet extends LitElement {
     const scene = {
       count: session?.live.raises.length ?? 0,
       timeS: session?.timeS ?? 0,
-      isFlat: this.flat.isFlat(this.clock.nowMs()),
+      ...this.source.seen(this.clock.nowMs()),
+      maySleep: this.page.maySleep,
       pain,
       prompts,
       unsaved,
-      link: this.link.said,
     };
     const lines = setNotes({ ...scene, parameters: plan.protocol.parameters });
     if (lines.join('\n') !== this.lines.join('\n')) this.lines = lines;
@@ -214,7 +230,7 @@ export class RunningSet extends LitElement {
   }
 
   private note(what: SetNote['what'], value: number): void {
-    this.session?.note(what, value).catch((error: unknown) => this.notSaved(errorWords(error)));
+    this.session?.note(what, value).catch((error: unknown) => this.notSaved(error));
     this.look();
   }
 
@@ -225,7 +241,7 @@ export class RunningSet extends LitElement {
       const fault = TEST_WORDS[criterion as 'knee' | 'lean' | 'hands' | 'other-foot'].text;
       this.lastKept = fill(TEST_WORDS.marked, { time: mark.atS.toFixed(1), fault });
     } catch (error) {
-      this.notSaved(errorWords(error));
+      this.notSaved(error);
     }
   }
 

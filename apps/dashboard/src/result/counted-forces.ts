@@ -30,9 +30,11 @@ export function calibrationNotes({ setUp }: CountedBy): readonly string[] {
   const certificate = setUp?.certificate ?? null;
   if (certificate === null) return read;
   const { id, at, hash, line } = certificate;
+  const percent = (100 * line.slopeU) / Math.abs(line.slope);
   return [
     ...read,
     `calibration of ${at}, certificate ${id}, SHA-256 ${hash}`,
     `forces are as the sensor sent them; newtons = (force - ${line.offset}) / ${line.slope}`,
+    `standard uncertainty: ${line.slopeU} of ${line.slope} (${Number(percent.toPrecision(3))} %), ${line.offsetU} of ${line.offset}`,
   ];
 }

@@ -2,6 +2,7 @@ import type { PullReport, PullTestRequest, Trace } from '@surae/analysis';
 import { decodeBlocks, encodeBlock, RecordError, type Recording, recordingFromStream } from '@surae/records';
 import { REFUSAL_SENTENCES } from '@surae/shared';
 import type { StoredBytes } from '@surae/storage';
+import { calibrationTold } from '../journey/calibration-told.ts';
 import type { Person } from '../journey/person.ts';
 import type { PullSet } from '../journey/pull-set.ts';
 import type { Visit } from '../journey/visit.ts';
@@ -32,6 +33,7 @@ export function pullRequest(
     subject: {
       ...(bodyMassKg === null ? {} : { bodyMassKg }),
       ...(choice.forefootLeverM === null ? {} : { forefootLeverM: choice.forefootLeverM }),
+      ...calibrationTold(choice.setUp),
     },
     context: {
       ...(end === null ? {} : { endReason: end.reason }),

@@ -1,6 +1,6 @@
 import { columnValue, effortRow, type PullReport } from '@surae/analysis';
 import { type Recording, sha256Hex, writeRecordingCsv } from '@surae/records';
-import { EFFORT_COLUMNS } from '@surae/shared';
+import { CALIBRATION_COLUMNS, type Column, EFFORT_COLUMNS } from '@surae/shared';
 import type { StoredBytes } from '@surae/storage';
 import type { PullSet } from '../journey/pull-set.ts';
 import type { Visit } from '../journey/visit.ts';
@@ -40,15 +40,17 @@ export function pullBytesFiles(set: PullSet, bytesOf: (bytesId: string) => Store
 /** The efforts under the columns that the command line writes; empty means not measured. */
 export function effortFile(set: PullSet, report: PullReport): SavedFile {
   const windowS = pullProtocolOf(report.protocol.id)?.parameters.scoreWindow.value ?? 0;
+  const cellOf = (column: Column, source: object): string => {
+    const value = columnValue(column, source);
+    return value === null ? '' : String(rounded(value));
+  };
+  const calibration = CALIBRATION_COLUMNS.map((column) => cellOf(column, report));
   const lines = [
-    ['side', 'placement', 'protocol', ...EFFORT_COLUMNS.map(({ key }) => key)],
+    ['side', 'placement', 'protocol', ...[...EFFORT_COLUMNS, ...CALIBRATION_COLUMNS].map(({ key }) => key)],
     ...report.efforts.map((effort) => {
       const row = effortRow(effort, windowS);
-      const cells = EFFORT_COLUMNS.map((column) => {
-        const value = columnValue(column, row);
-        return value === null ? '' : String(rounded(value));
-      });
-      return [report.side ?? '', report.placement, report.protocol.id, ...cells];
+      const cells = EFFORT_COLUMNS.map((column) => cellOf(column, row));
+      return [report.side ?? '', report.placement, report.protocol.id, ...cells, ...calibration];
     }),
   ];
   // no cell of these columns holds a comma, a quote or a line break: codes, numbers and ids only

@@ -7,14 +7,15 @@ import type { IsometricEffort } from '../efforts/isometric-effort.ts';
 import { pullSignal } from '../efforts/pull-signal.ts';
 import { mean, standardDeviation } from '../signal/moments.ts';
 import type { Trace } from '../trace.ts';
-import { assessedEffort, withCommonU } from './assessed-effort.ts';
+import { assessedEffort } from './assessed-effort.ts';
 import { effortSettingsBy } from './effort-settings-by.ts';
 import { pullFingerprint } from './fingerprint.ts';
 import { pullGate } from './pull-gate.ts';
 import { pullIssues } from './pull-issues.ts';
 import type { PullReport, PullTrials, PullWithheldReason } from './pull-report.ts';
-import type { PullTestRequest } from './pull-request.ts';
+import type { PullSubject, PullTestRequest } from './pull-request.ts';
 import { type AcceptedEffort, pullScore, pullTrials } from './pull-trials.ts';
+import { type ScaleError, withScaleU } from './scale-error.ts';
 import type { Settings } from './settings.ts';
 import { endClass } from './test-end.ts';
 
@@ -56,6 +57,20 @@ function warmUpOf(efforts: readonly IsometricEffort[], told: number | undefined)
   return { told: told ?? null, efforts: those('no'), undecided: those('cannot_tell') };
 }
 
+/** The error of the calibration as told; what was not told is 0 here, and said with the report. */
+function scaleOf({ calibrationRelativeU, calibrationZeroU, calibrationCorrelation }: PullSubject): ScaleError {
+  const scale = {
+    relativeU: calibrationRelativeU ?? 0,
+    zeroU: calibrationZeroU ?? 0,
+    correlation: calibrationCorrelation ?? 0,
+  };
+  const { relativeU, zeroU, correlation } = scale;
+  requireRange(relativeU, relativeU >= 0 && relativeU < 1, 'calibrationRelativeU', '0 to 1');
+  requireRange(zeroU, zeroU >= 0, 'calibrationZeroU', '0 or more');
+  requireRange(correlation, Math.abs(correlation) <= 1, 'calibrationCorrelation', '-1 to 1');
+  return scale;
+}
+
 function withheldOf(
   { subject }: PullTestRequest,
   unit: PullReport['unit'],
@@ -66,6 +81,7 @@ function withheldOf(
     ['no-forefoot-lever', unit === 'N' && subject.forefootLeverM === undefined],
     ['torque-only', unit === 'N.m'],
     ['no-calibration', subject.calibrationRelativeU === undefined],
+    ['no-zero-error', subject.calibrationRelativeU !== undefined && subject.calibrationZeroU === undefined],
     ['no-rate', score.rule === 'mean-of-best-rates' && score.net === null],
   ];
   return held.filter(([, holds]) => holds).map(([reason]) => reason);
@@ -79,7 +95,7 @@ function withheldOf(
  * @param request - placement, side, protocol, what is known of person, rig and trial [-]
  * @param settings - every number that no protocol states; see {@link defaultSettings} [-]
  * @returns the report, plain JSON; poor data give issues in it, never an error [-]
- * @throws {@link InputError} `missing-channel` without force and torque; `too-short`, `not-finite`, `not-increasing`, `length-mismatch` for a trace that breaks its contract; `out-of-range` for a subject, a number of warm-up pushes or a protocol out of range
+ * @throws {@link InputError} `missing-channel` without force and torque; `too-short`, `not-finite`, `not-increasing`, `length-mismatch` for a trace that breaks its contract; `out-of-range` for a subject or a calibration, a number of warm-up pushes or a protocol out of range
  *
  * Source: ours
  */
@@ -87,10 +103,9 @@ export function assessPulls(trace: Trace, request: PullTestRequest, settings: Se
   const { placement, protocol, subject, context, side } = request;
   const { parameters } = protocol;
   const { efforts: method, judging } = settings;
-  const { bodyMassKg, forefootLeverM, calibrationRelativeU } = subject;
+  const { bodyMassKg, forefootLeverM } = subject;
   if (bodyMassKg !== undefined) requireRange(bodyMassKg, bodyMassKg > 0, 'bodyMassKg', '> 0');
-  const commonRelativeU = calibrationRelativeU ?? 0;
-  requireRange(commonRelativeU, commonRelativeU >= 0 && commonRelativeU < 1, 'calibrationRelativeU', '0 to 1');
+  const told = scaleOf(subject);
   const rules = effortSettingsBy(method, parameters);
   const found = findEfforts(
     trace,
@@ -106,11 +121,13 @@ export function assessPulls(trace: Trace, request: PullTestRequest, settings: Se
   const accepted: AcceptedEffort[] = found.efforts.flatMap((effort, i) =>
     effort.acceptance.accepted === 'yes' ? [{ index: i + 1, effort }] : [],
   );
+  // the forces are turned so that pulls are positive, and the zero is not
+  const scale: ScaleError = { ...told, correlation: found.polarity.sign * told.correlation };
   const by = {
     rule: parameters.scoreRule.value,
     rateWindowS: parameters.rateWindow.value ?? Number.NaN,
     trials: rules.trials,
-    commonRelativeU,
+    scale,
   };
   const trials = pullTrials(accepted, by);
   const score = pullScore(trials, found.unit, by);
@@ -143,7 +160,7 @@ export function assessPulls(trace: Trace, request: PullTestRequest, settings: Se
     unit: found.unit,
     sampleRateHz: found.sampleRateHz,
     polarity: found.polarity,
-    efforts: found.efforts.map((effort, i) => assessedEffort(effort, i + 1, commonRelativeU)),
+    efforts: found.efforts.map((effort, i) => assessedEffort(effort, i + 1, scale)),
     others: found.others,
     warmUp: warmUpOf(found.efforts, context?.warmUpPushes),
     trials,
@@ -155,8 +172,10 @@ export function assessPulls(trace: Trace, request: PullTestRequest, settings: Se
             bestMean: trials.bestMean === null ? null : inOthers(trials.bestMean.net),
             bestPeak: inOthers(trials.bestPeak.net),
           },
-    restLoad: restLoad === null ? null : withCommonU(restLoad, commonRelativeU),
-    calibrationRelativeU: calibrationRelativeU ?? null,
+    restLoad: restLoad === null ? null : withScaleU(restLoad, scale),
+    calibrationRelativeU: subject.calibrationRelativeU ?? null,
+    calibrationZeroU: subject.calibrationZeroU ?? null,
+    calibrationId: subject.calibrationId ?? null,
     effort: qualityOf(found.efforts, trials, request),
     end: { reasonGiven, class: reasonGiven === null ? 'unknown' : endClass(reasonGiven) },
     gate: pullGate({

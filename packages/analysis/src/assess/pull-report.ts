@@ -95,6 +95,8 @@ export type PullWithheldReason =
   | 'torque-only'
   /** the part of the calibration in every uncertainty: it is not known */
   | 'no-calibration'
+  /** the part of the zero in the uncertainty of gross forces and of the load at rest: it is not known */
+  | 'no-zero-error'
   /** rates of rise: no accepted effort has one */
   | 'no-rate';
 
@@ -126,6 +128,10 @@ export interface PullReport {
   readonly restLoad: Figure | null;
   /** relative standard uncertainty of the calibration, which is part of every uncertainty; null when not known [-] */
   readonly calibrationRelativeU: number | null;
+  /** standard uncertainty of the zero, part of those of gross forces and the load at rest; null when not known [N or N.m] */
+  readonly calibrationZeroU: number | null;
+  /** what the calibration is known by; null when not known. Reports that were kept by earlier versions hold none */
+  readonly calibrationId: string | null;
   /** whether the trials show a maximum; null where the protocol asks for none */
   readonly effort: IsometricQuality | null;
   readonly end: { readonly reasonGiven: EndReason | null; readonly class: TestEnd['class'] };

@@ -13,8 +13,14 @@ export interface PullSubject {
   readonly bodyMassKg?: number;
   /** ankle axis to the line of the force under the forefoot, across it, measured with a tape [m] */
   readonly forefootLeverM?: number;
-  /** relative standard uncertainty of the calibration of the sensor [-] */
+  /** relative standard uncertainty of the calibration of the sensor: of the slope that its forces are counted by [-] */
   readonly calibrationRelativeU?: number;
+  /** standard uncertainty of the zero that its forces are counted from [N or N.m] */
+  readonly calibrationZeroU?: number;
+  /** correlation of that zero with the slope, -1 to 1; left out counts as none, which is cautious for a line through loads [-] */
+  readonly calibrationCorrelation?: number;
+  /** what the calibration is known by: forces with the same name share its error, and a ratio of them is free of it */
+  readonly calibrationId?: string;
   /** end of the range of the sensor, each way [N or N.m] */
   readonly sensorLimit?: number;
   /** which way the reading goes when somebody pulls; left out, the signal tells it */

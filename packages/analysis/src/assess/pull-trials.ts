@@ -3,8 +3,8 @@ import type { TrialRule } from '../efforts/effort-settings.ts';
 import type { Figure } from '../efforts/figure.ts';
 import type { GrossAndNet, IsometricEffort } from '../efforts/isometric-effort.ts';
 import { summarizeTrials } from '../efforts/trials.ts';
-import { withCommonU, withCommonUOfBoth } from './assessed-effort.ts';
 import type { PullScore, PullTrials, TrialRate } from './pull-report.ts';
+import { type ScaleError, withScaleUOfBoth, withSlopeU } from './scale-error.ts';
 
 /** Accepted efforts with their numbers, as measured: without the uncertainty that they share. */
 export interface AcceptedEffort {
@@ -18,8 +18,8 @@ export interface TrialsBy {
   /** window of the rate that a fast test is scored by [s] */
   readonly rateWindowS: number;
   readonly trials: TrialRule;
-  /** relative standard uncertainty that all trials share [-] */
-  readonly commonRelativeU: number;
+  /** error of the calibration, which all trials share */
+  readonly scale: ScaleError;
 }
 
 interface Best {
@@ -53,8 +53,8 @@ function ratesOf(accepted: readonly AcceptedEffort[], by: TrialsBy): TrialRate[]
       {
         windowS,
         count: rates.length,
-        best: withCommonU(summary.best, by.commonRelativeU),
-        meanOfBest: withCommonU(summary.bestMean, by.commonRelativeU),
+        best: withSlopeU(summary.best, by.scale.relativeU),
+        meanOfBest: withSlopeU(summary.bestMean, by.scale.relativeU),
         of: Math.min(rates.length, by.trials.averaged),
         coarse,
       },
@@ -82,7 +82,6 @@ function scoresOf(accepted: readonly AcceptedEffort[], by: TrialsBy): Figure[] {
 export function pullTrials(accepted: readonly AcceptedEffort[], by: TrialsBy): PullTrials | null {
   const peak = greatest(accepted.map(({ index, effort }) => ({ index, force: effort.peak })));
   if (peak === null) return null;
-  const c = by.commonRelativeU;
   const means = accepted.flatMap(({ index, effort }): Best[] =>
     effort.bestMean === null ? [] : [{ index, force: effort.bestMean }],
   );
@@ -94,11 +93,11 @@ export function pullTrials(accepted: readonly AcceptedEffort[], by: TrialsBy): P
   const ofScores = summarizeTrials(scoresOf(accepted, by), by.trials);
   return {
     accepted: accepted.map(({ index }) => index),
-    bestMean: mean === null ? null : withCommonUOfBoth(mean.force, c),
+    bestMean: mean === null ? null : withScaleUOfBoth(mean.force, by.scale),
     bestMeanEffort: mean?.index ?? null,
-    bestPeak: withCommonUOfBoth(peak.force, c),
+    bestPeak: withScaleUOfBoth(peak.force, by.scale),
     bestPeakEffort: peak.index,
-    meanOfBest: ofMeans === null ? null : withCommonU(ofMeans.bestMean, c),
+    meanOfBest: ofMeans === null ? null : withSlopeU(ofMeans.bestMean, by.scale.relativeU),
     of: Math.min(means.length, by.trials.averaged),
     variation: ofScores?.variation ?? null,
     spread: ofScores?.spread ?? null,

@@ -2,6 +2,7 @@ import { COMPARISON_RULES } from '@surae/shared';
 import type { Verdict } from '../raises/criteria/finding.ts';
 import type { Side } from '../trace.ts';
 import { type ChangeZone, changeZone } from './change-zone.ts';
+import { differenceU } from './force-scale.ts';
 import type { MeasuredValue } from './measured-value.ts';
 import { publishedErrors } from './published-errors.ts';
 import { RATIO_BLOCKS } from './ratio-blocks.ts';
@@ -16,7 +17,7 @@ import {
   type SideBlock,
   type SideComparison,
 } from './side-comparison.ts';
-import { VALUE_BLOCKS } from './value-blocks.ts';
+import { isUsable, VALUE_BLOCKS } from './value-blocks.ts';
 
 type Both<Value> = Readonly<Record<Side, Value>>;
 
@@ -67,8 +68,8 @@ function nothingLike({ unit, convention }: Pick<MeasuredValue, 'unit' | 'convent
 }
 
 function zoneOf(comparison: SideComparison, { left, right }: Both<MeasuredValue>): ChangeZone | null {
-  if (comparison.kind === 'blocked' || left.u === null || right.u === null) return null;
-  return changeZone(comparison.difference.value, Math.hypot(left.u, right.u) / Math.SQRT2).zone;
+  if (comparison.kind === 'blocked' || !isUsable(left) || !isUsable(right)) return null;
+  return changeZone(comparison.difference.value, differenceU(left, right) / Math.SQRT2).zone;
 }
 
 function valuesBy(

@@ -1,5 +1,6 @@
 import { COMPARISON_RULES } from '@surae/shared';
 import type { IsometricQuality } from './effort-quality.ts';
+import type { ForceScale } from './force-scale.ts';
 import { type Irritability, irritabilityOf } from './irritability.ts';
 import type { MeasuredValue } from './measured-value.ts';
 import { type PainFinding, painFinding } from './pain-and-capacity.ts';
@@ -30,6 +31,20 @@ export interface PullFinding {
 const CONVENTIONS = { platform: 'plate under the forefoot', inline: 'cell in line' } as const;
 
 /**
+ * The scale that the forces of a recording were counted by.
+ *
+ * @param report - of the recording [-]
+ * @returns name of the calibration and its error; null for what is not known [-]
+ *
+ * Source: definition
+ */
+export function scaleOf(report: Pick<TestedPull['report'], 'calibrationRelativeU' | 'calibrationId'>): ForceScale {
+  // reports that were kept by earlier versions hold no name
+  const calibration = report.calibrationId as string | null | undefined;
+  return { calibration: calibration ?? null, relativeU: report.calibrationRelativeU };
+}
+
+/**
  * The net score of a recording of isometric efforts as a value to compare. Its uncertainty is that from one test to the next
  * together with that of the measurement, as if they were independent, which is cautious.
  *
@@ -42,7 +57,7 @@ const CONVENTIONS = { platform: 'plate under the forefoot', inline: 'cell in lin
 export function netScore({ report }: Pick<TestedPull, 'report'>, reliability: Reliability | null): MeasuredValue {
   const { net, unit, rule } = report.score;
   const convention = `net ${rule}, ${CONVENTIONS[report.placement]}`;
-  const frame = { value: net?.value ?? null, unit, convention };
+  const frame = { value: net?.value ?? null, unit, convention, scale: scaleOf(report) };
   if (net === null || reliability === null || reliability.unit !== unit) return { ...frame, u: null };
   const { scale, standardError } = reliability;
   const between = scale === 'log' ? standardError * Math.abs(net.value) : standardError;

@@ -3,7 +3,7 @@ import type { Side } from '../trace.ts';
 import { comparedLegs, type LegValue } from './compared-legs.ts';
 import { courseOf, inTimeOrder, type LegCourse } from './leg-over-visits.ts';
 import { featureBlocks, type LegsOfVisit, pairOf, ratiosOf, type VisitLegs } from './legs-of-visit.ts';
-import { forceQuestion, netScore, type PullFinding, pullBlocks, pullFinding } from './pull-finding.ts';
+import { forceQuestion, netScore, type PullFinding, pullBlocks, pullFinding, scaleOf } from './pull-finding.ts';
 import { circumstanceBlocks, restsOnConfirmedInjury } from './ratio-blocks.ts';
 import { ratioDirection, type SideBlock } from './side-comparison.ts';
 import type { TestIdentity } from './test-identity.ts';
@@ -96,6 +96,7 @@ function resultOf({ day, pull }: PullVisit): VisitResult {
     value,
     unit,
     convention,
+    scale: scaleOf(report),
     identity: identityOf(pull),
     blocks: pullBlocks(report),
     testsBefore: facts.testsBefore,

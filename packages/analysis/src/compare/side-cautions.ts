@@ -10,6 +10,8 @@ export interface SideCircumstances {
   readonly ageYears: number | null;
   /** the ratio rests on a leg with an earlier injury that a clinician confirmed; left out is no such leg */
   readonly confirmedInjury?: boolean;
+  /** a force was counted by a calibration whose error is not known; left out is none */
+  readonly scaleNotKnown?: boolean;
 }
 
 export type SideCaution =
@@ -26,7 +28,9 @@ export type SideCaution =
   /** under 18 years */
   | 'under-18'
   /** sport, raise or age was not asked */
-  | 'not-asked';
+  | 'not-asked'
+  /** the error of the calibration of a sensor is in no figure */
+  | 'scale-not-known';
 
 /**
  * What goes with a ratio of the sides, in the order in which it is shown.
@@ -39,7 +43,7 @@ export type SideCaution =
  * Strength Cond J 38(6):27
  */
 export function sideCautions(ratio: Bounded, circumstances: SideCircumstances): readonly SideCaution[] {
-  const { oneSidedSport, legLengthRaise, ageYears, confirmedInjury } = circumstances;
+  const { oneSidedSport, legLengthRaise, ageYears, confirmedInjury, scaleNotKnown } = circumstances;
   const age = Number.isFinite(ageYears) ? ageYears : null;
   const cautions: readonly (readonly [SideCaution, boolean])[] = [
     ['other-side-may-be-low', true],
@@ -49,6 +53,7 @@ export function sideCautions(ratio: Bounded, circumstances: SideCircumstances): 
     ['leg-length-raise', legLengthRaise === true],
     ['under-18', age !== null && age < COMPARISON_RULES.adultFrom.value],
     ['not-asked', typeof oneSidedSport !== 'boolean' || typeof legLengthRaise !== 'boolean' || age === null],
+    ['scale-not-known', scaleNotKnown === true],
   ];
   return cautions.filter(([, holds]) => holds).map(([caution]) => caution);
 }

@@ -9,6 +9,7 @@ import type { Bounded } from '../agreement/bounds.ts';
 import { requireRange } from '../check.ts';
 import type { Verdict } from '../raises/criteria/finding.ts';
 import type { Side } from '../trace.ts';
+import { differenceU, lacksScaleError, ownU, type ScaleBetween, scaleBetween, scaleLogU } from './force-scale.ts';
 import { boundedDifference, boundedRatio, type LogRatio, logRatio, probabilityBelow } from './log-ratio.ts';
 import type { MeasuredValue } from './measured-value.ts';
 import type { ComparedReport, PairCircumstances } from './pair.ts';
@@ -56,6 +57,8 @@ export interface SideRatio {
   readonly line: number;
   /** the side above the line of the fraction, and the other one against it */
   readonly underLine: readonly [UnderLine, UnderLine];
+  /** whether the error of a calibration is in the figures, or cancels in the ratio */
+  readonly scale: ScaleBetween;
   readonly cautions: readonly SideCaution[];
 }
 
@@ -111,6 +114,7 @@ function withinError(over: MeasuredValue, under: MeasuredValue, why: RatioDirect
  * Comparison of the two sides of a visit, whatever was measured: a ratio with its direction, interval, difference and
  * verdicts when nothing stands against it, else every reason and no figure. Errors of the sides are taken as independent,
  * which is cautious: tests of one day share some of it. A clinic that repeated ratios knows how much, and its error is used.
+ * The error of a calibration that both share cancels in the ratio and goes with the difference; those of two calibrations count.
  *
  * @param values - of each side, in one unit [unit of the values]
  * @param blocks - reasons against a ratio that the caller knows of; any of them blocks [-]
@@ -121,7 +125,7 @@ function withinError(over: MeasuredValue, under: MeasuredValue, why: RatioDirect
  * @returns the ratio, or the reasons against it [-, unit of the values]
  * @throws {@link InputError} `out-of-range` for a line that is not above 0 and at most 1
  *
- * Source: ours; one formula for each result: Bishop (2016), Strength Cond J 38(6):27
+ * Source: ours; one formula for each result: Bishop (2016), Strength Cond J 38(6):27; common errors: JCGM 100:2008, 5.2.2
  */
 export function compareValues(
   values: Both<MeasuredValue>,
@@ -140,10 +144,12 @@ export function compareValues(
   if (all.size > 0) return blocked(first, ...others);
   // the blocks of the values have seen to this; the compiler has not
   if (!isUsable(over) || !isUsable(under)) return blocked('value-missing');
-  const bySides = logRatio(over.value, over.u, under.value, under.u);
+  const bySides = logRatio(over.value, ownU(over), under.value, ownU(under));
   const beyond = ({ low, high }: LogRatio): boolean => !Number.isFinite(high) || low <= 0;
   if (beyond(bySides)) return blocked('within-error');
-  const error = ratioErrorOf(bySides.logU, ownRatios ?? null);
+  const repeated = ratioErrorOf(bySides.logU, ownRatios ?? null);
+  // no repeated test shows what two calibrations differ by
+  const error = { ...repeated, logU: Math.hypot(repeated.logU, scaleLogU(over.scale, under.scale)) };
   const ratio = boundedRatio(bySides.value, error.logU);
   if (beyond(ratio)) return blocked('within-error');
   const inverse = boundedRatio(under.value / over.value, error.logU);
@@ -157,12 +163,13 @@ export function compareValues(
     direction,
     ratio,
     error,
-    difference: boundedDifference(over.value, over.u, under.value, under.u),
+    difference: boundedDifference(over.value, differenceU(over, under), under.value, 0),
     unit: over.unit,
     convention: over.convention,
     line,
     underLine: [against(direction.over, ratio), against(direction.under, inverse)],
-    cautions: sideCautions(ratio, circumstances),
+    scale: scaleBetween(over.scale, under.scale),
+    cautions: sideCautions(ratio, { ...circumstances, scaleNotKnown: lacksScaleError([over.scale, under.scale]) }),
   };
 }
 

@@ -4,8 +4,18 @@ import type { Verdict } from '../raises/criteria/finding.ts';
 import { type Estimate, slopeEstimate } from '../raises/slope-estimate.ts';
 import type { Side } from '../trace.ts';
 import { changeZone, type DetectableChange } from './change-zone.ts';
+import {
+  type ForceScale,
+  lacksScaleError,
+  type ScaleBetween,
+  type ScaledValue,
+  scaleBetween,
+  scaleDifferenceU,
+  scaleLogU,
+} from './force-scale.ts';
 import type { Reliability, ReliabilitySource } from './reliability.ts';
 import type { SetBlock } from './set-blocks.ts';
+import { type ScaledPoint, scaleSlopeU } from './slope-scale.ts';
 import { type IdentityDifference, identityDifferences, type TestIdentity } from './test-identity.ts';
 
 /** What one side did on one visit. */
@@ -17,6 +27,8 @@ export interface VisitResult {
   readonly value: number | null;
   readonly unit: string;
   readonly convention: string;
+  /** what forces were counted by; left out where nothing was, as with repetitions */
+  readonly scale?: ForceScale;
   readonly identity: TestIdentity;
   /** why the set is not interpreted; empty when nothing stands against it */
   readonly blocks: readonly SetBlock[];
@@ -36,7 +48,9 @@ export type ChangeCaution =
   | 'tests-before-not-known'
   /** regression to the mean: the earlier one was taken in a flare */
   | 'baseline-in-flare'
-  | 'baseline-not-known';
+  | 'baseline-not-known'
+  /** the error of the calibration of a sensor is in no figure */
+  | 'scale-not-known';
 
 /** Why visits stand side by side and no change is given. */
 export interface SideBySide {
@@ -74,6 +88,10 @@ export interface VisitChange {
   readonly change: Bounded;
   /** later over earlier, with its 95 % interval, where the error is one of the logarithm; else null [-] */
   readonly ratio: Bounded | null;
+  /** the error of the measure itself, without that of calibrations, on its own scale [unit, or - of the logarithm] */
+  readonly standardError: number;
+  /** whether the errors of calibrations are in the figures, or cancel in the ratio */
+  readonly scale: ScaleBetween;
   /** what is larger than the usual wobble: in `unit`, or of the logarithm where there is a ratio */
   readonly detectable: DetectableChange;
   /** whether there is a real change: yes above the change detectable at 95 %; a small change never proves that there is none */
@@ -93,6 +111,9 @@ export interface VisitTrend {
   readonly moves: Verdict;
   readonly cautions: readonly ChangeCaution[];
 }
+
+/** standard uncertainties on each side of a 95 % interval */
+const REACH = 1.96;
 
 function comparable(visits: readonly VisitResult[]): SideBySide | null {
   const last = visits[visits.length - 1];
@@ -116,34 +137,51 @@ function comparable(visits: readonly VisitResult[]): SideBySide | null {
   return reasons.length === 0 ? null : { kind: 'side-by-side', visits, differences: [...seen.values()], reasons };
 }
 
-function cautions(first: VisitResult, second: VisitResult): readonly ChangeCaution[] {
+function cautions(visits: readonly VisitResult[]): readonly ChangeCaution[] {
+  const [first, second] = visits;
   const known: readonly (readonly [ChangeCaution, boolean])[] = [
     ['detectable-is-not-important', true],
     ['first-retest', second.testsBefore === 1],
     ['tests-before-not-known', second.testsBefore === null],
     ['baseline-in-flare', first.inFlare === true],
     ['baseline-not-known', first.inFlare === null],
+    ['scale-not-known', lacksScaleError(visits.map(({ scale }) => scale))],
   ];
   return known.filter(([, holds]) => holds).map(([caution]) => caution);
 }
 
-/** The change on the scale of its error; on the log scale the bounds of the ratio are those of the change as well. */
+/** Standard error of one test that makes the uncertainty of a difference of two, calibrations included. */
+function withScales(standardError: number, scalesU: number): number {
+  return Math.hypot(standardError, scalesU / Math.SQRT2);
+}
+
+/**
+ * The change on the scale of its error; on the log scale the bounds of the ratio are those of the change as well, but for the
+ * share of the change that a common calibration may be wrong by.
+ */
 function sized(
-  before: number,
-  after: number,
+  before: ScaledValue,
+  after: ScaledValue,
   { scale, standardError }: Reliability,
 ): Pick<VisitChange, 'change' | 'ratio' | 'detectable'> {
-  const value = after - before;
+  const value = after.value - before.value;
+  const scalesU = scaleDifferenceU(after, before);
   if (scale === 'natural') {
-    const detectable = changeZone(value, standardError);
+    const detectable = changeZone(value, withScales(standardError, scalesU));
     const { at95 } = detectable;
     return { change: { value, low: value - at95, high: value + at95 }, ratio: null, detectable };
   }
-  const times = after / before;
-  const detectable = changeZone(Math.log(times), standardError);
+  const times = after.value / before.value;
+  const detectable = changeZone(Math.log(times), withScales(standardError, scaleLogU(after.scale, before.scale)));
   const reach = Math.exp(detectable.at95);
   const ratio = { value: times, low: times / reach, high: times * reach };
-  return { change: { value, low: before * (ratio.low - 1), high: before * (ratio.high - 1) }, ratio, detectable };
+  const commonU = scaleBetween(after.scale, before.scale) === 'shared' ? scalesU : 0;
+  const bound = (one: number): number => {
+    const byRatio = before.value * (one - 1);
+    const away = byRatio - value;
+    return commonU === 0 ? byRatio : value + Math.sign(away) * Math.hypot(away, REACH * commonU);
+  };
+  return { change: { value, low: bound(ratio.low), high: bound(ratio.high) }, ratio, detectable };
 }
 
 /**
@@ -177,19 +215,33 @@ export function changeBetween(
   if (reliability.unit !== after.unit) return refused('reliability-in-other-unit');
   if (before.value === null || after.value === null) return refused('value-missing');
   if (reliability.scale === 'log' && (before.value <= 0 || after.value <= 0)) return refused('value-not-positive');
-  const { change, ratio, detectable } = sized(before.value, after.value, reliability);
-  const notes = cautions(before, after);
+  const { change, ratio, detectable } = sized(
+    { ...before, value: before.value },
+    { ...after, value: after.value },
+    reliability,
+  );
+  const notes = cautions(visits);
   const painFree = reliability.source.kind === 'own-clinic' ? [] : (['not-from-people-in-pain'] as const);
   return {
     kind: 'change',
     unit: after.unit,
     change,
     ratio,
+    standardError: reliability.standardError,
+    scale: scaleBetween(before.scale, after.scale),
     detectable,
     real: detectable.zone === 'likely-real' ? 'yes' : 'cannot_tell',
     reliability: reliability.source,
     cautions: [notes[0], ...painFree, ...notes.slice(1)],
   };
+}
+
+/** A slope whose bounds hold the errors of calibrations as well. */
+function withScaleSlopeU(slope: Estimate, scalesU: number): Estimate {
+  const { value, low, high } = slope;
+  if (scalesU === 0 || low === null || high === null) return slope;
+  const reach = REACH * scalesU;
+  return { value, low: value - Math.hypot(value - low, reach), high: value + Math.hypot(high - value, reach) };
 }
 
 /**
@@ -206,11 +258,16 @@ export function trendOver(visits: readonly VisitResult[]): VisitTrend | SideBySi
   requireRange(visits.length, visits.length >= 3, 'visits', 'at least three');
   const apart = comparable(visits);
   if (apart !== null) return apart;
-  const points = visits.flatMap(({ day, value }) => (value === null || day === null ? [] : [{ x: day / 7, y: value }]));
-  const slope = slopeEstimate(points);
-  const [first, second] = visits;
-  if (slope === null) return { kind: 'side-by-side', visits, differences: [], reasons: ['value-missing'] };
+  const points = visits.flatMap(({ day, value, scale }): ScaledPoint[] =>
+    value === null || day === null ? [] : [{ x: day / 7, y: value, ...(scale === undefined ? {} : { scale }) }],
+  );
+  const robust = slopeEstimate(points);
+  if (robust === null) return { kind: 'side-by-side', visits, differences: [], reasons: ['value-missing'] };
+  const slope = withScaleSlopeU(
+    robust,
+    scaleSlopeU(points, (moved) => slopeEstimate(moved)?.value ?? robust.value),
+  );
   const { low, high } = slope;
   const moves = low !== null && high !== null && (low > 0 || high < 0) ? 'yes' : 'cannot_tell';
-  return { kind: 'trend', unit: visits[0].unit, slopePerWeek: slope, moves, cautions: cautions(first, second) };
+  return { kind: 'trend', unit: visits[0].unit, slopePerWeek: slope, moves, cautions: cautions(visits) };
 }

@@ -18,6 +18,9 @@ export interface PullRule {
   /** shares of its range in which a signal is near an end of it [-], and difference of scores that tells the polarity [-] */
   readonly nearShare: number;
   readonly polarityLead: number;
+  /** quantiles that are taken for the ends of that range [-] */
+  readonly lowQuantile: number;
+  readonly highQuantile: number;
   /** length of the two ends of a recording [s], and score of one that lies at an end of the range [-] */
   readonly endS: number;
   readonly endScore: number;

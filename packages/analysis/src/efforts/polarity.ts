@@ -21,8 +21,8 @@ export interface Polarity {
  * Source: ours
  */
 export function findPolarity(values: Float64Array, intervalS: number, rule: PullRule): Polarity {
-  const low = quantile(values, 0.02);
-  const high = quantile(values, 0.98);
+  const low = quantile(values, rule.lowQuantile);
+  const high = quantile(values, rule.highQuantile);
   const near = 2 * rule.nearShare * (high - low);
   const count = Math.max(1, Math.round(rule.endS / intervalS));
   const ends = [values.slice(0, count), values.slice(-count)].map((part) => quantile(part, 0.5));

@@ -90,9 +90,10 @@ export function detectHeelRaises(
     whole,
   );
   const firstFloor = floorLine(
-    restVotes(smooth, grid.startS, grid.sampleRateHz, guessed),
+    restVotes(smooth, grid.startS, grid.sampleRateHz, guessed, settings.floor),
     restM,
     0.001,
+    settings.floor,
     stretches.map(({ guess }) => ({ timeS: (guess.highFromS + guess.highToS) / 2, level: guess.top })),
   );
   const signal: FitSignal = {
@@ -118,6 +119,7 @@ export function detectHeelRaises(
   const chosen = chooseShapes(
     some.map((i) => samplesOf(signal, reaches[i][0], reaches[i][1])),
     some.map((i) => stretches[i].guess),
+    settings,
   );
   const found: Found[] = stretches.map((stretch, i) => ({
     judged: members[i],
@@ -130,11 +132,12 @@ export function detectHeelRaises(
     timeOf,
     whole,
   );
-  const votes = restVotes(smooth, grid.startS, grid.sampleRateHz, rests);
+  const votes = restVotes(smooth, grid.startS, grid.sampleRateHz, rests, settings.floor);
   const floor = floorLine(
     votes,
     restM,
     0.001,
+    settings.floor,
     found.map(({ timed }) => ({ timeS: timed.topS, level: timed.topM })),
   );
   const stillSdM = stillSpread(signal, rests, floor, floor.scatterM);

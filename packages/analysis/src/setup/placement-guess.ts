@@ -34,7 +34,7 @@ const STOOD = { share: 0.9, spread: 0.12 } as const;
 const CELL = { share: 0.1, spread: 0.15 } as const;
 
 /** Range of the tilt away from its usual direction, means over short spans [degrees]. */
-function tiltRange(timesS: Float64Array, acceleration: VectorSignal): number {
+function tiltRange(timesS: Float64Array, acceleration: VectorSignal, rule: GuessRule): number {
   const directions: Vector[] = [];
   let from = 0;
   const sum = [0, 0, 0];
@@ -53,7 +53,7 @@ function tiltRange(timesS: Float64Array, acceleration: VectorSignal): number {
   // from the direction that is furthest on one side to the one on the other: twice as far as from the middle at most
   const furthest = directions.reduce((best, one) => (dot(one, usual) < dot(best, usual) ? one : best));
   const angles = directions.map((one) => Math.acos(Math.min(1, Math.max(-1, dot(one, furthest)))));
-  return ((quantile(angles, 0.98) - quantile(angles, 0.02)) * 180) / Math.PI;
+  return ((quantile(angles, rule.highQuantile) - quantile(angles, rule.lowQuantile)) * 180) / Math.PI;
 }
 
 function byTilt(
@@ -61,7 +61,7 @@ function byTilt(
   acceleration: VectorSignal,
   rule: GuessRule,
 ): Guess<PlacementClass, PlacementEvidence> {
-  const degrees = tiltRange(timesS, acceleration);
+  const degrees = tiltRange(timesS, acceleration, rule);
   const names = TILTS.map(({ name }) => name);
   if (degrees < leastDegrees) return noGuess(names, { code: 'no-movement', figures: { degrees } });
   const weighed = TILTS.map(({ name, degrees: usual, spread }): Weighed<PlacementClass> => {
@@ -73,7 +73,7 @@ function byTilt(
 
 function byForce(force: Float64Array, rule: GuessRule): Guess<PlacementClass, PlacementEvidence> {
   const level = median(force);
-  const sizes = [quantile(force, 0.98), quantile(force, 0.02)];
+  const sizes = [quantile(force, rule.highQuantile), quantile(force, rule.lowQuantile)];
   const most = Math.abs(sizes[0]) >= Math.abs(sizes[1]) ? sizes[0] : sizes[1];
   const share = most === 0 ? 0 : level / most;
   const size = ({ share: usual, spread }: typeof STOOD | typeof CELL): number =>

@@ -32,8 +32,8 @@ const effortLeast = 10;
  * Source: ours
  */
 export function pullSign(samples: Float64Array, noise: number, rule: GuessRule): Guess<'up' | 'down', SignEvidence> {
-  const low = quantile(samples, 0.02);
-  const high = quantile(samples, 0.98);
+  const low = quantile(samples, rule.lowQuantile);
+  const high = quantile(samples, rule.highQuantile);
   const range = high - low;
   if (!(range > effortLeast * noise)) return noGuess(['up', 'down'], { code: 'no-effort', figures: { range } });
   // where most of the time is spent: -1 at the low end, 1 at the high end

@@ -107,6 +107,9 @@ export interface GuessRule {
   readonly askBelow: number;
   /** probability under which an answer is not offered [-] */
   readonly offerFrom: number;
+  /** quantiles that are taken for the ends of a range, so that single samples do not make it [-] */
+  readonly lowQuantile: number;
+  readonly highQuantile: number;
 }
 
 /** Every number of setting up; no result of a test depends on one. */

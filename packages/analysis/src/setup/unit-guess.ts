@@ -57,27 +57,27 @@ const USUAL = {
 /** Log scale over which a size that fits no unit may lie, and how probable such a sensor is [-]; ours. */
 const NONE = { decades: 9, prior: 0.01 };
 
-function range(samples: Float64Array): number {
-  return quantile(samples, 0.98) - quantile(samples, 0.02);
+function range(samples: Float64Array, { lowQuantile, highQuantile }: GuessRule): number {
+  return quantile(samples, highQuantile) - quantile(samples, lowQuantile);
 }
 
 /** Level of the samples under load: the empty part before somebody steps on is left out [unit of samples]. */
-function loadedLevel(samples: Float64Array): number {
+function loadedLevel(samples: Float64Array, { highQuantile }: GuessRule): number {
   const sizes = samples.map((value) => Math.abs(value));
-  const most = quantile(sizes, 0.98);
+  const most = quantile(sizes, highQuantile);
   return median(sizes.filter((value) => value >= 0.5 * most));
 }
 
-function expectedOf(question: UnitQuestion): Expected | null {
+function expectedOf(question: UnitQuestion, rule: GuessRule): Expected | null {
   const { quantity, axes, bodyMassKg } = question;
   const first = axes[0];
   switch (quantity) {
     case 'force': {
       if (question.load !== 'standing') {
         const { usual, spread } = USUAL.effortN;
-        return { code: 'efforts', size: range(first), usual, spread };
+        return { code: 'efforts', size: range(first, rule), usual, spread };
       }
-      const size = loadedLevel(first);
+      const size = loadedLevel(first, rule);
       const { usual, spread } = USUAL.bodyMassKg;
       return bodyMassKg === undefined
         ? { code: 'standing', size, usual: usual * GRAVITY, spread }
@@ -90,17 +90,32 @@ function expectedOf(question: UnitQuestion): Expected | null {
     case 'angular-velocity': {
       const size = quantile(
         Float64Array.from(first, (_, i) => Math.hypot(...axes.map((axis) => axis[i]))),
-        0.98,
+        rule.highQuantile,
       );
       const { usual, spread } = USUAL.turnRadps;
       return { code: 'turn-size', size, usual, spread };
     }
     case 'angle':
-      return { code: 'angle-size', size: range(first), usual: USUAL.angleRad.usual, spread: USUAL.angleRad.spread };
+      return {
+        code: 'angle-size',
+        size: range(first, rule),
+        usual: USUAL.angleRad.usual,
+        spread: USUAL.angleRad.spread,
+      };
     case 'heel-height':
-      return { code: 'height-size', size: range(first), usual: USUAL.heightM.usual, spread: USUAL.heightM.spread };
+      return {
+        code: 'height-size',
+        size: range(first, rule),
+        usual: USUAL.heightM.usual,
+        spread: USUAL.heightM.spread,
+      };
     case 'torque':
-      return { code: 'torque-size', size: range(first), usual: USUAL.torqueNm.usual, spread: USUAL.torqueNm.spread };
+      return {
+        code: 'torque-size',
+        size: range(first, rule),
+        usual: USUAL.torqueNm.usual,
+        spread: USUAL.torqueNm.spread,
+      };
   }
 }
 
@@ -143,7 +158,7 @@ export function unitGuess(question: UnitQuestion, rule: GuessRule): Guess<string
     // the scale is itself the size of the unit: held against 1 SI unit, it is inverted
     return guessed(quantity, { code: 'turn-of-gravity', size: 1 / size, usual: 1, spread: 0.15 }, rule);
   }
-  const expected = expectedOf(question);
+  const expected = expectedOf(question, rule);
   if (expected === null || !(expected.size > 0)) {
     return noGuess(ucums, { code: 'nothing-moves', figures: {} });
   }

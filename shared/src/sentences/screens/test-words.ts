@@ -71,6 +71,7 @@ export const TEST_WORDS = sentences('screen.test', {
   'limit-duration': 'The time of this protocol is over: stop.',
   'limit-cap': 'The largest count of this protocol is reached: stop.',
   hidden: 'At {time} s this page was hidden for {seconds} s. The beat may have stopped.',
+  'may-sleep': 'The browser cannot keep the screen on. Touch it now and then, so that it stays on.',
   unsaved:
     'Samples could not be written. {reason} They are still held here: keep this page open. Stop when you like, then save them as a file.',
   'source-failed': 'The sensor stopped giving samples. {reason} What came before is kept.',

@@ -1,11 +1,13 @@
 import { expect, test } from 'vitest';
+import { heelDefaults } from '../../../../packages/analysis/src/assess/defaults/heel.ts';
 import { addPartsPrior, partsPrior, usualParts } from '../../../../packages/analysis/src/raises/heel/parts-prior.ts';
 
 const size = 7;
 const moveOf = (upS: number, holdS: number, downS: number): Float64Array =>
   Float64Array.of(1, 1 + upS, 1 + upS + holdS, 1 + upS + holdS + downS, 0, 0.1, 0);
 const empty = () => ({ matrix: new Float64Array(size * size), gradient: new Float64Array(size) });
-const misfit = (p: Float64Array): number => addPartsPrior(partsPrior([0.7, 0.2, 0.9]), p, size, empty());
+const misfit = (p: Float64Array): number =>
+  addPartsPrior(partsPrior([0.7, 0.2, 0.9], heelDefaults.parts), p, size, empty());
 
 test('the usual parts are the medians', () => {
   const parts = usualParts([moveOf(0.7, 0.2, 0.9), moveOf(0.8, 0.1, 1), moveOf(3, 0.3, 0.8)]);
@@ -14,7 +16,9 @@ test('the usual parts are the medians', () => {
 
 test('a repetition like the others costs nothing and is not pulled', () => {
   const normal = empty();
-  expect(addPartsPrior(partsPrior([0.7, 0.2, 0.9]), moveOf(0.7, 0.2, 0.9), size, normal)).toBeCloseTo(0, 12);
+  expect(
+    addPartsPrior(partsPrior([0.7, 0.2, 0.9], heelDefaults.parts), moveOf(0.7, 0.2, 0.9), size, normal),
+  ).toBeCloseTo(0, 12);
   expect(Math.max(...normal.gradient.map(Math.abs))).toBeLessThan(1e-9);
 });
 
@@ -31,7 +35,7 @@ test('a shift in time changes nothing', () => {
 test('gradient and usual parts answer the cost, as differences show', () => {
   const p = moveOf(0.72, 0.21, 0.89);
   const usualS = [0.7, 0.2, 0.9];
-  const prior = partsPrior(usualS);
+  const prior = partsPrior(usualS, heelDefaults.parts);
   const normal = empty();
   const shared = {
     first: 1,
@@ -61,4 +65,11 @@ test('gradient and usual parts answer the cost, as differences show', () => {
   // Longer usual parts pull the end of a part later and its start earlier.
   expect(shared.coupling[1 * 4 + 1]).toBeLessThan(0);
   expect(shared.coupling[0 * 4 + 1]).toBeGreaterThan(0);
+});
+
+test('the rule is read: parts that may spread cost less', () => {
+  const slower = moveOf(0.9, 0.2, 0.9);
+  const by = (ownSpread: number): number =>
+    addPartsPrior(partsPrior([0.7, 0.2, 0.9], { ...heelDefaults.parts, ownSpread }), slower, size, empty());
+  expect(by(0.3)).toBeLessThan(0.2 * by(0.03));
 });

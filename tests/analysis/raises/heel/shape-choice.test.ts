@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { heelDefaults } from '../../../../packages/analysis/src/assess/defaults/heel.ts';
 import { fitMove } from '../../../../packages/analysis/src/raises/heel/move-fit.ts';
 import { moveLevel } from '../../../../packages/analysis/src/raises/heel/move-model.ts';
 import { minimumJerk, moveShape, readShape } from '../../../../packages/analysis/src/raises/heel/move-shape.ts';
@@ -28,6 +29,7 @@ test.each([
   const chosen = chooseShapes(
     data,
     data.map(() => guess),
+    heelDefaults,
   );
   for (const u of [0.15, 0.3, 0.5, 0.7, 0.85]) {
     expect(Math.abs(readShape(chosen.up.way, u) - readShape(upShape.way, u))).toBeLessThan(0.03);
@@ -40,7 +42,7 @@ test.each([
 });
 
 test('without any repetition minimum jerk stands', () => {
-  const { up } = chooseShapes([], []);
+  const { up } = chooseShapes([], [], heelDefaults);
   expect(Math.abs(readShape(up.way, 0.3) - readShape(usual.way, 0.3))).toBeLessThan(1e-9);
 });
 
@@ -58,6 +60,7 @@ test('the usual length of the parts is found with the shapes, under noise that h
   const { parts, moves } = chooseShapes(
     data,
     data.map(() => guess),
+    heelDefaults,
   );
   expect(moves.length).toBe(24);
   [0.7, 0.12, 0.88].forEach((lengthS, k) => expect(Math.abs(parts!.usualS[k] - lengthS)).toBeLessThan(0.05));
@@ -72,6 +75,7 @@ test('three repetitions show no habit', () => {
     chooseShapes(
       data,
       data.map(() => guess),
+      heelDefaults,
     ).parts,
   ).toBeUndefined();
 });

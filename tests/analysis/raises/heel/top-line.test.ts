@@ -1,5 +1,9 @@
 import { expect, test } from 'vitest';
-import { topsLikelihood } from '../../../../packages/analysis/src/raises/heel/top-line.ts';
+import { heelDefaults } from '../../../../packages/analysis/src/assess/defaults/heel.ts';
+import { type LevelStep, type Moment, topsLikelihood } from '../../../../packages/analysis/src/raises/heel/top-line.ts';
+
+const likelihood = (tops: readonly Moment[], step: LevelStep | undefined): number =>
+  topsLikelihood(tops, step, heelDefaults.floor.steps.tops);
 
 const falling = Array.from({ length: 12 }, (_, i) => ({
   timeS: 2 * i,
@@ -8,26 +12,36 @@ const falling = Array.from({ length: 12 }, (_, i) => ({
 
 test('tops about a falling line: the likelihood of their spread, and a step that is not there costs', () => {
   // ten degrees of freedom of 4 mm each way; the tried spread of 5 mm gives about 0.9/(sqrt(2 pi) 0.005) exp(-0.32) each
-  const each = topsLikelihood(falling, undefined) / falling.length;
+  const each = likelihood(falling, undefined) / falling.length;
   const byHand = Math.log(0.9 * (Math.exp(-0.5 * (0.004 / 0.005) ** 2) / (Math.sqrt(2 * Math.PI) * 0.005)) + 0.1 / 0.2);
   expect(Math.abs(each - byHand)).toBeLessThan(0.05);
-  expect(topsLikelihood(falling, { timeS: 11, stepM: 0.03 })).toBeLessThan(topsLikelihood(falling, undefined) - 5);
+  expect(likelihood(falling, { timeS: 11, stepM: 0.03 })).toBeLessThan(likelihood(falling, undefined) - 5);
 });
 
 test('a step that is there is worth taking, whatever its way, though a steeper line takes part of it', () => {
   for (const stepM of [0.03, -0.03]) {
     const stepped = falling.map((top) => (top.timeS > 11 ? { ...top, level: top.level + stepM } : top));
-    const gain = topsLikelihood(stepped, { timeS: 11, stepM }) - topsLikelihood(stepped, undefined);
+    const gain = likelihood(stepped, { timeS: 11, stepM }) - likelihood(stepped, undefined);
     expect(gain).toBeGreaterThan(5);
   }
 });
 
 test('half a raise among whole ones is a stray and draws no line', () => {
   const one = falling.map((top, i) => (i === 5 ? { ...top, level: 0.05 } : top));
-  const lost = topsLikelihood(falling, undefined) - topsLikelihood(one, undefined);
+  const lost = likelihood(falling, undefined) - likelihood(one, undefined);
   expect(lost).toBeLessThan(8);
 });
 
 test('fewer than five tops say nothing', () => {
-  expect(topsLikelihood(falling.slice(0, 4), { timeS: 3, stepM: 0.05 })).toBe(0);
+  expect(likelihood(falling.slice(0, 4), { timeS: 3, stepM: 0.05 })).toBe(0);
+});
+
+test('the rule is read: how many tops say something, and how often one strays', () => {
+  const rule = heelDefaults.floor.steps.tops;
+  expect(topsLikelihood(falling, undefined, { ...rule, leastTops: 13 })).toBe(0);
+  const one = falling.map((top, i) => (i === 5 ? { ...top, level: 0.05 } : top));
+  const lost = (strayShare: number): number =>
+    topsLikelihood(falling, undefined, { ...rule, strayShare }) -
+    topsLikelihood(one, undefined, { ...rule, strayShare });
+  expect(lost(0.001)).toBeGreaterThan(lost(0.1) + 3);
 });

@@ -15,6 +15,8 @@ export const effortDefaults: EffortMethod = {
     leastS: 0.3, // ours
     nearShare: 0.06, // ours
     polarityLead: 0.1, // ours
+    lowQuantile: 0.02, // ours
+    highQuantile: 0.98, // ours
     endS: 0.2, // ours
     endScore: 0.15, // ours
   },

@@ -65,4 +65,45 @@ export const heelDefaults: HeelSettings = {
     slip: { sideS: 2.5, leastRad: 1.8 * degree, greatestRad: 9 * degree }, // ours
     rest: { windowS: 0.5, toleranceRad: 2 * degree, enoughS: 1.5 },
   },
+  floor: {
+    pieceS: 0.5, // ours
+    mostPieces: 3, // ours
+    leastWeight: 0.3, // ours
+    reachS: 20, // ours
+    usualSlopeMps: 0.003 / 60, // 3 mm a minute; ours
+    slopeScatterM: 0.002, // ours
+    sideCount: 12, // ours
+    nearQuantile: 0.35, // ours
+    aboveScatters: 2, // ours
+    belowScatters: 3, // ours
+    heldFrom: 0.3, // ours
+    steps: {
+      sideMost: 12, // ours
+      sideLeast: 2, // ours
+      raisedShare: 0.25, // ours
+      raisedMostM: 0.04, // ours
+      strayShare: 0.02, // ours
+      strayReachM: 0.1, // ours
+      scattersM: [0.0015, 0.003, 0.006], // ours
+      leastGain: 9, // few sensors slip, and at many instants they might; ours
+      leastStepM: 0.003, // ours
+      stepsMost: 3, // ours
+      topsNear: 3, // ours
+      tops: {
+        spreadsM: [0.003, 0.005, 0.008, 0.012], // ours
+        strayShare: 0.1, // ours
+        strayReachM: 0.1, // ours
+        leastTops: 5, // ours
+      },
+    },
+  },
+  parts: {
+    commonSpread: 0.2, // ours
+    ownSpread: 0.03, // ours
+    leastOwnS: 0.01, // ours
+  },
+  shape: {
+    usualSd: [0.4, 0.4, 3, 0.7], // a factor of 1.5 in either exponent; ours
+    mirroredSd: [0.06, 0.06, 0.7, 0.5], // ours
+  },
 };

@@ -62,5 +62,7 @@ export const setupDefaults: SetupSettings = {
   guess: {
     askBelow: 0.9, // common practice, no source
     offerFrom: 0.02, // ours
+    lowQuantile: 0.02, // ours
+    highQuantile: 0.98, // ours
   },
 };

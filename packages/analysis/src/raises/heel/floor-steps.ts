@@ -1,25 +1,30 @@
 import { median } from '../../signal/order-statistics.ts';
 import type { FloorVote } from './floor.ts';
-import { type LevelStep, type Moment, topsLikelihood } from './top-line.ts';
+import { type LevelStep, type Moment, type TopRule, topsLikelihood } from './top-line.ts';
 
-/** Rests on either side of a possible step: at most, and at least; ours. */
-const [sideMost, sideLeast] = [12, 2];
-
-/** Returns that stay high, as a share of all, and how high they stay at most [m]; ours. */
-const [raisedShare, raisedMostM] = [0.25, 0.04];
-
-/** Rests that are nothing of the kind, and the levels they may have [m]; ours. */
-const [strayShare, strayReachM] = [0.02, 0.1];
-
-/** Scatters of rests at the floor that are tried [m]; ours. */
-const scattersM = [0.0015, 0.003, 0.006];
-
-/** A step must make the recording so many times likelier, as a logarithm: few sensors slip, and at many instants they might; ours. */
-const leastGain = 9;
-
-/** Smaller steps are left to the slow line [m], and so many steps of one set are looked for; ours. */
-const leastStepM = 0.003;
-const stepsMost = 3;
+/** When the level at rest has stepped. */
+export interface StepRule {
+  /** rests on either side of a possible step: at most, and at least [-] */
+  readonly sideMost: number;
+  readonly sideLeast: number;
+  /** returns that stay high, as a share of all, and how high they stay at most [-, m] */
+  readonly raisedShare: number;
+  readonly raisedMostM: number;
+  /** rests that are nothing of the kind, as a share of all, and the levels they may have [-, m] */
+  readonly strayShare: number;
+  readonly strayReachM: number;
+  /** scatters of rests at the floor that are tried; the second is the usual one [m] */
+  readonly scattersM: readonly [number, number, ...number[]];
+  /** a step must make the recording so many times likelier, as a logarithm [-] */
+  readonly leastGain: number;
+  /** smaller steps are left to the slow line [m] */
+  readonly leastStepM: number;
+  /** so many steps of one set are looked for [-] */
+  readonly stepsMost: number;
+  /** tops on either side by which the size of a step is guessed [-] */
+  readonly topsNear: number;
+  readonly tops: TopRule;
+}
 
 /**
  * Lasting steps of the level at rest.
@@ -31,16 +36,22 @@ const stepsMost = 3;
  * @param votes - evidence of the floor in time order [s, m]
  * @param tops - the greatest level of each repetition, in time order [s, m]
  * @param leastScatterM - scatter of rests at the floor that is never undercut [m]
+ * @param rule - see {@link StepRule} [m, -]
  * @returns steps in time order; each lies between two rests or tops [s, m]
  *
  * Source: ours (likelihood ratio of a mixture, greatest over place and size of the step)
  */
-export function floorSteps(votes: readonly FloorVote[], tops: readonly Moment[], leastScatterM: number): LevelStep[] {
+export function floorSteps(
+  votes: readonly FloorVote[],
+  tops: readonly Moment[],
+  leastScatterM: number,
+  rule: StepRule,
+): LevelStep[] {
   let [rests, highs] = [restsOf(votes), [...tops]];
-  const scatters = scattersM.map((scatter) => Math.max(scatter, leastScatterM));
+  const scatters = rule.scattersM.map((scatter) => Math.max(scatter, leastScatterM));
   const steps: LevelStep[] = [];
-  while (steps.length < stepsMost) {
-    const step = likeliestStep(rests, highs, scatters);
+  while (steps.length < rule.stepsMost) {
+    const step = likeliestStep(rests, highs, scatters, rule);
     if (step === undefined) break;
     steps.push(step);
     [rests, highs] = [without(step, rests), without(step, highs)];
@@ -64,22 +75,24 @@ function likeliestStep(
   rests: readonly Moment[],
   tops: readonly Moment[],
   scatters: readonly number[],
+  rule: StepRule,
 ): LevelStep | undefined {
+  const { sideLeast, leastGain } = rule;
   let best: (LevelStep & { gain: number }) | undefined;
   const timesS = [...rests, ...tops].map(({ timeS }) => timeS).sort((a, b) => a - b);
   for (let i = 1; i < timesS.length; i++) {
     const timeS = (timesS[i - 1] + timesS[i]) / 2;
-    const [lowBefore, lowAfter] = sides(rests, timeS);
+    const [lowBefore, lowAfter] = sides(rests, timeS, rule);
     if (lowBefore.length < sideLeast || lowAfter.length < sideLeast) continue;
-    const sizes = likelySizes([lowBefore, lowAfter], sides(tops, timeS), scatters[0]);
+    const sizes = likelySizes([lowBefore, lowAfter], sides(tops, timeS, rule), scatters[0], rule);
     if (sizes.length === 0) continue;
-    const highs = sides(tops, timeS).flat();
+    const highs = sides(tops, timeS, rule).flat();
     const restsGain = (stepM: number, tried: readonly number[]): number =>
-      restsLikelihood(lowBefore, lowAfter, stepM, tried) - restsLikelihood(lowBefore, lowAfter, 0, tried);
-    const topsWithout = topsLikelihood(highs, undefined);
+      restsLikelihood(lowBefore, lowAfter, stepM, tried, rule) - restsLikelihood(lowBefore, lowAfter, 0, tried, rule);
+    const topsWithout = topsLikelihood(highs, undefined, rule.tops);
     for (const stepM of sizes) {
       const step = { timeS, stepM };
-      const topsGain = topsLikelihood(highs, step) - topsWithout;
+      const topsGain = topsLikelihood(highs, step, rule.tops) - topsWithout;
       // the usual scatter alone shows whether there is anything to weigh
       if (restsGain(stepM, [scatters[1]]) + topsGain < 0) continue;
       const gain = restsGain(stepM, scatters) + topsGain;
@@ -90,7 +103,7 @@ function likeliestStep(
 }
 
 /** The moments next before and next after an instant. */
-function sides(moments: readonly Moment[], timeS: number): [before: Moment[], after: Moment[]] {
+function sides(moments: readonly Moment[], timeS: number, { sideMost }: StepRule): [before: Moment[], after: Moment[]] {
   const after = moments.findIndex((one) => one.timeS > timeS);
   const at = after < 0 ? moments.length : after;
   return [moments.slice(Math.max(0, at - sideMost), at), moments.slice(at, at + sideMost)];
@@ -101,14 +114,15 @@ function likelySizes(
   [lowBefore, lowAfter]: readonly (readonly Moment[])[],
   [highBefore, highAfter]: readonly (readonly Moment[])[],
   scatter: number,
+  rule: StepRule,
 ): number[] {
-  const ofRests = floorOf(levels(lowAfter), scatter) - floorOf(levels(lowBefore), scatter);
+  const ofRests = floorOf(levels(lowAfter), scatter, rule) - floorOf(levels(lowBefore), scatter, rule);
   const sizes = [ofRests];
   if (highBefore.length > 1 && highAfter.length > 1) {
-    const near = Math.min(3, highBefore.length, highAfter.length);
+    const near = Math.min(rule.topsNear, highBefore.length, highAfter.length);
     sizes.push(median(levels(highAfter.slice(0, near))) - median(levels(highBefore.slice(-near))));
   }
-  return sizes.filter((size) => Math.abs(size) > leastStepM);
+  return sizes.filter((size) => Math.abs(size) > rule.leastStepM);
 }
 
 function levels(moments: readonly Moment[]): number[] {
@@ -121,29 +135,31 @@ function restsLikelihood(
   after: readonly Moment[],
   stepM: number,
   scatters: readonly number[],
+  rule: StepRule,
 ): number {
   const all = [...levels(before), ...after.map(({ level }) => level - stepM)];
-  return Math.max(...scatters.map((scatter) => logLikelihood(all, floorOf(all, scatter), scatter)));
+  return Math.max(...scatters.map((scatter) => logLikelihood(all, floorOf(all, scatter, rule), scatter, rule)));
 }
 
 /** The floor that makes levels likeliest, among the levels themselves, moved to the mean of those that gather there [m]. */
-function floorOf(all: readonly number[], scatter: number): number {
+function floorOf(all: readonly number[], scatter: number, rule: StepRule): number {
   let best = { level: all[0], logLikelihood: Number.NEGATIVE_INFINITY };
   for (const start of all) {
     const near = all.filter((level) => Math.abs(level - start) < 2 * scatter);
     const level = near.reduce((sum, one) => sum + one, 0) / near.length;
-    const found = logLikelihood(all, level, scatter);
+    const found = logLikelihood(all, level, scatter, rule);
     if (found > best.logLikelihood) best = { level, logLikelihood: found };
   }
   return best.level;
 }
 
-function logLikelihood(all: readonly number[], floor: number, scatter: number): number {
-  return all.reduce((sum, level) => sum + Math.log(density(level - floor, scatter)), 0);
+function logLikelihood(all: readonly number[], floor: number, scatter: number, rule: StepRule): number {
+  return all.reduce((sum, level) => sum + Math.log(density(level - floor, scatter, rule)), 0);
 }
 
 /** Density of a rest so far above the floor [1/m]. */
-function density(aboveM: number, scatter: number): number {
+function density(aboveM: number, scatter: number, rule: StepRule): number {
+  const { raisedShare, raisedMostM, strayShare, strayReachM } = rule;
   const down = Math.exp(-0.5 * (aboveM / scatter) ** 2) / (Math.sqrt(2 * Math.PI) * scatter);
   const raised = aboveM > 0 && aboveM < raisedMostM ? 1 / raisedMostM : 0;
   const stray = Math.abs(aboveM) < strayReachM ? 1 / (2 * strayReachM) : 1e-3;

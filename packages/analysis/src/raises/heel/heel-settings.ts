@@ -1,5 +1,8 @@
 import type { PitchSettings } from '../../movement/pitch.ts';
+import type { FloorRule } from './floor-line.ts';
+import type { PartsRule } from './parts-prior.ts';
 import type { CompanyRule } from './set-isolation.ts';
+import type { ShapeRule } from './shape-prior.ts';
 import type { NoiseRule } from './sway-noise.ts';
 
 /** Everything that the detection of heel raises from a heel or foot sensor takes as given. */
@@ -49,4 +52,9 @@ export interface HeelSettings {
   /** sway and noise of the level */
   readonly noise: NoiseRule;
   readonly pitch: PitchSettings;
+  /** how the level at rest is followed */
+  readonly floor: FloorRule;
+  /** how long the parts of a repetition last, and how the ways of people differ */
+  readonly parts: PartsRule;
+  readonly shape: ShapeRule;
 }

@@ -13,11 +13,14 @@ export interface PartsPrior {
 /** Number of parts. */
 export const partCount = 3;
 
-/** Spread of the parts of one person: all three together, and each apart from that [-]; ours. */
-const [commonSpread, ownSpread] = [0.2, 0.03];
-
-/** Every part may depart by as much, however short [s]; ours. */
-const leastOwnS = 0.01;
+/** How far the parts of one person spread. */
+export interface PartsRule {
+  /** all three together, and each apart from that [-] */
+  readonly commonSpread: number;
+  readonly ownSpread: number;
+  /** every part may depart by as much, however short [s] */
+  readonly leastOwnS: number;
+}
 
 /**
  * Usual length of each part: the median over the repetitions.
@@ -35,11 +38,13 @@ export function usualParts(moves: readonly ArrayLike<number>[]): Float64Array {
  * The habit of a set: how long its ways and holds last. They grow and shrink together with the tempo, and little apart.
  *
  * @param usualS - way up, hold and way down as they usually are [s]
+ * @param rule - how far they spread, see {@link PartsRule} [s, -]
  * @returns the habit [s]
  *
  * Source: ours (empirical Bayes)
  */
-export function partsPrior(usualS: ArrayLike<number>): PartsPrior {
+export function partsPrior(usualS: ArrayLike<number>, rule: PartsRule): PartsPrior {
+  const { commonSpread, ownSpread, leastOwnS } = rule;
   const covariance = new Float64Array(partCount * partCount);
   for (let a = 0; a < partCount; a++) {
     for (let b = 0; b < partCount; b++) covariance[partCount * a + b] = commonSpread ** 2 * usualS[a] * usualS[b];

@@ -3,8 +3,14 @@ import { solveSymmetric } from './linear-solve.ts';
 import type { FitData } from './move-fit.ts';
 import { type Move, moveLevel, moveOf, moveSize, orderTimes, parametersOf } from './move-model.ts';
 import { type MoveShape, moveShape, readShape, type ShapeExponents } from './move-shape.ts';
-import { addPartsPrior, type PartsPrior, partCount, partsPrior, usualParts } from './parts-prior.ts';
-import { addShapePrior, origin, shapeSize } from './shape-prior.ts';
+import { addPartsPrior, type PartsPrior, type PartsRule, partCount, partsPrior, usualParts } from './parts-prior.ts';
+import { addShapePrior, origin, type ShapeRule, shapeSize } from './shape-prior.ts';
+
+/** How the ways of people differ, and how long their parts last. */
+export interface ShapeChoiceRule {
+  readonly parts: PartsRule;
+  readonly shape: ShapeRule;
+}
 
 export interface ChosenShapes {
   readonly up: MoveShape;
@@ -68,6 +74,7 @@ function assemble(
   moves: readonly Float64Array[],
   shared: Float64Array,
   habit: PartsPrior | undefined,
+  rule: ShapeRule,
 ): Blocks {
   const parts = habit && { ...habit, usualS: Array.from(shared.subarray(shapesSize)) };
   const [up, down] = [wayOf(shared, 0), wayOf(shared, shapeSize)];
@@ -97,7 +104,7 @@ function assemble(
   for (let a = shapesSize; a < sharedSize; a++) {
     blocks.shared[a * sharedSize + a] += 1e-6;
   }
-  blocks.cost += addShapePrior(shared, sharedSize, blocks.shared, blocks.sharedGradient);
+  blocks.cost += addShapePrior(shared, sharedSize, blocks.shared, blocks.sharedGradient, rule);
   return blocks;
 }
 
@@ -199,25 +206,26 @@ function stepOf(
  *
  * @param all - samples of the repetitions, without dips; a dozen is enough [s, m]
  * @param guesses - where to begin, one for each [s, m]
+ * @param rule - see {@link ShapeChoiceRule} [s, -]
  * @returns shape of the way up and of the way down; minimum jerk when nothing better is found [-]
  *
  * Source: ours (posterior mode over a family of shapes with repetitions pooled; Levenberg-Marquardt with the Schur complement)
  */
-export function chooseShapes(all: readonly FitData[], guesses: readonly Move[]): ChosenShapes {
-  const usual = search(all, guesses, Float64Array.of(...origin, ...origin));
+export function chooseShapes(all: readonly FitData[], guesses: readonly Move[], rule: ShapeChoiceRule): ChosenShapes {
+  const usual = search(all, guesses, Float64Array.of(...origin, ...origin), rule);
   const samples = all.reduce((sum, data) => sum + data.timesS.length, 0);
   // What the usual shapes explain well needs no second search.
   const best =
     usual.cost < plainMisfit * samples
       ? usual
-      : [search(all, guesses, Float64Array.of(...twoStrokes, ...twoStrokes))].reduce(
+      : [search(all, guesses, Float64Array.of(...twoStrokes, ...twoStrokes), rule)].reduce(
           (a, b) => (b.cost < a.cost ? b : a),
           usual,
         );
   return {
     up: moveShape(exponentsOf(best.shared, 0)),
     down: moveShape(exponentsOf(best.shared, shapeSize)),
-    parts: all.length < leastForHabit ? undefined : partsPrior(best.shared.subarray(shapesSize)),
+    parts: all.length < leastForHabit ? undefined : partsPrior(best.shared.subarray(shapesSize), rule.parts),
     moves: best.moves.map(moveOf),
   };
 }
@@ -229,6 +237,7 @@ function search(
   all: readonly FitData[],
   guesses: readonly Move[],
   from: Float64Array,
+  rule: ShapeChoiceRule,
 ): { readonly shared: Float64Array; readonly moves: readonly Float64Array[]; readonly cost: number } {
   const shortest = all.map(({ timesS }) => Math.max(0.06, 3 * (timesS[1] - timesS[0])));
   let moves = guesses.map((guess, k) => {
@@ -237,9 +246,9 @@ function search(
     return p;
   });
   const usual = all.length === 0 ? new Float64Array(partCount) : usualParts(moves);
-  const habit = all.length < leastForHabit ? undefined : partsPrior(usual);
+  const habit = all.length < leastForHabit ? undefined : partsPrior(usual, rule.parts);
   let shared = Float64Array.of(...from, ...usual);
-  let blocks = assemble(all, moves, shared, habit);
+  let blocks = assemble(all, moves, shared, habit, rule.shape);
   const samples = all.reduce((sum, data) => sum + data.timesS.length, 0);
   let damping = 0.1;
   for (let round = 0; round < rounds; round++) {
@@ -251,7 +260,7 @@ function search(
       orderTimes(next, shortest[k]);
       return next;
     });
-    const tried = assemble(all, nextMoves, nextShared, habit);
+    const tried = assemble(all, nextMoves, nextShared, habit, rule.shape);
     if (tried.cost < blocks.cost) {
       // each sample is expected to cost 1: what gains less than a thousandth of that tells nothing more
       const small = blocks.cost - tried.cost < 1e-3 * Math.max(tried.cost, samples);

@@ -1,21 +1,25 @@
 /** Parameters of one shape: logarithm of start, of end, spread and tilt. */
 export const shapeSize = 4;
 
-/** How far they usually lie from minimum jerk: a factor of 1.5 in either exponent, a spread of 3, a tilt of 0.7; ours. */
-const usualSd = [0.4, 0.4, 3, 0.7] as const;
+type OfShape = readonly [start: number, end: number, spread: number, tilt: number];
+
+/** How the ways of people differ; logarithm of either exponent, spread, tilt [-]. */
+export interface ShapeRule {
+  /** how far they usually lie from minimum jerk */
+  readonly usualSd: OfShape;
+  /** how far the way down lies from the way up backwards, in the order of the way up */
+  readonly mirroredSd: OfShape;
+}
 
 /** Where minimum jerk lies. */
 export const origin = [Math.log(2), Math.log(2), 0, 0] as const;
 
-/**
- * The way down is about the way up backwards: which parameters answer each other, how far they differ, and whether with
- * the sign turned; ours.
- */
+/** The way down is about the way up backwards: which parameters answer each other, and whether with the sign turned; ours. */
 const mirrored = [
-  { rising: 1, falling: 0, sd: 0.06, sign: 1 },
-  { rising: 0, falling: 1, sd: 0.06, sign: 1 },
-  { rising: 2, falling: 2, sd: 0.7, sign: 1 },
-  { rising: 3, falling: 3, sd: 0.5, sign: -1 },
+  { rising: 1, falling: 0, sign: 1 },
+  { rising: 0, falling: 1, sign: 1 },
+  { rising: 2, falling: 2, sign: 1 },
+  { rising: 3, falling: 3, sign: -1 },
 ] as const;
 
 /**
@@ -26,6 +30,7 @@ const mirrored = [
  * @param size - number of shared parameters [-]
  * @param matrix - normal matrix, row after row; the lower triangle is added to [-]
  * @param gradient - right-hand side; is added to [-]
+ * @param rule - how the ways of people differ, see {@link ShapeRule} [-]
  * @returns -2 log-likelihood up to a constant [-]
  *
  * Source: ours
@@ -35,6 +40,7 @@ export function addShapePrior(
   size: number,
   matrix: Float64Array,
   gradient: Float64Array,
+  { usualSd, mirroredSd }: ShapeRule,
 ): number {
   let cost = 0;
   const add = (precision: number, apart: number, first: number, second: number | undefined, sign: number): void => {
@@ -50,7 +56,8 @@ export function addShapePrior(
     add(1 / usualSd[a % shapeSize] ** 2, shared[a] - origin[a % shapeSize], a, undefined, 1);
   }
   // Who nears the top slowly leaves it slowly, and the same holds at the bottom: else sway would shift the top to one side.
-  for (const { rising, falling, sd, sign } of mirrored) {
+  for (const { rising, falling, sign } of mirrored) {
+    const sd = mirroredSd[rising];
     const second = shapeSize + falling;
     add(1 / (sd * sd), shared[rising] - sign * shared[second], rising, second, sign);
   }

@@ -11,14 +11,16 @@ export interface LevelStep {
   readonly stepM: number;
 }
 
-/** Spreads of the heights about their line that are tried [m]; ours. */
-const spreadsM = [0.003, 0.005, 0.008, 0.012];
-
-/** Tops that are far from the line, as half a raise is: their share, and how far they may be [m]; ours. */
-const [strayShare, strayReachM] = [0.1, 0.1];
-
-/** Fewer tops say nothing of a line. */
-const leastTops = 5;
+/** What the tops of a set are about their line. */
+export interface TopRule {
+  /** spreads of the heights about their line that are tried [m] */
+  readonly spreadsM: readonly number[];
+  /** tops that are far from the line, as half a raise is: their share, and how far they may be [-, m] */
+  readonly strayShare: number;
+  readonly strayReachM: number;
+  /** fewer tops say nothing of a line [-] */
+  readonly leastTops: number;
+}
 
 /** Rounds of weighting, enough to settle; ours. */
 const rounds = 4;
@@ -28,18 +30,19 @@ const rounds = 4;
  *
  * @param tops - greatest levels of repetitions in time order [s, m]
  * @param step - lasting step of the level between them, taken off first; undefined for none [s, m]
+ * @param rule - see {@link TopRule} [m, -]
  * @returns greatest over the spread; 0 where there are too few tops to say anything [log 1/m]
  *
  * Source: ours; line by iterated reweighting with Cauchy weights (Holland & Welsch 1977, Commun Stat A6:813-827)
  */
-export function topsLikelihood(tops: readonly Moment[], step: LevelStep | undefined): number {
-  if (tops.length < leastTops) return 0;
+export function topsLikelihood(tops: readonly Moment[], step: LevelStep | undefined, rule: TopRule): number {
+  if (tops.length < rule.leastTops) return 0;
   const levels = tops.map(({ timeS, level }) =>
     step !== undefined && timeS > step.timeS ? level - step.stepM : level,
   );
   return Math.max(
-    ...spreadsM.map((spread) =>
-      residualsOf(tops, levels, spread).reduce((sum, residual) => sum + Math.log(density(residual, spread)), 0),
+    ...rule.spreadsM.map((spread) =>
+      residualsOf(tops, levels, spread).reduce((sum, residual) => sum + Math.log(density(residual, spread, rule)), 0),
     ),
   );
 }
@@ -64,7 +67,7 @@ function residualsOf(tops: readonly Moment[], levels: readonly number[], spread:
   return residuals;
 }
 
-function density(residual: number, spread: number): number {
+function density(residual: number, spread: number, { strayShare, strayReachM }: TopRule): number {
   const near = Math.exp(-0.5 * (residual / spread) ** 2) / (Math.sqrt(2 * Math.PI) * spread);
   const stray = Math.abs(residual) < strayReachM ? 1 / (2 * strayReachM) : 1e-3;
   return (1 - strayShare) * near + strayShare * stray;

@@ -1,0 +1,22 @@
+import { expect, test } from 'vitest';
+import type { SensorTold } from '../../../apps/dashboard/src/journey/sensor-told.ts';
+import { sensorChange } from '../../../apps/dashboard/src/live/sensor-change.ts';
+
+const one: SensorTold = {
+  route: 'bluetooth',
+  kindName: 'Foot sensor',
+  deviceName: 'Foot 1',
+  descriptionId: 'a',
+  batteryPercent: 80,
+  names: {},
+};
+
+test('another device is named by what the other leg was measured with', () => {
+  expect(sensorChange(one, { ...one, deviceName: 'Foot 2' })).toContain('measured with Foot sensor, Foot 1.');
+  expect(sensorChange(one, { ...one, route: 'serial' })).not.toBeNull();
+});
+
+test('the same device with less charge is the same; without one of the two there is nothing to say', () => {
+  expect(sensorChange(one, { ...one, batteryPercent: 9, descriptionId: 'b' })).toBeNull();
+  expect([sensorChange(undefined, one), sensorChange(one, undefined)]).toEqual([null, null]);
+});
