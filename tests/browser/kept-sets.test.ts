@@ -1,5 +1,8 @@
-import { KEEP_WORDS, TEST_WORDS } from '@surae/shared';
+import { readFileSync } from 'node:fs';
+import { readRecordingJson } from '@surae/records';
+import { KEEP_WORDS, SENSOR_WORDS, STORE_ERRORS } from '@surae/shared';
 import { expect } from 'vitest';
+import { fill } from '../../apps/dashboard/src/words/fill.ts';
 import { killBrowser } from './support/browser.mjs';
 import { browserTest, profileTest } from './support/browser-test.ts';
 import { openFirstSet, UNWATCHED_PACE } from './support/first-set.ts';
@@ -11,8 +14,9 @@ import {
   waitForCount,
   waitForEnding,
   waitForResult,
-  words,
 } from './support/journey.mjs';
+import { reads } from './support/read-fault.ts';
+import { storedSet } from './support/sensors.ts';
 import { storedBodies } from './support/stored.ts';
 
 profileTest('a browser that is killed after a visit still has the whole visit', async (given) => {
@@ -52,6 +56,7 @@ browserTest('a set that cannot be stored is held, said, tried again and stored',
   await openFirstSet(page, origin, { pace: 8 });
   await startSet(page, 'left', { placement: 'heel' });
   await waitForCount(page, 1);
+  // the browser goes by the room that it saw up to half a minute ago, so its refusal is told in its place
   await page.evaluate(() => {
     const add = Object.getOwnPropertyDescriptor(IDBObjectStore.prototype, 'add')!.value as IDBObjectStore['add'];
     IDBObjectStore.prototype.add = function (this: IDBObjectStore, ...given: Parameters<typeof add>) {
@@ -60,9 +65,10 @@ browserTest('a set that cannot be stored is held, said, tried again and stored',
     };
     Object.assign(globalThis, { roomAgain: () => (IDBObjectStore.prototype.add = add) });
   });
-  await page.getByText(words(TEST_WORDS.unsaved)).waitFor();
+  await reads(page, 'store-full');
   await page.keyboard.press(' ');
   await page.getByRole('heading', { name: KEEP_WORDS['unsaved-title'].text }).waitFor();
+  await page.getByText(fill(KEEP_WORDS['not-written'], { reason: STORE_ERRORS.full.text })).waitFor();
   await page.getByRole('button', { name: KEEP_WORDS.again.text }).click();
   const [download] = await Promise.all([
     page.waitForEvent('download'),
@@ -72,21 +78,41 @@ browserTest('a set that cannot be stored is held, said, tried again and stored',
   await page.evaluate(() => (globalThis as unknown as { roomAgain: () => void }).roomAgain());
   await page.getByRole('button', { name: KEEP_WORDS.again.text }).click();
   await sayEnd(page, 'left');
+  // what was stored when there was room again is what was held and saved meanwhile
+  const [held] = readRecordingJson(readFileSync(await download.path())).groups;
+  const { stored } = await storedSet(page);
+  expect(stored.channels).toEqual(held.channels.map(({ samples }) => [...samples]));
+  expect(stored.timesS).toEqual([...held.timesS]);
 });
 
 browserTest('a page that was hidden during a set says so, and keeps it with the set', async ({ page, origin }) => {
+  await page.route(
+    ({ pathname }) => pathname === '/',
+    async (route) => {
+      const response = await route.fetch();
+      await route.fulfill({
+        response,
+        headers: { ...response.headers(), 'permissions-policy': 'screen-wake-lock=()' },
+      });
+    },
+  );
   await openFirstSet(page, origin, { pace: 4 });
   await startSet(page, 'left', { placement: 'heel' });
   await waitForCount(page, 1);
+  await reads(page, 'wake-refused');
+  // nothing brings a browser without a window to hide a page
   await page.evaluate(() => {
     for (const hidden of [true, false]) {
       Object.defineProperty(document, 'hidden', { configurable: true, value: hidden });
       document.dispatchEvent(new Event('visibilitychange'));
     }
   });
-  await page.getByText(words(TEST_WORDS.hidden)).waitFor();
+  await reads(page, 'tab-hidden');
   await page.keyboard.press(' ');
   await waitForEnding(page, 'left');
   const notes = await storedBodies<{ note: { what: string } }>(page, 'set-note');
   expect(notes.map(({ note }) => note.what)).toEqual(['hidden']);
+  await page.evaluate(() => (location.hash = '#/sensors'));
+  const others = [SENSOR_WORDS.serial, SENSOR_WORDS.motion, SENSOR_WORDS.file].map(({ text }) => text);
+  await reads(page, 'no-interface', { names: others.join('; ') });
 });

@@ -10,6 +10,7 @@ import { heelDevice, heelPackets, heelSamplesPerPacket, heelStepsOf } from './su
 import type { MockPeripheral } from './support/radio/peripheral.ts';
 import { type RadioTest, radioTests } from './support/radio/radio-test.ts';
 import { SteadySender } from './support/radio/steady-sender.ts';
+import { reads } from './support/read-fault.ts';
 import { backToVisit, connectBluetooth, goToSensors, storedSet } from './support/sensors.ts';
 import { storedBodies, storedPieces } from './support/stored.ts';
 
@@ -57,7 +58,7 @@ radioTests(
       device.refuse(2);
       device.dropLink();
       await lines(page).getByText(words(LIVE_WORDS.lost)).waitFor();
-      await lines(page).getByText(words(LIVE_WORDS.back)).waitFor();
+      await reads(page, 'link-back');
       await waitForCount(page, 5);
       await page.keyboard.press(' ');
       await sayEnd(page, 'left');
@@ -92,7 +93,7 @@ radioTests(
       device.dropLink();
       await lines(page).getByText(words(LIVE_WORDS.lost)).waitFor();
       await waitForEnding(page, 'left');
-      await page.getByText(words(LIVE_WORDS.technical)).waitFor();
+      await reads(page, 'link-lost');
       await page.getByRole('radio', { name: END_CHOICES.technical.text, exact: true, checked: true }).waitFor();
       sender.stop();
       const { stored } = await storedSet(page);

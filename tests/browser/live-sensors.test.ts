@@ -17,7 +17,7 @@ import { expectAsSent } from './support/as-sent.ts';
 import { upTo } from './support/devices/driven.ts';
 import { goToFirstSet, sayEnd, startSet, waitForCount } from './support/journey.mjs';
 import { heelDevice, heelPackets, heelSamplesPerPacket, heelStepsOf } from './support/radio/heel-string.ts';
-import { inBeats, swapped, twice, without } from './support/radio/packet-faults.ts';
+import { cutShort, held, inBeats, swapped, twice, without } from './support/radio/packet-faults.ts';
 import { radioTests } from './support/radio/radio-test.ts';
 import { SteadySender } from './support/radio/steady-sender.ts';
 import { backToVisit, connectBluetooth, goToSensors, importDescription, storedSet } from './support/sensors.ts';
@@ -51,11 +51,15 @@ radioTests(
       chooser.choose('Invented string');
       await goToFirstSet(page, origin);
       await goToSensors(page);
-      let beats = inBeats(heelPackets(3000));
+      let beats = inBeats(heelPackets(3000, { fastPpm: 200 }));
       // seen from the whole run: some of these lie in the set, whenever it begins
       const lostPackets = new Set(upTo(40).flatMap((i) => [50 + 70 * i, 51 + 70 * i]));
       for (const packet of lostPackets) beats = without(beats, packet, 1);
-      for (const i of upTo(40)) beats = swapped(twice(beats, 70 + 70 * i), 90 + 70 * i);
+      for (const i of upTo(40)) {
+        const at = 50 + 70 * i;
+        beats = cutShort(held(swapped(twice(beats, at + 20), at + 40), at + 50, 6), at + 60, 11);
+        lostPackets.add(at + 60);
+      }
       const sender = new SteadySender(beats, 100 / heelSamplesPerPacket, (packets) =>
         packets.every((packet) => device.notify(openSamples, packet)),
       );

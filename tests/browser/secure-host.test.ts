@@ -1,8 +1,9 @@
-import { START_WORDS } from '@surae/shared';
+import { SENSOR_WORDS, START_WORDS } from '@surae/shared';
 import { expect, test } from 'vitest';
 import { newProfile, openBrowser } from './support/browser.mjs';
 import { findChromium } from './support/chromium.mjs';
 import { strangeName } from './support/devices/device-page-test.ts';
+import { reads } from './support/read-fault.ts';
 import { selfSigned, whyNoCertificate } from './support/self-signed.mjs';
 import { serveSite } from './support/site.mjs';
 
@@ -42,6 +43,8 @@ test.skipIf(why !== undefined)(
         serial: false,
         worker: false,
       });
+      await page.evaluate(() => (location.hash = '#/sensors'));
+      await reads(page, 'plain-http', { names: SENSOR_WORDS.file.text });
       await page.goto(safe.origin.replace('localhost', strangeName));
       const all = await page.evaluate(offered);
       expect(all).toEqual({ secure: true, bluetooth: true, serial: true, motion: true, worker: true });

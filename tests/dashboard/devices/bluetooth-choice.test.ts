@@ -31,6 +31,7 @@ test.each([
   ['NotFoundError', 'Bluetooth adapter not available.', false, 'no-radio'],
   ['SecurityError', 'Must be handling a user gesture to show a permission request.', true, 'needs-press'],
   ['SecurityError', 'Access is disallowed by permissions policy.', true, 'not-allowed'],
+  ['SecurityError', 'Access is disallowed by permissions policy.', false, 'not-allowed'],
   ['NotAllowedError', '', true, 'not-allowed'],
   ['TypeError', '', true, 'failed'],
 ])('%s (%s) with a radio: %s is %s', async (name, message, isAvailable, code) => {

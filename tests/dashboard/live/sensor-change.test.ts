@@ -12,7 +12,7 @@ const one: SensorTold = {
 };
 
 test('another device is named by what the other leg was measured with', () => {
-  expect(sensorChange(one, { ...one, deviceName: 'Foot 2' })).toContain('measured with Foot sensor, Foot 1.');
+  expect(sensorChange(one, { ...one, deviceName: 'Foot 2' })).toContain('another sensor: Foot sensor, Foot 1.');
   expect(sensorChange(one, { ...one, route: 'serial' })).not.toBeNull();
 });
 

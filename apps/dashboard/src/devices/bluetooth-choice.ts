@@ -32,8 +32,9 @@ export async function chooseBluetooth(page: BluetoothPage, plan: BluetoothPlan):
     );
   } catch (error) {
     if (saysNeedsPress(error)) throw deviceError(error, 'Choosing a device', { SecurityError: 'needs-press' });
-    // the same error stands for a list that was closed and for a radio that is not there
-    if (!(await hasRadio(bluetooth))) throw deviceError(error, 'Choosing a device', { NotFoundError: 'no-radio' });
+    // the same error stands for a list that was closed and for a radio that is not there; a page that is not allowed sees no radio
+    if (isNotFound(error) && !(await hasRadio(bluetooth)))
+      throw deviceError(error, 'Choosing a device', { NotFoundError: 'no-radio' });
     throw deviceError(error, 'Choosing a device', codes);
   }
 }
@@ -41,6 +42,10 @@ export async function chooseBluetooth(page: BluetoothPage, plan: BluetoothPlan):
 /** Chromium words it so; another browser's refusal is told as not allowed, which is true as well. */
 function saysNeedsPress(error: unknown): boolean {
   return error instanceof Error && error.name === 'SecurityError' && /user gesture/i.test(error.message);
+}
+
+function isNotFound(error: unknown): boolean {
+  return error instanceof Error && error.name === 'NotFoundError';
 }
 
 /** Whether there is a radio as far as the browser tells: some say yes to one that is switched off. */

@@ -37,7 +37,7 @@ export function heelDevice(batteryPercent?: number): PeripheralOptions {
 }
 
 function batteryOf(percent: number): PeripheralOptions['services'][number] {
-  const level = { uuid: batteryLevel, flags: ['read'], value: Uint8Array.of(percent) } as const;
+  const level = { uuid: batteryLevel, flags: ['read', 'notify'], value: Uint8Array.of(percent) } as const;
   return { uuid: batteryService, characteristics: [level] };
 }
 
@@ -48,12 +48,28 @@ export function heelStepsOf(n: number): number {
   return Math.round(rise) + (Math.imul(n ^ (n >>> 5), 0x9e3779b1) >>> 29) - 4;
 }
 
-/** Packets of samples 0, 1, 2 and on, with a counter that begins again on the way. */
-export function heelPackets(count: number): Uint8Array[] {
+export interface HeelRun {
+  /** number of the first sample, as the device counts */
+  readonly fromCounter?: number;
+  /** time of the first sample, by the clock of the device [s] */
+  readonly fromS?: number;
+  /** by how much that clock is fast [ppm] */
+  readonly fastPpm?: number;
+}
+
+/** Packets of samples 0, 1, 2 and on; unless told otherwise the counter begins again on the way. */
+export function heelPackets(
+  count: number,
+  { fromCounter = 65_000, fromS = 100, fastPpm = 0 }: HeelRun = {},
+): Uint8Array[] {
   const encode = packetEncoder(openLayout(heelString));
   return Array.from({ length: count }, (_, i) => {
     const first = i * heelSamplesPerPacket;
     const heights = Array.from({ length: heelSamplesPerPacket }, (_none, k) => heelStepsOf(first + k) / 1e4);
-    return encode({ counter: 65_000 + first, timeS: 100 + first / 100, channels: [heights] });
+    return encode({
+      counter: fromCounter + first,
+      timeS: fromS + (first / 100) * (1 + fastPpm / 1e6),
+      channels: [heights],
+    });
   });
 }

@@ -46,7 +46,10 @@ export class MockRadio {
     this.bus = bus;
     this.tree = new ObjectTree(bus);
     this.tree.add('/org/bluez', { 'org.bluez.AgentManager1': {}, 'org.bluez.ProfileManager1': {} });
-    if (!hasAdapter) return;
+    if (hasAdapter) this.plugIn();
+  }
+
+  private plugIn(): void {
     this.tree.add(adapterPath, {
       [ADAPTER]: { ...adapterProperties },
       'org.bluez.GattManager1': {},
@@ -83,6 +86,13 @@ export class MockRadio {
   /** All devices go out of reach. */
   clear(): void {
     for (const one of this.peripherals.values()) this.remove(one);
+  }
+
+  /** The radio itself is switched off and gone, and every device with it. */
+  takeAway(): void {
+    this.clear();
+    clearInterval(this.heard);
+    this.tree.remove(adapterPath);
   }
 
   stop(): void {

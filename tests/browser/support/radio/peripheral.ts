@@ -156,6 +156,11 @@ export class MockPeripheral {
     return true;
   }
 
+  /** A value that it holds is another one from now on, until it is connected to again: whoever listens is told, whoever reads gets it. */
+  change(uuid: string, bytes: Uint8Array): void {
+    this.tree.change(this.characteristics.get(uuid)!, CHARACTERISTIC, { Value: new Variant('ay', Buffer.from(bytes)) });
+  }
+
   setNotifying(path: string, on: boolean): void {
     this.tree.change(path, CHARACTERISTIC, { Notifying: new Variant('b', on) });
     const uuid = this.tree.interfaces(path)![CHARACTERISTIC].UUID.value as string;

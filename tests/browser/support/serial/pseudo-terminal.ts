@@ -18,6 +18,8 @@ export async function openTerminal(): Promise<PseudoTerminal> {
   const end = (): boolean => child.kill('SIGKILL');
   process.once('exit', end);
   const gone = new Promise<void>((resolve) => child.once('exit', () => resolve()));
+  // what is still sent when the cable is pulled is gone
+  child.stdin.on('error', () => {});
   let received = Buffer.alloc(0);
   const path = await new Promise<string>((resolve, reject) => {
     child.once('error', reject);
