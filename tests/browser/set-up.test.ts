@@ -128,6 +128,8 @@ serialDashboardTests({
       await page.getByRole('radio', { name: PULL_READY_WORDS.inline.text, checked: true }).waitFor();
       await page.getByText(LIGHT_SENTENCES['no-zero'].text).waitFor();
       await page.getByText(LIGHT_SENTENCES['side-missing'].text).waitFor();
+      // a calibration knows unit and sign: nothing is left to ask
+      expect(await page.getByText(SET_UP_WORDS['ask-title'].text).count()).toBe(0);
       await isSound(page, 'lights-open');
       await page.getByRole('button', { name: fixName('no-zero') }).click();
       await page.getByText(words(ZERO_REFUSALS.loaded)).waitFor();

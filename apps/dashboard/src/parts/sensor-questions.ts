@@ -54,6 +54,9 @@ export class SensorQuestions extends LitElement {
         justify-content: space-between;
         padding-block: var(--gap-1);
       }
+      li button {
+        padding-inline: 0;
+      }
       li span {
         flex: 1 1 16rem;
         min-inline-size: 0;

@@ -149,7 +149,9 @@ export class SetUpCheck extends LitElement {
       this.book.person(this.visit.personId),
     ]);
     this.zero = zero;
-    this.certificate = certificateFor(certificates, this.key);
+    const certificate = certificateFor(certificates, this.key);
+    if (certificate?.id !== this.certificate?.id) this.look.forget();
+    this.certificate = certificate;
     this.bodyMassKg = person?.bodyMassKg ?? null;
   }
 
