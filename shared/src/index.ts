@@ -127,6 +127,7 @@ export {
   LIGHT_SENTENCES,
   MASS_REFUSALS,
   REST_LOAD_REFUSALS,
+  SOURCE_LIGHT_SENTENCES,
   ZERO_REFUSALS,
 } from './sentences/setup-sentences.ts';
 export {

@@ -6,13 +6,16 @@ import {
   LIGHT_SENTENCES,
   LIVE_WORDS,
   PULL_READY_WORDS,
+  READY_WORDS,
   REST_LOAD_REFUSALS,
   SENSOR_WORDS,
   SET_UP_WORDS,
+  SOURCE_LIGHT_SENTENCES,
   ZERO_REFUSALS,
 } from '@surae/shared';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
+import { fixturePath } from '../support/fixture.ts';
 import { goToFirstSet, words } from './support/journey.mjs';
 import { choosePushes, warmUp } from './support/pulls.mjs';
 import { backToVisit, goToSensors, importDescription } from './support/sensors.ts';
@@ -25,6 +28,20 @@ import { storedBodies } from './support/stored.ts';
 /** A fix as its button says it: without the full stop. */
 function fixName(reason: 'no-zero' | 'side-missing'): string {
   return LIGHT_FIXES[reason].text.replace(/\.$/, '');
+}
+
+/** A simulated person and a recording have lights as well: what nobody can see there is not told. */
+async function lightsOfOtherSources(page: Page): Promise<void> {
+  await page.getByText(SOURCE_LIGHT_SENTENCES['simulated-worn'].text).waitFor();
+  await isSound(page, 'lights-simulated');
+  await page.getByRole('radio', { name: READY_WORDS.replayed.text }).check();
+  await page.getByText(SOURCE_LIGHT_SENTENCES['played-none'].text).waitFor();
+  await page.getByRole('radio', { name: READY_WORDS.heel.text }).check();
+  await page
+    .getByLabel(READY_WORDS['choose-file'].text)
+    .setInputFiles(fixturePath('recordings/made/heel-three-raises.csv'));
+  await page.getByText(SOURCE_LIGHT_SENTENCES['played-side'].text).waitFor();
+  await page.getByText(SOURCE_LIGHT_SENTENCES['played-none'].text).waitFor({ state: 'detached' });
 }
 
 /** What a push leaves open is asked, once; what it contradicts is told; an answer is kept with the visit. */
@@ -67,6 +84,7 @@ serialDashboardTests({
     async ({ page, origin, farEnd }) => {
       const encoder = new TextEncoder();
       await goToFirstSet(page, origin);
+      await lightsOfOtherSources(page);
       await choosePushes(page, 'left');
       await goToSensors(page);
       await importDescription(page, serialCell);
@@ -145,7 +163,7 @@ serialDashboardTests({
       sender.hang(2, 3);
       await weighedUntil(REST_LOAD_REFUSALS['nothing-on-it']);
       sender.hang(122, 4);
-      await weighedUntil(SET_UP_WORDS['rest-load-taken']);
+      await weighedUntil(SET_UP_WORDS['rest-load-calibrated']);
       await isSound(page, 'lights-zeroed');
       const [zero] = await storedBodies<{ level: number; u: number }>(page, 'sensor-zero');
       expect(Math.abs(zero.level - 2.75)).toBeLessThan(0.5);

@@ -12,10 +12,12 @@ export const LIGHT_SENTENCES = sentences('light', {
   'any-way': 'Gravity is steady. Any mounting will do here; which way is up is found from it.',
   'upside-down': 'The sensor is upside down: gravity points {degrees}° away from where it should.',
   tilted: 'The sensor is turned by {degrees}° from the way it should be worn.',
-  'gravity-size': 'The reading at rest is {size} m/s², which is not gravity: the unit of the sensor is another one.',
+  'gravity-size':
+    'The reading at rest is {size} m/s² (its error is not known), which is not gravity: the unit of the sensor is another one.',
   'no-steady-gravity': 'Which way is up cannot be told while the sensor moves.',
   'pulls-negative': 'A load makes the reading fall: the sensor is the wrong way round.',
-  'stands-negative': 'Somebody stands on it and the reading is {force} N: the sign is the wrong way round.',
+  'stands-negative':
+    'Somebody stands on it and the reading is {force} N (its error is not known): the sign is the wrong way round.',
   'polarity-unknown': 'Which way the reading goes under load is not known yet.',
   'heel-unknown': 'Which way the reading goes in a raise is not known yet.',
   'heel-negative': 'A raise makes the reading fall: the sign is the wrong way round.',
@@ -27,14 +29,26 @@ export const LIGHT_SENTENCES = sentences('light', {
   'side-agrees': 'The side is the one that is tested.',
   'side-missing': 'Nobody has said which leg the sensor is on.',
   'side-differs': 'The sensor is for the other leg.',
-  'mass-agrees': 'The platform shows {shown} kg, told were {told} kg.',
+  'mass-agrees': 'The platform shows {shown} kg (to {u} kg, its own error not in it), told were {told} kg.',
   'mass-told': 'Body mass {told} kg.',
   'mass-not-needed': 'Body mass is not needed for this.',
   'mass-missing': 'Body mass is missing: work and multiples of body weight cannot be shown.',
   'mass-range': 'A body mass of {told} kg is out of range.',
   'mass-old': 'The body mass was told {days} days ago.',
-  'mass-differs': 'The platform shows {shown} kg, told were {told} kg.',
+  'mass-differs': 'The platform shows {shown} kg (to {u} kg, its own error not in it), told were {told} kg.',
   'nobody-stands': 'Nobody stands on the platform, so the mass is not checked.',
+});
+
+/** What the lights say of a source that tests nobody. */
+export const SOURCE_LIGHT_SENTENCES = sentences('source-light', {
+  'simulated-there': 'The simulated person is there.',
+  'simulated-worn': 'Nobody wears a sensor here, so which way up it is cannot be seen.',
+  'simulated-zero': 'There is no sensor here that could be zeroed.',
+  'simulated-side': 'The simulated person takes the leg that is tested.',
+  'played-none': 'No recording is chosen yet. Choose one.',
+  'played-open': 'Cannot be seen before a recording is chosen.',
+  'played-zero': 'Whether the sensor was zeroed is not in the recording.',
+  'played-side': 'Which leg it is of is not in the recording: see that it is this one.',
 });
 
 /** The one thing to do about a light that is not lit, by its reason. */

@@ -167,6 +167,16 @@ describe('mass', () => {
     expect([mass(72.1), mass(72.3)]).toEqual(['lit mass-agrees', 'failing mass-differs']);
   });
 
+  test('what the platform shows has the uncertainty of its level and of its zero', () => {
+    const at = (u: number): number => {
+      const zero = { level: 0, u, ageS: 60 };
+      const lights = fiveLights(standing, { ...facts, zero, mass: { kg: 60, ageDays: 0, needed: true } }, rule);
+      return lights[4].figures['u'];
+    };
+    expect(at(0)).toBeGreaterThan(0);
+    expect(Math.abs(at(3) - Math.hypot(at(0), 3 / g))).toBeLessThan(1e-12);
+  });
+
   test('nobody on it, or somebody who moves, is not weighed', () => {
     expect(mass(70, {}, traceOf('force', [1]))).toBe('cannot-tell nobody-stands');
     expect(mass(70, {}, traceOf('force', [700], 200))).toBe('cannot-tell not-still');

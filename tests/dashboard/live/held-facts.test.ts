@@ -34,6 +34,7 @@ const battery = (percent: number | null) => ({ percent, onChange: () => {} });
 test('values, rate, loss, battery and names stand in that order', () => {
   expect(heldFacts({ route: 'bluetooth', about, battery: battery(83), offers }, 0, summary, history)).toEqual([
     { name: 'Now', text: 'force 12.3 N', isToMind: false },
+    { name: 'How sure', text: HELD_WORDS['sure-open'].text, isToMind: false },
     { name: 'Rate', text: '100 samples a second, told 100', isToMind: false },
     { name: 'Lost on the way', text: 'none of 100, counted by the sensor', isToMind: false },
     { name: 'Battery', text: '83 %', isToMind: false },
@@ -58,7 +59,7 @@ test('a low battery, a loss and packets that cannot be read are minded; what is 
     }).map(({ text }) => text),
   ).toEqual([HELD_WORDS['now-none'].text, HELD_WORDS['battery-open'].text, 'Invented Works, Cell']);
   // a port has no battery to ask for
-  expect(heldFacts({ route: 'serial', about: null, battery: null, offers }, 0, summary, history)).toHaveLength(3);
+  expect(heldFacts({ route: 'serial', about: null, battery: null, offers }, 0, summary, history)).toHaveLength(4);
 });
 
 test('the step of a motion sensor is told, and minded where it is coarse; a hole in the line is no value', () => {
@@ -82,9 +83,19 @@ test('a battery that says nothing is not known to be low', () => {
 test('what a sensor sends on another clock is named, and said not to be recorded', () => {
   const two = [history.channels, [{ quantity: 'angle', axis: 'y', unit: 'rad' }] as const];
   const facts = heldFacts({ route: 'serial', about: null, battery: null, offers: two }, 0, summary, history);
-  expect(facts[1]).toEqual({
+  expect(facts[2]).toEqual({
     name: 'Sends as well',
     text: 'angle y: on another clock, and not recorded with this',
     isToMind: false,
   });
+});
+
+test('values stand with their scatter, and with the word that the error of the sensor is not known', () => {
+  const scattered = { ...history, line: () => line([1, 1.2, 1.4, 1.6, 1.8]) };
+  const quick = { ...scattered, line: () => ({ ...scattered.line(), timesS: Float64Array.of(0, 0.1, 0.2, 0.3, 0.4) }) };
+  const sure = heldFacts({ route: 'serial', about: null, battery: null, offers }, 0, summary, quick)[1];
+  // 1 to 1.8 in steps of 0.2: a standard deviation of 0.32
+  expect(sure?.text).toBe(
+    'scatter over the last second (standard deviation): force 0.3 N; how far the sensor itself is off is not known',
+  );
 });

@@ -51,6 +51,7 @@ test('a set that was saved as a file is read again with its place', () => {
   const read = readFile(bytesOf(savedFile(log, 'right', 'heel')!), 'set-right.json');
   if ('refusal' in read) throw read.refusal;
   expect(read.placement).toBe('heel');
+  expect(read.side).toBe('right');
   expect(read.trace.groups[0].timesS).toEqual(set.timesS);
   expect(read.trace.groups[0].channels[0].samples).toEqual(set.channels[0].samples);
 });

@@ -85,7 +85,8 @@ test('samples are read as was answered about the sensor, before any result, and 
     'force is as the sensor sent it; as was answered about the sensor it is read times 10',
   ]);
   const both = { ...setUp, certificate };
-  expect(calibrationNotes({ setUp: both })).toHaveLength(3);
+  // how it is read, the calibration, how far slope and zero may be off, and its certificate
+  expect(calibrationNotes({ setUp: both })).toHaveLength(4);
   const twice = countedForces(recording, { setUp: both }).groups[0].channels[0].samples;
   expect(Math.abs(twice[7] - (10 * raw[7] - 1) / 0.5)).toBeLessThan(1e-9);
 });

@@ -4,6 +4,8 @@ import type { HeldSensor } from '../devices/held-sensor.ts';
 import { valueStep } from '../devices/value-step.ts';
 import { decimal } from '../words/decimal.ts';
 import { fill } from '../words/fill.ts';
+import { uncertainty } from '../words/uncertainty.ts';
+import { liveScatter } from './live-scatter.ts';
 import { lossWords, rateWords } from './loss-words.ts';
 import { channelName, shownDecimals } from './picture-channels.ts';
 import type { SignalHistory } from './signal-history.ts';
@@ -42,6 +44,18 @@ export function isLow(percent: number | null): percent is number {
   return percent !== null && percent < lowPercent;
 }
 
+/** How far the values of now scatter; nobody knows how far a sensor is off that was not calibrated. */
+function sureWords(history: Pick<SignalHistory, 'channels' | 'line'>): string {
+  const { channels } = history;
+  const scatters = channels.flatMap((channel, k) => {
+    const u = liveScatter(history.line(k));
+    const value = u === null ? '' : fill(HELD_WORDS.value, { value: uncertainty(u), unit: channel.unit });
+    return u === null ? [] : [`${channelName(channel)} ${value}`];
+  });
+  if (scatters.length < channels.length) return HELD_WORDS['sure-open'].text;
+  return fill(HELD_WORDS['sure-scatter'], { values: scatters.join('; ') });
+}
+
 /** What is known of one of the offers of a sensor that streams: its values now, what else it sends, its rate, what was lost, its battery, what it says it is. */
 export function heldFacts(
   { about, battery, route, offers }: Pick<HeldSensor, 'about' | 'battery' | 'route' | 'offers'>,
@@ -58,6 +72,7 @@ export function heldFacts(
     return `${channelName(channel)} ${value}`;
   });
   const facts = [fact('now', values.length === 0 ? HELD_WORDS['now-none'].text : values.join('; '))];
+  if (values.length > 0) facts.push(fact('sure', sureWords(history)));
   const others = offers.filter((_, other) => other !== offer).flatMap((one) => one.map(channelName));
   if (others.length > 0) facts.push(fact('others', fill(HELD_WORDS['others-apart'], { names: others.join(', ') })));
   if (summary !== undefined) {

@@ -1,6 +1,7 @@
 import type { Light, LightName, LightReason } from '@surae/analysis';
 import { LIGHT_FIXES, LIGHT_SENTENCES, SET_UP_WORDS } from '@surae/shared';
 import { fill } from '../words/fill.ts';
+import { uncertainty } from '../words/uncertainty.ts';
 import type { SetUpLight } from './set-up-light.ts';
 
 /** Fixes that a press carries out; all others are for hands, and are said. */
@@ -20,10 +21,20 @@ function isFixed(reason: LightReason): reason is LightReason & keyof typeof LIGH
   return Object.hasOwn(LIGHT_FIXES, reason);
 }
 
+/** The name of a light, as it stands in the list. */
+export function lightName(name: LightName): string {
+  return names[name];
+}
+
+/** What was seen, without what to do about it. */
+export function seenWords({ reason, figures }: Pick<Light, 'reason' | 'figures'>): string {
+  const rounded = Object.fromEntries(Object.entries(figures).map(([key, value]) => [key, roundedWords(key, value)]));
+  return fill(LIGHT_SENTENCES[reason], rounded);
+}
+
 /** What a light says and what is done about it, as the list shows it. */
 export function lightInWords({ name, state, reason, figures }: Light): SetUpLight {
-  const rounded = Object.fromEntries(Object.entries(figures).map(([key, value]) => [key, roundedWords(key, value)]));
-  const seen = fill(LIGHT_SENTENCES[reason], rounded);
+  const seen = seenWords({ reason, figures });
   const fix = isFixed(reason) ? LIGHT_FIXES[reason].text : null;
   const isPressed = (PRESSED as readonly LightReason[]).includes(reason);
   return {
@@ -37,6 +48,7 @@ export function lightInWords({ name, state, reason, figures }: Light): SetUpLigh
 
 /** A tenth where tenths are told, else whole numbers. */
 function roundedWords(key: string, value: number): string {
-  const tenths = ['seconds', 'size', 'level', 'u', 'told', 'shown'].includes(key);
+  if (key === 'u') return uncertainty(value);
+  const tenths = ['seconds', 'size', 'level', 'told', 'shown'].includes(key);
   return tenths ? String(Math.round(10 * value) / 10) : String(Math.round(value));
 }

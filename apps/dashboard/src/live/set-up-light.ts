@@ -1,7 +1,9 @@
+import type { LightName } from '@surae/analysis';
+
 /** One thing that is looked at before a test: whether it is in order, and what to do where it is not. */
 export interface SetUpLight {
-  /** what is looked at, such as `connected` or `zero` */
-  readonly id: string;
+  /** what is looked at */
+  readonly id: LightName;
   /** in a word or two, as it stands in the list */
   readonly name: string;
   readonly answer: 'yes' | 'no' | 'cannot-tell';

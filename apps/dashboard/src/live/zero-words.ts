@@ -2,6 +2,7 @@ import type { ZeroTaken } from '@surae/analysis';
 import { EMPTY_BY_WORDS, SET_UP_WORDS, ZERO_REFUSALS } from '@surae/shared';
 import { decimal } from '../words/decimal.ts';
 import { fill } from '../words/fill.ts';
+import { uncertainty } from '../words/uncertainty.ts';
 
 /** What became of a zero: its value, or why it was not taken, with the numbers. */
 export function zeroWords(taken: ZeroTaken, quantity: 'force' | 'torque'): string {
@@ -14,7 +15,7 @@ export function zeroWords(taken: ZeroTaken, quantity: 'force' | 'torque'): strin
     return `${fill(ZERO_REFUSALS[reason], figures)}${by}`;
   }
   const { level, u, drift, emptyBy, emptyMost } = taken;
-  const said = [fill(words['zero-taken'], { level: decimal(level, 1), u: decimal(u, 2), unit })];
+  const said = [fill(words['zero-taken'], { level: decimal(level, 1), u: uncertainty(u), unit })];
   if (drift !== null) {
     said.push(fill(words['zero-drift'], { change: decimal(drift.change, 1), unit }));
     said.push(words[`zero-drift-${drift.verdict}`].text);

@@ -22,6 +22,7 @@ import { softwareName } from '../result/software.ts';
 import { effortVerdict, forceWords } from '../result/trial-verdicts.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
+import { uncertainty } from '../words/uncertainty.ts';
 import { detailStyle } from './detail-style.ts';
 
 /** The pushes of one leg, looked at closely: as marks, as a list with reasons, as a trace, as files. */
@@ -64,7 +65,10 @@ export class PullDetail extends LitElement {
                   report.restLoad === null
                     ? nothing
                     : html`<p>
-                        ${fill(PULL_RESULT_WORDS.rest, { force: forceWords(report.restLoad.value, report.unit) })}
+                        ${fill(PULL_RESULT_WORDS.rest, {
+                          force: forceWords(report.restLoad.value, report.unit),
+                          u: `${uncertainty(report.restLoad.u)} ${report.unit}`,
+                        })}
                         ${restAgreementWords(this.set)}
                       </p>`
                 }`

@@ -16,6 +16,7 @@ import { mayTest } from '../journey/safety-gate.ts';
 import type { SensorTold } from '../journey/sensor-told.ts';
 import type { SetUpKept } from '../journey/set-up.ts';
 import type { SetChoice, Visit } from '../journey/visit.ts';
+import { fileWords } from '../live/file-words.ts';
 import { protocolChoices, protocolOf } from '../live/protocol-choices.ts';
 import { playsRecordings } from '../live/recording-chooser.ts';
 import { fits } from '../live/recording-fit.ts';
@@ -24,6 +25,7 @@ import { fill } from '../words/fill.ts';
 import '../parts/sensor-in-hand.ts';
 import '../parts/set-up-check.ts';
 import type { PlaceAnswered, SensorLooked, SetUpLooked } from '../parts/set-up-check.ts';
+import '../parts/source-check.ts';
 import '../parts/test-choice.ts';
 import { readyStyle } from './ready-style.ts';
 
@@ -46,7 +48,7 @@ export class SetReady extends LitElement {
   @state() private protocol!: Protocol;
   @state() private placement: Placement = 'foot';
   @state() private origin: SetChoice['origin'] = 'simulated';
-  @state() private file: { readonly name: string; readonly trace: Trace } | undefined;
+  @state() private file: { readonly name: string; readonly trace: Trace; readonly side: Side | null } | undefined;
   @state() private refusal = '';
   @state() private looked: SensorLooked | undefined;
   /** how things stand with the connected sensor; kept when the test begins */
@@ -230,12 +232,24 @@ export class SetReady extends LitElement {
               @sensor-looked-at=${({ detail }: CustomEvent<SensorLooked>) => (this.looked = detail)}
             ></sensor-in-hand>
             ${this.check()}`
-          : nothing
+          : this.sourceCheck(this.origin)
       }
     </fieldset>`;
   }
 
-  /** The lights, for a sensor that gives what this place needs; simulated and played samples test nobody. */
+  /** The lights of a source that tests nobody. */
+  private sourceCheck(origin: 'simulated' | 'replayed'): TemplateResult {
+    return html`<source-check
+      .personId=${this.visit.personId}
+      .origin=${origin}
+      .recording=${origin === 'replayed' ? (this.file?.trace ?? null) : null}
+      .sideOfRecording=${origin === 'replayed' ? (this.file?.side ?? null) : null}
+      .placement=${this.placement}
+      .side=${this.side}
+    ></source-check>`;
+  }
+
+  /** The lights and the questions, for a sensor that gives what this place needs. */
   private check(): TemplateResult | typeof nothing {
     const { told } = this.shelf;
     if (told === undefined || !this.shelf.fits(this.placement, 'heel-raise')) return nothing;
@@ -262,16 +276,7 @@ export class SetReady extends LitElement {
           @change=${(event: Event) => this.read(event.currentTarget as HTMLInputElement)}
         />
       </label>
-      <p role="status" class=${this.canBegin ? 'quiet' : 'voice'}>${this.fileWords()}</p>`;
-  }
-
-  private fileWords(): string {
-    if (this.refusal !== '') return fill(READY_WORDS['file-refused'], { reason: this.refusal });
-    if (this.file === undefined) return READY_WORDS['file-missing'].text;
-    if (!this.canBegin) return READY_WORDS['file-does-not-fit'].text;
-    const times = this.file.trace.groups[0]?.timesS;
-    const seconds = ((times?.at(-1) ?? 0) - (times?.[0] ?? 0)).toFixed(0);
-    return fill(READY_WORDS['file-chosen'], { name: this.file.name, seconds });
+      <p role="status" class=${this.canBegin ? 'quiet' : 'voice'}>${fileWords({ file: this.file, refusal: this.refusal, fits: this.canBegin }, READY_WORDS['file-does-not-fit'])}</p>`;
   }
 
   private cautions(): TemplateResult {

@@ -3,7 +3,7 @@ import { SET_UP_WORDS } from '@surae/shared';
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { ZeroEntry } from '../journey/set-up.ts';
-import { restLoadWords } from '../live/rest-load-words.ts';
+import { restLoadWords, withCalibration } from '../live/rest-load-words.ts';
 import { base } from '../styles/base.ts';
 
 /** Told with the weight of the resting leg as it was taken. */
@@ -27,6 +27,8 @@ export class RestLoadPart extends LitElement {
   @property({ attribute: false }) zero: ZeroEntry | null = null;
   /** which way the reading goes under load; null is not known */
   @property({ attribute: false }) sign: 1 | -1 | null = null;
+  /** relative standard uncertainty of the calibration by which it is counted; null without one [-] */
+  @property({ attribute: false }) relativeU: number | null = null;
   @state() private said = '';
 
   private take(): void {
@@ -35,8 +37,9 @@ export class RestLoadPart extends LitElement {
     const samples = group?.channels.find(({ quantity }) => quantity === 'force')?.samples ?? none;
     const stretch = { timesS: group === undefined || samples === none ? none : group.timesS, samples };
     // a plate that nothing is known of is one that reads a load upwards
-    const load = restLoadOn(stretch, this.zero, this.sign ?? 1, setupDefaults.restLoad);
-    this.said = restLoadWords(load);
+    const read = restLoadOn(stretch, this.zero, this.sign ?? 1, setupDefaults.restLoad);
+    const load = read.kind === 'refused' ? read : withCalibration(read, this.relativeU);
+    this.said = restLoadWords(load, this.relativeU !== null);
     if (load.kind === 'rest-load') this.dispatchEvent(new CustomEvent('rest-load-taken', { detail: load }));
   }
 

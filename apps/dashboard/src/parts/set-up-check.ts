@@ -285,10 +285,12 @@ export class SetUpCheck extends LitElement {
 
   private resting(): TemplateResult {
     const { trace, zero } = this.read;
+    const line = this.isCalibrated ? this.certificate?.line : undefined;
     return html`<rest-load
       .trace=${trace}
       .zero=${zero}
       .sign=${this.isCalibrated ? 1 : this.sign}
+      .relativeU=${line === undefined ? null : Math.abs(line.slopeU / line.slope)}
       @rest-load-taken=${({ detail: { loadN, uN, spanS } }: RestLoadTaken) =>
         (this.restLoad = { loadN, uN, spanS, at: this.clock.isoNow() })}
     ></rest-load>`;

@@ -4,6 +4,7 @@ import type { PullSet } from '../journey/pull-set.ts';
 import { asRead } from '../live/set-up-facts.ts';
 import { decimal } from '../words/decimal.ts';
 import { fill } from '../words/fill.ts';
+import { uncertainty } from '../words/uncertainty.ts';
 
 /** The weight of the resting leg as it was taken before the test, beside what it pressed between the pushes. */
 export interface RestAgreement {
@@ -45,9 +46,9 @@ export function restAgreementWords(set: Pick<PullSet, 'choice' | 'report'>): str
   if (found === null) return null;
   return fill(PULL_RESULT_WORDS[`rest-weighed-${found.agree}`], {
     weighed: decimal(found.weighedN, 0),
-    weighedU: decimal(found.weighedUN, 1),
+    weighedU: uncertainty(found.weighedUN),
     rest: decimal(found.restN, 0),
     by: decimal(Math.abs(found.byN), 0),
-    byU: decimal(found.byUN, 1),
+    byU: uncertainty(found.byUN),
   });
 }

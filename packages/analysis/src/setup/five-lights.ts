@@ -220,8 +220,10 @@ function massOf(found: Seen | undefined, facts: LightFacts, rule: LightRule): An
   // somebody who moves is not weighed
   const sway = quantile(found.axes[0], 0.9) - quantile(found.axes[0], 0.1);
   if (sway > rule.swayMost * newest) return open('not-still', { range: sway });
+  const level = stillLevel({ timesS: found.group.timesS, samples: found.axes[0] }, rule.level);
+  if (level === null) return open('too-early', { seconds: 0 });
   const share = Math.abs(shown / kg - 1);
-  const figures = { told: kg, shown };
+  const figures = { told: kg, shown, u: Math.hypot(level.u, facts.zero?.u ?? 0) / facts.gravityMps2 };
   return share > rule.massDifference ? failing('mass-differs', figures) : lit('mass-agrees', figures);
 }
 

@@ -146,7 +146,7 @@ export const PULL_RESULT_WORDS = sentences('screen.pull-result', {
   'torque-only': 'The sensor gave a torque, and a torque is not turned into a force.',
   'no-effort': 'No push counts.',
   trials: 'Every push',
-  rest: 'At rest the leg pressed {force}.',
+  rest: 'At rest the leg pressed {force}, to {u} (standard uncertainty).',
   'rest-weighed-yes':
     'Before the test the resting leg was weighed at {weighed} N, to {weighedU} N; beside the pushes it pressed {rest} N above the zero: both agree.',
   'rest-weighed-no':

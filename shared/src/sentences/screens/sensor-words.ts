@@ -101,6 +101,10 @@ export const HELD_WORDS = sentences('screen.held', {
   'others-apart': '{names}: on another clock, and not recorded with this',
   now: 'Now',
   'now-none': 'no sample yet',
+  sure: 'How sure',
+  'sure-scatter':
+    'scatter over the last second (standard deviation): {values}; how far the sensor itself is off is not known',
+  'sure-open': 'not known: too little came to see the scatter, and how far the sensor itself is off is not known',
   step: 'Smallest step',
   'step-coarse': '{step} m/s²: enough to count raises, too coarse for heights.',
   'step-fine': '{step} m/s²',

@@ -7,6 +7,10 @@ export const SET_UP_WORDS = sentences('screen.set-up', {
   zero: 'Zero',
   side: 'Side',
   mass: 'Mass',
+  'source-simulated':
+    'A simulated person is no test of anybody: what these lights cannot see here is nothing to put right.',
+  'source-replayed':
+    'These lights see the first three seconds of the recording: what is not in order there cannot be put right any more.',
   'set-zero': 'Set the zero',
   'zero-taken': 'The zero is {level} {unit}, to {u} {unit}.',
   'zero-drift': 'It moved by {change} {unit} since the last one.',
@@ -40,7 +44,9 @@ export const SET_UP_WORDS = sentences('screen.set-up', {
   'ask-not-here': 'Answered was: {answer}. This test cannot use a sensor there: move it, or choose another source.',
   'rest-load-explain': 'Seated: lay the leg on the plate as in the test, relaxed, and take its weight.',
   'rest-load-take': 'Take the weight of the resting leg',
-  'rest-load-taken': 'The resting leg presses {load} N, to {u} N (standard uncertainty).',
+  'rest-load-taken':
+    'The resting leg presses {load} N, to {u} N (standard uncertainty of the reading; the error of the plate is not known and not in it).',
+  'rest-load-calibrated': 'The resting leg presses {load} N, to {u} N (standard uncertainty, calibration included).',
   'not-calibrated-read':
     'This sensor has no calibration here; results read its samples as was answered. The picture shows what it sends.',
   'calibrate-title': 'Calibrate with known masses',
