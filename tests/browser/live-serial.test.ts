@@ -1,4 +1,12 @@
-import { HELD_WORDS, LIVE_WORDS, PULL_READY_WORDS, PULL_WORDS, SENSOR_WORDS, TEST_WORDS } from '@surae/shared';
+import {
+  DESCRIBE_WORDS,
+  HELD_WORDS,
+  LIVE_WORDS,
+  PULL_READY_WORDS,
+  PULL_WORDS,
+  SENSOR_WORDS,
+  TEST_WORDS,
+} from '@surae/shared';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import type { Serial } from '../../apps/dashboard/src/devices/serial-interface.ts';
@@ -32,6 +40,24 @@ function holdPort(page: Page, isHeld: boolean): Promise<void> {
   }, isHeld);
 }
 
+/** What the port sends now stands beside its description and is read by it as it is written. */
+async function seesItsBytes(page: Page): Promise<void> {
+  const sensors = page.url();
+  await page.getByRole('link', { name: words(SENSOR_WORDS['change-of']) }).click();
+  await page.getByLabel(DESCRIBE_WORDS.live.text).check();
+  await page.getByRole('columnheader', { name: 'force [N]' }).waitFor();
+  await page.getByText(words(DESCRIBE_WORDS.counter)).first().waitFor();
+  const text = page.getByLabel(DESCRIBE_WORDS.text.text, { exact: true });
+  await text.fill((await text.inputValue()).replace('"unit": "N"', '"unit": "kgf"'));
+  // 40 N as kilograms-force would be some 390 N
+  await page
+    .getByRole('cell', { name: /^[34]\d\d\.\d+$/ })
+    .first()
+    .waitFor();
+  await page.evaluate((address) => (location.href = address), sensors);
+  await page.getByRole('heading', { name: SENSOR_WORDS.title.text }).waitFor();
+}
+
 serialDashboardTests({
   'pushes from a serial sensor are stored as sent; lost lines and noise are holes, a cable that is pulled ends one':
     async ({ page, origin, farEnd }) => {
@@ -63,6 +89,7 @@ serialDashboardTests({
       const sender = new SteadySender(lines, rateHz, (line, n) => isCut(n) || farEnd.send(line) === true);
       await page.getByText(HELD_WORDS.streaming.text).waitFor();
       await reads(page, 'serial-noise');
+      await seesItsBytes(page);
       await backToVisit(page);
       await page.getByRole('radio', { name: PULL_READY_WORDS.inline.text, checked: true }).waitFor();
       await warmUp(page, 'left');

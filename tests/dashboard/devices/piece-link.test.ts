@@ -92,3 +92,15 @@ test('noise without a whole piece is told once it is more than any packet holds,
   await send(Array.from({ length: 1024 }, () => 7));
   expect(heard).toHaveLength(1);
 });
+
+test('what came last is kept as it came, whatever it is read as, and no more of it than one looks at', async () => {
+  const { link, send } = rig(lines('header'));
+  await link.open();
+  expect(link.recent).toBeUndefined();
+  await send('noise\n1;2');
+  await send(';3\n');
+  expect(new TextDecoder().decode(link.recent)).toBe('noise\n1;2;3\n');
+  await send('x'.repeat(1000));
+  await send('end');
+  expect(new TextDecoder().decode(link.recent)).toBe(`${'x'.repeat(237)}end`);
+});

@@ -148,6 +148,7 @@ export async function connectSerial(
       descriptionId: id,
       placement,
       clock,
+      recent: () => own?.recent,
     });
   } catch (error) {
     await link.release();

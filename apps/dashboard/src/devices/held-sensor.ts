@@ -29,7 +29,7 @@ export interface HeldSensor {
   /** UCUM code of the unit in which each of these channels is sent, as its description says */
   readonly sentUnits: readonly (readonly string[])[];
   readonly isOpen: boolean;
-  /** The bytes of the packet that came last from one of its streams; undefined where there are none. */
+  /** The bytes that came last from one of its streams: a packet, or some of a stream without borders; undefined where there are none. */
   latestBytes(stream: number): Uint8Array | undefined;
   /** A source for one recording of one of the offers. */
   makeSensor(offer: number, placement: SensorPlacement): Sensor;

@@ -15,6 +15,8 @@ export interface LinkedSensorOptions {
   readonly descriptionId: string | null;
   readonly placement: SensorPlacement | null;
   readonly clock: SensorClock;
+  /** what came last as it came, where packets are found in a stream; the packet that came last when left out */
+  readonly recent?: () => Uint8Array | undefined;
 }
 
 /** A sensor behind a connection that is held from one recording to the next. */
@@ -50,7 +52,8 @@ export class LinkedSensor implements HeldSensor {
   }
 
   latestBytes(stream: number): Uint8Array | undefined {
-    return this.options.link.latest(stream);
+    const { link, recent } = this.options;
+    return recent === undefined ? link.latest(stream) : recent();
   }
 
   makeSensor(offer: number, placement: SensorPlacement): Sensor {

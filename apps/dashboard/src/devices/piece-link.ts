@@ -8,6 +8,9 @@ import {
 } from '@surae/sensors';
 import type { Link } from './link.ts';
 
+/** So much of what came last is kept as it came [bytes]; ours: some lines, as many as one looks at. */
+const keptBytes = 240;
+
 /** No packet or line is longer than this [bytes]; ours: as long as a line may be. */
 const longestCut = 1024;
 
@@ -23,6 +26,7 @@ export class PieceLink implements Link {
   private isBegun = false;
   /** bytes of this connection that came before its first whole piece */
   private before = 0;
+  private last: Uint8Array = new Uint8Array(0);
   private readonly waiting: ((decoder: Decoder) => void)[] = [];
 
   constructor(makeLink: (listener: SensorLinkListener) => Link, layout: StreamLayout, listener: SensorLinkListener) {
@@ -42,6 +46,11 @@ export class PieceLink implements Link {
 
   get isOpen(): boolean {
     return this.link.isOpen;
+  }
+
+  /** What came last, as it came, whatever it is read as; undefined before anything did. */
+  get recent(): Uint8Array | undefined {
+    return this.last.length === 0 ? undefined : this.last;
   }
 
   /** What the stream holds, as soon as it is known: at once, or when its header has come. */
@@ -66,6 +75,7 @@ export class PieceLink implements Link {
   }
 
   private hear({ stream, bytes, hostTimeMs }: LinkBytes): void {
+    this.last = Uint8Array.from([...this.last, ...bytes.slice(-keptBytes)]).slice(-keptBytes);
     for (const event of this.reader.push(bytes)) {
       if (event.kind === 'skipped') {
         this.skip(event.bytes.length);

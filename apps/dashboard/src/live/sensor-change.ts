@@ -1,7 +1,19 @@
+import type { Side } from '@surae/analysis';
 import { LIVE_WORDS } from '@surae/shared';
 import type { SensorTold } from '../journey/sensor-told.ts';
 import { sensorKey } from '../journey/set-up.ts';
 import { fill } from '../words/fill.ts';
+
+/** What of a test tells with which sensor a leg was measured. */
+interface MeasuredLeg {
+  readonly setAside: boolean;
+  readonly choice: { readonly side: Side; readonly sensor?: SensorTold };
+}
+
+/** The sensor that the other leg was last measured with, among the tests of a visit; undefined where it was not measured with one. */
+export function otherLegSensor(tests: readonly MeasuredLeg[], side: Side): SensorTold | undefined {
+  return tests.filter(({ setAside, choice }) => !setAside && choice.side !== side).at(-1)?.choice.sensor;
+}
 
 /** What to say where the other leg was measured with another sensor than the one that is connected now; null where it was not. */
 export function sensorChange(before: SensorTold | undefined, now: SensorTold | undefined): string | null {

@@ -1,5 +1,5 @@
 import { consume } from '@lit/context';
-import { hexOf, type SensorDocument } from '@surae/sensors';
+import type { SensorDocument } from '@surae/sensors';
 import { DESCRIBE_WORDS, SENSOR_WORDS } from '@surae/shared';
 import type { Json } from '@surae/storage';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
@@ -10,6 +10,7 @@ import type { VisitBook } from '../journey/visit-book.ts';
 import { type DecodedView, decodedView } from '../live/decoded-view.ts';
 import { describedOrFaults } from '../live/description-file.ts';
 import { descriptionStarter, starterBytes } from '../live/description-starter.ts';
+import { typedBytes } from '../live/typed-bytes.ts';
 import { fieldStyle } from '../parts/field-style.ts';
 import { hashOf } from '../route.ts';
 import { base } from '../styles/base.ts';
@@ -137,11 +138,12 @@ export class DescribePage extends LitElement {
     this.bytes = '';
   }
 
-  /** The packet that came last, in place of what was typed. */
+  /** What came last, in place of what was typed. */
   private take(): void {
     if (!this.isLive) return;
+    const answer = describedOrFaults(this.text);
     const bytes = this.shelf.held?.latestBytes(this.stream);
-    if (bytes !== undefined) this.bytes = hexOf(bytes);
+    if (bytes !== undefined && 'sensor' in answer) this.bytes = typedBytes(answer.sensor, bytes) ?? this.bytes;
   }
 
   private async keep({ name }: SensorDocument): Promise<void> {
@@ -234,7 +236,7 @@ export class DescribePage extends LitElement {
           ${words[view === undefined ? 'bytes-bad' : 'bytes-help'].text}
         </p>
       </div>
-      ${isSerial ? nothing : this.live()}
+      ${this.live(sensor)}
       <h2>${words.decoded.text}</h2>
       ${view === undefined || view.lines.length === 0 ? html`<p class="quiet">${words['decoded-none'].text}</p>` : this.table(view)}`;
   }
@@ -255,8 +257,8 @@ export class DescribePage extends LitElement {
     </div>`;
   }
 
-  private live(): TemplateResult {
-    if (this.shelf.held?.route !== 'bluetooth') return html`<p class="quiet">${DESCRIBE_WORDS['live-none'].text}</p>`;
+  private live({ link }: SensorDocument): TemplateResult {
+    if (this.shelf.held?.route !== link.kind) return html`<p class="quiet">${DESCRIBE_WORDS['live-none'].text}</p>`;
     return html`<label class="live">
       <input
         type="checkbox"

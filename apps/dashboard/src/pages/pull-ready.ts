@@ -15,12 +15,12 @@ import { ShelfFollower } from '../devices/shelf-follower.ts';
 import { typedNumber } from '../journey/person-form.ts';
 import type { PullChoice } from '../journey/pull-set.ts';
 import { mayTest } from '../journey/safety-gate.ts';
-import type { SensorTold } from '../journey/sensor-told.ts';
 import type { SetUpKept } from '../journey/set-up.ts';
 import type { Visit } from '../journey/visit.ts';
 import { fileWords } from '../live/file-words.ts';
 import { holdsPulls, isAlike, pullChoices, pullPlacements, pullProtocolOf } from '../live/pull-choices.ts';
 import { playsRecordings } from '../live/recording-chooser.ts';
+import { otherLegSensor } from '../live/sensor-change.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import '../parts/sensor-in-hand.ts';
@@ -86,12 +86,6 @@ export class PullReady extends LitElement {
   /** What was chosen for the leg before, so that both are tested alike without another choice. */
   private get lastChoice(): PullChoice | undefined {
     return (this.visit.pulls ?? []).filter(({ setAside }) => !setAside).at(-1)?.choice;
-  }
-
-  /** The sensor that the other leg was measured with. */
-  private get sensorBefore(): SensorTold | undefined {
-    const others = (this.visit.pulls ?? []).filter(({ setAside, choice }) => !setAside && choice.side !== this.side);
-    return others.at(-1)?.choice.sensor;
   }
 
   constructor() {
@@ -223,7 +217,7 @@ export class PullReady extends LitElement {
               .placement=${this.placement}
               .test=${'isometric' as const}
               .visitId=${this.visit.id}
-              .sensorBefore=${this.sensorBefore}
+              .sensorBefore=${otherLegSensor(this.visit.pulls ?? [], this.side)}
               @sensor-looked-at=${({ detail }: CustomEvent<SensorLooked>) => (this.looked = detail)}
             ></sensor-in-hand>
             ${this.check()}`

@@ -13,13 +13,13 @@ import {
 import type { SensorShelf } from '../devices/sensor-shelf.ts';
 import { ShelfFollower } from '../devices/shelf-follower.ts';
 import { mayTest } from '../journey/safety-gate.ts';
-import type { SensorTold } from '../journey/sensor-told.ts';
 import type { SetUpKept } from '../journey/set-up.ts';
 import type { SetChoice, Visit } from '../journey/visit.ts';
 import { fileWords } from '../live/file-words.ts';
 import { protocolChoices, protocolOf } from '../live/protocol-choices.ts';
 import { playsRecordings } from '../live/recording-chooser.ts';
 import { fits } from '../live/recording-fit.ts';
+import { otherLegSensor } from '../live/sensor-change.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import '../parts/sensor-in-hand.ts';
@@ -57,12 +57,6 @@ export class SetReady extends LitElement {
   /** What was chosen for the set before, so that both legs are tested alike without another choice. */
   private get lastChoice(): SetChoice | undefined {
     return this.visit.sets.filter(({ setAside }) => !setAside).at(-1)?.choice;
-  }
-
-  /** The sensor that the other leg was measured with. */
-  private get sensorBefore(): SensorTold | undefined {
-    return this.visit.sets.filter(({ setAside, choice }) => !setAside && choice.side !== this.side).at(-1)?.choice
-      .sensor;
   }
 
   constructor() {
@@ -228,7 +222,7 @@ export class SetReady extends LitElement {
               .placement=${this.placement}
               .test=${'heel-raise' as const}
               .visitId=${this.visit.id}
-              .sensorBefore=${this.sensorBefore}
+              .sensorBefore=${otherLegSensor(this.visit.sets, this.side)}
               @sensor-looked-at=${({ detail }: CustomEvent<SensorLooked>) => (this.looked = detail)}
             ></sensor-in-hand>
             ${this.check()}`

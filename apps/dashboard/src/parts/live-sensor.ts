@@ -90,6 +90,7 @@ export class LiveSensor extends LitElement {
   @consume({ context: clockContext }) private readonly clock!: HostClock;
   @state() private said = '';
   @state() private isOver = false;
+  @state() private isToMind = false;
   @state() private facts: readonly HeldFact[] = [];
   @state() private channels: readonly PictureChannel[] = [];
   @query('signal-chart') private readonly chart!: SignalChart | null;
@@ -167,6 +168,7 @@ export class LiveSensor extends LitElement {
     if (watch === undefined || watched === undefined) return;
     const { state: now } = watch;
     this.isOver = now.kind === 'over';
+    this.isToMind = ['over', 'unread', 'silent'].includes(now.kind);
     this.said = watchWords(now, watch.back, sourceWords);
     this.facts = heldFacts(watched, this.offer, watch.summary, watch.history);
     const silentS = now.kind === 'streaming' ? 0 : now.kind === 'silent' ? now.forS : null;
@@ -176,7 +178,7 @@ export class LiveSensor extends LitElement {
 
   override render(): TemplateResult | typeof nothing {
     if (this.watch === undefined) return nothing;
-    return html`<p class="state ${this.isOver ? 'voice' : ''}" role="status">${this.said}</p>
+    return html`<p class="state ${this.isToMind ? 'voice' : ''}" role="status">${this.said}</p>
       ${
         this.isOver
           ? html`<button type="button" @click=${() => this.begin()}>${HELD_WORDS.again.text}</button>`

@@ -164,7 +164,7 @@ export const DESCRIBE_WORDS = sentences('screen.describe', {
   'bytes-help': 'Type or paste what the sensor sends, such as 05 7B 00 85 FF.',
   'bytes-bad': 'Two digits from 0 to 9 and A to F for each byte.',
   live: 'Take what comes from the connected sensor',
-  'live-none': 'Connect a Bluetooth sensor by a kept description to see its bytes here as they come.',
+  'live-none': 'Connect the sensor by a kept description to see its bytes here as they come.',
   which: 'Characteristic',
   decoded: 'What they mean',
   'decoded-none': 'Nothing yet.',
