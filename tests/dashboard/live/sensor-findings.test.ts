@@ -152,3 +152,19 @@ test('what pointed up in an earlier set is held against what points up now', () 
   expect(upSeen(pushed(950))).toBeNull();
   expect(axisNearest([0.1, -0.9, 0.3])).toBe('y-');
 });
+
+test('of a stretch too short for a scatter at rest neither sign nor unit is told', () => {
+  const { timesS: all, channels } = pushed(300).groups[0];
+  // nine samples about the beginning of the push: its range is large, and how quiet rest is nobody knows
+  const from = 295;
+  const short = channels.map((channel) => ({ ...channel, samples: channel.samples.slice(from, from + 9) }));
+  const found = sensorFindings({ groups: [{ timesS: all.slice(from, from + 9), channels: short }] }, known);
+  expect(found.map(({ subject, isUnseen }) => [subject, isUnseen])).toEqual([
+    ['unit', true],
+    ['sign', true],
+  ]);
+  // nine that begin and end alike, the push between them
+  const spike = Float64Array.of(0, 0.1, 0, 300, 300, 0, 0.1, 0, 0);
+  const group = { timesS: all.slice(0, 9), channels: [{ quantity: 'force' as const, axis: null, samples: spike }] };
+  expect(sensorFindings({ groups: [group] }, known).every(({ isUnseen }) => isUnseen)).toBe(true);
+});

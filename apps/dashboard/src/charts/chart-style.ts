@@ -46,13 +46,6 @@ export const chartStyle = css`
   .ink-right {
     color: var(--right);
   }
-  summary {
-    align-content: center;
-    cursor: pointer;
-    min-block-size: var(--target);
-    text-decoration: underline;
-    text-underline-offset: 0.2em;
-  }
   .scroll {
     overflow-x: auto;
   }

@@ -4,6 +4,7 @@ import { customElement, property, query, state } from 'lit/decorators.js';
 import uPlot from 'uplot';
 import plotStyle from 'uplot/dist/uPlot.min.css?inline';
 import { type Line, minMaxLine, type TimeWindow } from '../live/min-max.ts';
+import { foldStyle } from '../parts/fold-style.ts';
 import { base } from '../styles/base.ts';
 import { decimal } from '../words/decimal.ts';
 import { fill } from '../words/fill.ts';
@@ -20,7 +21,7 @@ const cursorSteps = 200;
 /** A picture of signals over time, with a cursor for the keyboard and a table that holds the same numbers. */
 @customElement('signal-chart')
 export class SignalChart extends LitElement {
-  static override styles = [base, unsafeCSS(plotStyle), chartStyle];
+  static override styles = [base, unsafeCSS(plotStyle), foldStyle, chartStyle];
 
   @property({ attribute: false }) label = '';
   @property({ attribute: false }) series: readonly ChartSeries[] = [];

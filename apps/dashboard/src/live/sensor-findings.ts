@@ -104,7 +104,9 @@ function ofLoad({ timesS }: ChannelGroup, channel: Channel, known: LookedFor): r
   if (quantity === 'force' && isCalibrated) return [];
   const axes = [asSent(channel, sentUnits)];
   const noise = restScatter(timesS, axes[0]!);
-  const sign = pullSign(axes[0]!, noise, rule);
+  // an effort is told from the scatter at rest: without that nothing was seen
+  const sign: Guess<string> =
+    noise === null ? { ...nothing, evidence: { code: 'no-effort', figures: {} } } : pullSign(axes[0]!, noise, rule);
   const stands = quantity === 'force' && placement === 'platform' && test === 'heel-raise';
   const isSeen = sign.evidence.code !== 'no-effort' || stands;
   const question = {

@@ -29,13 +29,6 @@ export const readyStyle = css`
     font-size: var(--size-2);
     margin-block-end: var(--gap-1);
   }
-  summary {
-    align-content: center;
-    cursor: pointer;
-    min-block-size: var(--target);
-    text-decoration: underline;
-    text-underline-offset: 0.2em;
-  }
   .options {
     display: grid;
     grid-template-columns: repeat(auto-fit, minmax(min(17rem, 100%), 1fr));

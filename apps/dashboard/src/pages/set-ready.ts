@@ -27,6 +27,7 @@ import '../parts/set-up-check.ts';
 import type { PlaceAnswered, SensorLooked, SetUpLooked } from '../parts/set-up-check.ts';
 import '../parts/source-check.ts';
 import '../parts/test-choice.ts';
+import { foldStyle } from '../parts/fold-style.ts';
 import { readyStyle } from './ready-style.ts';
 
 const placements: readonly Placement[] = ['foot', 'heel', 'trunk', 'platform'];
@@ -36,7 +37,7 @@ const originWords = { live: LIVE_WORDS.live, simulated: READY_WORDS.simulated, r
 /** Before a set: which leg, how it is tested, where the samples come from, and what to watch. */
 @customElement('set-ready')
 export class SetReady extends LitElement {
-  static override styles = [base, readyStyle];
+  static override styles = [base, foldStyle, readyStyle];
 
   @property({ attribute: false }) visit!: Visit;
   @property({ attribute: false }) side!: Side;

@@ -8,6 +8,7 @@ import { capital } from '../result/value-words.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import { legMarkStyle } from './leg-mark-style.ts';
+import { ruledListStyle } from './ruled-list-style.ts';
 
 type Bounds = NonNullable<GroupView['value']>;
 
@@ -21,18 +22,13 @@ export class GroupRows extends LitElement {
   static override styles = [
     base,
     legMarkStyle,
+    ruledListStyle,
     css`
       :host {
         direction: ltr;
         max-inline-size: 44rem;
       }
-      ul {
-        list-style: none;
-        margin: 0;
-        padding: 0;
-      }
       li {
-        border-block-start: 1px solid var(--hairline);
         padding-block: var(--gap-3);
       }
       p {

@@ -5,6 +5,7 @@ import { cannotTell } from '../journey/sensor-answers.ts';
 import { openQuestions, questionKey, type SensorQuestion } from '../live/sensor-questions.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
+import { foldStyle } from './fold-style.ts';
 import { ruledListStyle } from './ruled-list-style.ts';
 
 /** An answer to one of the questions. */
@@ -18,6 +19,7 @@ export type QuestionAnswered = CustomEvent<{ readonly question: SensorQuestion; 
 export class SensorQuestions extends LitElement {
   static override styles = [
     base,
+    foldStyle,
     ruledListStyle,
     css`
       :host {
@@ -38,13 +40,6 @@ export class SensorQuestions extends LitElement {
       }
       .open {
         border-style: dashed;
-      }
-      summary {
-        align-content: center;
-        cursor: pointer;
-        min-block-size: var(--target);
-        text-decoration: underline;
-        text-underline-offset: 0.2em;
       }
       li {
         align-items: center;
