@@ -1,6 +1,6 @@
 import type { ICruiseOptions, IRegularForbiddenRuleType, IResolveOptions } from 'dependency-cruiser';
 
-/** Who may import whom. What is not listed is forbidden. */
+/** Who may import whom. What is not listed is forbidden: what a clinic writes down and what leaves stand on the others. */
 export const may: Readonly<Record<string, readonly string[]>> = {
   shared: [],
   'packages/analysis': ['shared'],
@@ -8,7 +8,17 @@ export const may: Readonly<Record<string, readonly string[]>> = {
   'packages/records': ['shared'],
   'packages/sensors': ['shared'],
   'packages/storage': ['shared'],
-  'apps/cli': ['shared', 'packages/analysis', 'packages/simulation', 'packages/records'],
+  'packages/casebook': ['shared', 'packages/analysis', 'packages/records', 'packages/storage'],
+  'packages/exchange': ['shared', 'packages/analysis', 'packages/records', 'packages/casebook'],
+  'apps/cli': [
+    'shared',
+    'packages/analysis',
+    'packages/simulation',
+    'packages/records',
+    'packages/storage',
+    'packages/casebook',
+    'packages/exchange',
+  ],
   'apps/dashboard': [
     'shared',
     'packages/analysis',
@@ -16,6 +26,8 @@ export const may: Readonly<Record<string, readonly string[]>> = {
     'packages/simulation',
     'packages/sensors',
     'packages/storage',
+    'packages/casebook',
+    'packages/exchange',
   ],
 };
 
@@ -34,11 +46,13 @@ export const npmOfPure: Readonly<Record<string, readonly string[]>> = {
   'packages/simulation': [],
   'packages/records': ['mathjs', 'papaparse', 'zod', '@noble/hashes'],
   'packages/sensors': ['zod'],
+  'packages/casebook': ['zod'],
+  'packages/exchange': ['fflate', 'hyparquet-writer'],
 };
 
 /** What runs in a browser: no Node module either, and of npm only these. */
 export const npmOfBrowser: Readonly<Record<string, readonly string[]>> = {
-  'packages/storage': ['idb', '@noble/hashes'],
+  'packages/storage': ['idb', '@noble/hashes', 'hash-wasm', 'fflate'],
   'apps/dashboard': ['lit', '@lit/context', 'uplot'],
 };
 
