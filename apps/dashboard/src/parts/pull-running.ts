@@ -1,4 +1,5 @@
 import { consume } from '@lit/context';
+import { type Person, type PullSet, secondsBetween } from '@surae/casebook';
 import type { SampleBlock, Sensor } from '@surae/sensors';
 import type { PullProtocol } from '@surae/shared';
 import { LIVE_WORDS, PULL_WORDS, TEST_WORDS } from '@surae/shared';
@@ -13,9 +14,6 @@ import {
   sensorContext,
   storeContext,
 } from '../contexts/capabilities.ts';
-import type { Person } from '../journey/person.ts';
-import type { PullSet } from '../journey/pull-set.ts';
-import { secondsBetween } from '../journey/rest.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { PageWatch } from '../live/page-watch.ts';
 import { type CueTimes, cueAt, cueTimes, type PullCue } from '../live/pull-cue.ts';
