@@ -3,6 +3,7 @@ import { SAFETY_LIST_VERSION } from '@surae/shared';
 import { MemoryStore, type NewDocument, type StoredDocument } from '@surae/storage';
 import { describe, expect, test } from 'vitest';
 import { VisitBook } from '../../apps/dashboard/src/journey/visit-book.ts';
+import { sampleDocument } from '../support/sample-bodies.ts';
 
 /** A store that also tells everything that was added to it. */
 class ToldStore extends MemoryStore {
@@ -77,25 +78,71 @@ describe('the state of a clinic', () => {
   });
 
   test('of no documents holds nobody', () => {
-    expect(casebookOf([])).toEqual({ people: [], certificates: [], ownErrors: [], descriptions: [], problems: [] });
+    expect(Object.values(casebookOf([])).flat()).toEqual([]);
   });
 
-  test('lists what is about nothing that is there, and passes over kinds that it does not know', async () => {
+  test('lists what is about nothing that is there, and what is of a kind that it does not know', async () => {
     const { store } = await clinic();
     const person = store.all.find(({ kind }) => kind === 'person')!;
     const visit = store.all.find(({ kind }) => kind === 'visit')!;
     const unknown = { ...visit, id: 'u', kind: 'of-tomorrow', sequence: 100 };
     const { people, problems } = casebookOf([...store.all.filter((one) => one !== person), unknown]);
     expect(people.map(({ person: { name } }) => name)).toEqual(['B 4']);
-    expect(problems.map(({ kind }) => kind)).toEqual([
-      'visit',
-      'visit-safety',
-      'set-begun',
-      'set-stopped',
-      'visit-closed',
-      'person-amended',
-      'visit',
+    expect(problems.map(({ kind, code }) => [kind, code])).toEqual([
+      ['of-tomorrow', 'unknown-kind'],
+      ['visit', 'about-nothing'],
+      ['person-amended', 'about-nothing'],
+      ['visit', 'about-nothing'],
     ]);
-    expect(new Set(problems.map(({ code }) => code))).toEqual(new Set(['about-nothing']));
+  });
+
+  test('keeps the visits of somebody whose own page cannot be read, and says which page it is', async () => {
+    const { store } = await clinic();
+    const spoilt = store.all.map((one) => (one.kind === 'person' ? { ...one, body: { name: 5 } } : one));
+    const { people, problems } = casebookOf(spoilt);
+    expect(people.map(({ person: { name }, visits }) => [name, visits.length])).toEqual([
+      ['A 71', 2],
+      ['?', 0],
+    ]);
+    expect(problems.map(({ kind, code }) => [kind, code])).toEqual([
+      ['person', 'does-not-fit'],
+      ['person', 'does-not-fit'],
+    ]);
+  });
+
+  test('holds what is kept of a person beside the visits, amended and without what was removed', async () => {
+    const { store } = await clinic();
+    const { id: person } = store.all.find(({ kind }) => kind === 'person')!;
+    const { id: visit } = store.all.find(({ kind }) => kind === 'visit')!;
+    const after = (kind: string, about: string | null): StoredDocument => {
+      const document = sampleDocument(kind, about);
+      return { ...document, sequence: document.sequence + 1000 };
+    };
+    const total = after('questionnaire-total', person);
+    const runs = [after('run', person), after('run', person)];
+    const added = [
+      ...['episode', 'plan-item', 'done-item', 'morning-check'].map((kind) => after(kind, person)),
+      total,
+      after('amendment', total.id),
+      ...runs,
+      after('removal', runs[0].id),
+      after('verdict-by-hand', visit),
+      after('reliability-set', null),
+      after('audit-entry', null),
+    ];
+    const book = casebookOf([...store.all, ...added]);
+    const [{ episodes, planItems, doneItems, morningChecks, questionnaireTotals, visits, ...rest }] = book.people;
+    expect([episodes, planItems, doneItems, morningChecks].map((one) => one.length)).toEqual([1, 1, 1, 1]);
+    expect(rest.runs.map(({ id }) => id)).toEqual([runs[1].id]);
+    expect(questionnaireTotals.map(({ author, body }) => [author, body.total])).toEqual([['RN', 46]]);
+    expect(visits[0].verdictsByHand.map(({ body }) => [body.repetition, body.verdict])).toEqual([[4, 'no']]);
+    expect([book.reliabilitySets.length, book.audit.length, book.problems]).toEqual([1, 1, []]);
+  });
+
+  test('a visit that was removed takes what happened in it along, without a problem', async () => {
+    const { store } = await clinic();
+    const { id } = store.all.find(({ kind }) => kind === 'visit')!;
+    const { people, problems } = casebookOf([...store.all, { ...sampleDocument('removal', id), sequence: 1000 }]);
+    expect([people[0].visits.length, problems]).toEqual([1, []]);
   });
 });

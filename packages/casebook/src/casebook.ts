@@ -1,17 +1,33 @@
 import type { StoredDocument } from '@surae/storage';
+import { laidOver } from './amendments.ts';
 import { type Certificate, certificatesOf } from './calibrations.ts';
 import { type DescriptionEntry, descriptionEntries } from './description-entries.ts';
+import { type Entry, entryOf } from './entry.ts';
+import type { AuditEntry, ReliabilitySet } from './kinds/clinic-kinds.ts';
+import { kindOf } from './kinds/kinds.ts';
+import type {
+  DoneItem,
+  Episode,
+  MorningCheck,
+  PlanItem,
+  QuestionnaireTotal,
+  Run,
+  VerdictByHand,
+} from './kinds/person-kinds.ts';
+import { type BodyProblemCode, readBodies, readBody } from './kinds/read-body.ts';
 import { type OwnErrorsEntry, ownErrorsOf } from './own-errors.ts';
 import { type Person, personOf } from './person.ts';
 import { type AmendedField, amended, amendedAsOf, amendedFields, amendmentOf } from './person-amendment.ts';
 import type { Visit } from './visit.ts';
-import { foldVisit, visitEventKinds } from './visit-events.ts';
+import { foldVisit } from './visit-events.ts';
 
 /** A visit with its tests, and its person as the body was known then. */
 export interface CasebookVisit {
   readonly visit: Visit;
   /** of a visit that is closed as known at its end, of an open one as known now */
   readonly person: Person;
+  /** what a person saw in single repetitions; the automatic verdicts stand beside them */
+  readonly verdictsByHand: readonly Entry<VerdictByHand>[];
 }
 
 /** Somebody who is tested, with everything that was done. */
@@ -22,18 +38,31 @@ export interface CasebookPerson {
   readonly amendedFields: readonly AmendedField[];
   /** in the order in which they were begun */
   readonly visits: readonly CasebookVisit[];
+  readonly episodes: readonly Entry<Episode>[];
+  readonly planItems: readonly Entry<PlanItem>[];
+  readonly doneItems: readonly Entry<DoneItem>[];
+  readonly morningChecks: readonly Entry<MorningCheck>[];
+  readonly runs: readonly Entry<Run>[];
+  readonly questionnaireTotals: readonly Entry<QuestionnaireTotal>[];
 }
 
 /** Why a document stands in nothing that the casebook tells. */
 export type CasebookProblemCode =
+  | BodyProblemCode
   /** it is about another document that is not there */
-  'about-nothing';
+  | 'about-nothing'
+  /** it amends or removes what cannot be */
+  | 'not-amendable'
+  /** what it amends would no longer fit its kind */
+  | 'no-fit-after';
 
 /** A document that is kept and stands in nothing; it never hides the rest. */
 export interface CasebookProblem {
   readonly id: string;
   readonly kind: string;
   readonly code: CasebookProblemCode;
+  /** what was expected where; empty where the code says it all */
+  readonly detail: string;
 }
 
 /** The present state of a clinic. */
@@ -42,10 +71,10 @@ export interface Casebook {
   readonly certificates: readonly Certificate[];
   readonly ownErrors: readonly OwnErrorsEntry[];
   readonly descriptions: readonly DescriptionEntry[];
+  readonly reliabilitySets: readonly Entry<ReliabilitySet>[];
+  readonly audit: readonly Entry<AuditEntry>[];
   readonly problems: readonly CasebookProblem[];
 }
-
-const eventKinds: ReadonlySet<string> = new Set(visitEventKinds);
 
 /** Documents by what they are about, each list in order. */
 function byAbout(documents: readonly StoredDocument[]): ReadonlyMap<string | null, readonly StoredDocument[]> {
@@ -58,10 +87,17 @@ function byAbout(documents: readonly StoredDocument[]): ReadonlyMap<string | nul
   return found;
 }
 
+/** Whether an amended document is one that may be amended, and still is one of its kind. */
+const rules = {
+  isAmendable: (kind: string): boolean => kindOf(kind)?.amendable ?? false,
+  fits: (document: StoredDocument): boolean => readBody(document).ok,
+};
+
 /**
  * The present state of a clinic, made of all its documents and of nothing else: the same documents give the same state.
  *
- * They count in the order of their sequence. A document of a kind that is not known here is passed over.
+ * They count in the order of their sequence, bodies are brought to the present version, and amendments are laid over what
+ * they are about, see `laidOver`. What cannot be read stands among the problems and hides nothing else.
  *
  * @param documents - all documents of a store or of a backup, in any order [-]
  * @returns people with their visits, what the clinic keeps for itself, and what stands in nothing [-]
@@ -69,39 +105,64 @@ function byAbout(documents: readonly StoredDocument[]): ReadonlyMap<string | nul
  */
 export function casebookOf(documents: readonly StoredDocument[]): Casebook {
   const ordered = [...documents].sort((a, b) => a.sequence - b.sequence);
-  const about = byAbout(ordered);
-  const ofKind = (kind: string): readonly StoredDocument[] => ordered.filter((one) => one.kind === kind);
-
-  const folded = new Set<string>();
-  const fold = (begun: StoredDocument): Visit => {
-    const events = (about.get(begun.id) ?? []).filter(({ kind }) => eventKinds.has(kind));
-    for (const { id } of [begun, ...events]) folded.add(id);
-    return foldVisit(begun, events);
-  };
+  const read = readBodies(ordered);
+  const counting = laidOver(read.documents, rules);
+  const about = byAbout(counting.documents);
+  const ofKind = (kind: string): readonly StoredDocument[] => counting.documents.filter((one) => one.kind === kind);
+  const entries = <Body>(list: readonly StoredDocument[], kind: string): readonly Entry<Body>[] =>
+    list.filter((one) => one.kind === kind).map((one) => entryOf<Body>(one));
 
   const people = ofKind('person').map((begun): CasebookPerson => {
     const own = about.get(begun.id) ?? [];
-    const corrected = own.filter(({ kind }) => kind === 'person-amended');
-    for (const { id } of corrected) folded.add(id);
-    const amendments = corrected.map(amendmentOf);
+    const amendments = own.filter(({ kind }) => kind === 'person-amended').map(amendmentOf);
     const [born, person] = [personOf(begun), amended(personOf(begun), amendments)];
-    const visits = own
-      .filter(({ kind }) => kind === 'visit')
-      .map((visit): CasebookVisit => {
-        const end = (about.get(visit.id) ?? []).find(({ kind }) => kind === 'visit-closed');
-        return { visit: fold(visit), person: end === undefined ? person : amendedAsOf(born, amendments, end.at) };
-      });
-    return { person, amendedFields: amendedFields(begun, amendments), visits };
+    const visitOf = (visit: StoredDocument): CasebookVisit => {
+      const inside = about.get(visit.id) ?? [];
+      const end = inside.find(({ kind }) => kind === 'visit-closed');
+      return {
+        visit: foldVisit(visit, inside),
+        person: end === undefined ? person : amendedAsOf(born, amendments, end.at),
+        verdictsByHand: entries(inside, 'verdict-by-hand'),
+      };
+    };
+    return {
+      person,
+      amendedFields: amendedFields(begun, amendments),
+      visits: own.filter(({ kind }) => kind === 'visit').map(visitOf),
+      episodes: entries(own, 'episode'),
+      planItems: entries(own, 'plan-item'),
+      doneItems: entries(own, 'done-item'),
+      morningChecks: entries(own, 'morning-check'),
+      runs: entries(own, 'run'),
+      questionnaireTotals: entries(own, 'questionnaire-total'),
+    };
   });
 
-  const astray = ordered.filter(
-    ({ id, kind }) => (kind === 'visit' || kind === 'person-amended' || eventKinds.has(kind)) && !folded.has(id),
-  );
   return {
     people,
     certificates: certificatesOf(ofKind('calibration')),
     ownErrors: ownErrorsOf(ofKind('own-error'), ofKind('own-error-back')),
     descriptions: descriptionEntries(ofKind('sensor-description'), ofKind('sensor-description-back')),
-    problems: astray.map(({ id, kind }) => ({ id, kind, code: 'about-nothing' })),
+    reliabilitySets: entries(counting.documents, 'reliability-set'),
+    audit: entries(counting.documents, 'audit-entry'),
+    problems: [
+      ...read.problems,
+      ...counting.refused.map((one) => ({ ...one, detail: '' })),
+      ...astray(counting.documents, ordered),
+    ],
   };
+}
+
+/** Documents about a person or a visit that is not there; what was removed took what is about it along, without a word. */
+function astray(counting: readonly StoredDocument[], all: readonly StoredDocument[]): CasebookProblem[] {
+  const places = {
+    person: new Set(all.filter(({ kind }) => kind === 'person').map(({ id }) => id)),
+    visit: new Set(all.filter(({ kind }) => kind === 'visit').map(({ id }) => id)),
+  };
+  return counting.flatMap(({ id, kind, about }) => {
+    const expected = kindOf(kind)?.about;
+    if (expected !== 'person' && expected !== 'visit') return [];
+    if (about !== null && places[expected].has(about)) return [];
+    return [{ id, kind, code: 'about-nothing' as const, detail: '' }];
+  });
 }

@@ -1,3 +1,4 @@
+export { type AmendmentRefused, type AmendmentRules, laidOver } from './amendments.ts';
 export { calibrationTold } from './calibration-told.ts';
 export {
   ageInDays,
@@ -16,6 +17,7 @@ export {
   casebookOf,
 } from './casebook.ts';
 export { type DescriptionEntry, descriptionEntries, descriptionSchema } from './description-entries.ts';
+export { type Entry, entryOf } from './entry.ts';
 export {
   holdsOf,
   inFlare,
@@ -26,6 +28,20 @@ export {
   proposedHistory,
   soreLegs,
 } from './history.ts';
+export { type BodyKind, bodyVersion } from './kinds/body-kind.ts';
+export type { AuditEntry, ReliabilitySet } from './kinds/clinic-kinds.ts';
+export { documentJsonSchema } from './kinds/document-schema.ts';
+export { kindOf, kinds } from './kinds/kinds.ts';
+export type {
+  DoneItem,
+  Episode,
+  MorningCheck,
+  PlanItem,
+  QuestionnaireTotal,
+  Run,
+  VerdictByHand,
+} from './kinds/person-kinds.ts';
+export { type BodyProblem, type BodyProblemCode, type BodyRead, readBodies, readBody } from './kinds/read-body.ts';
 export {
   noOwnErrors,
   type OwnErrorsEntry,
@@ -81,6 +97,7 @@ export {
   type ZeroEntry,
   zeroSchema,
 } from './set-up.ts';
+export { standIn } from './stand-in.ts';
 export type { TestKind } from './test-kind.ts';
 export { betweenTestsS, type EarlierTest, earlierTest, restBetweenTestsS } from './test-rest.ts';
 export { afterChoice, isBegun, openTest, testsOf } from './tests-of-visit.ts';
