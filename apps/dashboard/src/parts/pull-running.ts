@@ -253,7 +253,7 @@ export class PullRunning extends LitElement {
   }
 
   private notStored(): TemplateResult {
-    return html`<div class="column" role="status" style="padding: var(--gap-4)">
+    return html`<div class="column unstored" role="status">
       <h1 tabindex="-1">${PULL_WORDS.unstored.text}</h1>
       <p>${fill(PULL_WORDS['unstored-explain'], { reason: this.unsaved ?? '' })}</p>
       <button
