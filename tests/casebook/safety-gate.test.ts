@@ -1,7 +1,7 @@
 import { SAFETY_LIST_VERSION } from '@surae/shared';
 import { expect, test } from 'vitest';
-import { locksOf, mayTest, notesOf, safetyLines } from '../../../apps/dashboard/src/journey/safety-gate.ts';
-import type { SafetyAnswer } from '../../../apps/dashboard/src/journey/visit.ts';
+import { locksOf, mayTest, notesOf, safetyLines } from '../../packages/casebook/src/safety-gate.ts';
+import type { SafetyAnswer } from '../../packages/casebook/src/visit.ts';
 
 const clear: SafetyAnswer = {
   listVersion: SAFETY_LIST_VERSION,

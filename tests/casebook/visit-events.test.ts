@@ -1,7 +1,7 @@
 import type { Json, StoredDocument } from '@surae/storage';
 import { expect, test } from 'vitest';
-import { foldVisit, setOf, visitEventKinds } from '../../../apps/dashboard/src/journey/visit-events.ts';
-import { madeReport } from '../../support/made-visit.ts';
+import { foldVisit, setOf, visitEventKinds } from '../../packages/casebook/src/visit-events.ts';
+import { madeReport } from '../support/made-visit.ts';
 
 let sequence = 0;
 

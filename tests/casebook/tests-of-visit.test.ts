@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { afterChoice, isBegun, openTest, testsOf } from '../../../apps/dashboard/src/journey/tests-of-visit.ts';
-import { madePullSet, madePullVisit } from '../../support/made-pull-visit.ts';
-import { madeSet, madeVisit } from '../../support/made-visit.ts';
+import { afterChoice, isBegun, openTest, testsOf } from '../../packages/casebook/src/tests-of-visit.ts';
+import { madePullSet, madePullVisit } from '../support/made-pull-visit.ts';
+import { madeSet, madeVisit } from '../support/made-visit.ts';
 
 test('a visit tests heel raises until something else is chosen', () => {
   expect(testsOf(madeVisit())).toEqual(['heel-raise']);

@@ -1,5 +1,6 @@
 import { ratioBlocks } from '@surae/analysis';
 import { expect, test } from 'vitest';
+import { irritabilityOf } from '../../packages/analysis/src/compare/irritability.ts';
 import {
   holdsOf,
   inFlare,
@@ -9,10 +10,9 @@ import {
   noHistory,
   proposedHistory,
   soreLegs,
-} from '../../../apps/dashboard/src/journey/history.ts';
-import { irritabilityOf } from '../../../packages/analysis/src/compare/irritability.ts';
-import { testedLeg, visitLegs } from '../../support/tested-leg.ts';
-import { ALL_TOLD, legTold, MODERATE } from '../../support/told-visit.ts';
+} from '../../packages/casebook/src/history.ts';
+import { testedLeg, visitLegs } from '../support/tested-leg.ts';
+import { ALL_TOLD, legTold, MODERATE } from '../support/told-visit.ts';
 
 test('nothing asked is nothing known', () => {
   expect(isTold(noHistory)).toBe(false);

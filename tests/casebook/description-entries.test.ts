@@ -1,6 +1,6 @@
 import { MemoryStore } from '@surae/storage';
 import { expect, test } from 'vitest';
-import { VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
+import { VisitBook } from '../../apps/dashboard/src/journey/visit-book.ts';
 
 const newBook = (): VisitBook =>
   new VisitBook(new MemoryStore(), { isoNow: () => '2026-03-01T09:25:00.000+01:00' }, 'desk');

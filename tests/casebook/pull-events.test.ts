@@ -1,9 +1,9 @@
 import { MemoryStore } from '@surae/storage';
 import { expect, test } from 'vitest';
-import { pullSetOf } from '../../../apps/dashboard/src/journey/pull-events.ts';
-import { SafetyLockError, VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
-import type { VisitEvent } from '../../../apps/dashboard/src/journey/visit-events.ts';
-import { madeChoice } from '../../support/made-pull-visit.ts';
+import { SafetyLockError, VisitBook } from '../../apps/dashboard/src/journey/visit-book.ts';
+import { pullSetOf } from '../../packages/casebook/src/pull-events.ts';
+import type { VisitEvent } from '../../packages/casebook/src/visit-events.ts';
+import { madeChoice } from '../support/made-pull-visit.ts';
 
 async function book(): Promise<{ book: VisitBook; id: string; keep: (event: VisitEvent) => Promise<string> }> {
   let seconds = 0;

@@ -2,13 +2,11 @@ import { expect, test } from 'vitest';
 import {
   countingOf,
   countingSets,
-  minutesAndSeconds,
   restBetweenSidesS,
-  restNews,
   restTakenS,
   secondsBetween,
-} from '../../../apps/dashboard/src/journey/rest.ts';
-import { madeSet, madeVisit } from '../../support/made-visit.ts';
+} from '../../packages/casebook/src/rest.ts';
+import { madeSet, madeVisit } from '../support/made-visit.ts';
 
 test('time between two written times does not mind their offsets', () => {
   expect(secondsBetween('2026-03-29T01:59:50.000+01:00', '2026-03-29T03:00:10.500+02:00')).toBe(20.5);
@@ -18,34 +16,6 @@ test('time between two written times does not mind their offsets', () => {
 test('what cannot be read as a time gives no time', () => {
   expect(secondsBetween('yesterday', '2026-03-01T09:00:00Z')).toBeNull();
   expect(secondsBetween('2026-03-01T09:00:00Z', '')).toBeNull();
-});
-
-test.each([
-  [61, 60.2, undefined],
-  [60.2, 60, 'one-minute'],
-  [60.2, 59.9, 'one-minute'],
-  [60, 59.8, undefined],
-  [30.1, 29.9, 'half-a-minute'],
-  [0.2, 0, 'over'],
-  [0, 0, undefined],
-  // a tab that slept tells the last mark only
-  [90, 12, 'half-a-minute'],
-  [90, 0, 'over'],
-] as const)('from %s s to %s s left the news is %s', (before, now, expected) => {
-  expect(restNews(before, now)).toBe(expected);
-});
-
-test('a countdown shows the second that has begun, and stops at zero', () => {
-  expect([120, 119.2, 60, 59.01, 9, 0.3, 0, -5].map(minutesAndSeconds)).toEqual([
-    '2:00',
-    '2:00',
-    '1:00',
-    '1:00',
-    '0:09',
-    '0:01',
-    '0:00',
-    '0:00',
-  ]);
 });
 
 const left = madeSet('left', null, { begunAt: '2026-03-01T09:30:00Z', stoppedAt: '2026-03-01T09:31:00Z' });

@@ -1,6 +1,6 @@
 import { MemoryStore } from '@surae/storage';
 import { expect, test } from 'vitest';
-import { ageReached, personOf, personSchema } from '../../../apps/dashboard/src/journey/person.ts';
+import { ageReached, personOf, personSchema } from '../../packages/casebook/src/person.ts';
 
 test('a person is what the document says, under the id of the document', async () => {
   const body = { name: 'A 17', bodyMassKg: 71.5, heelLeverM: null, demo: false };

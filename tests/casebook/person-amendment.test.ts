@@ -7,7 +7,7 @@ import {
   amendedFields,
   amendmentOf,
   changeOf,
-} from '../../../apps/dashboard/src/journey/person-amendment.ts';
+} from '../../packages/casebook/src/person-amendment.ts';
 
 const person = { id: 'p', name: 'A 17', bodyMassKg: 70, heelLeverM: 0.18, demo: false };
 const first = { at: '2026-03-01T09:00:00.000+01:00', by: null, change: { bodyMassKg: 72, birthYear: 1984 } };

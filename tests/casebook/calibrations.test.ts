@@ -1,8 +1,8 @@
 import { massLine, setupDefaults } from '@surae/analysis';
 import { MemoryStore } from '@surae/storage';
 import { expect, test } from 'vitest';
-import { ageInDays, type CalibrationKept, certificateFor } from '../../../apps/dashboard/src/journey/calibrations.ts';
-import { VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
+import { VisitBook } from '../../apps/dashboard/src/journey/visit-book.ts';
+import { ageInDays, type CalibrationKept, certificateFor } from '../../packages/casebook/src/calibrations.ts';
 
 const { gravityMps2, masses } = setupDefaults;
 const levels = [0, 10, 20, 0].map((massKg) => ({ massKg, level: 2 + 1.01 * massKg * gravityMps2, u: 0.1 }));

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { betweenTestsS, earlierTest, restBetweenTestsS } from '../../../apps/dashboard/src/journey/test-rest.ts';
-import { madePullSet, madePullVisit } from '../../support/made-pull-visit.ts';
-import { madeSet } from '../../support/made-visit.ts';
+import { betweenTestsS, earlierTest, restBetweenTestsS } from '../../packages/casebook/src/test-rest.ts';
+import { madePullSet, madePullVisit } from '../support/made-pull-visit.ts';
+import { madeSet } from '../support/made-visit.ts';
 
 // raises stop at 9:31:40, pushes are begun at 9:30:00 and stop at 9:34:00 unless a case says otherwise
 const raises = madeSet('left', null);

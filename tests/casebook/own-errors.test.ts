@@ -1,8 +1,8 @@
 import type { OwnRatioError, OwnReliability } from '@surae/analysis';
 import { MemoryStore } from '@surae/storage';
 import { expect, test } from 'vitest';
-import { type OwnErrorsKept, ownErrorsInUse } from '../../../apps/dashboard/src/journey/own-errors.ts';
-import { VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
+import { VisitBook } from '../../apps/dashboard/src/journey/visit-book.ts';
+import { type OwnErrorsKept, ownErrorsInUse } from '../../packages/casebook/src/own-errors.ts';
 
 const source = { id: 'own', citation: 'ours', group: 'own people' };
 const ofTest = (standardError: number): OwnReliability => ({

@@ -1,7 +1,7 @@
 import { MemoryStore } from '@surae/storage';
 import { expect, test } from 'vitest';
-import { answersAbout, answerTo, cannotTell } from '../../../apps/dashboard/src/journey/sensor-answers.ts';
-import { VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
+import { VisitBook } from '../../apps/dashboard/src/journey/visit-book.ts';
+import { answersAbout, answerTo, cannotTell } from '../../packages/casebook/src/sensor-answers.ts';
 
 const seen = { answer: 'kgf', confidence: 0.7, evidence: 'efforts', figures: { size: 60 } };
 

@@ -1,7 +1,7 @@
 import { MemoryStore } from '@surae/storage';
 import { expect, test } from 'vitest';
-import { lastZeroOf, type SensorZero, sensorKey } from '../../../apps/dashboard/src/journey/set-up.ts';
-import { VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
+import { VisitBook } from '../../apps/dashboard/src/journey/visit-book.ts';
+import { lastZeroOf, type SensorZero, sensorKey } from '../../packages/casebook/src/set-up.ts';
 
 const zero: SensorZero = { level: 3, u: 0.2, noise: 0.5, quantity: 'force', emptyBy: 'quantity' };
 const told = { route: 'serial', kindName: 'Invented cell', deviceName: 'port 1' } as const;

@@ -1,7 +1,7 @@
 import { calibrationError } from '@surae/analysis';
 import { expect, test } from 'vitest';
-import { calibrationTold } from '../../../apps/dashboard/src/journey/calibration-told.ts';
-import { madeCertificate } from '../../support/made-certificate.ts';
+import { calibrationTold } from '../../packages/casebook/src/calibration-told.ts';
+import { madeCertificate } from '../support/made-certificate.ts';
 
 const certificate = madeCertificate();
 
