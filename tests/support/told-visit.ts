@@ -1,11 +1,16 @@
 import { type PullPlacement, type PullReport, protocolFingerprint, type Report, type Side } from '@surae/analysis';
+import {
+  type IrritabilityTold,
+  type LegHistory,
+  noHistory,
+  type Person,
+  type SoreSides,
+  type VisitHistory,
+  visitEventKinds,
+} from '@surae/casebook';
 import { type EndReason, INCLINE_10, type Protocol, SAFETY_LIST_VERSION } from '@surae/shared';
 import type { RecordStore, StoredDocument } from '@surae/storage';
-import { noHistory } from '../../apps/dashboard/src/journey/history.ts';
-import type { Person } from '../../apps/dashboard/src/journey/person.ts';
-import type { IrritabilityTold, LegHistory, SoreSides, VisitHistory } from '../../apps/dashboard/src/journey/visit.ts';
 import { VisitBook } from '../../apps/dashboard/src/journey/visit-book.ts';
-import { visitEventKinds } from '../../apps/dashboard/src/journey/visit-events.ts';
 import { madeReport, sureCount } from './made-visit.ts';
 import { testedPull } from './tested-pull.ts';
 

@@ -1,6 +1,6 @@
+import type { Visit } from '@surae/casebook';
 import { expect, test } from 'vitest';
 import { amendedWords, bodyOf, sortedVisits } from '../../../apps/dashboard/src/journey/people-list.ts';
-import type { Visit } from '../../../apps/dashboard/src/journey/visit.ts';
 import { madeSet, madeVisit } from '../../support/made-visit.ts';
 
 const named = (id: string, changes: Partial<Visit> = {}): Visit => ({ ...madeVisit(), id, ...changes });

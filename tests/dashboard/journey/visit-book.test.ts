@@ -1,11 +1,9 @@
+import { noHistory, type SetChoice, type SetEnd, type VisitEvent } from '@surae/casebook';
 import { SAFETY_LIST_VERSION } from '@surae/shared';
 import { MemoryStore } from '@surae/storage';
 import { describe, expect, test } from 'vitest';
-import { noHistory } from '../../../apps/dashboard/src/journey/history.ts';
 import { currentStep, stepsOf } from '../../../apps/dashboard/src/journey/steps.ts';
-import type { SetChoice, SetEnd } from '../../../apps/dashboard/src/journey/visit.ts';
 import { SafetyLockError, VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
-import type { VisitEvent } from '../../../apps/dashboard/src/journey/visit-events.ts';
 
 /** A clock of which each look is a second later. */
 function steppingClock(): { isoNow(): string } {

@@ -1,8 +1,7 @@
+import { type SetChoice, setOf } from '@surae/casebook';
 import { MemoryStore } from '@surae/storage';
 import { expect, test } from 'vitest';
-import type { SetChoice } from '../../../apps/dashboard/src/journey/visit.ts';
 import { VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
-import { setOf } from '../../../apps/dashboard/src/journey/visit-events.ts';
 import { type EventKeeper, SetSession } from '../../../apps/dashboard/src/live/set-session.ts';
 import { HandClock } from '../../support/hand-clock.ts';
 import { DeadSensor, HandSensor } from '../../support/hand-sensor.ts';

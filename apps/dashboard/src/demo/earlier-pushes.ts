@@ -1,9 +1,8 @@
 import { type PullReport, type PullTestRequest, pullFingerprint, type Side, type Trace } from '@surae/analysis';
+import { type Person, pullSetOf } from '@surae/casebook';
 import { SEATED_PULL } from '@surae/shared';
 import { simulatePullTrial } from '@surae/simulation';
 import type { RecordStore } from '@surae/storage';
-import type { Person } from '../journey/person.ts';
-import { pullSetOf } from '../journey/pull-events.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { assessPullSet } from '../result/pull-assessment.ts';
 import { pullResult } from '../result/pull-kept.ts';

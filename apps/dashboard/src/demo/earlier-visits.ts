@@ -8,12 +8,17 @@ import {
   type Side,
   type Trace,
 } from '@surae/analysis';
+import {
+  type IrritabilityTold,
+  noHistory,
+  type Person,
+  type SoreSides,
+  type VisitHistory,
+  type VisitSet,
+} from '@surae/casebook';
 import { type EndReason, FLOOR, INCLINE_10, type Protocol, SAFETY_LIST_VERSION } from '@surae/shared';
 import { simulateSet } from '@surae/simulation';
 import type { RecordStore } from '@surae/storage';
-import { noHistory } from '../journey/history.ts';
-import type { Person } from '../journey/person.ts';
-import type { IrritabilityTold, SoreSides, VisitHistory, VisitSet } from '../journey/visit.ts';
 import { VisitBook } from '../journey/visit-book.ts';
 import { assessSet } from '../result/assessment.ts';
 import { setResult } from '../result/set-result.ts';

@@ -1,9 +1,7 @@
+import type { AmendedField, Person, Visit } from '@surae/casebook';
 import { START_WORDS } from '@surae/shared';
 import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
-import type { Person } from './person.ts';
-import type { AmendedField } from './person-amendment.ts';
-import type { Visit } from './visit.ts';
 
 /** Visits of one person as the list shows them. */
 export interface SortedVisits {

@@ -1,21 +1,38 @@
-import type { Json, NewDocument, RecordStore } from '@surae/storage';
-import { type CalibrationKept, type Certificate, calibrationSchema, certificatesOf } from './calibrations.ts';
-import { type DescriptionEntry, descriptionEntries, descriptionSchema } from './description-entries.ts';
-import { type OwnErrorsEntry, type OwnErrorsKept, ownErrorsOf, ownErrorsSchema } from './own-errors.ts';
-import { type Person, personOf, personSchema } from './person.ts';
 import {
   type AmendedField,
   amended,
   amendedAsOf,
   amendedFields,
   amendmentOf,
+  type CalibrationKept,
+  type Certificate,
+  calibrationSchema,
+  certificatesOf,
+  type DescriptionEntry,
+  descriptionEntries,
+  descriptionSchema,
+  foldVisit,
+  lastZeroOf,
+  mayTest,
+  type OwnErrorsEntry,
+  type OwnErrorsKept,
+  ownErrorsOf,
+  ownErrorsSchema,
+  type Person,
   type PersonAmendment,
   type PersonChange,
-} from './person-amendment.ts';
-import { mayTest, type SafetyBlock } from './safety-gate.ts';
-import { lastZeroOf, type SensorZero, type ZeroEntry, zeroSchema } from './set-up.ts';
-import type { Visit } from './visit.ts';
-import { foldVisit, type VisitEvent, visitEventKinds, visitSchema } from './visit-events.ts';
+  personOf,
+  personSchema,
+  type SafetyBlock,
+  type SensorZero,
+  type Visit,
+  type VisitEvent,
+  visitEventKinds,
+  visitSchema,
+  type ZeroEntry,
+  zeroSchema,
+} from '@surae/casebook';
+import type { Json, NewDocument, RecordStore } from '@surae/storage';
 
 /** The time as it is written into documents, with its offset from UTC. */
 export interface WallClock {

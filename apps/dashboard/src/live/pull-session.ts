@@ -1,6 +1,6 @@
+import type { PullSet, PullTrial } from '@surae/casebook';
 import type { LinkNews, SampleBlock, Sensor, SensorClock, SensorError } from '@surae/sensors';
 import type { RecordStore, StorageError } from '@surae/storage';
-import type { PullSet, PullTrial } from '../journey/pull-set.ts';
 import { LiveRecording } from './live-recording.ts';
 import type { CueTimes } from './pull-cue.ts';
 import { type FollowedPull, PullFollower } from './pull-follower.ts';

@@ -1,8 +1,7 @@
+import type { FaultMark, SetChoice, SetNote, VisitEvent } from '@surae/casebook';
 import type { Sensor, SensorClock } from '@surae/sensors';
 import type { CriterionId } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
-import type { FaultMark, SetChoice, SetNote } from '../journey/visit.ts';
-import type { VisitEvent } from '../journey/visit-events.ts';
 import { LiveSet, type LiveSetNews } from './live-set.ts';
 
 /** Keeps events of a visit. */

@@ -1,13 +1,11 @@
 import { consume } from '@lit/context';
+import type { AmendedField, Person, Visit } from '@surae/casebook';
 import { FRAME_WORDS, OWN_ERROR_WORDS, SENSOR_WORDS, START_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { type Assessor, assessorContext, bookContext, storeContext } from '../contexts/capabilities.ts';
 import { amendedWords, bodyOf, sortedVisits } from '../journey/people-list.ts';
-import type { Person } from '../journey/person.ts';
-import type { AmendedField } from '../journey/person-amendment.ts';
-import type { Visit } from '../journey/visit.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import type { PersonAmended, PersonGiven } from '../parts/person-form.ts';
 import '../parts/person-form.ts';

@@ -1,4 +1,5 @@
 import { consume } from '@lit/context';
+import { type Person, type PullSet, secondsBetween } from '@surae/casebook';
 import type { SampleBlock, Sensor } from '@surae/sensors';
 import type { PullProtocol } from '@surae/shared';
 import { LIVE_WORDS, PULL_WORDS, TEST_WORDS } from '@surae/shared';
@@ -13,9 +14,6 @@ import {
   sensorContext,
   storeContext,
 } from '../contexts/capabilities.ts';
-import type { Person } from '../journey/person.ts';
-import type { PullSet } from '../journey/pull-set.ts';
-import { secondsBetween } from '../journey/rest.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { PageWatch } from '../live/page-watch.ts';
 import { type CueTimes, cueAt, cueTimes, type PullCue } from '../live/pull-cue.ts';
@@ -255,7 +253,7 @@ export class PullRunning extends LitElement {
   }
 
   private notStored(): TemplateResult {
-    return html`<div class="column" role="status" style="padding: var(--gap-4)">
+    return html`<div class="column unstored" role="status">
       <h1 tabindex="-1">${PULL_WORDS.unstored.text}</h1>
       <p>${fill(PULL_WORDS['unstored-explain'], { reason: this.unsaved ?? '' })}</p>
       <button

@@ -1,5 +1,6 @@
 import { consume } from '@lit/context';
 import type { LiveState } from '@surae/analysis';
+import type { Person, SetNote } from '@surae/casebook';
 import type { SampleBlock, Sensor } from '@surae/sensors';
 import { type CriterionId, LIVE_WORDS, TEST_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
@@ -17,8 +18,6 @@ import {
   soundContext,
   storeContext,
 } from '../contexts/capabilities.ts';
-import type { Person } from '../journey/person.ts';
-import type { SetNote } from '../journey/visit.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { beatAheadMs, untilUpBeatMs } from '../live/beat-phase.ts';
 import { type LastVerdict, lastVerdict } from '../live/last-verdict.ts';

@@ -16,6 +16,7 @@ export const FRAME_WORDS = sentences('screen.frame', {
   lost: 'This page does not exist. Nothing is lost: go back to all people.',
   broken:
     'Something went wrong. What was recorded stays on this device. Reload the page; if it happens again, save your recordings as files.',
+  'made-of': 'What this is made of, and under which licences',
   scope: "Supports a clinician's judgement. Not a diagnosis. Follow your local rules.",
 });
 
