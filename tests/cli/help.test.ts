@@ -7,7 +7,7 @@ import { TOLD_COLUMNS, type ToldColumn } from '../../apps/cli/src/told-columns.t
 import { projectText } from '../support/project.ts';
 
 /** Options that a help text explains, with a value where one is named behind them. */
-function explained(about: 'assess' | 'simulate' | 'agree'): string[][] {
+function explained(about: 'assess' | 'simulate' | 'agree' | 'look'): string[][] {
   return helpText(about)
     .split('\n')
     .flatMap((line) => {
@@ -34,10 +34,14 @@ const VALUES: Readonly<Record<string, string>> = {
   HZ: '80',
   SIGN: 'negative',
   WORDS: 'none,slight,clear',
+  PART: '2',
+  SECONDS: '10-20',
+  'TOPIC=ANSWER': 'rate=100',
+  NAME: 'plate',
 };
 
 /** What an option asks for beside it. */
-const NEEDS: Readonly<Record<'assess' | 'simulate' | 'agree', Readonly<Record<string, string[]>>>> = {
+const NEEDS: Readonly<Record<'assess' | 'simulate' | 'agree' | 'look', Readonly<Record<string, string[]>>>> = {
   assess: {
     '--forefoot-lever-mm': ['--test', 'isometric'],
     '--calibration-u-percent': ['--test', 'isometric'],
@@ -46,12 +50,16 @@ const NEEDS: Readonly<Record<'assess' | 'simulate' | 'agree', Readonly<Record<st
     '--warm-up-pushes': ['--test', 'isometric'],
     '--replace': ['--csv', 'out'],
     '--reliability-of': ['--reliability', 's.json'],
+    '--part': ['--recipe', 'r.json'],
+    '--window': ['--recipe', 'r.json'],
+    '--rate-hz': ['--recipe', 'r.json'],
   },
   agree: {
     '--pair': ['--picture', 'a.svg'],
     '--replace': ['--picture', 'a.svg'],
     '--icc-expected': ['--icc-width', '0.1'],
   },
+  look: { '--name': ['--recipe-out', 'r.json'], '--replace': ['--recipe-out', 'r.json'] },
   simulate: {
     '--no-gyroscope': ['--placement', 'foot'],
     '--kind': ['--test', 'isometric'],
@@ -63,6 +71,7 @@ test.each([
   ['assess', 12, ['assess', 'a.csv']],
   ['simulate', 7, ['simulate', '--out', 'out']],
   ['agree', 13, ['agree', 'a.csv']],
+  ['look', 5, ['look', 'a.csv']],
 ] as const)('every option that the help of %s explains is taken by the command line', (about, least, start) => {
   const options = explained(about);
   expect(options.length).toBeGreaterThanOrEqual(least);

@@ -22,6 +22,10 @@ export class MemoryIo {
         if (content === undefined) return readFile(path);
         return Promise.resolve(typeof content === 'string' ? new TextEncoder().encode(content) : content);
       },
+      readChunks: async function* (this: Io, path: string) {
+        const bytes = await this.readFile(path);
+        for (let at = 0; at < bytes.length; at += 1000) yield bytes.subarray(at, at + 1000);
+      },
       writeFile: (path, text) => void this.files.set(path, text),
       makeFolder: (path) => void this.folders.add(path),
       exists: (path) => this.files.has(path),

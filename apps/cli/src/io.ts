@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
+import { createReadStream, existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 
 /** Everything the command does to the outside: the only door to files and the terminal, so that a test can stand in it. */
@@ -7,6 +7,8 @@ export interface Io {
   readonly writeError: (text: string) => void;
   /** the bytes of a file, never changed */
   readonly readFile: (path: string) => Promise<Uint8Array>;
+  /** the same in order, a piece at a time, for files that need not fit in memory */
+  readonly readChunks: (path: string) => AsyncIterable<Uint8Array>;
   readonly writeFile: (path: string, text: string) => void;
   readonly makeFolder: (path: string) => void;
   readonly exists: (path: string) => boolean;
@@ -34,6 +36,7 @@ export function nodeIo(): Io {
     writeOut: (text) => void process.stdout.write(text),
     writeError: (text) => void process.stderr.write(text),
     readFile: (path) => readFile(path),
+    readChunks: (path) => createReadStream(path, { highWaterMark: 1 << 20 }) as AsyncIterable<Uint8Array>,
     writeFile: (path, text) => writeFileSync(path, text),
     makeFolder: (path) => void mkdirSync(path, { recursive: true }),
     exists: existsSync,
