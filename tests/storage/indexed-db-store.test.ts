@@ -1,5 +1,6 @@
 import { browserVault, IndexedDbStore, type StoredDocument } from '@surae/storage';
 import { afterEach, describe, expect, test, vi } from 'vitest';
+import { backupLaws } from '../support/backup-laws.ts';
 import { alterDocuments, alterRows, freshName, inDatabase } from '../support/browser-database.ts';
 import { cheapCost, passphrase } from '../support/cheap-vault.ts';
 import { hashByNode, note, pieces, storeLaws } from '../support/store-laws.ts';
@@ -8,11 +9,13 @@ import { whoseLaws } from '../support/whose-laws.ts';
 const open = (): Promise<IndexedDbStore> => IndexedDbStore.open(freshName());
 storeLaws(open);
 whoseLaws(open);
+backupLaws(open);
 
 describe('encrypted', () => {
   const openVault = async () => (await (await browserVault(freshName(), { cost: cheapCost })).create(passphrase)).store;
   storeLaws(openVault);
   whoseLaws(openVault);
+  backupLaws(openVault, passphrase);
 });
 
 afterEach(() => {

@@ -1,3 +1,4 @@
+import type { BackupKeys } from './backup/backup-keys.ts';
 import type { Json, StoredDocument } from './document.ts';
 import type { StreamFacts } from './record-store.ts';
 import type { DocumentRow, NewRow, PieceRow, StreamRow } from './rows.ts';
@@ -29,6 +30,10 @@ export interface Codec {
   openPieces(row: StreamRow, pieces: readonly PieceRow[]): Promise<readonly (Uint8Array | Unreadable)[]>;
   sealSetting(name: string, value: Json): Promise<Json | Uint8Array>;
   openSetting(name: string, value: Json | Uint8Array): Promise<{ readonly value: Json } | Unreadable>;
+  /** A key for a new backup, and how it is kept in it; null where the store lies open, and so does its backup. */
+  newBackupKey(backup: string): Promise<{ readonly key: CryptoKey; readonly keys: BackupKeys } | null>;
+  /** The key of a backup of this store; undefined where it is of another one. */
+  openBackupKey(keys: BackupKeys, backup: string): Promise<CryptoKey | undefined>;
   /** Forgets the key of a person who was erased. */
   forget(whose: string): void;
 }

@@ -1,3 +1,12 @@
+export type {
+  BackupCount,
+  BackupProblem,
+  BackupReport,
+  BackupSource,
+  RefusedItem,
+  RestoreReport,
+} from './backup/backup-report.ts';
+export { DamagedBackupError } from './backup/restore-backup.ts';
 export type { Json, NewDocument, OwnedDocument, StoredDocument } from './document.ts';
 export { StorageError, type StorageErrorCode } from './errors.ts';
 export { type BrowserPlace, browserVault, IndexedDbStore } from './indexed-db-store.ts';
@@ -18,6 +27,7 @@ export type {
   ErasureReceipt,
   ForeignStream,
   RecordStore,
+  RestoreOptions,
   StoreAccess,
   StoredBytes,
   StoreProblem,

@@ -1,4 +1,10 @@
 import { adoptDocuments, adoptStream } from './adopt.ts';
+import { backupKeyBySecret } from './backup/backup-keys.ts';
+import type { BackupReport, BackupSource, RestoreReport } from './backup/backup-report.ts';
+import { checkBackup } from './backup/check-backup.ts';
+import type { BackupOpener } from './backup/read-backup.ts';
+import { restoreBackup } from './backup/restore-backup.ts';
+import { writeBackup } from './backup/write-backup.ts';
 import { changesSince } from './changes.ts';
 import { ClockWatch } from './clock-watch.ts';
 import type { Codec } from './codec.ts';
@@ -18,6 +24,7 @@ import type {
   ErasureReceipt,
   ForeignStream,
   RecordStore,
+  RestoreOptions,
   StoreAccess,
   StoredBytes,
   StoreProblem,
@@ -126,6 +133,21 @@ export class KeptRecords implements RecordStore {
     return this.turn.take(() => erasePerson(this.rows, this.codec, personId, by));
   }
 
+  async *backup(): AsyncGenerator<Uint8Array, void, undefined> {
+    this.codec.check();
+    yield* writeBackup(this.rows, this.codec);
+  }
+
+  checkBackup(source: BackupSource, secret?: string): Promise<BackupReport> {
+    this.codec.check();
+    return checkBackup(source(), this.opener(secret));
+  }
+
+  async restore(source: BackupSource, { secret, evenIfDamaged = false }: RestoreOptions = {}): Promise<RestoreReport> {
+    this.checkWriting();
+    return restoreBackup(this, source, this.opener(secret), evenIfDamaged);
+  }
+
   async noteBackup(note: BackupNote): Promise<void> {
     this.checkWriting();
     await this.rows.keepSetting('last-backup', await this.codec.sealSetting('last-backup', { ...note }));
@@ -141,6 +163,15 @@ export class KeptRecords implements RecordStore {
 
   close(): void {
     this.rows.close();
+  }
+
+  private opener(secret: string | undefined): BackupOpener {
+    return async (keys, backup) => {
+      const own = await this.codec.openBackupKey(keys, backup);
+      if (own !== undefined) return own;
+      if (secret !== undefined) return backupKeyBySecret(keys, backup, secret);
+      throw new StorageError('locked', 'This backup is encrypted: it is opened by the passphrase that its store had.');
+    };
   }
 
   private checkWriting(): void {

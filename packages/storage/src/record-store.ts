@@ -1,3 +1,4 @@
+import type { BackupReport, BackupSource, RestoreReport } from './backup/backup-report.ts';
 import type { Json, NewDocument, OwnedDocument, StoredDocument } from './document.ts';
 
 /** A stream of opaque bytes as it is kept: pieces in order, closed or not. */
@@ -96,6 +97,13 @@ export interface BackupNote {
   readonly bytes: number;
 }
 
+export interface RestoreOptions {
+  /** opens a backup of another encrypted store */
+  readonly secret?: string;
+  /** takes what is whole of a backup that is not */
+  readonly evenIfDamaged?: boolean;
+}
+
 /**
  * Documents and bytes, append only: nothing can be overwritten or taken away, except that a person can be erased as a whole. All
  * of it is asynchronous, so that a store that encrypts has the same calls.
@@ -132,6 +140,15 @@ export interface RecordStore {
   adoptStream(stream: ForeignStream): Promise<Adoption>;
   /** Destroys everything that is kept of a person, and the key to it. Nothing of them is taken again, from a backup neither. */
   erase(personId: string, by: AskedBy): Promise<ErasureReceipt>;
+  /** A backup of everything, made while it is read: one file, encrypted where the store is. */
+  backup(): AsyncIterable<Uint8Array>;
+  /**
+   * What of a backup is whole, such as of one that was just written. One of another encrypted store needs the passphrase or the
+   * recovery code that the store had when it was made.
+   */
+  checkBackup(source: BackupSource, secret?: string): Promise<BackupReport>;
+  /** Takes what a backup holds and is not here yet; rejects with a {@link DamagedBackupError} where it is not whole. */
+  restore(source: BackupSource, options?: RestoreOptions): Promise<RestoreReport>;
   /** Notes that a backup was made and checked. */
   noteBackup(note: BackupNote): Promise<void>;
   /** The last backup that was noted; null without one. */

@@ -1,3 +1,4 @@
+import { type BackupKeys, newBackupKey, openBackupKey } from '../backup/backup-keys.ts';
 import type { Codec, StreamSealer, Unreadable } from '../codec.ts';
 import type { Json, StoredDocument } from '../document.ts';
 import type { StreamFacts } from '../record-store.ts';
@@ -6,6 +7,7 @@ import { isWhole } from '../seal.ts';
 import { type Belonging, decrypt, encrypt } from './envelope.ts';
 import type { KeyRing } from './key-ring.ts';
 import { pack, unpack } from './packed.ts';
+import type { VaultHeader } from './root.ts';
 
 const encoder = new TextEncoder();
 const decoder = new TextDecoder();
@@ -16,9 +18,12 @@ const jsonOf = (packed: Uint8Array): Json => JSON.parse(decoder.decode(unpack(pa
 /** Rows that lie encrypted, each under the key of the person whose it is, and bound to its place. */
 export class SealedCodec implements Codec {
   private readonly ring: KeyRing;
+  /** what the store says about its keys at present: a passphrase may be changed at any time */
+  private readonly header: () => Promise<VaultHeader>;
 
-  constructor(ring: KeyRing) {
+  constructor(ring: KeyRing, header: () => Promise<VaultHeader>) {
     this.ring = ring;
+    this.header = header;
   }
 
   check(): void {
@@ -111,6 +116,15 @@ export class SealedCodec implements Codec {
     const content = value instanceof Uint8Array ? await this.json(key, value, this.setting(name)) : undefined;
     this.check();
     return content === undefined ? 'altered' : { value: content };
+  }
+
+  async newBackupKey(backup: string): Promise<{ readonly key: CryptoKey; readonly keys: BackupKeys }> {
+    return newBackupKey(this.ring.backups, await this.header(), backup);
+  }
+
+  openBackupKey(keys: BackupKeys, backup: string): Promise<CryptoKey | undefined> {
+    if (keys.vault.store !== this.ring.store) return Promise.resolve(undefined);
+    return openBackupKey(this.ring.backups, keys, backup);
   }
 
   private async json(key: CryptoKey, sealed: Uint8Array, belongsTo: Belonging): Promise<Json | undefined> {

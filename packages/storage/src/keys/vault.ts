@@ -134,7 +134,7 @@ export class Vault {
     this.lock();
     this.ring = await KeyRing.from(root, store, this.rows);
     root.fill(0);
-    this.present = new KeptRecords(this.rows, new SealedCodec(this.ring), this.options);
+    this.present = new KeptRecords(this.rows, new SealedCodec(this.ring, () => this.header()), this.options);
     return this.present;
   }
 }
