@@ -1,18 +1,21 @@
 import { consume } from '@lit/context';
 import type { AmendedField, Person, Visit } from '@surae/casebook';
-import { FRAME_WORDS, OWN_ERROR_WORDS, SENSOR_WORDS, START_WORDS } from '@surae/shared';
+import { CLINIC_WORDS, ERASE_WORDS, FRAME_WORDS, OWN_ERROR_WORDS, SENSOR_WORDS, START_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
-import { css, html, LitElement, type TemplateResult } from 'lit';
+import { html, LitElement, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
-import { type Assessor, assessorContext, bookContext, storeContext } from '../contexts/capabilities.ts';
+import type { ClinicDoor } from '../clinic/clinic-door.ts';
+import { type Assessor, assessorContext, bookContext, doorContext, storeContext } from '../contexts/capabilities.ts';
 import { amendedWords, bodyOf, sortedVisits } from '../journey/people-list.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
+import '../parts/backup-reminder.ts';
 import type { PersonAmended, PersonGiven } from '../parts/person-form.ts';
 import '../parts/person-form.ts';
 import { hashOf } from '../route.ts';
 import { base } from '../styles/base.ts';
 import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
+import { startStyle } from './start-style.ts';
 
 interface Entry {
   readonly person: Person;
@@ -23,94 +26,12 @@ interface Entry {
 /** Who is here today: everybody in the book, with what they have done. */
 @customElement('start-page')
 export class StartPage extends LitElement {
-  static override styles = [
-    base,
-    css`
-      ul {
-        list-style: none;
-        margin: 0;
-        padding: 0;
-      }
-      .people > li {
-        align-items: center;
-        border-block-start: 1px solid var(--hairline);
-        display: grid;
-        gap: var(--gap-2) var(--gap-6);
-        grid-template-columns: minmax(0, 1fr) auto;
-        padding-block: var(--gap-4);
-      }
-      h2 {
-        font-size: var(--size-2);
-        margin: 0;
-      }
-      p {
-        margin: 0;
-      }
-      .offer {
-        display: grid;
-        gap: var(--gap-3);
-        grid-column: 1 / -1;
-      }
-      .past {
-        display: flex;
-        flex-wrap: wrap;
-        gap: 0 var(--gap-4);
-        grid-column: 1 / -1;
-      }
-      .past a {
-        display: inline-block;
-        padding-block: var(--gap-3);
-      }
-      .earlier {
-        margin-block-end: var(--gap-6);
-        padding-inline: 0;
-        text-align: start;
-      }
-      .intro {
-        margin-block-end: var(--gap-6);
-      }
-      @media (max-width: 32rem) {
-        .people > li {
-          grid-template-columns: minmax(0, 1fr);
-        }
-      }
-      .amend {
-        grid-column: 1 / -1;
-      }
-      .amend summary {
-        font-size: var(--size-1);
-      }
-      .amend ul {
-        margin-block-end: var(--gap-4);
-      }
-      .add {
-        border-block-start: 1px solid var(--hairline);
-        padding-block: var(--gap-4);
-      }
-      .own {
-        border-block-start: 1px solid var(--hairline);
-        padding-block: var(--gap-4);
-      }
-      .own a {
-        display: inline-block;
-        margin-inline-end: var(--gap-6);
-        padding-block: var(--gap-3);
-      }
-      summary {
-        align-items: center;
-        cursor: pointer;
-        display: inline-flex;
-        font-size: var(--size-2);
-        min-block-size: var(--target);
-        text-decoration: underline;
-        text-underline-offset: 0.2em;
-      }
-    `,
-  ];
+  static override styles = [base, startStyle];
 
   @consume({ context: bookContext }) @state() private book!: VisitBook;
   @consume({ context: storeContext }) private readonly store!: RecordStore;
   @consume({ context: assessorContext }) private readonly assessor!: Assessor;
+  @consume({ context: doorContext }) private readonly door!: ClinicDoor;
   @state() private entries: readonly Entry[] | undefined;
   @state() private notKept = false;
   /** id of the person who is being corrected: one form at a time */
@@ -172,6 +93,7 @@ export class StartPage extends LitElement {
     const details = (event.target as HTMLElement).closest('details');
     try {
       await this.book.amendPerson(id, event.detail.change, event.detail.by);
+      await this.door.open?.audit.write('changed', id);
       this.notAmended = undefined;
     } catch {
       this.notAmended = id;
@@ -186,7 +108,8 @@ export class StartPage extends LitElement {
     const memoryOnly = document.documentElement.dataset['store'] === 'memory';
     return html`
       <h1>${START_WORDS.title.text}</h1>
-      <p class="voice intro">${START_WORDS['demo-clinic'].text}</p>
+      ${this.door.open?.which === 'own' ? null : html`<p class="voice intro">${START_WORDS['demo-clinic'].text}</p>`}
+      <backup-reminder></backup-reminder>
       ${this.earlierVisits()}
       ${memoryOnly ? html`<p class="voice intro" role="status">${START_WORDS['memory-only'].text}</p>` : null}
       ${this.list()}
@@ -198,6 +121,7 @@ export class StartPage extends LitElement {
       <p class="own">
         <a href=${hashOf({ page: 'sensors', visitId: null })}>${SENSOR_WORDS.link.text}</a>
         <a href=${hashOf({ page: 'own-errors' })}>${OWN_ERROR_WORDS.link.text}</a>
+        <a href=${hashOf({ page: 'clinic' })}>${CLINIC_WORDS.link.text}</a>
       </p>
     `;
   }
@@ -275,7 +199,13 @@ export class StartPage extends LitElement {
           ? html`<person-form
               .person=${person}
               @person-amended=${(event: PersonAmended) => void this.amend(person, event)}
-            ></person-form>`
+            ></person-form>
+            <a
+              class="erase"
+              aria-label=${fill(ERASE_WORDS['link-of'], { name: person.name })}
+              href=${hashOf({ page: 'erase', personId: person.id })}
+              >${ERASE_WORDS.link.text}</a
+            >`
           : null
       }
     </details>`;

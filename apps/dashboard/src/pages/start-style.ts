@@ -1,0 +1,79 @@
+import { css } from 'lit';
+
+/** The page with everybody in the book: people under hairlines, what is seldom wanted in folds. */
+export const startStyle = css`
+  ul {
+    list-style: none;
+    padding: 0;
+  }
+  .people > li {
+    align-items: center;
+    border-block-start: 1px solid var(--hairline);
+    display: grid;
+    gap: var(--gap-2) var(--gap-6);
+    grid-template-columns: minmax(0, 1fr) auto;
+    padding-block: var(--gap-4);
+  }
+  ul,
+  h2,
+  p {
+    margin: 0;
+  }
+  h2 {
+    font-size: var(--size-2);
+  }
+  .offer,
+  .amend {
+    grid-column: 1 / -1;
+  }
+  .offer {
+    display: grid;
+    gap: var(--gap-3);
+  }
+  .past,
+  .own {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0 var(--gap-6);
+    grid-column: 1 / -1;
+  }
+  .past a,
+  .own a,
+  .erase {
+    display: inline-block;
+    padding-block: var(--gap-3);
+  }
+  .intro,
+  .earlier {
+    margin-block-end: var(--gap-6);
+  }
+  .earlier {
+    padding-inline: 0;
+    text-align: start;
+  }
+  @media (max-width: 32rem) {
+    .people > li {
+      grid-template-columns: minmax(0, 1fr);
+    }
+  }
+  .amend summary {
+    font-size: var(--size-1);
+  }
+  .amend ul {
+    margin-block-end: var(--gap-4);
+  }
+  .add,
+  .own {
+    border-block-start: 1px solid var(--hairline);
+    padding-block: var(--gap-4);
+  }
+  summary {
+    align-items: center;
+    cursor: pointer;
+    display: inline-flex;
+    font-size: var(--size-2);
+    min-block-size: var(--target);
+    text-decoration: underline;
+    text-underline-offset: 0.2em;
+  }
+`;
