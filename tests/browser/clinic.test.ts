@@ -190,6 +190,8 @@ browserTest(
     await enter(second, next);
     await second.getByText(BANNER_WORDS['reads-only'].text).waitFor();
     await second.getByRole('heading', { name: 'Piet Loss' }).waitFor();
+    await press(second, START_WORDS.begin);
+    await second.getByRole('alert').filter({ hasText: STORE_ERRORS['written-elsewhere'].text }).waitFor();
     await look(second, 'reads-only');
     await press(page, CLINIC_WORDS['lock-now']);
     await page.getByRole('heading', { name: DOOR_WORDS.title.text }).waitFor();

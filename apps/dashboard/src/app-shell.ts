@@ -83,13 +83,17 @@ export class AppShell extends LitElement {
         padding-block: var(--gap-4) var(--gap-8);
       }
       footer {
+        column-gap: var(--gap-6);
+        display: flex;
+        flex-wrap: wrap;
+        align-items: baseline;
         border-block-start: 1px solid var(--hairline);
         font-size: var(--size-1);
         padding-block: var(--gap-3) var(--gap-6);
       }
       footer a {
         display: inline-block;
-        margin-inline-start: var(--gap-4);
+        margin-inline-end: var(--gap-4);
         padding-block: var(--gap-3);
       }
       :host([bare]) header,
@@ -205,7 +209,7 @@ export class AppShell extends LitElement {
       </header>
       <main id="page" tabindex="-1">${this.page()}</main>
       <footer class="quiet">
-        ${words.scope.text}
+        <span>${words.scope.text}</span>
         <a href="./licences.txt" target="_blank" rel="noopener">${words['made-of'].text}</a>
       </footer>
     `;

@@ -42,11 +42,14 @@ export class ClinicDoorPage extends LitElement {
         gap: var(--gap-6) var(--gap-12);
         grid-template-columns: minmax(0, 1fr);
       }
+      .back {
+        padding-inline: 0;
+      }
       .author {
         max-inline-size: 32rem;
       }
       .author p {
-        margin-block: var(--gap-1) var(--gap-3);
+        margin-block: var(--gap-2) var(--gap-3);
       }
       @media (min-width: 60rem) {
         .sheet {
@@ -208,7 +211,7 @@ export class ClinicDoorPage extends LitElement {
         .busy=${this.busy}
         @passphrase-chosen=${(event: PassphraseChosen) => this.make(event)}
       ></passphrase-twice>
-      <button class="plain" type="button" @click=${() => void this.turnToMaking(false)}>${words.back.text}</button>`;
+      <button class="plain back" type="button" @click=${() => void this.turnToMaking(false)}>${words.back.text}</button>`;
   }
 
   private who(): TemplateResult {

@@ -39,6 +39,9 @@ export class ClinicPage extends LitElement {
         display: inline-block;
         padding-block: var(--gap-3);
       }
+      .note {
+        margin-block-start: var(--gap-3);
+      }
       summary {
         font-size: var(--size-2);
       }
@@ -120,7 +123,7 @@ export class ClinicPage extends LitElement {
           this.keep({ ...this.settings, lockMinutes: chosen === never ? null : Number(chosen) });
         }}
       ></chip-choice>
-      <p class="quiet">${words['lock-running'].text}</p>
+      <p class="quiet note">${words['lock-running'].text}</p>
       <button type="button" @click=${() => void this.door.lock()}>${words['lock-now'].text}</button>
     </section>`;
   }

@@ -32,6 +32,7 @@ export class ErasePage extends LitElement {
       }
       .duty {
         border-block: 1px solid var(--hairline);
+        margin-block-end: var(--gap-4);
         padding-block: var(--gap-4);
       }
       .duty p {
@@ -46,13 +47,14 @@ export class ErasePage extends LitElement {
         min-block-size: var(--target);
       }
       .read input {
+        accent-color: var(--ink);
         block-size: 1.5rem;
         flex: none;
         inline-size: 1.5rem;
         min-block-size: 0;
       }
       form p {
-        margin: 0;
+        margin-block: var(--gap-2) 0;
       }
     `,
   ];
@@ -98,7 +100,7 @@ export class ErasePage extends LitElement {
       const by = { author: this.door.author ?? 'this-device', at: this.clock.isoNow() };
       const receipt = await this.store.erase(this.personId, by);
       const { documents, streams } = receipt;
-      await this.door.open?.audit.write('removed', this.personId, { documents, streams });
+      await this.door.open?.audit.write('removed', this.personId, { entries: documents, recordings: streams });
       this.receipt = receipt;
     } catch (error) {
       this.refusal = fill(ERASE_WORDS.failed, { why: storeWords(error) });

@@ -9,6 +9,7 @@ import { type Assessor, assessorContext, bookContext, doorContext, storeContext 
 import { amendedWords, bodyOf, sortedVisits } from '../journey/people-list.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import '../parts/backup-reminder.ts';
+import { storeWords } from '../live/store-words.ts';
 import type { PersonAmended, PersonGiven } from '../parts/person-form.ts';
 import '../parts/person-form.ts';
 import { hashOf } from '../route.ts';
@@ -34,6 +35,8 @@ export class StartPage extends LitElement {
   @consume({ context: doorContext }) private readonly door!: ClinicDoor;
   @state() private entries: readonly Entry[] | undefined;
   @state() private notKept = false;
+  /** why no visit could be begun; empty where one could */
+  @state() private notBegun = '';
   /** id of the person who is being corrected: one form at a time */
   @state() private correcting: Person['id'] | undefined;
   /** id of the person whose correction could not be kept */
@@ -70,7 +73,13 @@ export class StartPage extends LitElement {
   }
 
   private async beginAnother(person: Person): Promise<void> {
-    const visitId = await this.book.beginVisit(person.id);
+    let visitId: string;
+    try {
+      visitId = await this.book.beginVisit(person.id);
+    } catch (error) {
+      this.notBegun = storeWords(error);
+      return;
+    }
     location.hash = hashOf({ page: 'visit', visitId });
   }
 
@@ -110,6 +119,7 @@ export class StartPage extends LitElement {
       <h1>${START_WORDS.title.text}</h1>
       ${this.door.open?.which === 'own' ? null : html`<p class="voice intro">${START_WORDS['demo-clinic'].text}</p>`}
       <backup-reminder></backup-reminder>
+      <p class="voice" role="alert">${this.notBegun}</p>
       ${this.earlierVisits()}
       ${memoryOnly ? html`<p class="voice intro" role="status">${START_WORDS['memory-only'].text}</p>` : null}
       ${this.list()}

@@ -36,6 +36,7 @@ export const startStyle = css`
     flex-wrap: wrap;
     gap: 0 var(--gap-6);
     grid-column: 1 / -1;
+    max-inline-size: none;
   }
   .past a,
   .own a,

@@ -66,7 +66,7 @@ export class ClinicBackup extends LitElement {
       saveBlob(made.blob, backupName(made.note.at));
       await this.store.noteBackup(made.note);
       const { documents, streams, bytes } = made.note;
-      await this.door.open?.audit.write('backed-up', null, { documents, streams });
+      await this.door.open?.audit.write('backed-up', null, { entries: documents, recordings: streams });
       this.said = fill(CLINIC_WORDS['backup-done'], { documents, streams, size: sizeWords(bytes) });
     } catch (error) {
       this.said = storeWords(error);

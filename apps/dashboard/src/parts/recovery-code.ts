@@ -40,7 +40,7 @@ export class RecoveryCode extends LitElement {
         max-inline-size: 32rem;
       }
       form p {
-        margin-block: var(--gap-1) 0;
+        margin-block: var(--gap-2) 0;
       }
       .pair {
         display: flex;

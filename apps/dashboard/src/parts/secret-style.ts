@@ -8,7 +8,7 @@ export const secretStyle = css`
     max-inline-size: 32rem;
   }
   form p {
-    margin-block: var(--gap-1) 0;
+    margin-block: var(--gap-2) 0;
   }
   .show {
     font-size: var(--size-1);

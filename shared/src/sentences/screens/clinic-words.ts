@@ -123,15 +123,15 @@ export const BANNER_WORDS = sentences('screen.banner', {
 /** Words of the page on which a person is erased. */
 export const ERASE_WORDS = sentences('screen.erase', {
   title: 'Erase a person',
-  link: 'Erase this person for good',
-  'link-of': 'Erase {name} for good',
+  link: 'Erase this person',
+  'link-of': 'Erase {name}',
   duty: 'Records of patients must be kept for as long as the law of your place says, often for years. Ask whoever answers for your records before you erase any. This page cannot know your duty.',
   what: 'Everything that is kept of {name} is destroyed on this device, and the key to it: the person, {visits} visits, every recording and result. It cannot be brought back, and a backup does not bring it back into this clinic.',
   left: 'Backups and files that were saved before still hold it: destroy those as well. What stays here is that somebody was erased, when, by whom and how much, without a name.',
   confirm: 'Type the name to confirm: {name}',
   differs: 'This is not the name: it must be typed exactly as above.',
   'duty-read': 'I have read what is said about the duty to keep records.',
-  erase: 'Erase for good',
+  erase: 'Erase, and never bring back',
   working: 'Erasing …',
   receipt: 'Erased on {date}: {documents} entries and {streams} recordings, {size}.',
   save: 'Save this receipt',
