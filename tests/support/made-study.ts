@@ -1,4 +1,4 @@
-import { defaultSettings } from '@surae/analysis';
+import { defaultSettings, type PullReport } from '@surae/analysis';
 import type { Study, StudyLeg, StudyPerson, StudyTrial, StudyVisit } from '@surae/exchange';
 import { handMadeOutcome } from './hand-made-outcome.ts';
 import { donePullSet } from './made-pull-visit.ts';
@@ -64,6 +64,7 @@ export function studyTrial(changes: Partial<StudyTrial> = {}): StudyTrial {
     protocolHash: null,
     settingsHash: null,
     software: null,
+    file: null,
     sha256: null,
     at: null,
     origin: 'live',
@@ -114,10 +115,18 @@ export function raiseTrial(changes: Partial<StudyTrial> = {}): StudyTrial {
   });
 }
 
+let pushes: PullReport | undefined;
+
+/** The report of a leg, made once: it takes seconds. */
+function pushReport(): PullReport {
+  pushes ??= donePullSet('right').report ?? undefined;
+  if (pushes === undefined) throw new Error('no report was made');
+  return pushes;
+}
+
 /** A leg of isometric pushes of a simulated person. */
 export function pushTrial(changes: Partial<StudyTrial> = {}): StudyTrial {
-  const report = donePullSet('right').report;
-  if (report === null) throw new Error('no report was made');
+  const report = pushReport();
   return studyTrial({
     key: 'trial-2',
     test: 'isometric',

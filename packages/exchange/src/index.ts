@@ -1,3 +1,18 @@
+export { aboutText } from './bundle/about-text.ts';
+export { CHECKSUMS, checkSums, checksums } from './bundle/checksums.ts';
+export { type CrateRequest, crateMetadata } from './bundle/crate.ts';
+export { type ExportFile, mediaType } from './bundle/export-file.ts';
+export { jsonText } from './bundle/json-text.ts';
+export { BUNDLE_VERSION, parametersOf, protocolsOf, provenanceOf } from './bundle/provenance.ts';
+export { bundleAgain, type ReadFile, readBundle } from './bundle/read-bundle.ts';
+export { type Bundle, type BundleRequest, studyFiles, TABLE_FORMS, type TableForm } from './bundle/study-files.ts';
+export { unzipped, zipped } from './bundle/zip.ts';
+export { ageIn, ageLeaving } from './deidentify/age-group.ts';
+export { clockOriginS, resultFrom, traceFrom } from './deidentify/clock-origin.ts';
+export { dayNumber, dayOffsets } from './deidentify/days.ts';
+export { type DeidentifyRequest, deidentified, type TakenOut } from './deidentify/deidentified.ts';
+export { nameScan } from './deidentify/name-scan.ts';
+export { type Keyed, studyKeys } from './deidentify/study-keys.ts';
 export { ExchangeError, type ExchangeErrorCode, type ExchangeErrorDetails } from './errors.ts';
 export { decimal, rounded } from './numbers.ts';
 export type {

@@ -82,6 +82,7 @@ export type StudyResult =
 
 /** One recorded trial, or one that was refused. */
 export interface StudyTrial {
+  /** letters, digits, points, dashes: it names files */
   readonly key: string;
   readonly person: string | null;
   readonly visit: string | null;
@@ -92,6 +93,8 @@ export interface StudyTrial {
   readonly protocolHash: string | null;
   readonly settingsHash: string | null;
   readonly software: string | null;
+  /** as it was named by whoever had it */
+  readonly file: string | null;
   /** of the bytes that came */
   readonly sha256: string | null;
   readonly at: string | null;
@@ -124,7 +127,7 @@ export interface StudyPlanItem {
   readonly at: string | null;
   /** code of the exercise in our own list, and its words */
   readonly code: string;
-  readonly text: string;
+  readonly text: string | null;
   readonly sessionsPerWeek: number | null;
   readonly setCount: number | null;
   readonly repetitionCount: number | null;

@@ -75,6 +75,7 @@ export const TRIAL_FRAME_COLUMNS: readonly Column[] = [
   ofTrial.word('protocol_hash', 'protocolHash', 'SHA-256 of the protocol with its parameters'),
   ofTrial.word('settings_hash', 'settingsHash', 'SHA-256 of all settings and of the protocol with its parameters'),
   ofTrial.word('software', 'software', 'name and version of what made the result'),
+  ofTrial.word('file', 'file', 'the recording, as it was named'),
   ofTrial.word('sha256', 'sha256', 'SHA-256 of the bytes that were recorded'),
   ofTrial.word('at', 'at', 'when it began: ISO 8601, with offset where a time of day is given'),
   ofTrial.word('origin', 'origin', 'what the recording was taken from: live or person, simulated, replayed'),
