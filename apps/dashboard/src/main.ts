@@ -57,6 +57,8 @@ const door = new ClinicDoor({
   memory: localStorage,
   demoStore,
   vault: async () => (await import('./clinic/own-vault.ts')).ownVault(isoNow),
+  // the schemas of all kinds come when the book is opened, and not with the first page
+  read: async (documents) => (await import('./journey/counting.ts')).countingDocuments(documents),
 });
 
 const worker = new Worker(new URL('./assess/worker.ts', import.meta.url), { type: 'module' });

@@ -19,7 +19,7 @@ async function parts(sensor = new HandSensor()) {
   const store = new MemoryStore();
   const book = new VisitBook(store, { isoNow: () => '2026-03-01T09:30:00.000+01:00' }, 'tester');
   const visitId = await book.beginVisit('somebody');
-  return { store, book, visitId, clock: new HandClock(), sensor, choice, heelLeverM: null };
+  return { store, book, visitId, personId: null, clock: new HandClock(), sensor, choice, heelLeverM: null };
 }
 
 test('bytes are opened and the beginning is kept before the first sample comes', async () => {

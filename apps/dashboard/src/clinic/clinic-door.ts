@@ -1,5 +1,5 @@
 import type { RecordStore, Vault } from '@surae/storage';
-import { VisitBook, type WallClock } from '../journey/visit-book.ts';
+import { type BodiesRead, VisitBook, type WallClock } from '../journey/visit-book.ts';
 import { AuditTrail } from './audit-trail.ts';
 import { type DeviceMemory, keepAuthor, keptAuthor } from './author-code.ts';
 
@@ -21,6 +21,8 @@ export interface DoorParts {
   /** the plain store of the demo clinic */
   readonly demoStore: () => Promise<RecordStore>;
   readonly vault: () => Promise<VaultAsked>;
+  /** how the book reads what is kept */
+  readonly read?: BodiesRead;
 }
 
 /** Author of what is written in the demo clinic. */
@@ -106,8 +108,8 @@ export class ClinicDoor extends EventTarget {
   }
 
   private become(which: OpenClinic['which'], store: RecordStore, author: string): void {
-    const { clock } = this.parts;
-    const book = new VisitBook(store, clock, author);
+    const { clock, read } = this.parts;
+    const book = new VisitBook(store, clock, author, read);
     const audit = new AuditTrail(store, clock, which === 'own' ? author : null);
     this.present = { which, store, book, audit };
     this.dispatchEvent(new Event('clinic-changed'));

@@ -13,9 +13,9 @@ export async function recordedStream(
   store: RecordStore,
   label: string,
   { timesS, channels }: Samples,
-  fromS = 0,
+  { fromS = 0, personId = null }: { readonly fromS?: number; readonly personId?: string | null } = {},
 ): Promise<string> {
-  const writer = await store.openBytes(label);
+  const writer = await store.openBytes(label, personId);
   for (let from = 0; from < timesS.length; from += size) {
     await writer.append(
       encodeBlock({

@@ -27,17 +27,19 @@ import {
   type SensorZero,
   type Visit,
   type VisitEvent,
-  visitEventKinds,
   visitSchema,
   type ZeroEntry,
   zeroSchema,
 } from '@surae/casebook';
-import type { Json, NewDocument, RecordStore } from '@surae/storage';
+import type { DocumentQuery, Json, NewDocument, RecordStore, StoredDocument } from '@surae/storage';
 
 /** The time as it is written into documents, with its offset from UTC. */
 export interface WallClock {
   isoNow(): string;
 }
+
+/** Documents as they count: what cannot be read is passed over, amendments and removals are laid over the rest. */
+export type BodiesRead = (documents: readonly StoredDocument[]) => Promise<readonly StoredDocument[]>;
 
 /** A set was asked for although the safety list keeps from testing. */
 export class SafetyLockError extends Error {
@@ -55,12 +57,35 @@ export class VisitBook extends EventTarget {
   private readonly store: RecordStore;
   private readonly clock: WallClock;
   private readonly author: string;
+  private readonly read: BodiesRead;
 
-  constructor(store: RecordStore, clock: WallClock, author: string) {
+  /** @param read - as they are, when left out: for documents that were written a moment ago */
+  constructor(
+    store: RecordStore,
+    clock: WallClock,
+    author: string,
+    read: BodiesRead = (documents) => Promise.resolve(documents),
+  ) {
     super();
     this.store = store;
     this.clock = clock;
     this.author = author;
+    this.read = read;
+  }
+
+  private async documents(query: DocumentQuery): Promise<readonly StoredDocument[]> {
+    const found = await this.store.documents(query);
+    if (found.length === 0) return found;
+    const changes = await this.store.documents({ kind: ['amendment', 'removal'], about: found.map(({ id }) => id) });
+    return this.read([...found, ...changes]);
+  }
+
+  /** The document of an id, where it is of a kind and counts. */
+  private async document(id: string, kind: string): Promise<StoredDocument | undefined> {
+    const found = await this.store.document(id);
+    if (found?.kind !== kind) return undefined;
+    const changes = await this.store.documents({ kind: ['amendment', 'removal'], about: id });
+    return (await this.read([found, ...changes]))[0];
   }
 
   async addPerson(person: Omit<Person, 'id'>): Promise<Person> {
@@ -68,20 +93,26 @@ export class VisitBook extends EventTarget {
   }
 
   async people(): Promise<Person[]> {
-    const begun = await this.store.documents({ kind: 'person' });
-    return Promise.all(begun.map(async (one) => amended(personOf(one), await this.amendments(one.id))));
+    const [begun, all] = await Promise.all([
+      this.documents({ kind: 'person' }),
+      this.documents({ kind: 'person-amended' }),
+    ]);
+    return begun.map((one) => {
+      const own = all.filter(({ about }) => about === one.id);
+      return amended(personOf(one), own.map(amendmentOf));
+    });
   }
 
   async person(id: string): Promise<Person | undefined> {
-    const document = await this.store.document(id);
-    return document?.kind === 'person' ? amended(personOf(document), await this.amendments(id)) : undefined;
+    const begun = await this.document(id, 'person');
+    return begun === undefined ? undefined : amended(personOf(begun), await this.amendments(id));
   }
 
   /** The person of a visit: of one that is closed as the body was known at its end, of an open one as it is known now. */
   async personOfVisit({ id, personId }: Visit): Promise<Person | undefined> {
-    const [end] = await this.store.documents({ kind: 'visit-closed', about: id });
-    const begun = await this.store.document(personId);
-    if (end === undefined || begun?.kind !== 'person') return this.person(personId);
+    const [end] = await this.documents({ kind: 'visit-closed', about: id });
+    const begun = await this.document(personId, 'person');
+    if (end === undefined || begun === undefined) return this.person(personId);
     return amendedAsOf(personOf(begun), await this.amendments(personId), end.at);
   }
 
@@ -93,12 +124,12 @@ export class VisitBook extends EventTarget {
 
   /** What was corrected of a person, field by field, the oldest first. */
   async amendedFields(id: string): Promise<readonly AmendedField[]> {
-    const begun = await this.store.document(id);
-    return begun?.kind === 'person' ? amendedFields(begun, await this.amendments(id)) : [];
+    const begun = await this.document(id, 'person');
+    return begun === undefined ? [] : amendedFields(begun, await this.amendments(id));
   }
 
   private async amendments(id: string): Promise<readonly PersonAmendment[]> {
-    return (await this.store.documents({ kind: 'person-amended', about: id })).map(amendmentOf);
+    return (await this.documents({ kind: 'person-amended', about: id })).map(amendmentOf);
   }
 
   /** Keeps an error of measurement that the clinic found itself; gives the id of its document. */
@@ -114,9 +145,7 @@ export class VisitBook extends EventTarget {
 
   /** Errors of measurement of the clinic, the oldest first. */
   async ownErrors(): Promise<readonly OwnErrorsEntry[]> {
-    const [kept, back] = await Promise.all(
-      ['own-error', 'own-error-back'].map((kind) => this.store.documents({ kind })),
-    );
+    const [kept, back] = await Promise.all(['own-error', 'own-error-back'].map((kind) => this.documents({ kind })));
     return ownErrorsOf(kept ?? [], back ?? []);
   }
 
@@ -134,7 +163,7 @@ export class VisitBook extends EventTarget {
   /** Descriptions of sensors, the oldest first. */
   async descriptions(): Promise<readonly DescriptionEntry[]> {
     const [kept, back] = await Promise.all(
-      ['sensor-description', 'sensor-description-back'].map((kind) => this.store.documents({ kind })),
+      ['sensor-description', 'sensor-description-back'].map((kind) => this.documents({ kind })),
     );
     return descriptionEntries(kept ?? [], back ?? []);
   }
@@ -146,7 +175,7 @@ export class VisitBook extends EventTarget {
 
   /** The newest zero of a sensor; null without one. */
   async lastZero(sensor: string): Promise<ZeroEntry | null> {
-    return lastZeroOf(await this.store.documents({ kind: 'sensor-zero', about: sensor }));
+    return lastZeroOf(await this.documents({ kind: 'sensor-zero', about: sensor }));
   }
 
   /** Keeps a calibration; gives the id of its document, which is its certificate. */
@@ -157,7 +186,7 @@ export class VisitBook extends EventTarget {
 
   /** Certificates of all calibrations, the oldest first. */
   async certificates(): Promise<readonly Certificate[]> {
-    return certificatesOf(await this.store.documents({ kind: 'calibration' }));
+    return certificatesOf(await this.documents({ kind: 'calibration' }));
   }
 
   /** Begins a visit; gives its id. */
@@ -167,18 +196,18 @@ export class VisitBook extends EventTarget {
   }
 
   async visit(id: string): Promise<Visit | undefined> {
-    const begun = await this.store.document(id);
-    if (begun?.kind !== 'visit') return undefined;
-    const kinds = await Promise.all(visitEventKinds.map((kind) => this.store.documents({ kind, about: id })));
-    const documents = kinds.flat().sort((a, b) => a.sequence - b.sequence);
-    return foldVisit(begun, documents);
+    const begun = await this.document(id, 'visit');
+    return begun === undefined ? undefined : foldVisit(begun, await this.documents({ about: id }));
   }
 
   /** Visits of a person, the newest first. */
   async visitsOf(personId: string): Promise<Visit[]> {
-    const begun = await this.store.documents({ kind: 'visit', about: personId });
-    const visits = await Promise.all(begun.map(({ id }) => this.visit(id)));
-    return visits.filter((visit) => visit !== undefined).reverse();
+    const begun = await this.documents({ kind: 'visit', about: personId });
+    if (begun.length === 0) return [];
+    const events = await this.documents({ about: begun.map(({ id }) => id) });
+    const byVisit = new Map<string | null, StoredDocument[]>(begun.map(({ id }) => [id, []]));
+    for (const one of events) byVisit.get(one.about)?.push(one);
+    return begun.map((one) => foldVisit(one, byVisit.get(one.id) ?? [])).reverse();
   }
 
   /** Visits of the same person that were begun before this one, the oldest first. */

@@ -13,6 +13,8 @@ export interface PullSessionParts {
   readonly clock: SensorClock;
   readonly sensor: Sensor;
   readonly visitId: string;
+  /** whose recording it is; null is nobody's */
+  readonly personId: string | null;
   readonly set: PullSet;
   /** where the trial lies in the recording of the leg [s] */
   readonly fromS: number;
@@ -62,8 +64,8 @@ export class PullSession {
 
   /** Begins a trial. Where the source gives nothing the trial is stopped without samples, and the call rejects as the source did. */
   static async begin(parts: PullSessionParts, news: PullNews): Promise<PullSession> {
-    const { book, store, visitId, set, sensor, clock, fromS, restS, cues } = parts;
-    const writer = await store.openBytes(`pull ${set.choice.side}`);
+    const { book, store, visitId, personId, set, sensor, clock, fromS, restS, cues } = parts;
+    const writer = await store.openBytes(`pull ${set.choice.side}`, personId);
     const begun = { kind: 'trial-begun', setId: set.id, bytesId: writer.id, fromS, restS } as const;
     const trialId = await book.record(visitId, begun);
     const follower = new PullFollower(cues.pushS, cues.offS);

@@ -15,6 +15,8 @@ export interface SetSessionParts {
   readonly clock: SensorClock;
   readonly sensor: Sensor;
   readonly visitId: string;
+  /** whose recording it is; null is nobody's */
+  readonly personId: string | null;
   readonly choice: SetChoice;
   readonly heelLeverM: number | null;
 }
@@ -37,8 +39,8 @@ export class SetSession {
 
   /** Begins a set. Where the source gives nothing, what was begun is set aside, and the call rejects as the source did. */
   static async begin(parts: SetSessionParts, news: LiveSetNews): Promise<SetSession> {
-    const { book, store, visitId, choice, sensor, clock, heelLeverM } = parts;
-    const writer = await store.openBytes(`set ${choice.side}`);
+    const { book, store, visitId, personId, choice, sensor, clock, heelLeverM } = parts;
+    const writer = await store.openBytes(`set ${choice.side}`, personId);
     const setId = await book.record(visitId, { kind: 'set-begun', choice, bytesId: writer.id });
     const live = new LiveSet({ sensor, writer, clock, heelLeverM, writeEveryMs, readAs: choice.setUp?.readAs }, news);
     try {

@@ -112,6 +112,7 @@ export class PullRunning extends LitElement {
           store,
           clock,
           visitId,
+          personId: person.id,
           set,
           sensor: this.sensor,
           fromS: nextFromS(set, first === undefined ? null : secondsBetween(first.begunAt, nowIso)),

@@ -111,7 +111,16 @@ export class RunningSet extends LitElement {
       const sensor = this.sensors.make(plan.choice, this.person);
       this.sensor = sensor;
       const session = await SetSession.begin(
-        { book, store, clock, sensor, visitId, choice: plan.choice, heelLeverM: this.person.heelLeverM },
+        {
+          book,
+          store,
+          clock,
+          sensor,
+          visitId,
+          personId: this.person.id,
+          choice: plan.choice,
+          heelLeverM: this.person.heelLeverM,
+        },
         {
           onSamples: (live, block) => this.onSamples(live, block),
           onRaise: (_raise, count, block) => this.onRaise(count, block),
