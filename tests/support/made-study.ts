@@ -70,6 +70,8 @@ export function studyTrial(changes: Partial<StudyTrial> = {}): StudyTrial {
     origin: 'live',
     device: null,
     deviceNotes: null,
+    forceLine: null,
+    readAs: [],
     status: 'no-result',
     reason: null,
     setAside: false,

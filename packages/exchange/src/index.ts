@@ -15,6 +15,15 @@ export { nameScan } from './deidentify/name-scan.ts';
 export { type Keyed, studyKeys } from './deidentify/study-keys.ts';
 export { ExchangeError, type ExchangeErrorCode, type ExchangeErrorDetails } from './errors.ts';
 export { decimal, rounded } from './numbers.ts';
+export {
+  bytesOf,
+  lookAt,
+  type ReadBytes,
+  type RecordBytes,
+  type RecordedStreams,
+  recordingOf,
+} from './record/record-bytes.ts';
+export { type Extent, type RecordDocument, type RecordStudyRequest, recordStudy } from './record/record-study.ts';
 export type {
   Json,
   RawFile,

@@ -101,6 +101,15 @@ export interface StudyTrial {
   readonly origin: string | null;
   readonly device: string | null;
   readonly deviceNotes: string | null;
+  /** calibration that forces were counted by; samples leave as the sensor sent them */
+  readonly forceLine: {
+    readonly offset: number;
+    readonly offsetU: number;
+    readonly slope: number;
+    readonly slopeU: number;
+  } | null;
+  /** what samples were multiplied by before they were counted, such as `force -1` */
+  readonly readAs: readonly string[];
   readonly status: 'assessed' | 'refused' | 'no-result';
   readonly reason: string | null;
   readonly setAside: boolean;

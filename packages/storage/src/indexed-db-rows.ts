@@ -21,6 +21,9 @@ async function ours<T>(work: () => Promise<T>): Promise<T> {
   }
 }
 
+/** Where something of a person lies. */
+const erasable = ['documents', 'streams', 'pieces', 'closings', 'keys'] as const;
+
 const refusal = (isErased: boolean): StorageError =>
   isErased
     ? new StorageError('erased', 'This person was erased: nothing is kept of them.')
@@ -121,7 +124,6 @@ export class IndexedDbRows implements Rows {
       const closings = await reading.objectStore('closings').getAll(after, limit);
       const byId = reading.objectStore('streams').index('id');
       const rows = await Promise.all(closings.map(({ stream }) => byId.get(stream)));
-      // the stream of an erased person left its place behind
       return closings.flatMap((one, i) => (rows[i] === undefined ? [] : [{ closing: one.closing!, stream: rows[i] }]));
     });
   }
@@ -167,17 +169,20 @@ export class IndexedDbRows implements Rows {
 
   erase(whose: string, streams: readonly string[], expected: ErasedCounts, tombstone: NewRow): Promise<boolean> {
     return ours(async () => {
-      const change = this.database.transaction(['documents', 'streams', 'pieces', 'keys'], 'readwrite', safely);
+      const change = this.database.transaction([...erasable], 'readwrite', safely);
       const written = (async () => {
         const documents = await change.objectStore('documents').index('whose').getAllKeys(whose);
         const rows = (await change.objectStore('streams').getAll()).filter(
           (row) => row.whose === whose || streams.includes(row.id),
         );
+        const gone = new Set(rows.map(({ id }) => id));
+        const closings = (await change.objectStore('closings').getAll()).filter(({ stream }) => gone.has(stream));
         if (documents.length !== expected.documents || rows.length !== expected.streams) return false;
         await Promise.all([
           ...documents.map((sequence) => change.objectStore('documents').delete(sequence)),
           ...rows.map(({ sequence }) => change.objectStore('streams').delete(sequence!)),
           ...rows.map(({ id }) => change.objectStore('pieces').delete(piecesOf(id))),
+          ...closings.map(({ closing }) => change.objectStore('closings').delete(closing!)),
           change.objectStore('keys').put({ whose, wrapped: null, erased: true }),
           change.objectStore('documents').add(tombstone),
         ]);

@@ -26,7 +26,8 @@ export async function openWriter(
   return {
     id,
     append: (piece) => {
-      const bytes = piece.slice();
+      // a copy in any case: the slice of a Buffer of Node is none
+      const bytes = Uint8Array.from(piece);
       return turn.take(async () => {
         open();
         await rows.addPieces(id, next, [await sealer.piece(next, bytes)]);

@@ -19,7 +19,7 @@ async function parts(sensor = new HandSensor()) {
   await book.record(visitId, { kind: 'pull-begun', choice: madeChoice('left') });
   const set = pullSetOf((await book.visit(visitId))!, 'left')!;
   const cues = cueTimes(SEATED_PULL.parameters);
-  return { store, book, visitId, personId: null, clock: new HandClock(), sensor, set, fromS: 70, restS: 60, cues };
+  return { store, book, visitId, clock: new HandClock(), sensor, set, fromS: 70, restS: 60, cues };
 }
 
 test('a trial is kept from its begin to its stop, with where it lies, its rest and what the tester saw', async () => {

@@ -4,9 +4,13 @@ import {
   amendedAsOf,
   amendedFields,
   amendmentOf,
+  answerKinds,
   type CalibrationKept,
+  type CaseloadEntry,
   type Certificate,
   calibrationSchema,
+  caseloadKinds,
+  caseloadOf,
   certificatesOf,
   type DescriptionEntry,
   descriptionEntries,
@@ -27,11 +31,13 @@ import {
   type SensorZero,
   type Visit,
   type VisitEvent,
+  type VisitLine,
+  visitEventKinds,
   visitSchema,
   type ZeroEntry,
   zeroSchema,
 } from '@surae/casebook';
-import type { DocumentQuery, Json, NewDocument, RecordStore, StoredDocument } from '@surae/storage';
+import type { ByteWriter, DocumentQuery, Json, NewDocument, RecordStore, StoredDocument } from '@surae/storage';
 
 /** The time as it is written into documents, with its offset from UTC. */
 export interface WallClock {
@@ -76,8 +82,10 @@ export class VisitBook extends EventTarget {
   private async documents(query: DocumentQuery): Promise<readonly StoredDocument[]> {
     const found = await this.store.documents(query);
     if (found.length === 0) return found;
-    const changes = await this.store.documents({ kind: ['amendment', 'removal'], about: found.map(({ id }) => id) });
-    return this.read([...found, ...changes]);
+    const ids = new Set<string | null>(found.map(({ id }) => id));
+    // there are few of them in a whole clinic
+    const changes = await this.store.documents({ kind: ['amendment', 'removal'] });
+    return this.read([...found, ...changes.filter(({ about }) => ids.has(about))]);
   }
 
   /** The document of an id, where it is of a kind and counts. */
@@ -93,14 +101,23 @@ export class VisitBook extends EventTarget {
   }
 
   async people(): Promise<Person[]> {
-    const [begun, all] = await Promise.all([
-      this.documents({ kind: 'person' }),
-      this.documents({ kind: 'person-amended' }),
-    ]);
-    return begun.map((one) => {
-      const own = all.filter(({ about }) => about === one.id);
-      return amended(personOf(one), own.map(amendmentOf));
-    });
+    const documents = await this.documents({ kind: ['person', 'person-amended'] });
+    return caseloadOf(documents).map(({ person }) => person);
+  }
+
+  /** Everybody with their visits, without what was measured in these. */
+  async caseload(): Promise<readonly CaseloadEntry[]> {
+    const documents = await this.documents({ kind: caseloadKinds });
+    const closed = new Set(documents.flatMap(({ kind, about }) => (kind === 'visit-closed' ? [about] : [])));
+    const open = documents.filter(({ kind, id }) => kind === 'visit' && !closed.has(id)).map(({ id }) => id);
+    const answers = open.length === 0 ? [] : await this.documents({ kind: answerKinds, about: open });
+    return caseloadOf([...documents, ...answers]);
+  }
+
+  /** Visits of somebody as the list of people shows them, the newest first. */
+  async visitLines(personId: string): Promise<readonly VisitLine[]> {
+    const documents = await this.documents({ whose: personId, kind: [...caseloadKinds, ...answerKinds] });
+    return caseloadOf(documents)[0]?.visits ?? [];
   }
 
   async person(id: string): Promise<Person | undefined> {
@@ -197,17 +214,18 @@ export class VisitBook extends EventTarget {
 
   async visit(id: string): Promise<Visit | undefined> {
     const begun = await this.document(id, 'visit');
-    return begun === undefined ? undefined : foldVisit(begun, await this.documents({ about: id }));
+    return begun === undefined
+      ? undefined
+      : foldVisit(begun, await this.documents({ about: id, kind: visitEventKinds }));
   }
 
   /** Visits of a person, the newest first. */
   async visitsOf(personId: string): Promise<Visit[]> {
-    const begun = await this.documents({ kind: 'visit', about: personId });
-    if (begun.length === 0) return [];
-    const events = await this.documents({ about: begun.map(({ id }) => id) });
-    const byVisit = new Map<string | null, StoredDocument[]>(begun.map(({ id }) => [id, []]));
-    for (const one of events) byVisit.get(one.about)?.push(one);
-    return begun.map((one) => foldVisit(one, byVisit.get(one.id) ?? [])).reverse();
+    const documents = await this.documents({ whose: personId, kind: ['visit', ...visitEventKinds] });
+    const events = new Map<string | null, StoredDocument[]>();
+    for (const one of documents) events.set(one.about, [...(events.get(one.about) ?? []), one]);
+    const begun = documents.filter(({ kind }) => kind === 'visit');
+    return begun.map((visit) => foldVisit(visit, events.get(visit.id) ?? [])).reverse();
   }
 
   /** Visits of the same person that were begun before this one, the oldest first. */
@@ -226,6 +244,12 @@ export class VisitBook extends EventTarget {
     const { id } = await this.add({ kind, schema: visitSchema, about: visitId, body: plain });
     this.dispatchEvent(new Event('visit-changed'));
     return id;
+  }
+
+  /** Opens a stream of bytes that is kept with the person of a visit. */
+  async openBytes(visitId: string, label: string): Promise<ByteWriter> {
+    const begun = await this.store.document(visitId);
+    return this.store.openBytes(label, begun?.about ?? null);
   }
 
   /** The last gate before a set or a trial exists; the pages ask the same question earlier and say why. */

@@ -1,15 +1,18 @@
 import { consume } from '@lit/context';
-import type { AmendedField, Person, Visit } from '@surae/casebook';
+import type { AmendedField, CaseloadEntry, Person, VisitLine } from '@surae/casebook';
 import { CLINIC_WORDS, ERASE_WORDS, FRAME_WORDS, OWN_ERROR_WORDS, SENSOR_WORDS, START_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { html, LitElement, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
 import type { ClinicDoor } from '../clinic/clinic-door.ts';
 import { type Assessor, assessorContext, bookContext, doorContext, storeContext } from '../contexts/capabilities.ts';
-import { amendedWords, bodyOf, sortedVisits } from '../journey/people-list.ts';
+import { amendedWords, bodyOf, peopleNamed, sortedVisits } from '../journey/people-list.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
-import '../parts/backup-reminder.ts';
 import { storeWords } from '../live/store-words.ts';
+import '../parts/backup-reminder.ts';
+import type { NameSought } from '../parts/name-search.ts';
+import '../parts/name-search.ts';
 import type { PersonAmended, PersonGiven } from '../parts/person-form.ts';
 import '../parts/person-form.ts';
 import { hashOf } from '../route.ts';
@@ -18,11 +21,8 @@ import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
 import { startStyle } from './start-style.ts';
 
-interface Entry {
-  readonly person: Person;
-  readonly visits: readonly Visit[];
-  readonly amended: readonly AmendedField[];
-}
+/** People that are seen at a glance; more of them can be sought by name [-]; ours. */
+const fewPeople = 8;
 
 /** Who is here today: everybody in the book, with what they have done. */
 @customElement('start-page')
@@ -33,7 +33,9 @@ export class StartPage extends LitElement {
   @consume({ context: storeContext }) private readonly store!: RecordStore;
   @consume({ context: assessorContext }) private readonly assessor!: Assessor;
   @consume({ context: doorContext }) private readonly door!: ClinicDoor;
-  @state() private entries: readonly Entry[] | undefined;
+  @state() private entries: readonly CaseloadEntry[] | undefined;
+  /** what was typed to find somebody */
+  @state() private sought = '';
   @state() private notKept = false;
   /** why no visit could be begun; empty where one could */
   @state() private notBegun = '';
@@ -52,19 +54,12 @@ export class StartPage extends LitElement {
   }
 
   private async load(): Promise<void> {
-    const people = await this.book.people();
-    this.entries = await Promise.all(
-      people.map(async (person) => ({
-        person,
-        visits: await this.book.visitsOf(person.id),
-        amended: await this.book.amendedFields(person.id),
-      })),
-    );
+    this.entries = await this.book.caseload();
   }
 
   /** Begins a visit; where one is open, shows that it can be gone on with. The book is asked anew: another window may have begun one. */
   private async begin(person: Person): Promise<void> {
-    if (sortedVisits(await this.book.visitsOf(person.id)).open === undefined) return this.beginAnother(person);
+    if (sortedVisits(await this.book.visitLines(person.id)).open === undefined) return this.beginAnother(person);
     this.offeredTo = person.id;
     await this.load();
     await this.updateComplete;
@@ -171,12 +166,26 @@ export class StartPage extends LitElement {
   private list(): TemplateResult {
     if (this.entries === undefined) return html`<p class="quiet" role="status">${FRAME_WORDS.loading.text}</p>`;
     if (this.entries.length === 0) return html`<p>${START_WORDS.nobody.text}</p>`;
-    return html`<ul class="people">
-      ${this.entries.map((entry) => this.entry(entry))}
-    </ul>`;
+    const found = peopleNamed(this.entries, this.sought);
+    return html`${
+      this.entries.length > fewPeople
+        ? html`<name-search
+              .found=${found.length}
+              .all=${this.entries.length}
+              @name-sought=${(event: NameSought) => (this.sought = event.detail)}
+            ></name-search>`
+        : null
+    }
+      <ul class="people">
+        ${repeat(
+          found,
+          ({ person }) => person.id,
+          (entry) => this.entry(entry),
+        )}
+      </ul>`;
   }
 
-  private entry({ person, visits, amended }: Entry): TemplateResult {
+  private entry({ person, visits, amended }: CaseloadEntry): TemplateResult {
     const { open, past } = sortedVisits(visits);
     return html`<li>
       <div>
@@ -226,7 +235,7 @@ export class StartPage extends LitElement {
     else if (this.correcting === id) this.correcting = undefined;
   }
 
-  private choices(person: Person, open: Visit | undefined): TemplateResult {
+  private choices(person: Person, open: VisitLine | undefined): TemplateResult {
     return html`<div class="choices">
       ${open === undefined ? null : this.goOn(open)}
       ${this.button('begin', person, () => this.begin(person))}
@@ -234,14 +243,14 @@ export class StartPage extends LitElement {
   }
 
   /** The open visit first; another one only by a second choice. */
-  private offer(person: Person, open: Visit): TemplateResult {
+  private offer(person: Person, open: VisitLine): TemplateResult {
     return html`<div class="offer">
       <p class="voice" role="status">${fill(START_WORDS['still-open'], { date: dayOf(open.begunAt) })}</p>
       <div class="choices">${this.goOn(open)} ${this.button('another', person, () => this.beginAnother(person))}</div>
     </div>`;
   }
 
-  private goOn({ id, begunAt }: Visit): TemplateResult {
+  private goOn({ id, begunAt }: VisitLine): TemplateResult {
     return html`<a class="button" href=${hashOf({ page: 'visit', visitId: id })}
       >${fill(START_WORDS['go-on'], { date: dayOf(begunAt) })}</a
     >`;
@@ -253,7 +262,7 @@ export class StartPage extends LitElement {
     </button>`;
   }
 
-  private past(visits: readonly Visit[]): TemplateResult | null {
+  private past(visits: readonly VisitLine[]): TemplateResult | null {
     if (visits.length === 0) return null;
     return html`<div class="past">
       ${visits.map(({ id, begunAt, closed }) => {

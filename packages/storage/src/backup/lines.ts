@@ -1,3 +1,4 @@
+import { joined } from '../joined.ts';
 import { hashOfBytes } from '../seal.ts';
 
 /** Longest line that is read [bytes]; far more than is ever written. */
@@ -30,17 +31,6 @@ export function textOf(line: Uint8Array): string | undefined {
     // no text at all
     return undefined;
   }
-}
-
-function joined(parts: readonly Uint8Array[]): Uint8Array {
-  if (parts.length === 1) return parts[0]!;
-  const whole = new Uint8Array(parts.reduce((sum, { length }) => sum + length, 0));
-  let at = 0;
-  for (const part of parts) {
-    whole.set(part, at);
-    at += part.length;
-  }
-  return whole;
 }
 
 /** Lines of a file that comes in pieces, without their ends; the last one too where its end is missing. */

@@ -16,7 +16,7 @@ export function pack(bytes: Uint8Array): Uint8Array {
 /** The other way round; throws on a first byte that {@link pack} does not write. */
 export function unpack(packed: Uint8Array): Uint8Array {
   const [form] = packed;
-  if (form === 0) return packed.slice(1);
+  if (form === 0) return Uint8Array.from(packed.subarray(1));
   if (form === 1) return inflateSync(packed.subarray(1));
   throw new RangeError(`Packed bytes begin with 0 or 1; ${String(form)} came.`);
 }
