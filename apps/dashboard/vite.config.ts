@@ -1,11 +1,41 @@
 import { fileURLToPath } from 'node:url';
-import { defineConfig } from 'vite';
+import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 
 const root = fileURLToPath(new URL('.', import.meta.url));
 
 // The list replaces Vite's own conditions, so these are named too.
 const conditions = ['surae-source', 'module', 'browser', 'development|production'];
+
+/**
+ * What the page may load and run: its own files and nothing else. Deriving a key from a passphrase is WebAssembly, which has a
+ * permission of its own that allows no other code. Styles are adopted sheets and properties set by script; there is no style
+ * or script in the page itself.
+ */
+const policy = [
+  "default-src 'none'",
+  "script-src 'self' 'wasm-unsafe-eval'",
+  "style-src 'self'",
+  "img-src 'self'",
+  "connect-src 'self'",
+  "worker-src 'self'",
+  "manifest-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join('; ');
+
+/** Writes the policy into the built page, so that it holds whatever serves it. While it is developed, the server adds scripts of its own. */
+const policyInPage: Plugin = {
+  name: 'policy-in-page',
+  apply: 'build',
+  transformIndexHtml: () => [
+    {
+      tag: 'meta',
+      attrs: { 'http-equiv': 'Content-Security-Policy', content: policy },
+      injectTo: 'head-prepend',
+    },
+  ],
+};
 
 export default defineConfig(({ command }) => {
   // What is built is what people use, whatever the shell that builds it says of itself. Under NODE_ENV=test or development
@@ -17,7 +47,16 @@ export default defineConfig(({ command }) => {
     resolve: { conditions },
     build: { outDir: 'dist/site', emptyOutDir: true, target: 'es2023', sourcemap: false },
     worker: { format: 'es' },
+    preview: {
+      headers: {
+        // a page of another site must not show this one in a frame: only a header can say so
+        'Content-Security-Policy': `${policy}; frame-ancestors 'none'`,
+        'Referrer-Policy': 'no-referrer',
+        'X-Content-Type-Options': 'nosniff',
+      },
+    },
     plugins: [
+      policyInPage,
       VitePWA({
         registerType: 'prompt',
         injectRegister: null,
@@ -30,7 +69,7 @@ export default defineConfig(({ command }) => {
           theme_color: '#F6F3EC',
           icons: [{ src: 'mark.svg', sizes: 'any', type: 'image/svg+xml' }],
         },
-        workbox: { globPatterns: ['**/*.{html,js,css,svg,webmanifest}'] },
+        workbox: { globPatterns: ['**/*.{html,js,css,svg,webmanifest,txt}'] },
       }),
     ],
   };

@@ -8,6 +8,13 @@ export { MANIFEST_NUMBERS, type NumberColumn } from './columns/manifest-numbers.
 export { CALIBRATION_COLUMNS, PULL_COLUMNS } from './columns/pull-columns.ts';
 export { REPETITION_COLUMNS } from './columns/repetition-columns.ts';
 export { SET_COLUMNS } from './columns/set-columns.ts';
+export {
+  PERSON_COLUMNS,
+  SAMPLE_COLUMNS,
+  TRIAL_FRAME_COLUMNS,
+  TRIAL_KEY_COLUMNS,
+  VISIT_COLUMNS,
+} from './columns/study-columns.ts';
 export type { CriterionEntry, Observability, ObservingPlacement } from './criteria/criterion-entry.ts';
 export { CRITERIA, CRITERION_IDS, type CriterionId } from './criterion.ts';
 export type { Entry, EvidenceMark } from './entry.ts';

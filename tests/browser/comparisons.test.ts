@@ -1,4 +1,5 @@
 import { compareValues, type MeasuredValue, RATIO_BLOCKS, VALUE_BLOCKS } from '@surae/analysis';
+import type { VisitHistory } from '@surae/casebook';
 import {
   COMPARE_CAUTION_SENTENCES,
   FLOOR,
@@ -11,7 +12,6 @@ import {
 } from '@surae/shared';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
-import type { VisitHistory } from '../../apps/dashboard/src/journey/visit.ts';
 import type { Comparisons } from '../../apps/dashboard/src/result/comparisons.ts';
 import { sideView } from '../../apps/dashboard/src/result/side-view.ts';
 import { ALL_TOLD, legTold, MODERATE, type ToldVisit } from '../support/told-visit.ts';

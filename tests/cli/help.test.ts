@@ -6,8 +6,10 @@ import { PLACEMENTS, SIDES, TESTS } from '../../apps/cli/src/known-words.ts';
 import { TOLD_COLUMNS, type ToldColumn } from '../../apps/cli/src/told-columns.ts';
 import { projectText } from '../support/project.ts';
 
+type Command = 'assess' | 'simulate' | 'agree' | 'export';
+
 /** Options that a help text explains, with a value where one is named behind them. */
-function explained(about: 'assess' | 'simulate' | 'agree'): string[][] {
+function explained(about: Command): string[][] {
   return helpText(about)
     .split('\n')
     .flatMap((line) => {
@@ -34,10 +36,13 @@ const VALUES: Readonly<Record<string, string>> = {
   HZ: '80',
   SIGN: 'negative',
   WORDS: 'none,slight,clear',
+  FORMS: 'csv,parquet',
+  DAY: '2026-03-01',
+  PATH: 'o.zip',
 };
 
 /** What an option asks for beside it. */
-const NEEDS: Readonly<Record<'assess' | 'simulate' | 'agree', Readonly<Record<string, string[]>>>> = {
+const NEEDS: Readonly<Record<Command, Readonly<Record<string, string[]>>>> = {
   assess: {
     '--forefoot-lever-mm': ['--test', 'isometric'],
     '--calibration-u-percent': ['--test', 'isometric'],
@@ -52,6 +57,10 @@ const NEEDS: Readonly<Record<'assess' | 'simulate' | 'agree', Readonly<Record<st
     '--replace': ['--picture', 'a.svg'],
     '--icc-expected': ['--icc-width', '0.1'],
   },
+  export: {
+    '--secret-file': ['--without-names'],
+    '--keep-devices': ['--without-names'],
+  },
   simulate: {
     '--no-gyroscope': ['--placement', 'foot'],
     '--kind': ['--test', 'isometric'],
@@ -63,6 +72,7 @@ test.each([
   ['assess', 12, ['assess', 'a.csv']],
   ['simulate', 7, ['simulate', '--out', 'out']],
   ['agree', 13, ['agree', 'a.csv']],
+  ['export', 10, ['export', '--manifest', 'm.csv', '--out', 'o']],
 ] as const)('every option that the help of %s explains is taken by the command line', (about, least, start) => {
   const options = explained(about);
   expect(options.length).toBeGreaterThanOrEqual(least);
@@ -95,10 +105,12 @@ test('the help of simulate explains every level that is taken, and no other', ()
 });
 
 test('the help explains every option of the command line', () => {
-  const source = projectText('apps/cli/src/arguments.ts') + projectText('apps/cli/src/agree-arguments.ts');
+  const source = ['arguments', 'agree-arguments', 'export-arguments']
+    .map((name) => projectText(`apps/cli/src/${name}.ts`))
+    .join('');
   const options = [...source.matchAll(/^ {8}'?([a-z-]+)'?: \{ type: '(?:string|boolean)'/gm)].map(([, name]) => name);
   expect(options.length).toBeGreaterThan(32);
-  const text = helpText('surae') + helpText('assess') + helpText('simulate') + helpText('agree');
+  const text = helpText('surae') + helpText('assess') + helpText('simulate') + helpText('agree') + helpText('export');
   for (const option of options) expect(text).toContain(`--${option} `.trimEnd());
 });
 

@@ -31,6 +31,16 @@ test('what is written is there, folders within folders are made, and the bytes c
   expect([...(await io.readFile(path))]).toEqual([0xc2, 0xb5, 0x0d, 0x0a]);
 });
 
+test('bytes are written as they are; the day is one of the calendar, and no secret comes twice', async () => {
+  const io = nodeIo();
+  const path = join(folder, 'x.zip');
+  io.writeFile(path, Uint8Array.of(0, 255, 10));
+  expect([...(await io.readFile(path))]).toEqual([0, 255, 10]);
+  expect(io.today()).toMatch(/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/);
+  expect(io.drawSecret()).toMatch(/^[0-9a-f]{64}$/);
+  expect(io.drawSecret()).not.toBe(io.drawSecret());
+});
+
 test('a missing file is an error with its code, not empty bytes', async () => {
   await expect(nodeIo().readFile(join(folder, 'gone'))).rejects.toMatchObject({ code: 'ENOENT' });
 });

@@ -16,6 +16,7 @@ const single = [
   'tests/browser/soak.mjs',
   'tests/conventions/dependency-rules.ts',
   'tests/conventions/covered-by.json',
+  'tests/conventions/licences.mjs',
   'tests/conventions/public-names.json',
   'tests/open-recordings/table.mjs',
 ];

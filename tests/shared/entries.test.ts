@@ -32,6 +32,9 @@ const UNITS = new Set([
   'Hz',
   'kg',
   'N/m',
+  'm/s2',
+  'rad',
+  'rad/s',
 ]);
 
 /** Every object anywhere in the shared data that has an id, with the place it was found at. */

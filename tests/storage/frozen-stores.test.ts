@@ -1,12 +1,9 @@
 import { readFileSync } from 'node:fs';
 import type { Report } from '@surae/analysis';
+import { foldVisit, personOf, pullEventKinds, type Visit, visitEventKinds } from '@surae/casebook';
 import { recordingFromStream } from '@surae/records';
 import { IndexedDbStore, type StoredDocument } from '@surae/storage';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { personOf } from '../../apps/dashboard/src/journey/person.ts';
-import { pullEventKinds } from '../../apps/dashboard/src/journey/pull-events.ts';
-import type { Visit } from '../../apps/dashboard/src/journey/visit.ts';
-import { foldVisit, visitEventKinds } from '../../apps/dashboard/src/journey/visit-events.ts';
 import { freshName } from '../support/browser-database.ts';
 import { fixturePath } from '../support/fixture.ts';
 import { hashByNode } from '../support/store-laws.ts';

@@ -54,12 +54,8 @@ export const WHOLE_ROW: Cells = {
   leg_length_raise: 'no',
 };
 
-/** The command run over a manifest of these rows; a recording is made for each number of repetitions that a file name holds. */
-export async function assessRows(
-  rows: readonly Cells[],
-  options: readonly string[] = [],
-  files: Readonly<Record<string, string>> = {},
-): Promise<{ memory: MemoryIo; code: number }> {
+/** A manifest of these rows in memory; a recording is made for each number of repetitions that a file name holds. */
+export function rowsInMemory(rows: readonly Cells[], files: Readonly<Record<string, string>> = {}): MemoryIo {
   const memory = new MemoryIo();
   memory.width = 100;
   const columns = [...new Set(rows.flatMap((row) => Object.keys(row)))];
@@ -70,6 +66,16 @@ export async function assessRows(
     if (count !== undefined) memory.files.set(String(file), heelRecording(Number(count)));
   }
   for (const [name, text] of Object.entries(files)) memory.files.set(name, text);
+  return memory;
+}
+
+/** The command run over a manifest of these rows; a recording is made for each number of repetitions that a file name holds. */
+export async function assessRows(
+  rows: readonly Cells[],
+  options: readonly string[] = [],
+  files: Readonly<Record<string, string>> = {},
+): Promise<{ memory: MemoryIo; code: number }> {
+  const memory = rowsInMemory(rows, files);
   const code = await main(['assess', '--manifest', 'm.csv', ...options], memory.io);
   return { memory, code };
 }

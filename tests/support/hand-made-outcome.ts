@@ -1,22 +1,9 @@
 import { type Detection, defaultSettings, judge, type Raise } from '@surae/analysis';
 import { PROTOCOLS } from '@surae/shared';
 import type { Assessed, Refused } from '../../apps/cli/src/assess-file.ts';
-import type { GivenAbout } from '../../apps/cli/src/work-list.ts';
+import { NOTHING_GIVEN } from '../../apps/cli/src/work-list.ts';
 
-/** Nothing is said about a recording. */
-export const NOTHING_GIVEN: GivenAbout = {
-  test: undefined,
-  placement: undefined,
-  side: undefined,
-  protocol: undefined,
-  heelLeverMm: undefined,
-  bodyMassKg: undefined,
-  stringRestMm: undefined,
-  externalMassKg: undefined,
-  loadPercent: undefined,
-  ankleLeverMm: undefined,
-  ankleAngleDeg: undefined,
-};
+export { NOTHING_GIVEN };
 
 /** A raise every two seconds, on the beat: one second of standing, then up, held, down. */
 function raise(index: number, heightM: number): Raise {

@@ -1,5 +1,5 @@
 import { massLine } from '@surae/analysis';
-import type { Certificate } from '../../apps/dashboard/src/journey/calibrations.ts';
+import type { Certificate } from '@surae/casebook';
 import { setupDefaults } from '../../packages/analysis/src/assess/defaults/setup.ts';
 
 const gravityMps2 = 9.80665;

@@ -1,10 +1,9 @@
 import { assessPulls, defaultSettings, type PullReport, pullFingerprint, type Side } from '@surae/analysis';
+import type { PullChoice, PullSet, PullTrial, Visit } from '@surae/casebook';
 import { encodeBlock } from '@surae/records';
 import { SEATED_PULL } from '@surae/shared';
 import { simulatePullTrial } from '@surae/simulation';
 import type { StoredBytes } from '@surae/storage';
-import type { PullChoice, PullSet, PullTrial } from '../../apps/dashboard/src/journey/pull-set.ts';
-import type { Visit } from '../../apps/dashboard/src/journey/visit.ts';
 import { pullRecording, pullRequest } from '../../apps/dashboard/src/result/pull-assessment.ts';
 import { madeVisit } from './made-visit.ts';
 

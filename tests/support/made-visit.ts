@@ -1,6 +1,6 @@
 import type { Report, Side } from '@surae/analysis';
+import type { Visit, VisitSet } from '@surae/casebook';
 import type { EndReason } from '@surae/shared';
-import type { Visit, VisitSet } from '../../apps/dashboard/src/journey/visit.ts';
 import { handMadeOutcome } from './hand-made-outcome.ts';
 
 /** A set of a visit as it stands after it was stopped and its end was told. */

@@ -8,6 +8,7 @@ export class MemoryIo {
   readonly files = new Map<string, string | Uint8Array>();
   readonly folders = new Set<string>();
   width = 80;
+  drawn = 0;
 
   get io(): Io {
     return {
@@ -22,8 +23,10 @@ export class MemoryIo {
         if (content === undefined) return readFile(path);
         return Promise.resolve(typeof content === 'string' ? new TextEncoder().encode(content) : content);
       },
-      writeFile: (path, text) => void this.files.set(path, text),
+      writeFile: (path, content) => void this.files.set(path, content),
       makeFolder: (path) => void this.folders.add(path),
+      today: () => '2026-11-29',
+      drawSecret: () => `drawn-${(this.drawn += 1)}`,
       exists: (path) => this.files.has(path),
       width: this.width,
       watched: false,

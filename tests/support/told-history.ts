@@ -1,5 +1,4 @@
-import { noHistory } from '../../apps/dashboard/src/journey/history.ts';
-import type { VisitHistory } from '../../apps/dashboard/src/journey/visit.ts';
+import { noHistory, type VisitHistory } from '@surae/casebook';
 
 const { left, right } = noHistory.legs;
 

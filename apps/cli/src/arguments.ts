@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
 import { type AgreeArguments, readAgree } from './agree-arguments.ts';
+import { type ExportArguments, readExport } from './export-arguments.ts';
 import { requireFittingOptions } from './fitting-options.ts';
 import { ALL_PLACEMENTS, isPlacement, isPullPlacement, isSide, SIDES, TESTS } from './known-words.ts';
 import { parsed, unknownWord } from './parsed-options.ts';
@@ -32,16 +33,17 @@ export interface AssessArguments {
 }
 
 /** What a help text can be about. */
-export type HelpTopic = 'surae' | 'assess' | 'simulate' | 'agree';
+export type HelpTopic = 'surae' | 'assess' | 'simulate' | 'agree' | 'export';
 
 export type Arguments =
   | AssessArguments
   | SimulateArguments
   | AgreeArguments
+  | ExportArguments
   | { readonly command: 'help'; readonly about: HelpTopic }
   | { readonly command: 'version' };
 
-const TOPICS = ['assess', 'simulate', 'agree'] as const;
+const TOPICS = ['assess', 'simulate', 'agree', 'export'] as const;
 
 /**
  * What the command line asks for.
@@ -52,7 +54,7 @@ export function readArguments(args: readonly string[]): Arguments {
   const [command, ...rest] = args;
   switch (command) {
     case undefined:
-      throw new UsageError('a command is needed: assess, simulate or agree');
+      throw new UsageError('a command is needed: assess, simulate, agree or export');
     case '--help':
     case '-h':
     case 'help':
@@ -65,8 +67,10 @@ export function readArguments(args: readonly string[]): Arguments {
       return readSimulate(rest) ?? { command: 'help', about: 'simulate' };
     case 'agree':
       return readAgree(rest);
+    case 'export':
+      return readExport(rest) ?? { command: 'help', about: 'export' };
     default:
-      throw new UsageError(`there is no command "${command}": use assess, simulate or agree`);
+      throw new UsageError(`there is no command "${command}": use assess, simulate, agree or export`);
   }
 }
 

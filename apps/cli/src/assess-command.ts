@@ -6,10 +6,9 @@ import { comparisonsOf } from './comparisons.ts';
 import type { Io } from './io.ts';
 import { manifestItems } from './manifest.ts';
 import { type GivenReliability, readOwnReliability } from './own-reliability.ts';
-import { readFault } from './read-fault.ts';
+import { readNamed } from './read-named.ts';
 import { runOutput } from './run-output.ts';
 import { type GivenSettings, readSettings, usualSettings } from './settings-file.ts';
-import { UsageError } from './usage-error.ts';
 import { variedProtocols } from './varied-protocols.ts';
 import type { WorkItem } from './work-list.ts';
 
@@ -91,13 +90,4 @@ async function settingsOf(path: string, io: Io): Promise<GivenSettings> {
 async function workList(args: AssessArguments, io: Io): Promise<WorkItem[]> {
   if (args.manifest !== undefined) return manifestItems(args.manifest, await readNamed(args.manifest, io), args.given);
   return args.files.map((file) => ({ file, path: file, about: args.given, carried: {}, refusal: undefined }));
-}
-
-/** A file without which nothing can be done at all. */
-async function readNamed(path: string, io: Io): Promise<Uint8Array> {
-  try {
-    return await io.readFile(path);
-  } catch (error) {
-    throw new UsageError(`${path} cannot be read: ${readFault(error)}`);
-  }
 }

@@ -13,10 +13,13 @@ const SURAE = `surae: from a raw trace of a calf test to repetitions one can tru
   surae assess --manifest M.csv the same for a list of recordings
   surae simulate --out DIR      write recordings whose repetitions are known
   surae agree TABLE.csv         how far raters, days or devices agree
+  surae export --manifest M.csv --out BUNDLE.zip
+                                hand a study over in open formats
 
   surae assess --help           options and examples
   surae simulate --help
   surae agree --help
+  surae export --help
   surae --version
 
 It supports a clinician's judgement. It is not a diagnosis.
@@ -213,6 +216,47 @@ Examples
   surae agree --icc-width 0.1 --icc-expected 0.9 --error-within 25
 `;
 
+const EXPORT = `surae export --manifest M.csv --out BUNDLE.zip | FOLDER  [options]
+
+Assesses the recordings of a list and hands everything over in open formats:
+tables of people, visits, trials, repetitions, efforts and hops with metadata
+and a dictionary, the protocols and settings they were judged by, hashes of
+what was read, and what an archive asks for (RO-Crate). The same study gives
+the same bytes, here and in the dashboard.
+
+What is read
+  --manifest FILE       the list of recordings, as for surae assess
+  --settings FILE       as for surae assess
+
+What leaves
+  --tables FORMS        csv, json-lines, parquet, with commas   (csv)
+  --samples             the samples of every recording in SI units
+  --raw                 the files as they came
+  --without-names       study keys for people, visits and trials; days since
+                        the first visit for dates; ages for years of birth, 90
+                        and over in one group; no free text, no hashes of
+                        recordings
+  --secret-file FILE    with it the same people have the same study keys in
+                        every export; else a secret is drawn and forgotten
+  --keep-devices        names of devices stay, unless they name a person
+  --written-on DAY      day of writing, such as 2026-03-01   (today)
+
+Where
+  --out PATH            one file where it ends in .zip, else a folder
+  --replace             write over what is there
+
+Exit code: 0 done, 1 a recording was refused (it is in the table of trials
+with its reason), 2 the command line cannot be followed.
+
+Examples
+  surae export --manifest visits.csv --out study.zip
+  surae export --manifest visits.csv --out study --tables csv,parquet --samples
+  surae export --manifest visits.csv --out open.zip --without-names
+
+Even without names somebody who knows the figures of a person can find them:
+local rules on health data hold for every copy.
+`;
+
 /** The words that a command says about itself. */
 export function helpText(about: HelpTopic): string {
   switch (about) {
@@ -224,5 +268,7 @@ export function helpText(about: HelpTopic): string {
       return SIMULATE;
     case 'agree':
       return AGREE;
+    case 'export':
+      return EXPORT;
   }
 }

@@ -1,3 +1,4 @@
+import { randomBytes } from 'node:crypto';
 import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 
@@ -7,9 +8,13 @@ export interface Io {
   readonly writeError: (text: string) => void;
   /** the bytes of a file, never changed */
   readonly readFile: (path: string) => Promise<Uint8Array>;
-  readonly writeFile: (path: string, text: string) => void;
+  readonly writeFile: (path: string, content: string | Uint8Array) => void;
   readonly makeFolder: (path: string) => void;
   readonly exists: (path: string) => boolean;
+  /** the day on the calendar of the place: 2026-03-01 */
+  readonly today: () => string;
+  /** a secret that nobody can guess and nobody has had before */
+  readonly drawSecret: () => string;
   /** characters in a line of the output */
   readonly width: number;
   /** whether a person watches standard error: progress is shown only then */
@@ -34,9 +39,15 @@ export function nodeIo(): Io {
     writeOut: (text) => void process.stdout.write(text),
     writeError: (text) => void process.stderr.write(text),
     readFile: (path) => readFile(path),
-    writeFile: (path, text) => writeFileSync(path, text),
+    writeFile: (path, content) => writeFileSync(path, content),
     makeFolder: (path) => void mkdirSync(path, { recursive: true }),
     exists: existsSync,
+    today: () => {
+      const now = new Date();
+      const two = (number: number): string => String(number).padStart(2, '0');
+      return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+    },
+    drawSecret: () => randomBytes(32).toString('hex'),
     width: Math.min(Math.max(process.stdout.columns ?? 80, 60), 100),
     watched: process.stderr.isTTY === true && process.stdout.isTTY !== true,
     drawsBlocks: localeDrawsBlocks(process.env) || process.platform === 'darwin',

@@ -26,6 +26,8 @@ export async function main(args: readonly string[], io: Io = nodeIo()): Promise<
         return (await import('./simulate-command.ts')).simulateCommand(asked, io);
       case 'agree':
         return await (await import('./agree-command.ts')).agreeCommand(asked, io);
+      case 'export':
+        return await (await import('./export-command.ts')).exportCommand(asked, io);
     }
   } catch (error) {
     if (!(error instanceof UsageError)) throw error;

@@ -26,6 +26,21 @@ export interface GivenAbout {
   readonly warmUpPushes?: number | undefined;
 }
 
+/** Nothing is said beside what a manifest says. */
+export const NOTHING_GIVEN: GivenAbout = {
+  test: undefined,
+  placement: undefined,
+  side: undefined,
+  protocol: undefined,
+  heelLeverMm: undefined,
+  bodyMassKg: undefined,
+  stringRestMm: undefined,
+  externalMassKg: undefined,
+  loadPercent: undefined,
+  ankleLeverMm: undefined,
+  ankleAngleDeg: undefined,
+};
+
 /** One recording to assess, in the order of the command line or the manifest. */
 export interface WorkItem {
   /** as it was written by the caller */

@@ -71,6 +71,11 @@ export class AppShell extends LitElement {
         font-size: var(--size-1);
         padding-block: var(--gap-3) var(--gap-6);
       }
+      footer a {
+        display: inline-block;
+        margin-inline-start: var(--gap-4);
+        padding-block: var(--gap-3);
+      }
       :host([bare]) header,
       :host([bare]) footer {
         display: none;
@@ -161,7 +166,10 @@ export class AppShell extends LitElement {
         </button>
       </header>
       <main id="page" tabindex="-1">${this.page()}</main>
-      <footer class="quiet">${words.scope.text}</footer>
+      <footer class="quiet">
+        ${words.scope.text}
+        <a href="./licences.txt" target="_blank" rel="noopener">${words['made-of'].text}</a>
+      </footer>
     `;
   }
 

@@ -1,7 +1,7 @@
+import type { Visit } from '@surae/casebook';
 import { DESCRIBE_WORDS, FRAME_WORDS, OWN_ERROR_WORDS, SENSOR_WORDS, START_WORDS, STEP_WORDS } from '@surae/shared';
 import { stepName } from './journey/step-names.ts';
 import { type Step, stepsOf } from './journey/steps.ts';
-import type { Visit } from './journey/visit.ts';
 import { fill } from './words/fill.ts';
 
 /** What stands in the title bar: the page, then the name of the tool. No person is named: a title goes into the history. */

@@ -1,1 +1,129 @@
-export {};
+export { type AmendmentRefused, type AmendmentRules, laidOver } from './amendments.ts';
+export { calibrationTold } from './calibration-told.ts';
+export {
+  ageInDays,
+  type CalibrationKept,
+  type Certificate,
+  calibrationSchema,
+  certificateFor,
+  certificatesOf,
+} from './calibrations.ts';
+export {
+  type Casebook,
+  type CasebookPerson,
+  type CasebookProblem,
+  type CasebookProblemCode,
+  type CasebookVisit,
+  casebookOf,
+} from './casebook.ts';
+export { answerKinds, type CaseloadEntry, caseloadKinds, caseloadOf, type VisitLine } from './caseload.ts';
+export { type DescriptionEntry, descriptionEntries, descriptionSchema } from './description-entries.ts';
+export { type Entry, entryOf } from './entry.ts';
+export {
+  holdsOf,
+  inFlare,
+  injuryOf,
+  irritabilityAnswers,
+  isTold,
+  noHistory,
+  proposedHistory,
+  soreLegs,
+} from './history.ts';
+export { type BodyKind, bodyVersion } from './kinds/body-kind.ts';
+export type { AuditEntry, ReliabilitySet } from './kinds/clinic-kinds.ts';
+export { documentJsonSchema } from './kinds/document-schema.ts';
+export { kindOf, kinds } from './kinds/kinds.ts';
+export type {
+  DoneItem,
+  Episode,
+  MorningCheck,
+  PlanItem,
+  QuestionnaireTotal,
+  Run,
+  VerdictByHand,
+} from './kinds/person-kinds.ts';
+export { type BodyProblem, type BodyProblemCode, type BodyRead, readBodies, readBody } from './kinds/read-body.ts';
+export {
+  noOwnErrors,
+  type OwnErrorsEntry,
+  type OwnErrorsGiven,
+  type OwnErrorsInUse,
+  type OwnErrorsKept,
+  ownErrorsInUse,
+  ownErrorsOf,
+  ownErrorsSchema,
+} from './own-errors.ts';
+export { ageReached, type Person, personOf, personSchema } from './person.ts';
+export {
+  type AmendedField,
+  amended,
+  amendedAsOf,
+  amendedFields,
+  amendmentOf,
+  changeOf,
+  type PersonAmendment,
+  type PersonChange,
+} from './person-amendment.ts';
+export { afterPull, type PullEvent, pullEventKinds, pullSetOf } from './pull-events.ts';
+export type { PullChoice, PullEnd, PullSet, PullTrial } from './pull-set.ts';
+export { countingOf, countingSets, restBetweenSidesS, restTakenS, secondsBetween } from './rest.ts';
+export {
+  isOfAnotherDay,
+  isometricLocksOf,
+  locksOf,
+  mayTest,
+  notesOf,
+  type SafetyBlock,
+  type SafetyGate,
+  safetyLines,
+} from './safety-gate.ts';
+export {
+  type AskedSubject,
+  afterAnswer,
+  answersAbout,
+  answerTo,
+  cannotTell,
+  type SeenThen,
+  type SensorAnswer,
+  type SensorAnswerEntry,
+  type SensorAnswerEvent,
+} from './sensor-answers.ts';
+export type { SensorTold } from './sensor-told.ts';
+export {
+  type LightKept,
+  lastZeroOf,
+  type SensorZero,
+  type SetUpKept,
+  sensorKey,
+  type ZeroEntry,
+  zeroSchema,
+} from './set-up.ts';
+export { standIn } from './stand-in.ts';
+export type { TestKind } from './test-kind.ts';
+export { betweenTestsS, type EarlierTest, earlierTest, restBetweenTestsS } from './test-rest.ts';
+export { afterChoice, isBegun, openTest, testsOf } from './tests-of-visit.ts';
+export type {
+  AboutPerson,
+  FaultMark,
+  InjuryTime,
+  IrritabilityTold,
+  LegHistory,
+  SafetyAnswer,
+  SafetyOverride,
+  SetChoice,
+  SetEnd,
+  SetNote,
+  Soreness,
+  SoreSides,
+  Visit,
+  VisitHistory,
+  VisitSet,
+} from './visit.ts';
+export {
+  foldVisit,
+  setOf,
+  type VisitEvent,
+  type VisitEventKind,
+  visitEventKinds,
+  visitSchema,
+} from './visit-events.ts';

@@ -1,1 +1,51 @@
-export {};
+export { aboutText } from './bundle/about-text.ts';
+export { CHECKSUMS, checkSums, checksums } from './bundle/checksums.ts';
+export { type CrateRequest, crateMetadata } from './bundle/crate.ts';
+export { type ExportFile, mediaType } from './bundle/export-file.ts';
+export { jsonText } from './bundle/json-text.ts';
+export { BUNDLE_VERSION, parametersOf, protocolsOf, provenanceOf } from './bundle/provenance.ts';
+export { bundleAgain, type ReadFile, readBundle } from './bundle/read-bundle.ts';
+export { type Bundle, type BundleRequest, studyFiles, TABLE_FORMS, type TableForm } from './bundle/study-files.ts';
+export { unzipped, zipped } from './bundle/zip.ts';
+export { ageIn, ageLeaving } from './deidentify/age-group.ts';
+export { clockOriginS, resultFrom, traceFrom } from './deidentify/clock-origin.ts';
+export { dayNumber, dayOffsets } from './deidentify/days.ts';
+export { type DeidentifyRequest, deidentified, type TakenOut } from './deidentify/deidentified.ts';
+export { nameScan } from './deidentify/name-scan.ts';
+export { type Keyed, studyKeys } from './deidentify/study-keys.ts';
+export { ExchangeError, type ExchangeErrorCode, type ExchangeErrorDetails } from './errors.ts';
+export { decimal, rounded } from './numbers.ts';
+export {
+  bytesOf,
+  lookAt,
+  type ReadBytes,
+  type RecordBytes,
+  type RecordedStreams,
+  recordingOf,
+} from './record/record-bytes.ts';
+export { type Extent, type RecordDocument, type RecordStudyRequest, recordStudy } from './record/record-study.ts';
+export type {
+  Json,
+  RawFile,
+  Study,
+  StudyChannel,
+  StudyLeg,
+  StudyPerson,
+  StudyPlanItem,
+  StudyResult,
+  StudyTrace,
+  StudyTrial,
+  StudyVisit,
+} from './study.ts';
+export { columnCells, columnTexts } from './tables/column-cells.ts';
+export { writeCsvTable } from './tables/csv-table.ts';
+export { csvText } from './tables/csv-text.ts';
+export { csvwMetadata, type ReadMetadata, readCsvwMetadata } from './tables/csvw.ts';
+export { dictionaryTable } from './tables/dictionary.ts';
+export { guarded, unguarded } from './tables/guarded-text.ts';
+export { readJsonLines, writeJsonLines } from './tables/json-lines.ts';
+export { writeParquet } from './tables/parquet.ts';
+export { readCsvTable } from './tables/read-csv-table.ts';
+export { SAMPLE_SHAPE, sampleTable } from './tables/sample-table.ts';
+export { studyTables } from './tables/study-tables.ts';
+export { type Cell, type Table, type TableColumn, tableOf } from './tables/table.ts';

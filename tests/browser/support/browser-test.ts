@@ -45,6 +45,12 @@ class Watch {
   async page(context: BrowserContext): Promise<Page> {
     context.on('request', (request) => this.asked.push(request.url()));
     context.on('weberror', (error) => this.problems.push(error.error().message));
+    // what the policy of the page refused, whichever page or worker asked for it
+    context.on('console', (message) => {
+      if (message.type() === 'error' && message.text().includes('Content Security Policy')) {
+        this.problems.push(message.text());
+      }
+    });
     return context.pages()[0] ?? (await context.newPage());
   }
 
@@ -79,7 +85,7 @@ async function telling(page: () => Page | undefined, work: () => Promise<void>):
 
 /**
  * A test in a browser with an empty store of its own; the tests of a file share the browser. At its end no page may have thrown
- * an error, and none may have asked for anything at another origin. Where there is no browser the test is counted as skipped.
+ * an error or done what its policy refuses, and none may have asked for anything at another origin. Where there is no browser the test is counted as skipped.
  */
 export function browserTest(name: string, work: (given: BrowserTest) => Promise<void>, timeoutMs = 120_000): void {
   afterAll(endShared);

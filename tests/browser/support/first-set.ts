@@ -1,9 +1,8 @@
+import { noHistory, type SoreSides } from '@surae/casebook';
 import { SAFETY_LIST_VERSION } from '@surae/shared';
 import { MemoryStore } from '@surae/storage';
 import type { Page } from 'playwright-core';
 import { browserClock } from '../../../apps/dashboard/src/browser-clock.ts';
-import { noHistory } from '../../../apps/dashboard/src/journey/history.ts';
-import type { SoreSides } from '../../../apps/dashboard/src/journey/visit.ts';
 import { VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
 import { documentsOf } from '../../support/told-visit.ts';
 import { openStart } from './journey.mjs';

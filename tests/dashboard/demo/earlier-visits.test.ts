@@ -1,4 +1,5 @@
 import { assess, assessPulls, defaultSettings } from '@surae/analysis';
+import { kinds, readBodies } from '@surae/casebook';
 import { MemoryStore } from '@surae/storage';
 import { expect, test } from 'vitest';
 import { fillDemoClinic } from '../../../apps/dashboard/src/demo/clinic.ts';
@@ -32,6 +33,9 @@ test('the simulated and assessed visits of the demo show every state of the comp
     told: (done) => steps.push(done),
   });
   expect(steps).toEqual([0, 1, 2, 3, 4, 5, 6, 7, 8, 9]);
+  // whatever the page writes fits the schemas of the casebook
+  const written = await Promise.all(kinds.map(({ kind }) => store.documents({ kind })));
+  expect(readBodies(written.flat()).problems).toEqual([]);
 
   const right = (one: Comparisons | undefined): string => one?.pasts.find(({ side }) => side === 'right')?.lead ?? '';
   const ines = await saidOf(book, 'Ines Okafor-Lind');

@@ -1,5 +1,5 @@
+import { noHistory, type Soreness, type Visit } from '@surae/casebook';
 import { expect, test } from 'vitest';
-import { noHistory } from '../../../apps/dashboard/src/journey/history.ts';
 import {
   currentStep,
   firstSide,
@@ -8,7 +8,6 @@ import {
   proposedSide,
   stepsOf,
 } from '../../../apps/dashboard/src/journey/steps.ts';
-import type { Soreness, Visit } from '../../../apps/dashboard/src/journey/visit.ts';
 import { madeSet, madeVisit } from '../../support/made-visit.ts';
 
 const withSore = (left: Soreness | null, right: Soreness | null): Visit => ({ ...madeVisit(), sore: { left, right } });

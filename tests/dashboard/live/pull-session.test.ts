@@ -1,8 +1,8 @@
+import { pullSetOf } from '@surae/casebook';
 import { decodeBlocks } from '@surae/records';
 import { SEATED_PULL } from '@surae/shared';
 import { MemoryStore } from '@surae/storage';
 import { expect, test } from 'vitest';
-import { pullSetOf } from '../../../apps/dashboard/src/journey/pull-events.ts';
 import { VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
 import { cueTimes } from '../../../apps/dashboard/src/live/pull-cue.ts';
 import { nextFromS, PullSession } from '../../../apps/dashboard/src/live/pull-session.ts';

@@ -1,5 +1,5 @@
+import { cannotTell, type SensorAnswerEntry } from '@surae/casebook';
 import { expect, test } from 'vitest';
-import { cannotTell, type SensorAnswerEntry } from '../../../apps/dashboard/src/journey/sensor-answers.ts';
 import { channelsReadAs, groupsReadAs, readAsOf } from '../../../apps/dashboard/src/live/read-as.ts';
 
 const seen = { answer: null, confidence: 0, evidence: 'efforts', figures: {} };

@@ -1,5 +1,5 @@
+import type { SensorTold } from '@surae/casebook';
 import { expect, test } from 'vitest';
-import type { SensorTold } from '../../../apps/dashboard/src/journey/sensor-told.ts';
 import { otherLegSensor, sensorChange } from '../../../apps/dashboard/src/live/sensor-change.ts';
 
 const one: SensorTold = {

@@ -1,6 +1,6 @@
+import { cannotTell, type SensorAnswerEntry } from '@surae/casebook';
 import { GUESS_EVIDENCE } from '@surae/shared';
 import { expect, test } from 'vitest';
-import { cannotTell, type SensorAnswerEntry } from '../../../apps/dashboard/src/journey/sensor-answers.ts';
 import type { Finding } from '../../../apps/dashboard/src/live/sensor-findings.ts';
 import {
   answerWords,

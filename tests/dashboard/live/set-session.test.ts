@@ -1,8 +1,7 @@
+import { type SetChoice, setOf } from '@surae/casebook';
 import { MemoryStore } from '@surae/storage';
 import { expect, test } from 'vitest';
-import type { SetChoice } from '../../../apps/dashboard/src/journey/visit.ts';
 import { VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
-import { setOf } from '../../../apps/dashboard/src/journey/visit-events.ts';
 import { type EventKeeper, SetSession } from '../../../apps/dashboard/src/live/set-session.ts';
 import { HandClock } from '../../support/hand-clock.ts';
 import { DeadSensor, HandSensor } from '../../support/hand-sensor.ts';
@@ -32,12 +31,14 @@ test('bytes are opened and the beginning is kept before the first sample comes',
     }
   }
   const given = await parts(new Watched());
-  const { store, book } = given;
+  const { book, store } = given;
   const session = await SetSession.begin(
     {
       ...given,
-      store: { openBytes: () => (order.push('bytes'), store.openBytes()) },
-      book: { record: (id, event) => (order.push(event.kind), book.record(id, event)) },
+      book: {
+        record: (id, event) => (order.push(event.kind), book.record(id, event)),
+        openBytes: (id, label) => (order.push('bytes'), book.openBytes(id, label)),
+      },
     },
     {},
   );
@@ -84,6 +85,7 @@ test('marks that are stored are known to the session, and one that is refused is
   const given = await parts();
   let refuses = false;
   const book: EventKeeper = {
+    openBytes: (id, label) => given.book.openBytes(id, label),
     record: (id, event) => (refuses ? Promise.reject(new Error('No room.')) : given.book.record(id, event)),
   };
   const session = await SetSession.begin({ ...given, book }, {});

@@ -1,8 +1,6 @@
 import type { Light, Trace } from '@surae/analysis';
+import { cannotTell, type SensorAnswerEntry, sensorKey, type Visit } from '@surae/casebook';
 import { expect, test } from 'vitest';
-import { cannotTell, type SensorAnswerEntry } from '../../../apps/dashboard/src/journey/sensor-answers.ts';
-import { sensorKey } from '../../../apps/dashboard/src/journey/set-up.ts';
-import type { Visit } from '../../../apps/dashboard/src/journey/visit.ts';
 import type { LookedFor } from '../../../apps/dashboard/src/live/sensor-findings.ts';
 import { sensorQuestions } from '../../../apps/dashboard/src/live/sensor-questions.ts';
 import {

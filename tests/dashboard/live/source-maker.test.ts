@@ -1,6 +1,6 @@
+import type { SetChoice } from '@surae/casebook';
 import { type SampleBlock, type Sensor, SensorError } from '@surae/sensors';
 import { expect, test } from 'vitest';
-import type { SetChoice } from '../../../apps/dashboard/src/journey/visit.ts';
 import { SourceMaker } from '../../../apps/dashboard/src/live/source-maker.ts';
 import { HandClock } from '../../support/hand-clock.ts';
 import { heelSet } from '../../support/heel-set.ts';

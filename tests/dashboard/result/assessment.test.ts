@@ -1,7 +1,7 @@
 import { type AssessmentRequest, assess, defaultSettings, type Report, type Trace } from '@surae/analysis';
+import type { Person } from '@surae/casebook';
 import { PROTOCOLS } from '@surae/shared';
 import { expect, test } from 'vitest';
-import type { Person } from '../../../apps/dashboard/src/journey/person.ts';
 import {
   AssessmentError,
   assessmentRequest,

@@ -1,12 +1,10 @@
 import { readFileSync } from 'node:fs';
 import type { OwnReliability, Side } from '@surae/analysis';
+import { foldVisit, noOwnErrors, type OwnErrorsInUse, personOf } from '@surae/casebook';
 import { FLOOR } from '@surae/shared';
 import { MemoryStore, type StoredDocument } from '@surae/storage';
 import { expect, test } from 'vitest';
-import { noOwnErrors, type OwnErrorsInUse } from '../../../apps/dashboard/src/journey/own-errors.ts';
-import { personOf } from '../../../apps/dashboard/src/journey/person.ts';
 import { VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
-import { foldVisit } from '../../../apps/dashboard/src/journey/visit-events.ts';
 import { type Comparisons, comparisonsOf, pullComparisonsOf } from '../../../apps/dashboard/src/result/comparisons.ts';
 import { fixturePath } from '../../support/fixture.ts';
 import { ALL_TOLD, legTold, MODERATE, type ToldVisit, tellVisits } from '../../support/told-visit.ts';

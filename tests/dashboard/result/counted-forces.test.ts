@@ -1,6 +1,6 @@
 import { assessPulls, defaultSettings, massLine, setupDefaults } from '@surae/analysis';
+import type { VisitSet } from '@surae/casebook';
 import { expect, test } from 'vitest';
-import type { VisitSet } from '../../../apps/dashboard/src/journey/visit.ts';
 import { calibrationNotes, countedForces } from '../../../apps/dashboard/src/result/counted-forces.ts';
 import { assessPullSet, pullRecording } from '../../../apps/dashboard/src/result/pull-assessment.ts';
 import { effortFile, pullReportFile, pullSampleFiles } from '../../../apps/dashboard/src/result/pull-files.ts';

@@ -1,7 +1,7 @@
 import { assess, defaultSettings } from '@surae/analysis';
+import type { Person } from '@surae/casebook';
 import { expect, test } from 'vitest';
 import { valueAt } from '../../../apps/dashboard/src/charts/readings.ts';
-import type { Person } from '../../../apps/dashboard/src/journey/person.ts';
 import { assessmentRequest, recordingOf } from '../../../apps/dashboard/src/result/assessment.ts';
 import { heightTrace } from '../../../apps/dashboard/src/result/height-trace.ts';
 import { madeSet } from '../../support/made-visit.ts';

@@ -1,6 +1,6 @@
 import type { VisitResult } from '@surae/analysis';
+import type { Visit } from '@surae/casebook';
 import { expect, test } from 'vitest';
-import type { Visit } from '../../../apps/dashboard/src/journey/visit.ts';
 import { dayNumber, type LegPast, pastOf, takenAlike } from '../../../apps/dashboard/src/result/leg-past.ts';
 import { madeVisit } from '../../support/made-visit.ts';
 

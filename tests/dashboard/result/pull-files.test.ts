@@ -1,8 +1,8 @@
 import { assessPulls, defaultSettings } from '@surae/analysis';
+import type { Visit } from '@surae/casebook';
 import { readRecording } from '@surae/records';
 import { expect, test } from 'vitest';
 import { main } from '../../../apps/cli/src/main.ts';
-import type { Visit } from '../../../apps/dashboard/src/journey/visit.ts';
 import { pullRecording, pullRequest } from '../../../apps/dashboard/src/result/pull-assessment.ts';
 import {
   effortFile,

@@ -1,6 +1,5 @@
+import type { PullSet, SetUpKept } from '@surae/casebook';
 import { expect, test } from 'vitest';
-import type { PullSet } from '../../../apps/dashboard/src/journey/pull-set.ts';
-import type { SetUpKept } from '../../../apps/dashboard/src/journey/set-up.ts';
 import { pullCautions } from '../../../apps/dashboard/src/result/pull-sentences.ts';
 import { restAgreement, restAgreementWords } from '../../../apps/dashboard/src/result/rest-agreement.ts';
 import { donePullSet, madePullVisit } from '../../support/made-pull-visit.ts';

@@ -1,12 +1,12 @@
 import { createHash } from 'node:crypto';
 import { assess, defaultSettings } from '@surae/analysis';
+import type { Person } from '@surae/casebook';
 import { END_REASON_SENTENCES, SAFETY_LIST, SAFETY_LIST_VERSION, SAFETY_REASONS, SORENESS_WORDS } from '@surae/shared';
 import { expect, test } from 'vitest';
 import { assessFile } from '../../../apps/cli/src/assess-file.ts';
 import { CsvReport } from '../../../apps/cli/src/report-csv.ts';
 import { usualSettings } from '../../../apps/cli/src/settings-file.ts';
 import type { GivenAbout } from '../../../apps/cli/src/work-list.ts';
-import type { Person } from '../../../apps/dashboard/src/journey/person.ts';
 import { assessmentRequest, recordingOf } from '../../../apps/dashboard/src/result/assessment.ts';
 import { bytesFile, repetitionFile, reportFile, sampleFiles } from '../../../apps/dashboard/src/result/set-files.ts';
 import { settingsHash } from '../../../apps/dashboard/src/result/settings-hash.ts';

@@ -1,7 +1,7 @@
+import type { Visit } from '@surae/casebook';
 import { FLOOR } from '@surae/shared';
 import { MemoryStore } from '@surae/storage';
 import { expect, test } from 'vitest';
-import type { Visit } from '../../../apps/dashboard/src/journey/visit.ts';
 import { VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
 import { legPast, testedLeg, visitLegs } from '../../../apps/dashboard/src/result/visit-legs.ts';
 import { ALL_TOLD, legTold, MODERATE, type ToldVisit, tellVisits } from '../../support/told-visit.ts';

@@ -1,7 +1,7 @@
 import type { TestedPull } from '@surae/analysis';
+import type { Visit } from '@surae/casebook';
 import { MemoryStore } from '@surae/storage';
 import { expect, test } from 'vitest';
-import type { Visit } from '../../../apps/dashboard/src/journey/visit.ts';
 import { VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
 import type { LegPast } from '../../../apps/dashboard/src/result/leg-past.ts';
 import { pullPast, testedPull, visitPulls } from '../../../apps/dashboard/src/result/visit-pulls.ts';

@@ -147,7 +147,7 @@ export class SignalChart extends LitElement {
 
   override render(): TemplateResult {
     const inks = ['ink', 'quiet-ink', 'hairline', 'left', 'right'];
-    const picture = html`<div class="plot" style="direction: ltr"></div>
+    const picture = html`<div class="plot" dir="ltr"></div>
       ${inks.map((ink) => html`<i class="ink-${ink}" hidden></i>`)}`;
     if (this.live) return html`<figure class="live" aria-label=${this.label}>${picture}</figure>`;
     return html`<figure aria-label=${this.label}>

@@ -1,11 +1,9 @@
 import { createContext } from '@lit/context';
 import type { AssessmentRequest, PullReport, PullTestRequest, Report, Trace } from '@surae/analysis';
+import type { Person, PullChoice, SetChoice } from '@surae/casebook';
 import type { Sensor, SensorClock } from '@surae/sensors';
 import type { RecordStore } from '@surae/storage';
 import type { SensorShelf } from '../devices/sensor-shelf.ts';
-import type { Person } from '../journey/person.ts';
-import type { PullChoice } from '../journey/pull-set.ts';
-import type { SetChoice } from '../journey/visit.ts';
 import type { VisitBook, WallClock } from '../journey/visit-book.ts';
 
 // One context for each capability. main.ts makes them all; an element asks for what it needs and for nothing else.

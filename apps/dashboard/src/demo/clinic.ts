@@ -1,4 +1,4 @@
-import type { Person } from '../journey/person.ts';
+import type { Person } from '@surae/casebook';
 import type { VisitBook } from '../journey/visit-book.ts';
 
 /** Invented people of an invented clinic; any likeness is chance. */

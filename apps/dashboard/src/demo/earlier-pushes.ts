@@ -1,9 +1,8 @@
 import { type PullReport, type PullTestRequest, pullFingerprint, type Side, type Trace } from '@surae/analysis';
+import { type Person, pullSetOf } from '@surae/casebook';
 import { SEATED_PULL } from '@surae/shared';
 import { simulatePullTrial } from '@surae/simulation';
 import type { RecordStore } from '@surae/storage';
-import type { Person } from '../journey/person.ts';
-import { pullSetOf } from '../journey/pull-events.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { assessPullSet } from '../result/pull-assessment.ts';
 import { pullResult } from '../result/pull-kept.ts';
@@ -62,7 +61,7 @@ async function addLeg(
   for (const [place, trial] of trials.entries()) {
     const { groups } = simulatePullTrial({ seed, side, placement, trial, ...body });
     const samples = groups[0]!;
-    const bytesId = await recordedStream(store, 'trial', samples, fromS);
+    const bytesId = await recordedStream(await book.openBytes(visitId, 'trial'), samples, fromS);
     const rest = place === 0 ? null : restS;
     const trialId = await book.record(visitId, { kind: 'trial-begun', setId, bytesId, fromS, restS: rest });
     const lastS = samples.timesS[samples.timesS.length - 1] ?? 0;

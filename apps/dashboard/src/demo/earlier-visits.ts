@@ -8,12 +8,17 @@ import {
   type Side,
   type Trace,
 } from '@surae/analysis';
+import {
+  type IrritabilityTold,
+  noHistory,
+  type Person,
+  type SoreSides,
+  type VisitHistory,
+  type VisitSet,
+} from '@surae/casebook';
 import { type EndReason, FLOOR, INCLINE_10, type Protocol, SAFETY_LIST_VERSION } from '@surae/shared';
 import { simulateSet } from '@surae/simulation';
 import type { RecordStore } from '@surae/storage';
-import { noHistory } from '../journey/history.ts';
-import type { Person } from '../journey/person.ts';
-import type { IrritabilityTold, SoreSides, VisitHistory, VisitSet } from '../journey/visit.ts';
 import { VisitBook } from '../journey/visit-book.ts';
 import { assessSet } from '../result/assessment.ts';
 import { setResult } from '../result/set-result.ts';
@@ -189,7 +194,10 @@ async function addSet(
     // one person has one height on both legs, more or less
     person: { topPitchRad: 0.6, ...(person.bodyMassKg === null ? {} : { bodyMassKg: person.bodyMassKg }) },
   });
-  const bytesId = await recordedStream(store, 'set', counterInput({ groups: trace.groups }, placement));
+  const bytesId = await recordedStream(
+    await book.openBytes(id, 'set'),
+    counterInput({ groups: trace.groups }, placement),
+  );
   const rule = protocol.parameters.referenceRule.value;
   const choice = {
     side,

@@ -1,5 +1,5 @@
+import type { TestKind } from '@surae/casebook';
 import type { SensorPlacement, SensorQuantity } from '@surae/sensors';
-import type { TestKind } from '../journey/test-kind.ts';
 import type { HeldSensor } from './held-sensor.ts';
 
 /** What a recording at a place cannot be without: one of these quantities, the first that is there. */

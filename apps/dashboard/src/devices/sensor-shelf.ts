@@ -1,7 +1,6 @@
+import type { SensorTold, TestKind } from '@surae/casebook';
 import { type Sensor, SensorError, type SensorPlacement } from '@surae/sensors';
 import { SENSOR_KIND_WORDS } from '@surae/shared';
-import type { SensorTold } from '../journey/sensor-told.ts';
-import type { TestKind } from '../journey/test-kind.ts';
 import type { SentUnits } from '../live/read-as.ts';
 import type { HeldSensor } from './held-sensor.ts';
 import { offerFor } from './offer-fit.ts';

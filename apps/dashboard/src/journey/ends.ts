@@ -1,6 +1,5 @@
+import type { PullEnd, VisitSet } from '@surae/casebook';
 import { END_REASON_SENTENCES, type EndReason } from '@surae/shared';
-import type { PullEnd } from './pull-set.ts';
-import type { VisitSet } from './visit.ts';
 
 /** What a protocol of either test says of its end. */
 interface Ending {

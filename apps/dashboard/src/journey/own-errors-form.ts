@@ -1,9 +1,9 @@
 import { InputError, ownErrorsFrom, worthOfRepeated } from '@surae/analysis';
+import type { OwnErrorsGiven, OwnErrorsKept } from '@surae/casebook';
 import { OWN_ERROR_WORDS } from '@surae/shared';
 import type { Json } from '@surae/storage';
 import { softwareName } from '../result/software.ts';
 import { fill } from '../words/fill.ts';
-import type { OwnErrorsGiven, OwnErrorsKept } from './own-errors.ts';
 import { typedNumber } from './person-form.ts';
 
 /** What was typed of an own error, as it stands in the fields. */

@@ -1,4 +1,4 @@
-import type { Person } from './person.ts';
+import type { Person } from '@surae/casebook';
 
 /** What was typed about a person, as it stands in the fields. */
 export interface PersonFields {

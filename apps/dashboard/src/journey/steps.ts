@@ -1,10 +1,5 @@
 import type { Side } from '@surae/analysis';
-import { pullSetOf } from './pull-events.ts';
-import { isOfAnotherDay } from './safety-gate.ts';
-import type { TestKind } from './test-kind.ts';
-import { isBegun, testsOf } from './tests-of-visit.ts';
-import type { Visit } from './visit.ts';
-import { setOf } from './visit-events.ts';
+import { isBegun, isOfAnotherDay, pullSetOf, setOf, type TestKind, testsOf, type Visit } from '@surae/casebook';
 
 /** One step of a visit: a page, the side it is about, and when it is done. Later steps slot into the list. */
 export interface Step {

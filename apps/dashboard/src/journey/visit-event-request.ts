@@ -1,4 +1,4 @@
-import type { VisitEvent } from './visit-events.ts';
+import type { VisitEvent } from '@surae/casebook';
 
 /** What a step asks the visit to keep. */
 export type VisitEventRequest = CustomEvent<VisitEvent>;

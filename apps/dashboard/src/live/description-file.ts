@@ -1,7 +1,7 @@
+import type { DescriptionEntry } from '@surae/casebook';
 import { type Problem, readSensorDescription, type SensorDocument } from '@surae/sensors';
 import { DESCRIBE_WORDS } from '@surae/shared';
 import type { KeptDescription } from '../devices/sensor-kind.ts';
-import type { DescriptionEntry } from '../journey/description-entries.ts';
 import { fill } from '../words/fill.ts';
 
 /** One line that says where a description cannot be used, what was expected there and what came. */

@@ -1,6 +1,5 @@
 import type { Light } from '@surae/analysis';
-import type { SensorAnswerEntry } from '../journey/sensor-answers.ts';
-import type { SetUpKept } from '../journey/set-up.ts';
+import type { SensorAnswerEntry, SetUpKept } from '@surae/casebook';
 import type { ReadAs } from './read-as.ts';
 
 /** Everything that is known when a test begins, as the page holds it. */

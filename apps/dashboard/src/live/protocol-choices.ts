@@ -1,6 +1,6 @@
 import type { Side } from '@surae/analysis';
+import type { Visit } from '@surae/casebook';
 import { PROTOCOLS, type Protocol } from '@surae/shared';
-import type { Visit } from '../journey/visit.ts';
 
 /** A protocol for one leg, and why it cannot be chosen now. */
 export interface ProtocolChoice {

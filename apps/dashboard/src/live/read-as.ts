@@ -1,5 +1,5 @@
 import { KNOWN_UNITS, type Quantity } from '@surae/analysis';
-import { answerTo, cannotTell, type SensorAnswerEntry } from '../journey/sensor-answers.ts';
+import { answerTo, cannotTell, type SensorAnswerEntry } from '@surae/casebook';
 
 /** By what the samples of a quantity are multiplied before anybody reads them, as it was answered; 1 where it is left out. */
 export type ReadAs = Readonly<Partial<Record<Quantity, number>>>;

@@ -1,7 +1,6 @@
 import type { Side } from '@surae/analysis';
+import { type SensorTold, sensorKey } from '@surae/casebook';
 import { LIVE_WORDS } from '@surae/shared';
-import type { SensorTold } from '../journey/sensor-told.ts';
-import { sensorKey } from '../journey/set-up.ts';
 import { fill } from '../words/fill.ts';
 
 /** What of a test tells with which sensor a leg was measured. */

@@ -16,8 +16,7 @@ import {
   turnAgreement,
   unitGuess,
 } from '@surae/analysis';
-import type { AskedSubject } from '../journey/sensor-answers.ts';
-import type { TestKind } from '../journey/test-kind.ts';
+import type { AskedSubject, TestKind } from '@surae/casebook';
 import type { SentUnits } from './read-as.ts';
 import { restScatter } from './rest-scatter.ts';
 

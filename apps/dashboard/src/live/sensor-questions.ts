@@ -1,3 +1,4 @@
+import { type AskedSubject, answerTo, cannotTell, type SensorAnswerEntry } from '@surae/casebook';
 import {
   GUESS_ANSWERS,
   GUESS_CONTRADICTIONS,
@@ -7,7 +8,6 @@ import {
   HELD_WORDS,
   SET_UP_WORDS,
 } from '@surae/shared';
-import { type AskedSubject, answerTo, cannotTell, type SensorAnswerEntry } from '../journey/sensor-answers.ts';
 import { fill } from '../words/fill.ts';
 import type { Finding } from './sensor-findings.ts';
 

@@ -1,5 +1,5 @@
+import type { SetChoice } from '@surae/casebook';
 import type { Protocol } from '@surae/shared';
-import type { SetChoice } from '../journey/visit.ts';
 
 /** A set that is about to begin. */
 export interface SetPlan {

@@ -1,6 +1,5 @@
 import type { AssessmentRequest } from '@surae/analysis';
-import type { Person } from '../journey/person.ts';
-import type { FaultMark } from '../journey/visit.ts';
+import type { FaultMark, Person } from '@surae/casebook';
 import type { SetPlan } from './set-plan.ts';
 
 /** What is asked about a set while it runs; what was not measured of the person is left out. */

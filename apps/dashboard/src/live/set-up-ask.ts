@@ -1,7 +1,5 @@
 import type { Light, SetupPlacement, Side, SignedAxis, Trace } from '@surae/analysis';
-import { answersAbout, answerTo, cannotTell, type SensorAnswerEntry } from '../journey/sensor-answers.ts';
-import { sensorKey } from '../journey/set-up.ts';
-import type { Visit } from '../journey/visit.ts';
+import { answersAbout, answerTo, cannotTell, type SensorAnswerEntry, sensorKey, type Visit } from '@surae/casebook';
 import { type Finding, gravityFindings, type LookedFor, sensorFindings, unlooked } from './sensor-findings.ts';
 import { openQuestions, questionKey, type SensorQuestion } from './sensor-questions.ts';
 

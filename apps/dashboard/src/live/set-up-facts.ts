@@ -8,7 +8,7 @@ import {
   setupDefaults,
   type Trace,
 } from '@surae/analysis';
-import type { ZeroEntry } from '../journey/set-up.ts';
+import type { ZeroEntry } from '@surae/casebook';
 import { groupsReadAs, type ReadAs } from './read-as.ts';
 
 /** What is known where a test is made ready. */

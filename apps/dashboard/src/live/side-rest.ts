@@ -1,6 +1,7 @@
+import { secondsBetween } from '@surae/casebook';
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { HostClock } from '../contexts/capabilities.ts';
-import { type RestNews, restNews, secondsBetween } from '../journey/rest.ts';
+import { type RestNews, restNews } from '../journey/rest-news.ts';
 
 /** What the rest between two legs is followed by. */
 export interface SideRestNeeds {

@@ -1,4 +1,5 @@
 import { counterInput, type Trace } from '@surae/analysis';
+import type { Person, PullChoice, SetChoice, TestKind } from '@surae/casebook';
 import {
   replay,
   type Sensor,
@@ -9,10 +10,6 @@ import {
 } from '@surae/sensors';
 import { simulatePullTrial, simulateSet } from '@surae/simulation';
 import type { SensorMaker } from '../contexts/capabilities.ts';
-import type { Person } from '../journey/person.ts';
-import type { PullChoice } from '../journey/pull-set.ts';
-import type { TestKind } from '../journey/test-kind.ts';
-import type { SetChoice } from '../journey/visit.ts';
 
 /** What gives samples of a sensor that is connected. */
 export interface LiveSource {

@@ -1,5 +1,5 @@
 import { setupDefaults, takeZero, type ZeroTaken } from '@surae/analysis';
-import type { SensorZero, ZeroEntry } from '../journey/set-up.ts';
+import type { SensorZero, ZeroEntry } from '@surae/casebook';
 import type { ReadAs } from './read-as.ts';
 import { asRead } from './set-up-facts.ts';
 import type { SignalHistory } from './signal-history.ts';

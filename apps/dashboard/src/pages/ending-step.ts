@@ -1,12 +1,10 @@
 import type { Side } from '@surae/analysis';
+import { type Person, setOf, type Visit } from '@surae/casebook';
 import { ENDING_WORDS, LIVE_WORDS, PROTOCOLS } from '@surae/shared';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { endsOf, notedPainPeak, painLimitOf } from '../journey/ends.ts';
-import type { Person } from '../journey/person.ts';
-import type { Visit } from '../journey/visit.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
-import { setOf } from '../journey/visit-events.ts';
 import type { DoneAgain, EndAccepted } from '../parts/ending-questions.ts';
 import '../parts/ending-questions.ts';
 import { base } from '../styles/base.ts';

@@ -1,9 +1,18 @@
 import type { Side } from '@surae/analysis';
+import {
+  type AboutPerson,
+  type IrritabilityTold,
+  isTold,
+  type LegHistory,
+  noHistory,
+  proposedHistory,
+  soreLegs,
+  type Visit,
+  type VisitHistory,
+} from '@surae/casebook';
 import { HISTORY_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { isTold, noHistory, proposedHistory, soreLegs } from '../journey/history.ts';
-import type { AboutPerson, IrritabilityTold, LegHistory, Visit, VisitHistory } from '../journey/visit.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
 import type { ChipChosen } from '../parts/chip-choice.ts';
 import '../parts/chip-choice.ts';

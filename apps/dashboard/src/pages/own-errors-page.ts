@@ -1,9 +1,9 @@
 import { consume } from '@lit/context';
+import type { OwnErrorsEntry, OwnErrorsKept } from '@surae/casebook';
 import { COMPARISON_RULES, OWN_ERROR_WORDS, PROTOCOLS, PULL_PROTOCOLS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { bookContext } from '../contexts/capabilities.ts';
-import type { OwnErrorsEntry, OwnErrorsKept } from '../journey/own-errors.ts';
 import {
   type OwnErrorFields,
   type OwnErrorForm,

@@ -1,12 +1,11 @@
 import { consume } from '@lit/context';
+import type { PullSet, Visit } from '@surae/casebook';
 import type { Recording } from '@surae/records';
 import { AXIS_WORDS, PULL_RESULT_WORDS, RESULT_WORDS, SUMMARY_WORDS } from '@surae/shared';
 import type { RecordStore, StoredBytes } from '@surae/storage';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { storeContext } from '../contexts/capabilities.ts';
-import type { PullSet } from '../journey/pull-set.ts';
-import type { Visit } from '../journey/visit.ts';
 import '../parts/trial-list.ts';
 import '../parts/trial-marks.ts';
 import { AssessmentError } from '../result/assessment.ts';

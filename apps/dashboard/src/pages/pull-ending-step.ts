@@ -1,10 +1,9 @@
 import type { Side } from '@surae/analysis';
+import { pullSetOf, type Visit } from '@surae/casebook';
 import { PULL_ENDING_WORDS } from '@surae/shared';
 import { html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { endsOf, painLimitOf } from '../journey/ends.ts';
-import { pullSetOf } from '../journey/pull-events.ts';
-import type { Visit } from '../journey/visit.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
 import { pullProtocolOf } from '../live/pull-choices.ts';
 import type { DoneAgain, EndAccepted } from '../parts/ending-questions.ts';

@@ -1,5 +1,6 @@
 import { consume } from '@lit/context';
 import { type PullPlacement, pullFingerprint, type Side, type Trace } from '@surae/analysis';
+import { mayTest, type PullChoice, type SetUpKept, type Visit } from '@surae/casebook';
 import { LIVE_WORDS, PULL_READY_WORDS, type PullProtocol, READY_WORDS, SAFETY_LIST } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -13,10 +14,6 @@ import {
 import type { SensorShelf } from '../devices/sensor-shelf.ts';
 import { ShelfFollower } from '../devices/shelf-follower.ts';
 import { typedNumber } from '../journey/person-form.ts';
-import type { PullChoice } from '../journey/pull-set.ts';
-import { mayTest } from '../journey/safety-gate.ts';
-import type { SetUpKept } from '../journey/set-up.ts';
-import type { Visit } from '../journey/visit.ts';
 import { fileWords } from '../live/file-words.ts';
 import { holdsPulls, isAlike, pullChoices, pullPlacements, pullProtocolOf } from '../live/pull-choices.ts';
 import { playsRecordings } from '../live/recording-chooser.ts';

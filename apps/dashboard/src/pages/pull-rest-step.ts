@@ -1,5 +1,6 @@
 import { consume } from '@lit/context';
 import type { Side } from '@surae/analysis';
+import { type Person, type PullSet, pullSetOf, type Visit } from '@surae/casebook';
 import { COMPARISON_RULES, PULL_REST_WORDS, REST_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
@@ -11,12 +12,8 @@ import {
   type HostClock,
   storeContext,
 } from '../contexts/capabilities.ts';
-import type { Person } from '../journey/person.ts';
-import { pullSetOf } from '../journey/pull-events.ts';
-import type { PullSet } from '../journey/pull-set.ts';
-import { minutesAndSeconds } from '../journey/rest.ts';
+import { minutesAndSeconds } from '../journey/rest-news.ts';
 import { otherSide } from '../journey/steps.ts';
-import type { Visit } from '../journey/visit.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
 import { SideRest } from '../live/side-rest.ts';
 import { forceWords } from '../result/trial-verdicts.ts';

@@ -1,5 +1,6 @@
 import { consume } from '@lit/context';
 import type { Side } from '@surae/analysis';
+import { mayTest, type Person, type PullChoice, type PullSet, pullSetOf, type Visit } from '@surae/casebook';
 import { RESULT_WORDS, SAFETY_BLOCK_SENTENCES } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
@@ -11,11 +12,6 @@ import {
   type HostClock,
   storeContext,
 } from '../contexts/capabilities.ts';
-import type { Person } from '../journey/person.ts';
-import { pullSetOf } from '../journey/pull-events.ts';
-import type { PullChoice, PullSet } from '../journey/pull-set.ts';
-import { mayTest } from '../journey/safety-gate.ts';
-import type { Visit } from '../journey/visit.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
 import { lastKeptS } from '../live/kept-trial.ts';
 import { pullProtocolOf } from '../live/pull-choices.ts';

@@ -1,5 +1,6 @@
 import { consume } from '@lit/context';
 import type { Side } from '@surae/analysis';
+import { type Person, setOf, type Visit, type VisitSet } from '@surae/casebook';
 import { COMPARISON_RULES, REST_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { html, LitElement, type TemplateResult } from 'lit';
@@ -11,12 +12,9 @@ import {
   type HostClock,
   storeContext,
 } from '../contexts/capabilities.ts';
-import type { Person } from '../journey/person.ts';
-import { minutesAndSeconds } from '../journey/rest.ts';
+import { minutesAndSeconds } from '../journey/rest-news.ts';
 import { otherSide } from '../journey/steps.ts';
-import type { Visit, VisitSet } from '../journey/visit.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
-import { setOf } from '../journey/visit-events.ts';
 import { SideRest } from '../live/side-rest.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';

@@ -1,6 +1,6 @@
 import { REST_WORDS } from '@surae/shared';
 import { html, type TemplateResult } from 'lit';
-import { minutesAndSeconds } from '../journey/rest.ts';
+import { minutesAndSeconds } from '../journey/rest-news.ts';
 import { fill } from '../words/fill.ts';
 
 /** What is left of a rest of a usual length, in large print; where it is not known since when, that is said instead [s]. */

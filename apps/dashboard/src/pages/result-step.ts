@@ -1,18 +1,23 @@
 import { consume } from '@lit/context';
 import type { Side } from '@surae/analysis';
+import {
+  noOwnErrors,
+  type OwnErrorsInUse,
+  openTest,
+  type Person,
+  type PullSet,
+  pullSetOf,
+  setOf,
+  testsOf,
+  type Visit,
+  type VisitSet,
+} from '@surae/casebook';
 import { COMPARISON_RULES, RESULT_WORDS, SCOPE_SENTENCES, TEST_CHOICE_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { type Assessor, assessorContext, storeContext } from '../contexts/capabilities.ts';
-import { noOwnErrors, type OwnErrorsInUse } from '../journey/own-errors.ts';
-import type { Person } from '../journey/person.ts';
-import { pullSetOf } from '../journey/pull-events.ts';
-import type { PullSet } from '../journey/pull-set.ts';
-import { openTest, testsOf } from '../journey/tests-of-visit.ts';
-import type { Visit, VisitSet } from '../journey/visit.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
-import { setOf } from '../journey/visit-events.ts';
 import '../parts/comparison-list.ts';
 import '../parts/pull-result.ts';
 import '../parts/two-legs-axis.ts';

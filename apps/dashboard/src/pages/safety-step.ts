@@ -1,4 +1,5 @@
 import { consume } from '@lit/context';
+import { isOfAnotherDay, locksOf, safetyLines, type Visit } from '@surae/casebook';
 import {
   SAFETY_BLOCK_SENTENCES,
   SAFETY_LIST_VERSION,
@@ -9,8 +10,6 @@ import {
 import { css, html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { clockContext, type HostClock } from '../contexts/capabilities.ts';
-import { isOfAnotherDay, locksOf, safetyLines } from '../journey/safety-gate.ts';
-import type { Visit } from '../journey/visit.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
 import type { ChipChosen } from '../parts/chip-choice.ts';
 import '../parts/chip-choice.ts';

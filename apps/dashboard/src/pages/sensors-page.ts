@@ -1,4 +1,5 @@
 import { consume } from '@lit/context';
+import type { DescriptionEntry } from '@surae/casebook';
 import { HELD_WORDS, SENSOR_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -6,7 +7,6 @@ import { bookContext, shelfContext } from '../contexts/capabilities.ts';
 import type { HeldSensor } from '../devices/held-sensor.ts';
 import type { SensorShelf } from '../devices/sensor-shelf.ts';
 import { ShelfFollower } from '../devices/shelf-follower.ts';
-import type { DescriptionEntry } from '../journey/description-entries.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { describedOrFaults, usableDescriptions } from '../live/description-file.ts';
 import type { SetUpLight } from '../live/set-up-light.ts';

@@ -1,12 +1,12 @@
 import { consume } from '@lit/context';
 import type { Report } from '@surae/analysis';
+import type { Visit, VisitSet } from '@surae/casebook';
 import type { Recording } from '@surae/records';
 import { AXIS_WORDS, RESULT_WORDS, SUMMARY_WORDS } from '@surae/shared';
 import type { RecordStore, StoredBytes } from '@surae/storage';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { storeContext } from '../contexts/capabilities.ts';
-import type { Visit, VisitSet } from '../journey/visit.ts';
 import '../parts/repetition-strip.ts';
 import '../parts/repetition-table.ts';
 import { AssessmentError, recordingOf } from '../result/assessment.ts';

@@ -1,5 +1,6 @@
 import { consume } from '@lit/context';
 import { type Placement, protocolFingerprint, type Side, type Trace } from '@surae/analysis';
+import { mayTest, type SetChoice, type SetUpKept, type Visit } from '@surae/casebook';
 import { LIVE_WORDS, type Protocol, READY_WORDS, SAFETY_LIST } from '@surae/shared';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -12,9 +13,6 @@ import {
 } from '../contexts/capabilities.ts';
 import type { SensorShelf } from '../devices/sensor-shelf.ts';
 import { ShelfFollower } from '../devices/shelf-follower.ts';
-import { mayTest } from '../journey/safety-gate.ts';
-import type { SetUpKept } from '../journey/set-up.ts';
-import type { SetChoice, Visit } from '../journey/visit.ts';
 import { fileWords } from '../live/file-words.ts';
 import { protocolChoices, protocolOf } from '../live/protocol-choices.ts';
 import { playsRecordings } from '../live/recording-chooser.ts';

@@ -1,8 +1,8 @@
 import type { Side } from '@surae/analysis';
+import type { Soreness, SoreSides, Visit } from '@surae/casebook';
 import { SORENESS_WORDS } from '@surae/shared';
 import { css, html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import type { Soreness, SoreSides, Visit } from '../journey/visit.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
 import { base } from '../styles/base.ts';
 

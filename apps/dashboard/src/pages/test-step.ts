@@ -1,14 +1,11 @@
 import { consume } from '@lit/context';
 import type { Side } from '@surae/analysis';
+import { mayTest, type Person, type SetChoice, setOf, type Visit } from '@surae/casebook';
 import { SAFETY_BLOCK_SENTENCES } from '@surae/shared';
 import { html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { type BeatSound, clockContext, type HostClock, soundContext } from '../contexts/capabilities.ts';
-import type { Person } from '../journey/person.ts';
-import { mayTest } from '../journey/safety-gate.ts';
-import type { SetChoice, Visit } from '../journey/visit.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
-import { setOf } from '../journey/visit-events.ts';
 import type { OverSet } from '../live/over-set.ts';
 import { beatsPerMinute, protocolOf } from '../live/protocol-choices.ts';
 import type { SetPlan } from '../live/set-plan.ts';

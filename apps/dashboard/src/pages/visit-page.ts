@@ -1,15 +1,12 @@
 import { consume } from '@lit/context';
+import { isBegun, noOwnErrors, type OwnErrorsInUse, ownErrorsInUse, type Person, type Visit } from '@surae/casebook';
 import { FRAME_WORDS, STEP_WORDS } from '@surae/shared';
 import { css, html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { bookContext } from '../contexts/capabilities.ts';
 import { focusHeading } from '../heading-focus.ts';
-import { noOwnErrors, type OwnErrorsInUse, ownErrorsInUse } from '../journey/own-errors.ts';
-import type { Person } from '../journey/person.ts';
 import { ReadsInOrder } from '../journey/reads-in-order.ts';
 import { currentStep, otherSide, type Step, stepsOf } from '../journey/steps.ts';
-import { isBegun } from '../journey/tests-of-visit.ts';
-import type { Visit } from '../journey/visit.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { type VisitEventRequest, visitEvent } from '../journey/visit-event-request.ts';
 import { pageTitle, visitTitle } from '../page-title.ts';

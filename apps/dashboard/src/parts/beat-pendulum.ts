@@ -94,7 +94,7 @@ export class BeatPendulum extends LitElement {
     const timing = `--beat: ${60 / this.beatsPerMinute}s; --late: ${-this.sinceMs}ms`;
     return html`<div class="beat" role="img" aria-label=${TEST_WORDS.beat.text}>
       <span>${TEST_WORDS.up.text}</span>
-      <div class="track" style=${timing}>
+      <div class="track" .style=${timing}>
         <div class="arm"><i></i></div>
         <div class="turns"><i></i><i></i></div>
       </div>

@@ -1,10 +1,10 @@
 import { consume } from '@lit/context';
+import type { VisitSet } from '@surae/casebook';
 import { KEEP_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { storeContext } from '../contexts/capabilities.ts';
-import type { VisitSet } from '../journey/visit.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
 import { errorWords } from '../live/error-words.ts';
 import { type KeptSet, keptSet } from '../live/kept-set.ts';

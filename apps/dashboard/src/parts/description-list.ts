@@ -1,7 +1,7 @@
+import type { DescriptionEntry } from '@surae/casebook';
 import { SENSOR_WORDS } from '@surae/shared';
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import type { DescriptionEntry } from '../journey/description-entries.ts';
 import { hashOf } from '../route.ts';
 import { base } from '../styles/base.ts';
 import { dayOf } from '../words/dates.ts';

@@ -1,8 +1,8 @@
+import type { PullEnd } from '@surae/casebook';
 import { END_CHOICES, ENDING_WORDS, type EndReason, REDO_REASONS, type Sentence, STOP_STEPS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { endAnswered } from '../journey/ends.ts';
-import type { PullEnd } from '../journey/pull-set.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import type { ChipChosen } from './chip-choice.ts';

@@ -93,10 +93,10 @@ export class HeightRuler extends LitElement {
   private tick(centimetre: number): TemplateResult {
     const isLong = centimetre % 5 === 0;
     const place = `bottom: ${(100 * centimetre * tickM) / this.rangeM}%`;
-    if (!isLong) return html`<div class="tick" style=${place}></div>`;
+    if (!isLong) return html`<div class="tick" .style=${place}></div>`;
     // the unit stands below the first number, where no number is
-    return html`<div class="tick long" style=${place}></div>
-      ${centimetre === 0 ? nothing : html`<span class="tick-value" style=${place}>${centimetre}</span>`}`;
+    return html`<div class="tick long" .style=${place}></div>
+      ${centimetre === 0 ? nothing : html`<span class="tick-value" .style=${place}>${centimetre}</span>`}`;
   }
 
   override render(): TemplateResult {
@@ -110,10 +110,10 @@ export class HeightRuler extends LitElement {
         ${Array.from({ length: count + 1 }, (_, i) => this.tick(i))}
         ${
           this.hasScale
-            ? html`<span class="tick-value" style=${`bottom: ${(250 * tickM) / this.rangeM}%`}>${TEST_WORDS.centimetres.text}</span>`
+            ? html`<span class="tick-value" .style=${`bottom: ${(250 * tickM) / this.rangeM}%`}>${TEST_WORDS.centimetres.text}</span>`
             : nothing
         }
-        ${notch === nothing ? nothing : html`<div class="notch" style=${`bottom: ${String(notch)}%`}></div>`}
+        ${notch === nothing ? nothing : html`<div class="notch" .style=${`bottom: ${String(notch)}%`}></div>`}
       </div>
       <div class="caption quiet">${this.caption}</div>
     `;

@@ -1,7 +1,7 @@
+import type { IrritabilityTold } from '@surae/casebook';
 import { HISTORY_WORDS } from '@surae/shared';
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import type { IrritabilityTold } from '../journey/visit.ts';
 import { base } from '../styles/base.ts';
 import type { ChipChosen } from './chip-choice.ts';
 import './chip-choice.ts';

@@ -1,4 +1,5 @@
 import { consume } from '@lit/context';
+import type { TestKind } from '@surae/casebook';
 import type { SensorPlacement } from '@surae/sensors';
 import { HELD_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
@@ -9,7 +10,6 @@ import { clockContext, type HostClock, shelfContext } from '../contexts/capabili
 import type { HeldSensor } from '../devices/held-sensor.ts';
 import { offerFor } from '../devices/offer-fit.ts';
 import type { SensorShelf } from '../devices/sensor-shelf.ts';
-import type { TestKind } from '../journey/test-kind.ts';
 import { type HeldFact, heldFacts } from '../live/held-facts.ts';
 import { type PictureChannel, pictureChannels } from '../live/picture-channels.ts';
 import { SensorWatch } from '../live/sensor-watch.ts';

@@ -1,12 +1,11 @@
 import { consume } from '@lit/context';
 import { type MassLevel, massLine, setupDefaults, stillLevel } from '@surae/analysis';
+import { type SensorTold, sensorKey } from '@surae/casebook';
 import { SET_UP_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { bookContext } from '../contexts/capabilities.ts';
 import { typedNumber } from '../journey/person-form.ts';
-import type { SensorTold } from '../journey/sensor-told.ts';
-import { sensorKey } from '../journey/set-up.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { massWords } from '../live/mass-words.ts';
 import { watchedTrace } from '../live/watched-trace.ts';

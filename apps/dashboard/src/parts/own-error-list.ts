@@ -1,8 +1,8 @@
 import type { OwnRatioError, OwnReliability } from '@surae/analysis';
+import type { OwnErrorsEntry } from '@surae/casebook';
 import { COMPARISON_RULES, OWN_ERROR_WORDS, PROTOCOLS, PULL_PROTOCOLS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import type { OwnErrorsEntry } from '../journey/own-errors.ts';
 import { base } from '../styles/base.ts';
 import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';

@@ -1,8 +1,7 @@
+import { changeOf, type Person, type PersonChange } from '@surae/casebook';
 import { START_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import type { Person } from '../journey/person.ts';
-import { changeOf, type PersonChange } from '../journey/person-amendment.ts';
 import {
   type FieldProblem,
   fieldsOf,

@@ -1,11 +1,11 @@
 import { consume } from '@lit/context';
 import type { PullReport } from '@surae/analysis';
+import { type PullSet, secondsBetween } from '@surae/casebook';
 import { LIVE_WORDS, PULL_WORDS, type PullProtocol } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { clockContext, type HostClock } from '../contexts/capabilities.ts';
-import type { PullSet } from '../journey/pull-set.ts';
-import { minutesAndSeconds, secondsBetween } from '../journey/rest.ts';
+import { minutesAndSeconds } from '../journey/rest-news.ts';
 import { nextTrial } from '../result/next-trial.ts';
 import { effortVerdict, type TrialVerdict, trialVerdicts } from '../result/trial-verdicts.ts';
 import { base } from '../styles/base.ts';

@@ -112,7 +112,7 @@ export class PullCourse extends LitElement {
       ${
         bestAt === null || best === null
           ? nothing
-          : html`<span class="best-word voice" style=${`inset-block-start: ${bestAt}%`}>
+          : html`<span class="best-word voice" .style=${`inset-block-start: ${bestAt}%`}>
               ${fill(PULL_WORDS['best-line'], { force: forceWords(best, unit) })}
             </span>`
       }</div>
@@ -133,7 +133,7 @@ export class PullCourse extends LitElement {
     ] as const;
     return html`<div class="cues quiet" aria-hidden="true">
       ${stretches.map(
-        ([cue, lastsS]) => html`<span style=${`flex: 0 0 ${(100 * lastsS) / overS}%`}>${PULL_WORDS[cue].text}</span>`,
+        ([cue, lastsS]) => html`<span .style=${`flex: 0 0 ${(100 * lastsS) / overS}%`}>${PULL_WORDS[cue].text}</span>`,
       )}
     </div>`;
   }

@@ -1,12 +1,8 @@
 import type { Side } from '@surae/analysis';
+import { noOwnErrors, type OwnErrorsInUse, type Person, type PullSet, pullSetOf, type Visit } from '@surae/casebook';
 import { AXIS_WORDS, PULL_RESULT_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { noOwnErrors, type OwnErrorsInUse } from '../journey/own-errors.ts';
-import type { Person } from '../journey/person.ts';
-import { pullSetOf } from '../journey/pull-events.ts';
-import type { PullSet } from '../journey/pull-set.ts';
-import type { Visit } from '../journey/visit.ts';
 import type { Assessments } from '../result/assessments.ts';
 import { pullComparisonsOf } from '../result/comparisons.ts';
 import { pullFigures } from '../result/pull-figures.ts';

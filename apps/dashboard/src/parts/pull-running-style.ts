@@ -12,6 +12,9 @@ export const pullRunningStyle = css`
     position: fixed;
     z-index: 1;
   }
+  .unstored {
+    padding: var(--gap-4);
+  }
   .head {
     font-size: var(--size-1);
     grid-area: head;

@@ -1,8 +1,8 @@
 import { consume } from '@lit/context';
+import { type Person, type PullSet, secondsBetween } from '@surae/casebook';
 import type { SampleBlock, Sensor } from '@surae/sensors';
 import type { PullProtocol } from '@surae/shared';
 import { LIVE_WORDS, PULL_WORDS, TEST_WORDS } from '@surae/shared';
-import type { RecordStore } from '@surae/storage';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import {
@@ -11,11 +11,7 @@ import {
   type HostClock,
   type SensorMaker,
   sensorContext,
-  storeContext,
 } from '../contexts/capabilities.ts';
-import type { Person } from '../journey/person.ts';
-import type { PullSet } from '../journey/pull-set.ts';
-import { secondsBetween } from '../journey/rest.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { PageWatch } from '../live/page-watch.ts';
 import { type CueTimes, cueAt, cueTimes, type PullCue } from '../live/pull-cue.ts';
@@ -47,7 +43,6 @@ export class PullRunning extends LitElement {
   /** best of the trials before this one; null without one */
   @property({ attribute: false }) best: number | null = null;
   @consume({ context: bookContext }) private readonly book!: VisitBook;
-  @consume({ context: storeContext }) private readonly store!: RecordStore;
   @consume({ context: clockContext }) private readonly clock!: HostClock;
   @consume({ context: sensorContext }) private readonly sensors!: SensorMaker;
   @state() private cue: PullCue = 'relax';
@@ -101,7 +96,7 @@ export class PullRunning extends LitElement {
   }
 
   private async begin(): Promise<void> {
-    const { book, store, clock, visitId, set, person, sensors } = this;
+    const { book, clock, visitId, set, person, sensors } = this;
     const nowIso = clock.isoNow();
     const [first] = set.trials;
     const lastStop = set.trials.at(-1)?.stoppedAt ?? null;
@@ -111,7 +106,6 @@ export class PullRunning extends LitElement {
       this.session = await PullSession.begin(
         {
           book,
-          store,
           clock,
           visitId,
           set,
@@ -255,7 +249,7 @@ export class PullRunning extends LitElement {
   }
 
   private notStored(): TemplateResult {
-    return html`<div class="column" role="status" style="padding: var(--gap-4)">
+    return html`<div class="column unstored" role="status">
       <h1 tabindex="-1">${PULL_WORDS.unstored.text}</h1>
       <p>${fill(PULL_WORDS['unstored-explain'], { reason: this.unsaved ?? '' })}</p>
       <button

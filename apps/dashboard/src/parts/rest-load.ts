@@ -1,8 +1,8 @@
 import { type RestLoad, restLoadOn, setupDefaults, type Trace } from '@surae/analysis';
+import type { ZeroEntry } from '@surae/casebook';
 import { SET_UP_WORDS } from '@surae/shared';
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import type { ZeroEntry } from '../journey/set-up.ts';
 import { restLoadWords, withCalibration } from '../live/rest-load-words.ts';
 import { base } from '../styles/base.ts';
 

@@ -1,8 +1,8 @@
 import { consume } from '@lit/context';
 import type { LiveState } from '@surae/analysis';
+import type { Person, SetNote } from '@surae/casebook';
 import type { SampleBlock, Sensor } from '@surae/sensors';
 import { type CriterionId, LIVE_WORDS, TEST_WORDS } from '@surae/shared';
-import type { RecordStore } from '@surae/storage';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import {
@@ -15,10 +15,7 @@ import {
   type SensorMaker,
   sensorContext,
   soundContext,
-  storeContext,
 } from '../contexts/capabilities.ts';
-import type { Person } from '../journey/person.ts';
-import type { SetNote } from '../journey/visit.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { beatAheadMs, untilUpBeatMs } from '../live/beat-phase.ts';
 import { type LastVerdict, lastVerdict } from '../live/last-verdict.ts';
@@ -55,7 +52,6 @@ export class RunningSet extends LitElement {
   @property({ attribute: false }) person!: Person;
   @property({ attribute: false }) plan!: SetPlan;
   @consume({ context: bookContext }) private readonly book!: VisitBook;
-  @consume({ context: storeContext }) private readonly store!: RecordStore;
   @consume({ context: clockContext }) private readonly clock!: HostClock;
   @consume({ context: sensorContext }) private readonly sensors!: SensorMaker;
   @consume({ context: soundContext }) private readonly sound!: BeatSound;
@@ -106,13 +102,13 @@ export class RunningSet extends LitElement {
   }
 
   private async begin(): Promise<void> {
-    const { book, store, clock, visitId, plan } = this;
+    const { book, clock, visitId, plan } = this;
     this.endLooks = clock.every(lookEveryMs, () => this.look());
     try {
       const sensor = this.sensors.make(plan.choice, this.person);
       this.sensor = sensor;
       const session = await SetSession.begin(
-        { book, store, clock, sensor, visitId, choice: plan.choice, heelLeverM: this.person.heelLeverM },
+        { book, clock, sensor, visitId, choice: plan.choice, heelLeverM: this.person.heelLeverM },
         {
           onSamples: (live, block) => this.onSamples(live, block),
           onRaise: (_raise, count, block) => this.onRaise(count, block),

@@ -1,10 +1,9 @@
 import { consume } from '@lit/context';
+import { locksOf, mayTest, notesOf, type SafetyAnswer, type Visit } from '@surae/casebook';
 import { LOCK_WORDS, SAFETY_BLOCK_SENTENCES, SAFETY_REASONS, type SafetyEntry } from '@surae/shared';
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { clockContext, type HostClock } from '../contexts/capabilities.ts';
-import { locksOf, mayTest, notesOf } from '../journey/safety-gate.ts';
-import type { SafetyAnswer, Visit } from '../journey/visit.ts';
 import { base } from '../styles/base.ts';
 
 /** What the safety list leaves to know where a test starts and on the result: the lock with its next step, and the notes. */

@@ -1,4 +1,5 @@
 import { consume } from '@lit/context';
+import type { SensorTold, TestKind } from '@surae/casebook';
 import type { SensorPlacement } from '@surae/sensors';
 import { LIVE_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
@@ -6,8 +7,6 @@ import { customElement, property } from 'lit/decorators.js';
 import { shelfContext } from '../contexts/capabilities.ts';
 import type { SensorShelf } from '../devices/sensor-shelf.ts';
 import { ShelfFollower } from '../devices/shelf-follower.ts';
-import type { SensorTold } from '../journey/sensor-told.ts';
-import type { TestKind } from '../journey/test-kind.ts';
 import { isLow } from '../live/held-facts.ts';
 import { sensorChange } from '../live/sensor-change.ts';
 import type { SetUpLight } from '../live/set-up-light.ts';

@@ -1,7 +1,7 @@
+import { cannotTell } from '@surae/casebook';
 import { SET_UP_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { cannotTell } from '../journey/sensor-answers.ts';
 import { openQuestions, questionKey, type SensorQuestion } from '../live/sensor-questions.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';

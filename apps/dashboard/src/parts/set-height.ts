@@ -1,10 +1,10 @@
 import type { LiveState, ProvisionalRaise } from '@surae/analysis';
+import type { Person } from '@surae/casebook';
 import { TEST_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { ChartSeries } from '../charts/readings.ts';
 import type { SignalChart } from '../charts/signal-chart.ts';
-import type { Person } from '../journey/person.ts';
 import { HeightHistory } from '../live/height-history.ts';
 import type { SetPlan } from '../live/set-plan.ts';
 import { targetLine } from '../live/target-line.ts';

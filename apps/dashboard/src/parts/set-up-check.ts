@@ -1,16 +1,22 @@
 import { consume } from '@lit/context';
 import { fiveLights, type Light, type SetupPlacement, type Side, setupDefaults, type Trace } from '@surae/analysis';
+import {
+  ageInDays,
+  type Certificate,
+  certificateFor,
+  type SensorAnswerEntry,
+  type SensorTold,
+  type SetUpKept,
+  sensorKey,
+  type TestKind,
+  type Visit,
+  type ZeroEntry,
+} from '@surae/casebook';
 import { SET_UP_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { bookContext, clockContext, type HostClock, shelfContext } from '../contexts/capabilities.ts';
 import type { SensorShelf } from '../devices/sensor-shelf.ts';
-import { ageInDays, type Certificate, certificateFor } from '../journey/calibrations.ts';
-import type { SensorAnswerEntry } from '../journey/sensor-answers.ts';
-import type { SensorTold } from '../journey/sensor-told.ts';
-import { type SetUpKept, sensorKey, type ZeroEntry } from '../journey/set-up.ts';
-import type { TestKind } from '../journey/test-kind.ts';
-import type { Visit } from '../journey/visit.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
 import { keptSetUp } from '../live/kept-set-up.ts';

@@ -1,11 +1,11 @@
 import { consume } from '@lit/context';
+import type { Visit } from '@surae/casebook';
 import { STEP_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { clockContext, type HostClock } from '../contexts/capabilities.ts';
 import { stepName } from '../journey/step-names.ts';
 import { mayAnswerAnew, type Step, stepsOf } from '../journey/steps.ts';
-import type { Visit } from '../journey/visit.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 

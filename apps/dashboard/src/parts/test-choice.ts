@@ -1,14 +1,11 @@
 import { consume } from '@lit/context';
 import type { Side } from '@surae/analysis';
+import { betweenTestsS, earlierTest, isBegun, type TestKind, testsOf, type Visit } from '@surae/casebook';
 import { TEST_CHOICE_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { clockContext, type HostClock } from '../contexts/capabilities.ts';
-import { minutesAndSeconds } from '../journey/rest.ts';
-import type { TestKind } from '../journey/test-kind.ts';
-import { betweenTestsS, earlierTest } from '../journey/test-rest.ts';
-import { isBegun, testsOf } from '../journey/tests-of-visit.ts';
-import type { Visit } from '../journey/visit.ts';
+import { minutesAndSeconds } from '../journey/rest-news.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';

@@ -1,7 +1,7 @@
+import type { SetChoice } from '@surae/casebook';
 import { KEEP_WORDS, type Sentence, TEST_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import type { SetChoice } from '../journey/visit.ts';
 import type { OverSet } from '../live/over-set.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';

@@ -1,9 +1,8 @@
 import type { AssessmentRequest, Report, Trace } from '@surae/analysis';
+import type { Person, Visit, VisitSet } from '@surae/casebook';
 import { RecordError, type Recording, recordingFromStream } from '@surae/records';
 import { PROTOCOLS, type Protocol, REFUSAL_SENTENCES } from '@surae/shared';
 import type { StoredBytes } from '@surae/storage';
-import type { Person } from '../journey/person.ts';
-import type { Visit, VisitSet } from '../journey/visit.ts';
 import { countedForces } from './counted-forces.ts';
 
 /** Why a set has no report, in a code that has words. */

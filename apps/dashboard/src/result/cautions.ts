@@ -1,4 +1,5 @@
 import type { Report, Side } from '@surae/analysis';
+import { setOf, type Visit } from '@surae/casebook';
 import {
   AXIS_WORDS,
   EFFORT_SENTENCES,
@@ -8,8 +9,6 @@ import {
   SAFETY_LIST,
   WITHHELD_SENTENCES,
 } from '@surae/shared';
-import type { Visit } from '../journey/visit.ts';
-import { setOf } from '../journey/visit-events.ts';
 
 /** What a reader must know about a result; `side` is null where it concerns the person and not one leg. */
 export interface Caution {

@@ -8,10 +8,8 @@ import {
   pullLegsOfVisit,
   type Side,
 } from '@surae/analysis';
+import { noOwnErrors, type OwnErrorsInUse, type Person, type Visit } from '@surae/casebook';
 import { AXIS_WORDS, PULL_RESULT_WORDS } from '@surae/shared';
-import { noOwnErrors, type OwnErrorsInUse } from '../journey/own-errors.ts';
-import type { Person } from '../journey/person.ts';
-import type { Visit } from '../journey/visit.ts';
 import { dayOf } from '../words/dates.ts';
 import { type GroupView, groupView, placeOf } from './group-view.ts';
 import type { LegOfVisit, LegPast } from './leg-past.ts';

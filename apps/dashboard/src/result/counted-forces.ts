@@ -1,6 +1,6 @@
 import { calibrated } from '@surae/analysis';
+import type { SetUpKept } from '@surae/casebook';
 import type { Recording } from '@surae/records';
-import type { SetUpKept } from '../journey/set-up.ts';
 import { groupsReadAs } from '../live/read-as.ts';
 
 /** What was chosen before a recording, as far as it bears on how its samples are counted. */

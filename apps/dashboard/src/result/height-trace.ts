@@ -1,7 +1,7 @@
 import { BlockCounter, blockCounterDefaults, counterInput, type Report, type Trace } from '@surae/analysis';
+import type { SetChoice } from '@surae/casebook';
 import { AXIS_WORDS } from '@surae/shared';
 import type { ChartMark, ChartSeries } from '../charts/readings.ts';
-import type { SetChoice } from '../journey/visit.ts';
 
 /** A height over time, and the tops of the repetitions with their numbers. */
 export interface HeightTrace {

@@ -1,6 +1,6 @@
 import type { Report } from '@surae/analysis';
+import type { VisitSet } from '@surae/casebook';
 import { AXIS_WORDS, SUMMARY_WORDS } from '@surae/shared';
-import type { VisitSet } from '../journey/visit.ts';
 import { fill } from '../words/fill.ts';
 
 function places(numbers: readonly (number | null)[], decimals: number): string {

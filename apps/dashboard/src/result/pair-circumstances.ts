@@ -1,9 +1,14 @@
 import type { PairCircumstances, Side } from '@surae/analysis';
-import { holdsOf, injuryOf } from '../journey/history.ts';
-import type { PullSet } from '../journey/pull-set.ts';
-import { countingOf, restBetweenSidesS } from '../journey/rest.ts';
-import type { TestKind } from '../journey/test-kind.ts';
-import type { Visit, VisitSet } from '../journey/visit.ts';
+import {
+  countingOf,
+  holdsOf,
+  injuryOf,
+  type PullSet,
+  restBetweenSidesS,
+  type TestKind,
+  type Visit,
+  type VisitSet,
+} from '@surae/casebook';
 
 type Begun = VisitSet | PullSet;
 

@@ -1,7 +1,5 @@
 import type { VisitLegs } from '@surae/analysis';
-import type { Person } from '../journey/person.ts';
-import type { TestKind } from '../journey/test-kind.ts';
-import type { Visit } from '../journey/visit.ts';
+import type { Person, TestKind, Visit } from '@surae/casebook';
 import { pairCircumstances } from './pair-circumstances.ts';
 import { personFacts } from './told-facts.ts';
 

@@ -1,11 +1,8 @@
 import type { PullReport, PullTestRequest, Trace } from '@surae/analysis';
+import { calibrationTold, type Person, type PullSet, type Visit } from '@surae/casebook';
 import { decodeBlocks, encodeBlock, RecordError, type Recording, recordingFromStream } from '@surae/records';
 import { REFUSAL_SENTENCES } from '@surae/shared';
 import type { StoredBytes } from '@surae/storage';
-import { calibrationTold } from '../journey/calibration-told.ts';
-import type { Person } from '../journey/person.ts';
-import type { PullSet } from '../journey/pull-set.ts';
-import type { Visit } from '../journey/visit.ts';
 import { pullProtocolOf } from '../live/pull-choices.ts';
 import { AssessmentError } from './assessment.ts';
 import { countedForces } from './counted-forces.ts';

@@ -1,7 +1,6 @@
 import type { DerivedForce, Figure, PullReport, Side } from '@surae/analysis';
+import { pullSetOf, type Visit } from '@surae/casebook';
 import { AXIS_WORDS, PULL_RESULT_WORDS } from '@surae/shared';
-import { pullSetOf } from '../journey/pull-events.ts';
-import type { Visit } from '../journey/visit.ts';
 import type { LegFigure } from './leg-figure.ts';
 import type { TwoLegFigures } from './two-legs.ts';
 

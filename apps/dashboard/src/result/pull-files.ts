@@ -1,9 +1,8 @@
 import { columnValue, effortRow, type PullReport } from '@surae/analysis';
+import type { PullSet, Visit } from '@surae/casebook';
 import { type Recording, sha256Hex, writeRecordingCsv } from '@surae/records';
 import { CALIBRATION_COLUMNS, type Column, EFFORT_COLUMNS } from '@surae/shared';
 import type { StoredBytes } from '@surae/storage';
-import type { PullSet } from '../journey/pull-set.ts';
-import type { Visit } from '../journey/visit.ts';
 import { pullProtocolOf } from '../live/pull-choices.ts';
 import { calibrationNotes } from './counted-forces.ts';
 import { pullSettingsHash } from './pull-kept.ts';

@@ -1,6 +1,6 @@
 import { canonicalJson, defaultSettings, type PullReport } from '@surae/analysis';
+import type { PullEvent } from '@surae/casebook';
 import { sha256Hex } from '@surae/records';
-import type { PullEvent } from '../journey/pull-events.ts';
 import { softwareName } from './software.ts';
 
 /** What is kept of an assessment of trials: the report, and by which settings and which version it was made. */

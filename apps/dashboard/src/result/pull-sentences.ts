@@ -1,5 +1,14 @@
 import type { PullReport, Side } from '@surae/analysis';
 import {
+  betweenTestsS,
+  type PullSet,
+  pullSetOf,
+  restBetweenTestsS,
+  secondsBetween,
+  setOf,
+  type Visit,
+} from '@surae/casebook';
+import {
   CONSISTENCY_SENTENCES,
   ISSUE_SENTENCES,
   PULL_END_CLASS_SENTENCES,
@@ -8,12 +17,7 @@ import {
   PULL_WITHHELD_SENTENCES,
   SUMMARY_WORDS,
 } from '@surae/shared';
-import { pullSetOf } from '../journey/pull-events.ts';
-import type { PullSet } from '../journey/pull-set.ts';
-import { minutesAndSeconds, secondsBetween } from '../journey/rest.ts';
-import { betweenTestsS, restBetweenTestsS } from '../journey/test-rest.ts';
-import type { Visit } from '../journey/visit.ts';
-import { setOf } from '../journey/visit-events.ts';
+import { minutesAndSeconds } from '../journey/rest-news.ts';
 import { isAlike, pullProtocolOf } from '../live/pull-choices.ts';
 import { fill } from '../words/fill.ts';
 import type { Caution } from './cautions.ts';

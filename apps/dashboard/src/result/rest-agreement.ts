@@ -1,6 +1,6 @@
 import { setupDefaults } from '@surae/analysis';
+import type { PullSet } from '@surae/casebook';
 import { PULL_RESULT_WORDS } from '@surae/shared';
-import type { PullSet } from '../journey/pull-set.ts';
 import { asRead } from '../live/set-up-facts.ts';
 import { decimal } from '../words/decimal.ts';
 import { fill } from '../words/fill.ts';

@@ -1,8 +1,8 @@
 import { columnValue, type Report } from '@surae/analysis';
+import type { Visit, VisitSet } from '@surae/casebook';
 import { type Recording, writeRecordingCsv } from '@surae/records';
 import { REPETITION_COLUMNS } from '@surae/shared';
 import type { StoredBytes } from '@surae/storage';
-import type { Visit, VisitSet } from '../journey/visit.ts';
 import { calibrationNotes } from './counted-forces.ts';
 import { rounded } from './rounded.ts';
 import { protocolHash } from './settings-hash.ts';

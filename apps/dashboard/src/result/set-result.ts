@@ -1,5 +1,5 @@
 import { defaultSettings, type Report } from '@surae/analysis';
-import type { VisitEvent } from '../journey/visit-events.ts';
+import type { VisitEvent } from '@surae/casebook';
 import { settingsHash } from './settings-hash.ts';
 import { softwareName } from './software.ts';
 

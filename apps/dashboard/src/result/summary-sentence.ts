@@ -1,7 +1,6 @@
 import type { Report, Side } from '@surae/analysis';
+import { setOf, type Visit, type VisitSet } from '@surae/casebook';
 import { SUMMARY_WORDS } from '@surae/shared';
-import type { Visit, VisitSet } from '../journey/visit.ts';
-import { setOf } from '../journey/visit-events.ts';
 import { fill } from '../words/fill.ts';
 import { scoreFigure } from './score-figure.ts';
 

@@ -1,7 +1,15 @@
 import type { LegFacts, PersonFacts, Side } from '@surae/analysis';
-import { holdsOf, inFlare, injuryOf, irritabilityAnswers, noHistory } from '../journey/history.ts';
-import { ageReached, type Person } from '../journey/person.ts';
-import type { SetEnd, Visit } from '../journey/visit.ts';
+import {
+  ageReached,
+  holdsOf,
+  inFlare,
+  injuryOf,
+  irritabilityAnswers,
+  noHistory,
+  type Person,
+  type SetEnd,
+  type Visit,
+} from '@surae/casebook';
 
 /** How a test of a leg ended, as far as a comparison asks. */
 type ToldEnd = Pick<SetEnd, 'painPeak' | 'exertion' | 'painSharp'>;

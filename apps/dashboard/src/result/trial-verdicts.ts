@@ -1,6 +1,6 @@
 import type { AssessedEffort, PullReport } from '@surae/analysis';
+import type { PullTrial } from '@surae/casebook';
 import { ACCEPT_NAMES, ACCEPT_SENTENCES, NO_EFFORT_SENTENCES, PULL_WORDS } from '@surae/shared';
-import type { PullTrial } from '../journey/pull-set.ts';
 import { fill } from '../words/fill.ts';
 
 /** What is said of one effort, or of a trial in which there was none. */

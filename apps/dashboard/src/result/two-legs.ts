@@ -1,7 +1,6 @@
 import type { AssessedRepetition, Report, Side } from '@surae/analysis';
+import { setOf, type Visit } from '@surae/casebook';
 import { AXIS_WORDS, WITHHELD_SENTENCES } from '@surae/shared';
-import type { Visit } from '../journey/visit.ts';
-import { setOf } from '../journey/visit-events.ts';
 import type { LegFigure } from './leg-figure.ts';
 import { scoreFigure } from './score-figure.ts';
 

@@ -6,9 +6,7 @@ import {
   type TestedLeg,
   type VisitLegs,
 } from '@surae/analysis';
-import type { Person } from '../journey/person.ts';
-import type { Visit, VisitSet } from '../journey/visit.ts';
-import { setOf } from '../journey/visit-events.ts';
+import { type Person, setOf, type Visit, type VisitSet } from '@surae/casebook';
 import { judgedProtocol } from './judged-protocol.ts';
 import { type LegPast, pastOf } from './leg-past.ts';
 import { pairFacts } from './pair-facts.ts';

@@ -6,12 +6,7 @@ import {
   type TestedPull,
   type VisitPulls,
 } from '@surae/analysis';
-import type { Person } from '../journey/person.ts';
-import { pullSetOf } from '../journey/pull-events.ts';
-import type { PullSet } from '../journey/pull-set.ts';
-import { secondsBetween } from '../journey/rest.ts';
-import type { Visit } from '../journey/visit.ts';
-import { setOf } from '../journey/visit-events.ts';
+import { type Person, type PullSet, pullSetOf, secondsBetween, setOf, type Visit } from '@surae/casebook';
 import { judgedPullProtocol } from './judged-protocol.ts';
 import { type LegPast, pastOf } from './leg-past.ts';
 import { pairFacts } from './pair-facts.ts';

@@ -16,6 +16,7 @@ export const FRAME_WORDS = sentences('screen.frame', {
   lost: 'This page does not exist. Nothing is lost: go back to all people.',
   broken:
     'Something went wrong. What was recorded stays on this device. Reload the page; if it happens again, save your recordings as files.',
+  'made-of': 'What this is made of, and under which licences',
   scope: "Supports a clinician's judgement. Not a diagnosis. Follow your local rules.",
 });
 
@@ -63,6 +64,8 @@ export const START_WORDS = sentences('screen.start', {
   'past-visit': 'Visit of {date}',
   'open-visit': 'Visit of {date}, not finished',
   nobody: 'Nobody is in the book yet.',
+  seek: 'Find by name',
+  found: '{found} of {all} people',
   invented: 'invented',
   mass: '{mass} kg',
   'no-mass': 'body mass not measured',

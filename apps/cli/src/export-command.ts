@@ -1,0 +1,104 @@
+import { join } from 'node:path';
+import { type BundleRequest, type ExportFile, type Study, studyFiles, type TakenOut, zipped } from '@surae/exchange';
+import { assessFile, type Outcome } from './assess-file.ts';
+import type { ExportArguments } from './export-arguments.ts';
+import type { Io } from './io.ts';
+import { manifestItems } from './manifest.ts';
+import { manifestStudy } from './manifest-study.ts';
+import { readNamed } from './read-named.ts';
+import { readSettings, usualSettings } from './settings-file.ts';
+import { UsageError } from './usage-error.ts';
+import { NOTHING_GIVEN } from './work-list.ts';
+
+/** What leaves, and why recordings of it were refused. */
+interface Gathered {
+  readonly study: Study;
+  readonly refusals: readonly string[];
+}
+
+async function fromManifest(path: string, { settings: file }: ExportArguments, io: Io): Promise<Gathered> {
+  const settings = file === undefined ? usualSettings() : readSettings(file, await readNamed(file, io));
+  const items = manifestItems(path, await readNamed(path, io), NOTHING_GIVEN);
+  const outcomes: Outcome[] = [];
+  for (const [at, item] of items.entries()) {
+    if (io.watched) io.writeError(`\r${at + 1} of ${items.length}  ${item.file}\u001b[K`);
+    outcomes.push(await assessFile(item, settings, io));
+  }
+  if (io.watched) io.writeError('\r\u001b[K');
+  const refusals = outcomes.flatMap((outcome) => (outcome.status === 'refused' ? [outcome.reason] : []));
+  return { study: manifestStudy(outcomes, settings.settings, io), refusals };
+}
+
+/** The secret of a study, from its file or drawn anew. */
+async function secretOf(file: string | undefined, io: Io): Promise<string> {
+  if (file === undefined) return io.drawSecret();
+  const secret = new TextDecoder().decode(await readNamed(file, io)).trim();
+  if (secret.length < 16) {
+    throw new UsageError(`${file}: expected a secret of at least 16 characters, got ${secret.length}`);
+  }
+  return secret;
+}
+
+/** Says no before anything is assessed; files are written only when all are there. */
+function refuseTaken({ path, replace }: ExportArguments['output'], io: Io): void {
+  if (io.exists(path) && !replace) throw new UsageError(`${path} is there already: name another, or add --replace`);
+}
+
+function write(files: readonly ExportFile[], { kind, path }: ExportArguments['output'], io: Io): void {
+  try {
+    if (kind === 'zip') {
+      io.writeFile(path, zipped(files));
+      return;
+    }
+    for (const { name, bytes } of files) {
+      const at = join(path, ...name.split('/'));
+      io.makeFolder(join(at, '..'));
+      io.writeFile(at, bytes);
+    }
+  } catch (error) {
+    throw new UsageError(`${path} cannot be written: ${error instanceof Error ? error.message : String(error)}`);
+  }
+}
+
+function takenWords(out: TakenOut): string {
+  const parts = [
+    [out.names, 'names'],
+    [out.times, 'dates and years of birth'],
+    [out.texts, 'free texts'],
+    [out.hashes, 'hashes of recordings'],
+    [out.devices, 'names of devices'],
+    [out.strangeCodes, 'words that are no code'],
+  ] as const;
+  return parts.map(([count, what]) => `${count} ${what}`).join(', ');
+}
+
+/** Hands over what is there in open formats. */
+export async function exportCommand(args: ExportArguments, io: Io): Promise<number> {
+  refuseTaken(args.output, io);
+  const deidentify =
+    args.deidentify === null
+      ? null
+      : { secret: await secretOf(args.deidentify.secretFile, io), keepDevices: args.deidentify.keepDevices };
+  const { study, refusals } = await fromManifest(args.source.path, args, io);
+  const request: BundleRequest = {
+    tables: args.tables,
+    samples: args.samples,
+    raw: args.raw,
+    deidentify,
+    writtenOn: args.writtenOn ?? io.today(),
+  };
+  const { files, out } = await studyFiles(study, request);
+  write(files, args.output, io);
+  const { people, visits, trials } = study;
+  const lines = [
+    `${args.output.path}: ${people.length} people, ${visits.length} visits, ${trials.length} trials in ${files.length} files`,
+    out === null
+      ? 'People are named in it: local rules on health data hold for every copy.'
+      : `Taken out: ${takenWords(out)}.`,
+  ];
+  io.writeOut(`${lines.join('\n')}\n`);
+  if (refusals.length > 0) {
+    io.writeError(`Refused, ${refusals.length} of ${trials.length}:\n${refusals.map((one) => `  ${one}\n`).join('')}`);
+  }
+  return refusals.length === 0 ? 0 : 1;
+}

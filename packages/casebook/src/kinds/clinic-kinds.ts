@@ -1,0 +1,94 @@
+import { z } from 'zod';
+import type { BodyKind } from './body-kind.ts';
+import { finite, json, note, side } from './parts.ts';
+
+const calibration = z.looseObject({
+  sensor: z.string().min(1),
+  levels: z.array(z.looseObject({})),
+  gravityMps2: finite.positive(),
+  line: z.looseObject({}),
+  validDays: finite.positive(),
+  temperatureC: finite.nullable(),
+  software: z.string(),
+});
+
+const zero = z.looseObject({
+  level: finite,
+  u: finite.min(0),
+  noise: finite.min(0),
+  quantity: z.enum(['force', 'torque']),
+  emptyBy: z.enum(['last-zero', 'capacity', 'quantity']),
+});
+
+const figure = z.looseObject({ pairs: finite }).nullable();
+
+const ownError = z.looseObject({
+  errors: z.looseObject({ protocolId: z.string().min(1), test: figure, ratios: figure }),
+  given: z.looseObject({ kind: z.enum(['file', 'typed']) }),
+  software: z.string(),
+});
+
+const nothing = z.looseObject({});
+
+const reliabilitySet = z
+  .strictObject({
+    protocolId: z.string().min(1),
+    design: z.enum(['same-rater', 'between-raters', 'between-days', 'between-devices']),
+    figure: z.string().min(1),
+    unit: z.string().min(1),
+    columns: z.array(z.string().min(1)).min(2),
+    rows: z.array(z.array(finite.nullable())).min(1),
+    side: side.nullable(),
+    note,
+  })
+  .meta({
+    title: 'Reliability set',
+    description:
+      'Repeated values of one figure: a row a person, a column a rater, day or device; the unit is a UCUM code; null was not measured',
+  });
+
+const auditEntry = z
+  .strictObject({
+    what: z.enum([
+      'clinic-opened',
+      'clinic-locked',
+      'person-opened',
+      'changed',
+      'exported',
+      'backed-up',
+      'restored',
+      'removed',
+      'passphrase-changed',
+      'recovery-code-made',
+    ]),
+    subject: z.string().min(1).nullable(),
+    counts: z.record(z.string().min(1), z.int().min(0)).exactOptional(),
+  })
+  .meta({
+    title: 'Audit entry',
+    description:
+      'Who did what and when stands around it; `subject` is the random id of a person or a document, never a name',
+  });
+
+export type ReliabilitySet = z.infer<typeof reliabilitySet>;
+export type AuditEntry = z.infer<typeof auditEntry>;
+
+const first = { migrations: [] } as const;
+
+/** What a clinic keeps for itself. */
+export const clinicKinds = [
+  { kind: 'calibration', about: 'sensor', amendable: false, versions: [calibration], ...first },
+  { kind: 'sensor-zero', about: 'sensor', amendable: false, versions: [zero], ...first },
+  {
+    kind: 'sensor-description',
+    about: 'nothing',
+    amendable: false,
+    versions: [z.looseObject({ name: z.string().min(1), json })],
+    ...first,
+  },
+  { kind: 'sensor-description-back', about: 'document', amendable: false, versions: [nothing], ...first },
+  { kind: 'own-error', about: 'nothing', amendable: false, versions: [ownError], ...first },
+  { kind: 'own-error-back', about: 'document', amendable: false, versions: [nothing], ...first },
+  { kind: 'reliability-set', about: 'nothing', amendable: true, versions: [reliabilitySet], ...first },
+  { kind: 'audit-entry', about: 'nothing', amendable: false, versions: [auditEntry], ...first },
+] as const satisfies readonly BodyKind[];

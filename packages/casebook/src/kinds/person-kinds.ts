@@ -1,0 +1,169 @@
+import { z } from 'zod';
+import type { BodyKind } from './body-kind.ts';
+import { criterion, day, finite, id, note, ofLegs, side, zeroToTen } from './parts.ts';
+
+const measured = finite.positive().nullable();
+const sex = z.enum(['women', 'men']).nullable();
+
+const person = z.looseObject({
+  name: z.string().min(1),
+  bodyMassKg: measured,
+  heelLeverM: measured,
+  bodyHeightM: measured.exactOptional(),
+  sex: sex.exactOptional(),
+  birthYear: z.int().nullable().exactOptional(),
+  demo: z.boolean(),
+});
+
+const personAmended = z.looseObject({
+  change: z.looseObject({
+    name: z.string().min(1).exactOptional(),
+    bodyMassKg: measured.exactOptional(),
+    heelLeverM: measured.exactOptional(),
+    bodyHeightM: measured.exactOptional(),
+    sex: sex.exactOptional(),
+    birthYear: z.int().nullable().exactOptional(),
+  }),
+  by: z.string().nullable(),
+});
+
+const place = z.enum(['no', 'mid-portion', 'insertion', 'both-places']).nullable();
+/** a day, a month or a year: what somebody remembers of a beginning */
+const partOfDate = z.string().regex(/^\d{4}(-(0[1-9]|1[0-2])(-(0[1-9]|[12]\d|3[01]))?)?$/);
+const load = z.strictObject({ value: finite.positive(), unit: z.string().min(1) }).nullable();
+const oneOrBoth = z.enum(['left', 'right', 'both']);
+const count = z.int().min(1).nullable();
+
+const episode = z
+  .strictObject({
+    sore: ofLegs(place),
+    onset: z.enum(['sudden', 'gradual']).nullable(),
+    began: partOfDate.nullable(),
+    over: partOfDate.nullable(),
+    story: note,
+    goal: note,
+    loads: note,
+  })
+  .meta({
+    title: 'Episode',
+    description: 'One stretch of complaint, from its beginning until it is over; null was not asked',
+  });
+
+const planItem = z
+  .strictObject({
+    what: z.string().min(1),
+    side: oneOrBoth,
+    load,
+    sets: count,
+    repetitions: count,
+    perWeek: finite.positive().nullable(),
+    from: day,
+    until: day.nullable(),
+    proposedBy: z.string().min(1).nullable(),
+    decision: z.enum(['accepted', 'changed', 'declined']),
+    why: note,
+  })
+  .meta({ title: 'Plan item', description: 'What is to be done, as the clinician decided; units are UCUM codes' });
+
+const doneItem = z
+  .strictObject({
+    planItemId: id.nullable(),
+    on: day,
+    what: z.string().min(1),
+    side: oneOrBoth,
+    load,
+    sets: count,
+    repetitions: count,
+    painDuring: zeroToTen,
+    exertion: zeroToTen,
+  })
+  .meta({ title: 'Done item', description: 'What was done on a day of the calendar of the place' });
+
+const morningCheck = z.strictObject({ on: day, pain: ofLegs(zeroToTen), stiffnessMin: finite.min(0).nullable() }).meta({
+  title: 'Morning check',
+  description: 'Pain at the first steps, 0 to 10, and minutes of stiffness; null was not told',
+});
+
+const run = z
+  .strictObject({
+    on: day,
+    durationS: finite.positive().nullable(),
+    distanceM: finite.positive().nullable(),
+    pain: ofLegs(zeroToTen),
+  })
+  .refine(
+    ({ durationS, distanceM }) => durationS !== null || distanceM !== null,
+    'expected a duration, a distance or both',
+  )
+  .meta({ title: 'Run', description: 'A run by time, way or both, and the worst pain in it' });
+
+const questionnaireTotal = z
+  .strictObject({
+    questionnaire: z.string().regex(/^[a-z0-9][a-z0-9-]{0,39}$/),
+    languageVersion: z.string().min(1).max(40),
+    total: finite,
+    on: day,
+    side: side.nullable(),
+  })
+  .meta({
+    title: 'Questionnaire total',
+    description:
+      'Total, day and language version, and nothing else: items and their words belong to whoever holds the rights in them',
+  });
+
+const verdictByHand = z
+  .strictObject({
+    setId: id,
+    repetition: z.int().min(1),
+    criterion: criterion.nullable(),
+    verdict: z.enum(['yes', 'no', 'cannot-tell']),
+    why: note,
+  })
+  .meta({
+    title: 'Verdict by hand',
+    description:
+      'What a person saw in a repetition, counted from 1: of one criterion, or (null) whether it counts. The automatic verdict stays',
+  });
+
+const removal = z.strictObject({ why: z.string().min(1).max(2000) }).meta({
+  title: 'Removal',
+  description: 'The document that it is about is taken out of what counts; it stays readable',
+});
+
+const amendment = z
+  .strictObject({
+    change: z
+      .record(z.string().min(1), z.json())
+      .refine((change) => Object.keys(change).length > 0, 'expected a change'),
+    why: note,
+  })
+  .meta({
+    title: 'Amendment',
+    description:
+      'Members of the body of the document that it is about, as they are from then on; the others stay as they were',
+  });
+
+export type Episode = z.infer<typeof episode>;
+export type PlanItem = z.infer<typeof planItem>;
+export type DoneItem = z.infer<typeof doneItem>;
+export type MorningCheck = z.infer<typeof morningCheck>;
+export type Run = z.infer<typeof run>;
+export type QuestionnaireTotal = z.infer<typeof questionnaireTotal>;
+export type VerdictByHand = z.infer<typeof verdictByHand>;
+
+const first = { migrations: [] } as const;
+
+/** What is kept of a person beside the visits, and what corrects or takes back any document. */
+export const personKinds = [
+  { kind: 'person', about: 'nothing', amendable: true, versions: [person], ...first },
+  { kind: 'person-amended', about: 'person', amendable: false, versions: [personAmended], ...first },
+  { kind: 'episode', about: 'person', amendable: true, versions: [episode], ...first },
+  { kind: 'plan-item', about: 'person', amendable: true, versions: [planItem], ...first },
+  { kind: 'done-item', about: 'person', amendable: true, versions: [doneItem], ...first },
+  { kind: 'morning-check', about: 'person', amendable: true, versions: [morningCheck], ...first },
+  { kind: 'run', about: 'person', amendable: true, versions: [run], ...first },
+  { kind: 'questionnaire-total', about: 'person', amendable: true, versions: [questionnaireTotal], ...first },
+  { kind: 'verdict-by-hand', about: 'visit', amendable: true, versions: [verdictByHand], ...first },
+  { kind: 'removal', about: 'document', amendable: false, versions: [removal], ...first },
+  { kind: 'amendment', about: 'document', amendable: false, versions: [amendment], ...first },
+] as const satisfies readonly BodyKind[];

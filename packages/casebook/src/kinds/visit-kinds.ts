@@ -1,0 +1,162 @@
+import { z } from 'zod';
+import type { BodyKind } from './body-kind.ts';
+import { criterion, endReason, finite, id, ofLegs, side, zeroToTen } from './parts.ts';
+
+const origin = z.enum(['simulated', 'replayed', 'live']);
+const sensorTold = z.looseObject({
+  route: z.enum(['bluetooth', 'serial', 'motion']),
+  kindName: z.string(),
+  deviceName: z.string(),
+});
+const setUp = z.looseObject({
+  lights: z.array(z.looseObject({ name: z.string(), state: z.enum(['lit', 'failing', 'cannot-tell']) })),
+  zero: z.looseObject({ level: finite, at: z.string() }).nullable(),
+  certificate: z.looseObject({ id, line: z.looseObject({}) }).nullable(),
+});
+
+const setChoice = z.looseObject({
+  side,
+  protocolId: z.string().min(1),
+  protocolFingerprint: z.string(),
+  placement: z.string().min(1),
+  origin,
+  sensor: sensorTold.exactOptional(),
+  setUp: setUp.exactOptional(),
+});
+
+const pullChoice = z.looseObject({
+  side,
+  protocolId: z.string().min(1),
+  protocolFingerprint: z.string(),
+  placement: z.enum(['inline', 'platform']),
+  origin,
+  forefootLeverM: finite.positive().nullable(),
+  seed: finite.nullable(),
+  sensor: sensorTold.exactOptional(),
+  setUp: setUp.exactOptional(),
+});
+
+const end = z.looseObject({
+  reason: endReason,
+  painPeak: zeroToTen,
+  exertion: finite.min(0).max(10).nullable(),
+  painSharp: z.boolean().nullable().exactOptional(),
+});
+
+const place = z.enum(['no', 'mid-portion', 'insertion', 'both-places']).nullable();
+
+const leg = z.looseObject({
+  injury: z.enum(['none', 'within-a-year', 'over-a-year', 'when-unknown']).nullable(),
+  confirmed: z.boolean().nullable(),
+  irritability: z.looseObject({
+    provokedBy: z.string().nullable(),
+    peakPain: zeroToTen,
+    settles: z.string().nullable(),
+    stiffness: z.string().nullable(),
+    restPain: z.string().nullable(),
+    trend: z.string().nullable(),
+    flare: z.enum(['yes', 'no']).nullable(),
+    painNow: zeroToTen,
+  }),
+});
+
+/** the parts that every reader of a report stands on: a report is made anew from the bytes, never by hand */
+const reportHead = {
+  placement: z.string().min(1),
+  side: side.nullable(),
+  protocol: z.looseObject({ id: z.string(), version: z.string(), fingerprint: z.string() }),
+};
+const raiseReport = z.looseObject({
+  ...reportHead,
+  repetitions: z.array(z.looseObject({})),
+  count: z.looseObject({ attempted: z.int().min(0) }),
+  issues: z.array(z.looseObject({})),
+});
+const pullReport = z.looseObject({
+  ...reportHead,
+  test: z.literal('isometric'),
+  efforts: z.array(z.looseObject({})),
+  score: z.looseObject({}),
+});
+
+const seconds = finite;
+const ofSet = { setId: id };
+const ofTrial = { setId: id, trialId: id };
+const lost = { sourceLost: z.string().exactOptional() };
+
+const bodies: Readonly<Record<string, z.ZodType>> = {
+  visit: z.looseObject({ personId: id }),
+  'visit-sore': z.looseObject({ sore: ofLegs(place) }),
+  'visit-history': z.looseObject({
+    history: z.looseObject({ legs: ofLegs(leg), about: z.array(z.string()).nullable() }),
+  }),
+  // older answers hold less: what is missing is read in the cautious way
+  'visit-safety': z.looseObject({
+    safety: z.looseObject({
+      listVersion: z.string(),
+      seenWhole: z.boolean().exactOptional(),
+      ticked: z.array(z.string()).exactOptional(),
+      overridden: z.array(z.looseObject({ id: z.string(), reason: z.string() })).exactOptional(),
+    }),
+  }),
+  'visit-first': z.looseObject({ first: side }),
+  'visit-test': z.looseObject({ test: z.enum(['heel-raise', 'isometric']) }),
+  'set-begun': z.looseObject({ choice: setChoice, bytesId: id }),
+  'set-mark': z.looseObject({ ...ofSet, mark: z.looseObject({ atS: seconds, criterion }) }),
+  'set-note': z.looseObject({
+    ...ofSet,
+    note: z.looseObject({ atS: seconds, what: z.enum(['pain', 'prompts', 'hidden']), value: finite }),
+  }),
+  'set-stopped': z.looseObject({ ...ofSet, liveCount: z.int().min(0), ...lost }),
+  'set-end': z.looseObject({ ...ofSet, end }),
+  'set-result': z.looseObject({
+    ...ofSet,
+    report: raiseReport,
+    settingsHash: z.string(),
+    software: z.string().exactOptional(),
+  }),
+  'set-aside': z.looseObject({ ...ofSet, why: z.string() }),
+  'rest-over': z.looseObject({ restS: seconds }),
+  'visit-closed': z.looseObject({}),
+  'sensor-answer': z.looseObject({
+    sensor: z.string(),
+    subject: z.enum(['unit', 'sign', 'gravity-axis', 'flexion-axis', 'placement']),
+    about: z.string(),
+    answer: z.string(),
+    seen: z.looseObject({
+      answer: z.string().nullable(),
+      confidence: finite.min(0).max(1),
+      evidence: z.string(),
+      figures: z.record(z.string(), finite),
+    }),
+  }),
+  'pull-begun': z.looseObject({ choice: pullChoice }),
+  'pull-warm-up': z.looseObject({ ...ofSet, how: z.enum(['done', 'left-out']) }),
+  'trial-begun': z.looseObject({ ...ofSet, bytesId: id, fromS: seconds, restS: seconds.nullable() }),
+  'trial-lifted': z.looseObject({ ...ofTrial, atS: seconds }),
+  'trial-stopped': z.looseObject({
+    ...ofTrial,
+    toS: seconds,
+    cutOff: z.boolean(),
+    suddenDrop: z.boolean(),
+    ...lost,
+    hiddenForS: seconds.exactOptional(),
+  }),
+  'pull-stopped': z.looseObject(ofSet),
+  'pull-end': z.looseObject({ ...ofSet, end }),
+  'pull-report': z.looseObject({ ...ofSet, report: pullReport, settingsHash: z.string(), software: z.string() }),
+  'pull-aside': z.looseObject({ ...ofSet, why: z.string() }),
+  'pull-rest-over': z.looseObject({ restS: seconds }),
+};
+
+/** What somebody answered may be corrected; what was recorded while it happened is set aside and recorded anew. */
+const amendable: readonly string[] = ['visit-sore', 'visit-history', 'set-end', 'pull-end'];
+
+/** What a visit is made of. */
+export const visitKinds: readonly BodyKind[] = Object.entries(bodies).map(([kind, body]) => ({
+  kind,
+  about: kind === 'visit' ? 'person' : 'visit',
+  amendable: amendable.includes(kind),
+  versions: [body],
+  migrations: [],
+}));

@@ -1,0 +1,26 @@
+const MS_OF_DAY = 86_400_000;
+
+/** The day of a written time on the calendar of the place, counted from 1970; null where it begins with none. */
+export function dayNumber(iso: string | null): number | null {
+  const day = iso === null ? null : /^\d{4}-\d{2}-\d{2}/.exec(iso);
+  const ms = day === null ? Number.NaN : Date.parse(`${day[0]}T00:00:00Z`);
+  return Number.isNaN(ms) ? null : ms / MS_OF_DAY;
+}
+
+interface Dated {
+  readonly person: string;
+  readonly at: string | null;
+}
+
+/** Days since the first dated visit of each person, for each visit in its order; null where it has no day. */
+export function dayOffsets(visits: readonly Dated[]): (number | null)[] {
+  const first = new Map<string, number>();
+  for (const { person, at } of visits) {
+    const day = dayNumber(at);
+    if (day !== null) first.set(person, Math.min(day, first.get(person) ?? day));
+  }
+  return visits.map(({ person, at }) => {
+    const day = dayNumber(at);
+    return day === null ? null : day - first.get(person)!;
+  });
+}

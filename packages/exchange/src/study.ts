@@ -1,0 +1,155 @@
+import type { HopReport, PullReport, Report, Settings, Side } from '@surae/analysis';
+import type { EndReason } from '@surae/shared';
+
+/** Plain JSON. */
+export type Json = null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json };
+
+/** Somebody who was tested; null is not known. */
+export interface StudyPerson {
+  readonly key: string;
+  readonly name: string | null;
+  readonly birthYear: number | null;
+  /** at the first visit, where it was told or follows */
+  readonly ageYears: number | null;
+  /** where the age is left out for its height */
+  readonly ageGroup: '90-and-over' | null;
+  readonly sex: 'women' | 'men' | null;
+  readonly bodyHeightM: number | null;
+  readonly bodyMassKg: number | null;
+  readonly heelLeverM: number | null;
+  readonly note: string | null;
+}
+
+/** What was told of a leg before a visit, as the codes of the catalogue; null was not asked. */
+export interface StudyLeg {
+  readonly sore: string | null;
+  readonly injury: string | null;
+  readonly confirmed: boolean | null;
+  readonly irritability: {
+    readonly provokedBy: string | null;
+    readonly peakPain: number | null;
+    readonly settles: string | null;
+    readonly stiffness: string | null;
+    readonly restPain: string | null;
+    readonly trend: string | null;
+    readonly flare: string | null;
+    readonly painNow: number | null;
+  };
+}
+
+export interface StudyVisit {
+  readonly key: string;
+  readonly person: string;
+  /** ISO 8601: a day, or a time with offset; null is not known, or left out */
+  readonly at: string | null;
+  /** days since the first visit of the person; null where a day is not known */
+  readonly dayOffset: number | null;
+  readonly legs: Readonly<Record<Side, StudyLeg>>;
+  readonly about: readonly string[];
+  readonly safetyTicked: readonly string[];
+  readonly safetyOverridden: readonly string[];
+  readonly note: string | null;
+}
+
+/** Samples of one quantity in SI, along one axis where it has any. */
+export interface StudyChannel {
+  readonly quantity: string;
+  readonly axis: 'x' | 'y' | 'z' | null;
+  readonly samples: Float64Array;
+}
+
+/** What was recorded. A recording of the package of recordings is such a trace. */
+export interface StudyTrace {
+  readonly groups: readonly { readonly timesS: Float64Array; readonly channels: readonly StudyChannel[] }[];
+}
+
+/** The bytes that came, as they came. */
+export interface RawFile {
+  readonly bytes: Uint8Array;
+  /** ending of its name: `csv`, `bin` */
+  readonly ending: string;
+}
+
+export type StudyResult =
+  | { readonly test: 'heel-raise'; readonly report: Report }
+  | {
+      readonly test: 'isometric';
+      readonly report: PullReport;
+      /** window of the mean that the protocol scores; null for none [s] */
+      readonly scoreWindowS: number | null;
+    }
+  | { readonly test: 'hop-series'; readonly report: HopReport };
+
+/** One recorded trial, or one that was refused. */
+export interface StudyTrial {
+  /** letters, digits, points, dashes: it names files */
+  readonly key: string;
+  readonly person: string | null;
+  readonly visit: string | null;
+  readonly test: StudyResult['test'];
+  readonly side: Side | null;
+  readonly placement: string | null;
+  readonly protocol: string | null;
+  readonly protocolHash: string | null;
+  readonly settingsHash: string | null;
+  readonly software: string | null;
+  /** as it was named by whoever had it */
+  readonly file: string | null;
+  /** of the bytes that came */
+  readonly sha256: string | null;
+  readonly at: string | null;
+  readonly origin: string | null;
+  readonly device: string | null;
+  readonly deviceNotes: string | null;
+  /** calibration that forces were counted by; samples leave as the sensor sent them */
+  readonly forceLine: {
+    readonly offset: number;
+    readonly offsetU: number;
+    readonly slope: number;
+    readonly slopeU: number;
+  } | null;
+  /** what samples were multiplied by before they were counted, such as `force -1` */
+  readonly readAs: readonly string[];
+  readonly status: 'assessed' | 'refused' | 'no-result';
+  readonly reason: string | null;
+  readonly setAside: boolean;
+  readonly setAsideWhy: string | null;
+  readonly endReason: EndReason | null;
+  readonly exertion: number | null;
+  readonly painBefore: number | null;
+  readonly painPeak: number | null;
+  readonly painSharp: boolean | null;
+  readonly restS: number | null;
+  readonly footwear: string | null;
+  readonly support: string | null;
+  readonly note: string | null;
+  readonly result: StudyResult | null;
+  /** read when it is asked for, so that only one is in memory at a time; null where nothing was recorded, or it cannot be read */
+  readonly trace: (() => StudyTrace | Promise<StudyTrace>) | null;
+  readonly raw: (() => RawFile | Promise<RawFile>) | null;
+}
+
+/** One thing that is proposed to somebody, for a clinician to take or leave. */
+export interface StudyPlanItem {
+  readonly key: string;
+  readonly person: string;
+  readonly at: string | null;
+  /** code of the exercise in our own list, and its words */
+  readonly code: string;
+  readonly text: string | null;
+  readonly sessionsPerWeek: number | null;
+  readonly setCount: number | null;
+  readonly repetitionCount: number | null;
+}
+
+/** Everything that leaves, whoever gathered it. */
+export interface Study {
+  readonly people: readonly StudyPerson[];
+  readonly visits: readonly StudyVisit[];
+  readonly trials: readonly StudyTrial[];
+  readonly plan: readonly StudyPlanItem[];
+  /** the settings at the time of writing, by which results of this version can be made again */
+  readonly settings: Settings;
+  /** name and version of what writes */
+  readonly software: string;
+}

@@ -1,0 +1,19 @@
+import { columnValue } from '@surae/analysis';
+import type { Column } from '@surae/shared';
+import { rounded } from '../numbers.ts';
+import type { Cell } from './table.ts';
+
+/** The cells of one row: what the columns read of a source, cut to nine digits, several words parted by semicolons. */
+export function columnCells(columns: readonly Column[], source: object): Cell[] {
+  return columns.map((column) => {
+    const value = columnValue(column, source);
+    if (value === null) return null;
+    if (typeof value === 'object') return value.join('; ');
+    return typeof value === 'number' ? (rounded(value) as number) : value;
+  });
+}
+
+/** The same as it stands in one cell of a comma-separated file: nothing where nothing was measured. */
+export function columnTexts(columns: readonly Column[], source: object): string[] {
+  return columnCells(columns, source).map((cell) => (cell === null ? '' : String(cell)));
+}

@@ -1,0 +1,49 @@
+import { ExchangeError } from '../errors.ts';
+import { csvRows } from './csv-rows.ts';
+import { unguarded } from './guarded-text.ts';
+import { type Cell, type Table, type TableColumn, tableOf } from './table.ts';
+
+const NUMBER = /^-?\d+(?:\.\d+)?(?:e[+-]?\d+)?$/;
+
+function cellOf(text: string, { kind, key }: TableColumn, place: { file: string; row: number }): Cell {
+  if (text === '') return null;
+  const wrong = (expected: string): ExchangeError =>
+    new ExchangeError('bad-file', { ...place, column: key, expected, actual: JSON.stringify(text) });
+  switch (kind) {
+    case 'number':
+      if (!NUMBER.test(text)) throw wrong('a number, or nothing');
+      return Number(text);
+    case 'flag':
+      if (text !== 'true' && text !== 'false') throw wrong('true, false, or nothing');
+      return text === 'true';
+    case 'text':
+    case 'list':
+      return unguarded(text);
+  }
+}
+
+/**
+ * The table that comma-separated text was written from.
+ *
+ * @param shape - name, title and columns, as the metadata beside the file tell them
+ * @throws {@link ExchangeError} `bad-file` with row and column where the text is not of that shape
+ */
+export function readCsvTable(text: string, shape: Omit<Table, 'rows'>, file: string): Table {
+  const [header, ...rows] = csvRows(text, file);
+  const expected = shape.columns.map(({ key }) => key).join(',');
+  if (header?.join(',') !== expected) {
+    throw new ExchangeError('bad-file', { file, row: 1, expected, actual: header?.join(',') ?? 'nothing' });
+  }
+  const cells = rows.map((row, at) => {
+    const place = { file, row: at + 2 };
+    if (row.length !== shape.columns.length) {
+      throw new ExchangeError('bad-file', {
+        ...place,
+        expected: `${shape.columns.length} cells`,
+        actual: `${row.length}`,
+      });
+    }
+    return row.map((text, column) => cellOf(text, shape.columns[column]!, place));
+  });
+  return tableOf({ ...shape, rows: cells });
+}

@@ -1,0 +1,95 @@
+import { effortRow, pullRow } from '@surae/analysis';
+import {
+  CALIBRATION_COLUMNS,
+  type Column,
+  EFFORT_COLUMNS,
+  HOP_COLUMNS,
+  HOP_SERIES_COLUMNS,
+  PERSON_COLUMNS,
+  PULL_COLUMNS,
+  REPETITION_COLUMNS,
+  SET_COLUMNS,
+  TRIAL_FRAME_COLUMNS,
+  TRIAL_KEY_COLUMNS,
+  VISIT_COLUMNS,
+} from '@surae/shared';
+import type { Study, StudyResult, StudyTrial } from '../study.ts';
+import { columnCells } from './column-cells.ts';
+import { type Cell, type Table, tableOf } from './table.ts';
+
+function under(prefix: string, columns: readonly Column[]): Column[] {
+  return columns.map((column) => ({ ...column, key: `${prefix}.${column.key}` }));
+}
+
+/** Columns of a trial by its test; those of the other tests are empty. */
+const OF_TEST = {
+  'heel-raise': under('raises', SET_COLUMNS),
+  isometric: under('pushes', PULL_COLUMNS),
+  'hop-series': under('hops', HOP_SERIES_COLUMNS),
+} as const satisfies Record<StudyResult['test'], readonly Column[]>;
+
+/** The columns of the table of trials: what is told of each, then what each test came to. */
+export const TRIAL_COLUMNS: readonly Column[] = [
+  ...TRIAL_FRAME_COLUMNS,
+  ...OF_TEST['heel-raise'],
+  ...OF_TEST.isometric,
+  ...OF_TEST['hop-series'],
+];
+
+function figuresOf(result: StudyResult): object {
+  switch (result.test) {
+    case 'heel-raise':
+      return result.report;
+    case 'isometric':
+      return pullRow(result.report);
+    case 'hop-series':
+      return result.report;
+  }
+}
+
+function trialCells(trial: StudyTrial): Cell[] {
+  const { result } = trial;
+  const tests = Object.entries(OF_TEST).flatMap(([test, columns]) =>
+    result?.test === test ? columnCells(columns, figuresOf(result)) : columns.map(() => null),
+  );
+  return [...columnCells(TRIAL_FRAME_COLUMNS, trial), ...tests];
+}
+
+/** Rows of one test's parts, each after the trial that it is of. */
+function partRows(trials: readonly StudyTrial[], cellsOf: (result: StudyResult) => Cell[][]): Cell[][] {
+  return trials.flatMap((trial) => {
+    const before = columnCells(TRIAL_KEY_COLUMNS, trial);
+    return trial.result === null ? [] : cellsOf(trial.result).map((cells) => [...before, ...cells]);
+  });
+}
+
+/** People, visits and trials, and the repetitions, efforts and hops of the trials, each under its one list of columns. */
+export function studyTables({ people, visits, trials }: Study): Table[] {
+  const rows = (columns: readonly Column[], sources: readonly object[]): Cell[][] =>
+    sources.map((source) => columnCells(columns, source));
+  const parts = (
+    name: string,
+    title: string,
+    columns: readonly Column[],
+    cells: Parameters<typeof partRows>[1],
+  ): Table => tableOf({ name, title, columns: [...TRIAL_KEY_COLUMNS, ...columns], rows: partRows(trials, cells) });
+  return [
+    tableOf({ name: 'people', title: 'People', columns: PERSON_COLUMNS, rows: rows(PERSON_COLUMNS, people) }),
+    tableOf({ name: 'visits', title: 'Visits', columns: VISIT_COLUMNS, rows: rows(VISIT_COLUMNS, visits) }),
+    tableOf({ name: 'trials', title: 'Trials', columns: TRIAL_COLUMNS, rows: trials.map(trialCells) }),
+    parts('repetitions', 'Repetitions of heel raises', REPETITION_COLUMNS, (result) =>
+      result.test === 'heel-raise' ? rows(REPETITION_COLUMNS, result.report.repetitions) : [],
+    ),
+    parts('efforts', 'Isometric efforts', [...EFFORT_COLUMNS, ...CALIBRATION_COLUMNS], (result) => {
+      if (result.test !== 'isometric') return [];
+      const calibration = columnCells(CALIBRATION_COLUMNS, result.report);
+      return result.report.efforts.map((effort) => [
+        ...columnCells(EFFORT_COLUMNS, effortRow(effort, result.scoreWindowS)),
+        ...calibration,
+      ]);
+    }),
+    parts('hops', 'Hops', HOP_COLUMNS, (result) =>
+      result.test === 'hop-series' ? rows(HOP_COLUMNS, result.report.hops) : [],
+    ),
+  ];
+}

@@ -1,0 +1,148 @@
+import { deidentified, type Study, studyFiles, unzipped, zipped } from '@surae/exchange';
+import fc from 'fast-check';
+import { parquetReadObjects } from 'hyparquet';
+import { expect, test } from 'vitest';
+import { madeStudy, pushTrial, raiseTrial, studyPerson, studyVisit } from '../../support/made-study.ts';
+import { runs } from '../../support/runs.ts';
+
+const request = { secret: 'of this study', keepDevices: true };
+
+test('keys, day offsets and ages stand for what was known; free text, hashes and bytes are gone', () => {
+  const visits = [studyVisit(), studyVisit({ key: 'visit-2', at: '2026-03-29T08:00:00+02:00' })];
+  const { study, out } = deidentified(madeStudy({ visits }), request);
+  expect(study.people[0]).toMatchObject({ name: null, birthYear: null, ageYears: 69, note: null, bodyMassKg: 71.5 });
+  expect(study.visits.map(({ dayOffset }) => dayOffset).sort()).toEqual([0, 28]);
+  expect(study.visits.every(({ at, person }) => at === null && person === study.people[0].key)).toBe(true);
+  expect(study.trials.every(({ sha256, raw, at }) => sha256 === null && raw === null && at === null)).toBe(true);
+  expect(out).toMatchObject({ names: 1, hashes: 1, times: 5 });
+});
+
+test('a device keeps its name only where it is told to, and never one that holds a name of a person', () => {
+  const trials = [raiseTrial(), raiseTrial({ key: 'trial-3', device: 'phone of Wilhelmina' })];
+  const devices = (keepDevices: boolean): (string | null)[] =>
+    deidentified(madeStudy({ trials }), { ...request, keepDevices })
+      .study.trials.map(({ device }) => device)
+      .sort((a, b) => String(a).localeCompare(String(b)));
+  expect(devices(true)).toEqual([null, 'string at the heel']);
+  expect(devices(false)).toEqual([null, null]);
+});
+
+test('words that stand where a code belongs are free text', () => {
+  const leg = studyVisit().legs.left;
+  const odd = studyVisit({ legs: { left: { ...leg, sore: 'since the fall at Easter' }, right: leg } });
+  const { study, out } = deidentified(madeStudy({ visits: [odd] }), request);
+  expect(study.visits[0].legs.left.sore).toBeNull();
+  expect(study.visits[0].legs.right.sore).toBe('mid-portion');
+  expect(out.strangeCodes).toBe(1);
+});
+
+/** Everything that a reader of the bundle can see, packed or not. */
+async function seenIn(study: Study): Promise<string> {
+  const { files } = await studyFiles(study, {
+    tables: ['csv', 'json-lines', 'parquet'],
+    samples: true,
+    raw: true,
+    deidentify: request,
+    writtenOn: '2026-11-29',
+  });
+  const zip = zipped(files);
+  const parts = [new TextDecoder('latin1').decode(zip)];
+  for (const { name, bytes } of unzipped(zip, 'x.zip')) {
+    parts.push(name, new TextDecoder().decode(bytes));
+    if (name.endsWith('.parquet')) {
+      parts.push(JSON.stringify(await parquetReadObjects({ file: bytes.slice().buffer })));
+    }
+  }
+  return parts.join('\n').toLowerCase();
+}
+
+/** Letters that stand in no word of the bundle: what is drawn of them is found only if it leaked. */
+const word = fc.stringMatching(/^[qxzžåø]{6,12}$/);
+
+const person = fc.record({
+  first: word,
+  last: word,
+  birthYear: fc.integer({ min: 1920, max: 2015 }),
+  note: word,
+  day: fc.date({ min: new Date('2020-01-01'), max: new Date('2025-12-31'), noInvalidDate: true }),
+  epoch: fc.boolean(),
+});
+
+test('no name, year of birth, free text or date of the input stands anywhere in what leaves', async () => {
+  const raises = raiseTrial();
+  const pushes = pushTrial();
+  // what stands in it of any study: the numbers of the two reports hold none of these years
+  await fc.assert(
+    fc.asyncProperty(fc.array(person, { minLength: 1, maxLength: 2 }), async (drawn) => {
+      const told = drawn.map((one, i) => {
+        const day = one.day.toISOString();
+        const at = `${day.slice(0, 19)}+01:00`;
+        const key = `${one.first}-${i}`;
+        const about = { person: key, visit: `${one.last}-${i}`, note: one.note, at, file: `${one.first} ${day}.csv` };
+        const startS = one.epoch ? one.day.getTime() / 1000 : 0;
+        const timesS = Float64Array.of(startS, startS + 0.01);
+        const trace = () => ({ groups: [{ timesS, channels: [] }] });
+        return {
+          needles: [
+            one.first,
+            one.last,
+            one.note,
+            day.slice(0, 10),
+            day.slice(0, 10).replaceAll('-', ''),
+            day.slice(11, 19),
+          ],
+          birthYear: one.birthYear,
+          clock: one.epoch ? String(Math.floor(startS)).slice(0, 7) : undefined,
+          person: studyPerson({ key, name: `${one.first} ${one.last}`, birthYear: one.birthYear, note: one.note }),
+          visit: studyVisit({ ...about, key: about.visit }),
+          trials: [
+            {
+              ...raises,
+              ...about,
+              key: `${key}-r`,
+              trace,
+              device: `${one.last} cell`,
+              deviceNotes: day,
+              setAsideWhy: one.note,
+            },
+            { ...pushes, ...about, key: `${key}-p`, reason: one.note, footwear: one.note },
+          ],
+        };
+      });
+      const study = madeStudy({
+        people: told.map((one) => one.person),
+        visits: told.map(({ visit }) => visit),
+        trials: told.flatMap(({ trials }) => trials),
+        plan: told.map((one) => ({
+          key: 'l',
+          person: one.person.key,
+          at: '2026-02-02',
+          code: 'raise',
+          text: one.needles[2],
+          sessionsPerWeek: 3,
+          setCount: 3,
+          repetitionCount: 15,
+        })),
+      });
+      const seen = await seenIn(study);
+      for (const { needles, birthYear, clock } of told) {
+        for (const needle of needles) expect(seen).not.toContain(needle.toLowerCase());
+        expect(seen).not.toMatch(new RegExp(`(?<![\\d.])${birthYear}(?![\\d.])`));
+        if (clock !== undefined) expect(seen).not.toContain(clock);
+      }
+    }),
+    runs(4, 200),
+  );
+});
+
+test('that test sees what is left in: the same study named holds all of it', async () => {
+  const { files } = await studyFiles(madeStudy(), {
+    tables: ['csv'],
+    samples: false,
+    raw: false,
+    deidentify: null,
+    writtenOn: '2026-11-29',
+  });
+  const text = files.map(({ bytes }) => new TextDecoder().decode(bytes)).join('\n');
+  for (const needle of ['Okonkwo', '1957', 'likes long walks', '2026-03-01']) expect(text).toContain(needle);
+});

@@ -1,0 +1,124 @@
+import { defaultSettings } from '@surae/analysis';
+import { kinds } from '@surae/casebook';
+import { type Extent, type RecordDocument, recordStudy } from '@surae/exchange';
+import { MemoryStore } from '@surae/storage';
+import { beforeAll, expect, test } from 'vitest';
+import { recordedStream } from '../../../apps/dashboard/src/demo/recorded-stream.ts';
+import { VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
+import { madeReport, sureCount } from '../../support/made-visit.ts';
+import { tellVisits } from '../../support/told-visit.ts';
+
+const store = new MemoryStore();
+const request = { extent: { of: 'clinic' }, settings: defaultSettings(), software: 'surae 0.1.0', read: null } as const;
+const body = { name: 'Ottilie Marsh', birthYear: 1980, sex: 'women', bodyMassKg: 60, heelLeverM: 0.15 } as const;
+
+let documents: RecordDocument[];
+let visits: readonly string[];
+let recordedVisit: string;
+
+beforeAll(async () => {
+  visits = await tellVisits(store, body, [
+    { day: '2026-03-01', left: { count: 20 }, right: { count: 15, reason: 'pain', pain: 5 } },
+    { day: '2026-03-15', left: { count: 21 }, right: { count: 18 }, pushes: { left: { netN: 900 } } },
+  ]);
+  // a second person, with the bytes of one set and those of another gone
+  const book = new VisitBook(store, { isoNow: () => '2026-04-01T10:00:00+02:00' }, 'test');
+  const { id: personId } = await book.addPerson({ name: 'Bram Vale', bodyMassKg: null, heelLeverM: null, demo: false });
+  recordedVisit = await book.beginVisit(personId);
+  const timesS = Float64Array.from({ length: 700 }, (_, i) => i / 100);
+  const samples = timesS.map((timeS) => 0.05 * Math.sin(timeS));
+  const bytesId = await recordedStream(store, 'set', {
+    timesS,
+    channels: [{ quantity: 'heel-height', axis: null, samples }],
+  });
+  const report = madeReport('left', sureCount(3));
+  const choice = {
+    side: 'left',
+    protocolId: report.protocol.id,
+    protocolFingerprint: 'as chosen',
+    placement: 'heel',
+    origin: 'replayed',
+  } as const;
+  const sensor = {
+    route: 'serial',
+    kindName: 'string',
+    deviceName: 'unit 4',
+    descriptionId: null,
+    batteryPercent: null,
+    names: {},
+  } as const;
+  const setId = await book.record(recordedVisit, { kind: 'set-begun', choice: { ...choice, sensor }, bytesId });
+  await book.record(recordedVisit, {
+    kind: 'set-result',
+    setId,
+    report,
+    settingsHash: 'h'.repeat(64),
+    software: 'surae 0.0.9',
+  });
+  const lost = await book.record(recordedVisit, { kind: 'set-begun', choice, bytesId: 'gone' });
+  await book.record(recordedVisit, { kind: 'set-aside', setId: lost, why: 'interrupted' });
+  const all = await Promise.all(kinds.map(({ kind }) => store.documents({ kind })));
+  documents = all.flat();
+});
+
+test('people, visits and trials of a whole clinic, as they stand in the record', async () => {
+  const study = await recordStudy(documents, request);
+  expect(study.people).toMatchObject([
+    { name: 'Ottilie Marsh', birthYear: 1980, ageYears: 46, sex: 'women', bodyMassKg: 60, heelLeverM: 0.15 },
+    { name: 'Bram Vale', birthYear: null, ageYears: null, bodyMassKg: null },
+  ]);
+  expect(study.visits.map(({ dayOffset }) => dayOffset)).toEqual([0, 14, 0]);
+  expect(study.visits[0]).toMatchObject({
+    legs: { left: { sore: 'no', injury: 'none' }, right: { sore: 'mid-portion' } },
+  });
+  expect(study.trials.map(({ test: kind, side }) => `${kind} ${side}`)).toEqual([
+    'heel-raise left',
+    'heel-raise right',
+    'heel-raise left',
+    'heel-raise right',
+    'isometric left',
+    'heel-raise left',
+    'heel-raise left',
+  ]);
+  expect(study.trials[1]).toMatchObject({
+    endReason: 'pain',
+    painPeak: 5,
+    exertion: 9,
+    restS: 180,
+    status: 'assessed',
+  });
+  expect(study.trials[0].restS).toBeNull();
+});
+
+test.each<[Extent['of'], () => Extent, number, number]>([
+  ['person', () => ({ of: 'person', personId: documents.find(({ kind }) => kind === 'person')!.id }), 2, 5],
+  ['visits', () => ({ of: 'visits', visitIds: [visits[1]] }), 1, 3],
+])('of one %s nothing else leaves', async (_, extent, visitCount, trialCount) => {
+  const study = await recordStudy(documents, { ...request, extent: extent() });
+  expect(study.people.map(({ name }) => name)).toEqual(['Ottilie Marsh']);
+  expect([study.visits.length, study.trials.length]).toEqual([visitCount, trialCount]);
+});
+
+test('what was recorded is read when it is asked for; bytes that are gone are told', async () => {
+  const extent = { of: 'visits', visitIds: [recordedVisit] } as const;
+  const study = await recordStudy(documents, { ...request, extent, read: (id) => store.bytes(id) });
+  const [whole, lost] = study.trials;
+  expect(whole).toMatchObject({
+    device: 'string: unit 4',
+    origin: 'replayed',
+    settingsHash: 'h'.repeat(64),
+    software: 'surae 0.0.9',
+  });
+  const trace = await whole.trace!();
+  expect(trace.groups[0].timesS).toHaveLength(700);
+  expect((await whole.raw!()).bytes.length).toBeGreaterThan(700 * 8);
+  expect(whole.sha256).toMatch(/^[0-9a-f]{64}$/);
+  expect(lost).toMatchObject({
+    sha256: null,
+    trace: null,
+    raw: null,
+    status: 'no-result',
+    setAside: true,
+    setAsideWhy: 'interrupted',
+  });
+});

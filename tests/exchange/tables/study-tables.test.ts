@@ -1,0 +1,53 @@
+import { studyTables } from '@surae/exchange';
+import { EFFORT_COLUMNS, HOP_COLUMNS, REPETITION_COLUMNS } from '@surae/shared';
+import { expect, test } from 'vitest';
+import { madeStudy, studyPerson } from '../../support/made-study.ts';
+
+const tables = new Map(studyTables(madeStudy()).map((table) => [table.name, table]));
+
+/** The rows of a table by key. */
+function rowsOf(name: string): Record<string, unknown>[] {
+  const { columns, rows } = tables.get(name)!;
+  return rows.map((row) => Object.fromEntries(row.map((cell, at) => [columns[at].key, cell])));
+}
+
+test('one table for people, visits, trials and each part of a trial', () => {
+  expect([...tables.keys()]).toEqual(['people', 'visits', 'trials', 'repetitions', 'efforts', 'hops']);
+  expect(tables.get('hops')!.rows).toEqual([]);
+  for (const [name, columns] of [
+    ['repetitions', REPETITION_COLUMNS],
+    ['efforts', EFFORT_COLUMNS],
+    ['hops', HOP_COLUMNS],
+  ] as const) {
+    const keys = tables.get(name)!.columns.map(({ key }) => key);
+    expect(keys.slice(0, 5)).toEqual(['trial', 'person', 'visit', 'side', 'protocol']);
+    expect(keys).toEqual(expect.arrayContaining(columns.map(({ key }) => key)));
+  }
+});
+
+test('people and visits as they were told; what was not asked is null', () => {
+  expect(rowsOf('people')).toMatchObject([
+    { person: 'person-1', birth_year: 1957, body_mass_kg: 71.5, heel_lever_mm: 165, age_years: null },
+  ]);
+  expect(rowsOf('visits')).toMatchObject([
+    { 'left.sore': 'mid-portion', 'right.sore': 'no', 'left.provoked_pain': null, about: null, day_offset: 0 },
+  ]);
+});
+
+test('a repetition stands under its trial with the figures of the report', () => {
+  const rows = rowsOf('repetitions');
+  expect(rows).toHaveLength(4);
+  expect(rows[0]).toMatchObject({ trial: 'trial-1', index: 1, height_mm: 100, valid: 'yes', rise_mm: null });
+});
+
+test('a trial has the figures of its own test, and none of another', () => {
+  const [raises, pushes] = rowsOf('trials');
+  expect(raises).toMatchObject({ trial: 'trial-1', 'raises.count.attempted': 4, 'pushes.unit': null });
+  expect(pushes).toMatchObject({ trial: 'trial-2', 'raises.count.attempted': null, 'pushes.unit': 'N' });
+  expect(rowsOf('efforts')).toHaveLength(pushes['pushes.count.found'] as number);
+});
+
+test('somebody without trials stands among the people', () => {
+  const study = madeStudy({ people: [studyPerson({ key: 'person-2' })], visits: [], trials: [] });
+  expect(studyTables(study).map(({ rows }) => rows.length)).toEqual([1, 0, 0, 0, 0, 0]);
+});

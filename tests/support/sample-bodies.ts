@@ -1,0 +1,83 @@
+import type { Json, StoredDocument } from '@surae/storage';
+
+const nobody = { left: null, right: null };
+
+/** One body of every kind that a clinic writes beside its visits, as plain as it can be. */
+export const SAMPLE_BODIES: Readonly<Record<string, Json>> = {
+  person: { name: 'A 17', bodyMassKg: 71.5, heelLeverM: null, demo: false },
+  'person-amended': { change: { bodyMassKg: 72 }, by: null },
+  episode: {
+    sore: { left: 'insertion', right: 'no' },
+    onset: 'gradual',
+    began: '2026-01',
+    over: null,
+    story: 'after a week on ladders',
+    goal: null,
+    loads: null,
+  },
+  'plan-item': {
+    what: 'slow raises on two legs',
+    side: 'both',
+    load: { value: 10, unit: 'kg' },
+    sets: 3,
+    repetitions: 15,
+    perWeek: 3.5,
+    from: '2026-03-02',
+    until: null,
+    proposedBy: null,
+    decision: 'accepted',
+    why: null,
+  },
+  'done-item': {
+    planItemId: null,
+    on: '2026-03-03',
+    what: 'slow raises on two legs',
+    side: 'both',
+    load: null,
+    sets: 3,
+    repetitions: 12,
+    painDuring: 2,
+    exertion: null,
+  },
+  'morning-check': { on: '2026-03-04', pain: { left: 3, right: 0 }, stiffnessMin: 12.5 },
+  run: { on: '2026-03-05', durationS: 300, distanceM: null, pain: nobody },
+  'questionnaire-total': {
+    questionnaire: 'tendon-8',
+    languageVersion: 'de-CH 2019',
+    total: 64,
+    on: '2026-03-02',
+    side: 'left',
+  },
+  'verdict-by-hand': { setId: 's', repetition: 4, criterion: 'knee', verdict: 'no', why: 'seen from the side' },
+  removal: { why: 'written for somebody else' },
+  amendment: { change: { total: 46 }, why: 'figures turned round' },
+  'reliability-set': {
+    protocolId: 'single-leg.floor',
+    design: 'between-days',
+    figure: 'count',
+    unit: '1',
+    columns: ['Monday', 'Thursday'],
+    rows: [
+      [20, 22],
+      [31, null],
+    ],
+    side: null,
+    note: null,
+  },
+  'audit-entry': { what: 'removed', subject: 'p', counts: { documents: 12, streams: 2 } },
+};
+
+let sequence = 0;
+
+/** A document of a kind, later than all that were made before. */
+export function sampleDocument(
+  kind: string,
+  about: string | null,
+  body: Json = SAMPLE_BODIES[kind],
+  changes: Partial<StoredDocument> = {},
+): StoredDocument {
+  sequence += 1;
+  const id = `${kind}-${sequence}`;
+  const at = `2026-03-01T09:${String(Math.floor(sequence / 60) % 60).padStart(2, '0')}:${String(sequence % 60).padStart(2, '0')}+01:00`;
+  return { id, sequence, hash: '', kind, schema: 1, about, author: 'RN', at, body, ...changes };
+}
