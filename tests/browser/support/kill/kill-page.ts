@@ -56,6 +56,12 @@ declare global {
   var killPage: {
     open(passphrases: readonly string[], streams: readonly string[], old: readonly string[]): Promise<KillFound>;
     work(work: KillWork, next: string): void;
+    /** adds until there is no room; gives the code of the refusal and what was acknowledged */
+    fillUp(): Promise<{ readonly code: string; readonly ids: readonly string[] }>;
+    /** opens a store that one window at a time writes into; tells whether it is this one */
+    share(): Promise<boolean>;
+    /** adds to the shared store; gives the code of the refusal, or nothing */
+    addShared(): Promise<string | null>;
     check(
       base64: readonly string[],
     ): Promise<{ readonly isWhole: boolean; readonly missing: number; readonly whole: number }>;
@@ -66,6 +72,7 @@ const options = { cost: { memoryKiB: 8, passes: 1, lanes: 1 } };
 const sampleRateHz = 1000;
 let vault: Vault;
 let store: RecordStore;
+let shared: IndexedDbStore;
 let passphrase = '';
 
 const pause = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
@@ -167,6 +174,13 @@ function base64Of(bytes: Uint8Array): string {
   let text = '';
   for (const byte of bytes) text += String.fromCharCode(byte);
   return btoa(text);
+}
+
+/** A text that does not get smaller [bytes]. */
+function noise(length: number): string {
+  let text = '';
+  while (text.length < length) text += crypto.randomUUID();
+  return text;
 }
 
 async function backUp(): Promise<void> {
@@ -292,6 +306,26 @@ globalThis.killPage = {
       return changePassphrase(next);
     };
     void run();
+  },
+  async fillUp() {
+    const ids: string[] = [];
+    try {
+      for (;;) ids.push(await add('filling', null, noise(400_000)));
+    } catch (error) {
+      return { code: (error as StorageError).code, ids };
+    }
+  },
+  async share() {
+    shared = await IndexedDbStore.open('shared', { oneWriter: true });
+    return shared.access.writes;
+  },
+  async addShared() {
+    try {
+      await shared.add({ kind: 'note', schema: 1, about: null, author: 'a', at: 'b', body: 1 });
+      return null;
+    } catch (error) {
+      return (error as StorageError).code;
+    }
   },
   async check(base64) {
     async function* source(): AsyncGenerator<Uint8Array> {
