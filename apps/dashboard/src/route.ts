@@ -2,6 +2,8 @@
 export type Route =
   | { readonly page: 'start' }
   | { readonly page: 'own-errors' }
+  /** a table that another program wrote */
+  | { readonly page: 'import' }
   /** the sensors, and the visit that one came from */
   | { readonly page: 'sensors'; readonly visitId: string | null }
   /** the description of a sensor that is being written; the id of the one that it begins from */
@@ -17,6 +19,7 @@ export function routeOf(hash: string): Route {
     .filter((part) => part !== '');
   if (parts.length === 0) return { page: 'start' };
   if (parts.length === 1 && parts[0] === 'own-errors') return { page: 'own-errors' };
+  if (parts.length === 1 && parts[0] === 'import') return { page: 'import' };
   if (parts.length === 1 && parts[0] === 'sensors') return { page: 'sensors', visitId: null };
   if (parts.length === 1 && parts[0] === 'describe') return { page: 'describe', descriptionId: null };
   const id = parts.length === 2 ? decoded(parts[1]!) : undefined;
@@ -42,6 +45,8 @@ export function hashOf(route: Route): string {
   switch (route.page) {
     case 'own-errors':
       return '#/own-errors';
+    case 'import':
+      return '#/import';
     case 'sensors':
       return place('sensors', route.visitId);
     case 'describe':

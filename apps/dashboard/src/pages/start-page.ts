@@ -1,6 +1,6 @@
 import { consume } from '@lit/context';
 import type { AmendedField, Person, Visit } from '@surae/casebook';
-import { FRAME_WORDS, OWN_ERROR_WORDS, SENSOR_WORDS, START_WORDS } from '@surae/shared';
+import { FRAME_WORDS, IMPORT_WORDS, OWN_ERROR_WORDS, SENSOR_WORDS, START_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
@@ -197,6 +197,7 @@ export class StartPage extends LitElement {
       </details>
       <p class="own">
         <a href=${hashOf({ page: 'sensors', visitId: null })}>${SENSOR_WORDS.link.text}</a>
+        <a href=${hashOf({ page: 'import' })}>${IMPORT_WORDS.link.text}</a>
         <a href=${hashOf({ page: 'own-errors' })}>${OWN_ERROR_WORDS.link.text}</a>
       </p>
     `;
