@@ -108,6 +108,7 @@ export { DEVICE_ERRORS, SOURCE_ERRORS, STORE_ERRORS } from './sentences/screens/
 export { END_CHOICES, ENDING_WORDS, REDO_REASONS, STOP_STEPS } from './sentences/screens/ending-words.ts';
 export { FRAME_WORDS, START_WORDS, STEP_WORDS } from './sentences/screens/frame-words.ts';
 export { HISTORY_WORDS } from './sentences/screens/history-words.ts';
+export { IMPORT_WORDS } from './sentences/screens/import-words.ts';
 export { OWN_ERROR_WORDS } from './sentences/screens/own-error-words.ts';
 export {
   PULL_ENDING_WORDS,

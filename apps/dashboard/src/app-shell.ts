@@ -242,6 +242,9 @@ export class AppShell extends LitElement {
       case 'erase':
         void import('./pages/erase-page.ts');
         return html`<erase-page .personId=${this.route.personId}></erase-page>`;
+      case 'import':
+        void import('./pages/import-page.ts');
+        return html`<import-page></import-page>`;
       case 'sensors':
         void import('./pages/sensors-page.ts');
         return html`<sensors-page .visitId=${this.route.visitId}></sensors-page>`;

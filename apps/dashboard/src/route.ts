@@ -6,6 +6,8 @@ export type Route =
   | { readonly page: 'clinic' }
   | { readonly page: 'audit' }
   | { readonly page: 'erase'; readonly personId: string }
+  /** a table that another program wrote */
+  | { readonly page: 'import' }
   /** the sensors, and the visit that one came from */
   | { readonly page: 'sensors'; readonly visitId: string | null }
   /** the description of a sensor that is being written; the id of the one that it begins from */
@@ -23,6 +25,7 @@ export function routeOf(hash: string): Route {
   if (parts.length === 1 && parts[0] === 'own-errors') return { page: 'own-errors' };
   if (parts.length === 1 && parts[0] === 'clinic') return { page: 'clinic' };
   if (parts.length === 1 && parts[0] === 'audit') return { page: 'audit' };
+  if (parts.length === 1 && parts[0] === 'import') return { page: 'import' };
   if (parts.length === 1 && parts[0] === 'sensors') return { page: 'sensors', visitId: null };
   if (parts.length === 1 && parts[0] === 'describe') return { page: 'describe', descriptionId: null };
   const id = parts.length === 2 ? decoded(parts[1]!) : undefined;
@@ -50,6 +53,7 @@ export function hashOf(route: Route): string {
     case 'own-errors':
     case 'clinic':
     case 'audit':
+    case 'import':
       return `#/${route.page}`;
     case 'erase':
       return place('erase', route.personId);

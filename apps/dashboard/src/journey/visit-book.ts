@@ -185,6 +185,18 @@ export class VisitBook extends EventTarget {
     return descriptionEntries(kept ?? [], back ?? []);
   }
 
+  /** Keeps a recipe by which files are read. */
+  async addRecipe(name: string, json: Json): Promise<void> {
+    await this.add({ kind: 'reading-recipe', schema: 1, about: null, body: { name, json } });
+  }
+
+  /** Recipes by which files are read, the newest first; of those of one name the newest. */
+  async recipes(): Promise<readonly { readonly name: string; readonly json: Json }[]> {
+    const kept = await this.store.documents({ kind: 'reading-recipe' });
+    const told = kept.map(({ body }) => body as { name: string; json: Json }).reverse();
+    return told.filter(({ name }, i) => told.findIndex((one) => one.name === name) === i);
+  }
+
   /** Keeps the zero of a sensor, by its key. */
   async addZero(sensor: string, zero: SensorZero): Promise<void> {
     await this.add({ kind: 'sensor-zero', schema: zeroSchema, about: sensor, body: { ...zero } });

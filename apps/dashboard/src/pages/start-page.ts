@@ -1,6 +1,14 @@
 import { consume } from '@lit/context';
 import type { AmendedField, CaseloadEntry, Person, VisitLine } from '@surae/casebook';
-import { CLINIC_WORDS, ERASE_WORDS, FRAME_WORDS, OWN_ERROR_WORDS, SENSOR_WORDS, START_WORDS } from '@surae/shared';
+import {
+  CLINIC_WORDS,
+  ERASE_WORDS,
+  FRAME_WORDS,
+  IMPORT_WORDS,
+  OWN_ERROR_WORDS,
+  SENSOR_WORDS,
+  START_WORDS,
+} from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { html, LitElement, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
@@ -125,6 +133,7 @@ export class StartPage extends LitElement {
       </details>
       <p class="own">
         <a href=${hashOf({ page: 'sensors', visitId: null })}>${SENSOR_WORDS.link.text}</a>
+        <a href=${hashOf({ page: 'import' })}>${IMPORT_WORDS.link.text}</a>
         <a href=${hashOf({ page: 'own-errors' })}>${OWN_ERROR_WORDS.link.text}</a>
         <a href=${hashOf({ page: 'clinic' })}>${CLINIC_WORDS.link.text}</a>
       </p>

@@ -98,6 +98,13 @@ export const clinicKinds = [
     ...first,
   },
   { kind: 'sensor-description-back', about: 'document', amendable: false, versions: [nothing], ...first },
+  {
+    kind: 'reading-recipe',
+    about: 'nothing',
+    amendable: false,
+    versions: [z.looseObject({ name: z.string().min(1), json })],
+    ...first,
+  },
   { kind: 'own-error', about: 'nothing', amendable: false, versions: [ownError], ...first },
   { kind: 'own-error-back', about: 'document', amendable: false, versions: [nothing], ...first },
   { kind: 'reliability-set', about: 'nothing', amendable: true, versions: [reliabilitySet], ...first },
