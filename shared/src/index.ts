@@ -68,6 +68,7 @@ export {
   LEG_COMPARISON_SENTENCES,
   REFERENCE_CAUTION_SENTENCES,
 } from './sentences/leg-sentences.ts';
+export { LETTER_SENTENCES } from './sentences/letter-sentences.ts';
 export {
   ACCEPT_NAMES,
   ACCEPT_SENTENCES,

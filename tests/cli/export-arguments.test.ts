@@ -11,6 +11,8 @@ test('a list and a place are enough: tables as comma-separated files, people nam
     tables: ['csv'],
     samples: false,
     raw: false,
+    healthRecords: false,
+    letters: false,
     deidentify: null,
     writtenOn: undefined,
     output: { kind: 'zip', path: 'o.zip', replace: false },

@@ -19,6 +19,8 @@ export interface ExportArguments {
   readonly tables: readonly TableForm[];
   readonly samples: boolean;
   readonly raw: boolean;
+  readonly healthRecords: boolean;
+  readonly letters: boolean;
   /** people are named when it is null */
   readonly deidentify: { readonly secretFile: string | undefined; readonly keepDevices: boolean } | null;
   /** day of writing; undefined is today */
@@ -42,6 +44,8 @@ export function readExport(args: readonly string[]): ExportArguments | undefined
         tables: { type: 'string' },
         samples: { type: 'boolean' },
         raw: { type: 'boolean' },
+        'health-records': { type: 'boolean' },
+        letters: { type: 'boolean' },
         'without-names': { type: 'boolean' },
         'secret-file': { type: 'string' },
         'keep-devices': { type: 'boolean' },
@@ -65,6 +69,8 @@ export function readExport(args: readonly string[]): ExportArguments | undefined
     tables: tableForms(values.tables ?? 'csv'),
     samples: values.samples === true,
     raw: values.raw === true,
+    healthRecords: values['health-records'] === true,
+    letters: values.letters === true,
     deidentify: deidentification(values),
     writtenOn: day(values['written-on']),
     output: { kind: out.endsWith('.zip') ? 'zip' : 'folder', path: out, replace: values.replace === true },

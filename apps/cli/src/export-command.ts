@@ -84,6 +84,8 @@ export async function exportCommand(args: ExportArguments, io: Io): Promise<numb
     tables: args.tables,
     samples: args.samples,
     raw: args.raw,
+    healthRecords: args.healthRecords,
+    letters: args.letters,
     deidentify,
     writtenOn: args.writtenOn ?? io.today(),
   };

@@ -231,6 +231,10 @@ What is read
 What leaves
   --tables FORMS        csv, json-lines, parquet, with commas   (csv)
   --samples             the samples of every recording in SI units
+  --health-records      a bundle of FHIR R4 for each person, with traces where
+                        samples are asked for; codes of our own, UCUM units
+  --letters             a letter about each visit, as text and as a page; no
+                        number stands in it without its uncertainty
   --raw                 the files as they came
   --without-names       study keys for people, visits and trials; days since
                         the first visit for dates; ages for years of birth, 90
