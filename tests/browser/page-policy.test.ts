@@ -12,8 +12,8 @@ test.skipIf(findChromium() === undefined)(
     const browser = await startBrowser();
     try {
       const page = await (await openContext(browser)).newPage();
-      const asked: string[] = [];
-      page.on('request', (request) => asked.push(request.url()));
+      const answered: string[] = [];
+      page.on('response', (response) => answered.push(response.url()));
       await page.goto(site.origin);
       await page.locator('start-page').waitFor();
       const refused = await page.evaluate(async () => {
@@ -50,7 +50,7 @@ test.skipIf(findChromium() === undefined)(
         'style-src-attr inline',
         'style-src-elem inline',
       ]);
-      expect(asked.filter((url) => !url.startsWith(site.origin))).toEqual([]);
+      expect(answered.filter((url) => !url.startsWith(site.origin))).toEqual([]);
     } finally {
       await browser.close();
       await site.close();

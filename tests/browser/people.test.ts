@@ -1,9 +1,12 @@
 import { START_WORDS } from '@surae/shared';
+import { MemoryStore } from '@surae/storage';
 import { expect } from 'vitest';
+import { fill } from '../../apps/dashboard/src/words/fill.ts';
+import { documentsOf, tellVisits } from '../support/told-visit.ts';
 import { browserTest } from './support/browser-test.ts';
 import { openStart } from './support/journey.mjs';
-import { fitsAt } from './support/result-page.ts';
-import { storedBodies } from './support/stored.ts';
+import { fitsAt, WOMAN_38 } from './support/result-page.ts';
+import { putDocuments, storedBodies } from './support/stored.ts';
 import { violations } from './support/violations.ts';
 
 browserTest('a person is corrected: what was told before stays, and when and who stand beside it', async (given) => {
@@ -33,4 +36,26 @@ browserTest('a person is corrected: what was told before stays, and when and who
   expect(await storedBodies(page, 'person-amended')).toEqual([{ change: { bodyHeightM: 1.72 }, by: 'R. N.' }]);
   await page.reload();
   await entry.getByText('body height 172 cm').waitFor();
+});
+
+browserTest('somebody in a long list is found by name; a short list has no field for it', async ({ page, origin }) => {
+  await openStart(page, origin);
+  const field = page.getByLabel(START_WORDS.seek.text);
+  expect(await field.count()).toBe(0);
+  const store = new MemoryStore();
+  for (const name of ['Åsa Lindqvarn', 'Aske B', 'C 3', 'D 4', 'E 5'])
+    await tellVisits(store, { ...WOMAN_38, name }, []);
+  await putDocuments(page, await documentsOf(store));
+  await page.reload();
+  await field.fill('as');
+  await page.getByText(fill(START_WORDS.found, { found: 3, all: 9 })).waitFor();
+  expect(await page.getByRole('heading', { level: 2 }).allTextContents()).toEqual([
+    'Tomasz Brelo',
+    'Åsa Lindqvarn',
+    'Aske B',
+  ]);
+  await fitsAt(page, 'people-sought', 360, 768, 1280);
+  expect(await violations(page)).toEqual([]);
+  await field.fill('nobody of this name');
+  await page.getByText(fill(START_WORDS.found, { found: 0, all: 9 })).waitFor();
 });

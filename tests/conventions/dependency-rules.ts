@@ -59,6 +59,10 @@ export const npmOfBrowser: Readonly<Record<string, readonly string[]>> = {
 /** The build of the dashboard runs under Node and is no part of it. */
 const buildSettings = '^apps/dashboard/vite\\.config\\.ts$';
 
+/** The part of a package that runs under Node alone, with a front door of its own. */
+const nodeFolder = '^packages/storage/src/node/';
+const nodeDoor = `${nodeFolder}index\\.ts$`;
+
 type Rule = IRegularForbiddenRuleType;
 
 function forbid(name: string, from: Rule['from'], to: Rule['to']): Rule {
@@ -76,14 +80,19 @@ const forbidden: Rule[] = [
   ...Object.entries({ ...npmOfPure, ...npmOfBrowser }).map(([from, npm]) =>
     forbid(
       `${from} uses its npm packages only`,
-      { path: `^${from}/`, pathNot: buildSettings },
+      { path: `^${from}/`, pathNot: [buildSettings, nodeFolder] },
       { pathNot: ['^(packages|shared|apps|tests|fixtures)/', ...npm.map((one) => `^node_modules/${one}/`)] },
     ),
   ),
   forbid(
     'front door only',
     { path: '^((?:packages|apps)/[^/]+|shared)/' },
-    { path: '^((packages|apps)/[^/]+|shared)/src/(?!index\\.ts$)', pathNot: '^$1/' },
+    { path: '^((packages|apps)/[^/]+|shared)/src/(?!index\\.ts$)', pathNot: ['^$1/', nodeDoor] },
+  ),
+  forbid(
+    'nothing of Node comes into a page',
+    { path: ['^packages/', '^apps/dashboard/'], pathNot: [nodeFolder, buildSettings] },
+    { path: nodeFolder },
   ),
   forbid('the command line uses no npm package of its own', { path: '^apps/cli/' }, { path: '^node_modules/' }),
   forbid(

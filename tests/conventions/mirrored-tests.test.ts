@@ -7,6 +7,7 @@ import { filesUnder, inProject, packageFolders, projectText, sourceFiles } from 
 const ofWhole = [
   'tests/cli/bin.test.ts',
   'tests/records/broken-files.test.ts',
+  'tests/records/guess/reliability.test.ts',
   'tests/records/shape.test.ts',
   'tests/shared/entries.test.ts',
   'tests/storage/frozen-stores.test.ts',

@@ -14,11 +14,11 @@ const second: DatabaseStep = (database) => {
   database.createObjectStore('pieces', { keyPath: ['stream', 'index'] });
 };
 
-const row = { id: 's1', label: 'set', sha256: null, pieces: null };
+const row = { id: 's1', whose: null, label: 'set', sha256: null, pieces: null };
 
 test('the present version has all object stores', async () => {
   const database = await openDatabase(freshName());
-  expect([...database.objectStoreNames]).toEqual(['documents', 'pieces', 'streams']);
+  expect([...database.objectStoreNames]).toEqual(['closings', 'documents', 'keys', 'pieces', 'settings', 'streams']);
   expect(database.version).toBe(databaseVersion);
 });
 
@@ -30,9 +30,9 @@ test('an older database takes the steps that it lacks, and keeps what it holds',
   const taken: number[] = [];
   const steps = [first, second].map(
     (step, i): DatabaseStep =>
-      (database) => {
+      (database, change) => {
         taken.push(i);
-        step(database);
+        return step(database, change);
       },
   );
   const database = await openDatabase(name, steps);

@@ -1,9 +1,22 @@
-import { IndexedDbStore, type StoredDocument } from '@surae/storage';
+import { browserVault, IndexedDbStore, type StoredDocument } from '@surae/storage';
 import { afterEach, describe, expect, test, vi } from 'vitest';
+import { backupLaws } from '../support/backup-laws.ts';
 import { alterDocuments, alterRows, freshName, inDatabase } from '../support/browser-database.ts';
+import { cheapCost, passphrase } from '../support/cheap-vault.ts';
 import { hashByNode, note, pieces, storeLaws } from '../support/store-laws.ts';
+import { whoseLaws } from '../support/whose-laws.ts';
 
-storeLaws(() => IndexedDbStore.open(freshName()));
+const open = (): Promise<IndexedDbStore> => IndexedDbStore.open(freshName());
+storeLaws(open);
+whoseLaws(open);
+backupLaws(open);
+
+describe('encrypted', () => {
+  const openVault = async () => (await (await browserVault(freshName(), { cost: cheapCost })).create(passphrase)).store;
+  storeLaws(openVault);
+  whoseLaws(openVault);
+  backupLaws(openVault, passphrase);
+});
 
 afterEach(() => {
   vi.restoreAllMocks();
@@ -107,7 +120,7 @@ describe('a recording that is damaged in the database', () => {
 });
 
 test('every change is asked to be on the disk before it counts as done', async () => {
-  const asked: [string, IDBTransactionDurability | undefined][] = [];
+  const asked: [string[], IDBTransactionDurability | undefined][] = [];
   const original = Object.getOwnPropertyDescriptor(IDBDatabase.prototype, 'transaction')!
     .value as IDBDatabase['transaction'];
   vi.spyOn(IDBDatabase.prototype, 'transaction').mockImplementation(function (
@@ -116,12 +129,14 @@ test('every change is asked to be on the disk before it counts as done', async (
     mode?: IDBTransactionMode,
     options?: IDBTransactionOptions,
   ) {
-    if (mode === 'readwrite') asked.push([names as string, options?.durability]);
+    if (mode === 'readwrite') asked.push([[names].flat() as string[], options?.durability]);
     return original.call(this, names, mode, options);
   });
   await filled();
   expect(asked.filter(([, durability]) => durability !== 'strict')).toEqual([]);
-  expect(new Set(asked.map(([names]) => names))).toEqual(new Set(['documents', 'streams', 'pieces']));
+  expect(new Set(asked.flatMap(([names]) => names))).toEqual(
+    new Set(['documents', 'keys', 'streams', 'pieces', 'closings']),
+  );
   expect(asked).toHaveLength(2 + 8 + 1 + 2);
 });
 
@@ -156,7 +171,8 @@ test('a recording that could not be closed can be closed again', async () => {
     this: IDBDatabase,
     ...given: Parameters<typeof original>
   ) {
-    if (given[0] === 'streams' && given[1] === 'readwrite') throw new DOMException('no room', 'QuotaExceededError');
+    if ([...given[0]].includes('closings') && given[1] === 'readwrite')
+      throw new DOMException('no room', 'QuotaExceededError');
     return original.apply(this, given);
   });
   await expect(writer.close()).rejects.toMatchObject({ code: 'full' });

@@ -6,10 +6,9 @@ import {
   type Person,
   type SoreSides,
   type VisitHistory,
-  visitEventKinds,
 } from '@surae/casebook';
 import { type EndReason, INCLINE_10, type Protocol, SAFETY_LIST_VERSION } from '@surae/shared';
-import type { RecordStore, StoredDocument } from '@surae/storage';
+import type { OwnedDocument, RecordStore } from '@surae/storage';
 import { VisitBook } from '../../apps/dashboard/src/journey/visit-book.ts';
 import { madeReport, sureCount } from './made-visit.ts';
 import { testedPull } from './tested-pull.ts';
@@ -199,8 +198,6 @@ async function tellPush(
 }
 
 /** Every document of people and visits in a store, in order. */
-export async function documentsOf(store: RecordStore): Promise<readonly StoredDocument[]> {
-  const kinds = ['person', 'visit', ...visitEventKinds];
-  const documents = await Promise.all(kinds.map((kind) => store.documents({ kind })));
-  return documents.flat().sort((a, b) => a.sequence - b.sequence);
+export async function documentsOf(store: RecordStore): Promise<readonly OwnedDocument[]> {
+  return (await store.changesSince(null, Number.MAX_SAFE_INTEGER)).documents;
 }

@@ -48,6 +48,24 @@ export type RecordErrorCode =
   | 'rate-too-low'
   /** faster than this software was checked with, or times in another unit than the header says */
   | 'rate-too-high'
+  /** a line without an end: not a table of samples, or a damaged one */
+  | 'line-too-long'
+  /** no rows of numbers under one another: see `surae look` */
+  | 'no-table'
+  /** a file that the recipe does not fit: see what differs, and make a recipe for it */
+  | 'unlike-recipe'
+  /** the recipe does not say how many samples a second there are: say it */
+  | 'rate-unknown'
+  /** rows of more than one person, or of more than one recording: say which part is meant */
+  | 'several-parts'
+  /** a long recording of which nobody said where the test is: say from when to when */
+  | 'no-window'
+  /** rows of another place in the file than rows belong: a text in the middle, or rows below the end */
+  | 'stray-line'
+  /** a question about the file is open: answer it */
+  | 'not-answered'
+  /** an answer to nothing that can be asked, or a word that is none of the answers: see those expected */
+  | 'wrong-answer'
   /** fewer samples than a recording needs */
   | 'too-few-samples'
   /** a manifest without the column `file`: add it */

@@ -1,7 +1,10 @@
-/** The one platform class this package uses; the same in browsers and Node. */
+/** The platform classes this package uses; the same in browsers and Node. */
 declare class TextDecoder {
-  constructor(label?: 'utf-8', options?: { fatal?: boolean; ignoreBOM?: boolean });
-  decode(input?: Uint8Array): string;
+  constructor(
+    label?: 'utf-8' | 'utf-16le' | 'utf-16be' | 'windows-1252',
+    options?: { fatal?: boolean; ignoreBOM?: boolean },
+  );
+  decode(input?: Uint8Array, options?: { stream?: boolean }): string;
 }
 
 declare class TextEncoder {

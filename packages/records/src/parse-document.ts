@@ -1,5 +1,5 @@
-import type { z } from 'zod';
 import { decodeBase64 } from './base64.ts';
+import { documentFault, shownValue } from './document-fault.ts';
 import { RecordError } from './errors.ts';
 import { listGaps } from './gaps.ts';
 import { sha256Hex } from './hash.ts';
@@ -43,7 +43,7 @@ function migrate(value: unknown, at: At): unknown {
       ...at,
       path: 'kind',
       expected: '"surae-recording"',
-      actual: show(kind),
+      actual: shownValue(kind),
     });
   }
   const result = migrateDocument(value as Record<string, unknown>, recordingMigrations);
@@ -74,48 +74,7 @@ function migrate(value: unknown, at: At): unknown {
 function validate(value: unknown, at: At): RecordingDocument {
   const result = recordingDocument.safeParse(value, { reportInput: true });
   if (result.success) return result.data;
-  const issue = result.error.issues[0]!;
-  const path = pathText(issue.path);
-  const cause = { cause: result.error };
-  throw new RecordError('invalid-document', { ...at, path, expected: wanted(issue), actual: came(issue) }, cause);
-}
-
-function wanted(issue: z.core.$ZodIssue): string {
-  switch (issue.code) {
-    case 'invalid_type':
-      return `a value of type ${issue.expected}`;
-    case 'invalid_value':
-      return `one of ${issue.values.map((word) => JSON.stringify(word)).join(', ')}`;
-    case 'unrecognized_keys':
-      return 'only the keys of the schema';
-    case 'too_small':
-      return `at least ${issue.minimum}`;
-    case 'invalid_format':
-      return issue.pattern === undefined ? `text of the form ${issue.format}` : `text that matches ${issue.pattern}`;
-    default:
-      return issue.message;
-  }
-}
-
-function came(issue: z.core.$ZodIssue): string {
-  return issue.code === 'unrecognized_keys'
-    ? issue.keys.map((key) => JSON.stringify(key)).join(', ')
-    : show(issue.input);
-}
-
-function show(value: unknown): string {
-  if (value === undefined) return 'nothing';
-  if (Array.isArray(value)) return `a list of ${value.length}`;
-  if (typeof value === 'object' && value !== null) return 'an object';
-  const text = JSON.stringify(value);
-  return text.length > 40 ? `${text.slice(0, 40)}...` : text;
-}
-
-function pathText(path: readonly PropertyKey[]): string {
-  return path.reduce<string>((text, key) => {
-    if (typeof key === 'number') return `${text}[${key}]`;
-    return text === '' ? String(key) : `${text}.${String(key)}`;
-  }, '');
+  throw documentFault(result.error, at);
 }
 
 function unpackGroup(group: RecordingDocument['groups'][number], path: string, at: At): RecordedGroup {
@@ -149,7 +108,12 @@ function unpack(packed: PackedNumbers, path: string, at: At): Float64Array {
   const numbers = unpackNumbers(packed);
   if (numbers === undefined) {
     const expected = `${packed.count} doubles in base64`;
-    throw new RecordError('invalid-document', { ...at, path: `${path}.data`, expected, actual: show(packed.data) });
+    throw new RecordError('invalid-document', {
+      ...at,
+      path: `${path}.data`,
+      expected,
+      actual: shownValue(packed.data),
+    });
   }
   const index = numbers.findIndex((number) => !Number.isFinite(number));
   if (index >= 0) {
@@ -164,7 +128,7 @@ function unpackSource(source: RecordingDocument['source'], at: At): RawSource {
   if (source.bytes === undefined) return { sha256, byteLength };
   const bytes = decodeBase64(source.bytes);
   if (bytes === undefined) {
-    const actual = show(source.bytes);
+    const actual = shownValue(source.bytes);
     throw new RecordError('invalid-document', { ...at, path: 'source.bytes', expected: 'bytes in base64', actual });
   }
   const found = sha256Hex(bytes);

@@ -1,7 +1,7 @@
-import { RecordError } from './errors.ts';
 import { listGaps } from './gaps.ts';
 import { sha256Hex } from './hash.ts';
-import { type HeaderPlace, type Mapping, mapHeader, type SampleColumn } from './mapping.ts';
+import { type HeaderPlace, type Mapping, mapHeader } from './mapping.ts';
+import { refuseOverflow } from './overflow.ts';
 import { type Placement, type Side, siUnits } from './quantities.ts';
 import { freezeRecording, type RecordedChannel, type Recording } from './recording.ts';
 import { readTableRows } from './table.ts';
@@ -46,7 +46,13 @@ export function readRecording(bytes: Uint8Array, options: ReadOptions = {}): Rec
     const side = mapped.side ?? options.side;
     const placement = mapped.placement ?? options.placement;
     const samples = applyScale(table.columns[mapped.columnIndex]!, scaleToSi(mapped.quantity, mapped.unit));
-    refuseOverflow(samples, mapped, (index) => table.lineOf(index), table.names, file);
+    refuseOverflow(
+      samples,
+      mapped.quantity,
+      (index) => table.lineOf(index),
+      columnLabel(table.names, mapped.columnIndex),
+      file,
+    );
     return {
       quantity: mapped.quantity,
       axis: mapped.axis,
@@ -73,27 +79,5 @@ export function readRecording(bytes: Uint8Array, options: ReadOptions = {}): Rec
     ],
     deviceNotes: table.notes,
     unusedColumns: mapping.ignored.map(({ column, reason }) => ({ column, reason })),
-  });
-}
-
-/** No sensor gives a value of this size in SI, and the square of a larger one may not be held by a double; ours */
-const GREATEST_MAGNITUDE = 1e12;
-
-/** A finite number can still be too large to calculate with. */
-function refuseOverflow(
-  samples: Float64Array,
-  mapped: SampleColumn,
-  rowOf: (index: number) => number,
-  names: readonly string[],
-  file: string | undefined,
-): void {
-  const index = samples.findIndex((sample) => !(Math.abs(sample) < GREATEST_MAGNITUDE));
-  if (index < 0) return;
-  throw new RecordError('not-finite', {
-    ...(file === undefined ? {} : { file }),
-    row: rowOf(index),
-    column: columnLabel(names, mapped.columnIndex),
-    expected: `a number below ${GREATEST_MAGNITUDE.toExponential()} ${siUnits[mapped.quantity]}`,
-    actual: `one too large for any sensor (${samples[index]!.toExponential(1)})`,
   });
 }

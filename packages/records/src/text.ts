@@ -31,14 +31,17 @@ export function textBytes(bytes: Uint8Array, file?: string): Uint8Array {
   if (starts([0xff, 0xfe]) || starts([0xfe, 0xff])) {
     throw new RecordError('utf-16', { ...at, expected, actual: 'text in UTF-16 (byte order mark)' });
   }
-  const found = signatures.find((signature) => starts(signature.bytes));
-  if (found !== undefined) {
-    throw new RecordError('binary-file', { ...at, expected, actual: found.what });
-  }
+  const what = foreignFormat(bytes);
+  if (what !== undefined) throw new RecordError('binary-file', { ...at, expected, actual: what });
   if (hasUtf16Rhythm(bytes)) {
     throw new RecordError('utf-16', { ...at, expected, actual: 'text in UTF-16 (no byte order mark)' });
   }
   return starts([0xef, 0xbb, 0xbf]) ? bytes.subarray(3) : bytes;
+}
+
+/** What a file is whose first bytes are those of a known format that is no text; undefined for any other. */
+export function foreignFormat(bytes: Uint8Array): string | undefined {
+  return signatures.find((signature) => signature.bytes.every((byte, index) => bytes[index] === byte))?.what;
 }
 
 /** Latin letters in UTF-16 have a zero in every other byte; damage does not keep such a rhythm. */

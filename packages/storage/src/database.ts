@@ -1,30 +1,10 @@
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import type { StoredDocument } from './document.ts';
+import { openDB } from 'idb';
+import type { Database, StoreSchema, VersionChange } from './database-schema.ts';
 import { StorageError } from './errors.ts';
-
-/** A stream of bytes without its pieces. */
-export interface StreamRow {
-  readonly id: string;
-  readonly label: string;
-  readonly sha256: string | null;
-  /** number of pieces once closed */
-  readonly pieces: number | null;
-}
-
-export interface StoreSchema extends DBSchema {
-  documents: {
-    key: number;
-    value: Omit<StoredDocument, 'sequence'> & { sequence?: number };
-    indexes: { id: string; kind: string; 'kind-about': [string, string] };
-  };
-  streams: { key: number; value: StreamRow & { sequence?: number }; indexes: { id: string } };
-  pieces: { key: [string, number]; value: { stream: string; index: number; bytes: Uint8Array } };
-}
-
-export type Database = IDBPDatabase<StoreSchema>;
+import { tellWhose } from './tell-whose.ts';
 
 /** One step from a version of the database to the next. */
-export type DatabaseStep = (database: Database) => void;
+export type DatabaseStep = (database: Database, change: VersionChange) => void | Promise<void>;
 
 /** All steps that were released, in order; a step is never edited after it was released. */
 const releasedSteps: readonly DatabaseStep[] = [
@@ -36,6 +16,15 @@ const releasedSteps: readonly DatabaseStep[] = [
     const streams = database.createObjectStore('streams', { keyPath: 'sequence', autoIncrement: true });
     streams.createIndex('id', 'id', { unique: true });
     database.createObjectStore('pieces', { keyPath: ['stream', 'index'] });
+  },
+  (database, change) => {
+    const documents = change.objectStore('documents');
+    documents.createIndex('about', 'about');
+    documents.createIndex('whose', 'whose');
+    database.createObjectStore('closings', { keyPath: 'closing', autoIncrement: true });
+    database.createObjectStore('keys', { keyPath: 'whose' });
+    database.createObjectStore('settings', { keyPath: 'name' });
+    return tellWhose(change);
   },
 ];
 
@@ -61,6 +50,20 @@ export function storageError(error: unknown): StorageError {
   );
 }
 
+/** Takes steps one after the other; one that fails takes all of them back. */
+async function takeSteps(steps: readonly DatabaseStep[], database: Database, change: VersionChange): Promise<void> {
+  try {
+    for (const step of steps) await step(database, change);
+  } catch {
+    try {
+      // the opening is rejected for it
+      change.abort();
+    } catch {
+      // it is over already
+    }
+  }
+}
+
 /**
  * Opens the database of a name and brings it to the present version: all steps that it lacks are taken, or none. Rejects
  * with a {@link StorageError}.
@@ -72,7 +75,7 @@ export async function openDatabase(name: string, steps: readonly DatabaseStep[] 
       upgrade: (database, from, _to, change) => {
         // that it failed is said by the opening itself
         change.done.catch(() => undefined);
-        for (const step of steps.slice(from)) step(database);
+        void takeSteps(steps.slice(from), database, change);
       },
       blocked: () => {
         reject(new StorageError('blocked', 'Another window uses an older version of this software.'));

@@ -42,3 +42,8 @@ export function seal(document: NewDocument, id = newId()): Omit<StoredDocument, 
 export function isWhole(document: StoredDocument): boolean {
   return document.hash === hashOfDocument(document);
 }
+
+/** Whether a text has the form of an id. */
+export function isId(text: string): boolean {
+  return /^[0-9a-f]{32}$/.test(text);
+}

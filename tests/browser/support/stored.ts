@@ -1,4 +1,4 @@
-import type { StoredDocument } from '@surae/storage';
+import type { OwnedDocument, StoredDocument } from '@surae/storage';
 import type { Page } from 'playwright-core';
 
 /** Every document in the store of the browser, in order, as it lies in the database. */
@@ -21,7 +21,7 @@ export function storedDocuments(page: Page): Promise<StoredDocument[]> {
 }
 
 /** Puts documents that were made elsewhere behind those in the store of the browser, as they are. */
-export function putDocuments(page: Page, documents: readonly StoredDocument[]): Promise<void> {
+export function putDocuments(page: Page, documents: readonly OwnedDocument[]): Promise<void> {
   return page.evaluate(
     (given) =>
       new Promise<void>((resolve, reject) => {
@@ -39,7 +39,7 @@ export function putDocuments(page: Page, documents: readonly StoredDocument[]): 
           };
         };
       }),
-    JSON.stringify(documents.map((document) => ({ ...document, sequence: undefined }))),
+    JSON.stringify(documents.map(({ document, whose }) => ({ ...document, whose, sequence: undefined }))),
   );
 }
 

@@ -1,22 +1,41 @@
-import type { Visit } from '@surae/casebook';
+import type { VisitLine } from '@surae/casebook';
 import { expect, test } from 'vitest';
-import { amendedWords, bodyOf, sortedVisits } from '../../../apps/dashboard/src/journey/people-list.ts';
-import { madeSet, madeVisit } from '../../support/made-visit.ts';
+import { amendedWords, bodyOf, peopleNamed, sortedVisits } from '../../../apps/dashboard/src/journey/people-list.ts';
 
-const named = (id: string, changes: Partial<Visit> = {}): Visit => ({ ...madeVisit(), id, ...changes });
-const answered = { sore: { left: 'no', right: null } } as const;
+const named = (id: string, changes: Partial<VisitLine> = {}): VisitLine => ({
+  id,
+  begunAt: '2026-03-01T09:30:00.000+01:00',
+  closed: false,
+  answered: true,
+  ...changes,
+});
 
 test('the newest visit that is not finished can be gone on with; the rest is past', () => {
-  const visits = [named('c', { closed: true }), named('b', { sets: [madeSet('left', null)] }), named('a', answered)];
+  const visits = [named('c', { closed: true }), named('b'), named('a')];
   const { open, past } = sortedVisits(visits);
   expect(open?.id).toBe('b');
   expect(past.map(({ id }) => id)).toEqual(['c', 'a']);
 });
 
 test('one answer makes a visit one to go on with; without any it is left out', () => {
-  expect(sortedVisits([named('a')])).toEqual({ open: undefined, past: [] });
-  expect(sortedVisits([named('a', answered)]).open?.id).toBe('a');
+  expect(sortedVisits([named('a', { answered: false })])).toEqual({ open: undefined, past: [] });
+  expect(sortedVisits([named('a')]).open?.id).toBe('a');
   expect(sortedVisits([]).open).toBeUndefined();
+});
+
+test('somebody is found by any part of the name, whatever the case and the accents', () => {
+  const entry = (name: string): Parameters<typeof peopleNamed>[0][number] => ({
+    person: { id: name, name, bodyMassKg: null, heelLeverM: null, demo: false },
+    amended: [],
+    visits: [],
+  });
+  const all = ['Zoë Ångel', 'Ines Okafor-Lind', 'ANGELO B'].map(entry);
+  const found = (typed: string): string[] => peopleNamed(all, typed).map(({ person }) => person.name);
+  expect(found('angel')).toEqual(['Zoë Ångel', 'ANGELO B']);
+  expect(found(' zoe ang')).toEqual(['Zoë Ångel']);
+  expect(found('lind ines')).toEqual(['Ines Okafor-Lind']);
+  expect(found('')).toHaveLength(3);
+  expect(found('nobody')).toEqual([]);
 });
 
 test('a body is told in words, also what of it is not measured', () => {

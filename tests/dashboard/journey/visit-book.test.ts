@@ -27,6 +27,42 @@ async function visitIn(store: MemoryStore): Promise<{ book: VisitBook; id: strin
   return { book, id: await book.beginVisit(person.id) };
 }
 
+describe('the list of people', () => {
+  test('tells of each visit what the visit itself tells, and asks for no result', async () => {
+    const store = new MemoryStore();
+    const { book, id } = await visitIn(store);
+    const [{ person }] = await book.caseload();
+    const empty = await book.beginVisit(person.id);
+    await book.record(id, { kind: 'visit-safety', safety: clear });
+    const over = await book.beginVisit(person.id);
+    await book.record(over, { kind: 'visit-closed' });
+    const asked: unknown[] = [];
+    const documents = store.documents.bind(store);
+    store.documents = (query) => (asked.push(query.kind), documents(query));
+    const [{ visits }] = await book.caseload();
+    expect(visits.map((line) => [line.id, line.closed, line.answered])).toEqual([
+      [over, true, true],
+      [empty, false, false],
+      [id, false, true],
+    ]);
+    expect(asked.flat()).not.toContain('set-result');
+    expect(await book.visitLines(person.id)).toEqual(visits);
+    expect(visits.map((line) => line.begunAt)).toEqual((await book.visitsOf(person.id)).map(({ begunAt }) => begunAt));
+    expect(await book.visitLines('nobody')).toEqual([]);
+  });
+
+  test('bytes of a visit are kept with its person, so that they go when the person is erased', async () => {
+    const store = new MemoryStore();
+    const { book, id } = await visitIn(store);
+    const writer = await book.openBytes(id, 'set left');
+    await writer.append(new Uint8Array([1, 2, 3]));
+    await writer.close();
+    const [person] = await book.people();
+    const { streams } = await store.erase(person.id, { author: 'test', at: '2026-03-01T10:00:00.000Z' });
+    expect([streams, await store.bytes(writer.id), await book.people()]).toEqual([1, undefined, []]);
+  });
+});
+
 describe('people', () => {
   test('who was added is found, alone and among all', async () => {
     const book = new VisitBook(new MemoryStore(), steppingClock(), 'test');

@@ -31,12 +31,14 @@ test('bytes are opened and the beginning is kept before the first sample comes',
     }
   }
   const given = await parts(new Watched());
-  const { store, book } = given;
+  const { book, store } = given;
   const session = await SetSession.begin(
     {
       ...given,
-      store: { openBytes: () => (order.push('bytes'), store.openBytes()) },
-      book: { record: (id, event) => (order.push(event.kind), book.record(id, event)) },
+      book: {
+        record: (id, event) => (order.push(event.kind), book.record(id, event)),
+        openBytes: (id, label) => (order.push('bytes'), book.openBytes(id, label)),
+      },
     },
     {},
   );
@@ -83,6 +85,7 @@ test('marks that are stored are known to the session, and one that is refused is
   const given = await parts();
   let refuses = false;
   const book: EventKeeper = {
+    openBytes: (id, label) => given.book.openBytes(id, label),
     record: (id, event) => (refuses ? Promise.reject(new Error('No room.')) : given.book.record(id, event)),
   };
   const session = await SetSession.begin({ ...given, book }, {});

@@ -61,7 +61,7 @@ async function addLeg(
   for (const [place, trial] of trials.entries()) {
     const { groups } = simulatePullTrial({ seed, side, placement, trial, ...body });
     const samples = groups[0]!;
-    const bytesId = await recordedStream(store, 'trial', samples, fromS);
+    const bytesId = await recordedStream(await book.openBytes(visitId, 'trial'), samples, fromS);
     const rest = place === 0 ? null : restS;
     const trialId = await book.record(visitId, { kind: 'trial-begun', setId, bytesId, fromS, restS: rest });
     const lastS = samples.timesS[samples.timesS.length - 1] ?? 0;

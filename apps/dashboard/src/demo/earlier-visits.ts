@@ -194,7 +194,10 @@ async function addSet(
     // one person has one height on both legs, more or less
     person: { topPitchRad: 0.6, ...(person.bodyMassKg === null ? {} : { bodyMassKg: person.bodyMassKg }) },
   });
-  const bytesId = await recordedStream(store, 'set', counterInput({ groups: trace.groups }, placement));
+  const bytesId = await recordedStream(
+    await book.openBytes(id, 'set'),
+    counterInput({ groups: trace.groups }, placement),
+  );
   const rule = protocol.parameters.referenceRule.value;
   const choice = {
     side,

@@ -1,6 +1,6 @@
 import type { Trace } from '@surae/analysis';
 import { encodeBlock, siUnits } from '@surae/records';
-import type { RecordStore } from '@surae/storage';
+import type { ByteWriter } from '@surae/storage';
 
 /** Samples of one clock. */
 type Samples = Trace['groups'][number];
@@ -8,14 +8,8 @@ type Samples = Trace['groups'][number];
 /** Samples of a block [-] */
 const size = 500;
 
-/** Streams samples into the store, as a sensor would, their times from where the recording begins; gives the id of the stream. */
-export async function recordedStream(
-  store: RecordStore,
-  label: string,
-  { timesS, channels }: Samples,
-  fromS = 0,
-): Promise<string> {
-  const writer = await store.openBytes(label);
+/** Streams samples into a store, as a sensor would, their times from where the recording begins; gives the id of the stream. */
+export async function recordedStream(writer: ByteWriter, { timesS, channels }: Samples, fromS = 0): Promise<string> {
   for (let from = 0; from < timesS.length; from += size) {
     await writer.append(
       encodeBlock({

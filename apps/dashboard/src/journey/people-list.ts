@@ -1,4 +1,4 @@
-import type { AmendedField, Person, Visit } from '@surae/casebook';
+import type { AmendedField, CaseloadEntry, Person, VisitLine } from '@surae/casebook';
 import { START_WORDS } from '@surae/shared';
 import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
@@ -6,20 +6,30 @@ import { fill } from '../words/fill.ts';
 /** Visits of one person as the list shows them. */
 export interface SortedVisits {
   /** the newest that something was answered in and that is not finished */
-  readonly open: Visit | undefined;
+  readonly open: VisitLine | undefined;
   /** the others, the newest first; visits in which nothing was answered are left out */
-  readonly past: readonly Visit[];
-}
-
-function hasAnswer({ sore, safety, sets, closed }: Visit): boolean {
-  return closed || sore.left !== null || sore.right !== null || safety !== null || sets.length > 0;
+  readonly past: readonly VisitLine[];
 }
 
 /** Sorts visits, given the newest first. */
-export function sortedVisits(visits: readonly Visit[]): SortedVisits {
-  const begun = visits.filter(hasAnswer);
+export function sortedVisits(visits: readonly VisitLine[]): SortedVisits {
+  const begun = visits.filter(({ answered }) => answered);
   const open = begun.find(({ closed }) => !closed);
   return { open, past: begun.filter((visit) => visit !== open) };
+}
+
+/** Letters as they are sought: without accents, in one case. */
+function plain(text: string): string {
+  return text.normalize('NFD').replace(/\p{M}/gu, '').toLocaleLowerCase();
+}
+
+/** Those in whose names every word that was typed occurs. */
+export function peopleNamed(entries: readonly CaseloadEntry[], typed: string): readonly CaseloadEntry[] {
+  const words = plain(typed).split(/\s+/u);
+  return entries.filter(({ person }) => {
+    const name = plain(person.name);
+    return words.every((word) => name.includes(word));
+  });
 }
 
 /** What is known of a body, in words; what is not is said too, but for a height, which nothing hangs on yet. */

@@ -4,9 +4,13 @@ import {
   amendedAsOf,
   amendedFields,
   amendmentOf,
+  answerKinds,
   type CalibrationKept,
+  type CaseloadEntry,
   type Certificate,
   calibrationSchema,
+  caseloadKinds,
+  caseloadOf,
   certificatesOf,
   type DescriptionEntry,
   descriptionEntries,
@@ -27,12 +31,13 @@ import {
   type SensorZero,
   type Visit,
   type VisitEvent,
+  type VisitLine,
   visitEventKinds,
   visitSchema,
   type ZeroEntry,
   zeroSchema,
 } from '@surae/casebook';
-import type { Json, NewDocument, RecordStore } from '@surae/storage';
+import type { ByteWriter, Json, NewDocument, RecordStore, StoredDocument } from '@surae/storage';
 
 /** The time as it is written into documents, with its offset from UTC. */
 export interface WallClock {
@@ -68,8 +73,23 @@ export class VisitBook extends EventTarget {
   }
 
   async people(): Promise<Person[]> {
-    const begun = await this.store.documents({ kind: 'person' });
-    return Promise.all(begun.map(async (one) => amended(personOf(one), await this.amendments(one.id))));
+    const documents = await this.store.documents({ kind: ['person', 'person-amended'] });
+    return caseloadOf(documents).map(({ person }) => person);
+  }
+
+  /** Everybody with their visits, without what was measured in these. */
+  async caseload(): Promise<readonly CaseloadEntry[]> {
+    const documents = await this.store.documents({ kind: caseloadKinds });
+    const closed = new Set(documents.flatMap(({ kind, about }) => (kind === 'visit-closed' ? [about] : [])));
+    const open = documents.filter(({ kind, id }) => kind === 'visit' && !closed.has(id)).map(({ id }) => id);
+    const answers = open.length === 0 ? [] : await this.store.documents({ kind: answerKinds, about: open });
+    return caseloadOf([...documents, ...answers]);
+  }
+
+  /** Visits of somebody as the list of people shows them, the newest first. */
+  async visitLines(personId: string): Promise<readonly VisitLine[]> {
+    const documents = await this.store.documents({ whose: personId, kind: [...caseloadKinds, ...answerKinds] });
+    return caseloadOf(documents)[0]?.visits ?? [];
   }
 
   async person(id: string): Promise<Person | undefined> {
@@ -169,16 +189,16 @@ export class VisitBook extends EventTarget {
   async visit(id: string): Promise<Visit | undefined> {
     const begun = await this.store.document(id);
     if (begun?.kind !== 'visit') return undefined;
-    const kinds = await Promise.all(visitEventKinds.map((kind) => this.store.documents({ kind, about: id })));
-    const documents = kinds.flat().sort((a, b) => a.sequence - b.sequence);
-    return foldVisit(begun, documents);
+    return foldVisit(begun, await this.store.documents({ about: id, kind: visitEventKinds }));
   }
 
   /** Visits of a person, the newest first. */
   async visitsOf(personId: string): Promise<Visit[]> {
-    const begun = await this.store.documents({ kind: 'visit', about: personId });
-    const visits = await Promise.all(begun.map(({ id }) => this.visit(id)));
-    return visits.filter((visit) => visit !== undefined).reverse();
+    const documents = await this.store.documents({ whose: personId, kind: ['visit', ...visitEventKinds] });
+    const events = new Map<string | null, StoredDocument[]>();
+    for (const one of documents) events.set(one.about, [...(events.get(one.about) ?? []), one]);
+    const begun = documents.filter(({ kind }) => kind === 'visit');
+    return begun.map((visit) => foldVisit(visit, events.get(visit.id) ?? [])).reverse();
   }
 
   /** Visits of the same person that were begun before this one, the oldest first. */
@@ -197,6 +217,12 @@ export class VisitBook extends EventTarget {
     const { id } = await this.add({ kind, schema: visitSchema, about: visitId, body: plain });
     this.dispatchEvent(new Event('visit-changed'));
     return id;
+  }
+
+  /** Opens a stream of bytes that is kept with the person of a visit. */
+  async openBytes(visitId: string, label: string): Promise<ByteWriter> {
+    const begun = await this.store.document(visitId);
+    return this.store.openBytes(label, begun?.about ?? null);
   }
 
   /** The last gate before a set or a trial exists; the pages ask the same question earlier and say why. */

@@ -1,6 +1,6 @@
 import type { PullSet, PullTrial } from '@surae/casebook';
 import type { LinkNews, SampleBlock, Sensor, SensorClock, SensorError } from '@surae/sensors';
-import type { RecordStore, StorageError } from '@surae/storage';
+import type { StorageError } from '@surae/storage';
 import { LiveRecording } from './live-recording.ts';
 import type { CueTimes } from './pull-cue.ts';
 import { type FollowedPull, PullFollower } from './pull-follower.ts';
@@ -9,7 +9,6 @@ import type { EventKeeper } from './set-session.ts';
 
 export interface PullSessionParts {
   readonly book: EventKeeper;
-  readonly store: Pick<RecordStore, 'openBytes'>;
   readonly clock: SensorClock;
   readonly sensor: Sensor;
   readonly visitId: string;
@@ -62,8 +61,8 @@ export class PullSession {
 
   /** Begins a trial. Where the source gives nothing the trial is stopped without samples, and the call rejects as the source did. */
   static async begin(parts: PullSessionParts, news: PullNews): Promise<PullSession> {
-    const { book, store, visitId, set, sensor, clock, fromS, restS, cues } = parts;
-    const writer = await store.openBytes(`pull ${set.choice.side}`);
+    const { book, visitId, set, sensor, clock, fromS, restS, cues } = parts;
+    const writer = await book.openBytes(visitId, `pull ${set.choice.side}`);
     const begun = { kind: 'trial-begun', setId: set.id, bytesId: writer.id, fromS, restS } as const;
     const trialId = await book.record(visitId, begun);
     const follower = new PullFollower(cues.pushS, cues.offS);

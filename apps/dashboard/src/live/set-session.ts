@@ -1,17 +1,18 @@
 import type { FaultMark, SetChoice, SetNote, VisitEvent } from '@surae/casebook';
 import type { Sensor, SensorClock } from '@surae/sensors';
 import type { CriterionId } from '@surae/shared';
-import type { RecordStore } from '@surae/storage';
+import type { ByteWriter } from '@surae/storage';
 import { LiveSet, type LiveSetNews } from './live-set.ts';
 
-/** Keeps events of a visit. */
+/** Keeps events of a visit, and the bytes that are recorded in it. */
 export interface EventKeeper {
   record(visitId: string, event: VisitEvent): Promise<string>;
+  /** a stream of the person of the visit */
+  openBytes(visitId: string, label: string): Promise<ByteWriter>;
 }
 
 export interface SetSessionParts {
   readonly book: EventKeeper;
-  readonly store: Pick<RecordStore, 'openBytes'>;
   readonly clock: SensorClock;
   readonly sensor: Sensor;
   readonly visitId: string;
@@ -37,8 +38,8 @@ export class SetSession {
 
   /** Begins a set. Where the source gives nothing, what was begun is set aside, and the call rejects as the source did. */
   static async begin(parts: SetSessionParts, news: LiveSetNews): Promise<SetSession> {
-    const { book, store, visitId, choice, sensor, clock, heelLeverM } = parts;
-    const writer = await store.openBytes(`set ${choice.side}`);
+    const { book, visitId, choice, sensor, clock, heelLeverM } = parts;
+    const writer = await book.openBytes(visitId, `set ${choice.side}`);
     const setId = await book.record(visitId, { kind: 'set-begun', choice, bytesId: writer.id });
     const live = new LiveSet({ sensor, writer, clock, heelLeverM, writeEveryMs, readAs: choice.setUp?.readAs }, news);
     try {

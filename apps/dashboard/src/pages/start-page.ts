@@ -1,117 +1,37 @@
 import { consume } from '@lit/context';
-import type { AmendedField, Person, Visit } from '@surae/casebook';
+import type { AmendedField, CaseloadEntry, Person, VisitLine } from '@surae/casebook';
 import { FRAME_WORDS, OWN_ERROR_WORDS, SENSOR_WORDS, START_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
-import { css, html, LitElement, type TemplateResult } from 'lit';
+import { html, LitElement, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
 import { type Assessor, assessorContext, bookContext, storeContext } from '../contexts/capabilities.ts';
-import { amendedWords, bodyOf, sortedVisits } from '../journey/people-list.ts';
+import { amendedWords, bodyOf, peopleNamed, sortedVisits } from '../journey/people-list.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
+import type { NameSought } from '../parts/name-search.ts';
+import '../parts/name-search.ts';
 import type { PersonAmended, PersonGiven } from '../parts/person-form.ts';
 import '../parts/person-form.ts';
 import { hashOf } from '../route.ts';
 import { base } from '../styles/base.ts';
 import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
+import { startStyle } from './start-style.ts';
 
-interface Entry {
-  readonly person: Person;
-  readonly visits: readonly Visit[];
-  readonly amended: readonly AmendedField[];
-}
+/** People that are seen at a glance; more of them can be sought by name [-]; ours. */
+const fewPeople = 8;
 
 /** Who is here today: everybody in the book, with what they have done. */
 @customElement('start-page')
 export class StartPage extends LitElement {
-  static override styles = [
-    base,
-    css`
-      ul {
-        list-style: none;
-        margin: 0;
-        padding: 0;
-      }
-      .people > li {
-        align-items: center;
-        border-block-start: 1px solid var(--hairline);
-        display: grid;
-        gap: var(--gap-2) var(--gap-6);
-        grid-template-columns: minmax(0, 1fr) auto;
-        padding-block: var(--gap-4);
-      }
-      h2 {
-        font-size: var(--size-2);
-        margin: 0;
-      }
-      p {
-        margin: 0;
-      }
-      .offer {
-        display: grid;
-        gap: var(--gap-3);
-        grid-column: 1 / -1;
-      }
-      .past {
-        display: flex;
-        flex-wrap: wrap;
-        gap: 0 var(--gap-4);
-        grid-column: 1 / -1;
-      }
-      .past a {
-        display: inline-block;
-        padding-block: var(--gap-3);
-      }
-      .earlier {
-        margin-block-end: var(--gap-6);
-        padding-inline: 0;
-        text-align: start;
-      }
-      .intro {
-        margin-block-end: var(--gap-6);
-      }
-      @media (max-width: 32rem) {
-        .people > li {
-          grid-template-columns: minmax(0, 1fr);
-        }
-      }
-      .amend {
-        grid-column: 1 / -1;
-      }
-      .amend summary {
-        font-size: var(--size-1);
-      }
-      .amend ul {
-        margin-block-end: var(--gap-4);
-      }
-      .add {
-        border-block-start: 1px solid var(--hairline);
-        padding-block: var(--gap-4);
-      }
-      .own {
-        border-block-start: 1px solid var(--hairline);
-        padding-block: var(--gap-4);
-      }
-      .own a {
-        display: inline-block;
-        margin-inline-end: var(--gap-6);
-        padding-block: var(--gap-3);
-      }
-      summary {
-        align-items: center;
-        cursor: pointer;
-        display: inline-flex;
-        font-size: var(--size-2);
-        min-block-size: var(--target);
-        text-decoration: underline;
-        text-underline-offset: 0.2em;
-      }
-    `,
-  ];
+  static override styles = [base, startStyle];
 
   @consume({ context: bookContext }) @state() private book!: VisitBook;
   @consume({ context: storeContext }) private readonly store!: RecordStore;
   @consume({ context: assessorContext }) private readonly assessor!: Assessor;
-  @state() private entries: readonly Entry[] | undefined;
+  @state() private entries: readonly CaseloadEntry[] | undefined;
+  /** what was typed to find somebody */
+  @state() private sought = '';
   @state() private notKept = false;
   /** id of the person who is being corrected: one form at a time */
   @state() private correcting: Person['id'] | undefined;
@@ -128,19 +48,12 @@ export class StartPage extends LitElement {
   }
 
   private async load(): Promise<void> {
-    const people = await this.book.people();
-    this.entries = await Promise.all(
-      people.map(async (person) => ({
-        person,
-        visits: await this.book.visitsOf(person.id),
-        amended: await this.book.amendedFields(person.id),
-      })),
-    );
+    this.entries = await this.book.caseload();
   }
 
   /** Begins a visit; where one is open, shows that it can be gone on with. The book is asked anew: another window may have begun one. */
   private async begin(person: Person): Promise<void> {
-    if (sortedVisits(await this.book.visitsOf(person.id)).open === undefined) return this.beginAnother(person);
+    if (sortedVisits(await this.book.visitLines(person.id)).open === undefined) return this.beginAnother(person);
     this.offeredTo = person.id;
     await this.load();
     await this.updateComplete;
@@ -237,12 +150,26 @@ export class StartPage extends LitElement {
   private list(): TemplateResult {
     if (this.entries === undefined) return html`<p class="quiet" role="status">${FRAME_WORDS.loading.text}</p>`;
     if (this.entries.length === 0) return html`<p>${START_WORDS.nobody.text}</p>`;
-    return html`<ul class="people">
-      ${this.entries.map((entry) => this.entry(entry))}
-    </ul>`;
+    const found = peopleNamed(this.entries, this.sought);
+    return html`${
+      this.entries.length > fewPeople
+        ? html`<name-search
+              .found=${found.length}
+              .all=${this.entries.length}
+              @name-sought=${(event: NameSought) => (this.sought = event.detail)}
+            ></name-search>`
+        : null
+    }
+      <ul class="people">
+        ${repeat(
+          found,
+          ({ person }) => person.id,
+          (entry) => this.entry(entry),
+        )}
+      </ul>`;
   }
 
-  private entry({ person, visits, amended }: Entry): TemplateResult {
+  private entry({ person, visits, amended }: CaseloadEntry): TemplateResult {
     const { open, past } = sortedVisits(visits);
     return html`<li>
       <div>
@@ -286,7 +213,7 @@ export class StartPage extends LitElement {
     else if (this.correcting === id) this.correcting = undefined;
   }
 
-  private choices(person: Person, open: Visit | undefined): TemplateResult {
+  private choices(person: Person, open: VisitLine | undefined): TemplateResult {
     return html`<div class="choices">
       ${open === undefined ? null : this.goOn(open)}
       ${this.button('begin', person, () => this.begin(person))}
@@ -294,14 +221,14 @@ export class StartPage extends LitElement {
   }
 
   /** The open visit first; another one only by a second choice. */
-  private offer(person: Person, open: Visit): TemplateResult {
+  private offer(person: Person, open: VisitLine): TemplateResult {
     return html`<div class="offer">
       <p class="voice" role="status">${fill(START_WORDS['still-open'], { date: dayOf(open.begunAt) })}</p>
       <div class="choices">${this.goOn(open)} ${this.button('another', person, () => this.beginAnother(person))}</div>
     </div>`;
   }
 
-  private goOn({ id, begunAt }: Visit): TemplateResult {
+  private goOn({ id, begunAt }: VisitLine): TemplateResult {
     return html`<a class="button" href=${hashOf({ page: 'visit', visitId: id })}
       >${fill(START_WORDS['go-on'], { date: dayOf(begunAt) })}</a
     >`;
@@ -313,7 +240,7 @@ export class StartPage extends LitElement {
     </button>`;
   }
 
-  private past(visits: readonly Visit[]): TemplateResult | null {
+  private past(visits: readonly VisitLine[]): TemplateResult | null {
     if (visits.length === 0) return null;
     return html`<div class="past">
       ${visits.map(({ id, begunAt, closed }) => {

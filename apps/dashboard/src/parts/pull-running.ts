@@ -3,7 +3,6 @@ import { type Person, type PullSet, secondsBetween } from '@surae/casebook';
 import type { SampleBlock, Sensor } from '@surae/sensors';
 import type { PullProtocol } from '@surae/shared';
 import { LIVE_WORDS, PULL_WORDS, TEST_WORDS } from '@surae/shared';
-import type { RecordStore } from '@surae/storage';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import {
@@ -12,7 +11,6 @@ import {
   type HostClock,
   type SensorMaker,
   sensorContext,
-  storeContext,
 } from '../contexts/capabilities.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { PageWatch } from '../live/page-watch.ts';
@@ -45,7 +43,6 @@ export class PullRunning extends LitElement {
   /** best of the trials before this one; null without one */
   @property({ attribute: false }) best: number | null = null;
   @consume({ context: bookContext }) private readonly book!: VisitBook;
-  @consume({ context: storeContext }) private readonly store!: RecordStore;
   @consume({ context: clockContext }) private readonly clock!: HostClock;
   @consume({ context: sensorContext }) private readonly sensors!: SensorMaker;
   @state() private cue: PullCue = 'relax';
@@ -99,7 +96,7 @@ export class PullRunning extends LitElement {
   }
 
   private async begin(): Promise<void> {
-    const { book, store, clock, visitId, set, person, sensors } = this;
+    const { book, clock, visitId, set, person, sensors } = this;
     const nowIso = clock.isoNow();
     const [first] = set.trials;
     const lastStop = set.trials.at(-1)?.stoppedAt ?? null;
@@ -109,7 +106,6 @@ export class PullRunning extends LitElement {
       this.session = await PullSession.begin(
         {
           book,
-          store,
           clock,
           visitId,
           set,

@@ -3,7 +3,6 @@ import type { LiveState } from '@surae/analysis';
 import type { Person, SetNote } from '@surae/casebook';
 import type { SampleBlock, Sensor } from '@surae/sensors';
 import { type CriterionId, LIVE_WORDS, TEST_WORDS } from '@surae/shared';
-import type { RecordStore } from '@surae/storage';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import {
@@ -16,7 +15,6 @@ import {
   type SensorMaker,
   sensorContext,
   soundContext,
-  storeContext,
 } from '../contexts/capabilities.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { beatAheadMs, untilUpBeatMs } from '../live/beat-phase.ts';
@@ -54,7 +52,6 @@ export class RunningSet extends LitElement {
   @property({ attribute: false }) person!: Person;
   @property({ attribute: false }) plan!: SetPlan;
   @consume({ context: bookContext }) private readonly book!: VisitBook;
-  @consume({ context: storeContext }) private readonly store!: RecordStore;
   @consume({ context: clockContext }) private readonly clock!: HostClock;
   @consume({ context: sensorContext }) private readonly sensors!: SensorMaker;
   @consume({ context: soundContext }) private readonly sound!: BeatSound;
@@ -105,13 +102,13 @@ export class RunningSet extends LitElement {
   }
 
   private async begin(): Promise<void> {
-    const { book, store, clock, visitId, plan } = this;
+    const { book, clock, visitId, plan } = this;
     this.endLooks = clock.every(lookEveryMs, () => this.look());
     try {
       const sensor = this.sensors.make(plan.choice, this.person);
       this.sensor = sensor;
       const session = await SetSession.begin(
-        { book, store, clock, sensor, visitId, choice: plan.choice, heelLeverM: this.person.heelLeverM },
+        { book, clock, sensor, visitId, choice: plan.choice, heelLeverM: this.person.heelLeverM },
         {
           onSamples: (live, block) => this.onSamples(live, block),
           onRaise: (_raise, count, block) => this.onRaise(count, block),

@@ -64,6 +64,8 @@ export const START_WORDS = sentences('screen.start', {
   'past-visit': 'Visit of {date}',
   'open-visit': 'Visit of {date}, not finished',
   nobody: 'Nobody is in the book yet.',
+  seek: 'Find by name',
+  found: '{found} of {all} people',
   invented: 'invented',
   mass: '{mass} kg',
   'no-mass': 'body mass not measured',

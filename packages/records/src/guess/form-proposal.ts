@@ -1,0 +1,18 @@
+import type { Encoding } from '../form/encoding.ts';
+import type { DecimalMark, ThousandsMark } from '../form/number-form.ts';
+import type { FieldDelimiter } from '../form/split-fields.ts';
+import type { Guessed } from './guessed.ts';
+
+/** How the text of a file is written, as far as it can be told. */
+export interface FormProposal {
+  readonly encoding: Guessed<Encoding>;
+  readonly delimiter: Guessed<FieldDelimiter>;
+  readonly decimal: Guessed<DecimalMark>;
+  readonly thousands: Guessed<ThousandsMark | 'none'>;
+  /** line and names of the header, or `none` */
+  readonly header: Guessed<{ readonly line: number; readonly names: readonly string[] } | 'none'>;
+  readonly unitRow: Guessed<{ readonly line: number; readonly units: readonly string[] } | 'none'>;
+  readonly preamble: readonly { readonly line: number; readonly text: string }[];
+  /** line of the first row */
+  readonly dataLine: number;
+}

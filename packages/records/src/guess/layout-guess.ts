@@ -1,0 +1,102 @@
+import { clockReading } from '../form/clock.ts';
+import { type NumberForm, numberIn, saysMissing } from '../form/number-form.ts';
+import type { FieldKind } from '../form/row-form.ts';
+import type { FieldDelimiter } from '../form/split-fields.ts';
+import { readUnitText } from './column-name.ts';
+import { type DividedLine, fieldsOf } from './delimiter-guess.ts';
+import { evidence, type Guessed, guessed } from './guessed.ts';
+
+/** Where in a head things stand. */
+export interface Layout {
+  /** line of the first row, counted from 1 */
+  readonly dataLine: number;
+  readonly kinds: readonly FieldKind[];
+  /** names of the columns, or null where the rows have no header */
+  readonly header: Guessed<{ readonly line: number; readonly names: readonly string[] } | 'none'>;
+  readonly unitRow: Guessed<{ readonly line: number; readonly units: readonly string[] } | 'none'>;
+  /** lines above the header, or above the rows */
+  readonly preamble: readonly { readonly line: number; readonly text: string }[];
+}
+
+/** What each column holds, from the later half of the rows: a preamble may look like one. */
+function kindsOf(rows: readonly DividedLine[], form: NumberForm): FieldKind[] {
+  const later = rows.slice(rows.length >> 1);
+  return later[0]!.fields.map((_, column) => {
+    const cells = later.map(({ fields }) => fields[column]!).filter((field) => !saysMissing(field));
+    if (cells.length === 0) return 'passed-over';
+    const numbers = cells.filter((field) => numberIn(field, form) !== undefined).length;
+    if (numbers >= 0.5 * cells.length) return 'number';
+    const clocks = cells.flatMap((field) => clockReading(field)?.kind ?? []);
+    return clocks.length >= 0.5 * cells.length ? clocks[0]! : 'word';
+  });
+}
+
+function isRow(fields: readonly string[] | undefined, kinds: readonly FieldKind[], form: NumberForm): boolean {
+  if (fields?.length !== kinds.length) return false;
+  let read = 0;
+  for (const [i, field] of fields.entries()) {
+    const kind = kinds[i]!;
+    if (kind === 'word' || kind === 'passed-over') continue;
+    const isRead = kind === 'number' ? numberIn(field, form) !== undefined : clockReading(field)?.kind === kind;
+    if (isRead) read += 1;
+    else if (!saysMissing(field)) return false;
+  }
+  return read > 0;
+}
+
+/** Names may be one fewer where rows end in a delimiter, or one more where the header does. */
+function padded(fields: readonly string[], columnCount: number): readonly string[] | undefined {
+  if (fields.length === columnCount) return fields;
+  if (fields.length === columnCount - 1) return [...fields, ''];
+  return undefined;
+}
+
+function isNames(fields: readonly string[], form: NumberForm): boolean {
+  const filled = fields.filter((field) => field.trim() !== '');
+  const texts = filled.filter((field) => numberIn(field, form) === undefined && clockReading(field) === undefined);
+  return filled.length > 0 && texts.length >= 0.6 * fields.length && texts.length >= filled.length / 2;
+}
+
+/** Where the rows begin, and what the lines above them are. */
+export function guessLayout(
+  lines: readonly string[],
+  rows: readonly DividedLine[],
+  delimiter: FieldDelimiter,
+  form: NumberForm,
+): Layout {
+  const kinds = kindsOf(rows, form);
+  const first = rows.find(({ fields }) => isRow(fields, kinds, form)) ?? rows[0]!;
+  const dataLine = first.line;
+  const above = (line: number): { line: number; fields: readonly string[] } | undefined => {
+    for (let at = line - 1; at >= 1; at -= 1) {
+      const text = lines[at - 1]!;
+      if (text.trim() === '') continue;
+      const fields = fieldsOf(text.replace(/^#\s?/, ''), delimiter);
+      const whole = fields === undefined ? undefined : padded(fields, kinds.length);
+      return whole === undefined ? undefined : { line: at, fields: whole.map((field) => field.trim()) };
+    }
+    return undefined;
+  };
+  let named = above(dataLine);
+  let unitRow: Layout['unitRow'] = guessed('none', 0.98, [evidence('no-unit-row')]);
+  if (named !== undefined && isUnits(named.fields)) {
+    const higher = above(named.line);
+    if (higher !== undefined && isNames(higher.fields, form)) {
+      const found = { line: named.line, units: named.fields };
+      unitRow = guessed(found, 0.97, [evidence('unit-row', { line: named.line })]);
+      named = higher;
+    }
+  }
+  const hasNames = named !== undefined && isNames(named.fields, form);
+  const top = hasNames ? named!.line : dataLine;
+  const preamble = lines.slice(0, top - 1).flatMap((text, i) => (text.trim() === '' ? [] : [{ line: i + 1, text }]));
+  const header: Layout['header'] = hasNames
+    ? guessed({ line: named!.line, names: named!.fields }, 0.98, [evidence('header-line', { line: named!.line })])
+    : guessed('none', preamble.length === 0 ? 0.97 : 0.8, [evidence('no-header', { line: dataLine })]);
+  return { dataLine, kinds, header, unitRow, preamble };
+}
+
+function isUnits(fields: readonly string[]): boolean {
+  const filled = fields.filter((field) => !saysMissing(field));
+  return filled.length > 0 && filled.every((field) => readUnitText(field) !== undefined);
+}

@@ -1,0 +1,238 @@
+import { quoted, RecordError } from '../errors.ts';
+import { steadyClock } from '../form/clock.ts';
+import { joinedChunks } from '../form/joined-chunks.ts';
+import { missingTexts, type NumberForm } from '../form/number-form.ts';
+import { refuseForeign } from '../form/refuse-foreign.ts';
+import { type FieldKind, fieldLabel, type RowForm } from '../form/row-form.ts';
+import { RowReader } from '../form/row-reader.ts';
+import { type Answers, formAnswers, requireKnownAnswers, timeAnswers, useAnswers, withAnswers } from './answers.ts';
+import { guessColumns } from './column-guess.ts';
+import { readName } from './column-name.ts';
+import { guessDelimiter } from './delimiter-guess.ts';
+import { guessEncoding } from './encoding-guess.ts';
+import type { FormProposal } from './form-proposal.ts';
+import { evidence, type Guessed, guessed } from './guessed.ts';
+import { headLines } from './head-lines.ts';
+import { guessLayout, type Layout } from './layout-guess.ts';
+import { guessMarks, numberFormOf } from './mark-guess.ts';
+import { decimalsOf, OddLineCollector } from './odd-lines.ts';
+import { type PartsProposal, partsByColumn, partsByTime } from './parts.ts';
+import { readPreamble } from './preamble.ts';
+import type { SurveyedTable } from './proposal.ts';
+import { questionsOf } from './questions.ts';
+import { guessTime, perSecond, type TimeProposal } from './time-guess.ts';
+import { LONG_S, movingWindows } from './windows.ts';
+
+/** So much of a file is looked at before its rows are read [bytes]; ours. */
+const HEAD_BYTES = 262_144;
+const FIRST_ROWS = 8;
+
+interface Begun {
+  readonly form: FormProposal;
+  readonly layout: Layout;
+  readonly rows: RowForm;
+  readonly reader: RowReader;
+  readonly collector: OddLineCollector;
+}
+
+/** Looks at a file that nobody described, chunk by chunk: its head tells the form, all of it the numbers. */
+export class TableSurvey {
+  readonly #file: string | undefined;
+  readonly #answers: Answers;
+  #head: Uint8Array[] = [];
+  #byteLength = 0;
+  #begun: Begun | undefined;
+
+  constructor(options: { readonly file?: string; readonly answers?: Answers } = {}) {
+    this.#file = options.file;
+    this.#answers = options.answers ?? {};
+    requireKnownAnswers(this.#answers, null, this.#file);
+  }
+
+  /** @throws {@link RecordError} where the bytes are no table of numbers */
+  push(chunk: Uint8Array): void {
+    this.#byteLength += chunk.length;
+    if (this.#begun !== undefined) {
+      this.#begun.reader.push(chunk);
+      return;
+    }
+    this.#head.push(chunk);
+    if (this.#byteLength >= HEAD_BYTES) this.#begin(false);
+  }
+
+  /** The proposal, when all chunks were handed over. */
+  end(): SurveyedTable {
+    if (this.#begun === undefined) this.#begin(true);
+    const begun = this.#begun!;
+    begun.reader.end();
+    return this.#propose(begun);
+  }
+
+  #begin(isWhole: boolean): void {
+    const head = joinedChunks(this.#head);
+    this.#head = [];
+    const at = this.#file === undefined ? {} : { file: this.#file };
+    refuseForeign(head, this.#file);
+    const told = formAnswers(this.#answers);
+    const guess = said(told.encoding, guessEncoding(head, isWhole));
+    const encoding = guess.value!;
+    const lines = headLines(head, encoding, isWhole);
+    const division = guessDelimiter(lines, told.delimiter);
+    const delimiter = division.delimiter.value;
+    if (delimiter === null) {
+      const first = lines.find((line) => line.trim() !== '') ?? '';
+      throw new RecordError(lines.every((line) => line.trim() === '') ? 'empty-file' : 'no-table', {
+        ...at,
+        expected: 'rows of numbers, divided by commas, semicolons, tabs, bars or blanks',
+        actual: first === '' ? 'no text' : `no such row in ${lines.length} lines; the first is ${quoted(first)}`,
+      });
+    }
+    const first = guessMarks(division.rows, delimiter, told.decimal);
+    const marks = { decimal: said(told.decimal, first.decimal), thousands: said(told.thousands, first.thousands) };
+    const number: NumberForm = numberFormOf(marks);
+    const layout = guessLayout(lines, division.rows, delimiter, number);
+    const header = told.header === 'none' ? 'none' : layout.header.value;
+    const unitRow = layout.unitRow.value;
+    const rows: RowForm = {
+      ...number,
+      encoding,
+      delimiter,
+      kinds: layout.kinds,
+      names: header === null || header === 'none' ? null : header.names,
+      unitRow: unitRow === null || unitRow === 'none' ? null : unitRow.units,
+      dataLine: layout.dataLine,
+      missing: missingTexts,
+    };
+    const decimals = new Set(division.rows.map(({ fields }) => decimalsOf(fields.at(-1)!)));
+    const collector = new OddLineCollector(layout.kinds, decimals.size === 1 ? [...decimals][0] : undefined);
+    const reader = new RowReader(rows, collector, this.#file);
+    this.#begun = {
+      layout,
+      rows,
+      reader,
+      collector,
+      form: {
+        encoding: guess,
+        delimiter: division.delimiter,
+        ...marks,
+        header: told.header === undefined ? layout.header : said(header!, layout.header),
+        unitRow: layout.unitRow,
+        preamble: layout.preamble,
+        dataLine: layout.dataLine,
+      },
+    };
+    reader.push(head);
+  }
+
+  #propose(begun: Begun): SurveyedTable {
+    const { rows, reader, layout } = begun;
+    if (reader.rowCount === 0) {
+      throw new RecordError('no-table', {
+        ...(this.#file === undefined ? {} : { file: this.#file }),
+        row: rows.dataLine,
+        expected: 'rows of numbers',
+        actual: 'none that can be read',
+      });
+    }
+    const columns = new Map(
+      layout.kinds.flatMap((kind, i) => (kind === 'passed-over' ? [] : [[i, reader.take(i)] as const])),
+    );
+    const of = (answers: Answers): SurveyedTable => this.#answered(begun, columns, answers);
+    return of(this.#answers);
+  }
+
+  #answered(begun: Begun, columns: ReadonlyMap<number, Float64Array>, answers: Answers): SurveyedTable {
+    const { form, rows, reader, collector } = begun;
+    const kinds: readonly FieldKind[] = rows.kinds;
+    const labels = uniqueLabels(rows);
+    requireKnownAnswers(answers, labels, this.#file);
+    const preamble = readPreamble(form.preamble);
+    const inputs = kinds.map((kind, index) => ({
+      index,
+      label: labels[index]!,
+      kind,
+      name: readName(rows.names?.[index] ?? '', rows.unitRow?.[index]),
+      samples: columns.get(index) ?? new Float64Array(0),
+    }));
+    const { rowCount } = reader;
+    const candidates = inputs.filter(({ samples }) => samples.length > 0);
+    const time = guessTime(candidates, preamble, rowCount, timeAnswers(answers, labels));
+    const others = inputs.filter(({ index }) => index !== time.column.value);
+    const proposed = withAnswers(guessColumns(others, preamble, useAnswers(answers, labels)), answers, this.#file);
+    const times = timesOf(time, columns, rowCount);
+    const parts = partsOf(inputs, reader, times, time);
+    const main = proposed.find(({ use }) => use.value !== null && use.value !== 'unused');
+    const isLong = time.durationS !== null && time.durationS >= LONG_S && parts.parts.length === 1;
+    const lineOf = (row: number): number => reader.lines.lineOf(row);
+    return {
+      times,
+      columns,
+      withAnswers: (more) => this.#answered(begun, columns, more),
+      proposal: {
+        form,
+        names: rows.names,
+        unitRow: rows.unitRow,
+        labels,
+        kinds,
+        rowCount,
+        byteLength: this.#byteLength,
+        time,
+        columns: proposed,
+        odd: collector.collected(lineOf(rowCount - 1)),
+        parts,
+        partLines: parts.parts.map(({ fromRow, toRow }) => ({ from: lineOf(fromRow), to: lineOf(toRow - 1) })),
+        windows: isLong && main !== undefined ? movingWindows(times, columns.get(main.index)!) : [],
+        firstRows: Array.from({ length: Math.min(FIRST_ROWS, rowCount) }, (_, row) =>
+          kinds.map((kind, column) => {
+            const value = columns.get(column)?.[row];
+            if (value === undefined || Number.isNaN(value)) return null;
+            return kind === 'word' ? (reader.words[column]![value] ?? null) : value;
+          }),
+        ),
+        questions: questionsOf(form, time, proposed, labels),
+      },
+    };
+  }
+}
+
+/** What somebody said comes before what was guessed. */
+function said<Value>(answer: Value | undefined, guess: Guessed<Value>): Guessed<Value> {
+  return answer === undefined ? guess : guessed(answer, 1, [evidence('told')]);
+}
+
+/** Names of the columns, or their numbers; of two with one name each has its number behind it. */
+function uniqueLabels({ names, kinds }: RowForm): string[] {
+  const labels = kinds.map((_, i) => fieldLabel(names, i));
+  return labels.map((label, i) => (labels.indexOf(label) === labels.lastIndexOf(label) ? label : `${label} #${i + 1}`));
+}
+
+function timesOf(time: TimeProposal, columns: ReadonlyMap<number, Float64Array>, rowCount: number): Float64Array {
+  const unit = time.unit.value;
+  const column = columns.get(time.column.value ?? -1);
+  if (column !== undefined && time.clock !== null) return steadyClock(column, time.clock).timesS;
+  const divisor = unit === null ? undefined : perSecond[unit];
+  if (column !== undefined && divisor !== undefined) return column.map((value) => value / divisor);
+  const rate = time.rateHz.asks ? 1 : (time.rateHz.value ?? 1);
+  return Float64Array.from({ length: rowCount }, (_, row) => row / rate);
+}
+
+function partsOf(
+  inputs: readonly {
+    readonly index: number;
+    readonly kind: FieldKind;
+    readonly name: { readonly isIdentity: boolean };
+    readonly samples: Float64Array;
+  }[],
+  reader: RowReader,
+  times: Float64Array,
+  time: TimeProposal,
+): PartsProposal {
+  for (const { index, kind, name, samples } of inputs) {
+    if (!name.isIdentity || index === time.column.value) continue;
+    const words = kind === 'word' ? reader.words[index]! : [...new Set(samples)].slice(0, 101).map(String);
+    const codes = kind === 'word' ? samples : samples.map((value) => words.indexOf(String(value)));
+    const parts = partsByColumn(codes, words, index);
+    if (parts !== undefined) return parts;
+  }
+  return time.rateHz.asks && time.unit.value === 'sample' ? partsByTime(new Float64Array(0)) : partsByTime(times);
+}

@@ -1,0 +1,15 @@
+import { sha256Hex } from '../hash.ts';
+import type { Recipe } from './recipe.ts';
+
+/** What a file must have to fit a recipe: names, units and kinds of its columns, and how its text is written. */
+export type FittingPart = Pick<
+  Recipe,
+  'encoding' | 'delimiter' | 'decimalMark' | 'thousandsMark' | 'header' | 'unitRow' | 'fields'
+>;
+
+/** SHA-256 of what a file must have to fit. */
+export function recipeFingerprint(part: FittingPart): string {
+  const { encoding, delimiter, decimalMark, thousandsMark, header, unitRow, fields } = part;
+  const told = JSON.stringify([encoding, delimiter, decimalMark, thousandsMark, header, unitRow, fields]);
+  return sha256Hex(new TextEncoder().encode(told));
+}

@@ -1,0 +1,1 @@
+export { type FilePlace, FileStore, fileVault } from './file-store.ts';
