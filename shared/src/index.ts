@@ -98,6 +98,7 @@ export {
 } from './sentences/screens/compare-words.ts';
 export { DEVICE_ERRORS, SOURCE_ERRORS, STORE_ERRORS } from './sentences/screens/device-words.ts';
 export { END_CHOICES, ENDING_WORDS, REDO_REASONS, STOP_STEPS } from './sentences/screens/ending-words.ts';
+export { EXPORT_WORDS } from './sentences/screens/export-words.ts';
 export { FRAME_WORDS, START_WORDS, STEP_WORDS } from './sentences/screens/frame-words.ts';
 export { HISTORY_WORDS } from './sentences/screens/history-words.ts';
 export { OWN_ERROR_WORDS } from './sentences/screens/own-error-words.ts';

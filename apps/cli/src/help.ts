@@ -216,9 +216,10 @@ Examples
   surae agree --icc-width 0.1 --icc-expected 0.9 --error-within 25
 `;
 
-const EXPORT = `surae export --manifest M.csv --out BUNDLE.zip | FOLDER  [options]
+const EXPORT = `surae export --manifest M.csv | --backup FILE  --out BUNDLE.zip | FOLDER  [options]
 
-Assesses the recordings of a list and hands everything over in open formats:
+Hands over in open formats what a list of recordings comes to when it is
+assessed, or a record with its results as they stand in a backup of it:
 tables of people, visits, trials, repetitions, efforts and hops with metadata
 and a dictionary, the protocols and settings they were judged by, hashes of
 what was read, and what an archive asks for (RO-Crate). The same study gives
@@ -226,7 +227,9 @@ the same bytes, here and in the dashboard.
 
 What is read
   --manifest FILE       the list of recordings, as for surae assess
-  --settings FILE       as for surae assess
+  --settings FILE       with a list, as for surae assess
+  --backup FILE         a backup that the dashboard wrote; it is checked first
+  --passphrase-file FILE  the passphrase or recovery code that opens it
 
 What leaves
   --tables FORMS        csv, json-lines, parquet, with commas   (csv)

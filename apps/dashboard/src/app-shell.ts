@@ -182,6 +182,9 @@ export class AppShell extends LitElement {
       case 'own-errors':
         void import('./pages/own-errors-page.ts');
         return html`<own-errors-page></own-errors-page>`;
+      case 'export':
+        void import('./pages/export-page.ts');
+        return html`<export-page></export-page>`;
       case 'sensors':
         void import('./pages/sensors-page.ts');
         return html`<sensors-page .visitId=${this.route.visitId}></sensors-page>`;

@@ -15,6 +15,7 @@ function titled(page: string): string {
 const titles = {
   start: START_WORDS.title,
   'own-errors': OWN_ERROR_WORDS.title,
+  export: START_WORDS['export-link'],
   sensors: SENSOR_WORDS.title,
   describe: DESCRIBE_WORDS.title,
   lost: FRAME_WORDS['lost-title'],

@@ -2,6 +2,7 @@
 export type Route =
   | { readonly page: 'start' }
   | { readonly page: 'own-errors' }
+  | { readonly page: 'export' }
   /** the sensors, and the visit that one came from */
   | { readonly page: 'sensors'; readonly visitId: string | null }
   /** the description of a sensor that is being written; the id of the one that it begins from */
@@ -17,6 +18,7 @@ export function routeOf(hash: string): Route {
     .filter((part) => part !== '');
   if (parts.length === 0) return { page: 'start' };
   if (parts.length === 1 && parts[0] === 'own-errors') return { page: 'own-errors' };
+  if (parts.length === 1 && parts[0] === 'export') return { page: 'export' };
   if (parts.length === 1 && parts[0] === 'sensors') return { page: 'sensors', visitId: null };
   if (parts.length === 1 && parts[0] === 'describe') return { page: 'describe', descriptionId: null };
   const id = parts.length === 2 ? decoded(parts[1]!) : undefined;
@@ -42,6 +44,8 @@ export function hashOf(route: Route): string {
   switch (route.page) {
     case 'own-errors':
       return '#/own-errors';
+    case 'export':
+      return '#/export';
     case 'sensors':
       return place('sensors', route.visitId);
     case 'describe':

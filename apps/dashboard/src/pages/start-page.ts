@@ -111,6 +111,7 @@ export class StartPage extends LitElement {
       <p class="own">
         <a href=${hashOf({ page: 'sensors', visitId: null })}>${SENSOR_WORDS.link.text}</a>
         <a href=${hashOf({ page: 'own-errors' })}>${OWN_ERROR_WORDS.link.text}</a>
+        <a href=${hashOf({ page: 'export' })}>${START_WORDS['export-link'].text}</a>
       </p>
     `;
   }
