@@ -44,7 +44,7 @@ browserTest(
     await openResults(page, origin, [VISITS], ADULT_82_KG);
     await page.getByRole('link', { name: START_WORDS['export-link'].text }).click();
     await page.getByRole('heading', { name: EXPORT_WORDS.title.text }).waitFor();
-    await page.getByText(/^\d+ people, 2 visits, 5 trials\.$/).waitFor();
+    await page.getByText(/^People: \d+\. Visits: 2\. Trials: 5\.$/).waitFor();
     await fitsAt(page, 'export-unnamed', 360, 768, 1280);
     expect(await violations(page)).toEqual([]);
 
@@ -54,9 +54,9 @@ browserTest(
 
     // one person, every form, named
     await page.getByLabel(EXPORT_WORDS.whose.text).selectOption({ label: 'Case' });
-    await page.getByText('1 people, 2 visits, 5 trials.').waitFor();
+    await page.getByText('People: 1. Visits: 2. Trials: 5.').waitFor();
     await page.getByLabel(EXPORT_WORDS.which.text).selectOption({ index: 1 });
-    await page.getByText('1 people, 1 visits, 2 trials.').waitFor();
+    await page.getByText('People: 1. Visits: 1. Trials: 2.').waitFor();
     await page.getByLabel(EXPORT_WORDS.csv.text).uncheck();
     await page.getByText(EXPORT_WORDS['no-form'].text).waitFor();
     expect(await page.getByRole('button', { name: EXPORT_WORDS.save.text }).isDisabled()).toBe(true);
@@ -66,7 +66,7 @@ browserTest(
     await page.getByLabel(EXPORT_WORDS['without-names'].text).uncheck();
     await page.getByText(EXPORT_WORDS.named.text).waitFor();
     await page.getByLabel(EXPORT_WORDS.whose.text).selectOption({ label: EXPORT_WORDS.everybody.text });
-    await page.getByText(/^\d+ people, 2 visits, 5 trials\.$/).waitFor();
+    await page.getByText(/^People: \d+\. Visits: 2\. Trials: 5\.$/).waitFor();
 
     const named = await savedFile(page);
     await fitsAt(page, 'export-named', 360, 768, 1280);

@@ -35,6 +35,7 @@ export class ExportPage extends LitElement {
         display: grid;
         gap: var(--gap-4);
         grid-template-columns: minmax(0, 1fr);
+        margin-block-start: var(--gap-6);
         max-inline-size: 44rem;
       }
       .field > label {
@@ -81,6 +82,7 @@ export class ExportPage extends LitElement {
       }
       th + th,
       td {
+        padding-inline-start: var(--gap-3);
         text-align: end;
       }
       thead th {
@@ -88,7 +90,8 @@ export class ExportPage extends LitElement {
         font-size: var(--size-1);
       }
       button {
-        margin-block-start: var(--gap-6);
+        margin-block: var(--gap-6) var(--gap-3);
+        max-inline-size: 44rem;
       }
     `,
   ];

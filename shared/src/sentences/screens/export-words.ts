@@ -27,7 +27,7 @@ export const EXPORT_WORDS = sentences('screen.export', {
   unnamed:
     'Study keys stand for names, days since the first visit for dates, and age for the year of birth, from 90 on as one group. The keys are drawn anew each time. Free text, hashes and bytes as they were recorded stay out. Somebody who knows the figures of a person can still find them: local rules hold.',
   content: 'What is in it',
-  counts: '{people} people, {visits} visits, {trials} trials.',
+  counts: 'People: {people}. Visits: {visits}. Trials: {trials}.',
   table: 'Table',
   rows: 'Rows',
   columns: 'Columns',
