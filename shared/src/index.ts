@@ -69,6 +69,7 @@ export {
   LEG_COMPARISON_SENTENCES,
   REFERENCE_CAUTION_SENTENCES,
 } from './sentences/leg-sentences.ts';
+export { LETTER_SENTENCES } from './sentences/letter-sentences.ts';
 export {
   ACCEPT_NAMES,
   ACCEPT_SENTENCES,
@@ -106,6 +107,7 @@ export {
 } from './sentences/screens/compare-words.ts';
 export { DEVICE_ERRORS, SOURCE_ERRORS, STORE_ERRORS } from './sentences/screens/device-words.ts';
 export { END_CHOICES, ENDING_WORDS, REDO_REASONS, STOP_STEPS } from './sentences/screens/ending-words.ts';
+export { EXPORT_WORDS } from './sentences/screens/export-words.ts';
 export { FRAME_WORDS, START_WORDS, STEP_WORDS } from './sentences/screens/frame-words.ts';
 export { HISTORY_WORDS } from './sentences/screens/history-words.ts';
 export { IMPORT_WORDS } from './sentences/screens/import-words.ts';

@@ -11,6 +11,8 @@ test('a list and a place are enough: tables as comma-separated files, people nam
     tables: ['csv'],
     samples: false,
     raw: false,
+    healthRecords: false,
+    letters: false,
     deidentify: null,
     writtenOn: undefined,
     output: { kind: 'zip', path: 'o.zip', replace: false },
@@ -31,6 +33,9 @@ test('what leaves is as it was asked for', () => {
 test.each([
   [['--out', 'o'], 'name what is to leave'],
   [['--manifest', 'm.csv'], '--out needs the name of a folder'],
+  [[...START, '--backup', 'b'], 'choose --manifest or --backup, not both'],
+  [[...START, '--passphrase-file', 'p'], '--passphrase-file says something only with --backup'],
+  [['--backup', 'b', '--out', 'o', '--settings', 's'], '--settings says something only with --manifest'],
   [[...START, '--tables', 'xlsx'], '--tables xlsx: expected csv, json-lines, parquet'],
   [[...START, '--tables', 'csv,csv'], 'expected each form once'],
   [[...START, '--keep-devices'], '--keep-devices says something only with --without-names'],

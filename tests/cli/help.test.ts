@@ -65,6 +65,8 @@ const NEEDS: Readonly<Record<Command, Readonly<Record<string, string[]>>>> = {
     '--icc-expected': ['--icc-width', '0.1'],
   },
   export: {
+    '--backup': [],
+    '--passphrase-file': ['--backup', 'b'],
     '--secret-file': ['--without-names'],
     '--keep-devices': ['--without-names'],
   },
@@ -93,7 +95,11 @@ test.each([
         : about === 'agree' && value === 'N'
           ? '2'
           : VALUES[value];
-    const begin = option.startsWith('--reliability') ? ['assess', '--manifest', 'm.csv'] : start;
+    const begin = /^--(?:backup|passphrase-file)$/.test(option)
+      ? ['export', '--out', 'o']
+      : option.startsWith('--reliability')
+        ? ['assess', '--manifest', 'm.csv']
+        : start;
     const args = [...begin, ...(NEEDS[about][option] ?? []), option, ...(given === undefined ? [] : [given])];
     expect(() => readArguments(args), args.join(' ')).not.toThrow();
   }

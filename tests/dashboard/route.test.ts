@@ -15,6 +15,7 @@ test('a visit is named by its id, whatever characters it has', () => {
 test('the errors of measurement of the clinic have a place of their own', () => {
   expect(routeOf(hashOf({ page: 'own-errors' }))).toEqual({ page: 'own-errors' });
   expect(hashOf({ page: 'own-errors' })).toBe('#/own-errors');
+  expect(routeOf(hashOf({ page: 'export' }))).toEqual({ page: 'export' });
 });
 
 test('the sensors have a place of their own, and one that leads back to a visit; so has a description', () => {

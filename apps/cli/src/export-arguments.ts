@@ -7,10 +7,9 @@ import { UsageError } from './usage-error.ts';
 const TABLE_FORMS = ['csv', 'json-lines', 'parquet'] as const satisfies readonly TableForm[];
 
 /** Where the record is read from. */
-export interface ExportSource {
-  readonly kind: 'manifest';
-  readonly path: string;
-}
+export type ExportSource =
+  | { readonly kind: 'manifest'; readonly path: string }
+  | { readonly kind: 'backup'; readonly path: string; readonly passphraseFile: string | undefined };
 
 export interface ExportArguments {
   readonly command: 'export';
@@ -19,6 +18,8 @@ export interface ExportArguments {
   readonly tables: readonly TableForm[];
   readonly samples: boolean;
   readonly raw: boolean;
+  readonly healthRecords: boolean;
+  readonly letters: boolean;
   /** people are named when it is null */
   readonly deidentify: { readonly secretFile: string | undefined; readonly keepDevices: boolean } | null;
   /** day of writing; undefined is today */
@@ -38,10 +39,14 @@ export function readExport(args: readonly string[]): ExportArguments | undefined
       allowPositionals: false,
       options: {
         manifest: { type: 'string' },
+        backup: { type: 'string' },
+        'passphrase-file': { type: 'string' },
         settings: { type: 'string' },
         tables: { type: 'string' },
         samples: { type: 'boolean' },
         raw: { type: 'boolean' },
+        'health-records': { type: 'boolean' },
+        letters: { type: 'boolean' },
         'without-names': { type: 'boolean' },
         'secret-file': { type: 'string' },
         'keep-devices': { type: 'boolean' },
@@ -53,22 +58,41 @@ export function readExport(args: readonly string[]): ExportArguments | undefined
     }),
   );
   if (values.help === true) return undefined;
-  if (values.manifest === undefined)
-    throw new UsageError('name what is to leave: a list of recordings with --manifest');
   const { out } = values;
   if (out === undefined || out === '')
     throw new UsageError('--out needs the name of a folder, or of a file that ends in .zip');
   return {
     command: 'export',
-    source: { kind: 'manifest', path: values.manifest },
+    source: source(values),
     settings: values.settings,
     tables: tableForms(values.tables ?? 'csv'),
     samples: values.samples === true,
     raw: values.raw === true,
+    healthRecords: values['health-records'] === true,
+    letters: values.letters === true,
     deidentify: deidentification(values),
     writtenOn: day(values['written-on']),
     output: { kind: out.endsWith('.zip') ? 'zip' : 'folder', path: out, replace: values.replace === true },
   };
+}
+
+function source(values: {
+  manifest?: string;
+  backup?: string;
+  'passphrase-file'?: string;
+  settings?: string;
+}): ExportSource {
+  const { manifest, backup, 'passphrase-file': passphraseFile, settings } = values;
+  if (manifest !== undefined && backup !== undefined) throw new UsageError('choose --manifest or --backup, not both');
+  if (backup !== undefined) {
+    if (settings !== undefined) throw new UsageError('--settings says something only with --manifest');
+    return { kind: 'backup', path: backup, passphraseFile };
+  }
+  if (passphraseFile !== undefined) throw new UsageError('--passphrase-file says something only with --backup');
+  if (manifest === undefined) {
+    throw new UsageError('name what is to leave: a list of recordings with --manifest, or a record with --backup');
+  }
+  return { kind: 'manifest', path: manifest };
 }
 
 function tableForms(text: string): TableForm[] {

@@ -6,6 +6,7 @@ import type { Io } from './io.ts';
 import { manifestItems } from './manifest.ts';
 import { manifestStudy } from './manifest-study.ts';
 import { readNamed } from './read-named.ts';
+import { backupStudy } from './record-source.ts';
 import { readSettings, usualSettings } from './settings-file.ts';
 import { UsageError } from './usage-error.ts';
 import { NOTHING_GIVEN } from './work-list.ts';
@@ -27,6 +28,13 @@ async function fromManifest(path: string, { settings: file }: ExportArguments, i
   if (io.watched) io.writeError('\r\u001b[K');
   const refusals = outcomes.flatMap((outcome) => (outcome.status === 'refused' ? [outcome.reason] : []));
   return { study: manifestStudy(outcomes, settings.settings, io), refusals };
+}
+
+async function gathered(args: ExportArguments, io: Io): Promise<Gathered> {
+  const { source } = args;
+  return source.kind === 'manifest'
+    ? fromManifest(source.path, args, io)
+    : { study: await backupStudy(source, io), refusals: [] };
 }
 
 /** The secret of a study, from its file or drawn anew. */
@@ -79,11 +87,13 @@ export async function exportCommand(args: ExportArguments, io: Io): Promise<numb
     args.deidentify === null
       ? null
       : { secret: await secretOf(args.deidentify.secretFile, io), keepDevices: args.deidentify.keepDevices };
-  const { study, refusals } = await fromManifest(args.source.path, args, io);
+  const { study, refusals } = await gathered(args, io);
   const request: BundleRequest = {
     tables: args.tables,
     samples: args.samples,
     raw: args.raw,
+    healthRecords: args.healthRecords,
+    letters: args.letters,
     deidentify,
     writtenOn: args.writtenOn ?? io.today(),
   };

@@ -228,9 +228,10 @@ Examples
   surae agree --icc-width 0.1 --icc-expected 0.9 --error-within 25
 `;
 
-const EXPORT = `surae export --manifest M.csv --out BUNDLE.zip | FOLDER  [options]
+const EXPORT = `surae export --manifest M.csv | --backup FILE  --out BUNDLE.zip | FOLDER  [options]
 
-Assesses the recordings of a list and hands everything over in open formats:
+Hands over in open formats what a list of recordings comes to when it is
+assessed, or a record with its results as they stand in a backup of it:
 tables of people, visits, trials, repetitions, efforts and hops with metadata
 and a dictionary, the protocols and settings they were judged by, hashes of
 what was read, and what an archive asks for (RO-Crate). The same study gives
@@ -238,11 +239,17 @@ the same bytes, here and in the dashboard.
 
 What is read
   --manifest FILE       the list of recordings, as for surae assess
-  --settings FILE       as for surae assess
+  --settings FILE       with a list, as for surae assess
+  --backup FILE         a backup that the dashboard wrote; it is checked first
+  --passphrase-file FILE  the passphrase or recovery code that opens it
 
 What leaves
   --tables FORMS        csv, json-lines, parquet, with commas   (csv)
   --samples             the samples of every recording in SI units
+  --health-records      a bundle of FHIR R4 for each person, with traces where
+                        samples are asked for; codes of our own, UCUM units
+  --letters             a letter about each visit, as text and as a page; no
+                        number stands in it without its uncertainty
   --raw                 the files as they came
   --without-names       study keys for people, visits and trials; days since
                         the first visit for dates; ages for years of birth, 90

@@ -245,6 +245,9 @@ export class AppShell extends LitElement {
       case 'import':
         void import('./pages/import-page.ts');
         return html`<import-page></import-page>`;
+      case 'export':
+        void import('./pages/export-page.ts');
+        return html`<export-page></export-page>`;
       case 'sensors':
         void import('./pages/sensors-page.ts');
         return html`<sensors-page .visitId=${this.route.visitId}></sensors-page>`;

@@ -30,6 +30,7 @@ const titles = {
   audit: AUDIT_WORDS.title,
   erase: ERASE_WORDS.title,
   import: IMPORT_WORDS.title,
+  export: START_WORDS['export-link'],
   sensors: SENSOR_WORDS.title,
   describe: DESCRIBE_WORDS.title,
   lost: FRAME_WORDS['lost-title'],

@@ -8,6 +8,7 @@ export type Route =
   | { readonly page: 'erase'; readonly personId: string }
   /** a table that another program wrote */
   | { readonly page: 'import' }
+  | { readonly page: 'export' }
   /** the sensors, and the visit that one came from */
   | { readonly page: 'sensors'; readonly visitId: string | null }
   /** the description of a sensor that is being written; the id of the one that it begins from */
@@ -26,6 +27,7 @@ export function routeOf(hash: string): Route {
   if (parts.length === 1 && parts[0] === 'clinic') return { page: 'clinic' };
   if (parts.length === 1 && parts[0] === 'audit') return { page: 'audit' };
   if (parts.length === 1 && parts[0] === 'import') return { page: 'import' };
+  if (parts.length === 1 && parts[0] === 'export') return { page: 'export' };
   if (parts.length === 1 && parts[0] === 'sensors') return { page: 'sensors', visitId: null };
   if (parts.length === 1 && parts[0] === 'describe') return { page: 'describe', descriptionId: null };
   const id = parts.length === 2 ? decoded(parts[1]!) : undefined;
@@ -54,6 +56,7 @@ export function hashOf(route: Route): string {
     case 'clinic':
     case 'audit':
     case 'import':
+    case 'export':
       return `#/${route.page}`;
     case 'erase':
       return place('erase', route.personId);

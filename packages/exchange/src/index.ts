@@ -14,6 +14,22 @@ export { type DeidentifyRequest, deidentified, type TakenOut } from './deidentif
 export { nameScan } from './deidentify/name-scan.ts';
 export { type Keyed, studyKeys } from './deidentify/study-keys.ts';
 export { ExchangeError, type ExchangeErrorCode, type ExchangeErrorDetails } from './errors.ts';
+export {
+  absent,
+  CODE_SYSTEM,
+  dateTimeOf,
+  KEY_SYSTEM,
+  ownCode,
+  quantity,
+  referenceTo,
+  UCUM,
+  uuidOf,
+} from './fhir/codes.ts';
+export { healthRecord } from './fhir/health-record.ts';
+export { type Sampled, sampledOf } from './fhir/sampled.ts';
+export { filled, ofTen, withInterval, withUncertainty } from './letter/figures.ts';
+export { type Letter, letterOf, letterParagraphs } from './letter/letter.ts';
+export { escaped, unbreakable } from './letter/unbreakable.ts';
 export { decimal, rounded } from './numbers.ts';
 export {
   bytesOf,

@@ -19,12 +19,12 @@ test('a file is looked at, asked about and read, and the recipe reads it again',
   if (looked.kind !== 'looked') throw new Error(looked.kind);
   expect(looked.proposal.questions.map(({ id }) => id)).toEqual(['rate']);
   expect(looked.findings.map(({ code }) => code)).toContain('no-rate');
-  expect(looked.pictures[0]![1].values.length).toBe(400);
+  expect(looked.pictures[0][1].values.length).toBe(400);
   await first.take({ kind: 'answer', answers: { rate: '50' } });
   await first.take({ kind: 'read', file, name: 'ours', side: 'left' });
   const read = said.at(-1)!;
   if (read.kind !== 'read') throw new Error(read.kind);
-  expect(read.recording.groups[0]!.channels[0]).toMatchObject({ quantity: 'heel-height', side: 'left' });
+  expect(read.recording.groups[0].channels[0]).toMatchObject({ quantity: 'heel-height', side: 'left' });
   expect(read.recipe.name).toBe('ours');
   const { desk: second, said: again } = desk();
   await second.take({ kind: 'read', file, name: 'ours', recipe: read.recipe });

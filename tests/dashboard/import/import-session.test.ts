@@ -35,14 +35,14 @@ const file = new File(['x'], 'x.csv');
 test('to stop ends the worker, and the next file begins with a new one', () => {
   const { one, workers } = session();
   one.look(file);
-  workers[0]!.say({ kind: 'progress', doneBytes: 5, totalBytes: 9 });
+  workers[0].say({ kind: 'progress', doneBytes: 5, totalBytes: 9 });
   expect(one.state).toMatchObject({ at: 'working', what: 'look', doneBytes: 5 });
   one.stop();
-  expect([workers[0]!.ended, one.state]).toEqual([true, { at: 'stopped' }]);
+  expect([workers[0].ended, one.state]).toEqual([true, { at: 'stopped' }]);
   one.look(file);
   expect(workers).toHaveLength(2);
   one.hostDisconnected();
-  expect(workers[1]!.ended).toBe(true);
+  expect(workers[1].ended).toBe(true);
 });
 
 test('answers add up, a refusal is told, and a recipe gives its name', () => {
@@ -50,11 +50,11 @@ test('answers add up, a refusal is told, and a recipe gives its name', () => {
   one.look(file);
   one.answer('rate', '50');
   one.answer('side:F', 'left');
-  expect(workers[0]!.asked.at(-1)).toEqual({ kind: 'answer', answers: { rate: '50', 'side:F': 'left' } });
+  expect(workers[0].asked.at(-1)).toEqual({ kind: 'answer', answers: { rate: '50', 'side:F': 'left' } });
   one.read({ part: '2' });
-  expect(workers[0]!.asked.at(-1)).toEqual({ kind: 'read', file, name: 'x.csv', part: '2' });
-  workers[0]!.say({ kind: 'refused', refusal: { code: 'no-table', message: 'why' } });
+  expect(workers[0].asked.at(-1)).toEqual({ kind: 'read', file, name: 'x.csv', part: '2' });
+  workers[0].say({ kind: 'refused', refusal: { code: 'no-table', message: 'why' } });
   expect(one.state).toEqual({ at: 'refused', reason: 'why' });
-  workers[0]!.say({ kind: 'broken', message: 'fault' });
+  workers[0].say({ kind: 'broken', message: 'fault' });
   expect(one.state).toEqual({ at: 'refused', reason: 'fault' });
 });

@@ -6,6 +6,8 @@ const request: BundleRequest = {
   tables: ['csv', 'json-lines', 'parquet'],
   samples: true,
   raw: true,
+  healthRecords: true,
+  letters: true,
   deidentify: null,
   writtenOn: '2026-11-29',
 };

@@ -42,6 +42,8 @@ async function seenIn(study: Study): Promise<string> {
     tables: ['csv', 'json-lines', 'parquet'],
     samples: true,
     raw: true,
+    healthRecords: true,
+    letters: true,
     deidentify: request,
     writtenOn: '2026-11-29',
   });
@@ -140,6 +142,8 @@ test('that test sees what is left in: the same study named holds all of it', asy
     tables: ['csv'],
     samples: false,
     raw: false,
+    healthRecords: false,
+    letters: false,
     deidentify: null,
     writtenOn: '2026-11-29',
   });

@@ -67,14 +67,10 @@ export class ImportPage extends LitElement {
 
   private async load(): Promise<void> {
     this.recipes = await this.book.recipes();
-    const people = await this.book.people();
-    const open = await Promise.all(
-      people.map(async ({ id, name }) => {
-        const visit = sortedVisits(await this.book.visitLines(id)).open;
-        return visit === undefined ? [] : [{ id: visit.id, person: name, date: dayOf(visit.begunAt) }];
-      }),
-    );
-    this.visits = open.flat();
+    this.visits = (await this.book.caseload()).flatMap(({ person, visits }) => {
+      const { open } = sortedVisits(visits);
+      return open === undefined ? [] : [{ id: open.id, person: person.name, date: dayOf(open.begunAt) }];
+    });
   }
 
   protected override updated(): void {

@@ -11,7 +11,7 @@ import { wholeBytes } from './whole-bytes.ts';
 /** A file for the person at the screen to keep. */
 export interface SavedFile {
   readonly name: string;
-  readonly type: 'text/csv' | 'application/json' | 'application/octet-stream';
+  readonly type: 'text/csv' | 'application/json' | 'application/octet-stream' | 'application/zip';
   readonly content: string | Uint8Array<ArrayBuffer>;
 }
 

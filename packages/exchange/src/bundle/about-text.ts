@@ -6,6 +6,7 @@ export function aboutText(isDeidentified: boolean, hasSamples: boolean): string 
     'tables/        people, visits, trials, repetitions, efforts and hops; beside each comma-separated file',
     '               its metadata (CSV on the Web); dictionary.csv explains every column of every table',
     ...(hasSamples ? ['samples/       the samples of each trial in SI units, all under the same columns'] : []),
+    'health-records/, letters/           where they were asked for: FHIR R4 for each person, a letter about each visit',
     'parameters.json, protocols.json   what results were made and judged by',
     'provenance.json                   hashes of what was read, software',
     'ro-crate-metadata.json            what the files are, for archives (RO-Crate 1.1)',

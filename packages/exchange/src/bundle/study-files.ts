@@ -1,5 +1,8 @@
 import { type DeidentifyRequest, deidentified, type TakenOut } from '../deidentify/deidentified.ts';
 import { ExchangeError } from '../errors.ts';
+import { uuidOf } from '../fhir/codes.ts';
+import { healthRecord } from '../fhir/health-record.ts';
+import { letterOf } from '../letter/letter.ts';
 import type { Study } from '../study.ts';
 import { writeCsvTable } from '../tables/csv-table.ts';
 import { csvwMetadata } from '../tables/csvw.ts';
@@ -27,6 +30,10 @@ export interface BundleRequest {
   /** at least one */
   readonly tables: readonly TableForm[];
   readonly samples: boolean;
+  /** a bundle of FHIR R4 for each person */
+  readonly healthRecords: boolean;
+  /** a letter about each visit */
+  readonly letters: boolean;
   /** the bytes that came; never with a de-identified export */
   readonly raw: boolean;
   /** null leaves people named */
@@ -102,7 +109,31 @@ async function rawFiles({ trials }: Study): Promise<ExportFile[]> {
   return files;
 }
 
+async function healthFiles(study: Study, { samples }: BundleRequest): Promise<ExportFile[]> {
+  const files: ExportFile[] = [];
+  for (const person of study.people) {
+    const bundle = await healthRecord(study, person, samples);
+    files.push({ name: `health-records/${bundle.id}.json`, bytes: utf8(jsonText(bundle)) });
+  }
+  return files;
+}
+
+function letterFiles({ people, visits, trials }: Study): ExportFile[] {
+  return visits.flatMap((visit) => {
+    const person = people.find(({ key }) => key === visit.person);
+    const own = trials.filter((trial) => trial.visit === visit.key);
+    const { text, html } = letterOf(person, visit, own);
+    const path = `letters/${uuidOf('visit', visit.key)}`;
+    return [
+      { name: `${path}.txt`, bytes: utf8(text) },
+      { name: `${path}.html`, bytes: utf8(html) },
+    ];
+  });
+}
+
 function describe(name: string): string {
+  if (name.startsWith('health-records/')) return 'record of a person, FHIR R4';
+  if (name.startsWith('letters/')) return 'letter about a visit';
   if (name.startsWith('raw/')) return 'bytes as they were recorded';
   if (name.startsWith('samples/')) return name.endsWith('.json') ? 'metadata of the samples' : 'samples of one trial';
   if (name.startsWith('tables/')) return name.endsWith('-metadata.json') ? 'metadata of a table' : 'table';
@@ -129,6 +160,8 @@ export async function studyFiles(given: Study, request: BundleRequest): Promise<
   const files: ExportFile[] = [
     ...tableFiles(study, request),
     ...(request.samples ? await sampleFiles(study, request) : []),
+    ...(request.healthRecords ? await healthFiles(study, request) : []),
+    ...(request.letters ? letterFiles(study) : []),
     ...(request.raw && isNamed ? await rawFiles(study) : []),
     { name: 'about.txt', bytes: utf8(aboutText(!isNamed, request.samples)) },
     { name: 'parameters.json', bytes: utf8(jsonText(parametersOf(study))) },

@@ -1,0 +1,38 @@
+import { sentences } from './sentence.ts';
+
+/** Sentences of a letter. A blank takes a figure with its uncertainty in one piece, or words that no figure stands in. */
+export const LETTER_SENTENCES = sentences('letter', {
+  title: 'Calf strength test',
+  visit: 'Visit of {day}.',
+  person: 'Person: {person}.',
+  left: 'Left leg',
+  right: 'Right leg',
+  'side-unknown': 'Leg not told',
+  raises: '{leg}, heel raises: {figure} repetitions that meet the protocol.',
+  'raises-at-least': '{leg}, heel raises: at least {figure} repetitions that meet the protocol.',
+  tried: 'Tried: {figure}.',
+  reference: 'Height that they are held against: {figure}.',
+  displacement: 'Way of the heel or body, all repetitions together: {figure}.',
+  pushes: '{leg}, isometric pushes: {figure}, {rule}.',
+  hops: '{leg}, hops: {figure} in a row.',
+  'not-measured': '{leg}, {what}: not measured.',
+  'rule-best-mean': 'the greatest mean of the accepted pushes',
+  'rule-best-peak': 'the greatest force of the accepted pushes',
+  'rule-other': 'by the rule of the protocol',
+  'no-calibration': 'The error of the calibration is not known, and no uncertainty of a force holds it.',
+  pain: 'Greatest pain: {figure}.',
+  'pain-not-told': 'Greatest pain: not told.',
+  'stopped-early': 'The leg stopped before the test was over; nothing is said of what it could do.',
+  'not-usable': 'The recording is not good enough to be interpreted.',
+  'cannot-tell-usable': 'Whether the recording may be interpreted cannot be told.',
+  'both-legs': 'A difference between the legs can come from normal variation; this letter does not judge it.',
+  interval: '{value} (95 % interval {low} to {high})',
+  plusminus: '{value} ± {u} {unit} (standard uncertainty)',
+  'of-ten': '{value} of 10 (as told, no uncertainty known)',
+  taken: 'Taken back, not counted: {leg}, {what}.',
+  'what-heel-raise': 'heel raises',
+  'what-isometric': 'isometric pushes',
+  'what-hop-series': 'hops',
+  cautions:
+    'Cautions: sudden pain with a pop, a calf that is swollen and warm, or numbness needs a doctor the same day. Local rules and the judgement of a licensed clinician come first.',
+});
