@@ -142,9 +142,8 @@ export class RandomStore {
     for (const document of found) if (!known.has(document.id)) this.takeUnacknowledged(document);
     this.oracle.documents.sort((a, b) => a.document.sequence - b.document.sequence);
     await this.settleStreams();
-    const kept = await this.store.documents({ kind: 'clock-set-back' });
-    // the time that it went on from is known from outside only by what follows
-    if (kept.length > 0 || this.latest !== null) this.latest = await this.latestKept();
+    // it may have been kept before whatever went wrong
+    this.latest = await this.latestKept();
   }
 
   private readonly attempted: NewDocument[] = [];
