@@ -86,6 +86,14 @@ export {
   WARM_UP_SENTENCES,
 } from './sentences/pull-sentences.ts';
 export {
+  AUDIT_WORDS,
+  BANNER_WORDS,
+  CLINIC_WORDS,
+  DOOR_WORDS,
+  ERASE_WORDS,
+  RECORD_PROBLEMS,
+} from './sentences/screens/clinic-words.ts';
+export {
   COMPARED_WORDS,
   FEATURE_VALUE_WORDS,
   FEATURE_WORDS,
