@@ -105,7 +105,7 @@ describe.each([
         const report = await expectMissing(from, Buffer.concat(lines), new Set([from.carries[i - 1]]));
         expect(report.problems[0]).toEqual({ line: i + 1, code: 'altered' });
       }),
-      runs(30, 5000),
+      runs(30, 10_000),
     );
   });
 
@@ -124,7 +124,7 @@ describe.each([
         const report = await expectMissing(from, whole.subarray(0, length), lost);
         expect(report.problems.at(-1)?.code).toBe('cut-off');
       }),
-      runs(30, 5000),
+      runs(30, 10_000),
     );
   });
 
@@ -145,7 +145,7 @@ describe.each([
         expectHonest(from, other.news);
         expect(other.report.isWhole).toBe(false);
       }),
-      runs(15, 5000),
+      runs(15, 10_000),
     );
   });
 
@@ -169,7 +169,7 @@ describe.each([
           expect(['no-backup', 'damaged-backup', 'newer-version']).toContain((error as { code: string }).code);
         }
       }),
-      runs(30, 5000),
+      runs(30, 10_000),
     );
   });
 

@@ -13,6 +13,8 @@ async function bundle(entry: string): Promise<string> {
       write: false,
       minify: false,
       target: 'es2023',
+      // one file, whatever is loaded later elsewhere
+      rolldownOptions: { output: { codeSplitting: false } },
       lib: { entry: fileURLToPath(new URL(entry, import.meta.url)), formats: ['es'], fileName: 'page' },
     },
   });
