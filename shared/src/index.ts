@@ -63,6 +63,7 @@ export {
   HOP_WITHHELD_SENTENCES,
   NO_SERIES_SENTENCES,
 } from './sentences/hop-sentences.ts';
+export { IMPORT_EVIDENCE, IMPORT_FINDINGS, IMPORT_QUESTIONS } from './sentences/import-sentences.ts';
 export {
   FINDING_INPUT_NAMES,
   LEG_COMPARISON_SENTENCES,

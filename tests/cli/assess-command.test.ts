@@ -20,6 +20,7 @@ const ASKED: AssessArguments = {
   settings: undefined,
   reliability: undefined,
   vary: undefined,
+  recipe: undefined,
   output: { kind: 'text' },
 };
 

@@ -10,6 +10,7 @@ type Command = 'assess' | 'simulate' | 'agree' | 'export';
 
 /** Options that a help text explains, with a value where one is named behind them. */
 function explained(about: Command): string[][] {
+function explained(about: 'assess' | 'simulate' | 'agree' | 'look'): string[][] {
   return helpText(about)
     .split('\n')
     .flatMap((line) => {
@@ -43,6 +44,14 @@ const VALUES: Readonly<Record<string, string>> = {
 
 /** What an option asks for beside it. */
 const NEEDS: Readonly<Record<Command, Readonly<Record<string, string[]>>>> = {
+  PART: '2',
+  SECONDS: '10-20',
+  'TOPIC=ANSWER': 'rate=100',
+  NAME: 'plate',
+};
+
+/** What an option asks for beside it. */
+const NEEDS: Readonly<Record<'assess' | 'simulate' | 'agree' | 'look', Readonly<Record<string, string[]>>>> = {
   assess: {
     '--forefoot-lever-mm': ['--test', 'isometric'],
     '--calibration-u-percent': ['--test', 'isometric'],
@@ -51,6 +60,9 @@ const NEEDS: Readonly<Record<Command, Readonly<Record<string, string[]>>>> = {
     '--warm-up-pushes': ['--test', 'isometric'],
     '--replace': ['--csv', 'out'],
     '--reliability-of': ['--reliability', 's.json'],
+    '--part': ['--recipe', 'r.json'],
+    '--window': ['--recipe', 'r.json'],
+    '--rate-hz': ['--recipe', 'r.json'],
   },
   agree: {
     '--pair': ['--picture', 'a.svg'],
@@ -63,6 +75,7 @@ const NEEDS: Readonly<Record<Command, Readonly<Record<string, string[]>>>> = {
     '--secret-file': ['--without-names'],
     '--keep-devices': ['--without-names'],
   },
+  look: { '--name': ['--recipe-out', 'r.json'], '--replace': ['--recipe-out', 'r.json'] },
   simulate: {
     '--no-gyroscope': ['--placement', 'foot'],
     '--kind': ['--test', 'isometric'],
@@ -75,6 +88,7 @@ test.each([
   ['simulate', 7, ['simulate', '--out', 'out']],
   ['agree', 13, ['agree', 'a.csv']],
   ['export', 10, ['export', '--manifest', 'm.csv', '--out', 'o']],
+  ['look', 5, ['look', 'a.csv']],
 ] as const)('every option that the help of %s explains is taken by the command line', (about, least, start) => {
   const options = explained(about);
   expect(options.length).toBeGreaterThanOrEqual(least);

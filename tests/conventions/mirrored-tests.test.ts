@@ -8,6 +8,7 @@ const ofWhole = [
   'tests/cli/bin.test.ts',
   'tests/records/broken-files.test.ts',
   'tests/records/guess/reliability.test.ts',
+  'tests/records/recipe/mutations.test.ts',
   'tests/records/shape.test.ts',
   'tests/shared/entries.test.ts',
   'tests/storage/frozen-stores.test.ts',

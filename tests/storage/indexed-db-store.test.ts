@@ -1,6 +1,6 @@
 import { browserVault, IndexedDbStore, type StoredDocument } from '@surae/storage';
 import { afterEach, describe, expect, test, vi } from 'vitest';
-import { backupLaws } from '../support/backup-laws.ts';
+import { backupLaws, backupOf, fileOf } from '../support/backup-laws.ts';
 import { alterDocuments, alterRows, freshName, inDatabase } from '../support/browser-database.ts';
 import { cheapCost, passphrase } from '../support/cheap-vault.ts';
 import { hashByNode, note, pieces, storeLaws } from '../support/store-laws.ts';
@@ -117,6 +117,21 @@ describe('a recording that is damaged in the database', () => {
     expect((await store.documents({ kind: 'note' })).map(({ id }) => id)).toEqual(ids);
     expect((await store.bytes(cut))?.pieces).toHaveLength(4);
   });
+});
+
+test('a backup of what is damaged names it, and is whole in all else', async () => {
+  const { name, store, closed, cut, ids } = await filled();
+  await alterRows<PieceRow>(name, 'pieces', (row) =>
+    row.stream === closed && row.index === 2 ? { ...row, bytes: Uint8Array.of(0) } : row,
+  );
+  await alterDocuments(name, (one) => (one.id === ids[0] ? { ...one, body: 'other' } : one));
+  const report = await store.checkBackup(fileOf(await backupOf(store)));
+  expect(report).toMatchObject({ isWhole: true, documents: { whole: 1 }, streams: { whole: 1, missing: [] } });
+  expect(report.lostBefore).toEqual([ids[0], closed]);
+  const other = await open();
+  await other.restore(fileOf(await backupOf(store)));
+  expect((await other.bytes(cut))?.pieces).toHaveLength(4);
+  expect(await other.problems()).toEqual([]);
 });
 
 test('every change is asked to be on the disk before it counts as done', async () => {

@@ -24,6 +24,11 @@ export class MemoryIo {
         return Promise.resolve(typeof content === 'string' ? new TextEncoder().encode(content) : content);
       },
       writeFile: (path, content) => void this.files.set(path, content),
+      readChunks: async function* (this: Io, path: string) {
+        const bytes = await this.readFile(path);
+        for (let at = 0; at < bytes.length; at += 1000) yield bytes.subarray(at, at + 1000);
+      },
+      writeFile: (path, text) => void this.files.set(path, text),
       makeFolder: (path) => void this.folders.add(path),
       today: () => '2026-11-29',
       drawSecret: () => `drawn-${(this.drawn += 1)}`,

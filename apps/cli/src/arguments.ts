@@ -3,7 +3,9 @@ import { type AgreeArguments, readAgree } from './agree-arguments.ts';
 import { type ExportArguments, readExport } from './export-arguments.ts';
 import { requireFittingOptions } from './fitting-options.ts';
 import { ALL_PLACEMENTS, isPlacement, isPullPlacement, isSide, SIDES, TESTS } from './known-words.ts';
+import { type LookArguments, readLook } from './look-arguments.ts';
 import { parsed, unknownWord } from './parsed-options.ts';
+import { type RecipeArguments, readRecipeOptions } from './recipe-arguments.ts';
 import { readSimulate, type SimulateArguments } from './simulate-arguments.ts';
 import { readSize, type SizeName } from './size-ranges.ts';
 import { TOLD_COLUMNS } from './told-columns.ts';
@@ -29,11 +31,14 @@ export interface AssessArguments {
   readonly reliability: { readonly file: string; readonly of: string | undefined } | undefined;
   /** values of one protocol parameter under which every recording is judged as well */
   readonly vary: Vary | undefined;
+  /** the recipe that files are read by; undefined: our own header */
+  readonly recipe: RecipeArguments | undefined;
   readonly output: Output;
 }
 
 /** What a help text can be about. */
 export type HelpTopic = 'surae' | 'assess' | 'simulate' | 'agree' | 'export';
+export type HelpTopic = 'surae' | 'assess' | 'simulate' | 'agree' | 'look';
 
 export type Arguments =
   | AssessArguments
@@ -44,6 +49,11 @@ export type Arguments =
   | { readonly command: 'version' };
 
 const TOPICS = ['assess', 'simulate', 'agree', 'export'] as const;
+  | LookArguments
+  | { readonly command: 'help'; readonly about: HelpTopic }
+  | { readonly command: 'version' };
+
+const TOPICS = ['assess', 'simulate', 'agree', 'look'] as const;
 
 /**
  * What the command line asks for.
@@ -55,6 +65,7 @@ export function readArguments(args: readonly string[]): Arguments {
   switch (command) {
     case undefined:
       throw new UsageError('a command is needed: assess, simulate, agree or export');
+      throw new UsageError('a command is needed: assess, look, simulate or agree');
     case '--help':
     case '-h':
     case 'help':
@@ -71,6 +82,10 @@ export function readArguments(args: readonly string[]): Arguments {
       return readExport(rest) ?? { command: 'help', about: 'export' };
     default:
       throw new UsageError(`there is no command "${command}": use assess, simulate, agree or export`);
+    case 'look':
+      return readLook(rest);
+    default:
+      throw new UsageError(`there is no command "${command}": use assess, look, simulate or agree`);
   }
 }
 
@@ -101,6 +116,10 @@ function readAssess(args: readonly string[]): Arguments {
         reliability: { type: 'string' },
         'reliability-of': { type: 'string' },
         vary: { type: 'string' },
+        recipe: { type: 'string' },
+        part: { type: 'string' },
+        window: { type: 'string' },
+        'rate-hz': { type: 'string' },
         json: { type: 'boolean' },
         csv: { type: 'string' },
         replace: { type: 'boolean' },
@@ -125,6 +144,7 @@ function readAssess(args: readonly string[]): Arguments {
     settings: values.settings,
     reliability: ownReliability(values),
     vary: values.vary === undefined ? undefined : readVary(values.vary),
+    recipe: readRecipeOptions(values),
     output: chosenOutput(values.json, values.csv, values.replace),
   };
 }

@@ -6,7 +6,9 @@ import { comparisonsOf } from './comparisons.ts';
 import type { Io } from './io.ts';
 import { manifestItems } from './manifest.ts';
 import { type GivenReliability, readOwnReliability } from './own-reliability.ts';
+import { readFault } from './read-fault.ts';
 import { readNamed } from './read-named.ts';
+import { type GivenRecipe, recipeIn } from './recipe-file.ts';
 import { runOutput } from './run-output.ts';
 import { type GivenSettings, readSettings, usualSettings } from './settings-file.ts';
 import { variedProtocols } from './varied-protocols.ts';
@@ -17,11 +19,12 @@ export async function assessCommand(args: AssessArguments, io: Io): Promise<numb
   const settings = args.settings === undefined ? usualSettings() : await settingsOf(args.settings, io);
   const given = await reliabilityOf(args, io);
   variedProtocols(settings.adjust(PROTOCOLS[0]!), args.vary);
+  const recipe = await recipeOf(args, io);
   const items = await workList(args, io);
   const output = runOutput(args.output, items, io);
   const sets: ComparedSet[] = [];
   const refusals: string[] = [];
-  for await (const outcome of outcomesOf(items, settings, args, io)) {
+  for await (const outcome of outcomesOf(items, settings, args, io, recipe)) {
     if (outcome.status === 'refused') refusals.push(outcome.reason);
     const set = setOf(outcome);
     if (set !== undefined) sets.push(set);
@@ -39,11 +42,12 @@ async function* outcomesOf(
   settings: GivenSettings,
   { vary }: AssessArguments,
   io: Io,
+  recipe: GivenRecipe | undefined,
 ): AsyncGenerator<Outcome> {
   const seen = new Map<string, string>();
   for (const [index, item] of items.entries()) {
     if (io.watched) io.writeError(`\r${index + 1} of ${items.length}  ${item.file}\u001b[K`);
-    yield noteTwin(await assessFile(item, settings, io, vary), seen);
+    yield noteTwin(await assessFile(item, settings, io, vary, recipe), seen);
   }
 }
 
@@ -76,6 +80,11 @@ function writeRefusals(refusals: readonly string[], of: number, io: Io): void {
 async function reliabilityOf({ reliability }: AssessArguments, io: Io): Promise<GivenReliability> {
   if (reliability === undefined) return { own: {}, note: '' };
   return readOwnReliability(reliability.file, await readNamed(reliability.file, io), reliability.of);
+}
+
+async function recipeOf({ recipe }: AssessArguments, io: Io): Promise<GivenRecipe | undefined> {
+  if (recipe === undefined) return undefined;
+  return { ...recipe, recipe: recipeIn(recipe.file, await readNamed(recipe.file, io)) };
 }
 
 async function settingsOf(path: string, io: Io): Promise<GivenSettings> {

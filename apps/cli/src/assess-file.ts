@@ -1,5 +1,5 @@
 import { type AssessmentRequest, assess, type Report, type Subject } from '@surae/analysis';
-import { type Recording, readRecording } from '@surae/records';
+import type { Recording } from '@surae/records';
 import { PROTOCOLS, type Protocol, PULL_PROTOCOLS } from '@surae/shared';
 import { type AssessedPulls, assessPullFile } from './assess-pull-file.ts';
 import { choosePlacement } from './choose-placement.ts';
@@ -7,8 +7,11 @@ import { settingsHash, sha256 } from './fingerprints.ts';
 import { type AssessedHops, assessHopFile } from './hop-file.ts';
 import type { Io } from './io.ts';
 import { readFault } from './read-fault.ts';
+import { type GivenRecipe, readByRecipe } from './recipe-file.ts';
+import { recipeItem } from './recipe-item.ts';
 import { type Refused, reasonOf, refused } from './refused.ts';
 import type { GivenSettings } from './settings-file.ts';
+import { hashOf, recordingOf, type Source } from './source-of.ts';
 import { testOf } from './test-of.ts';
 import { toldBy } from './told.ts';
 import { toldProtocol } from './told-protocol.ts';
@@ -52,36 +55,61 @@ export type Outcome = AnyAssessed | Refused;
 export async function assessFile(
   item: WorkItem,
   given: GivenSettings,
-  io: Pick<Io, 'readFile'>,
+  io: Pick<Io, 'readFile'> & Partial<Pick<Io, 'readChunks'>>,
   vary?: Vary,
+  recipe?: GivenRecipe,
 ): Promise<Outcome> {
   if (item.refusal !== undefined) return refused(item, item.refusal, null);
+  if (recipe !== undefined) return assessByRecipe(item, given, io as Io, recipe, vary);
   let bytes: Uint8Array;
   try {
     bytes = await io.readFile(item.path);
   } catch (error) {
     return refused(item, `${item.file}: ${readFault(error)}`, null);
   }
+  return assessSource(item, bytes, given, vary);
+}
+
+function assessSource(item: WorkItem, source: Source, given: GivenSettings, vary?: Vary): Outcome {
   switch (testOf(item.about)) {
     case 'isometric':
-      return assessPullFile(item, bytes, given);
+      return assessPullFile(item, source, given);
     case 'hop-series':
-      return assessHopFile(item, bytes, given);
+      return assessHopFile(item, source, given);
     case 'heel-raise':
-      return assessRaises(item, bytes, given, vary);
+      return assessRaises(item, source, given, vary);
+  }
+}
+
+/** The same of a file that is read by a recipe, a piece at a time. */
+async function assessByRecipe(
+  item: WorkItem,
+  given: GivenSettings,
+  io: Io,
+  recipe: GivenRecipe,
+  vary?: Vary,
+): Promise<Outcome> {
+  try {
+    const { recording } = await readByRecipe(item, recipe, io);
+    const told = recipeItem(item, recording);
+    if ('refusal' in told) return refused(item, `${item.file}: ${told.refusal}`, recording.source.sha256);
+    return assessSource(told.item, told.recording, given, vary);
+  } catch (error) {
+    if (error instanceof Error && 'syscall' in error) return refused(item, `${item.file}: ${readFault(error)}`, null);
+    return refused(item, reasonOf(item, error), null);
   }
 }
 
 /** One recording of heel raises from its bytes to its report. */
-function assessRaises(item: WorkItem, bytes: Uint8Array, given: GivenSettings, vary?: Vary): Assessed | Refused {
-  const no = (reason: string): Refused => refused(item, `${item.file}: ${reason}`, sha256(bytes));
+function assessRaises(item: WorkItem, source: Source, given: GivenSettings, vary?: Vary): Assessed | Refused {
+  const no = (reason: string): Refused => refused(item, `${item.file}: ${reason}`, hashOf(source));
   const found = findProtocol(item.about.protocol);
   if (typeof found === 'string') return no(found);
   const told = toldBy(item.carried);
   const protocol = toldProtocol(given.adjust(found), told);
   if ('contradiction' in protocol) return no(protocol.contradiction);
   try {
-    const recording = readRecording(bytes, { file: item.file });
+    const recording = recordingOf(source, item.file);
     const choice = choosePlacement(item.about.placement, recording);
     if ('refusal' in choice) return no(choice.refusal);
     const { placement } = choice;
@@ -111,7 +139,7 @@ function assessRaises(item: WorkItem, bytes: Uint8Array, given: GivenSettings, v
       })),
     };
   } catch (error) {
-    return refused(item, reasonOf(item, error), sha256(bytes));
+    return refused(item, reasonOf(item, error), hashOf(source));
   }
 }
 

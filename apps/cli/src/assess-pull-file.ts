@@ -1,11 +1,12 @@
 import { assessPulls, type PullReport, type PullSubject, type PullTestRequest } from '@surae/analysis';
-import { type Recording, readRecording } from '@surae/records';
+import type { Recording } from '@surae/records';
 import { PROTOCOLS, PULL_PROTOCOLS, type PullProtocol } from '@surae/shared';
 import { choosePullPlacement } from './choose-pull-placement.ts';
 import { settingsHash, sha256 } from './fingerprints.ts';
 import { type PullCourse, pullCourse } from './pull-course.ts';
 import { type Refused, reasonOf, refused } from './refused.ts';
 import type { GivenSettings } from './settings-file.ts';
+import { hashOf, recordingOf, type Source } from './source-of.ts';
 import { toldBy } from './told.ts';
 import type { Told } from './told-columns.ts';
 import type { GivenAbout, WorkItem } from './work-list.ts';
@@ -49,12 +50,12 @@ function protocolOf(item: WorkItem, given: GivenSettings, told: Told): PullProto
 }
 
 /** One recording of isometric efforts from its bytes to its report. Whatever goes wrong is a refusal of this file alone. */
-export function assessPullFile(item: WorkItem, bytes: Uint8Array, given: GivenSettings): AssessedPulls | Refused {
+export function assessPullFile(item: WorkItem, source: Source, given: GivenSettings): AssessedPulls | Refused {
   const told = toldBy(item.carried);
   const protocol = protocolOf(item, given, told);
-  if (typeof protocol === 'string') return refused(item, `${item.file}: ${protocol}`, sha256(bytes));
+  if (typeof protocol === 'string') return refused(item, `${item.file}: ${protocol}`, hashOf(source));
   try {
-    const recording = readRecording(bytes, { file: item.file });
+    const recording = recordingOf(source, item.file);
     const hash = recording.source.sha256;
     const choice = choosePullPlacement(item.about.placement, recording);
     if ('refusal' in choice) return refused(item, `${item.file}: ${choice.refusal}`, hash);
@@ -83,7 +84,7 @@ export function assessPullFile(item: WorkItem, bytes: Uint8Array, given: GivenSe
       course: pullCourse(recording, report),
     };
   } catch (error) {
-    return refused(item, reasonOf(item, error), sha256(bytes));
+    return refused(item, reasonOf(item, error), hashOf(source));
   }
 }
 

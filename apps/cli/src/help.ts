@@ -15,11 +15,13 @@ const SURAE = `surae: from a raw trace of a calf test to repetitions one can tru
   surae agree TABLE.csv         how far raters, days or devices agree
   surae export --manifest M.csv --out BUNDLE.zip
                                 hand a study over in open formats
+  surae look FILE...            what a table holds that nobody described
 
   surae assess --help           options and examples
   surae simulate --help
   surae agree --help
   surae export --help
+  surae look --help
   surae --version
 
 It supports a clinician's judgement. It is not a diagnosis.
@@ -76,6 +78,15 @@ ${protocolLines()}
                         {"hopProtocol": {"analysedTo": 15}}, or of the method
                         {"hops": {"platform": {"contactN": 10}}}
 
+A table that another program wrote
+  --recipe FILE         read the files by a recipe that surae look made; a file
+                        that differs is refused with what differs
+  --part PART           of a file with several people or recordings: the number
+                        or the name of one, or all
+  --window SECONDS      of a recording of ten minutes and more: from when to
+                        when the test is, such as 120-180.5, or all
+  --rate-hz HZ          samples a second, where neither file nor recipe says it
+
 What is compared, where a manifest names persons: both legs of each visit, and
 each leg over its visits. A ratio stands only where nothing speaks against it;
 else every reason is listed, with what would lift it.
@@ -131,6 +142,7 @@ Examples
   surae assess pull.csv --test isometric --placement inline --side left \\
       --body-mass-kg 82 --forefoot-lever-mm 130
   surae assess torque.csv --protocol isometric.seated-fast --json
+  surae assess --recipe plate.json --side left monday.csv tuesday.csv
 `;
 
 const SIMULATE = `surae simulate --out DIR  [options]
@@ -262,6 +274,32 @@ Examples
 
 Even without names somebody who knows the figures of a person can find them:
 local rules on health data hold for every copy.
+const LOOK = `surae look FILE...  [options]
+
+Looks at tables that another program wrote: how the text is written, what each
+column holds, in which unit, of which leg and where the sensor was. Every guess
+says what it rests on and how sure it is, from 0 to 1; what is below 0.9 is
+asked. Nothing is assessed, and the files are read and never changed.
+
+  --set TOPIC=ANSWER    answer a question, or say what is known better; repeat
+                        it for each. Of the file: encoding, delimiter, decimal,
+                        thousands, header, time, time-unit, rate. Of a column:
+                        use, axis, unit, side, placement, as in
+                        --set "unit:Force=kgf"
+  --recipe-out FILE     write what was found and answered as a recipe, by which
+                        surae assess --recipe reads files like this one
+  --name NAME           what people call the recipe        (the name of the file)
+  --replace             let --recipe-out replace a file of that name
+  --json                one JSON object a line; null is not known
+
+Exit code: 0 done, 1 a file was refused, or a recipe was asked for while a
+question is open, 2 the command line cannot be followed.
+
+Examples
+  surae look export.txt
+  surae look export.txt --set rate=100 --set "side:Fz=left" \\
+      --recipe-out plate.json --name "Plate in room 2"
+  surae assess --recipe plate.json export.txt
 `;
 
 /** The words that a command says about itself. */
@@ -277,5 +315,7 @@ export function helpText(about: HelpTopic): string {
       return AGREE;
     case 'export':
       return EXPORT;
+    case 'look':
+      return LOOK;
   }
 }

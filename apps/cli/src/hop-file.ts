@@ -1,10 +1,11 @@
 import { assessHops, type HopPlacement, type HopReport } from '@surae/analysis';
-import { type Recording, readRecording } from '@surae/records';
+import type { Recording } from '@surae/records';
 import { HOP_PROTOCOLS, type HopProtocol } from '@surae/shared';
 import { settingsHash, sha256 } from './fingerprints.ts';
 import { hopEntryCells } from './hop-entry-cells.ts';
 import { type Refused, reasonOf, refused } from './refused.ts';
 import type { GivenSettings } from './settings-file.ts';
+import { hashOf, recordingOf, type Source } from './source-of.ts';
 import { toldBy } from './told.ts';
 import type { GivenAbout, WorkItem } from './work-list.ts';
 
@@ -48,14 +49,14 @@ function placementOf(declared: GivenAbout['placement'], quantities: ReadonlySet<
 }
 
 /** One recording of hops from its bytes to its report. Whatever goes wrong becomes a refusal of this file alone. */
-export function assessHopFile(item: WorkItem, bytes: Uint8Array, given: GivenSettings): AssessedHops | Refused {
+export function assessHopFile(item: WorkItem, source: Source, given: GivenSettings): AssessedHops | Refused {
   const { about, file } = item;
-  const no = (reason: string): Refused => refused(item, `${file}: ${reason}`, sha256(bytes));
+  const no = (reason: string): Refused => refused(item, `${file}: ${reason}`, hashOf(source));
   const found = protocolOf(about.protocol);
   if (typeof found === 'string') return no(found);
   const protocol = given.adjust(found);
   try {
-    const recording = readRecording(bytes, { file });
+    const recording = recordingOf(source, file);
     const quantities = new Set(recording.groups.flatMap((group) => group.channels.map(({ quantity }) => quantity)));
     const choice = placementOf(about.placement, quantities);
     if ('refusal' in choice) return no(choice.refusal);
@@ -85,6 +86,6 @@ export function assessHopFile(item: WorkItem, bytes: Uint8Array, given: GivenSet
       recording: { unusedColumns: recording.unusedColumns },
     };
   } catch (error) {
-    return refused(item, reasonOf(item, error), sha256(bytes));
+    return refused(item, reasonOf(item, error), hashOf(source));
   }
 }

@@ -1,5 +1,5 @@
 import { randomBytes } from 'node:crypto';
-import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
+import { createReadStream, existsSync, existsSync, mkdirSync, mkdirSync, writeFileSync, writeFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 
 /** Everything the command does to the outside: the only door to files and the terminal, so that a test can stand in it. */
@@ -9,6 +9,9 @@ export interface Io {
   /** the bytes of a file, never changed */
   readonly readFile: (path: string) => Promise<Uint8Array>;
   readonly writeFile: (path: string, content: string | Uint8Array) => void;
+  /** the same in order, a piece at a time, for files that need not fit in memory */
+  readonly readChunks: (path: string) => AsyncIterable<Uint8Array>;
+  readonly writeFile: (path: string, text: string) => void;
   readonly makeFolder: (path: string) => void;
   readonly exists: (path: string) => boolean;
   /** the day on the calendar of the place: 2026-03-01 */
@@ -40,6 +43,8 @@ export function nodeIo(): Io {
     writeError: (text) => void process.stderr.write(text),
     readFile: (path) => readFile(path),
     writeFile: (path, content) => writeFileSync(path, content),
+    readChunks: (path) => createReadStream(path, { highWaterMark: 1 << 20 }) as AsyncIterable<Uint8Array>,
+    writeFile: (path, text) => writeFileSync(path, text),
     makeFolder: (path) => void mkdirSync(path, { recursive: true }),
     exists: existsSync,
     today: () => {

@@ -22,6 +22,8 @@ export async function main(args: readonly string[], io: Io = nodeIo()): Promise<
         return 0;
       case 'assess':
         return await (await import('./assess-command.ts')).assessCommand(asked, io);
+      case 'look':
+        return await (await import('./look-command.ts')).lookCommand(asked, io);
       case 'simulate':
         return (await import('./simulate-command.ts')).simulateCommand(asked, io);
       case 'agree':

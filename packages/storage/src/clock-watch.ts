@@ -20,18 +20,20 @@ export class ClockWatch {
     this.codec = codec;
   }
 
-  /** The note to be made, where the clock was set back. */
-  async look(): Promise<NewDocument | undefined> {
+  /** Looks at the clock, and has a note kept where it was set back. */
+  async look(note: (document: NewDocument) => Promise<unknown>): Promise<void> {
     const isAt = this.isoNow();
     this.latest ??= await this.kept();
     const wasAt = this.latest;
     const aheadMs = wasAt === undefined ? Infinity : Date.parse(isAt) - Date.parse(wasAt);
-    if (Math.abs(aheadMs) <= toleranceMs) return undefined;
+    if (Math.abs(aheadMs) <= toleranceMs) return;
+    if (aheadMs < 0) {
+      const body: ClockSetBack = { wasAt: wasAt!, isAt };
+      await note({ kind: 'clock-set-back', schema: 1, about: null, author: 'store', at: isAt, body });
+    }
+    // after the note: rather two of them than none where the program is killed between
     await this.rows.keepSetting('clock', await this.codec.sealSetting('clock', isAt));
     this.latest = isAt;
-    if (aheadMs > 0) return undefined;
-    const body: ClockSetBack = { wasAt: wasAt!, isAt };
-    return { kind: 'clock-set-back', schema: 1, about: null, author: 'store', at: isAt, body };
   }
 
   private async kept(): Promise<string | undefined> {

@@ -64,8 +64,7 @@ export class KeptRecords implements RecordStore {
     this.checkWriting();
     const sealed = seal(document);
     return this.turn.take(async () => {
-      const setBack = await this.clock?.look();
-      if (setBack !== undefined) await this.keep(seal(setBack), null);
+      await this.clock?.look((note) => this.keep(seal(note), null));
       return this.keep(sealed, await this.whoseOf(document, sealed.id));
     });
   }

@@ -27,7 +27,7 @@ beforeAll(async () => {
   recordedVisit = await book.beginVisit(personId);
   const timesS = Float64Array.from({ length: 700 }, (_, i) => i / 100);
   const samples = timesS.map((timeS) => 0.05 * Math.sin(timeS));
-  const bytesId = await recordedStream(await store.openBytes('set', personId), {
+  const bytesId = await recordedStream(await book.openBytes(recordedVisit, 'set'), {
     timesS,
     channels: [{ quantity: 'heel-height', axis: null, samples }],
   });

@@ -132,6 +132,19 @@ describe('a store of files', () => {
     store.close();
   });
 
+  test('with an altered last record names it, also when it is opened again', async () => {
+    const { folder } = await left();
+    const bytes = readFileSync(log(folder));
+    bytes[bytes.length - 8] ^= 1;
+    writeFileSync(log(folder), bytes);
+    for (let times = 0; times < 2; times += 1) {
+      const store = held(await FileStore.open(folder));
+      expect(await store.documents({})).toHaveLength(9);
+      expect(await store.problems()).toMatchObject([{ code: 'altered' }]);
+      store.close();
+    }
+  });
+
   test('with a recording that was half written gives what was acknowledged of it', async () => {
     const folder = freshFolder();
     const store = held(await FileStore.open(folder));

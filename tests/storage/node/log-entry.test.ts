@@ -18,6 +18,7 @@ test.each<LogEntry>([
   { op: 'key', row: { whose: 'p', wrapped: null, erased: true } },
   { op: 'setting', name: 'a', value: Uint8Array.of(6) },
   { op: 'setting', name: 'a', value: { bytes: 'AAAA' } },
+  { op: 'lost', ids: ['a'] },
   { op: 'erased', streams: ['s'], closing: 4 },
 ])('an entry comes back as it was: %j', (entry) => {
   expect(entryOf(entryBytes(entry))).toEqual(entry);

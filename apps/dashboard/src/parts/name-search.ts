@@ -20,6 +20,10 @@ export class NameSearch extends LitElement {
         margin-block: var(--gap-4);
         max-inline-size: 28rem;
       }
+      input[inputmode] {
+        inline-size: 100%;
+        margin-block-end: var(--gap-2);
+      }
     `,
   ];
 

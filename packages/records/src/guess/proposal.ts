@@ -1,3 +1,4 @@
+import type { ClockChange } from '../form/clock.ts';
 import type { FieldKind } from '../form/row-form.ts';
 import type { Answers } from './answers.ts';
 import type { ColumnProposal } from './column-guess.ts';
@@ -25,6 +26,12 @@ export interface Proposal {
   readonly parts: PartsProposal;
   /** lines of the first and the last row of each part */
   readonly partLines: readonly { readonly from: number; readonly to: number }[];
+  /** where the clock of the file did not go on as time did */
+  readonly clockLines: readonly { readonly kind: ClockChange['kind']; readonly line: number }[];
+  /** line of the first time that does not go on; null where all do */
+  readonly wrongStepLine: number | null;
+  /** whether it has to be said where in the recording the test is */
+  readonly isLong: boolean;
   /** where the test may be in a long recording; empty where it is short */
   readonly windows: readonly Window[];
   /** the first rows as they were read: a number, the text of a word, or null where a value is missing */

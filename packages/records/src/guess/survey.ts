@@ -181,6 +181,9 @@ export class TableSurvey {
         odd: collector.collected(lineOf(rowCount - 1)),
         parts,
         partLines: parts.parts.map(({ fromRow, toRow }) => ({ from: lineOf(fromRow), to: lineOf(toRow - 1) })),
+        clockLines: time.changes.map(({ kind, index }) => ({ kind, line: lineOf(index) })),
+        wrongStepLine: time.wrongSteps.count === 0 ? null : lineOf(time.wrongSteps.firstIndex),
+        isLong,
         windows: isLong && main !== undefined ? movingWindows(times, columns.get(main.index)!) : [],
         firstRows: Array.from({ length: Math.min(FIRST_ROWS, rowCount) }, (_, row) =>
           kinds.map((kind, column) => {

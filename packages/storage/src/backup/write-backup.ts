@@ -3,7 +3,7 @@ import { bytesToHex } from '@noble/hashes/utils.js';
 import type { Codec } from '../codec.ts';
 import { isReadable } from '../readable.ts';
 import type { Rows } from '../rows.ts';
-import { newId } from '../seal.ts';
+import { hashOfBytes, newId } from '../seal.ts';
 import { type BackupHeader, type BackupItem, backupVersion, itemLine } from './backup-line.ts';
 import { toBase64 } from './base64.ts';
 import { lineOf } from './lines.ts';
@@ -75,6 +75,10 @@ async function* streamItems(rows: Rows, codec: Codec, ids: readonly string[]): A
       continue;
     }
     const readable = pieces.filter(isReadable);
+    if (facts.sha256 !== null && hashOfBytes(readable) !== facts.sha256) {
+      yield { is: 'lost', id };
+      continue;
+    }
     yield { is: 'stream', ...facts, pieces: readable.length };
     yield* pieceItems(id, readable);
   }

@@ -1,7 +1,7 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 
 // A file of frames: a mark, the length, the first half of the SHA-256 of the content, the content. A frame counts when all of it is
-// there and matches; what follows the last such frame was being written when the power went.
+// there and matches; what is shorter than it says, at the end of the file, was being written when the power went.
 
 const mark = Uint8Array.of(0x73, 0x52, 0x46, 0x31);
 const hashLength = 16;
@@ -29,7 +29,7 @@ export interface Frame {
 
 export interface Frames {
   readonly frames: readonly Frame[];
-  /** stretches that are no frame, with a frame behind them: something that was written and altered */
+  /** stretches that are no frame, with a frame behind them or as long as they say: something that was written and altered */
   readonly damaged: readonly { readonly from: number; readonly to: number }[];
   /** where the last frame ends */
   readonly end: number;
@@ -54,6 +54,13 @@ function nextFrame(bytes: Uint8Array, from: number): number {
   return -1;
 }
 
+/** Where a frame would end that has its mark and all of its length; -1 where it is half written. */
+function wholeLength(bytes: Uint8Array, at: number): number {
+  if (at + headLength > bytes.length || mark.some((byte, i) => bytes[at + i] !== byte)) return -1;
+  const end = at + headLength + new DataView(bytes.buffer, bytes.byteOffset).getUint32(at + mark.length, true);
+  return end <= bytes.length ? end : -1;
+}
+
 /** All frames of a file. */
 export function framesOf(bytes: Uint8Array): Frames {
   const frames: Frame[] = [];
@@ -66,7 +73,8 @@ export function framesOf(bytes: Uint8Array): Frames {
       at += frame.length;
       continue;
     }
-    const next = nextFrame(bytes, at + 1);
+    const found = nextFrame(bytes, at + 1);
+    const next = found < 0 ? wholeLength(bytes, at) : found;
     if (next < 0) break;
     damaged.push({ from: at, to: next });
     at = next;

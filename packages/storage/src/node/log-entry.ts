@@ -10,6 +10,8 @@ export type LogEntry =
   | { readonly op: 'closed'; readonly row: StreamRow; readonly closing: number }
   | { readonly op: 'key'; readonly row: KeyRow }
   | { readonly op: 'setting'; readonly name: string; readonly value: Json | Uint8Array }
+  /** what could not be read when the file was written anew, and is not in it any more */
+  | { readonly op: 'lost'; readonly ids: readonly string[] }
   /** streams of erased people, whose files are to be taken away; numbers of closings up to this one are used */
   | { readonly op: 'erased'; readonly streams: readonly string[]; readonly closing: number };
 

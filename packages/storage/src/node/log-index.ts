@@ -27,6 +27,7 @@ export class LogIndex {
   readonly keys = new Map<string, KeyRow>();
   readonly settings = new Map<string, Json | Uint8Array>();
   readonly erasedStreams: string[] = [];
+  readonly lost: string[] = [];
   sequence = 0;
   closing = 0;
 
@@ -48,6 +49,7 @@ export class LogIndex {
       this.closing = Math.max(this.closing, entry.closing);
     } else if (entry.op === 'key') this.keys.set(entry.row.whose, entry.row);
     else if (entry.op === 'setting') this.settings.set(entry.name, entry.value);
+    else if (entry.op === 'lost') this.lost.push(...entry.ids);
     else {
       this.erasedStreams.push(...entry.streams);
       this.closing = Math.max(this.closing, entry.closing);

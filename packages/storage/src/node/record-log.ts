@@ -86,12 +86,16 @@ export class RecordLog {
 
   /** Writes the file anew, each entry changed or left out, and some behind them; all of it or nothing. */
   async rewrite(change: (entry: LogEntry) => LogEntry | null, behind: readonly LogEntry[]): Promise<void> {
-    const { frames } = framesOf(await readFile(this.path));
+    const bytes = await readFile(this.path);
+    const { frames, damaged } = framesOf(bytes);
     const kept = frames.map(({ content }) => change(entryOf(content))).filter((entry) => entry !== null);
+    // what cannot be read may be of somebody who is erased: it goes, and that it was there stays told
+    const ids = damaged.flatMap(({ from, to }) => idsIn(bytes.subarray(from, to)));
+    const lost: LogEntry[] = ids.length === 0 ? [] : [{ op: 'lost', ids }];
     const draft = `${this.path}.new`;
     const file = await AppendFile.at(draft, 0);
     try {
-      await file.append(joined([...kept, ...behind].map((entry) => frameOf(entryBytes(entry)))));
+      await file.append(joined([...kept, ...lost, ...behind].map((entry) => frameOf(entryBytes(entry)))));
     } finally {
       await file.close();
     }
@@ -99,7 +103,6 @@ export class RecordLog {
     this.file = null;
     await rename(draft, this.path);
     await syncFolder(this.folder);
-    // what was half written may be of somebody who is erased
     await rm(join(this.folder, 'half-written'), { force: true });
     await this.open(true);
   }
@@ -120,9 +123,8 @@ export class RecordLog {
     const index = new LogIndex();
     for (const { at, length, content } of frames) index.take(entryOf(content), at, length);
     this.index = index;
-    this.problems = damaged.flatMap(({ from, to }) =>
-      idsIn(bytes.subarray(from, to)).map((id) => ({ id, code: 'altered' as const })),
-    );
+    const altered = [...index.lost, ...damaged.flatMap(({ from, to }) => idsIn(bytes.subarray(from, to)))];
+    this.problems = altered.map((id) => ({ id, code: 'altered' as const }));
     const { ino } = bytes.length === 0 ? { ino: 0 } : await stat(this.path);
     this.bytes = { length: bytes.length, ino };
     return bytes;

@@ -1,0 +1,15 @@
+import { type Recording, readRecording } from '@surae/records';
+import { sha256 } from './fingerprints.ts';
+
+/** What a report is made from: the bytes of a file under our header, or a recording that a recipe made. */
+export type Source = Uint8Array | Recording;
+
+/** The recording of a source. @throws {@link RecordError} where its bytes hold none */
+export function recordingOf(source: Source, file: string): Recording {
+  return source instanceof Uint8Array ? readRecording(source, { file }) : source;
+}
+
+/** SHA-256 of the untouched bytes. */
+export function hashOf(source: Source): string {
+  return source instanceof Uint8Array ? sha256(source) : source.source.sha256;
+}
