@@ -5,7 +5,16 @@ const conditions = ['surae-source', 'module', 'node', 'development|production'];
 const inBrowser = (names: readonly string[]): string[] => names.map((name) => `tests/browser/${name}.test.ts`);
 
 /** Tests in a browser that watch a running set, a load or a clock. */
-const moments = inBrowser(['interruptions', 'journey', 'killed', 'live-motion', 'pushes', 'set-up', 'stop', 'two-sensors']);
+const moments = inBrowser([
+  'interruptions',
+  'journey',
+  'killed',
+  'live-motion',
+  'pushes',
+  'set-up',
+  'stop',
+  'two-sensors',
+]);
 
 /** Builds the page anew, under whoever is served it. */
 const alone = inBrowser(['start']);

@@ -6,11 +6,10 @@ import { PLACEMENTS, SIDES, TESTS } from '../../apps/cli/src/known-words.ts';
 import { TOLD_COLUMNS, type ToldColumn } from '../../apps/cli/src/told-columns.ts';
 import { projectText } from '../support/project.ts';
 
-type Command = 'assess' | 'simulate' | 'agree' | 'export';
+type Command = 'assess' | 'simulate' | 'agree' | 'export' | 'look';
 
 /** Options that a help text explains, with a value where one is named behind them. */
 function explained(about: Command): string[][] {
-function explained(about: 'assess' | 'simulate' | 'agree' | 'look'): string[][] {
   return helpText(about)
     .split('\n')
     .flatMap((line) => {
@@ -40,10 +39,6 @@ const VALUES: Readonly<Record<string, string>> = {
   FORMS: 'csv,parquet',
   DAY: '2026-03-01',
   PATH: 'o.zip',
-};
-
-/** What an option asks for beside it. */
-const NEEDS: Readonly<Record<Command, Readonly<Record<string, string[]>>>> = {
   PART: '2',
   SECONDS: '10-20',
   'TOPIC=ANSWER': 'rate=100',
@@ -51,7 +46,7 @@ const NEEDS: Readonly<Record<Command, Readonly<Record<string, string[]>>>> = {
 };
 
 /** What an option asks for beside it. */
-const NEEDS: Readonly<Record<'assess' | 'simulate' | 'agree' | 'look', Readonly<Record<string, string[]>>>> = {
+const NEEDS: Readonly<Record<Command, Readonly<Record<string, string[]>>>> = {
   assess: {
     '--forefoot-lever-mm': ['--test', 'isometric'],
     '--calibration-u-percent': ['--test', 'isometric'],
@@ -125,12 +120,18 @@ test('the help of simulate explains every level that is taken, and no other', ()
 });
 
 test('the help explains every option of the command line', () => {
-  const source = ['arguments', 'agree-arguments', 'export-arguments']
+  const source = ['arguments', 'agree-arguments', 'export-arguments', 'look-arguments', 'recipe-arguments']
     .map((name) => projectText(`apps/cli/src/${name}.ts`))
     .join('');
   const options = [...source.matchAll(/^ {8}'?([a-z-]+)'?: \{ type: '(?:string|boolean)'/gm)].map(([, name]) => name);
   expect(options.length).toBeGreaterThan(32);
-  const text = helpText('surae') + helpText('assess') + helpText('simulate') + helpText('agree') + helpText('export');
+  const text =
+    helpText('surae') +
+    helpText('assess') +
+    helpText('simulate') +
+    helpText('agree') +
+    helpText('export') +
+    helpText('look');
   for (const option of options) expect(text).toContain(`--${option} `.trimEnd());
 });
 

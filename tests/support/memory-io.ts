@@ -28,7 +28,6 @@ export class MemoryIo {
         const bytes = await this.readFile(path);
         for (let at = 0; at < bytes.length; at += 1000) yield bytes.subarray(at, at + 1000);
       },
-      writeFile: (path, text) => void this.files.set(path, text),
       makeFolder: (path) => void this.folders.add(path),
       today: () => '2026-11-29',
       drawSecret: () => `drawn-${(this.drawn += 1)}`,

@@ -37,23 +37,18 @@ export interface AssessArguments {
 }
 
 /** What a help text can be about. */
-export type HelpTopic = 'surae' | 'assess' | 'simulate' | 'agree' | 'export';
-export type HelpTopic = 'surae' | 'assess' | 'simulate' | 'agree' | 'look';
+export type HelpTopic = 'surae' | 'assess' | 'simulate' | 'agree' | 'export' | 'look';
 
 export type Arguments =
   | AssessArguments
   | SimulateArguments
   | AgreeArguments
   | ExportArguments
-  | { readonly command: 'help'; readonly about: HelpTopic }
-  | { readonly command: 'version' };
-
-const TOPICS = ['assess', 'simulate', 'agree', 'export'] as const;
   | LookArguments
   | { readonly command: 'help'; readonly about: HelpTopic }
   | { readonly command: 'version' };
 
-const TOPICS = ['assess', 'simulate', 'agree', 'look'] as const;
+const TOPICS = ['assess', 'simulate', 'agree', 'export', 'look'] as const;
 
 /**
  * What the command line asks for.
@@ -64,8 +59,7 @@ export function readArguments(args: readonly string[]): Arguments {
   const [command, ...rest] = args;
   switch (command) {
     case undefined:
-      throw new UsageError('a command is needed: assess, simulate, agree or export');
-      throw new UsageError('a command is needed: assess, look, simulate or agree');
+      throw new UsageError('a command is needed: assess, look, simulate, agree or export');
     case '--help':
     case '-h':
     case 'help':
@@ -80,12 +74,10 @@ export function readArguments(args: readonly string[]): Arguments {
       return readAgree(rest);
     case 'export':
       return readExport(rest) ?? { command: 'help', about: 'export' };
-    default:
-      throw new UsageError(`there is no command "${command}": use assess, simulate, agree or export`);
     case 'look':
       return readLook(rest);
     default:
-      throw new UsageError(`there is no command "${command}": use assess, look, simulate or agree`);
+      throw new UsageError(`there is no command "${command}": use assess, look, simulate, agree or export`);
   }
 }
 

@@ -6,7 +6,6 @@ import { comparisonsOf } from './comparisons.ts';
 import type { Io } from './io.ts';
 import { manifestItems } from './manifest.ts';
 import { type GivenReliability, readOwnReliability } from './own-reliability.ts';
-import { readFault } from './read-fault.ts';
 import { readNamed } from './read-named.ts';
 import { type GivenRecipe, recipeIn } from './recipe-file.ts';
 import { runOutput } from './run-output.ts';

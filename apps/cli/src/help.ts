@@ -274,6 +274,8 @@ Examples
 
 Even without names somebody who knows the figures of a person can find them:
 local rules on health data hold for every copy.
+`;
+
 const LOOK = `surae look FILE...  [options]
 
 Looks at tables that another program wrote: how the text is written, what each

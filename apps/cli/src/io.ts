@@ -1,5 +1,5 @@
 import { randomBytes } from 'node:crypto';
-import { createReadStream, existsSync, existsSync, mkdirSync, mkdirSync, writeFileSync, writeFileSync } from 'node:fs';
+import { createReadStream, existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 
 /** Everything the command does to the outside: the only door to files and the terminal, so that a test can stand in it. */
@@ -11,7 +11,6 @@ export interface Io {
   readonly writeFile: (path: string, content: string | Uint8Array) => void;
   /** the same in order, a piece at a time, for files that need not fit in memory */
   readonly readChunks: (path: string) => AsyncIterable<Uint8Array>;
-  readonly writeFile: (path: string, text: string) => void;
   readonly makeFolder: (path: string) => void;
   readonly exists: (path: string) => boolean;
   /** the day on the calendar of the place: 2026-03-01 */
@@ -44,7 +43,6 @@ export function nodeIo(): Io {
     readFile: (path) => readFile(path),
     writeFile: (path, content) => writeFileSync(path, content),
     readChunks: (path) => createReadStream(path, { highWaterMark: 1 << 20 }) as AsyncIterable<Uint8Array>,
-    writeFile: (path, text) => writeFileSync(path, text),
     makeFolder: (path) => void mkdirSync(path, { recursive: true }),
     exists: existsSync,
     today: () => {
