@@ -87,6 +87,14 @@ export {
   WARM_UP_SENTENCES,
 } from './sentences/pull-sentences.ts';
 export {
+  AUDIT_WORDS,
+  BANNER_WORDS,
+  CLINIC_WORDS,
+  DOOR_WORDS,
+  ERASE_WORDS,
+  RECORD_PROBLEMS,
+} from './sentences/screens/clinic-words.ts';
+export {
   COMPARED_WORDS,
   FEATURE_VALUE_WORDS,
   FEATURE_WORDS,
@@ -102,6 +110,7 @@ export { END_CHOICES, ENDING_WORDS, REDO_REASONS, STOP_STEPS } from './sentences
 export { EXPORT_WORDS } from './sentences/screens/export-words.ts';
 export { FRAME_WORDS, START_WORDS, STEP_WORDS } from './sentences/screens/frame-words.ts';
 export { HISTORY_WORDS } from './sentences/screens/history-words.ts';
+export { IMPORT_WORDS } from './sentences/screens/import-words.ts';
 export { OWN_ERROR_WORDS } from './sentences/screens/own-error-words.ts';
 export {
   PULL_ENDING_WORDS,

@@ -1,5 +1,5 @@
-import type { Page } from 'playwright-core';
-import { test } from 'vitest';
+import type { BrowserContext, Page } from 'playwright-core';
+import { expect, test } from 'vitest';
 import { isLong } from '../support/runs.ts';
 import { killBrowser, newProfile, openBrowser } from './support/browser.mjs';
 import { findChromium } from './support/chromium.mjs';
@@ -7,10 +7,36 @@ import { servePage } from './support/devices/serve-page.ts';
 import { KillLedger, killMoments } from './support/kill/kill-ledger.ts';
 import type { KillNews } from './support/kill/kill-page.ts';
 
+/** Of two windows one writes; the other is told, and writes once the first is closed. */
+async function expectOneWriter(context: BrowserContext, origin: string): Promise<void> {
+  const [first, second] = [await context.newPage(), await context.newPage()];
+  for (const page of [first, second]) {
+    await page.goto(origin);
+    await page.waitForFunction('"killPage" in globalThis');
+  }
+  expect(await first.evaluate(() => killPage.share())).toBe(true);
+  expect(await second.evaluate(() => killPage.share())).toBe(false);
+  expect(await second.evaluate(() => killPage.addShared())).toBe('written-elsewhere');
+  expect(await first.evaluate(() => killPage.addShared())).toBeNull();
+  await first.close();
+  await second.waitForFunction(async () => (await killPage.addShared()) === null);
+}
+
+/** Without room a store refuses, keeps what it has, and takes more once there is room again. */
+async function expectRoom(page: Page, context: BrowserContext, origin: string): Promise<readonly string[]> {
+  const session = await context.newCDPSession(page);
+  const { usage } = await session.send('Storage.getUsageAndQuota', { origin });
+  await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: usage + 2_000_000 });
+  const { code, ids } = await page.evaluate(() => killPage.fillUp());
+  expect(code).toBe('full');
+  await session.send('Storage.overrideQuotaForOrigin', { origin });
+  return ids;
+}
+
 const kills = isLong ? 100 : 10;
 
 test.skipIf(!findChromium())(
-  'whatever a store acknowledged is whole after its browser was killed, and at most a second of a stream is missing',
+  'whatever a store acknowledged is whole after its browser was killed or the disk was full, and at most a second of a stream is missing',
   { timeout: 20_000 + kills * 12_000 },
   async () => {
     const site = await servePage('../kill/kill-page.ts');
@@ -37,6 +63,10 @@ test.skipIf(!findChromium())(
       }
       const { page, context } = await open();
       await ledger.expectAll(page);
+      const filled = await expectRoom(page, context, site.origin);
+      await expectOneWriter(context, site.origin);
+      const found = await ledger.expectAll(page);
+      expect(Object.keys(found.documents)).toEqual(expect.arrayContaining([...filled]));
       await context.close();
       process.stdout.write(`${ledger.figures()}\n`);
     } finally {

@@ -47,6 +47,15 @@ describe('amendments', () => {
     ]);
   });
 
+  test.each(['audit-entry', 'person-erased', 'clock-set-back'])(
+    '%s tells what was done and cannot be removed',
+    (kind) => {
+      const told = sampleDocument(kind, null);
+      const { documents, refused } = laidOver([told, sampleDocument('removal', told.id)], all);
+      expect([documents, refused.map(({ code }) => code)]).toEqual([[told], ['not-amendable']]);
+    },
+  );
+
   test('what is removed does not count, and an entry of the audit trail cannot be removed', () => {
     const audit = sampleDocument('audit-entry', null);
     const given = [

@@ -6,7 +6,7 @@ import { PLACEMENTS, SIDES, TESTS } from '../../apps/cli/src/known-words.ts';
 import { TOLD_COLUMNS, type ToldColumn } from '../../apps/cli/src/told-columns.ts';
 import { projectText } from '../support/project.ts';
 
-type Command = 'assess' | 'simulate' | 'agree' | 'export' | 'look';
+type Command = 'look' | 'assess' | 'simulate' | 'agree' | 'export';
 
 /** Options that a help text explains, with a value where one is named behind them. */
 function explained(about: Command): string[][] {
@@ -65,7 +65,6 @@ const NEEDS: Readonly<Record<Command, Readonly<Record<string, string[]>>>> = {
     '--icc-expected': ['--icc-width', '0.1'],
   },
   export: {
-    '--backup': [],
     '--passphrase-file': ['--backup', 'b'],
     '--secret-file': ['--without-names'],
     '--keep-devices': ['--without-names'],
@@ -120,18 +119,12 @@ test('the help of simulate explains every level that is taken, and no other', ()
 });
 
 test('the help explains every option of the command line', () => {
-  const source = ['arguments', 'agree-arguments', 'export-arguments', 'look-arguments', 'recipe-arguments']
+  const source = ['arguments', 'agree-arguments', 'export-arguments']
     .map((name) => projectText(`apps/cli/src/${name}.ts`))
     .join('');
   const options = [...source.matchAll(/^ {8}'?([a-z-]+)'?: \{ type: '(?:string|boolean)'/gm)].map(([, name]) => name);
   expect(options.length).toBeGreaterThan(32);
-  const text =
-    helpText('surae') +
-    helpText('assess') +
-    helpText('simulate') +
-    helpText('agree') +
-    helpText('export') +
-    helpText('look');
+  const text = helpText('surae') + helpText('assess') + helpText('simulate') + helpText('agree') + helpText('export');
   for (const option of options) expect(text).toContain(`--${option} `.trimEnd());
 });
 

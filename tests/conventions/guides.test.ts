@@ -26,3 +26,19 @@ test('a lost path is found', () => {
     'docs/guide.md',
   ]);
 });
+
+test('every hazard names a test that there is, and a title of it', () => {
+  const text = projectText('DEVELOPERS.md');
+  const table = text.slice(text.indexOf('## Hazards'), text.indexOf('## The look'));
+  const rows = table
+    .split('\n')
+    .filter((line) => line.startsWith('| ') && !line.startsWith('| use error') && !line.startsWith('| ---'));
+  expect(rows.length).toBeGreaterThan(15);
+  const without = rows.filter((row) => {
+    const [, path, title] = /`(tests\/[\w./-]+\.test\.ts)`: \*([^*]+)\* \|$/.exec(row) ?? [];
+    return (
+      path === undefined || title === undefined || !existsSync(inProject(path)) || !projectText(path).includes(title)
+    );
+  });
+  expect(without).toEqual([]);
+});

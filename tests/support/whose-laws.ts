@@ -214,6 +214,22 @@ export function whoseLaws(open: () => Promise<RecordStore>): void {
       expect((await third.documents({})).map(({ kind }) => kind)).toEqual(['person-erased']);
     });
 
+    test('of nobody is refused, as is anything of nobody by an empty name', async () => {
+      const store = await open();
+      await expect(store.erase('', asked)).rejects.toThrow(RangeError);
+      await expect(store.add(note(1, { whose: '' }))).rejects.toThrow(RangeError);
+      await expect(store.openBytes('set', '')).rejects.toThrow(RangeError);
+      const kept = await store.add(note('of the clinic', { kind: 'person-erased', about: '' }));
+      const other = await open();
+      const answers = await other.adopt([
+        { document: kept, whose: null },
+        { document: kept, whose: '' },
+      ]);
+      expect(answers).toEqual(['added', 'altered']);
+      expect((await other.add(note('still kept'))).body).toBe('still kept');
+      expect(await other.problems()).toEqual([]);
+    });
+
     test('of somebody of whom nothing is kept gives a receipt of nothing', async () => {
       const store = await open();
       expect(await store.erase('f'.repeat(32), asked)).toMatchObject({ documents: 0, streams: 0, bytes: 0 });

@@ -37,7 +37,7 @@ export interface AssessArguments {
 }
 
 /** What a help text can be about. */
-export type HelpTopic = 'surae' | 'assess' | 'simulate' | 'agree' | 'export' | 'look';
+export type HelpTopic = 'surae' | 'look' | 'assess' | 'simulate' | 'agree' | 'export';
 
 export type Arguments =
   | AssessArguments
@@ -48,7 +48,7 @@ export type Arguments =
   | { readonly command: 'help'; readonly about: HelpTopic }
   | { readonly command: 'version' };
 
-const TOPICS = ['assess', 'simulate', 'agree', 'export', 'look'] as const;
+const TOPICS = ['look', 'assess', 'simulate', 'agree', 'export'] as const;
 
 /**
  * What the command line asks for.
@@ -59,7 +59,7 @@ export function readArguments(args: readonly string[]): Arguments {
   const [command, ...rest] = args;
   switch (command) {
     case undefined:
-      throw new UsageError('a command is needed: assess, look, simulate, agree or export');
+      throw new UsageError('a command is needed: look, assess, simulate, agree or export');
     case '--help':
     case '-h':
     case 'help':
@@ -77,7 +77,7 @@ export function readArguments(args: readonly string[]): Arguments {
     case 'look':
       return readLook(rest);
     default:
-      throw new UsageError(`there is no command "${command}": use assess, look, simulate, agree or export`);
+      throw new UsageError(`there is no command "${command}": use look, assess, simulate, agree or export`);
   }
 }
 

@@ -8,9 +8,9 @@ export interface Io {
   readonly writeError: (text: string) => void;
   /** the bytes of a file, never changed */
   readonly readFile: (path: string) => Promise<Uint8Array>;
-  readonly writeFile: (path: string, content: string | Uint8Array) => void;
   /** the same in order, a piece at a time, for files that need not fit in memory */
   readonly readChunks: (path: string) => AsyncIterable<Uint8Array>;
+  readonly writeFile: (path: string, content: string | Uint8Array) => void;
   readonly makeFolder: (path: string) => void;
   readonly exists: (path: string) => boolean;
   /** the day on the calendar of the place: 2026-03-01 */

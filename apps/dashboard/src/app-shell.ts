@@ -1,6 +1,11 @@
-import { FRAME_WORDS } from '@surae/shared';
+import { consume } from '@lit/context';
+import { BANNER_WORDS, CLINIC_WORDS, FRAME_WORDS } from '@surae/shared';
+import type { RecordStore } from '@surae/storage';
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
+import type { AuditTrail } from './clinic/audit-trail.ts';
+import type { ClinicDoor } from './clinic/clinic-door.ts';
+import { auditContext, doorContext, storeContext } from './contexts/capabilities.ts';
 import './pages/start-page.ts';
 import './pages/visit-page.ts';
 import { focusHeading } from './heading-focus.ts';
@@ -60,20 +65,35 @@ export class AppShell extends LitElement {
         padding-block: var(--gap-3);
         text-decoration: none;
       }
-      header button {
+      header button,
+      .where {
         font-size: var(--size-1);
+      }
+      .where {
+        align-items: center;
+        display: inline-flex;
+        min-block-size: var(--target);
+      }
+      .banner {
+        flex-basis: 100%;
+        margin: 0;
+        max-inline-size: none;
       }
       main {
         padding-block: var(--gap-4) var(--gap-8);
       }
       footer {
+        column-gap: var(--gap-6);
+        display: flex;
+        flex-wrap: wrap;
+        align-items: baseline;
         border-block-start: 1px solid var(--hairline);
         font-size: var(--size-1);
         padding-block: var(--gap-3) var(--gap-6);
       }
       footer a {
         display: inline-block;
-        margin-inline-start: var(--gap-4);
+        margin-inline-end: var(--gap-4);
         padding-block: var(--gap-3);
       }
       :host([bare]) header,
@@ -87,6 +107,10 @@ export class AppShell extends LitElement {
     `,
   ];
 
+  @consume({ context: doorContext }) private readonly door!: ClinicDoor;
+  @consume({ context: storeContext }) private readonly store!: RecordStore;
+  @consume({ context: auditContext }) private readonly audit!: AuditTrail;
+  private endAccess: (() => void) | undefined;
   @state() private route: Route = routeOf(location.hash);
   /** one came to this page from another one of the dashboard */
   private arrived = false;
@@ -100,11 +124,15 @@ export class AppShell extends LitElement {
     addEventListener('online', this.look);
     addEventListener('offline', this.look);
     this.system.addEventListener('change', this.followSystem);
+    this.endAccess = this.store.onAccess(() => this.requestUpdate());
+    this.audit.addEventListener('audit-missing', this.renew);
     // a set fills the screen: nothing else is shown while somebody is being tested
     this.addEventListener('bare-screen', this.makeBare);
   }
 
   override disconnectedCallback(): void {
+    this.endAccess?.();
+    this.audit.removeEventListener('audit-missing', this.renew);
     this.removeEventListener('bare-screen', this.makeBare);
     removeEventListener('hashchange', this.follow);
     removeEventListener('online', this.look);
@@ -122,6 +150,10 @@ export class AppShell extends LitElement {
 
   private readonly makeBare = (event: Event): void => {
     this.toggleAttribute('bare', (event as CustomEvent<boolean>).detail);
+  };
+
+  private readonly renew = (): void => {
+    this.requestUpdate();
   };
 
   private readonly look = (): void => {
@@ -154,6 +186,7 @@ export class AppShell extends LitElement {
 
   override render(): TemplateResult {
     const words = FRAME_WORDS;
+    const isOwn = this.door.open?.which === 'own';
     return html`
       <header>
         <a class="skip" href="#page" @click=${this.skip}>${words.skip.text}</a>
@@ -161,16 +194,34 @@ export class AppShell extends LitElement {
           ${words.name.text}
         </a>
         ${this.online ? null : html`<span class="voice" role="status">${words.offline.text}</span>`}
+        <a class="where" href=${hashOf({ page: 'clinic' })}>${CLINIC_WORDS[isOwn ? 'name-own' : 'name-demo'].text}</a>
+        ${
+          isOwn
+            ? html`<button class="plain" type="button" @click=${() => void this.door.lock()}>
+                ${CLINIC_WORDS['lock-now'].text}
+              </button>`
+            : null
+        }
         <button class="plain" type="button" @click=${() => this.turnPaper()}>
           ${this.night ? words['day-paper'].text : words['night-paper'].text}
         </button>
+        ${this.banner()}
       </header>
       <main id="page" tabindex="-1">${this.page()}</main>
       <footer class="quiet">
-        ${words.scope.text}
+        <span>${words.scope.text}</span>
         <a href="./licences.txt" target="_blank" rel="noopener">${words['made-of'].text}</a>
       </footer>
     `;
+  }
+
+  /** What has to be said on every page; nothing where all is well. */
+  private banner(): TemplateResult | null {
+    const readsOnly = this.store.access.why === 'written-elsewhere';
+    if (!readsOnly && this.audit.missing === 0) return null;
+    return html`<p class="voice banner" role="status">
+      ${BANNER_WORDS[readsOnly ? 'reads-only' : 'audit-missing'].text}
+    </p>`;
   }
 
   private page(): TemplateResult {
@@ -185,6 +236,18 @@ export class AppShell extends LitElement {
       case 'export':
         void import('./pages/export-page.ts');
         return html`<export-page></export-page>`;
+      case 'clinic':
+        void import('./pages/clinic-page.ts');
+        return html`<clinic-page></clinic-page>`;
+      case 'audit':
+        void import('./pages/audit-page.ts');
+        return html`<audit-page></audit-page>`;
+      case 'erase':
+        void import('./pages/erase-page.ts');
+        return html`<erase-page .personId=${this.route.personId}></erase-page>`;
+      case 'import':
+        void import('./pages/import-page.ts');
+        return html`<import-page></import-page>`;
       case 'sensors':
         void import('./pages/sensors-page.ts');
         return html`<sensors-page .visitId=${this.route.visitId}></sensors-page>`;

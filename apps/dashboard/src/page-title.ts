@@ -1,5 +1,16 @@
 import type { Visit } from '@surae/casebook';
-import { DESCRIBE_WORDS, FRAME_WORDS, OWN_ERROR_WORDS, SENSOR_WORDS, START_WORDS, STEP_WORDS } from '@surae/shared';
+import {
+  AUDIT_WORDS,
+  CLINIC_WORDS,
+  DESCRIBE_WORDS,
+  ERASE_WORDS,
+  FRAME_WORDS,
+  IMPORT_WORDS,
+  OWN_ERROR_WORDS,
+  SENSOR_WORDS,
+  START_WORDS,
+  STEP_WORDS,
+} from '@surae/shared';
 import { stepName } from './journey/step-names.ts';
 import { type Step, stepsOf } from './journey/steps.ts';
 import { fill } from './words/fill.ts';
@@ -16,6 +27,10 @@ const titles = {
   start: START_WORDS.title,
   'own-errors': OWN_ERROR_WORDS.title,
   export: START_WORDS['export-link'],
+  clinic: CLINIC_WORDS.title,
+  audit: AUDIT_WORDS.title,
+  erase: ERASE_WORDS.title,
+  import: IMPORT_WORDS.title,
   sensors: SENSOR_WORDS.title,
   describe: DESCRIBE_WORDS.title,
   lost: FRAME_WORDS['lost-title'],

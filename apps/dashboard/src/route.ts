@@ -3,6 +3,12 @@ export type Route =
   | { readonly page: 'start' }
   | { readonly page: 'own-errors' }
   | { readonly page: 'export' }
+  /** the clinic: its lock, its keys, its backups */
+  | { readonly page: 'clinic' }
+  | { readonly page: 'audit' }
+  | { readonly page: 'erase'; readonly personId: string }
+  /** a table that another program wrote */
+  | { readonly page: 'import' }
   /** the sensors, and the visit that one came from */
   | { readonly page: 'sensors'; readonly visitId: string | null }
   /** the description of a sensor that is being written; the id of the one that it begins from */
@@ -19,10 +25,14 @@ export function routeOf(hash: string): Route {
   if (parts.length === 0) return { page: 'start' };
   if (parts.length === 1 && parts[0] === 'own-errors') return { page: 'own-errors' };
   if (parts.length === 1 && parts[0] === 'export') return { page: 'export' };
+  if (parts.length === 1 && parts[0] === 'clinic') return { page: 'clinic' };
+  if (parts.length === 1 && parts[0] === 'audit') return { page: 'audit' };
+  if (parts.length === 1 && parts[0] === 'import') return { page: 'import' };
   if (parts.length === 1 && parts[0] === 'sensors') return { page: 'sensors', visitId: null };
   if (parts.length === 1 && parts[0] === 'describe') return { page: 'describe', descriptionId: null };
   const id = parts.length === 2 ? decoded(parts[1]!) : undefined;
   if (id !== undefined && parts[0] === 'visit') return { page: 'visit', visitId: id };
+  if (id !== undefined && parts[0] === 'erase') return { page: 'erase', personId: id };
   if (id !== undefined && parts[0] === 'sensors') return { page: 'sensors', visitId: id };
   if (id !== undefined && parts[0] === 'describe') return { page: 'describe', descriptionId: id };
   return { page: 'lost' };
@@ -43,9 +53,13 @@ export function hashOf(route: Route): string {
     `#/${name}${id === null ? '' : `/${encodeURIComponent(id)}`}`;
   switch (route.page) {
     case 'own-errors':
-      return '#/own-errors';
     case 'export':
-      return '#/export';
+    case 'clinic':
+    case 'audit':
+    case 'import':
+      return `#/${route.page}`;
+    case 'erase':
+      return place('erase', route.personId);
     case 'sensors':
       return place('sensors', route.visitId);
     case 'describe':

@@ -14,6 +14,9 @@ export interface AmendmentRefused {
   readonly code: 'about-nothing' | 'not-amendable' | 'no-fit-after';
 }
 
+/** Kinds that tell what was done with the record: taken out, they would hide it. */
+const staying: readonly string[] = ['audit-entry', 'person-erased', 'clock-set-back'];
+
 /** How a document is judged that an amendment would make. */
 export interface AmendmentRules {
   /** whether documents of a kind may be amended at all */
@@ -54,7 +57,7 @@ export function laidOver(
       continue;
     }
     if (kind === 'removal') {
-      if (target.kind === 'audit-entry') refuse('not-amendable');
+      if (staying.includes(target.kind)) refuse('not-amendable');
       else removed.add(target.id);
       continue;
     }

@@ -14,7 +14,7 @@ import type {
   Run,
   VerdictByHand,
 } from './kinds/person-kinds.ts';
-import { type BodyProblemCode, readBodies, readBody } from './kinds/read-body.ts';
+import { amendmentRules, type BodyProblemCode, readBodies } from './kinds/read-body.ts';
 import { type OwnErrorsEntry, ownErrorsOf } from './own-errors.ts';
 import { type Person, personOf } from './person.ts';
 import { type AmendedField, amended, amendedAsOf, amendedFields, amendmentOf } from './person-amendment.ts';
@@ -87,12 +87,6 @@ function byAbout(documents: readonly StoredDocument[]): ReadonlyMap<string | nul
   return found;
 }
 
-/** Whether an amended document is one that may be amended, and still is one of its kind. */
-const rules = {
-  isAmendable: (kind: string): boolean => kindOf(kind)?.amendable ?? false,
-  fits: (document: StoredDocument): boolean => readBody(document).ok,
-};
-
 /**
  * The present state of a clinic, made of all its documents and of nothing else: the same documents give the same state.
  *
@@ -106,7 +100,7 @@ const rules = {
 export function casebookOf(documents: readonly StoredDocument[]): Casebook {
   const ordered = [...documents].sort((a, b) => a.sequence - b.sequence);
   const read = readBodies(ordered);
-  const counting = laidOver(read.documents, rules);
+  const counting = laidOver(read.documents, amendmentRules);
   const about = byAbout(counting.documents);
   const ofKind = (kind: string): readonly StoredDocument[] => counting.documents.filter((one) => one.kind === kind);
   const entries = <Body>(list: readonly StoredDocument[], kind: string): readonly Entry<Body>[] =>

@@ -42,7 +42,15 @@ export type {
   Run,
   VerdictByHand,
 } from './kinds/person-kinds.ts';
-export { type BodyProblem, type BodyProblemCode, type BodyRead, readBodies, readBody } from './kinds/read-body.ts';
+export {
+  amendmentRules,
+  type BodyProblem,
+  type BodyProblemCode,
+  type BodyRead,
+  countingDocuments,
+  readBodies,
+  readBody,
+} from './kinds/read-body.ts';
 export {
   noOwnErrors,
   type OwnErrorsEntry,

@@ -5,6 +5,7 @@ export type { Encoding } from './form/encoding.ts';
 export type { Gap } from './gaps.ts';
 export { type Answers, formTopics } from './guess/answers.ts';
 export type { ColumnProposal } from './guess/column-guess.ts';
+export { findingsOf } from './guess/findings.ts';
 export type { FormProposal } from './guess/form-proposal.ts';
 export { ASK_BELOW, type Evidence, type Guessed } from './guess/guessed.ts';
 export type { LineList, OddLines } from './guess/odd-lines.ts';

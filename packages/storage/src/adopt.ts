@@ -60,7 +60,7 @@ async function answerFor(
   erased: ReadonlySet<string>,
   taken: ReadonlyMap<string, string>,
 ): Promise<Adoption> {
-  if (!isWhole(document)) return 'altered';
+  if (!isWhole(document) || whose === '') return 'altered';
   if (whose !== null && erased.has(whose)) return 'erased';
   const before = taken.get(document.id);
   if (before !== undefined) return before === document.hash ? 'already-there' : 'conflict';
@@ -73,7 +73,7 @@ async function answerFor(
 
 /** Somebody who was erased in the other store is not taken from older backups here; whoever is kept here stays. */
 async function rememberErased(rows: Rows, personId: string | null): Promise<void> {
-  if (personId === null || (await rows.findDocuments({ whose: personId })).length > 0) return;
+  if (personId === null || personId === '' || (await rows.findDocuments({ whose: personId })).length > 0) return;
   await rows.addKey({ whose: personId, wrapped: null, erased: true });
 }
 
@@ -85,7 +85,7 @@ function beginsWith(longer: readonly Uint8Array[], shorter: readonly Uint8Array[
 /** Takes a stream of another store: see {@link RecordStore.adoptStream}. */
 export async function adoptStream(rows: Rows, codec: Codec, given: ForeignStream): Promise<Adoption> {
   const { id, label, whose, sha256, pieces } = given;
-  if (sha256 !== null && hashOfBytes(pieces) !== sha256) return 'altered';
+  if ((sha256 !== null && hashOfBytes(pieces) !== sha256) || whose === '') return 'altered';
   if ((await erasedOf(rows, [whose])).size > 0) return 'erased';
   const row = await rows.streamOf(id);
   let from = 0;

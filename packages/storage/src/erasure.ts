@@ -27,6 +27,8 @@ async function countsOf(rows: Rows, personId: string, streams: readonly StreamRo
 
 /** Destroys what is kept of a person and the key to it: see {@link RecordStore.erase}. */
 export async function erasePerson(rows: Rows, codec: Codec, personId: string, by: AskedBy): Promise<ErasureReceipt> {
+  // under the empty name lies the key of what is nobody's
+  if (personId === '') throw new RangeError('The id of a person was expected; an empty text came.');
   const [key] = await rows.keys([personId]);
   if (key?.erased === true) throw new StorageError('erased', 'This person was erased before.');
   for (;;) {

@@ -38,6 +38,8 @@ export interface RecordsOptions {
   readonly isoNow?: () => string;
 }
 
+const noName = (): RangeError => new RangeError('The id of a person or null was expected; an empty text came.');
+
 /** A store of records over rows: what is written is made by one codec, and read by it. */
 export class KeptRecords implements RecordStore {
   private readonly rows: Rows;
@@ -88,6 +90,7 @@ export class KeptRecords implements RecordStore {
 
   async openBytes(label = '', whose: string | null = null): Promise<ByteWriter> {
     this.checkWriting();
+    if (whose === '') throw noName();
     return openWriter(this.rows, this.codec, { id: newId(), label, whose });
   }
 
@@ -184,6 +187,7 @@ export class KeptRecords implements RecordStore {
   }
 
   private async whoseOf({ whose, kind, about }: NewDocument, id: string): Promise<string | null> {
+    if (whose === '') throw noName();
     if (whose !== undefined) return whose;
     if (kind === 'person') return id;
     if (about === null) return null;

@@ -1,4 +1,11 @@
-import { noHistory, type SetChoice, type SetEnd, type VisitEvent } from '@surae/casebook';
+import {
+  casebookOf,
+  countingDocuments,
+  noHistory,
+  type SetChoice,
+  type SetEnd,
+  type VisitEvent,
+} from '@surae/casebook';
 import { SAFETY_LIST_VERSION } from '@surae/shared';
 import { MemoryStore } from '@surae/storage';
 import { describe, expect, test } from 'vitest';
@@ -248,4 +255,49 @@ test('visits before one are those of the same person that were begun earlier, th
     '2026-01-05',
     '2026-02-02',
   ]);
+});
+
+describe('what cannot be read or was corrected', () => {
+  const read = (documents: Parameters<typeof countingDocuments>[0]) => Promise.resolve(countingDocuments(documents));
+  const rest = { schema: 1, author: 'test', at: '2026-03-01T10:00:00Z' };
+
+  test('hides neither the list nor the rest of the visit', async () => {
+    const store = new MemoryStore();
+    const book = new VisitBook(store, steppingClock(), 'test', read);
+    const { id: personId } = await book.addPerson({ name: 'A 17', bodyMassKg: 71.5, heelLeverM: null, demo: false });
+    const visitId = await book.beginVisit(personId);
+    await book.record(visitId, { kind: 'visit-safety', safety: clear });
+    // what another program might have written, or a damaged backup held
+    await store.add({ ...rest, kind: 'visit-sore', about: visitId, body: {} });
+    await store.add({ ...rest, kind: 'set-begun', about: visitId, body: null });
+    await store.add({ ...rest, kind: 'person', about: null, body: 7 });
+    await store.add({ ...rest, kind: 'visit', about: personId, body: 'no' });
+    expect((await book.people()).map(({ name }) => name)).toEqual(['A 17', '?']);
+    const visits = await book.visitsOf(personId);
+    expect(visits.map(({ sore, sets, safety }) => [sore, sets, safety?.seenWhole])).toEqual([
+      [{ left: null, right: null }, [], undefined],
+      [{ left: null, right: null }, [], true],
+    ]);
+    expect(await book.visit(visitId)).toEqual(visits[1]);
+  });
+
+  test('an amendment and a removal count here as they do in the casebook', async () => {
+    const store = new MemoryStore();
+    const book = new VisitBook(store, steppingClock(), 'test', read);
+    const { id: personId } = await book.addPerson({ name: 'A 17', bodyMassKg: 71.5, heelLeverM: null, demo: false });
+    const visitId = await book.beginVisit(personId);
+    await book.record(visitId, { kind: 'visit-sore', sore: { left: 'insertion', right: 'no' } });
+    const [sore] = await store.documents({ kind: 'visit-sore' });
+    const taken = await book.beginVisit(personId);
+    const change = { sore: { left: 'no', right: 'insertion' } };
+    await store.add({ ...rest, kind: 'amendment', about: sore.id, body: { change, why: null } });
+    await store.add({ ...rest, kind: 'amendment', about: personId, body: { change: { name: 'A 71' }, why: null } });
+    await store.add({ ...rest, kind: 'removal', about: taken, body: { why: 'begun by mistake' } });
+    const { people } = casebookOf((await store.changesSince(null)).documents.map(({ document }) => document));
+    expect((await book.visit(visitId))?.sore).toEqual(change.sore);
+    expect(await book.visit(taken)).toBeUndefined();
+    expect(await book.visitsOf(personId)).toEqual(people[0].visits.map(({ visit }) => visit));
+    expect(await book.person(personId)).toEqual(people[0].person);
+    expect((await book.people())[0].name).toBe('A 71');
+  });
 });

@@ -3,6 +3,8 @@ import type { AssessmentRequest, PullReport, PullTestRequest, Report, Trace } fr
 import type { Person, PullChoice, SetChoice } from '@surae/casebook';
 import type { Sensor, SensorClock } from '@surae/sensors';
 import type { RecordStore } from '@surae/storage';
+import type { AuditTrail } from '../clinic/audit-trail.ts';
+import type { ClinicDoor } from '../clinic/clinic-door.ts';
 import type { SensorShelf } from '../devices/sensor-shelf.ts';
 import type { VisitBook, WallClock } from '../journey/visit-book.ts';
 
@@ -35,6 +37,8 @@ export interface BeatSound {
 /** Clock of the host: times of the wall for documents, steady times for streams. */
 export type HostClock = WallClock & SensorClock;
 
+export const doorContext = createContext<ClinicDoor>(Symbol('door'));
+export const auditContext = createContext<AuditTrail>(Symbol('audit'));
 export const bookContext = createContext<VisitBook>(Symbol('book'));
 export const storeContext = createContext<RecordStore>(Symbol('store'));
 export const assessorContext = createContext<Assessor>(Symbol('assessor'));

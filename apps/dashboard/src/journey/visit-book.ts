@@ -37,12 +37,15 @@ import {
   type ZeroEntry,
   zeroSchema,
 } from '@surae/casebook';
-import type { ByteWriter, Json, NewDocument, RecordStore, StoredDocument } from '@surae/storage';
+import type { ByteWriter, DocumentQuery, Json, NewDocument, RecordStore, StoredDocument } from '@surae/storage';
 
 /** The time as it is written into documents, with its offset from UTC. */
 export interface WallClock {
   isoNow(): string;
 }
+
+/** Documents as they count: what cannot be read is passed over, amendments and removals are laid over the rest. */
+export type BodiesRead = (documents: readonly StoredDocument[]) => Promise<readonly StoredDocument[]>;
 
 /** A set was asked for although the safety list keeps from testing. */
 export class SafetyLockError extends Error {
@@ -60,12 +63,37 @@ export class VisitBook extends EventTarget {
   private readonly store: RecordStore;
   private readonly clock: WallClock;
   private readonly author: string;
+  private readonly read: BodiesRead;
 
-  constructor(store: RecordStore, clock: WallClock, author: string) {
+  /** @param read - as they are, when left out: for documents that were written a moment ago */
+  constructor(
+    store: RecordStore,
+    clock: WallClock,
+    author: string,
+    read: BodiesRead = (documents) => Promise.resolve(documents),
+  ) {
     super();
     this.store = store;
     this.clock = clock;
     this.author = author;
+    this.read = read;
+  }
+
+  private async documents(query: DocumentQuery): Promise<readonly StoredDocument[]> {
+    const found = await this.store.documents(query);
+    if (found.length === 0) return found;
+    const ids = new Set<string | null>(found.map(({ id }) => id));
+    // there are few of them in a whole clinic
+    const changes = await this.store.documents({ kind: ['amendment', 'removal'] });
+    return this.read([...found, ...changes.filter(({ about }) => ids.has(about))]);
+  }
+
+  /** The document of an id, where it is of a kind and counts. */
+  private async document(id: string, kind: string): Promise<StoredDocument | undefined> {
+    const found = await this.store.document(id);
+    if (found?.kind !== kind) return undefined;
+    const changes = await this.store.documents({ kind: ['amendment', 'removal'], about: id });
+    return (await this.read([found, ...changes]))[0];
   }
 
   async addPerson(person: Omit<Person, 'id'>): Promise<Person> {
@@ -73,35 +101,35 @@ export class VisitBook extends EventTarget {
   }
 
   async people(): Promise<Person[]> {
-    const documents = await this.store.documents({ kind: ['person', 'person-amended'] });
+    const documents = await this.documents({ kind: ['person', 'person-amended'] });
     return caseloadOf(documents).map(({ person }) => person);
   }
 
   /** Everybody with their visits, without what was measured in these. */
   async caseload(): Promise<readonly CaseloadEntry[]> {
-    const documents = await this.store.documents({ kind: caseloadKinds });
+    const documents = await this.documents({ kind: caseloadKinds });
     const closed = new Set(documents.flatMap(({ kind, about }) => (kind === 'visit-closed' ? [about] : [])));
     const open = documents.filter(({ kind, id }) => kind === 'visit' && !closed.has(id)).map(({ id }) => id);
-    const answers = open.length === 0 ? [] : await this.store.documents({ kind: answerKinds, about: open });
+    const answers = open.length === 0 ? [] : await this.documents({ kind: answerKinds, about: open });
     return caseloadOf([...documents, ...answers]);
   }
 
   /** Visits of somebody as the list of people shows them, the newest first. */
   async visitLines(personId: string): Promise<readonly VisitLine[]> {
-    const documents = await this.store.documents({ whose: personId, kind: [...caseloadKinds, ...answerKinds] });
+    const documents = await this.documents({ whose: personId, kind: [...caseloadKinds, ...answerKinds] });
     return caseloadOf(documents)[0]?.visits ?? [];
   }
 
   async person(id: string): Promise<Person | undefined> {
-    const document = await this.store.document(id);
-    return document?.kind === 'person' ? amended(personOf(document), await this.amendments(id)) : undefined;
+    const begun = await this.document(id, 'person');
+    return begun === undefined ? undefined : amended(personOf(begun), await this.amendments(id));
   }
 
   /** The person of a visit: of one that is closed as the body was known at its end, of an open one as it is known now. */
   async personOfVisit({ id, personId }: Visit): Promise<Person | undefined> {
-    const [end] = await this.store.documents({ kind: 'visit-closed', about: id });
-    const begun = await this.store.document(personId);
-    if (end === undefined || begun?.kind !== 'person') return this.person(personId);
+    const [end] = await this.documents({ kind: 'visit-closed', about: id });
+    const begun = await this.document(personId, 'person');
+    if (end === undefined || begun === undefined) return this.person(personId);
     return amendedAsOf(personOf(begun), await this.amendments(personId), end.at);
   }
 
@@ -113,12 +141,12 @@ export class VisitBook extends EventTarget {
 
   /** What was corrected of a person, field by field, the oldest first. */
   async amendedFields(id: string): Promise<readonly AmendedField[]> {
-    const begun = await this.store.document(id);
-    return begun?.kind === 'person' ? amendedFields(begun, await this.amendments(id)) : [];
+    const begun = await this.document(id, 'person');
+    return begun === undefined ? [] : amendedFields(begun, await this.amendments(id));
   }
 
   private async amendments(id: string): Promise<readonly PersonAmendment[]> {
-    return (await this.store.documents({ kind: 'person-amended', about: id })).map(amendmentOf);
+    return (await this.documents({ kind: 'person-amended', about: id })).map(amendmentOf);
   }
 
   /** Keeps an error of measurement that the clinic found itself; gives the id of its document. */
@@ -134,9 +162,7 @@ export class VisitBook extends EventTarget {
 
   /** Errors of measurement of the clinic, the oldest first. */
   async ownErrors(): Promise<readonly OwnErrorsEntry[]> {
-    const [kept, back] = await Promise.all(
-      ['own-error', 'own-error-back'].map((kind) => this.store.documents({ kind })),
-    );
+    const [kept, back] = await Promise.all(['own-error', 'own-error-back'].map((kind) => this.documents({ kind })));
     return ownErrorsOf(kept ?? [], back ?? []);
   }
 
@@ -154,9 +180,21 @@ export class VisitBook extends EventTarget {
   /** Descriptions of sensors, the oldest first. */
   async descriptions(): Promise<readonly DescriptionEntry[]> {
     const [kept, back] = await Promise.all(
-      ['sensor-description', 'sensor-description-back'].map((kind) => this.store.documents({ kind })),
+      ['sensor-description', 'sensor-description-back'].map((kind) => this.documents({ kind })),
     );
     return descriptionEntries(kept ?? [], back ?? []);
+  }
+
+  /** Keeps a recipe by which files are read. */
+  async addRecipe(name: string, json: Json): Promise<void> {
+    await this.add({ kind: 'reading-recipe', schema: 1, about: null, body: { name, json } });
+  }
+
+  /** Recipes by which files are read, the newest first; of those of one name the newest. */
+  async recipes(): Promise<readonly { readonly name: string; readonly json: Json }[]> {
+    const kept = await this.store.documents({ kind: 'reading-recipe' });
+    const told = kept.map(({ body }) => body as { name: string; json: Json }).reverse();
+    return told.filter(({ name }, i) => told.findIndex((one) => one.name === name) === i);
   }
 
   /** Keeps the zero of a sensor, by its key. */
@@ -166,7 +204,7 @@ export class VisitBook extends EventTarget {
 
   /** The newest zero of a sensor; null without one. */
   async lastZero(sensor: string): Promise<ZeroEntry | null> {
-    return lastZeroOf(await this.store.documents({ kind: 'sensor-zero', about: sensor }));
+    return lastZeroOf(await this.documents({ kind: 'sensor-zero', about: sensor }));
   }
 
   /** Keeps a calibration; gives the id of its document, which is its certificate. */
@@ -177,7 +215,7 @@ export class VisitBook extends EventTarget {
 
   /** Certificates of all calibrations, the oldest first. */
   async certificates(): Promise<readonly Certificate[]> {
-    return certificatesOf(await this.store.documents({ kind: 'calibration' }));
+    return certificatesOf(await this.documents({ kind: 'calibration' }));
   }
 
   /** Begins a visit; gives its id. */
@@ -187,14 +225,15 @@ export class VisitBook extends EventTarget {
   }
 
   async visit(id: string): Promise<Visit | undefined> {
-    const begun = await this.store.document(id);
-    if (begun?.kind !== 'visit') return undefined;
-    return foldVisit(begun, await this.store.documents({ about: id, kind: visitEventKinds }));
+    const begun = await this.document(id, 'visit');
+    return begun === undefined
+      ? undefined
+      : foldVisit(begun, await this.documents({ about: id, kind: visitEventKinds }));
   }
 
   /** Visits of a person, the newest first. */
   async visitsOf(personId: string): Promise<Visit[]> {
-    const documents = await this.store.documents({ whose: personId, kind: ['visit', ...visitEventKinds] });
+    const documents = await this.documents({ whose: personId, kind: ['visit', ...visitEventKinds] });
     const events = new Map<string | null, StoredDocument[]>();
     for (const one of documents) events.set(one.about, [...(events.get(one.about) ?? []), one]);
     const begun = documents.filter(({ kind }) => kind === 'visit');

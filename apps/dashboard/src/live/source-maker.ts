@@ -10,6 +10,7 @@ import {
 } from '@surae/sensors';
 import { simulatePullTrial, simulateSet } from '@surae/simulation';
 import type { SensorMaker } from '../contexts/capabilities.ts';
+import type { HandedRecording } from './handed-recording.ts';
 
 /** What gives samples of a sensor that is connected. */
 export interface LiveSource {
@@ -30,6 +31,8 @@ export interface SourceMakerOptions {
 export class SourceMaker implements SensorMaker {
   private readonly options: SourceMakerOptions;
   private chosen: Trace | undefined;
+  /** a recording that was read on another page, until the page is closed */
+  handed: HandedRecording | undefined;
 
   constructor(options: SourceMakerOptions) {
     this.options = options;
@@ -38,6 +41,10 @@ export class SourceMaker implements SensorMaker {
   /** The recording that the next replayed set plays. */
   choose(recording: Trace): void {
     this.chosen = recording;
+  }
+
+  handOver(recording: HandedRecording): void {
+    this.handed = recording;
   }
 
   make(

@@ -15,6 +15,7 @@ import type { SensorShelf } from '../devices/sensor-shelf.ts';
 import { ShelfFollower } from '../devices/shelf-follower.ts';
 import { typedNumber } from '../journey/person-form.ts';
 import { fileWords } from '../live/file-words.ts';
+import { handedLeg } from '../live/handed-recording.ts';
 import { holdsPulls, isAlike, pullChoices, pullPlacements, pullProtocolOf } from '../live/pull-choices.ts';
 import { playsRecordings } from '../live/recording-chooser.ts';
 import { otherLegSensor } from '../live/sensor-change.ts';
@@ -93,6 +94,11 @@ export class PullReady extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     if (this.shelf.held !== undefined) this.origin = 'live';
+    const handed = playsRecordings(this.sensors) ? this.sensors.handed : undefined;
+    if (handed !== undefined) {
+      this.file = handedLeg(handed, this.side);
+      this.origin = 'replayed';
+    }
     const choices = pullChoices();
     const last = this.lastChoice;
     this.protocol = (last && pullProtocolOf(last.protocolId)) ?? choices[0]!;

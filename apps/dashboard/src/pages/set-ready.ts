@@ -14,6 +14,7 @@ import {
 import type { SensorShelf } from '../devices/sensor-shelf.ts';
 import { ShelfFollower } from '../devices/shelf-follower.ts';
 import { fileWords } from '../live/file-words.ts';
+import { handedLeg } from '../live/handed-recording.ts';
 import { protocolChoices, protocolOf } from '../live/protocol-choices.ts';
 import { playsRecordings } from '../live/recording-chooser.ts';
 import { fits } from '../live/recording-fit.ts';
@@ -66,10 +67,16 @@ export class SetReady extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     if (this.shelf.held !== undefined) this.origin = 'live';
+    const handed = playsRecordings(this.sensors) ? this.sensors.handed : undefined;
+    if (handed !== undefined) {
+      this.file = handedLeg(handed, this.side);
+      this.origin = 'replayed';
+    }
     const allowed = protocolChoices(this.visit, this.side).filter(({ blocked }) => blocked === null);
     const wanted = allowed.find(({ protocol }) => protocol.id === this.lastChoice?.protocolId) ?? allowed[0];
     this.protocol = wanted!.protocol;
-    this.placement = this.lastChoice?.placement ?? this.worn() ?? 'foot';
+    const told = handed === undefined ? null : handedLeg(handed, this.side).placement;
+    this.placement = told ?? this.lastChoice?.placement ?? this.worn() ?? 'foot';
   }
 
   /** Where the connected sensor can be worn, by its description or by what it measures. */

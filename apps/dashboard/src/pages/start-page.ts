@@ -1,13 +1,24 @@
 import { consume } from '@lit/context';
 import type { AmendedField, CaseloadEntry, Person, VisitLine } from '@surae/casebook';
-import { FRAME_WORDS, OWN_ERROR_WORDS, SENSOR_WORDS, START_WORDS } from '@surae/shared';
+import {
+  CLINIC_WORDS,
+  ERASE_WORDS,
+  FRAME_WORDS,
+  IMPORT_WORDS,
+  OWN_ERROR_WORDS,
+  SENSOR_WORDS,
+  START_WORDS,
+} from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { html, LitElement, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
-import { type Assessor, assessorContext, bookContext, storeContext } from '../contexts/capabilities.ts';
+import type { ClinicDoor } from '../clinic/clinic-door.ts';
+import { type Assessor, assessorContext, bookContext, doorContext, storeContext } from '../contexts/capabilities.ts';
 import { amendedWords, bodyOf, peopleNamed, sortedVisits } from '../journey/people-list.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
+import { storeWords } from '../live/store-words.ts';
+import '../parts/backup-reminder.ts';
 import type { NameSought } from '../parts/name-search.ts';
 import '../parts/name-search.ts';
 import type { PersonAmended, PersonGiven } from '../parts/person-form.ts';
@@ -29,10 +40,13 @@ export class StartPage extends LitElement {
   @consume({ context: bookContext }) @state() private book!: VisitBook;
   @consume({ context: storeContext }) private readonly store!: RecordStore;
   @consume({ context: assessorContext }) private readonly assessor!: Assessor;
+  @consume({ context: doorContext }) private readonly door!: ClinicDoor;
   @state() private entries: readonly CaseloadEntry[] | undefined;
   /** what was typed to find somebody */
   @state() private sought = '';
   @state() private notKept = false;
+  /** why no visit could be begun; empty where one could */
+  @state() private notBegun = '';
   /** id of the person who is being corrected: one form at a time */
   @state() private correcting: Person['id'] | undefined;
   /** id of the person whose correction could not be kept */
@@ -62,7 +76,13 @@ export class StartPage extends LitElement {
   }
 
   private async beginAnother(person: Person): Promise<void> {
-    const visitId = await this.book.beginVisit(person.id);
+    let visitId: string;
+    try {
+      visitId = await this.book.beginVisit(person.id);
+    } catch (error) {
+      this.notBegun = storeWords(error);
+      return;
+    }
     location.hash = hashOf({ page: 'visit', visitId });
   }
 
@@ -85,6 +105,7 @@ export class StartPage extends LitElement {
     const details = (event.target as HTMLElement).closest('details');
     try {
       await this.book.amendPerson(id, event.detail.change, event.detail.by);
+      await this.door.open?.audit.write('changed', id);
       this.notAmended = undefined;
     } catch {
       this.notAmended = id;
@@ -99,7 +120,9 @@ export class StartPage extends LitElement {
     const memoryOnly = document.documentElement.dataset['store'] === 'memory';
     return html`
       <h1>${START_WORDS.title.text}</h1>
-      <p class="voice intro">${START_WORDS['demo-clinic'].text}</p>
+      ${this.door.open?.which === 'own' ? null : html`<p class="voice intro">${START_WORDS['demo-clinic'].text}</p>`}
+      <backup-reminder></backup-reminder>
+      <p class="voice" role="alert">${this.notBegun}</p>
       ${this.earlierVisits()}
       ${memoryOnly ? html`<p class="voice intro" role="status">${START_WORDS['memory-only'].text}</p>` : null}
       ${this.list()}
@@ -110,8 +133,10 @@ export class StartPage extends LitElement {
       </details>
       <p class="own">
         <a href=${hashOf({ page: 'sensors', visitId: null })}>${SENSOR_WORDS.link.text}</a>
+        <a href=${hashOf({ page: 'import' })}>${IMPORT_WORDS.link.text}</a>
         <a href=${hashOf({ page: 'own-errors' })}>${OWN_ERROR_WORDS.link.text}</a>
         <a href=${hashOf({ page: 'export' })}>${START_WORDS['export-link'].text}</a>
+        <a href=${hashOf({ page: 'clinic' })}>${CLINIC_WORDS.link.text}</a>
       </p>
     `;
   }
@@ -203,7 +228,13 @@ export class StartPage extends LitElement {
           ? html`<person-form
               .person=${person}
               @person-amended=${(event: PersonAmended) => void this.amend(person, event)}
-            ></person-form>`
+            ></person-form>
+            <a
+              class="erase"
+              aria-label=${fill(ERASE_WORDS['link-of'], { name: person.name })}
+              href=${hashOf({ page: 'erase', personId: person.id })}
+              >${ERASE_WORDS.link.text}</a
+            >`
           : null
       }
     </details>`;

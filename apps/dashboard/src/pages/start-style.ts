@@ -1,10 +1,9 @@
 import { css } from 'lit';
 
-/** The list of people, and what is linked below it. */
+/** The page with everybody in the book: people under hairlines, what is seldom wanted in folds. */
 export const startStyle = css`
   ul {
     list-style: none;
-    margin: 0;
     padding: 0;
   }
   .people > li {
@@ -15,43 +14,48 @@ export const startStyle = css`
     grid-template-columns: minmax(0, 1fr) auto;
     padding-block: var(--gap-4);
   }
-  h2 {
-    font-size: var(--size-2);
-    margin: 0;
-  }
+  ul,
+  h2,
   p {
     margin: 0;
+  }
+  h2 {
+    font-size: var(--size-2);
+  }
+  .offer,
+  .amend {
+    grid-column: 1 / -1;
   }
   .offer {
     display: grid;
     gap: var(--gap-3);
-    grid-column: 1 / -1;
   }
-  .past {
+  .past,
+  .own {
     display: flex;
     flex-wrap: wrap;
-    gap: 0 var(--gap-4);
+    gap: 0 var(--gap-6);
     grid-column: 1 / -1;
+    max-inline-size: none;
   }
-  .past a {
+  .past a,
+  .own a,
+  .erase {
     display: inline-block;
     padding-block: var(--gap-3);
   }
+  .intro,
   .earlier {
     margin-block-end: var(--gap-6);
+  }
+  .earlier {
     padding-inline: 0;
     text-align: start;
-  }
-  .intro {
-    margin-block-end: var(--gap-6);
   }
   @media (max-width: 32rem) {
     .people > li {
       grid-template-columns: minmax(0, 1fr);
     }
-  }
-  .amend {
-    grid-column: 1 / -1;
   }
   .amend summary {
     font-size: var(--size-1);
@@ -59,18 +63,10 @@ export const startStyle = css`
   .amend ul {
     margin-block-end: var(--gap-4);
   }
-  .add {
-    border-block-start: 1px solid var(--hairline);
-    padding-block: var(--gap-4);
-  }
+  .add,
   .own {
     border-block-start: 1px solid var(--hairline);
     padding-block: var(--gap-4);
-  }
-  .own a {
-    display: inline-block;
-    margin-inline-end: var(--gap-6);
-    padding-block: var(--gap-3);
   }
   summary {
     align-items: center;

@@ -3,7 +3,8 @@ import { isBegun, noOwnErrors, type OwnErrorsInUse, ownErrorsInUse, type Person,
 import { FRAME_WORDS, STEP_WORDS } from '@surae/shared';
 import { css, html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { bookContext } from '../contexts/capabilities.ts';
+import type { ClinicDoor } from '../clinic/clinic-door.ts';
+import { bookContext, doorContext } from '../contexts/capabilities.ts';
 import { focusHeading } from '../heading-focus.ts';
 import { ReadsInOrder } from '../journey/reads-in-order.ts';
 import { currentStep, otherSide, type Step, stepsOf } from '../journey/steps.ts';
@@ -59,6 +60,7 @@ export class VisitPage extends LitElement {
   /** one came here from another page of the dashboard, and did not open it here */
   @property({ attribute: false }) arrived = false;
   @consume({ context: bookContext }) @state() private book!: VisitBook;
+  @consume({ context: doorContext }) private readonly door!: ClinicDoor;
   @state() private visit: Visit | undefined | null;
   @state() private person: Person | undefined;
   /** visits of this person before this one, the oldest first */
@@ -116,6 +118,7 @@ export class VisitPage extends LitElement {
     if (visit === undefined) return {};
     const person = await this.book.personOfVisit(visit);
     if (this.visit?.id === visit.id) return { visit, person };
+    void this.door.open?.audit.personOpened(visit.personId);
     const earlier = await this.book.visitsBefore(visit);
     return { visit, person, around: { earlier, own: ownErrorsInUse(await this.book.ownErrors()) } };
   }

@@ -70,6 +70,17 @@ const auditEntry = z
       'Who did what and when stands around it; `subject` is the random id of a person or a document, never a name',
   });
 
+const personErased = z.looseObject({ documents: z.int().min(0), streams: z.int().min(0), bytes: z.int().min(0) }).meta({
+  title: 'Person erased',
+  description: 'What the store leaves in place of a person whose key it destroyed: counts, and no name',
+});
+
+const clockSetBack = z.looseObject({ wasAt: z.string().min(1), isAt: z.string().min(1) }).meta({
+  title: 'Clock set back',
+  description:
+    'What the store notes where the clock of the machine went back: the sequence orders what came, whatever its times say',
+});
+
 export type ReliabilitySet = z.infer<typeof reliabilitySet>;
 export type AuditEntry = z.infer<typeof auditEntry>;
 
@@ -87,8 +98,17 @@ export const clinicKinds = [
     ...first,
   },
   { kind: 'sensor-description-back', about: 'document', amendable: false, versions: [nothing], ...first },
+  {
+    kind: 'reading-recipe',
+    about: 'nothing',
+    amendable: false,
+    versions: [z.looseObject({ name: z.string().min(1), json })],
+    ...first,
+  },
   { kind: 'own-error', about: 'nothing', amendable: false, versions: [ownError], ...first },
   { kind: 'own-error-back', about: 'document', amendable: false, versions: [nothing], ...first },
   { kind: 'reliability-set', about: 'nothing', amendable: true, versions: [reliabilitySet], ...first },
+  { kind: 'person-erased', about: 'nothing', amendable: false, versions: [personErased], ...first },
+  { kind: 'clock-set-back', about: 'nothing', amendable: false, versions: [clockSetBack], ...first },
   { kind: 'audit-entry', about: 'nothing', amendable: false, versions: [auditEntry], ...first },
 ] as const satisfies readonly BodyKind[];

@@ -1,6 +1,7 @@
 import { migrateDocument } from '@surae/records';
 import type { Json, StoredDocument } from '@surae/storage';
 import type { z } from 'zod';
+import { type AmendmentRules, laidOver } from '../amendments.ts';
 import { standIn } from '../stand-in.ts';
 import { type BodyKind, bodyVersion } from './body-kind.ts';
 import { kindOf } from './kinds.ts';
@@ -83,4 +84,15 @@ export function readBodies(documents: readonly StoredDocument[]): {
     documents: read.flatMap((one, place) => (one.ok ? [one.document] : (standIn(documents[place]!) ?? []))),
     problems: read.flatMap((one) => (one.ok ? [] : [one.problem])),
   };
+}
+
+/** Whether a document may be amended by its kind, and still is one of its kind after it was. */
+export const amendmentRules: AmendmentRules = {
+  isAmendable: (kind) => kindOf(kind)?.amendable ?? false,
+  fits: (document) => readBody(document).ok,
+};
+
+/** Some documents as they count today: brought to the present version, with the amendments and removals among them laid over. */
+export function countingDocuments(documents: readonly StoredDocument[]): readonly StoredDocument[] {
+  return laidOver(readBodies(documents).documents, amendmentRules).documents;
 }

@@ -28,8 +28,8 @@ export interface Proposal {
   readonly partLines: readonly { readonly from: number; readonly to: number }[];
   /** where the clock of the file did not go on as time did */
   readonly clockLines: readonly { readonly kind: ClockChange['kind']; readonly line: number }[];
-  /** line of the first time that does not go on; null where all do */
-  readonly wrongStepLine: number | null;
+  /** times that do not go on within a part, and the line of the first; null where all do */
+  readonly wrongSteps: { readonly count: number; readonly line: number | null };
   /** whether it has to be said where in the recording the test is */
   readonly isLong: boolean;
   /** where the test may be in a long recording; empty where it is short */

@@ -161,6 +161,7 @@ export class TableSurvey {
     const proposed = withAnswers(guessColumns(others, preamble, useAnswers(answers, labels)), answers, this.#file);
     const times = timesOf(time, columns, rowCount);
     const parts = partsOf(inputs, reader, times, time);
+    const wrong = wrongSteps(times, parts);
     const main = proposed.find(({ use }) => use.value !== null && use.value !== 'unused');
     const isLong = time.durationS !== null && time.durationS >= LONG_S && parts.parts.length === 1;
     const lineOf = (row: number): number => reader.lines.lineOf(row);
@@ -182,7 +183,7 @@ export class TableSurvey {
         parts,
         partLines: parts.parts.map(({ fromRow, toRow }) => ({ from: lineOf(fromRow), to: lineOf(toRow - 1) })),
         clockLines: time.changes.map(({ kind, index }) => ({ kind, line: lineOf(index) })),
-        wrongStepLine: time.wrongSteps.count === 0 ? null : lineOf(time.wrongSteps.firstIndex),
+        wrongSteps: { count: wrong.count, line: wrong.first < 0 ? null : lineOf(wrong.first) },
         isLong,
         windows: isLong && main !== undefined ? movingWindows(times, columns.get(main.index)!) : [],
         firstRows: Array.from({ length: Math.min(FIRST_ROWS, rowCount) }, (_, row) =>
@@ -238,4 +239,17 @@ function partsOf(
     if (parts !== undefined) return parts;
   }
   return time.rateHz.asks && time.unit.value === 'sample' ? partsByTime(new Float64Array(0)) : partsByTime(times);
+}
+
+/** Steps of time that go back or stand still within a part, which a recording cannot have. */
+function wrongSteps(times: Float64Array, { parts }: PartsProposal): { readonly count: number; readonly first: number } {
+  let [count, first] = [0, -1];
+  for (const { fromRow, toRow } of parts) {
+    for (let i = fromRow + 1; i < toRow; i += 1) {
+      if (!(times[i]! <= times[i - 1]!)) continue;
+      count += 1;
+      if (first < 0) first = i;
+    }
+  }
+  return { count, first };
 }

@@ -32,8 +32,6 @@ export interface TimeProposal {
   readonly changes: readonly ClockChange[];
   /** from the first to the last row; null where the rate is not known [s] */
   readonly durationS: number | null;
-  /** steps that go back or stand still, which a recording cannot have */
-  readonly wrongSteps: { readonly count: number; readonly firstIndex: number };
 }
 
 /** Rates that sensors are set to [Hz]; common practice, no source. */
@@ -185,13 +183,6 @@ function byNumber(
 function timed(column: Guessed<number>, timesS: Float64Array, unit: Guessed<TimeUnit>): TimeProposal {
   const steps = stepSizes(timesS);
   const finite = timesS.filter((value) => !Number.isNaN(value));
-  let count = 0;
-  let firstIndex = -1;
-  for (let i = 1; i < timesS.length; i += 1) {
-    if (timesS[i]! - timesS[i - 1]! > 0 || Number.isNaN(timesS[i]! - timesS[i - 1]!)) continue;
-    count += 1;
-    if (firstIndex < 0) firstIndex = i;
-  }
   const rate = meanRate(timesS, steps.median);
   const rateHz =
     rate === undefined
@@ -206,7 +197,6 @@ function timed(column: Guessed<number>, timesS: Float64Array, unit: Guessed<Time
     clock: null,
     changes: [],
     durationS: finite.length === 0 ? null : finite.at(-1)! - finite[0]!,
-    wrongSteps: { count, firstIndex },
   };
 }
 
@@ -251,7 +241,6 @@ function counted(
     clock: null,
     changes: [],
     durationS: known === null ? null : (rowCount - 1) / known,
-    wrongSteps: { count: 0, firstIndex: -1 },
   };
 }
 

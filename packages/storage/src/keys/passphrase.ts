@@ -1,4 +1,3 @@
-import { argon2id } from 'hash-wasm';
 import { StorageError } from '../errors.ts';
 import { type Bytes, importKey } from './envelope.ts';
 
@@ -48,6 +47,8 @@ export function isCost(cost: PassphraseCost): boolean {
 
 /** The key of a passphrase, by Argon2id (RFC 9106). */
 export async function passphraseKey(passphrase: string, salt: Bytes, cost: PassphraseCost): Promise<CryptoKey> {
+  // it is loaded when a passphrase is typed, and not with the first page
+  const { argon2id } = await import('hash-wasm');
   const raw = await argon2id({
     password: normal(passphrase),
     salt,

@@ -129,7 +129,7 @@ export class KillLedger {
   }
 
   /** Opens the store of a page and compares what is there with what was acknowledged. */
-  async expectAll(page: Page): Promise<void> {
+  async expectAll(page: Page): Promise<KillFound> {
     const found = await page.evaluate(([passphrases, streams, old]) => killPage.open(passphrases, streams, old), [
       this.passphrases,
       [...this.streams.keys()],
@@ -143,6 +143,7 @@ export class KillLedger {
     for (const [name, ids] of this.old) expect(found.old[name]).toEqual(expect.arrayContaining([...ids]));
     if (this.isBackupNoted) expect(found.hasBackup).toBe(true);
     await this.expectBackup(page);
+    return found;
   }
 
   figures(): string {

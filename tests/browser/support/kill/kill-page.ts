@@ -7,6 +7,7 @@ import {
   type StorageError,
   type Vault,
 } from '@surae/storage';
+import { hasPlaintext, makeOld } from './raw-database.ts';
 
 /** What the page was told by its store, as it came. */
 export type KillNews =
@@ -56,6 +57,12 @@ declare global {
   var killPage: {
     open(passphrases: readonly string[], streams: readonly string[], old: readonly string[]): Promise<KillFound>;
     work(work: KillWork, next: string): void;
+    /** adds until there is no room; gives the code of the refusal and what was acknowledged */
+    fillUp(): Promise<{ readonly code: string; readonly ids: readonly string[] }>;
+    /** opens a store that one window at a time writes into; tells whether it is this one */
+    share(): Promise<boolean>;
+    /** adds to the shared store; gives the code of the refusal, or nothing */
+    addShared(): Promise<string | null>;
     check(
       base64: readonly string[],
     ): Promise<{ readonly isWhole: boolean; readonly missing: number; readonly whole: number }>;
@@ -66,6 +73,7 @@ const options = { cost: { memoryKiB: 8, passes: 1, lanes: 1 } };
 const sampleRateHz = 1000;
 let vault: Vault;
 let store: RecordStore;
+let shared: IndexedDbStore;
 let passphrase = '';
 
 const pause = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
@@ -117,39 +125,6 @@ async function save(): Promise<void> {
   }
 }
 
-/** A database as version 1 made it, with people and visits. */
-async function makeOld(name: string): Promise<string[]> {
-  const seed = await IndexedDbStore.open(`${name}-seed`);
-  const rows: object[] = [];
-  for (let i = 0; i < 30; i += 1) {
-    const at = '2026-03-01T09:30:00+01:00';
-    const given = { schema: 1, author: 'a tester', at, body: { n: i } };
-    const person = await seed.add({ ...given, kind: 'person', about: null });
-    rows.push(person, await seed.add({ ...given, kind: 'visit', about: person.id }));
-  }
-  seed.close();
-  const opening = indexedDB.open(name, 1);
-  await new Promise<void>((resolve, reject) => {
-    opening.onerror = () => reject(new Error('The old database cannot be made.'));
-    opening.onupgradeneeded = () => {
-      const documents = opening.result.createObjectStore('documents', { keyPath: 'sequence', autoIncrement: true });
-      documents.createIndex('id', 'id', { unique: true });
-      documents.createIndex('kind', 'kind');
-      documents.createIndex('kind-about', ['kind', 'about']);
-      opening.result
-        .createObjectStore('streams', { keyPath: 'sequence', autoIncrement: true })
-        .createIndex('id', 'id', { unique: true });
-      opening.result.createObjectStore('pieces', { keyPath: ['stream', 'index'] });
-      for (const row of rows) documents.add(row);
-    };
-    opening.onsuccess = () => {
-      opening.result.close();
-      resolve();
-    };
-  });
-  return rows.map((row) => (row as { id: string }).id);
-}
-
 async function migrate(name: string): Promise<void> {
   const ids = await makeOld(name);
   await told({ is: 'old', name, ids });
@@ -167,6 +142,13 @@ function base64Of(bytes: Uint8Array): string {
   let text = '';
   for (const byte of bytes) text += String.fromCharCode(byte);
   return btoa(text);
+}
+
+/** A text that does not get smaller [bytes]. */
+function noise(length: number): string {
+  let text = '';
+  while (text.length < length) text += crypto.randomUUID();
+  return text;
 }
 
 async function backUp(): Promise<void> {
@@ -210,28 +192,6 @@ async function streamsOf(ids: readonly string[]): Promise<Record<string, KeptStr
     found[id] = { samples: samples.length, isSame: samples.every((value, n) => value === n), sha256: kept.sha256 };
   }
   return found;
-}
-
-/** Whether any row of the encrypted database holds a word that was written. */
-async function hasPlaintext(name: string): Promise<boolean> {
-  const database = await new Promise<IDBDatabase>((resolve, reject) => {
-    const opening = indexedDB.open(name);
-    opening.onsuccess = () => resolve(opening.result);
-    opening.onerror = () => reject(new Error('The database cannot be opened.'));
-  });
-  let all = '';
-  for (const objectStore of database.objectStoreNames) {
-    const rows = await new Promise<unknown[]>((resolve) => {
-      const reading = database.transaction(objectStore).objectStore(objectStore).getAll();
-      reading.onsuccess = () => resolve(reading.result as unknown[]);
-    });
-    const decoder = new TextDecoder('latin1');
-    all += JSON.stringify(rows, (_key, value: unknown) =>
-      value instanceof Uint8Array ? decoder.decode(value) : value,
-    );
-  }
-  database.close();
-  return all.includes('Mirlund') || all.includes('a tester');
 }
 
 async function openBy(passphrases: readonly string[]): Promise<void> {
@@ -292,6 +252,26 @@ globalThis.killPage = {
       return changePassphrase(next);
     };
     void run();
+  },
+  async fillUp() {
+    const ids: string[] = [];
+    try {
+      for (;;) ids.push(await add('filling', null, noise(400_000)));
+    } catch (error) {
+      return { code: (error as StorageError).code, ids };
+    }
+  },
+  async share() {
+    shared = await IndexedDbStore.open('shared', { oneWriter: true });
+    return shared.access.writes;
+  },
+  async addShared() {
+    try {
+      await shared.add({ kind: 'note', schema: 1, about: null, author: 'a', at: 'b', body: 1 });
+      return null;
+    } catch (error) {
+      return (error as StorageError).code;
+    }
   },
   async check(base64) {
     async function* source(): AsyncGenerator<Uint8Array> {

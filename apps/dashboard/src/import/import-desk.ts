@@ -1,0 +1,95 @@
+import {
+  type Answers,
+  findingsOf,
+  formTopics,
+  makeRecipe,
+  RecipeReader,
+  RecordError,
+  recipeOf,
+  type SurveyedTable,
+  TableSurvey,
+} from '@surae/records';
+import type { ImportAnswer, ImportAsk } from './messages.ts';
+import { thinned } from './thinned.ts';
+
+/** Progress is told no more often than this [bytes]. */
+const TOLD_EVERY = 1 << 20;
+
+type Read = Extract<ImportAsk, { kind: 'read' }>;
+
+/** Looks at files and reads them, a piece at a time; holds the numbers of the one that is looked at. */
+export class ImportDesk {
+  private readonly tell: (answer: ImportAnswer) => void;
+  private table: SurveyedTable | undefined;
+  private file: File | undefined;
+  private answers: Answers = {};
+
+  constructor(tell: (answer: ImportAnswer) => void) {
+    this.tell = tell;
+  }
+
+  async take(asked: ImportAsk): Promise<void> {
+    try {
+      if (asked.kind === 'look') await this.look(asked.file, asked.answers);
+      else if (asked.kind === 'answer') await this.answer(asked.answers);
+      else await this.read(asked);
+    } catch (error) {
+      if (error instanceof RecordError) {
+        this.tell({ kind: 'refused', refusal: { code: error.code, message: error.message } });
+      } else this.tell({ kind: 'broken', message: error instanceof Error ? error.message : String(error) });
+    }
+  }
+
+  private async look(file: File, answers: Answers): Promise<void> {
+    const survey = new TableSurvey({ file: file.name, answers });
+    await this.pieces(file, (piece) => survey.push(piece));
+    this.table = survey.end();
+    this.file = file;
+    this.answers = answers;
+    this.show();
+  }
+
+  /** An answer about the form of the text needs the file again; of any other the numbers stay. */
+  private async answer(answers: Answers): Promise<void> {
+    const { table, file } = this;
+    if (table === undefined || file === undefined) return;
+    if (formTopics.some((topic) => answers[topic] !== this.answers[topic])) return this.look(file, answers);
+    this.table = table.withAnswers(answers);
+    this.answers = answers;
+    this.show();
+  }
+
+  private show(): void {
+    const { proposal, times, columns } = this.table!;
+    const pictures = proposal.columns.map(({ index }) => [index, thinned(times, columns.get(index)!)] as const);
+    this.tell({ kind: 'looked', proposal, findings: findingsOf(proposal), pictures });
+  }
+
+  private async read({ file, recipe: kept, name, part, window, side }: Read): Promise<void> {
+    const recipe = kept === undefined ? makeRecipe(this.table!.proposal, name, file.name) : recipeOf(kept, name);
+    const reader = new RecipeReader(recipe, {
+      file: file.name,
+      ...(part === undefined ? {} : { part }),
+      ...(window === undefined ? {} : { window }),
+      ...(side === undefined ? {} : { side }),
+    });
+    await this.pieces(file, (piece) => reader.push(piece));
+    const { recording, passedOver } = reader.end();
+    this.tell({ kind: 'read', recording, recipe, passedOver });
+  }
+
+  private async pieces(file: File, take: (piece: Uint8Array) => void): Promise<void> {
+    const reader = file.stream().getReader();
+    let done = 0;
+    let told = 0;
+    for (;;) {
+      const next = await reader.read();
+      if (next.done) return;
+      take(next.value);
+      done += next.value.length;
+      if (done - told < TOLD_EVERY) continue;
+      told = done;
+      this.tell({ kind: 'progress', doneBytes: done, totalBytes: file.size });
+    }
+  }
+}

@@ -1,0 +1,1 @@
+export { countingDocuments } from '@surae/casebook';

@@ -1,0 +1,207 @@
+import { consume } from '@lit/context';
+import { CLINIC_WORDS, DOOR_WORDS } from '@surae/shared';
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, state } from 'lit/decorators.js';
+import type { ClinicDoor } from '../clinic/clinic-door.ts';
+import { type DeviceSettings, keepSettings, keptSettings, lockChoices } from '../clinic/device-settings.ts';
+import { clockContext, doorContext, type HostClock } from '../contexts/capabilities.ts';
+import { storeWords } from '../live/store-words.ts';
+import '../parts/chip-choice.ts';
+import type { ChipChosen } from '../parts/chip-choice.ts';
+import '../parts/clinic-backup.ts';
+import '../parts/clinic-restore.ts';
+import { fieldStyle } from '../parts/field-style.ts';
+import { foldStyle } from '../parts/fold-style.ts';
+import '../parts/passphrase-twice.ts';
+import type { PassphraseChosen, PassphraseTwice } from '../parts/passphrase-twice.ts';
+import '../parts/record-problems.ts';
+import '../parts/recovery-code.ts';
+import { ruledSectionStyle } from '../parts/ruled-section-style.ts';
+import { secretField, showButton } from '../parts/secret-field.ts';
+import { secretStyle } from '../parts/secret-style.ts';
+import { hashOf } from '../route.ts';
+import { base } from '../styles/base.ts';
+import { fill } from '../words/fill.ts';
+
+const never = 'never';
+
+/** The clinic that is open: its lock, its keys, its backups, and who did what. */
+@customElement('clinic-page')
+export class ClinicPage extends LitElement {
+  static override styles = [
+    base,
+    fieldStyle,
+    foldStyle,
+    secretStyle,
+    ruledSectionStyle,
+    css`
+      .links a {
+        display: inline-block;
+        padding-block: var(--gap-3);
+      }
+      .note {
+        margin-block-start: var(--gap-3);
+      }
+      summary {
+        font-size: var(--size-2);
+      }
+    `,
+  ];
+
+  @consume({ context: doorContext }) private readonly door!: ClinicDoor;
+  @consume({ context: clockContext }) private readonly clock!: HostClock;
+  @state() private settings: DeviceSettings = keptSettings(localStorage);
+  @state() private busy = false;
+  /** said of the keys, and why something of them was refused */
+  @state() private said = '';
+  @state() private refusal = '';
+  @state() private codeRefusal = '';
+  @state() private present = '';
+  @state() private shown = false;
+  /** a new recovery code, until it is on paper */
+  @state() private code: string | undefined;
+
+  private keep(settings: DeviceSettings): void {
+    this.settings = settings;
+    keepSettings(localStorage, settings);
+  }
+
+  override render(): TemplateResult {
+    if (this.code !== undefined) {
+      return html`<recovery-code
+        .code=${this.code}
+        .madeAt=${this.clock.isoNow()}
+        @code-kept=${() => this.codeKept()}
+      ></recovery-code>`;
+    }
+    const words = CLINIC_WORDS;
+    const isOwn = this.door.open?.which === 'own';
+    return html`
+      <h1 tabindex="-1">${words.title.text}</h1>
+      <p>
+        ${isOwn ? fill(words['own-explain'], { author: this.door.author ?? '' }) : words['demo-explain'].text}
+      </p>
+      ${
+        isOwn ? nothing : html`<button type="button" @click=${() => void this.door.lock()}>${words.leave.text}</button>`
+      }
+      ${isOwn ? this.lock() : nothing}
+      <section>
+        <h2>${words['backup-title'].text}</h2>
+        <clinic-backup
+          .days=${this.settings.backupDays}
+          @days-chosen=${({ detail }: CustomEvent<number>) => this.keep({ ...this.settings, backupDays: detail })}
+        ></clinic-backup>
+      </section>
+      <section>
+        <h2>${words['restore-title'].text}</h2>
+        <clinic-restore></clinic-restore>
+      </section>
+      ${isOwn ? this.keys() : nothing}
+      <section>
+        <h2>${words['trail-title'].text}</h2>
+        <p class="links"><a href=${hashOf({ page: 'audit' })}>${words['trail-link'].text}</a></p>
+        <record-problems></record-problems>
+      </section>
+    `;
+  }
+
+  private lock(): TemplateResult {
+    const words = CLINIC_WORDS;
+    const chips = lockChoices.map((minutes) => ({
+      value: minutes === null ? never : String(minutes),
+      text: minutes === null ? words['lock-never'].text : fill(words['lock-minutes'], { minutes }),
+    }));
+    const { lockMinutes } = this.settings;
+    return html`<section>
+      <h2>${words['lock-title'].text}</h2>
+      <chip-choice
+        legend=${words['lock-after'].text}
+        .chips=${chips}
+        .value=${lockMinutes === null ? never : String(lockMinutes)}
+        @chip-chosen=${({ detail }: ChipChosen<string>) => {
+          const chosen = detail ?? never;
+          this.keep({ ...this.settings, lockMinutes: chosen === never ? null : Number(chosen) });
+        }}
+      ></chip-choice>
+      <p class="quiet note">${words['lock-running'].text}</p>
+      <button type="button" @click=${() => void this.door.lock()}>${words['lock-now'].text}</button>
+    </section>`;
+  }
+
+  private keys(): TemplateResult {
+    const words = CLINIC_WORDS;
+    return html`<section>
+      <h2>${words['keys-title'].text}</h2>
+      <p role="status" class="voice">${this.said}</p>
+      <details>
+        <summary>${words.change.text}</summary>
+        <passphrase-twice
+          .presentLabel=${words.present.text}
+          .label=${words.next.text}
+          .action=${words.change.text}
+          .refusal=${this.refusal}
+          .busy=${this.busy}
+          @passphrase-chosen=${(event: PassphraseChosen) => void this.change(event)}
+        ></passphrase-twice>
+      </details>
+      <details>
+        <summary>${words['new-code'].text}</summary>
+        <form novalidate @submit=${(event: SubmitEvent) => void this.newCode(event)}>
+          <p>${words['new-code-explain'].text}</p>
+          ${secretField({
+            id: 'code-secret',
+            label: words.present.text,
+            value: this.present,
+            shown: this.shown,
+            purpose: 'current-password',
+            type: (value) => (this.present = value),
+          })}
+          ${showButton(this.shown, () => (this.shown = !this.shown))}
+          <p role="alert" class="voice">${this.codeRefusal}</p>
+          <button type="submit" ?disabled=${this.busy}>
+            ${this.busy ? DOOR_WORDS.opening.text : words['new-code'].text}
+          </button>
+        </form>
+      </details>
+    </section>`;
+  }
+
+  /** Does something with the keys, which takes a moment; gives why it was refused, or nothing. */
+  private async withKeys(work: () => Promise<void>): Promise<string> {
+    this.busy = true;
+    this.said = '';
+    await this.updateComplete;
+    await new Promise(requestAnimationFrame);
+    try {
+      await work();
+      return '';
+    } catch (error) {
+      return storeWords(error);
+    } finally {
+      this.busy = false;
+    }
+  }
+
+  private async change({ target, detail: { present, next } }: PassphraseChosen): Promise<void> {
+    const form = target as PassphraseTwice;
+    this.refusal = await this.withKeys(() => this.door.changePassphrase(present, next));
+    if (this.refusal !== '') return;
+    form.clear();
+    form.closest('details')?.removeAttribute('open');
+    this.said = CLINIC_WORDS.changed.text;
+  }
+
+  private async newCode(event: SubmitEvent): Promise<void> {
+    event.preventDefault();
+    this.codeRefusal = await this.withKeys(async () => {
+      this.code = await this.door.newRecoveryCode(this.present);
+      this.present = '';
+    });
+  }
+
+  private codeKept(): void {
+    this.code = undefined;
+    this.said = CLINIC_WORDS['new-code-done'].text;
+    void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('h1')?.focus());
+  }
+}

@@ -1,0 +1,197 @@
+import { consume } from '@lit/context';
+import type { Recipe } from '@surae/records';
+import { IMPORT_WORDS } from '@surae/shared';
+import type { Json } from '@surae/storage';
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, state } from 'lit/decorators.js';
+import { bookContext, type SensorMaker, sensorContext } from '../contexts/capabilities.ts';
+import { ImportSession } from '../import/import-session.ts';
+import type { ImportAnswer } from '../import/messages.ts';
+import { sortedVisits } from '../journey/people-list.ts';
+import type { VisitBook } from '../journey/visit-book.ts';
+import { playsRecordings } from '../live/recording-chooser.ts';
+import { fieldStyle } from '../parts/field-style.ts';
+import '../parts/import-looked.ts';
+import type { ReadChosen } from '../parts/import-looked.ts';
+import type { QuestionAnswered } from '../parts/import-questions.ts';
+import '../parts/import-read.ts';
+import type { OpenVisit } from '../parts/import-read.ts';
+import { saveFile } from '../result/save-file.ts';
+import { base } from '../styles/base.ts';
+import { dayOf } from '../words/dates.ts';
+import { fill } from '../words/fill.ts';
+
+const megabytes = (bytes: number): string => (bytes / 1e6).toFixed(1);
+
+/** A table that another program wrote: looked at, asked about, read, and taken into a visit. */
+@customElement('import-page')
+export class ImportPage extends LitElement {
+  static override styles = [
+    base,
+    fieldStyle,
+    css`
+      .file {
+        margin-block: var(--gap-6);
+        max-inline-size: 44rem;
+      }
+      .over {
+        outline: 3px dashed var(--voice);
+        outline-offset: 4px;
+      }
+      .recipes {
+        display: grid;
+        gap: var(--gap-3);
+        justify-items: start;
+        margin-block-end: var(--gap-6);
+      }
+    `,
+  ];
+
+  @consume({ context: bookContext }) private readonly book!: VisitBook;
+  @consume({ context: sensorContext }) private readonly sensors!: SensorMaker;
+  private readonly session = new ImportSession(
+    this,
+    () => new Worker(new URL('../import/worker.ts', import.meta.url), { type: 'module' }),
+  );
+  @state() private recipes: readonly { readonly name: string; readonly json: Json }[] = [];
+  @state() private visits: readonly OpenVisit[] = [];
+  @state() private said = '';
+  @state() private isOver = false;
+  /** the recording that stands ready for a visit */
+  private handed: Extract<ImportAnswer, { kind: 'read' }> | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    void this.load();
+  }
+
+  private async load(): Promise<void> {
+    this.recipes = await this.book.recipes();
+    const people = await this.book.people();
+    const open = await Promise.all(
+      people.map(async ({ id, name }) => {
+        const visit = sortedVisits(await this.book.visitLines(id)).open;
+        return visit === undefined ? [] : [{ id: visit.id, person: name, date: dayOf(visit.begunAt) }];
+      }),
+    );
+    this.visits = open.flat();
+  }
+
+  protected override updated(): void {
+    const { state, file } = this.session;
+    // what was read stands ready wherever a recording can be played
+    if ('kind' in state && state.kind === 'read' && state !== this.handed) {
+      this.handed = state;
+      this.said = '';
+      if (playsRecordings(this.sensors)) this.sensors.handOver({ name: file?.name ?? '', recording: state.recording });
+    }
+  }
+
+  private choose(file: File | undefined): void {
+    if (file !== undefined) this.session.look(file);
+  }
+
+  override render(): TemplateResult {
+    const words = IMPORT_WORDS;
+    return html`
+      <div
+        class=${this.isOver ? 'over' : ''}
+        @dragover=${(event: DragEvent) => {
+          event.preventDefault();
+          this.isOver = true;
+        }}
+        @dragleave=${() => (this.isOver = false)}
+        @drop=${(event: DragEvent) => {
+          event.preventDefault();
+          this.isOver = false;
+          this.choose(event.dataTransfer?.files[0]);
+        }}
+      >
+        <h1 tabindex="-1">${words.title.text}</h1>
+        <p>${words.explain.text}</p>
+        <div class="file">
+          <label for="file">${words.file.text}</label>
+          <input
+            id="file"
+            type="file"
+            accept=".csv,.tsv,.txt,.dat,text/csv,text/plain,text/tab-separated-values"
+            aria-describedby="drop"
+            @change=${(event: Event) => {
+              const input = event.target as HTMLInputElement;
+              this.choose(input.files?.[0]);
+              input.value = '';
+            }}
+          />
+          <p id="drop" class="quiet">${words.drop.text}</p>
+        </div>
+        ${this.stage()}
+      </div>
+    `;
+  }
+
+  private stage(): TemplateResult | typeof nothing {
+    const words = IMPORT_WORDS;
+    const { state, file } = this.session;
+    const name = file?.name ?? '';
+    if ('kind' in state) {
+      if (state.kind === 'read') {
+        return html`<import-read
+          .result=${state}
+          .visits=${this.visits}
+          .said=${this.said}
+          @recipe-kept=${() => void this.keep(state.recipe)}
+          @recipe-saved=${() => this.save(state.recipe)}
+        ></import-read>`;
+      }
+      return html`<h2>${name}</h2>
+        ${this.kept()}
+        <import-looked
+          .looked=${state}
+          @question-answered=${({ detail }: QuestionAnswered) => this.session.answer(detail.id, detail.answer)}
+          @read-chosen=${({ detail }: ReadChosen) => this.session.read(detail)}
+        ></import-looked>`;
+    }
+    switch (state.at) {
+      case 'nothing':
+        return nothing;
+      case 'stopped':
+        return html`<p class="voice" role="status">${words.cancelled.text}</p>`;
+      case 'refused':
+        return html`<p class="voice" role="alert">${fill(words.refused, { reason: state.reason })}</p>`;
+      case 'working': {
+        const figures = { name, done: megabytes(state.doneBytes), total: megabytes(state.totalBytes) };
+        return html`<p role="status">${fill(words[state.what === 'look' ? 'looking' : 'reading'], figures)}</p>
+          <button type="button" @click=${() => this.session.stop()}>${words.cancel.text}</button>`;
+      }
+    }
+  }
+
+  /** The recipes that may fit: a file that differs is refused with what differs. */
+  private kept(): TemplateResult | typeof nothing {
+    if (this.recipes.length === 0) return nothing;
+    return html`<p class="quiet">${IMPORT_WORDS['recipes-explain'].text}</p>
+      <div class="recipes">
+        ${this.recipes.map(
+          ({ name, json }) =>
+            html`<button type="button" @click=${() => this.session.read({}, json as unknown as Recipe)}>
+              ${fill(IMPORT_WORDS['by-recipe'], { name })}
+            </button>`,
+        )}
+      </div>`;
+  }
+
+  private async keep(recipe: Recipe): Promise<void> {
+    try {
+      await this.book.addRecipe(recipe.name, recipe);
+      this.said = fill(IMPORT_WORDS.kept, { name: recipe.name });
+      this.recipes = await this.book.recipes();
+    } catch {
+      this.said = IMPORT_WORDS['not-kept'].text;
+    }
+  }
+
+  private save(recipe: Recipe): void {
+    const name = `${recipe.name.replace(/\.[^.]*$/, '').replace(/[^\p{L}\p{N}._-]+/gu, '-')}.recipe.json`;
+    saveFile({ name, type: 'application/json', content: `${JSON.stringify(recipe, null, 2)}\n` });
+  }
+}

@@ -1,0 +1,102 @@
+import { readFileSync } from 'node:fs';
+import { IMPORT_QUESTIONS, IMPORT_WORDS, READY_WORDS } from '@surae/shared';
+import { expect } from 'vitest';
+import { fixturePath } from '../support/fixture.ts';
+import { browserTest } from './support/browser-test.ts';
+import { openFirstSet } from './support/first-set.ts';
+import { words } from './support/journey.mjs';
+import { fitsAt } from './support/result-page.ts';
+import { storedDocuments } from './support/stored.ts';
+import { violations } from './support/violations.ts';
+
+const messy = (name: string): { name: string; mimeType: string; buffer: Buffer } => ({
+  name,
+  mimeType: 'text/csv',
+  buffer: readFileSync(fixturePath(`messy/${name}`)),
+});
+
+browserTest(
+  'a file that nobody described is looked at, asked about, read, kept as a recipe and taken into a visit',
+  async ({ page, origin }) => {
+    await openFirstSet(page, origin);
+    await page.evaluate(() => (location.hash = '#/'));
+    await page.getByRole('link', { name: IMPORT_WORDS.link.text }).click();
+    await page.getByRole('heading', { name: IMPORT_WORDS.title.text }).waitFor();
+    await fitsAt(page, 'import-empty', 360, 768, 1280);
+    expect(await violations(page)).toEqual([]);
+    const field = page.getByLabel(IMPORT_WORDS.file.text);
+
+    // a file that is none is refused in words, and nothing is kept
+    await field.setInputFiles({
+      name: 'picture.csv',
+      mimeType: 'text/csv',
+      buffer: readFileSync(fixturePath('broken/picture.csv')),
+    });
+    await page
+      .getByRole('alert')
+      .getByText(/picture\.csv: expected a table as text, got a PNG picture/)
+      .waitFor();
+    await fitsAt(page, 'import-refused', 360, 768, 1280);
+
+    // two plates of one name: which leg each is of is asked, by the keyboard
+    await field.setInputFiles(messy('two-plates.csv'));
+    const read = page.getByRole('button', { name: IMPORT_WORDS.read.text, exact: true });
+    await page.getByText(IMPORT_QUESTIONS.side.text.replace('{column}', 'Fz [N] #2')).waitFor();
+    expect(await read.isDisabled()).toBe(true);
+    await fitsAt(page, 'import-asked', 360, 768, 1280);
+    expect(await violations(page)).toEqual([]);
+    for (const [column, side] of [
+      ['#2', 'left'],
+      ['#3', 'right'],
+    ] as const) {
+      const group = page.getByRole('radiogroup', {
+        name: IMPORT_QUESTIONS.side.text.replace('{column}', `Fz [N] ${column}`),
+      });
+      await group.getByRole('radio', { name: side }).focus();
+      await page.keyboard.press('Space');
+      await expect.poll(() => group.count()).toBe(0);
+    }
+    await page.getByText(IMPORT_WORDS['asked-none'].text).waitFor();
+    await fitsAt(page, 'import-looked', 360, 768, 1280);
+    expect(await violations(page)).toEqual([]);
+    await read.click();
+    await page.getByText('force over 8.0 s, 400 samples').waitFor();
+    await page.getByText(IMPORT_WORDS['no-gaps'].text).waitFor();
+    await page.getByRole('button', { name: IMPORT_WORDS['keep-recipe'].text }).click();
+    await page.getByText('Kept as "two-plates.csv".').waitFor();
+    await fitsAt(page, 'import-read', 360, 768, 1280);
+    expect(await violations(page)).toEqual([]);
+    expect((await storedDocuments(page)).filter(({ kind }) => kind === 'reading-recipe')).toHaveLength(1);
+
+    // a like file is read by the recipe without a question; another one is refused with what differs
+    await field.setInputFiles(messy('two-plates.csv'));
+    await page.getByRole('button', { name: 'Read it as "two-plates.csv"' }).click();
+    await page.getByText('force over 8.0 s, 400 samples').waitFor();
+    await field.setInputFiles(messy('untidy.csv'));
+    await page.getByText('Values that are missing: 3 (lines 126-127, 309).').waitFor();
+    await fitsAt(page, 'import-untidy', 360, 768, 1280);
+    await page.getByRole('button', { name: 'Read it as "two-plates.csv"' }).click();
+    await page
+      .getByRole('alert')
+      .getByText(/expected a file like those of the recipe "two-plates\.csv"/)
+      .waitFor();
+
+    // a rate that is in no file is typed; the recording then stands ready where a set is made ready
+    await field.setInputFiles(messy('sample-numbers.csv'));
+    await page.getByLabel(IMPORT_WORDS.rate.text).fill('5');
+    await page.getByRole('button', { name: IMPORT_WORDS['set-rate'].text }).click();
+    await page.getByText(IMPORT_WORDS['rate-range'].text).waitFor();
+    await page.getByLabel(IMPORT_WORDS.rate.text).fill('50');
+    await page.getByRole('button', { name: IMPORT_WORDS['set-rate'].text }).click();
+    await page.getByRole('radio', { name: 'left' }).click();
+    await read.click();
+    await page.getByText('height of the heel over 8.0 s, 400 samples').waitFor();
+    await fitsAt(page, 'import-into', 360, 768, 1280);
+    await page.getByRole('link', { name: words(IMPORT_WORDS['into-visit']) }).click();
+    // the set is made ready with the file, for the place that it was measured at; it begins from there
+    await page.getByText(words(READY_WORDS['file-chosen'])).waitFor();
+    expect(await page.getByRole('radio', { name: READY_WORDS.replayed.text }).isChecked()).toBe(true);
+    expect(await page.getByRole('radio', { name: READY_WORDS.heel.text }).isChecked()).toBe(true);
+    expect(await page.getByRole('button', { name: READY_WORDS.begin.text }).isDisabled()).toBe(false);
+  },
+);
