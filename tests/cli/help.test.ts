@@ -65,7 +65,6 @@ const NEEDS: Readonly<Record<Command, Readonly<Record<string, string[]>>>> = {
     '--icc-expected': ['--icc-width', '0.1'],
   },
   export: {
-    '--backup': [],
     '--passphrase-file': ['--backup', 'b'],
     '--secret-file': ['--without-names'],
     '--keep-devices': ['--without-names'],

@@ -5,7 +5,8 @@ import { EXPORT_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
-import { clockContext, type HostClock, storeContext } from '../contexts/capabilities.ts';
+import type { AuditTrail } from '../clinic/audit-trail.ts';
+import { auditContext, clockContext, type HostClock, storeContext } from '../contexts/capabilities.ts';
 import { contentOf, type ExportChoice, type ExportContent, firstChoice } from '../export/export-choice.ts';
 import { chosenStudy, makeExport } from '../export/make-export.ts';
 import { fieldBox } from '../parts/field-style.ts';
@@ -97,6 +98,7 @@ export class ExportPage extends LitElement {
   ];
 
   @consume({ context: storeContext }) private readonly store!: RecordStore;
+  @consume({ context: auditContext }) private readonly audit!: AuditTrail;
   @consume({ context: clockContext }) private readonly clock!: HostClock;
   @state() private people: readonly CasebookPerson[] = [];
   @state() private choice: ExportChoice = firstChoice;
@@ -280,6 +282,8 @@ export class ExportPage extends LitElement {
       const made = await makeExport(this.store, choice, told, (done, of) => {
         this.said = fill(words.working, { done, of });
       });
+      const { people = 0, visits = 0, trials = 0 } = this.content ?? {};
+      await this.audit.write('exported', choice.personId, { people, visits, trials });
       saveFile({ name: made.name, type: 'application/zip', content: made.bytes });
       const size = Math.max(1, Math.round(made.bytes.length / 1000));
       const saved = fill(words.saved, { file: made.name, size, count: made.parts });
