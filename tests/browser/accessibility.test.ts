@@ -6,7 +6,7 @@ import { walked } from './support/walked.ts';
 browserTest(
   'no page or state breaks a rule of accessibility, on light and dark paper; text of twice the size fits 360 pixels',
   async ({ page, origin }) => {
-    const { found, states } = await walked(page, origin, walkStates);
+    const { found, states } = await walked(page, origin, walkStates, true);
     expect(found).toEqual([]);
     expect(states.length).toBeGreaterThan(25);
   },

@@ -4,7 +4,7 @@ import { walkComparisons } from './support/states.mjs';
 import { walked } from './support/walked.ts';
 
 browserTest(
-  'no state of a result beside others breaks a rule of accessibility, on light and dark paper; text of twice the size fits',
+  'no state of a result beside others breaks a rule of accessibility, on both papers in the long run; text of twice the size fits',
   async ({ page, origin }) => {
     const { found, states } = await walked(page, origin, walkComparisons);
     expect(found).toEqual([]);

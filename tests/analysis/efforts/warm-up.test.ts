@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { judgeWarmUps } from '../../../packages/analysis/src/efforts/warm-up.ts';
 import { fastSettings, strengthSettings } from '../../support/effort-settings.ts';
 import { madeTrace, rampEffort } from '../../support/made-pull.ts';
+import { isLong } from '../../support/runs.ts';
 
 const [made] = findEfforts(
   madeTrace({ efforts: [rampEffort(4, 900, 2, 4)], lengthS: 14, sampleRateHz: 200, noise: 0.5 }),
@@ -107,7 +108,7 @@ describe('in a recording', () => {
 
   test('simulated trials at 85 to 100 % of what the person can reach are no warm-ups', () => {
     for (const kind of ['ramp', 'fast'] as const) {
-      for (let seed = 3001; seed <= 3010; seed++) {
+      for (let seed = 3001; seed <= (isLong ? 3010 : 3003); seed++) {
         const pulls = simulatePulls({ kind, level: 'hard', seed, sampleRateHz: 200 });
         const settings = kind === 'fast' ? fastSettings : strengthSettings;
         for (const { acceptance } of findEfforts(pulls.trace, { polarity: 'find' }, settings).efforts) {

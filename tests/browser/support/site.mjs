@@ -22,16 +22,22 @@ const types = {
 /**
  * Serves the site on a free port until `close` is called.
  *
- * @param {{ tls?: { key: string, cert: string } }} [options] - key and certificate as PEM make it a server over TLS
+ * @param {{ tls?: { key: string, cert: string }, beside?: Readonly<Record<string, string>> }} [options] - key and certificate as
+ *   PEM make it a server over TLS; pages of a test by their paths, which share the store of the dashboard
  * @returns {Promise<{ origin: string, close: () => Promise<void> }>}
  */
-export async function serveSite({ tls } = {}) {
+export async function serveSite({ tls, beside = {} } = {}) {
   if (!existsSync(join(siteFolder, 'index.html'))) {
     throw new Error('The dashboard is not built. Run: npx vite build apps/dashboard');
   }
   /** @type {import('node:http').RequestListener} */
   const answer = async (request, response) => {
     const { pathname } = new URL(request.url ?? '/', 'http://localhost');
+    if (beside[pathname] !== undefined) {
+      response.writeHead(200, { 'content-type': types[extname(pathname)] });
+      response.end(beside[pathname]);
+      return;
+    }
     const path = join(siteFolder, normalize(decodeURIComponent(pathname === '/' ? '/index.html' : pathname)));
     try {
       const bytes = await readFile(path);
