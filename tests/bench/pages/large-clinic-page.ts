@@ -23,7 +23,7 @@ const traceBytes = 24_000;
 async function template(): Promise<readonly OwnedDocument[]> {
   const store = new MemoryStore();
   const [one] = madeReport('left', sureCount(1)).repetitions;
-  const changes = { repetitions: Array.from({ length: repetitions }, (_, i) => ({ ...one!, index: i + 1 })) };
+  const changes = { repetitions: Array.from({ length: repetitions }, (_, i) => ({ ...one, index: i + 1 })) };
   const legs = { left: { count: repetitions, changes }, right: { count: repetitions, changes } };
   const visits = Array.from({ length: visitsPerPerson }, (_, i) => ({ day: `2026-0${i + 1}-11`, ...legs }));
   await tellVisits(store, { name: 'Invented', bodyMassKg: 70, heelLeverM: 0.18 }, visits);
@@ -81,9 +81,9 @@ globalThis.largeClinic = {
         const whole = new MemoryStore();
         const writer = await whole.openBytes();
         const pieces = [walk()];
-        await writer.append(pieces[0]!);
+        await writer.append(pieces[0]);
         const sha256 = await writer.close();
-        await store.adoptStream({ id, label: 'set', whose: documents[0]!.whose, sha256, pieces });
+        await store.adoptStream({ id, label: 'set', whose: documents[0].whose, sha256, pieces });
       }
     }
     const megabytes = ((await navigator.storage.estimate()).usage ?? 0) / 1e6;
