@@ -1,4 +1,5 @@
 import type { Settings } from '@surae/analysis';
+import { noHistory } from '@surae/casebook';
 import {
   dayOffsets,
   type Study,
@@ -16,21 +17,7 @@ import { testOf } from './test-of.ts';
 import { toldBy } from './told.ts';
 import type { Told } from './told-columns.ts';
 
-const NOT_TOLD: StudyLeg = {
-  sore: null,
-  injury: null,
-  confirmed: null,
-  irritability: {
-    provokedBy: null,
-    peakPain: null,
-    settles: null,
-    stiffness: null,
-    restPain: null,
-    trend: null,
-    flare: null,
-    painNow: null,
-  },
-};
+const NOT_TOLD: StudyLeg = { sore: null, ...noHistory.legs.left };
 
 function yesNo(flag: boolean | null): string | null {
   return flag === null ? null : flag ? 'yes' : 'no';
