@@ -4,6 +4,7 @@ import {
   makeRecipe,
   type Proposal,
   type RecipeOptions,
+  RecipeReader,
   type RecipeReading,
   readWithRecipe,
   type SurveyedTable,
@@ -156,6 +157,24 @@ describe('E56: two people in one file', () => {
     expectHeel(read('two-people-column.csv', {}, { part: 'P08' }));
     expectHeel(read('two-people-column.csv', {}, { part: '1' }));
     expect(() => read('two-people-column.csv', {}, { part: 'P09' })).toThrow(/"P09" of 2 parts/);
+    // people who are called 2 and 1: a number counts parts, a text names them
+    const named = new TextDecoder().decode(bytesOf('two-people-column.csv')).replace('P08,0.00,0.00', 'P08,0.00,7.00');
+    const bytes = new TextEncoder().encode(named.replaceAll('P07', '2').replaceAll('P08', '1'));
+    const recipe = makeRecipe(surveyed(bytes).proposal, 'numbered');
+    const height = (part: string | number): number =>
+      readWithRecipe(bytes, recipe, { part }).recording.groups[0].channels[0].samples[0];
+    expect([1, 2, '1', '2'].map(height)).toEqual([0, 0.007, 0.007, 0]);
+    const reader = new RecipeReader(recipe);
+    reader.push(bytes);
+    expect(() => reader.end()).toThrow(/expected one part/);
+    expect(reader.choices).toMatchObject({
+      parts: [
+        { label: '2', fromLine: 2, toLine: 401 },
+        { label: '1', fromLine: 402, toLine: 801 },
+      ],
+      isLong: false,
+      rate: false,
+    });
   });
 
   test('are found by a pause of more than a minute', () => {

@@ -5,14 +5,16 @@ import type { Json } from '@surae/storage';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { bookContext, type SensorMaker, sensorContext } from '../contexts/capabilities.ts';
+import { sortChosen } from '../import/chosen-files.ts';
 import { ImportSession } from '../import/import-session.ts';
 import type { ImportAnswer } from '../import/messages.ts';
 import { sortedVisits } from '../journey/people-list.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { playsRecordings } from '../live/recording-chooser.ts';
 import { fieldStyle } from '../parts/field-style.ts';
+import '../parts/import-choices.ts';
+import type { ReadChosen } from '../parts/import-choices.ts';
 import '../parts/import-looked.ts';
-import type { ReadChosen } from '../parts/import-looked.ts';
 import type { QuestionAnswered } from '../parts/import-questions.ts';
 import '../parts/import-read.ts';
 import type { OpenVisit } from '../parts/import-read.ts';
@@ -83,8 +85,10 @@ export class ImportPage extends LitElement {
     }
   }
 
-  private choose(file: File | undefined): void {
-    if (file !== undefined) this.session.look(file);
+  private async choose(files: Iterable<File>): Promise<void> {
+    const chosen = await sortChosen([...files]);
+    if (typeof chosen === 'string') this.session.refuse(IMPORT_WORDS[chosen].text);
+    else this.session.take(chosen);
   }
 
   override render(): TemplateResult {
@@ -100,7 +104,7 @@ export class ImportPage extends LitElement {
         @drop=${(event: DragEvent) => {
           event.preventDefault();
           this.isOver = false;
-          this.choose(event.dataTransfer?.files[0]);
+          void this.choose(event.dataTransfer?.files ?? []);
         }}
       >
         <h1 tabindex="-1">${words.title.text}</h1>
@@ -110,19 +114,30 @@ export class ImportPage extends LitElement {
           <input
             id="file"
             type="file"
-            accept=".csv,.tsv,.txt,.dat,text/csv,text/plain,text/tab-separated-values"
+            multiple
+            accept=".csv,.tsv,.txt,.dat,.json,text/csv,text/plain,text/tab-separated-values,application/json"
             aria-describedby="drop"
             @change=${(event: Event) => {
               const input = event.target as HTMLInputElement;
-              this.choose(input.files?.[0]);
+              void this.choose([...(input.files ?? [])]);
               input.value = '';
             }}
           />
           <p id="drop" class="quiet">${words.drop.text}</p>
         </div>
-        ${this.stage()}
+        ${this.loaded()} ${this.stage()}
       </div>
     `;
+  }
+
+  /** The recipe that is loaded, which reads whatever table comes. */
+  private loaded(): TemplateResult | typeof nothing {
+    const { recipe, state } = this.session;
+    if (recipe === undefined) return nothing;
+    const words = IMPORT_WORDS;
+    const waits = 'at' in state && state.at === 'nothing';
+    return html`<p role="status">${fill(waits ? words['recipe-ready'] : words['recipe-in-use'], { name: recipe.name })}</p>
+      <button type="button" @click=${() => this.session.putRecipeAway()}>${words['recipe-away'].text}</button>`;
   }
 
   private stage(): TemplateResult | typeof nothing {
@@ -139,6 +154,18 @@ export class ImportPage extends LitElement {
           @recipe-saved=${() => this.save(state.recipe)}
         ></import-read>`;
       }
+      if (state.kind === 'choose') {
+        const { recipe, choice, choices } = state;
+        return html`<h2>${name}</h2>
+          <p>${fill(words['choose-first'], { name: recipe.name })}</p>
+          <import-choices
+            .parts=${choices.parts}
+            .isLong=${choices.isLong}
+            .windows=${choices.windows}
+            .asksRate=${choices.rate}
+            @read-chosen=${({ detail }: ReadChosen) => this.session.read({ ...choice, ...detail }, recipe)}
+          ></import-choices>`;
+      }
       return html`<h2>${name}</h2>
         ${this.kept()}
         <import-looked
@@ -153,13 +180,22 @@ export class ImportPage extends LitElement {
       case 'stopped':
         return html`<p class="voice" role="status">${words.cancelled.text}</p>`;
       case 'refused':
-        return html`<p class="voice" role="alert">${fill(words.refused, { reason: state.reason })}</p>`;
+        return html`<p class="voice" role="alert">${fill(words.refused, { reason: state.reason })}</p>
+          ${this.lookAnyway()}`;
       case 'working': {
+        if (state.what === 'recipe') return html`<p role="status">${words['recipe-looking'].text}</p>`;
         const figures = { name, done: megabytes(state.doneBytes), total: megabytes(state.totalBytes) };
         return html`<p role="status">${fill(words[state.what === 'look' ? 'looking' : 'reading'], figures)}</p>
           <button type="button" @click=${() => this.session.stop()}>${words.cancel.text}</button>`;
       }
     }
+  }
+
+  /** A table that no recipe read, or beside which a recipe was refused, is still there to be looked at. */
+  private lookAnyway(): TemplateResult | typeof nothing {
+    const { file, recipe, isByRecipe } = this.session;
+    if (file === undefined || recipe !== undefined || !isByRecipe) return nothing;
+    return html`<button type="button" @click=${() => this.session.look(file)}>${IMPORT_WORDS['look-anyway'].text}</button>`;
   }
 
   /** The recipes that may fit: a file that differs is refused with what differs. */
