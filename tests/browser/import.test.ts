@@ -134,12 +134,33 @@ browserTest(
     await page.getByRole('radio', { name: 'left' }).click();
     await read.click();
     await page.getByText('height of the heel over 8.0 s, 400 samples').waitFor();
+    await page.getByText(IMPORT_WORDS['taken-kept'].text).waitFor();
+    await page.getByText(words(IMPORT_WORDS['taken-line'])).first().waitFor();
     await fitsAt(page, 'import-into', 360, 768, 1280);
+    expect(await violations(page)).toEqual([]);
     await page.getByRole('link', { name: words(IMPORT_WORDS['into-visit']) }).click();
     // the set is made ready with the file, for the place that it was measured at; it begins from there
     await page.getByText(words(READY_WORDS['file-chosen'])).waitFor();
     expect(await page.getByRole('radio', { name: READY_WORDS.replayed.text }).isChecked()).toBe(true);
     expect(await page.getByRole('radio', { name: READY_WORDS.heel.text }).isChecked()).toBe(true);
     expect(await page.getByRole('button', { name: READY_WORDS.begin.text }).isDisabled()).toBe(false);
+
+    // loaded anew, nothing of it is lost: the visit still offers it
+    await page.reload();
+    await page.getByText(IMPORT_WORDS['taken-offered'].text).waitFor();
+    await fitsAt(page, 'import-offered', 360, 768, 1280);
+    await page.getByRole('button', { name: /Play "sample-numbers\.csv"/ }).click();
+    await page.getByText(words(READY_WORDS['file-chosen'])).waitFor();
+    expect(await page.getByRole('radio', { name: READY_WORDS.replayed.text }).isChecked()).toBe(true);
+    // put aside it is offered no more, and stays in the record
+    await page.evaluate(() => (location.hash = '#/import'));
+    const kept = page.getByRole('listitem').filter({ hasText: 'sample-numbers.csv' });
+    await kept.getByRole('button', { name: IMPORT_WORDS['taken-open'].text }).click();
+    await page.getByText('height of the heel over 8.0 s, 400 samples').waitFor();
+    await kept.getByRole('button', { name: IMPORT_WORDS['taken-aside'].text }).click();
+    await expect.poll(() => kept.count()).toBe(0);
+    const documents = await storedDocuments(page);
+    expect(documents.filter(({ kind }) => kind === 'recording-taken')).toHaveLength(2);
+    expect(documents.filter(({ kind }) => kind === 'removal')).toHaveLength(1);
   },
 );

@@ -86,6 +86,12 @@ export class ImportSession implements ReactiveController {
     this.ask({ kind: 'read', file, name, choice, ...(recipe === undefined ? {} : { recipe }) }, 'read');
   }
 
+  /** A file that was taken in before. */
+  readTaken(file: File, recipe: Recipe, choice: ReadChoice): void {
+    this.begin(file);
+    this.read(choice, recipe);
+  }
+
   /** Nothing was taken of what was chosen. */
   refuse(reason: string): void {
     this.end();

@@ -38,6 +38,7 @@ import {
   zeroSchema,
 } from '@surae/casebook';
 import type { ByteWriter, DocumentQuery, Json, NewDocument, RecordStore, StoredDocument } from '@surae/storage';
+import { TakenShelf } from './taken-shelf.ts';
 
 /** The time as it is written into documents, with its offset from UTC. */
 export interface WallClock {
@@ -60,6 +61,8 @@ export class SafetyLockError extends Error {
 
 /** Everything that is known of people and their visits: reads and adds documents, changes none. */
 export class VisitBook extends EventTarget {
+  /** recordings of other programs that were taken in */
+  readonly taken: TakenShelf;
   private readonly store: RecordStore;
   private readonly clock: WallClock;
   private readonly author: string;
@@ -77,6 +80,10 @@ export class VisitBook extends EventTarget {
     this.clock = clock;
     this.author = author;
     this.read = read;
+    this.taken = new TakenShelf(store, {
+      read: (query) => this.documents(query),
+      add: (document) => this.add(document),
+    });
   }
 
   private async documents(query: DocumentQuery): Promise<readonly StoredDocument[]> {
