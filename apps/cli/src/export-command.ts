@@ -1,5 +1,14 @@
 import { join } from 'node:path';
-import { type BundleRequest, type ExportFile, type Study, studyFiles, type TakenOut, zipped } from '@surae/exchange';
+import {
+  type BundleParts,
+  type BundleRequest,
+  type ExportFile,
+  joined,
+  type Study,
+  studyParts,
+  type TakenOut,
+  ZipPacker,
+} from '@surae/exchange';
 import { assessFile, type Outcome } from './assess-file.ts';
 import type { ExportArguments } from './export-arguments.ts';
 import type { Io } from './io.ts';
@@ -52,13 +61,21 @@ function refuseTaken({ path, replace }: ExportArguments['output'], io: Io): void
   if (io.exists(path) && !replace) throw new UsageError(`${path} is there already: name another, or add --replace`);
 }
 
-function write(files: readonly ExportFile[], { kind, path }: ExportArguments['output'], io: Io): void {
+/** Makes all files and writes them at the end, so that one that cannot be made leaves nothing behind; gives their number. */
+async function write(files: BundleParts['files'], { kind, path }: ExportArguments['output'], io: Io): Promise<number> {
+  const made: ExportFile[] = [];
+  const packed: Uint8Array[] = [];
+  const packer = new ZipPacker((piece) => packed.push(piece));
+  let count = 0;
+  for await (const file of files) {
+    count += 1;
+    if (kind === 'zip') packer.add(file);
+    else made.push(file);
+  }
+  packer.end();
   try {
-    if (kind === 'zip') {
-      io.writeFile(path, zipped(files));
-      return;
-    }
-    for (const { name, bytes } of files) {
+    if (kind === 'zip') io.writeFile(path, joined(packed));
+    for (const { name, bytes } of made) {
       const at = join(path, ...name.split('/'));
       io.makeFolder(join(at, '..'));
       io.writeFile(at, bytes);
@@ -66,6 +83,7 @@ function write(files: readonly ExportFile[], { kind, path }: ExportArguments['ou
   } catch (error) {
     throw new UsageError(`${path} cannot be written: ${error instanceof Error ? error.message : String(error)}`);
   }
+  return count;
 }
 
 function takenWords(out: TakenOut): string {
@@ -97,11 +115,11 @@ export async function exportCommand(args: ExportArguments, io: Io): Promise<numb
     deidentify,
     writtenOn: args.writtenOn ?? io.today(),
   };
-  const { files, out } = await studyFiles(study, request);
-  write(files, args.output, io);
+  const { files, out } = studyParts(study, request);
+  const count = await write(files, args.output, io);
   const { people, visits, trials } = study;
   const lines = [
-    `${args.output.path}: ${people.length} people, ${visits.length} visits, ${trials.length} trials in ${files.length} files`,
+    `${args.output.path}: ${people.length} people, ${visits.length} visits, ${trials.length} trials in ${count} files`,
     out === null
       ? 'People are named in it: local rules on health data hold for every copy.'
       : `Taken out: ${takenWords(out)}.`,
