@@ -121,6 +121,7 @@ async function show(clinic: OpenClinic | null): Promise<void> {
 }
 
 door.addEventListener('clinic-changed', () => {
+  sources.forget();
   // one that was left is not gone on with
   if (door.open === null) sessionStorage.removeItem(demoChosen);
   void show(door.open);

@@ -114,6 +114,7 @@ export {
   zeroSchema,
 } from './set-up.ts';
 export { standIn } from './stand-in.ts';
+export { type TakenRecording, takenRecordings, takenSchema } from './taken-recordings.ts';
 export type { TestKind } from './test-kind.ts';
 export { betweenTestsS, type EarlierTest, earlierTest, restBetweenTestsS } from './test-rest.ts';
 export { afterChoice, isBegun, openTest, testsOf } from './tests-of-visit.ts';

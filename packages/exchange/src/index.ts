@@ -53,12 +53,11 @@ export type {
   StudyTrial,
   StudyVisit,
 } from './study.ts';
-export { columnCells, columnTexts } from './tables/column-cells.ts';
+export { columnCells } from './tables/column-cells.ts';
 export { writeCsvTable } from './tables/csv-table.ts';
 export { csvText } from './tables/csv-text.ts';
 export { csvwMetadata, type ReadMetadata, readCsvwMetadata } from './tables/csvw.ts';
 export { dictionaryTable } from './tables/dictionary.ts';
-export { guarded, unguarded } from './tables/guarded-text.ts';
 export { readJsonLines, writeJsonLines } from './tables/json-lines.ts';
 export { writeParquet } from './tables/parquet.ts';
 export { readCsvTable } from './tables/read-csv-table.ts';

@@ -1,3 +1,4 @@
+import type { TakenRecording } from '@surae/casebook';
 import type { Evidence, Guessed, Proposal, Question } from '@surae/records';
 import { IMPORT_EVIDENCE, IMPORT_FINDINGS, IMPORT_QUESTIONS, IMPORT_WORDS } from '@surae/shared';
 import { fill } from '../words/fill.ts';
@@ -100,4 +101,15 @@ export function columnFacts({ use, unit, axis, side, placement }: Proposal['colu
     ...facts,
     ...more.flatMap(([name, guess]) => (guess.value === null && !guess.asks ? [] : [fact(name, guess, answerWords)])),
   ];
+}
+
+/** Whose a recording is that was taken in, and whether it was put to a visit. */
+export function takenState(
+  { personId, usedIn }: Pick<TakenRecording, 'personId' | 'usedIn'>,
+  people: readonly { readonly id: string; readonly name: string }[],
+): string {
+  const words = IMPORT_WORDS;
+  const person = people.find(({ id }) => id === personId)?.name;
+  const whose = person === undefined ? words['taken-waits'].text : fill(words['taken-of'], { person });
+  return usedIn.length === 0 ? whose : `${whose}, ${words['taken-was-used'].text}`;
 }

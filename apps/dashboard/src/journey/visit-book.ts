@@ -39,6 +39,7 @@ import {
 } from '@surae/casebook';
 import type { ByteWriter, DocumentQuery, Json, NewDocument, RecordStore, StoredDocument } from '@surae/storage';
 import { keptCaseload } from './kept-caseload.ts';
+import { TakenShelf } from './taken-shelf.ts';
 
 /** The time as it is written into documents, with its offset from UTC. */
 export interface WallClock {
@@ -61,6 +62,8 @@ export class SafetyLockError extends Error {
 
 /** Everything that is known of people and their visits: reads and adds documents, changes none. */
 export class VisitBook extends EventTarget {
+  /** recordings of other programs that were taken in */
+  readonly taken: TakenShelf;
   private readonly store: RecordStore;
   private readonly clock: WallClock;
   private readonly author: string;
@@ -78,6 +81,10 @@ export class VisitBook extends EventTarget {
     this.clock = clock;
     this.author = author;
     this.read = read;
+    this.taken = new TakenShelf(store, {
+      read: (query) => this.documents(query),
+      add: (document) => this.add(document),
+    });
   }
 
   private async documents(query: DocumentQuery): Promise<readonly StoredDocument[]> {

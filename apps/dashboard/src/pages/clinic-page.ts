@@ -2,6 +2,7 @@ import { consume } from '@lit/context';
 import { CLINIC_WORDS, DOOR_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
+import { authorFrom, longestCode } from '../clinic/author-code.ts';
 import type { ClinicDoor } from '../clinic/clinic-door.ts';
 import { type DeviceSettings, keepSettings, keptSettings, lockChoices } from '../clinic/device-settings.ts';
 import { clockContext, doorContext, type HostClock } from '../contexts/capabilities.ts';
@@ -58,6 +59,9 @@ export class ClinicPage extends LitElement {
   @state() private codeRefusal = '';
   @state() private present = '';
   @state() private shown = false;
+  /** the code that is typed for whoever works here from now on, and why it was refused */
+  @state() private author = '';
+  @state() private authorRefusal = '';
   /** a new recovery code, until it is on paper */
   @state() private code: string | undefined;
 
@@ -84,7 +88,7 @@ export class ClinicPage extends LitElement {
       ${
         isOwn ? nothing : html`<button type="button" @click=${() => void this.door.lock()}>${words.leave.text}</button>`
       }
-      ${isOwn ? this.lock() : nothing}
+      ${isOwn ? html`${this.who()} ${this.lock()}` : nothing}
       <section>
         <h2>${words['backup-title'].text}</h2>
         <clinic-backup
@@ -103,6 +107,47 @@ export class ClinicPage extends LitElement {
         <record-problems></record-problems>
       </section>
     `;
+  }
+
+  /** Who works here: a code stands beside everything that is written. */
+  private who(): TemplateResult {
+    const words = CLINIC_WORDS;
+    return html`<section>
+      <h2>${words['who-title'].text}</h2>
+      <p>${fill(words['who-explain'], { author: this.door.author ?? '' })}</p>
+      <form novalidate @submit=${(event: SubmitEvent) => void this.changeAuthor(event)}>
+        <div>
+          <label for="author">${words['who-next'].text}</label>
+          <input
+            id="author"
+            autocomplete="off"
+            maxlength=${longestCode + 1}
+            aria-describedby="author-help"
+            .value=${this.author}
+            @input=${(event: Event) => (this.author = (event.target as HTMLInputElement).value)}
+          />
+          <p id="author-help" class="quiet">${DOOR_WORDS['author-help'].text}</p>
+        </div>
+        <p role="alert" class="voice">${this.authorRefusal}</p>
+        <button type="submit">${words['who-change'].text}</button>
+      </form>
+    </section>`;
+  }
+
+  private async changeAuthor(event: SubmitEvent): Promise<void> {
+    event.preventDefault();
+    const code = authorFrom(this.author);
+    if (code === undefined) {
+      this.authorRefusal = DOOR_WORDS['author-wrong'].text;
+      return;
+    }
+    try {
+      await this.door.changeAuthor(code);
+      this.author = '';
+      this.authorRefusal = '';
+    } catch (error) {
+      this.authorRefusal = storeWords(error);
+    }
   }
 
   private lock(): TemplateResult {

@@ -13,6 +13,7 @@ import { ruledSectionStyle } from './ruled-section-style.ts';
 /** A visit that a recording can be taken into. */
 export interface OpenVisit {
   readonly id: string;
+  readonly personId: string;
   readonly person: string;
   readonly date: string;
 }
@@ -46,6 +47,9 @@ export class ImportRead extends LitElement {
   /** what became of keeping the recipe; empty where it was not tried */
   @property({ attribute: false }) said = '';
 
+  /** what became of keeping the recording; empty while it is being kept */
+  @property({ attribute: false }) takenSaid = '';
+
   override render(): TemplateResult {
     const words = IMPORT_WORDS;
     const { groups } = this.result.recording;
@@ -59,6 +63,7 @@ export class ImportRead extends LitElement {
           return html`<p>${fill(words['read-line'], { channels: [...names].join(', '), seconds, samples: timesS.length })}</p>`;
         })}
         <p class="quiet">${gaps === 0 ? words['no-gaps'].text : fill(words.gaps, { count: gaps })}</p>
+        <p class="quiet" role="status">${this.takenSaid}</p>
         ${this.pictures()}
       </section>
       <section>

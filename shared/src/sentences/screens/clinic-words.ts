@@ -53,6 +53,11 @@ export const CLINIC_WORDS = sentences('screen.clinic', {
     'This is the demo clinic: open to everybody who uses this device, not encrypted, its people invented.',
   'own-explain': 'This is a clinic of your own. Its record is encrypted on this device; you work in it as {author}.',
   leave: 'Choose another clinic',
+  'who-title': 'Who works here',
+  'who-explain':
+    'What is written here carries the code {author}. Another code holds from then on; what was written before keeps its own.',
+  'who-next': 'Initials or code of who works here now',
+  'who-change': 'Work under this code',
   'lock-title': 'Lock',
   'lock-now': 'Lock now',
   'lock-after': 'Lock by itself after this long without a touch',
