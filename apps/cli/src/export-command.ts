@@ -15,15 +15,16 @@ import type { Io } from './io.ts';
 import { manifestItems } from './manifest.ts';
 import { manifestStudy } from './manifest-study.ts';
 import { readNamed } from './read-named.ts';
-import { backupStudy } from './record-source.ts';
+import { openRecord } from './record-source.ts';
 import { readSettings, usualSettings } from './settings-file.ts';
 import { UsageError } from './usage-error.ts';
 import { NOTHING_GIVEN } from './work-list.ts';
 
-/** What leaves, and why recordings of it were refused. */
+/** What leaves, and what of it was refused and why; it is read until it is closed. */
 interface Gathered {
   readonly study: Study;
   readonly refusals: readonly string[];
+  readonly close: () => void;
 }
 
 async function fromManifest(path: string, { settings: file }: ExportArguments, io: Io): Promise<Gathered> {
@@ -36,14 +37,12 @@ async function fromManifest(path: string, { settings: file }: ExportArguments, i
   }
   if (io.watched) io.writeError('\r\u001b[K');
   const refusals = outcomes.flatMap((outcome) => (outcome.status === 'refused' ? [outcome.reason] : []));
-  return { study: manifestStudy(outcomes, settings.settings, io), refusals };
+  return { study: manifestStudy(outcomes, settings.settings, io), refusals, close: () => undefined };
 }
 
-async function gathered(args: ExportArguments, io: Io): Promise<Gathered> {
+function gathered(args: ExportArguments, io: Io): Promise<Gathered> {
   const { source } = args;
-  return source.kind === 'manifest'
-    ? fromManifest(source.path, args, io)
-    : { study: await backupStudy(source, io), refusals: [] };
+  return source.kind === 'manifest' ? fromManifest(source.path, args, io) : openRecord(source, io);
 }
 
 /** The secret of a study, from its file or drawn anew. */
@@ -105,7 +104,7 @@ export async function exportCommand(args: ExportArguments, io: Io): Promise<numb
     args.deidentify === null
       ? null
       : { secret: await secretOf(args.deidentify.secretFile, io), keepDevices: args.deidentify.keepDevices };
-  const { study, refusals } = await gathered(args, io);
+  const { study, refusals, close } = await gathered(args, io);
   const request: BundleRequest = {
     tables: args.tables,
     samples: args.samples,
@@ -116,7 +115,12 @@ export async function exportCommand(args: ExportArguments, io: Io): Promise<numb
     writtenOn: args.writtenOn ?? io.today(),
   };
   const { files, out } = studyParts(study, request);
-  const count = await write(files, args.output, io);
+  let count: number;
+  try {
+    count = await write(files, args.output, io);
+  } finally {
+    close();
+  }
   const { people, visits, trials } = study;
   const lines = [
     `${args.output.path}: ${people.length} people, ${visits.length} visits, ${trials.length} trials in ${count} files`,
@@ -126,7 +130,8 @@ export async function exportCommand(args: ExportArguments, io: Io): Promise<numb
   ];
   io.writeOut(`${lines.join('\n')}\n`);
   if (refusals.length > 0) {
-    io.writeError(`Refused, ${refusals.length} of ${trials.length}:\n${refusals.map((one) => `  ${one}\n`).join('')}`);
+    const whole = args.source.kind === 'manifest' ? ` of ${trials.length}` : '';
+    io.writeError(`Refused, ${refusals.length}${whole}:\n${refusals.map((one) => `  ${one}\n`).join('')}`);
   }
   return refusals.length === 0 ? 0 : 1;
 }
