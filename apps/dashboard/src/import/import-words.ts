@@ -41,7 +41,9 @@ export function answerWords(answer: string | number): string {
   const text = String(answer);
   const code =
     marks[text] ??
-    (['use', 'side', 'placement'] as const).map((topic) => `${topic}-${text}`).find((one) => one in IMPORT_WORDS);
+    (['use', 'side', 'placement', 'dates'] as const)
+      .map((topic) => `${topic}-${text}`)
+      .find((one) => one in IMPORT_WORDS);
   return code === undefined ? text : sentence(IMPORT_WORDS, code).text;
 }
 
@@ -79,6 +81,7 @@ export function formFacts({ form, time, labels }: Proposal): Fact[] {
     fact(words.columns.text, form.delimiter, answerWords),
     fact(words.decimals.text, form.decimal, answerWords),
     fact(words.thousands.text, form.thousands, answerWords),
+    ...(form.dates.value === 'none' ? [] : [fact(words.dates.text, form.dates, answerWords)]),
     fact(words.names.text, form.header, line),
     fact(words.times.text, time.column, (index) => (index < 0 ? words.none.text : labels[index]!)),
     fact(words['times-in'].text, time.unit, answerWords),

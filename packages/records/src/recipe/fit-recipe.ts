@@ -129,7 +129,9 @@ function fitRows(lines: readonly string[], recipe: Recipe): Fit {
     if (fields?.length !== recipe.fields.length) return false;
     const read = fields.filter((field, i) => {
       const kind = recipe.fields[i]!;
-      return kind === 'number' ? numberIn(field, form) !== undefined : clockReading(field)?.kind === kind;
+      return kind === 'number'
+        ? numberIn(field, form) !== undefined
+        : clockReading(field, recipe.dates ?? null)?.kind === kind;
     });
     return read.length > 0;
   });

@@ -123,6 +123,7 @@ export class RecipeReader {
       delimiter: recipe.delimiter,
       decimal: recipe.decimalMark,
       thousands: recipe.thousandsMark,
+      dates: recipe.dates ?? null,
       kinds: recipe.fields,
       names: recipe.header,
       unitRow: recipe.unitRow,

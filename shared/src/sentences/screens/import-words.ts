@@ -54,6 +54,7 @@ export const IMPORT_WORDS = sentences('screen.import', {
   columns: 'columns',
   decimals: 'decimals',
   thousands: 'thousands',
+  dates: 'dates',
   names: 'names',
   times: 'times',
   'times-in': 'counted in',
@@ -117,6 +118,9 @@ export const IMPORT_WORDS = sentences('screen.import', {
   'placement-foot': 'foot',
   'placement-trunk': 'trunk',
   'placement-platform': 'platform',
+  'dates-day-month': 'day / month / year',
+  'dates-month-day': 'month / day / year',
+  'dates-year-month': 'year / month / day',
   'time-clock': 'a clock',
   'time-sample': 'samples',
 });
