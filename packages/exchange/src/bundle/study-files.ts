@@ -118,9 +118,9 @@ async function* rawFiles(trials: Study['trials']): AsyncGenerator<ExportFile> {
   }
 }
 
-async function* healthFiles(study: Study, { samples }: BundleRequest): AsyncGenerator<ExportFile> {
+async function* healthFiles(study: Study, samples: boolean, writtenOn: string): AsyncGenerator<ExportFile> {
   for (const person of inOrderOf(study.people, ({ key }) => uuidOf('bundle', key))) {
-    const bundle = await healthRecord(study, person, samples);
+    const bundle = await healthRecord(study, person, samples, writtenOn);
     yield { name: `health-records/${bundle.id}.json`, bytes: utf8(jsonText(bundle)) };
   }
 }
@@ -145,6 +145,11 @@ function describe(name: string): string {
   return name;
 }
 
+/** The day of writing may be the day of a visit: without names the year alone is told. */
+function dayTold({ writtenOn }: BundleRequest, isNamed: boolean): string {
+  return isNamed ? writtenOn : writtenOn.slice(0, 4);
+}
+
 /** What a bundle holds beside what tells of all its files, in the order of a bundle. */
 async function* contents(study: Study, request: BundleRequest, out: TakenOut | null): AsyncGenerator<ExportFile> {
   const trials = inOrderOf(study.trials, ({ key }) => key);
@@ -152,7 +157,7 @@ async function* contents(study: Study, request: BundleRequest, out: TakenOut | n
   const isNamed = out === null;
   yield* tableFiles(study, ordered).sort(inBundleOrder);
   if (request.samples) yield* sampleFiles(trials, ordered);
-  if (request.healthRecords) yield* healthFiles(study, request);
+  if (request.healthRecords) yield* healthFiles(study, request.samples, dayTold(request, isNamed));
   if (request.letters) yield* letterFiles(study);
   if (request.raw && isNamed) yield* rawFiles(trials);
   yield { name: 'about.txt', bytes: utf8(aboutText(!isNamed, request.samples)) };
@@ -173,8 +178,7 @@ async function* parts(study: Study, request: BundleRequest, out: TakenOut | null
   const crate = crateMetadata({
     name: isNamed ? 'Calf strength tests' : 'Calf strength tests, de-identified',
     description: `Tests of ${study.people.length} people: ${study.visits.length} visits, ${study.trials.length} trials.`,
-    // the day of writing may be the day of a visit
-    writtenOn: isNamed ? request.writtenOn : request.writtenOn.slice(0, 4),
+    writtenOn: dayTold(request, isNamed),
     software: study.software,
     files: inOrderOf(made, ({ name }) => name).map((file) => ({ ...file, description: describe(file.name) })),
   });
