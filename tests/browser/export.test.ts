@@ -13,6 +13,7 @@ import { MemoryIo } from '../support/memory-io.ts';
 import { simulatedStream } from '../support/simulated-stream.ts';
 import { documentsOf, type ToldVisit } from '../support/told-visit.ts';
 import { browserTest } from './support/browser-test.ts';
+import { holdWorkers } from './support/held-workers.ts';
 import { ADULT_82_KG, fitsAt, openResults } from './support/result-page.ts';
 import { putDocuments, storedDocuments } from './support/stored.ts';
 import { violations } from './support/violations.ts';
@@ -110,11 +111,20 @@ browserTest(
     await page.getByRole('heading', { name: EXPORT_WORDS.title.text }).waitFor();
     await page.getByText(/^People: \d+\. Visits: 3\. Trials: 6\.$/).waitFor();
     await fitsAt(page, 'export-unnamed', 360, 768, 1280);
-    expect(await violations(page)).toEqual([]);
 
+    let downloads = 0;
+    page.on('download', () => (downloads += 1));
     const unnamed = await savedFile(page);
     expect(unnamed.name).toMatch(/^surae-study-\d{8}-without-names\.zip$/);
     expect(unnamed.bytes.includes('Case')).toBe(false);
+
+    // one that is stopped leaves nothing
+    const letGo = await holdWorkers(page);
+    await page.getByRole('button', { name: EXPORT_WORDS.save.text }).click();
+    await page.getByRole('button', { name: EXPORT_WORDS.stop.text }).click();
+    await page.getByText(EXPORT_WORDS.stopped.text).waitFor();
+    await letGo();
+    expect(downloads).toBe(1);
 
     // one person, every form, named
     await page.getByLabel(EXPORT_WORDS.whose.text).selectOption({ label: 'Case' });
@@ -133,6 +143,7 @@ browserTest(
     await page.getByText(/^People: \d+\. Visits: 3\. Trials: 6\.$/).waitFor();
 
     const named = await savedFile(page);
+    expect(downloads).toBe(2);
     await fitsAt(page, 'export-named', 360, 768, 1280);
     expect(await violations(page)).toEqual([]);
     const [, year, month, date] = /-(\d{4})(\d{2})(\d{2})\.zip$/.exec(named.name) ?? [];

