@@ -178,7 +178,7 @@ test('an entry of the list is what its version says: whoever changes one raises 
   await clinic.book.amendPerson(id, { bodyMassKg: 71 }, 'R. N.');
   const { list } = await clinic.list();
   expect([caseloadVersion, JSON.parse(JSON.stringify(list))]).toEqual([
-    1,
+    '1.1.1',
     [
       {
         person: { id, name: 'A 17', bodyMassKg: 71, heelLeverM: null, demo: false, birthYear: 1970 },
