@@ -69,6 +69,15 @@ export class AppShell extends LitElement {
       .where {
         font-size: var(--size-1);
       }
+      @media (max-width: 36rem) {
+        /* on a line of its own it stands at the edge, as all text does */
+        header {
+          column-gap: var(--gap-4);
+        }
+        header button {
+          padding-inline: 0;
+        }
+      }
       .where {
         align-items: center;
         display: inline-flex;
