@@ -70,12 +70,12 @@ browserTest(
 
     // a like file is read by the recipe without a question; another one is refused with what differs
     await field.setInputFiles(messy('two-plates.csv'));
-    await page.getByRole('button', { name: 'Read it as "two-plates.csv"' }).click();
+    await page.getByRole('button', { name: 'Read it like "two-plates.csv"' }).click();
     await page.getByText('force over 8.0 s, 400 samples').waitFor();
     await field.setInputFiles(messy('untidy.csv'));
     await page.getByText('Values that are missing: 3 (lines 126-127, 309).').waitFor();
     await fitsAt(page, 'import-untidy', 360, 768, 1280);
-    await page.getByRole('button', { name: 'Read it as "two-plates.csv"' }).click();
+    await page.getByRole('button', { name: 'Read it like "two-plates.csv"' }).click();
     await page
       .getByRole('alert')
       .getByText(/expected a file like those of the recipe "two-plates\.csv"/)
@@ -83,7 +83,7 @@ browserTest(
 
     // saved as a file it is loaded again, here or at another desk, and reads a table that is dropped with it
     await field.setInputFiles(messy('two-plates.csv'));
-    await page.getByRole('button', { name: 'Read it as "two-plates.csv"' }).click();
+    await page.getByRole('button', { name: 'Read it like "two-plates.csv"' }).click();
     const [saved] = await Promise.all([
       page.waitForEvent('download'),
       page.getByRole('button', { name: IMPORT_WORDS['save-recipe'].text }).click(),

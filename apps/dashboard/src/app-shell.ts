@@ -71,6 +71,15 @@ export class AppShell extends LitElement {
         font-size: var(--size-1);
         padding-inline: 0;
       }
+      @media (max-width: 36rem) {
+        /* on a line of its own it stands at the edge, as all text does */
+        header {
+          column-gap: var(--gap-4);
+        }
+        header button {
+          padding-inline: 0;
+        }
+      }
       .where {
         align-items: center;
         display: inline-flex;

@@ -5,6 +5,7 @@ import { customElement, state } from 'lit/decorators.js';
 import { authorFrom, longestCode } from '../clinic/author-code.ts';
 import type { ClinicDoor } from '../clinic/clinic-door.ts';
 import { type DeviceSettings, keepSettings, keptSettings, lockChoices } from '../clinic/device-settings.ts';
+import { askToKeep, isPromised } from '../clinic/storage-promise.ts';
 import { clockContext, doorContext, type HostClock } from '../contexts/capabilities.ts';
 import { storeWords } from '../live/store-words.ts';
 import '../parts/chip-choice.ts';
@@ -61,9 +62,17 @@ export class ClinicPage extends LitElement {
   @state() private shown = false;
   /** the code that is typed for whoever works here from now on, and why it was refused */
   @state() private author = '';
+  /** whether the browser promised to keep the record; undefined before it was heard, null where it does not tell */
+  @state() private promised: boolean | null | undefined;
+  @state() private wasAsked = false;
   @state() private authorRefusal = '';
   /** a new recovery code, until it is on paper */
   @state() private code: string | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    void isPromised(navigator.storage).then((promised) => (this.promised = promised));
+  }
 
   private keep(settings: DeviceSettings): void {
     this.settings = settings;
@@ -89,6 +98,7 @@ export class ClinicPage extends LitElement {
         isOwn ? nothing : html`<button type="button" @click=${() => void this.door.lock()}>${words.leave.text}</button>`
       }
       ${isOwn ? html`${this.who()} ${this.lock()}` : nothing}
+      ${isOwn ? this.keptHere() : nothing}
       <section>
         <h2>${words['backup-title'].text}</h2>
         <clinic-backup
@@ -148,6 +158,33 @@ export class ClinicPage extends LitElement {
     } catch (error) {
       this.authorRefusal = storeWords(error);
     }
+  }
+
+  /** Whether the browser keeps the record by itself. */
+  private keptHere(): TemplateResult | typeof nothing {
+    const { promised } = this;
+    if (promised === undefined) return nothing;
+    const words = CLINIC_WORDS;
+    const said =
+      promised === true
+        ? words['kept-promised']
+        : promised === null
+          ? words['kept-not-told']
+          : words[this.wasAsked ? 'kept-refused' : 'kept-not-promised'];
+    return html`<section>
+      <h2>${words['kept-title'].text}</h2>
+      <p role="status" class=${promised === true ? 'quiet' : 'voice'}>${said.text}</p>
+      ${
+        promised === false && !this.wasAsked
+          ? html`<button type="button" @click=${() => void this.askToKeep()}>${words['kept-ask'].text}</button>`
+          : nothing
+      }
+    </section>`;
+  }
+
+  private async askToKeep(): Promise<void> {
+    this.promised = await askToKeep(navigator.storage);
+    this.wasAsked = true;
   }
 
   private lock(): TemplateResult {

@@ -45,6 +45,9 @@ export class ImportPage extends LitElement {
         margin-block: var(--gap-6);
         max-inline-size: 44rem;
       }
+      .file p {
+        margin-block-start: var(--gap-2);
+      }
       .over {
         outline: 3px dashed var(--voice);
         outline-offset: 4px;

@@ -1,6 +1,7 @@
 import { IMPORT_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { sideDash } from '../charts/side-dash.ts';
 import '../charts/signal-chart.ts';
 import { columnFacts, findingWords, formFacts } from '../import/import-words.ts';
 import type { ImportAnswer } from '../import/messages.ts';
@@ -133,7 +134,7 @@ export class ImportLooked extends LitElement {
           times: line.times,
           values: line.values,
           decimals: 2,
-          dash: [],
+          dash: sideDash(side.value),
           side: side.value,
         },
       ];

@@ -1,6 +1,7 @@
 import { IMPORT_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { sideDash } from '../charts/side-dash.ts';
 import '../charts/signal-chart.ts';
 import { answerWords } from '../import/import-words.ts';
 import type { ImportAnswer } from '../import/messages.ts';
@@ -32,6 +33,13 @@ export class ImportRead extends LitElement {
       signal-chart {
         display: block;
         margin-block: var(--gap-3) var(--gap-6);
+      }
+      /* under the button beside it, where there is no room, it stands at the edge as all text does */
+      .choices .plain {
+        padding-inline: 0;
+      }
+      .said {
+        margin-block-start: var(--gap-3);
       }
       .visits {
         display: grid;
@@ -88,7 +96,7 @@ export class ImportRead extends LitElement {
             ${words['save-recipe'].text}
           </button>
         </div>
-        ${this.said === '' ? nothing : html`<p class="voice" role="status">${this.said}</p>`}
+        ${this.said === '' ? nothing : html`<p class="voice said" role="status">${this.said}</p>`}
       </section>
     `;
   }
@@ -104,7 +112,7 @@ export class ImportRead extends LitElement {
             times: line.times,
             values: line.values,
             decimals: 3,
-            dash: [],
+            dash: sideDash(side),
             side: side ?? null,
           },
         ];

@@ -34,6 +34,9 @@ export class TakenBefore extends LitElement {
         margin-block: 0 var(--gap-2);
         overflow-wrap: anywhere;
       }
+      .choices .plain {
+        padding-inline: 0;
+      }
       .quiet {
         display: block;
       }
