@@ -16,7 +16,14 @@ export {
   type CasebookVisit,
   casebookOf,
 } from './casebook.ts';
-export { answerKinds, type CaseloadEntry, caseloadKinds, caseloadOf, type VisitLine } from './caseload.ts';
+export {
+  answerKinds,
+  type CaseloadEntry,
+  caseloadKinds,
+  caseloadOf,
+  caseloadVersion,
+  type VisitLine,
+} from './caseload.ts';
 export { type DescriptionEntry, descriptionEntries, descriptionSchema } from './description-entries.ts';
 export { type Entry, entryOf } from './entry.ts';
 export {
@@ -107,6 +114,7 @@ export {
   zeroSchema,
 } from './set-up.ts';
 export { standIn } from './stand-in.ts';
+export { type TakenRecording, takenRecordings, takenSchema } from './taken-recordings.ts';
 export type { TestKind } from './test-kind.ts';
 export { betweenTestsS, type EarlierTest, earlierTest, restBetweenTestsS } from './test-rest.ts';
 export { afterChoice, isBegun, openTest, testsOf } from './tests-of-visit.ts';
