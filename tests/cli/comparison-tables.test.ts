@@ -1,3 +1,4 @@
+import { unguarded } from '@surae/records';
 import { expect, test } from 'vitest';
 import { COMPARISON_TABLES } from '../../apps/cli/src/comparison-tables.ts';
 import { assessRows, type Cells, WHOLE_ROW } from '../support/compared-manifest.ts';
@@ -59,4 +60,40 @@ test('a table of comparisons that is there already is not written over unasked',
   const { memory, code } = await assessRows([left], ['--csv', 'out'], { 'out/changes.csv': 'mine' });
   expect(code).toBe(2);
   expect(memory.error).toContain('out/changes.csv is there already');
+});
+
+/** Cells that a spreadsheet would run, or part at a semicolon, or quote. */
+const messy = (name: string): Cells => ({
+  ...left,
+  person: `=HYPERLINK("http://x.invalid";"${name}")`,
+  visit: '@now',
+  '+site': '-2+3',
+  remark: '\tcalm; =A1',
+  offset: '-2.5',
+  quoted: "'=1",
+});
+
+test('no cell of a manifest is run by a spreadsheet, and every one can be had back as it was', async () => {
+  const rows: Cells[] = [
+    { ...messy('l'), file: '=l-12.csv' },
+    { ...messy('l'), side: 'right', order: 'second', rest_s: 150, file: '-r-8.csv' },
+    { ...messy('l'), file: '+missing.csv' },
+  ];
+  const { memory, code } = await assessRows(rows, ['--csv', 'out']);
+  expect(code).toBe(1);
+  const tables = [...memory.files.keys()].filter((name) => name.startsWith('out/'));
+  expect(tables.length).toBeGreaterThan(8);
+  const run = tables.flatMap((name) =>
+    csvCells(memory.text(name)).flatMap((row) =>
+      row.filter((cell) => /^\s*[=@\t\r]|^\s*[+-](?!\d+(?:\.\d+)?(?:e[+-]?\d+)?$)|;\s*[=@]/.test(cell)),
+    ),
+  );
+  expect(run).toEqual([]);
+  const [header = [], first = []] = csvCells(memory.text('out/sets.csv')).map((row) => row.map(unguarded));
+  const read = Object.fromEntries(header.map((key, at) => [key, first[at]]));
+  const { file, person, visit, '+site': site, remark, offset, quoted } = rows[0];
+  expect(read).toMatchObject({ file, person, visit, '+site': site, remark, offset, quoted });
+  expect(csvRows(memory.text('out/sets.csv'))[0]).toMatchObject({ offset: '-2.5', quoted: "''=1" });
+  expect(csvRows(memory.text('out/sides.csv'))).toHaveLength(1);
+  expect(csvRows(memory.text('out/refused.csv'))[0]?.['file']).toBe("'+missing.csv");
 });

@@ -94,7 +94,7 @@ test.each([
         : about === 'agree' && value === 'N'
           ? '2'
           : VALUES[value];
-    const begin = /^--(?:backup|passphrase-file)$/.test(option)
+    const begin = /^--(?:backup|store|passphrase-file)$/.test(option)
       ? ['export', '--out', 'o']
       : option.startsWith('--reliability')
         ? ['assess', '--manifest', 'm.csv']

@@ -22,7 +22,7 @@ test('columns that were not used are notes without a place, each with its reason
     { column: 'acc [g]', reason: 'no-axis' },
     { column: 'mood', reason: 'unknown-name' },
   ] as const;
-  const [, axis, name] = issueRows({ ...outcome, recording: { unusedColumns } });
+  const [, axis, name] = issueRows({ ...outcome, recording: { unusedColumns, deviceNotes: [] } });
   expect(axis).toMatchObject({ code: 'unused-column', severity: 'note', from_s: null, to_s: null, details: {} });
   expect(axis.sentence).toBe('The column "acc [g]" was not used: its name lacks the axis.');
   expect(name.sentence).toBe('The column "mood" was not used: its name is none of ours.');

@@ -106,3 +106,8 @@ ${Array.from(
   expect([...trace.groups[0].channels[0].samples]).toEqual(Array.from({ length: 12 }, (_, i) => i / 1000));
   expect((await first.raw!()).ending).toBe('csv');
 });
+
+test('what a recording says of its device is told', () => {
+  expect(study.trials[0].deviceNotes).toBe('plate 3; zeroed');
+  expect(study.trials[3].deviceNotes).toBeNull();
+});

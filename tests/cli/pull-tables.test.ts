@@ -26,19 +26,19 @@ test('one row an effort and one a recording, with what the manifest said', () =>
       side: 'left',
       test: 'isometric',
       placement: 'platform',
-      index: '1',
+      index: 1,
       accepted: 'no',
       reasons: 'short-plateau',
-      peak_nm: '',
+      peak_nm: null,
     },
-    { index: '2', accepted: 'yes', reasons: '' },
+    { index: 2, accepted: 'yes', reasons: '' },
   ]);
   expect(pulls.rows).toMatchObject([
     {
       person: 'P1',
       protocol: 'isometric.seated',
-      'count.found': '2',
-      'count.accepted': '1',
+      'count.found': 2,
+      'count.accepted': 1,
       'trials.another': 'too-few',
     },
   ]);

@@ -1,5 +1,5 @@
 import { simulateSet } from '@surae/simulation';
-import { csvText } from '../../apps/cli/src/csv-text.ts';
+import Papa from 'papaparse';
 import { main } from '../../apps/cli/src/main.ts';
 import { traceCsv } from '../../apps/cli/src/trace-csv.ts';
 import { MemoryIo } from './memory-io.ts';
@@ -60,7 +60,7 @@ export function rowsInMemory(rows: readonly Cells[], files: Readonly<Record<stri
   memory.width = 100;
   const columns = [...new Set(rows.flatMap((row) => Object.keys(row)))];
   const cells = rows.map((row) => columns.map((column) => String(row[column] ?? '')));
-  memory.files.set('m.csv', csvText(columns, cells));
+  memory.files.set('m.csv', Papa.unparse([columns, ...cells], { newline: '\r\n' }));
   for (const { file } of rows) {
     const count = /(\d+)\.csv$/.exec(String(file))?.[1];
     if (count !== undefined) memory.files.set(String(file), heelRecording(Number(count)));

@@ -65,7 +65,10 @@ export function handMadeOutcome(heightsMm: readonly number[], bodyMassKg?: numbe
     protocol,
     report,
     varied: [],
-    recording: { unusedColumns: [{ column: 'temperature [Cel]', reason: 'unknown-name' }] },
+    recording: {
+      unusedColumns: [{ column: 'temperature [Cel]', reason: 'unknown-name' }],
+      deviceNotes: ['plate 3', 'zeroed'],
+    },
   };
 }
 

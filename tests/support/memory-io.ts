@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import type { Io } from '../../apps/cli/src/io.ts';
+import { openStore } from '../../apps/cli/src/open-store.ts';
 
 /** Files and terminal of the command line, in memory; real fixture files may be read, nothing is written to disk. */
 export class MemoryIo {
@@ -9,6 +10,9 @@ export class MemoryIo {
   readonly folders = new Set<string>();
   width = 80;
   drawn = 0;
+  /** what somebody types when a secret is asked; undefined where nobody can */
+  typed: string | undefined;
+  readonly asked: string[] = [];
 
   get io(): Io {
     return {
@@ -31,6 +35,11 @@ export class MemoryIo {
       makeFolder: (path) => void this.folders.add(path),
       today: () => '2026-11-29',
       drawSecret: () => `drawn-${(this.drawn += 1)}`,
+      askSecret: (prompt) => {
+        this.asked.push(prompt);
+        return Promise.resolve(this.typed);
+      },
+      openStore,
       exists: (path) => this.files.has(path),
       width: this.width,
       watched: false,

@@ -30,7 +30,7 @@ export interface Assessed {
   readonly protocolHash: string;
   readonly protocol: Protocol;
   readonly report: Report;
-  readonly recording: Pick<Recording, 'unusedColumns'>;
+  readonly recording: Pick<Recording, 'unusedColumns' | 'deviceNotes'>;
   /** the same recording judged by other values of one parameter; empty where that was not asked for */
   readonly varied: readonly VariedReport[];
   /** an earlier file of the list with the very same bytes */
@@ -131,7 +131,7 @@ function assessRaises(item: WorkItem, source: Source, given: GivenSettings, vary
       protocolHash: sha256(report.protocol.fingerprint),
       protocol,
       report,
-      recording: { unusedColumns: recording.unusedColumns },
+      recording: { unusedColumns: recording.unusedColumns, deviceNotes: recording.deviceNotes },
       varied: variedProtocols(protocol, vary).map(({ value, protocol: other }) => ({
         value,
         protocol: other,

@@ -21,7 +21,7 @@ export interface AssessedPulls {
   readonly protocolHash: string;
   readonly protocol: PullProtocol;
   readonly report: PullReport;
-  readonly recording: Pick<Recording, 'unusedColumns'>;
+  readonly recording: Pick<Recording, 'unusedColumns' | 'deviceNotes'>;
   /** what a picture is drawn from */
   readonly course: PullCourse;
   /** an earlier file of the list with the very same bytes */
@@ -80,7 +80,7 @@ export function assessPullFile(item: WorkItem, source: Source, given: GivenSetti
       protocolHash: sha256(report.protocol.fingerprint),
       protocol,
       report,
-      recording: { unusedColumns: recording.unusedColumns },
+      recording: { unusedColumns: recording.unusedColumns, deviceNotes: recording.deviceNotes },
       course: pullCourse(recording, report),
     };
   } catch (error) {

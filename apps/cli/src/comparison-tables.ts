@@ -1,6 +1,5 @@
-import { columnValue } from '@surae/analysis';
+import { type Cell, columnCells } from '@surae/exchange';
 import { CHANGE_COLUMNS, type Column, LEG_COLUMNS, LEGS_COLUMNS, RATIO_COLUMNS } from '@surae/shared';
-import { cellText } from './cell-text.ts';
 import { changeRows, legRow, legsRow, remarksOf } from './comparison-views.ts';
 import type { Comparison } from './comparisons.ts';
 
@@ -8,7 +7,7 @@ import type { Comparison } from './comparisons.ts';
 export interface WholeTable {
   readonly name: string;
   readonly columns: readonly Pick<Column, 'key' | 'unit' | 'kind' | 'description'>[];
-  readonly rows: readonly (readonly string[])[];
+  readonly rows: readonly (readonly Cell[])[];
 }
 
 function word(key: string, description: string): Pick<Column, 'key' | 'unit' | 'kind' | 'description'> {
@@ -33,35 +32,31 @@ const REMARK_COLUMNS = [
 /** Names of the tables of comparisons, in the order in which they are named to the user. */
 export const COMPARISON_TABLES = ['sides.csv', 'legs.csv', 'changes.csv', 'remarks.csv'] as const;
 
-function cells(columns: readonly Column[], row: object): string[] {
-  return columns.map((column) => cellText(columnValue(column, row)));
-}
-
 /** All comparisons as tables: the legs of each visit, each leg by itself, its changes, and what is said with all of them. */
 export function comparisonTables(comparisons: readonly Comparison[]): WholeTable[] {
   const ofLegs = comparisons.filter((one) => one.kind === 'legs');
   const ofVisits = comparisons.filter((one) => one.kind === 'visits');
   const sideColumns = [...LEGS_COLUMNS, ...RATIO_COLUMNS];
   const rows = {
-    'sides.csv': ofLegs.map((one) => cells(sideColumns, legsRow(one))),
+    'sides.csv': ofLegs.map((one) => columnCells(sideColumns, legsRow(one))),
     'legs.csv': ofLegs.flatMap(({ group, found }) =>
       (['left', 'right'] as const).flatMap((side) => {
         const [set, finding] = [group.legs[side], found.findings[side]];
-        return set === null || finding === null ? [] : [cells(LEG_COLUMNS, legRow(side, set, finding))];
+        return set === null || finding === null ? [] : [columnCells(LEG_COLUMNS, legRow(side, set, finding))];
       }),
     ),
-    'changes.csv': ofVisits.flatMap((one) => changeRows(one).map((row) => cells(CHANGE_COLUMNS, row))),
+    'changes.csv': ofVisits.flatMap((one) => changeRows(one).map((row) => columnCells(CHANGE_COLUMNS, row))),
     'remarks.csv': comparisons.flatMap((one) =>
       remarksOf(one).map(({ about, side, since, code, sentence, unblock }) => [
         one.group.person,
-        one.kind === 'legs' ? one.group.visit : '',
+        one.kind === 'legs' ? one.group.visit : null,
         one.kind,
-        side ?? '',
-        since ?? '',
+        side,
+        since,
         about,
         code,
         sentence,
-        unblock ?? '',
+        unblock,
       ]),
     ),
   };

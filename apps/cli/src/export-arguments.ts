@@ -9,7 +9,7 @@ const TABLE_FORMS = ['csv', 'json-lines', 'parquet'] as const satisfies readonly
 /** Where the record is read from. */
 export type ExportSource =
   | { readonly kind: 'manifest'; readonly path: string }
-  | { readonly kind: 'backup'; readonly path: string; readonly passphraseFile: string | undefined };
+  | { readonly kind: 'backup' | 'store'; readonly path: string; readonly passphraseFile: string | undefined };
 
 export interface ExportArguments {
   readonly command: 'export';
@@ -40,6 +40,7 @@ export function readExport(args: readonly string[]): ExportArguments | undefined
       options: {
         manifest: { type: 'string' },
         backup: { type: 'string' },
+        store: { type: 'string' },
         'passphrase-file': { type: 'string' },
         settings: { type: 'string' },
         tables: { type: 'string' },
@@ -79,20 +80,32 @@ export function readExport(args: readonly string[]): ExportArguments | undefined
 function source(values: {
   manifest?: string;
   backup?: string;
+  store?: string;
   'passphrase-file'?: string;
   settings?: string;
 }): ExportSource {
-  const { manifest, backup, 'passphrase-file': passphraseFile, settings } = values;
-  if (manifest !== undefined && backup !== undefined) throw new UsageError('choose --manifest or --backup, not both');
-  if (backup !== undefined) {
-    if (settings !== undefined) throw new UsageError('--settings says something only with --manifest');
-    return { kind: 'backup', path: backup, passphraseFile };
+  const { manifest, backup, store, 'passphrase-file': passphraseFile, settings } = values;
+  const named = { manifest, backup, store };
+  const given = (['manifest', 'backup', 'store'] as const).flatMap((kind) =>
+    named[kind] === undefined ? [] : [{ kind, path: named[kind] }],
+  );
+  const [one, other] = given;
+  if (one === undefined) {
+    throw new UsageError(
+      'name what is to leave: a list of recordings with --manifest, or a record with --backup or --store',
+    );
   }
-  if (passphraseFile !== undefined) throw new UsageError('--passphrase-file says something only with --backup');
-  if (manifest === undefined) {
-    throw new UsageError('name what is to leave: a list of recordings with --manifest, or a record with --backup');
+  if (other !== undefined) throw new UsageError(`choose --${one.kind} or --${other.kind}, not both`);
+  const { kind, path } = one;
+  if (path === '') throw new UsageError(`--${kind} needs a name`);
+  if (kind === 'manifest') {
+    if (passphraseFile !== undefined) {
+      throw new UsageError('--passphrase-file says something only with --backup or --store');
+    }
+    return { kind, path };
   }
-  return { kind: 'manifest', path: manifest };
+  if (settings !== undefined) throw new UsageError('--settings says something only with --manifest');
+  return { kind, path, passphraseFile };
 }
 
 function tableForms(text: string): TableForm[] {

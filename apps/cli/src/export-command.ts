@@ -1,20 +1,30 @@
 import { join } from 'node:path';
-import { type BundleRequest, type ExportFile, type Study, studyFiles, type TakenOut, zipped } from '@surae/exchange';
+import {
+  type BundleParts,
+  type BundleRequest,
+  type ExportFile,
+  joined,
+  type Study,
+  studyParts,
+  type TakenOut,
+  ZipPacker,
+} from '@surae/exchange';
 import { assessFile, type Outcome } from './assess-file.ts';
 import type { ExportArguments } from './export-arguments.ts';
 import type { Io } from './io.ts';
 import { manifestItems } from './manifest.ts';
 import { manifestStudy } from './manifest-study.ts';
 import { readNamed } from './read-named.ts';
-import { backupStudy } from './record-source.ts';
+import { openRecord } from './record-source.ts';
 import { readSettings, usualSettings } from './settings-file.ts';
 import { UsageError } from './usage-error.ts';
 import { NOTHING_GIVEN } from './work-list.ts';
 
-/** What leaves, and why recordings of it were refused. */
+/** What leaves, and what of it was refused and why; it is read until it is closed. */
 interface Gathered {
   readonly study: Study;
   readonly refusals: readonly string[];
+  readonly close: () => void;
 }
 
 async function fromManifest(path: string, { settings: file }: ExportArguments, io: Io): Promise<Gathered> {
@@ -27,14 +37,12 @@ async function fromManifest(path: string, { settings: file }: ExportArguments, i
   }
   if (io.watched) io.writeError('\r\u001b[K');
   const refusals = outcomes.flatMap((outcome) => (outcome.status === 'refused' ? [outcome.reason] : []));
-  return { study: manifestStudy(outcomes, settings.settings, io), refusals };
+  return { study: manifestStudy(outcomes, settings.settings, io), refusals, close: () => undefined };
 }
 
-async function gathered(args: ExportArguments, io: Io): Promise<Gathered> {
+function gathered(args: ExportArguments, io: Io): Promise<Gathered> {
   const { source } = args;
-  return source.kind === 'manifest'
-    ? fromManifest(source.path, args, io)
-    : { study: await backupStudy(source, io), refusals: [] };
+  return source.kind === 'manifest' ? fromManifest(source.path, args, io) : openRecord(source, io);
 }
 
 /** The secret of a study, from its file or drawn anew. */
@@ -52,13 +60,21 @@ function refuseTaken({ path, replace }: ExportArguments['output'], io: Io): void
   if (io.exists(path) && !replace) throw new UsageError(`${path} is there already: name another, or add --replace`);
 }
 
-function write(files: readonly ExportFile[], { kind, path }: ExportArguments['output'], io: Io): void {
+/** Makes all files and writes them at the end, so that one that cannot be made leaves nothing behind; gives their number. */
+async function write(files: BundleParts['files'], { kind, path }: ExportArguments['output'], io: Io): Promise<number> {
+  const made: ExportFile[] = [];
+  const packed: Uint8Array[] = [];
+  const packer = new ZipPacker((piece) => packed.push(piece));
+  let count = 0;
+  for await (const file of files) {
+    count += 1;
+    if (kind === 'zip') packer.add(file);
+    else made.push(file);
+  }
+  packer.end();
   try {
-    if (kind === 'zip') {
-      io.writeFile(path, zipped(files));
-      return;
-    }
-    for (const { name, bytes } of files) {
+    if (kind === 'zip') io.writeFile(path, joined(packed));
+    for (const { name, bytes } of made) {
       const at = join(path, ...name.split('/'));
       io.makeFolder(join(at, '..'));
       io.writeFile(at, bytes);
@@ -66,6 +82,7 @@ function write(files: readonly ExportFile[], { kind, path }: ExportArguments['ou
   } catch (error) {
     throw new UsageError(`${path} cannot be written: ${error instanceof Error ? error.message : String(error)}`);
   }
+  return count;
 }
 
 function takenWords(out: TakenOut): string {
@@ -87,7 +104,7 @@ export async function exportCommand(args: ExportArguments, io: Io): Promise<numb
     args.deidentify === null
       ? null
       : { secret: await secretOf(args.deidentify.secretFile, io), keepDevices: args.deidentify.keepDevices };
-  const { study, refusals } = await gathered(args, io);
+  const { study, refusals, close } = await gathered(args, io);
   const request: BundleRequest = {
     tables: args.tables,
     samples: args.samples,
@@ -97,18 +114,24 @@ export async function exportCommand(args: ExportArguments, io: Io): Promise<numb
     deidentify,
     writtenOn: args.writtenOn ?? io.today(),
   };
-  const { files, out } = await studyFiles(study, request);
-  write(files, args.output, io);
+  const { files, out } = studyParts(study, request);
+  let count: number;
+  try {
+    count = await write(files, args.output, io);
+  } finally {
+    close();
+  }
   const { people, visits, trials } = study;
   const lines = [
-    `${args.output.path}: ${people.length} people, ${visits.length} visits, ${trials.length} trials in ${files.length} files`,
+    `${args.output.path}: ${people.length} people, ${visits.length} visits, ${trials.length} trials in ${count} files`,
     out === null
       ? 'People are named in it: local rules on health data hold for every copy.'
       : `Taken out: ${takenWords(out)}.`,
   ];
   io.writeOut(`${lines.join('\n')}\n`);
   if (refusals.length > 0) {
-    io.writeError(`Refused, ${refusals.length} of ${trials.length}:\n${refusals.map((one) => `  ${one}\n`).join('')}`);
+    const whole = args.source.kind === 'manifest' ? ` of ${trials.length}` : '';
+    io.writeError(`Refused, ${refusals.length}${whole}:\n${refusals.map((one) => `  ${one}\n`).join('')}`);
   }
   return refusals.length === 0 ? 0 : 1;
 }

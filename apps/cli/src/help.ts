@@ -228,11 +228,11 @@ Examples
   surae agree --icc-width 0.1 --icc-expected 0.9 --error-within 25
 `;
 
-const EXPORT = `surae export --manifest M.csv | --backup FILE  --out BUNDLE.zip | FOLDER  [options]
+const EXPORT = `surae export --manifest M.csv | --backup FILE | --store DIR
+             --out BUNDLE.zip | FOLDER  [options]
 
 Hands over in open formats what a list of recordings comes to when it is
-assessed, or a record with its results as they stand in a backup of it:
-tables of people, visits, trials, repetitions, efforts and hops with metadata
+assessed, or a record with its results as they stand in it: tables of people, visits, trials, repetitions, efforts and hops with metadata
 and a dictionary, the protocols and settings they were judged by, hashes of
 what was read, and what an archive asks for (RO-Crate). The same study gives
 the same bytes, here and in the dashboard.
@@ -241,7 +241,11 @@ What is read
   --manifest FILE       the list of recordings, as for surae assess
   --settings FILE       with a list, as for surae assess
   --backup FILE         a backup that the dashboard wrote; it is checked first
-  --passphrase-file FILE  the passphrase or recovery code that opens it
+  --store DIR           the folder of a store of files; it is read and never
+                        changed
+  --passphrase-file FILE  holds the passphrase or recovery code that opens what
+                        is encrypted; without it it is asked on the terminal,
+                        and not shown
 
 What leaves
   --tables FORMS        csv, json-lines, parquet, with commas   (csv)
@@ -265,12 +269,15 @@ Where
   --replace             write over what is there
 
 Exit code: 0 done, 1 a recording was refused (it is in the table of trials
-with its reason), 2 the command line cannot be followed.
+with its reason) or a part of a store is not whole (it is named, and the rest
+leaves), 2 the command line cannot be followed: no or a newer store, a damaged
+backup, another passphrase. Then nothing is written.
 
 Examples
   surae export --manifest visits.csv --out study.zip
   surae export --manifest visits.csv --out study --tables csv,parquet --samples
   surae export --manifest visits.csv --out open.zip --without-names
+  surae export --store clinic --out study.zip --samples --raw
 
 Even without names somebody who knows the figures of a person can find them:
 local rules on health data hold for every copy.

@@ -19,7 +19,7 @@ export interface AssessedHops {
   readonly protocolHash: string;
   readonly protocol: HopProtocol;
   readonly report: HopReport;
-  readonly recording: Pick<Recording, 'unusedColumns'>;
+  readonly recording: Pick<Recording, 'unusedColumns' | 'deviceNotes'>;
   /** an earlier file of the list with the very same bytes */
   readonly sameAs?: string;
 }
@@ -83,7 +83,7 @@ export function assessHopFile(item: WorkItem, source: Source, given: GivenSettin
       protocolHash: sha256(report.protocol.fingerprint),
       protocol,
       report,
-      recording: { unusedColumns: recording.unusedColumns },
+      recording: { unusedColumns: recording.unusedColumns, deviceNotes: recording.deviceNotes },
     };
   } catch (error) {
     return refused(item, reasonOf(item, error), hashOf(source));

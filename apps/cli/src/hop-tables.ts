@@ -1,8 +1,7 @@
-import { columnValue } from '@surae/analysis';
+import { type Cell, columnCells } from '@surae/exchange';
 import { type Column, HOP_COLUMNS, HOP_SERIES_COLUMNS } from '@surae/shared';
 import type { WholeTable } from './comparison-tables.ts';
 import type { AssessedHops } from './hop-file.ts';
-import { rounded } from './rounded.ts';
 
 /** Names of the tables of hops, in the order in which they are named to the user. */
 export const HOP_TABLES = ['hops.csv', 'hop-series.csv'] as const;
@@ -19,18 +18,11 @@ const FRAME = [
   word('sha256', 'SHA-256 of the recording'),
 ];
 
-function cells(columns: readonly Column[], source: object): string[] {
-  return columns.map((column) => {
-    const value = columnValue(column, source);
-    return value === null ? '' : String(rounded(value));
-  });
-}
-
 /** All hop series as tables: one row a hop, and one row a series. */
 export function hopTables(outcomes: readonly AssessedHops[]): WholeTable[] {
-  const frame = ({ item, report, sha256 }: AssessedHops): string[] => [
+  const frame = ({ item, report, sha256 }: AssessedHops): Cell[] => [
     item.file,
-    report.side ?? '',
+    report.side,
     report.placement,
     report.protocol.id,
     sha256,
@@ -40,14 +32,14 @@ export function hopTables(outcomes: readonly AssessedHops[]): WholeTable[] {
     {
       name: 'hops.csv',
       columns: [...FRAME, ...HOP_COLUMNS],
-      rows: outcomes.flatMap((one) => one.report.hops.map((hop) => [...frame(one), ...cells(HOP_COLUMNS, hop)])),
+      rows: outcomes.flatMap((one) => one.report.hops.map((hop) => [...frame(one), ...columnCells(HOP_COLUMNS, hop)])),
     },
     {
       name: 'hop-series.csv',
       columns: [...FRAME, ...HOP_SERIES_COLUMNS, ...lists],
       rows: outcomes.map((one) => [
         ...frame(one),
-        ...cells(HOP_SERIES_COLUMNS, one.report),
+        ...columnCells(HOP_SERIES_COLUMNS, one.report),
         one.report.withheld.join('; '),
         one.report.cautions.join('; '),
       ]),

@@ -1,6 +1,9 @@
 import { randomBytes } from 'node:crypto';
 import { createReadStream, existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
+import type { RecordStore } from '@surae/storage';
+import { askSecret } from './ask-secret.ts';
+import { openStore } from './open-store.ts';
 
 /** Everything the command does to the outside: the only door to files and the terminal, so that a test can stand in it. */
 export interface Io {
@@ -17,6 +20,10 @@ export interface Io {
   readonly today: () => string;
   /** a secret that nobody can guess and nobody has had before */
   readonly drawSecret: () => string;
+  /** what somebody types without its being shown; undefined where nobody can type */
+  readonly askSecret: (prompt: string) => Promise<string | undefined>;
+  /** the store in a folder, to be read; `secret` gives what opens one that is encrypted */
+  readonly openStore: (folder: string, secret: () => Promise<string>) => Promise<RecordStore>;
   /** characters in a line of the output */
   readonly width: number;
   /** whether a person watches standard error: progress is shown only then */
@@ -51,6 +58,8 @@ export function nodeIo(): Io {
       return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
     },
     drawSecret: () => randomBytes(32).toString('hex'),
+    askSecret: (prompt) => askSecret(prompt, process.stdin, (text) => void process.stderr.write(text)),
+    openStore,
     width: Math.min(Math.max(process.stdout.columns ?? 80, 60), 100),
     watched: process.stderr.isTTY === true && process.stdout.isTTY !== true,
     drawsBlocks: localeDrawsBlocks(process.env) || process.platform === 'darwin',

@@ -1,7 +1,7 @@
-import { columnValue, effortRow, pullRow } from '@surae/analysis';
-import { CALIBRATION_COLUMNS, type Column, EFFORT_COLUMNS, PULL_COLUMNS } from '@surae/shared';
+import { effortRow, pullRow } from '@surae/analysis';
+import { type Cell, columnCells } from '@surae/exchange';
+import { CALIBRATION_COLUMNS, EFFORT_COLUMNS, PULL_COLUMNS } from '@surae/shared';
 import type { AssessedPulls } from './assess-pull-file.ts';
-import { cellText } from './cell-text.ts';
 import type { WholeTable } from './comparison-tables.ts';
 import { FILE_COLUMN, type FrameColumn, ORIGIN_COLUMNS, TRIAL_COLUMNS } from './frame-columns.ts';
 
@@ -20,8 +20,8 @@ const framed = (columns: readonly FrameColumn[]): TableColumn[] =>
 /** The results of isometric tests as tables: one row an effort, one row a recording. Rows are kept until all were seen. */
 export class PullTables {
   readonly #carried: readonly string[];
-  readonly #efforts: string[][] = [];
-  readonly #pulls: string[][] = [];
+  readonly #efforts: Cell[][] = [];
+  readonly #pulls: Cell[][] = [];
 
   /** @param carried - names of the columns of the manifest that are handed on */
   constructor(carried: readonly string[]) {
@@ -30,22 +30,20 @@ export class PullTables {
 
   add(outcome: AssessedPulls): void {
     const { item, report, protocol } = outcome;
-    const frame = (columns: readonly FrameColumn[]): string[] => columns.map(({ value }) => value(outcome) ?? '');
+    const frame = (columns: readonly FrameColumn[]): Cell[] => columns.map(({ value }) => value(outcome));
     const trial = [item.file, ...this.#carried.map((name) => item.carried[name] ?? ''), ...frame(TRIAL_COLUMNS)];
-    const figures = (columns: readonly Column[], source: object): string[] =>
-      columns.map((column) => cellText(columnValue(column, source)));
     const windowS = protocol.parameters.scoreWindow.value;
     for (const effort of report.efforts) {
       this.#efforts.push([
         ...trial,
-        ...figures(EFFORT_COLUMNS, effortRow(effort, windowS)),
-        ...figures(CALIBRATION_COLUMNS, report),
+        ...columnCells(EFFORT_COLUMNS, effortRow(effort, windowS)),
+        ...columnCells(CALIBRATION_COLUMNS, report),
       ]);
     }
     this.#pulls.push([
       ...trial,
       ...frame(ORIGIN_COLUMNS),
-      ...figures(PULL_COLUMNS, pullRow(report)),
+      ...columnCells(PULL_COLUMNS, pullRow(report)),
       report.withheld.join('; '),
       report.gate.reasons.join('; '),
     ]);

@@ -1,9 +1,7 @@
-import { columnValue } from '@surae/analysis';
-import { type Column, REPETITION_COLUMNS, SET_COLUMNS } from '@surae/shared';
+import { type Cell, columnCells, csvText } from '@surae/exchange';
+import { REPETITION_COLUMNS, SET_COLUMNS } from '@surae/shared';
 import type { Outcome } from './assess-file.ts';
-import { cellText } from './cell-text.ts';
 import type { WholeTable } from './comparison-tables.ts';
-import { csvText } from './csv-text.ts';
 import { FILE_COLUMN, type FrameColumn, ORIGIN_COLUMNS, REASON_COLUMN, TRIAL_COLUMNS } from './frame-columns.ts';
 import type { Io } from './io.ts';
 import { issueRows } from './issue-rows.ts';
@@ -27,7 +25,7 @@ export class CsvReport {
   readonly #folder: WriteFolder;
   readonly #name: string;
   readonly #carried: readonly string[];
-  readonly #rows = new Map<(typeof TABLES)[number], string[][]>(TABLES.map((table) => [table, []]));
+  readonly #rows = new Map<(typeof TABLES)[number], Cell[][]>(TABLES.map((table) => [table, []]));
 
   /**
    * @param carried - names of the columns of the manifest that are handed on
@@ -47,23 +45,21 @@ export class CsvReport {
 
   add(outcome: Outcome): void {
     const { item } = outcome;
-    const framed = (columns: readonly FrameColumn[]): string[] => columns.map(({ value }) => value(outcome) ?? '');
+    const framed = (columns: readonly FrameColumn[]): Cell[] => columns.map(({ value }) => value(outcome));
     const before = [item.file, ...this.#carried.map((name) => item.carried[name] ?? '')];
     if (outcome.status === 'refused') {
       this.#add('refused.csv', [...before, ...framed(TRIAL_COLUMNS), ...framed([ORIGIN_COLUMNS[0]!, REASON_COLUMN])]);
       return;
     }
     const trial = [...before, ...framed(TRIAL_COLUMNS)];
-    const figures = (columns: readonly Column[], source: object): string[] =>
-      columns.map((column) => cellText(columnValue(column, source)));
     if (outcome.test === 'heel-raise') {
       for (const repetition of outcome.report.repetitions) {
-        this.#add('repetitions.csv', [...trial, ...figures(REPETITION_COLUMNS, repetition)]);
+        this.#add('repetitions.csv', [...trial, ...columnCells(REPETITION_COLUMNS, repetition)]);
       }
       this.#add('sets.csv', [
         ...trial,
         ...framed(ORIGIN_COLUMNS),
-        ...figures(SET_COLUMNS, outcome.report),
+        ...columnCells(SET_COLUMNS, outcome.report),
         outcome.report.withheld.join('; '),
       ]);
     }
@@ -72,8 +68,8 @@ export class CsvReport {
         ...trial,
         issue.code,
         issue.severity,
-        cellText(issue.from_s),
-        cellText(issue.to_s),
+        rounded(issue.from_s) as number | null,
+        rounded(issue.to_s) as number | null,
         JSON.stringify(rounded(issue.details)),
         issue.sentence,
       ]);
@@ -97,7 +93,7 @@ export class CsvReport {
     return tables.map(({ name, rows }) => `${this.#name}/${name}: ${rows.length} rows`);
   }
 
-  #add(table: (typeof TABLES)[number], row: string[]): void {
+  #add(table: (typeof TABLES)[number], row: Cell[]): void {
     this.#rows.get(table)!.push(row);
   }
 

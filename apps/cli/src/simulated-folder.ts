@@ -1,6 +1,6 @@
 import { join } from 'node:path';
+import { csvText } from '@surae/exchange';
 import type { SimulatedTrace } from '@surae/simulation';
-import { csvText } from './csv-text.ts';
 import type { Io } from './io.ts';
 import type { SimulateArguments } from './simulate-arguments.ts';
 import { softwareName } from './software.ts';

@@ -1,3 +1,4 @@
+import { sampleText } from '@surae/records';
 import type { SimulatedChannel, SimulatedTrace } from '@surae/simulation';
 
 /** How one quantity is written: column, factor from SI, digits behind the point (far below any sensor's noise). */
@@ -20,13 +21,12 @@ export function traceCsv(trace: SimulatedTrace, notes: readonly string[]): strin
   const [group, ...others] = trace.groups;
   if (group === undefined || others.length > 0)
     throw new RangeError(`a table holds one clock, the trace has ${trace.groups.length}`);
-  const lines = [...notes.map((note) => `# ${note}`), ['time [s]', ...group.channels.map(header)].join(',')];
-  group.timesS.forEach((timeS, index) => {
-    const cells = group.channels.map((channel) => {
-      const { perSi, digits } = COLUMNS[channel.quantity];
-      return (channel.samples[index]! * perSi).toFixed(digits);
-    });
-    lines.push([timeS.toFixed(6), ...cells].join(','));
-  });
-  return `${lines.join('\n')}\n`;
+  const rows = Array.from(group.timesS, (timeS, index) => [
+    timeS.toFixed(6),
+    ...group.channels.map(({ quantity, samples }) => {
+      const { perSi, digits } = COLUMNS[quantity];
+      return (samples[index]! * perSi).toFixed(digits);
+    }),
+  ]);
+  return sampleText(notes, ['time [s]', ...group.channels.map(header)], rows);
 }

@@ -19,6 +19,9 @@ export interface CaseloadEntry {
   readonly visits: readonly VisitLine[];
 }
 
+/** Version of {@link CaseloadEntry} and of how it follows from documents: whoever keeps one makes it anew after a change [-]. */
+export const caseloadVersion = 1;
+
 /** What the list is made of: no result, and nothing that grows with a recording. */
 export const caseloadKinds = ['person', 'person-amended', 'visit', 'visit-closed'] as const;
 

@@ -16,7 +16,14 @@ export {
   type CasebookVisit,
   casebookOf,
 } from './casebook.ts';
-export { answerKinds, type CaseloadEntry, caseloadKinds, caseloadOf, type VisitLine } from './caseload.ts';
+export {
+  answerKinds,
+  type CaseloadEntry,
+  caseloadKinds,
+  caseloadOf,
+  caseloadVersion,
+  type VisitLine,
+} from './caseload.ts';
 export { type DescriptionEntry, descriptionEntries, descriptionSchema } from './description-entries.ts';
 export { type Entry, entryOf } from './entry.ts';
 export {

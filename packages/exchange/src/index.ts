@@ -1,12 +1,21 @@
 export { aboutText } from './bundle/about-text.ts';
-export { CHECKSUMS, checkSums, checksums } from './bundle/checksums.ts';
+export { inBundleOrder } from './bundle/bundle-order.ts';
+export { CHECKSUMS, checkSums, checksumList, checksums } from './bundle/checksums.ts';
 export { type CrateRequest, crateMetadata } from './bundle/crate.ts';
 export { type ExportFile, mediaType } from './bundle/export-file.ts';
 export { jsonText } from './bundle/json-text.ts';
 export { BUNDLE_VERSION, parametersOf, protocolsOf, provenanceOf } from './bundle/provenance.ts';
 export { bundleAgain, type ReadFile, readBundle } from './bundle/read-bundle.ts';
-export { type Bundle, type BundleRequest, studyFiles, TABLE_FORMS, type TableForm } from './bundle/study-files.ts';
-export { unzipped, zipped } from './bundle/zip.ts';
+export {
+  type Bundle,
+  type BundleParts,
+  type BundleRequest,
+  studyFiles,
+  studyParts,
+  TABLE_FORMS,
+  type TableForm,
+} from './bundle/study-files.ts';
+export { unzipped, ZipPacker, zipped } from './bundle/zip.ts';
 export { ageIn, ageLeaving } from './deidentify/age-group.ts';
 export { clockOriginS, resultFrom, traceFrom } from './deidentify/clock-origin.ts';
 export { dayNumber, dayOffsets } from './deidentify/days.ts';
@@ -33,6 +42,7 @@ export { escaped, unbreakable } from './letter/unbreakable.ts';
 export { decimal, rounded } from './numbers.ts';
 export {
   bytesOf,
+  joined,
   lookAt,
   type ReadBytes,
   type RecordBytes,
@@ -53,12 +63,11 @@ export type {
   StudyTrial,
   StudyVisit,
 } from './study.ts';
-export { columnCells, columnTexts } from './tables/column-cells.ts';
+export { columnCells } from './tables/column-cells.ts';
 export { writeCsvTable } from './tables/csv-table.ts';
 export { csvText } from './tables/csv-text.ts';
 export { csvwMetadata, type ReadMetadata, readCsvwMetadata } from './tables/csvw.ts';
 export { dictionaryTable } from './tables/dictionary.ts';
-export { guarded, unguarded } from './tables/guarded-text.ts';
 export { readJsonLines, writeJsonLines } from './tables/json-lines.ts';
 export { writeParquet } from './tables/parquet.ts';
 export { readCsvTable } from './tables/read-csv-table.ts';

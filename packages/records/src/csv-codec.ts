@@ -1,6 +1,7 @@
 import { RecordError } from './errors.ts';
 import type { Axis, Quantity } from './quantities.ts';
 import type { RecordedGroup, Recording } from './recording.ts';
+import { sampleText } from './sample-text.ts';
 
 const columnNames: Readonly<Record<Quantity, string>> = {
   force: 'force',
@@ -23,25 +24,24 @@ export function headerName(quantity: Quantity, axis: Axis, ucumUnit: string): st
  *
  * @throws {@link RecordError} `duplicate-column` when a group holds two channels that the header cannot tell apart
  */
-export function writeRecordingCsv(recording: Recording): string[] {
-  const notes = recording.deviceNotes.flatMap((note) => note.split(/\r\n|\r|\n/)).map((note) => `# ${note}`.trimEnd());
-  return recording.groups.map((group) => `${[...notes, ...groupLines(group)].join('\n')}\n`);
+export function writeRecordingCsv({ groups, deviceNotes }: Recording): string[] {
+  return groups.map((group) => sampleText(deviceNotes, namesOf(group), rowsOf(group)));
 }
 
-function groupLines({ timesS, channels }: RecordedGroup): string[] {
+function namesOf({ channels }: RecordedGroup): string[] {
   const names = channels.map(({ quantity, axis, unit }) => headerName(quantity, axis, unit.si));
   const repeated = names.find((name, index) => names.indexOf(name) < index);
   if (repeated !== undefined) {
     const expected = 'one channel of each quantity and axis in a table';
     throw new RecordError('duplicate-column', { column: repeated, expected, actual: 'two' });
   }
-  const lines = [['time [s]', ...names].join(',')];
+  return ['time [s]', ...names];
+}
+
+function* rowsOf({ timesS, channels }: RecordedGroup): Generator<string[]> {
   for (let i = 0; i < timesS.length; i += 1) {
-    let line = decimal(timesS[i]!);
-    for (const { samples } of channels) line += `,${decimal(samples[i]!)}`;
-    lines.push(line);
+    yield [decimal(timesS[i]!), ...channels.map(({ samples }) => decimal(samples[i]!))];
   }
-  return lines;
 }
 
 /** The shortest decimal that reads as the same double; the sign of -0 is kept. */

@@ -3,6 +3,7 @@ export { RecordError, type RecordErrorCode, type RecordErrorDetails } from './er
 export type { ClockChange, ClockKind } from './form/clock.ts';
 export type { Encoding } from './form/encoding.ts';
 export type { Gap } from './gaps.ts';
+export { GUARD, guarded, guardedNote, unguarded, unguardedNote } from './guarded-text.ts';
 export { type Answers, formTopics } from './guess/answers.ts';
 export type { ColumnProposal } from './guess/column-guess.ts';
 export { findingsOf } from './guess/findings.ts';
@@ -71,6 +72,7 @@ export {
 export type { PassedOver } from './recipe/strict-watcher.ts';
 export type { ChannelUnit, RawSource, RecordedChannel, RecordedGroup, Recording, UnusedColumn } from './recording.ts';
 export { type RecordingDocument, recordingJsonSchema } from './recording-document.ts';
+export { sampleText } from './sample-text.ts';
 export { decodeBlocks, decodeNotes, encodeBlock, encodeNote, type StreamBlock } from './stream-codec.ts';
 export {
   recordingFromStream,

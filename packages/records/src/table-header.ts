@@ -1,5 +1,6 @@
 import Papa from 'papaparse';
 import { quoted, RecordError } from './errors.ts';
+import { unguardedNote } from './guarded-text.ts';
 import { parseNumber } from './number.ts';
 import { columnLabel } from './table-row.ts';
 import { countLineEnds, decodeLoosely, decodeUtf8, textBytes } from './text.ts';
@@ -47,7 +48,7 @@ export function readTableHeader(raw: Uint8Array, file?: string): TableHeader {
     start = next;
     if (text.trim() === '') continue;
     if (text.startsWith('#')) {
-      notes.push(text.slice(1).trim());
+      notes.push(unguardedNote(text.slice(1).trim()));
       continue;
     }
     const delimiter = findDelimiter(text);

@@ -18,7 +18,7 @@ async function namesOf(changes: Partial<BundleRequest>): Promise<string[]> {
 
 test('tables in every form that was asked for, samples and bytes of each trial, and what tells of them', async () => {
   const names = await namesOf({});
-  expect(names).toEqual([...names].sort());
+  expect(new Set(names).size).toBe(names.length);
   expect(names).toEqual(
     expect.arrayContaining([
       'SHA256SUMS.txt',

@@ -46,7 +46,7 @@ function all<Type extends 'Observation' | 'ServiceRequest'>(
 }
 
 beforeAll(async () => {
-  bundle = await healthRecord(study, study.people[0], true);
+  bundle = await healthRecord(study, study.people[0], true, '2026-11-29');
 });
 
 test('the checker of the standard finds nothing but codes of our own where the standard leaves codes open', () => {
@@ -167,6 +167,45 @@ test('without traces none is read', async () => {
     ...study,
     trials: study.trials.map((trial) => ({ ...trial, trace: () => Promise.reject(new Error('read')) })),
   };
-  const { entry = [] } = await healthRecord(shy, shy.people[0], false);
+  const { entry = [] } = await healthRecord(shy, shy.people[0], false, '2026-11-29');
   expect(JSON.stringify(entry)).not.toContain('valueSampledData');
+});
+
+test('gender is what was told, and left out where nothing was', async () => {
+  const patientOf = async (sex: 'women' | 'men' | null): Promise<fhir4.Patient> => {
+    const person = { ...study.people[0], sex };
+    const { entry = [] } = await healthRecord({ ...study, people: [person] }, person, false, '2026-11-29');
+    return entry[0].resource as fhir4.Patient;
+  };
+  expect((await patientOf('women')).gender).toBe('female');
+  expect((await patientOf('men')).gender).toBe('male');
+  expect(await patientOf(null)).not.toHaveProperty('gender');
+});
+
+test('it is told which version of the software made what, and which wrote the bundle', async () => {
+  const trials = [
+    raiseTrial({ software: 'surae 0.0.9' }),
+    pushTrial({ key: 'other', software: 'surae 0.1.0' }),
+    studyTrial({ key: 'never', software: null }),
+  ];
+  const one = { ...madeStudy({ trials }), software: 'surae 0.2.0' };
+  const { entry = [] } = await healthRecord(one, one.people[0], false, '2026-11-29');
+  const of = <Type extends fhir4.Provenance | fhir4.Device>(type: Type['resourceType']): Type[] =>
+    entry.flatMap(({ resource }) => (resource?.resourceType === type ? [resource as Type] : []));
+  const [old, recent, written] = of<fhir4.Provenance>('Provenance');
+  const versions = new Map(of<fhir4.Device>('Device').map(({ id, version }) => [`urn:uuid:${id}`, version?.[0].value]));
+  const versionOf = ({ agent }: fhir4.Provenance): string | undefined => versions.get(agent[0].who.reference ?? '');
+  expect([versionOf(old), versionOf(recent), versionOf(written)]).toEqual(['0.0.9', '0.1.0', '0.2.0']);
+  const keyOf = ({ target }: fhir4.Provenance): (string | undefined)[] =>
+    target.map(({ reference }) => {
+      const found = entry.find(({ fullUrl }) => fullUrl === reference)?.resource as fhir4.Observation;
+      return found.identifier?.[0].value;
+    });
+  expect([keyOf(old), keyOf(recent)]).toEqual([['trial-1'], ['other']]);
+  expect(written.target).toHaveLength(entry.length - of('Provenance').length - 3);
+  // the time of the day was not kept, and the words say so
+  expect(written.recorded).toBe('2026-11-29T12:00:00Z');
+  expect(written.activity?.text).toContain('of which the day alone is told');
+  const { entry: unnamed = [] } = await healthRecord(one, one.people[0], false, '2026');
+  expect((unnamed.at(-1)?.resource as fhir4.Provenance).recorded).toBe('2026-01-01T12:00:00Z');
 });

@@ -265,3 +265,24 @@ test('an answer to nothing, or a word that is none of the answers, is refused', 
   expect(() => look('untidy.csv', { 'unit:heel height': 'furlong' })).toThrow(/expected m, cm, mm/);
   expect(() => look('untidy.csv', { rate: '3' })).toThrow(/10 to 2000/);
 });
+
+describe('a row of units without names', () => {
+  const rows = Array.from({ length: 50 }, (_, i) => `${10 * i};${780 + (i % 5)}`);
+  const table = (units: string): Uint8Array => new TextEncoder().encode([units, ...rows, ''].join('\n'));
+
+  test('says units and no names: N is newton, and no count of samples', () => {
+    const { form, time, columns, questions } = surveyed(table('ms;N')).proposal;
+    expect([form.header.value, form.unitRow.value]).toEqual(['none', { line: 1, units: ['ms', 'N'] }]);
+    expect([time.column.value, time.unit.value, time.rateHz.value]).toEqual([0, 'ms', 100]);
+    expect(columns[0]).toMatchObject({ label: '2', use: { value: 'force' }, unit: { value: 'N' } });
+    expect(questions.map(({ topic }) => topic)).toEqual([]);
+  });
+
+  test('belongs to the recipe: a file with other units is refused', () => {
+    const recipe = makeRecipe(surveyed(table('ms;N')).proposal, 'made');
+    const { recording } = readWithRecipe(table('ms;N'), recipe);
+    expect([...recording.groups[0].timesS.subarray(0, 3)]).toEqual([0, 0.01, 0.02]);
+    expect(() => readWithRecipe(table('s;N'), recipe)).toThrow(/unit in line 1, column 1 "ms", got "s"/);
+    expect(() => readWithRecipe(new TextEncoder().encode(rows.join('\n')), recipe)).toThrow(/unit in line 1/);
+  });
+});

@@ -85,6 +85,10 @@ describe('a store of files', () => {
     const next = frameOf(new TextEncoder().encode('{"op":"documents","rows":[]}'));
     for (let length = 1; length < next.length; length += 7) {
       writeFileSync(log(folder), Buffer.concat([whole, next.subarray(0, length)]));
+      // whoever only reads says so too, and leaves it
+      const reading = held(await FileStore.open(folder, { readOnly: true }));
+      expect(await reading.problems()).toEqual([{ id: 'records.log', code: 'half-written' }]);
+      reading.close();
       const store = held(await FileStore.open(folder));
       expect(await store.problems()).toEqual([{ id: 'records.log', code: 'half-written' }]);
       expect(await contentOf(store)).toEqual(content);
@@ -184,6 +188,9 @@ describe('a store of files', () => {
     const folder = freshFolder();
     await expect(FileStore.open(folder, { readOnly: true })).rejects.toMatchObject({ code: 'no-store' });
     expect(existsSync(folder)).toBe(false);
+    // nor is a folder of something else a store without anything in it
+    const another = join(folder, '..');
+    await expect(FileStore.open(another, { readOnly: true })).rejects.toMatchObject({ code: 'no-store' });
     writeFileSync(folder, 'a file');
     await expect(FileStore.open(folder)).rejects.toMatchObject({ name: 'StorageError' });
     expect(readFileSync(folder, 'utf8')).toBe('a file');

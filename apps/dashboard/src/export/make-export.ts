@@ -1,47 +1,58 @@
 import { defaultSettings } from '@surae/analysis';
-import { type RecordDocument, recordStudy, type Study, studyFiles, type TakenOut, zipped } from '@surae/exchange';
-import type { RecordStore } from '@surae/storage';
+import {
+  joined,
+  type ReadBytes,
+  type RecordDocument,
+  recordStudy,
+  type Study,
+  studyParts,
+  ZipPacker,
+} from '@surae/exchange';
 import { type ExportChoice, exportName, extentOf, requestOf } from './export-choice.ts';
+import type { ExportWork, MadeExport } from './messages.ts';
 
-/** A file that was made, and what was taken out before. */
-export interface MadeExport {
-  readonly name: string;
-  readonly bytes: Uint8Array<ArrayBuffer>;
-  readonly parts: number;
-  readonly out: TakenOut | null;
-}
-
-/** Lets the page draw before it goes on. */
-function breath(): Promise<void> {
-  return new Promise((resolve) => setTimeout(resolve, 0));
-}
+/** Packed bytes are handed over in pieces of about this size [bytes] */
+const PIECE = 1 << 20;
 
 /** The study that was chosen, from the documents alone or with the bytes of a store. */
 export function chosenStudy(
   documents: readonly RecordDocument[],
   choice: ExportChoice,
   software: string,
-  store: Pick<RecordStore, 'bytes'> | null,
+  read: ReadBytes | null,
 ): Promise<Study> {
-  const read =
-    store === null
-      ? null
-      : async (id: string) => {
-          await breath();
-          return store.bytes(id);
-        };
   return recordStudy(documents, { extent: extentOf(choice), settings: defaultSettings(), software, read });
 }
 
-/** Makes the file that was chosen; tells how far it has come. */
+/** Makes the file that was chosen and hands it over piece by piece; only one recording and one piece are kept at a time. */
 export async function makeExport(
-  store: Pick<RecordStore, 'bytes' | 'documents'>,
-  choice: ExportChoice,
-  { software, day, secret }: { readonly software: string; readonly day: string; readonly secret: string },
-  progress: (done: number, of: number) => void,
+  { documents, choice, software, day, secret }: ExportWork,
+  read: ReadBytes,
+  tell: {
+    readonly progress: (done: number, of: number) => void;
+    readonly piece: (bytes: Uint8Array<ArrayBuffer>) => void;
+  },
 ): Promise<MadeExport> {
-  const study = await chosenStudy(await store.documents({}), choice, software, store);
-  const { files, out } = await studyFiles(study, { ...requestOf(choice, secret, day), progress });
-  await breath();
-  return { name: exportName(choice, day), bytes: zipped(files), parts: files.length, out };
+  const study = await chosenStudy(documents, choice, software, read);
+  const { files, out } = studyParts(study, { ...requestOf(choice, secret, day), progress: tell.progress });
+  let waiting: Uint8Array[] = [];
+  let length = 0;
+  const handOver = (): void => {
+    tell.piece(joined(waiting));
+    waiting = [];
+    length = 0;
+  };
+  const packer = new ZipPacker((piece) => {
+    waiting.push(piece);
+    length += piece.length;
+    if (length >= PIECE) handOver();
+  });
+  let parts = 0;
+  for await (const file of files) {
+    packer.add(file);
+    parts += 1;
+  }
+  packer.end();
+  handOver();
+  return { name: exportName(choice, day), parts, out };
 }

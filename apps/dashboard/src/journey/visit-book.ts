@@ -38,6 +38,7 @@ import {
   zeroSchema,
 } from '@surae/casebook';
 import type { ByteWriter, DocumentQuery, Json, NewDocument, RecordStore, StoredDocument } from '@surae/storage';
+import { keptCaseload } from './kept-caseload.ts';
 import { TakenShelf } from './taken-shelf.ts';
 
 /** The time as it is written into documents, with its offset from UTC. */
@@ -113,12 +114,8 @@ export class VisitBook extends EventTarget {
   }
 
   /** Everybody with their visits, without what was measured in these. */
-  async caseload(): Promise<readonly CaseloadEntry[]> {
-    const documents = await this.documents({ kind: caseloadKinds });
-    const closed = new Set(documents.flatMap(({ kind, about }) => (kind === 'visit-closed' ? [about] : [])));
-    const open = documents.filter(({ kind, id }) => kind === 'visit' && !closed.has(id)).map(({ id }) => id);
-    const answers = open.length === 0 ? [] : await this.documents({ kind: answerKinds, about: open });
-    return caseloadOf([...documents, ...answers]);
+  caseload(): Promise<readonly CaseloadEntry[]> {
+    return keptCaseload(this.store, (query) => this.documents(query));
   }
 
   /** Visits of somebody as the list of people shows them, the newest first. */

@@ -8,9 +8,10 @@ import { customElement, state } from 'lit/decorators.js';
 import type { AuditTrail } from '../clinic/audit-trail.ts';
 import { auditContext, clockContext, type HostClock, storeContext } from '../contexts/capabilities.ts';
 import { contentOf, type ExportChoice, type ExportContent, firstChoice } from '../export/export-choice.ts';
-import { chosenStudy, makeExport } from '../export/make-export.ts';
+import { type ExportEnd, ExportSession } from '../export/export-session.ts';
+import { chosenStudy } from '../export/make-export.ts';
 import { fieldBox } from '../parts/field-style.ts';
-import { saveFile } from '../result/save-file.ts';
+import { saveBlob } from '../result/save-file.ts';
 import { softwareName } from '../result/software.ts';
 import { base } from '../styles/base.ts';
 import { dayOf } from '../words/dates.ts';
@@ -107,10 +108,18 @@ export class ExportPage extends LitElement {
   @state() private failed = '';
   @state() private working = false;
   private documents: readonly RecordDocument[] = [];
+  private readonly session = new ExportSession(
+    () => new Worker(new URL('../export/worker.ts', import.meta.url), { type: 'module' }) as ExportEnd,
+  );
 
   override connectedCallback(): void {
     super.connectedCallback();
     void this.load();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.session.stop();
   }
 
   private async load(): Promise<void> {
@@ -266,6 +275,7 @@ export class ExportPage extends LitElement {
       >
         ${words.save.text}
       </button>
+      ${this.working ? html`<button type="button" @click=${() => this.session.stop()}>${words.stop.text}</button>` : nothing}
       <p class="voice" role="status">${noForm ? words['no-form'].text : this.said}</p>
       ${this.failed === '' ? nothing : html`<p class="voice" role="alert">${this.failed}</p>`}
     `;
@@ -277,15 +287,23 @@ export class ExportPage extends LitElement {
     this.failed = '';
     this.said = words.packing.text;
     try {
+      const { choice, documents } = this;
       const told = { software: softwareName(), day: this.clock.isoNow().slice(0, 10), secret: drawnSecret() };
-      const { choice } = this;
-      const made = await makeExport(this.store, choice, told, (done, of) => {
-        this.said = fill(words.working, { done, of });
-      });
+      const made = await this.session.make(
+        { documents, choice, ...told },
+        (id) => this.store.bytes(id),
+        (done, of) => {
+          this.said = fill(words.working, { done, of });
+        },
+      );
+      if (made === undefined) {
+        this.said = words.stopped.text;
+        return;
+      }
       const { people = 0, visits = 0, trials = 0 } = this.content ?? {};
       await this.audit.write('exported', choice.personId, { people, visits, trials });
-      saveFile({ name: made.name, type: 'application/zip', content: made.bytes });
-      const size = Math.max(1, Math.round(made.bytes.length / 1000));
+      saveBlob(made.blob, made.name);
+      const size = Math.max(1, Math.round(made.blob.size / 1000));
       const saved = fill(words.saved, { file: made.name, size, count: made.parts });
       this.said = made.out === null ? saved : `${saved} ${fill(words['taken-out'], { ...made.out })}`;
     } catch (error) {

@@ -13,6 +13,10 @@ export const startStyle = css`
     gap: var(--gap-2) var(--gap-6);
     grid-template-columns: minmax(0, 1fr) auto;
     padding-block: var(--gap-4);
+    /* of hundreds of people those are laid out that are seen; the ring around what has the focus is not cut off */
+    content-visibility: auto;
+    contain-intrinsic-size: auto 10rem;
+    overflow-clip-margin: var(--gap-2);
   }
   ul,
   h2,

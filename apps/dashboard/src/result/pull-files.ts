@@ -1,7 +1,8 @@
-import { columnValue, effortRow, type PullReport } from '@surae/analysis';
+import { effortRow, type PullReport } from '@surae/analysis';
 import type { PullSet, Visit } from '@surae/casebook';
+import { columnCells, csvText } from '@surae/exchange';
 import { type Recording, sha256Hex, writeRecordingCsv } from '@surae/records';
-import { CALIBRATION_COLUMNS, type Column, EFFORT_COLUMNS } from '@surae/shared';
+import { CALIBRATION_COLUMNS, EFFORT_COLUMNS } from '@surae/shared';
 import type { StoredBytes } from '@surae/storage';
 import { pullProtocolOf } from '../live/pull-choices.ts';
 import { calibrationNotes } from './counted-forces.ts';
@@ -39,21 +40,16 @@ export function pullBytesFiles(set: PullSet, bytesOf: (bytesId: string) => Store
 /** The efforts under the columns that the command line writes; empty means not measured. */
 export function effortFile(set: PullSet, report: PullReport): SavedFile {
   const windowS = pullProtocolOf(report.protocol.id)?.parameters.scoreWindow.value ?? 0;
-  const cellOf = (column: Column, source: object): string => {
-    const value = columnValue(column, source);
-    return value === null ? '' : String(rounded(value));
-  };
-  const calibration = CALIBRATION_COLUMNS.map((column) => cellOf(column, report));
-  const lines = [
-    ['side', 'placement', 'protocol', ...[...EFFORT_COLUMNS, ...CALIBRATION_COLUMNS].map(({ key }) => key)],
-    ...report.efforts.map((effort) => {
-      const row = effortRow(effort, windowS);
-      const cells = EFFORT_COLUMNS.map((column) => cellOf(column, row));
-      return [report.side ?? '', report.placement, report.protocol.id, ...cells, ...calibration];
-    }),
-  ];
-  // no cell of these columns holds a comma, a quote or a line break: codes, numbers and ids only
-  const content = lines.map((cells) => `${cells.join(',')}\r\n`).join('');
+  const columns = [...EFFORT_COLUMNS, ...CALIBRATION_COLUMNS];
+  const calibration = columnCells(CALIBRATION_COLUMNS, report);
+  const rows = report.efforts.map((effort) => [
+    report.side,
+    report.placement,
+    report.protocol.id,
+    ...columnCells(EFFORT_COLUMNS, effortRow(effort, windowS)),
+    ...calibration,
+  ]);
+  const content = csvText(['side', 'placement', 'protocol', ...columns.map(({ key }) => key)], rows);
   return { name: fileName(set, 'efforts.csv'), type: 'text/csv', content };
 }
 

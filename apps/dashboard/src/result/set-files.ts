@@ -1,5 +1,6 @@
-import { columnValue, type Report } from '@surae/analysis';
+import type { Report } from '@surae/analysis';
 import type { Visit, VisitSet } from '@surae/casebook';
+import { columnCells, csvText } from '@surae/exchange';
 import { type Recording, writeRecordingCsv } from '@surae/records';
 import { REPETITION_COLUMNS } from '@surae/shared';
 import type { StoredBytes } from '@surae/storage';
@@ -55,24 +56,14 @@ export function bytesFile(set: VisitSet, bytes: StoredBytes): SavedFile {
 
 /** The repetitions under the columns that the command line writes; empty means not measured. */
 export function repetitionFile(set: VisitSet, report: Report): SavedFile {
-  const lines = [
-    ['side', 'placement', 'protocol', ...REPETITION_COLUMNS.map(({ key }) => key)],
-    ...report.repetitions.map((repetition) => [
-      report.side ?? '',
-      report.placement,
-      report.protocol.id,
-      ...REPETITION_COLUMNS.map((column) => {
-        const value = columnValue(column, repetition);
-        return value === null ? '' : String(rounded(value));
-      }),
-    ]),
-  ];
-  // no cell of these columns holds a comma, a quote or a line break: codes, numbers and ids only
-  return {
-    name: fileName(set, 'repetitions.csv'),
-    type: 'text/csv',
-    content: lines.map((cells) => `${cells.join(',')}\r\n`).join(''),
-  };
+  const header = ['side', 'placement', 'protocol', ...REPETITION_COLUMNS.map(({ key }) => key)];
+  const rows = report.repetitions.map((repetition) => [
+    report.side,
+    report.placement,
+    report.protocol.id,
+    ...columnCells(REPETITION_COLUMNS, repetition),
+  ]);
+  return { name: fileName(set, 'repetitions.csv'), type: 'text/csv', content: csvText(header, rows) };
 }
 
 /**

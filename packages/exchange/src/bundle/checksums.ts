@@ -5,10 +5,16 @@ import type { ExportFile } from './export-file.ts';
 /** Name of the list: a line for each file, its SHA-256 and its name, as the usual tools read it. */
 export const CHECKSUMS = 'SHA256SUMS.txt';
 
+/** The list of checksums that are known, in the order of the names. */
+export function checksumList(sums: readonly { readonly name: string; readonly sha256: string }[]): string {
+  const sorted = [...sums].sort((a, b) => (a.name < b.name ? -1 : 1));
+  return sorted.map(({ name, sha256 }) => `${sha256}  ${name}\n`).join('');
+}
+
 /** The list of the checksums of all files but itself. */
 export function checksums(files: readonly ExportFile[]): string {
-  const names = files.filter(({ name }) => name !== CHECKSUMS).sort((a, b) => (a.name < b.name ? -1 : 1));
-  return names.map(({ name, bytes }) => `${sha256Hex(bytes)}  ${name}\n`).join('');
+  const others = files.filter(({ name }) => name !== CHECKSUMS);
+  return checksumList(others.map(({ name, bytes }) => ({ name, sha256: sha256Hex(bytes) })));
 }
 
 /**

@@ -1,14 +1,41 @@
-import { unzipSync, type Zippable, zipSync } from 'fflate';
+import { unzipSync, Zip, ZipDeflate } from 'fflate';
 import { ExchangeError } from '../errors.ts';
+import { joined } from '../record/record-bytes.ts';
+import { inBundleOrder } from './bundle-order.ts';
 import type { ExportFile } from './export-file.ts';
 
-/** One file of all files: sorted names and a fixed time, so that equal content gives equal bytes. */
+/** Packs one file after the other, and hands over what is packed at once: nothing of a file has to stay. */
+export class ZipPacker {
+  private readonly zip: Zip;
+
+  /** @param take - is given the bytes of the zip in order, a piece at a time */
+  constructor(take: (piece: Uint8Array) => void) {
+    this.zip = new Zip((error, piece) => {
+      if (error !== null) throw error;
+      take(piece);
+    });
+  }
+
+  add({ name, bytes }: ExportFile): void {
+    const entry = new ZipDeflate(name, { level: 6 });
+    // the first instant that the format knows, on whichever clock: no time is told
+    entry.mtime = new Date(1980, 0, 1);
+    this.zip.add(entry);
+    entry.push(bytes, true);
+  }
+
+  end(): void {
+    this.zip.end();
+  }
+}
+
+/** One file of all files: in the order of a bundle, at a fixed time, so that equal content gives equal bytes. */
 export function zipped(files: readonly ExportFile[]): Uint8Array<ArrayBuffer> {
-  // the first instant that the format knows, on whichever clock: no time is told
-  const mtime = new Date(1980, 0, 1);
-  const sorted = [...files].sort((a, b) => (a.name < b.name ? -1 : 1));
-  const entries: Zippable = Object.fromEntries(sorted.map(({ name, bytes }) => [name, [bytes, { mtime, level: 6 }]]));
-  return zipSync(entries);
+  const pieces: Uint8Array[] = [];
+  const packer = new ZipPacker((piece) => pieces.push(piece));
+  for (const file of [...files].sort(inBundleOrder)) packer.add(file);
+  packer.end();
+  return joined(pieces);
 }
 
 /**

@@ -1,15 +1,20 @@
 import type { Study, StudyPerson, StudyPlanItem, StudyTrial } from '../study.ts';
 import { dateTimeOf, KEY_SYSTEM, ownCode, referenceTo, uuidOf } from './codes.ts';
+import { provenanceResources } from './provenance-resources.ts';
 import { traceObservations } from './trace-observations.ts';
 import { trialObservation } from './trial-observation.ts';
 
-/** Nothing is said of gender: the group that published references are looked up in is none. */
-function patientOf({ key, name, birthYear }: StudyPerson): fhir4.Patient {
+/** The sex that was told, in the codes of the standard. */
+const GENDERS = { women: 'female', men: 'male' } as const;
+
+/** Gender stands where a sex was told, and is left out where none was: nothing is known then, not even that it is unknown. */
+function patientOf({ key, name, birthYear, sex }: StudyPerson): fhir4.Patient {
   return {
     resourceType: 'Patient',
     id: uuidOf('person', key),
     identifier: [{ system: KEY_SYSTEM, value: key }],
     ...(name === null ? {} : { name: [{ text: name }] }),
+    ...(sex === null ? {} : { gender: GENDERS[sex] }),
     ...(birthYear === null ? {} : { birthDate: String(birthYear) }),
   };
 }
@@ -59,10 +64,17 @@ async function trialEntries(
 
 /**
  * The record of one person as a bundle of FHIR R4, as JSON: patient, devices, an observation for each trial with its figures
- * and their uncertainties as components, traces, and proposals. Codes are our own, units are UCUM. The same study gives the
+ * and their uncertainties as components, traces, proposals, and by which software each was made. Codes are our own, units are UCUM. The same study gives the
  * same bundle.
+ *
+ * @param writtenOn - ISO 8601 date of writing, or its year alone
  */
-export async function healthRecord(study: Study, person: StudyPerson, withTraces: boolean): Promise<fhir4.Bundle> {
+export async function healthRecord(
+  study: Study,
+  person: StudyPerson,
+  withTraces: boolean,
+  writtenOn: string,
+): Promise<fhir4.Bundle> {
   const trials = study.trials.filter((trial) => trial.person === person.key);
   const offsets = new Map(study.visits.map(({ key, dayOffset }) => [key, dayOffset]));
   const devices = [...new Set(trials.flatMap(({ device }) => (device === null ? [] : [device])))].sort();
@@ -71,12 +83,16 @@ export async function healthRecord(study: Study, person: StudyPerson, withTraces
     const dayOffset = trial.visit === null ? null : (offsets.get(trial.visit) ?? null);
     observations.push(...(await trialEntries(trial, person.key, dayOffset, withTraces)));
   }
-  const resources: (fhir4.Patient | fhir4.Device | fhir4.Observation | fhir4.ServiceRequest)[] = [
+  const contents: (fhir4.Patient | fhir4.Device | fhir4.Observation | fhir4.ServiceRequest)[] = [
     patientOf(person),
     ...devices.map(deviceOf),
     ...observations,
     ...study.plan.filter((item) => item.person === person.key).map(proposalOf),
   ];
+  const ids = contents.map(({ id }) => id!);
+  const { software } = study;
+  const made = provenanceResources(person.key, trials, ids, { software, writtenOn });
+  const resources = [...contents, ...made.devices, ...made.provenances];
   return {
     resourceType: 'Bundle',
     id: uuidOf('bundle', person.key),

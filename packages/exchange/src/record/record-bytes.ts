@@ -11,7 +11,7 @@ export interface RecordBytes {
 export type ReadBytes = (bytesId: string) => Promise<RecordBytes | undefined>;
 
 /** Pieces in one. */
-export function joined(pieces: readonly Uint8Array[]): Uint8Array {
+export function joined(pieces: readonly Uint8Array[]): Uint8Array<ArrayBuffer> {
   const whole = new Uint8Array(pieces.reduce((sum, { length }) => sum + length, 0));
   let at = 0;
   for (const piece of pieces) {

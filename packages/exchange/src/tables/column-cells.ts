@@ -12,8 +12,3 @@ export function columnCells(columns: readonly Column[], source: object): Cell[] 
     return typeof value === 'number' ? (rounded(value) as number) : value;
   });
 }
-
-/** The same as it stands in one cell of a comma-separated file: nothing where nothing was measured. */
-export function columnTexts(columns: readonly Column[], source: object): string[] {
-  return columnCells(columns, source).map((cell) => (cell === null ? '' : String(cell)));
-}

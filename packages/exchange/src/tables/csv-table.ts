@@ -1,21 +1,10 @@
-import { decimal } from '../numbers.ts';
 import { csvText } from './csv-text.ts';
-import { guarded } from './guarded-text.ts';
-import type { Cell, Table } from './table.ts';
+import type { Table } from './table.ts';
 
-function cellText(cell: Cell): string {
-  if (cell === null) return '';
-  if (typeof cell === 'number') return decimal(cell);
-  return typeof cell === 'string' ? guarded(cell) : String(cell);
-}
-
-/**
- * A table as comma-separated text. Empty is not measured and zero is zero; a text that a spreadsheet would run has a guard
- * before it, which the metadata tell of.
- */
+/** A table as comma-separated text, which the metadata beside it tell of. */
 export function writeCsvTable({ columns, rows }: Table): string {
   return csvText(
     columns.map(({ key }) => key),
-    rows.map((row) => row.map(cellText)),
+    rows,
   );
 }

@@ -1,5 +1,5 @@
+import { GUARD } from '@surae/records';
 import { ExchangeError } from '../errors.ts';
-import { GUARD } from './guarded-text.ts';
 import type { Table, TableColumn } from './table.ts';
 
 /** A term of our own, where the vocabulary of the web has none. */
@@ -10,8 +10,8 @@ const KIND_TERM = own('kind');
 
 const EMPTY_WORDS =
   'An empty cell was not measured; zero is zero. Numbers have a point and no thousands. ' +
-  `A text that begins with = + - @, a tab or a line break, or with ${GUARD}, has one ${GUARD} before it, so that no ` +
-  'spreadsheet runs it: take it off to have the text.';
+  `A text that begins with = + - @ and is no number, with a tab, a line break or ${GUARD}, has one ${GUARD} before it, so that no ` +
+  `spreadsheet runs it, and so has = + - @ after a semicolon, a tab or a line break inside: take it off to have the text.`;
 
 /** Datatype of a column in the words of CSV on the Web. */
 function datatypeOf({ kind }: TableColumn): unknown {

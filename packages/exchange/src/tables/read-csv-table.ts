@@ -1,6 +1,6 @@
+import { unguarded } from '@surae/records';
 import { ExchangeError } from '../errors.ts';
 import { csvRows } from './csv-rows.ts';
-import { unguarded } from './guarded-text.ts';
 import { type Cell, type Table, type TableColumn, tableOf } from './table.ts';
 
 const NUMBER = /^-?\d+(?:\.\d+)?(?:e[+-]?\d+)?$/;
@@ -30,10 +30,9 @@ function cellOf(text: string, { kind, key }: TableColumn, place: { file: string;
  */
 export function readCsvTable(text: string, shape: Omit<Table, 'rows'>, file: string): Table {
   const [header, ...rows] = csvRows(text, file);
-  const expected = shape.columns.map(({ key }) => key).join(',');
-  if (header?.join(',') !== expected) {
-    throw new ExchangeError('bad-file', { file, row: 1, expected, actual: header?.join(',') ?? 'nothing' });
-  }
+  const expected = shape.columns.map(({ key }) => key).join();
+  const actual = header?.map(unguarded).join() ?? 'nothing';
+  if (actual !== expected) throw new ExchangeError('bad-file', { file, row: 1, expected, actual });
   const cells = rows.map((row, at) => {
     const place = { file, row: at + 2 };
     if (row.length !== shape.columns.length) {

@@ -94,10 +94,15 @@ export function guessLayout(
       const found = { line: named.line, units: named.fields };
       unitRow = guessed(found, 0.97, [evidence('unit-row', { line: named.line })]);
       named = higher;
+    } else if (named.fields.filter((field) => !saysMissing(field)).length > 1) {
+      // "s;N" names nothing: N is newton, and no count of samples
+      unitRow = guessed({ line: named.line, units: named.fields }, 0.93, [evidence('unit-row', { line: named.line })]);
+      named = undefined;
     }
   }
   const hasNames = named !== undefined && isNames(named.fields, form);
-  const top = hasNames ? named!.line : dataLine;
+  const units = unitRow.value === 'none' ? undefined : unitRow.value?.line;
+  const top = hasNames ? named!.line : (units ?? dataLine);
   const preamble = lines.slice(0, top - 1).flatMap((text, i) => (text.trim() === '' ? [] : [{ line: i + 1, text }]));
   const header: Layout['header'] = hasNames
     ? guessed({ line: named!.line, names: named!.fields }, 0.98, [evidence('header-line', { line: named!.line })])

@@ -227,6 +227,7 @@ function unlike(differences: readonly Difference[], recipe: Recipe, file: string
       .join(', ');
   const say = (one: Difference): string => {
     const where = place(one);
+    if (one.what === 'rows' || one.what === 'header') return where === '' ? one.expected : `${one.expected} (${where})`;
     return `${one.what.replace('-', ' ')}${where === '' ? '' : ` in ${where}`} ${one.expected}`;
   };
   return new RecordError('unlike-recipe', {

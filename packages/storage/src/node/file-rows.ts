@@ -1,4 +1,5 @@
 import { mkdir, stat } from 'node:fs/promises';
+import { join } from 'node:path';
 import { Access, writing } from '../access.ts';
 import type { Json } from '../document.ts';
 import { StorageError } from '../errors.ts';
@@ -10,7 +11,7 @@ import { fileError, isMissing } from './file-error.ts';
 import type { LogEntry } from './log-entry.ts';
 import type { IndexedRow } from './log-index.ts';
 import { PieceFiles } from './piece-files.ts';
-import { RecordLog } from './record-log.ts';
+import { logName, RecordLog } from './record-log.ts';
 import { takeWriter } from './writer-file.ts';
 
 /** Stores of this program that are being let go of, by their folder: whoever opens one again waits for that. */
@@ -39,7 +40,7 @@ export class FileRows implements Rows {
   static async open(folder: string, readOnly: boolean): Promise<FileRows> {
     try {
       await closing.get(folder);
-      if (readOnly) await stat(folder);
+      if (readOnly) await stat(join(folder, logName));
       else await mkdir(folder, { recursive: true });
       const taken = readOnly ? undefined : await takeWriter(folder);
       const why = readOnly ? 'asked' : 'written-elsewhere';
@@ -87,6 +88,10 @@ export class FileRows implements Rows {
     return this.look(({ index }) =>
       this.load(index.documents.filter((row) => row.sequence > sequence).slice(0, limit)),
     );
+  }
+
+  lastDocument(): Promise<number> {
+    return this.look(({ index }) => index.documents.at(-1)?.sequence ?? 0);
   }
 
   addStream(row: StreamRow): Promise<void> {
@@ -154,6 +159,11 @@ export class FileRows implements Rows {
 
   keepSetting(name: string, value: Json | Uint8Array): Promise<void> {
     return this.change(() => this.log.append({ op: 'setting', name, value }));
+  }
+
+  /** None: whoever reads files reads all of them, and an older version would not know the entry. */
+  keepOutlines(): Promise<boolean> {
+    return Promise.resolve(false);
   }
 
   erase(whose: string, streams: readonly string[], expected: ErasedCounts, tombstone: NewRow): Promise<boolean> {

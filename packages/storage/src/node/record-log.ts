@@ -8,7 +8,8 @@ import { frameAt, frameOf, framesOf } from './frames.ts';
 import { entryBytes, entryOf, type LogEntry } from './log-entry.ts';
 import { filesVersion, LogIndex } from './log-index.ts';
 
-const fileName = 'records.log';
+/** Name of the file; where it is not, there is no store. */
+export const logName = 'records.log';
 
 async function bytesOf(path: string): Promise<Uint8Array> {
   try {
@@ -23,7 +24,7 @@ async function bytesOf(path: string): Promise<Uint8Array> {
 function idsIn(bytes: Uint8Array): string[] {
   const text = new TextDecoder().decode(bytes);
   const found = [...text.matchAll(/\{"id":"([0-9a-f]{32})"/g)].map(([, id]) => id!);
-  return found.length > 0 ? found : [fileName];
+  return found.length > 0 ? found : [logName];
 }
 
 /** The file in which everything but the bytes of recordings is written, entry by entry. */
@@ -34,13 +35,15 @@ export class RecordLog {
   private readonly folder: string;
   private file: AppendFile | null = null;
   private bytes = { length: 0, ino: 0 };
+  /** the file as it was read last; kept by whoever only reads */
+  private content: Uint8Array | null = null;
 
   constructor(folder: string) {
     this.folder = folder;
   }
 
   private get path(): string {
-    return join(this.folder, fileName);
+    return join(this.folder, logName);
   }
 
   /** Reads the file; whoever writes also cuts off what was half written, and keeps it aside. */
@@ -50,9 +53,9 @@ export class RecordLog {
     const { end } = framesOf(bytes);
     if (end < bytes.length) {
       await writeFile(join(this.folder, 'half-written'), bytes.subarray(end));
-      this.problems.push({ id: fileName, code: 'half-written' });
     }
     this.file = await AppendFile.at(this.path, end);
+    this.content = null;
     await syncFolder(this.folder);
     if (end === 0) await this.append({ op: 'store', version: filesVersion });
   }
@@ -78,8 +81,7 @@ export class RecordLog {
 
   /** The entry of a frame; undefined where it was altered since. */
   async entryAt(at: number, length: number): Promise<LogEntry | undefined> {
-    const bytes =
-      this.file === null ? (await readFile(this.path)).subarray(at, at + length) : await this.file.read(at, length);
+    const bytes = this.content !== null ? this.content.subarray(at, at + length) : await this.writer.read(at, length);
     const frame = frameAt(bytes, 0);
     return frame === undefined ? undefined : entryOf(frame.content);
   }
@@ -119,12 +121,14 @@ export class RecordLog {
 
   private async load(): Promise<Uint8Array> {
     const bytes = await bytesOf(this.path);
-    const { frames, damaged } = framesOf(bytes);
+    const { frames, damaged, end } = framesOf(bytes);
     const index = new LogIndex();
     for (const { at, length, content } of frames) index.take(entryOf(content), at, length);
     this.index = index;
     const altered = [...index.lost, ...damaged.flatMap(({ from, to }) => idsIn(bytes.subarray(from, to)))];
     this.problems = altered.map((id) => ({ id, code: 'altered' as const }));
+    if (end < bytes.length) this.problems.push({ id: logName, code: 'half-written' });
+    this.content = bytes;
     const { ino } = bytes.length === 0 ? { ino: 0 } : await stat(this.path);
     this.bytes = { length: bytes.length, ino };
     return bytes;

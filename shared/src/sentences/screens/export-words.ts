@@ -36,6 +36,8 @@ export const EXPORT_WORDS = sentences('screen.export', {
   save: 'Make the file and save it',
   working: 'Making the file: {done} of {of} recordings.',
   packing: 'Making the file …',
+  stop: 'Stop making the file',
+  stopped: 'Stopped. Nothing was saved, and the record is as it was.',
   saved: 'Saved as {file}, {size} kB in {count} parts.',
   'taken-out':
     'Taken out: {names} names, {times} dates and years of birth, {texts} free texts, {hashes} hashes, {devices} names of sensors, {strangeCodes} words that are no code.',
