@@ -62,9 +62,16 @@ if (live === undefined) {
     'the display: 60',
     framesPerS >= 59,
   );
-  for (const { trials, people, openMs, listMs, personMs } of await benchLargeClinic()) {
+  for (const { trials, people, firstMs, keyMs, openMs, listMs, personMs } of await benchLargeClinic()) {
     const clinic = `encrypted clinic of ${people} people, ${trials} trials with traces`;
-    add(`${clinic}: list after the passphrase`, `${openMs.toFixed(0)} ms`, 'at most 1000 ms', openMs <= 1000);
+    const [list, key] = [openMs, keyMs].map((ms) => `${ms.toFixed(0)} ms`);
+    add(`${clinic}: list after the passphrase`, `${list}, of these Argon2id ${key}`, 'at most 1000 ms', openMs <= 1000);
+    rows.push([
+      `${clinic}: the same, nothing kept of the list`,
+      `${firstMs.toFixed(0)} ms`,
+      'once, as after a backup',
+      '-',
+    ]);
     add(`${clinic}: list again`, `${listMs.toFixed(0)} ms`, 'at most 1000 ms', listMs <= 1000);
     add(`${clinic}: result of one person, the first`, `${personMs.toFixed(0)} ms`, 'at most 300 ms', personMs <= 300);
   }

@@ -10,13 +10,13 @@ import {
 } from '@surae/shared';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
+import { addPerson, at, enter, keepCode, passphrase, press, saved } from '../support/clinic-walk.ts';
 import { isLong } from '../support/runs.ts';
 import { browserTest } from './support/browser-test.ts';
 import { openStart, words } from './support/journey.mjs';
 import { fitsAt, shows } from './support/result-page.ts';
 import { violations } from './support/violations.ts';
 
-const passphrase = 'four green ladders';
 const next = 'nine blue kettles';
 
 /** A state of a page: nothing breaks a rule on either paper, and nothing sticks out at three widths. */
@@ -31,52 +31,6 @@ async function look(page: Page, name: string): Promise<void> {
   expect([name, await violations(page, ['color-contrast'])]).toEqual([name, []]);
   if (shots) await page.screenshot({ path: `${shots}/${name}-dark.png`, fullPage: true });
   await page.emulateMedia({ colorScheme: 'light' });
-}
-
-async function press(page: Page, sentence: { readonly text: string }): Promise<void> {
-  await page
-    .getByRole('button', { name: words(sentence) })
-    .first()
-    .click();
-}
-
-async function at(page: Page, hash: string, heading: { readonly text: string }): Promise<void> {
-  await page.evaluate((place) => (location.hash = place), hash);
-  await page.getByRole('heading', { name: heading.text, level: 1 }).waitFor();
-}
-
-/** Reads the code from the page and types two groups of it back. */
-async function keepCode(page: Page): Promise<string> {
-  await page.getByRole('heading', { name: DOOR_WORDS['code-title'].text }).waitFor();
-  const groups = await page.locator('recovery-code li b').allInnerTexts();
-  expect(groups).toHaveLength(8);
-  await press(page, DOOR_WORDS['go-on']);
-  expect(await page.getByText(words(DOOR_WORDS['group-wrong'])).count()).toBe(2);
-  for (const place of [0, 1]) {
-    const label = await page.locator(`label[for="group-${place}"]`).innerText();
-    const number = Number(/\d+/.exec(label)![0]);
-    await page.getByLabel(label).fill(groups[number - 1].toLowerCase());
-  }
-  await press(page, DOOR_WORDS['go-on']);
-  return groups.join('-');
-}
-
-async function enter(page: Page, secret: string): Promise<void> {
-  await page.getByLabel(DOOR_WORDS.secret.text).fill(secret);
-  await press(page, DOOR_WORDS.open);
-}
-
-async function addPerson(page: Page, name: string): Promise<void> {
-  await page.getByText(START_WORDS.add.text, { exact: true }).click();
-  await page.getByLabel(START_WORDS.name.text).fill(name);
-  await press(page, START_WORDS.keep);
-  await page.getByRole('heading', { name }).waitFor();
-}
-
-/** Saves what a button gives. */
-async function saved(page: Page, sentence: { readonly text: string }): Promise<{ name: string; path: string }> {
-  const [download] = await Promise.all([page.waitForEvent('download'), press(page, sentence)]);
-  return { name: download.suggestedFilename(), path: await download.path() };
 }
 
 browserTest(

@@ -70,16 +70,59 @@ browserTest(
 
     // a like file is read by the recipe without a question; another one is refused with what differs
     await field.setInputFiles(messy('two-plates.csv'));
-    await page.getByRole('button', { name: 'Read it as "two-plates.csv"' }).click();
+    await page.getByRole('button', { name: 'Read it like "two-plates.csv"' }).click();
     await page.getByText('force over 8.0 s, 400 samples').waitFor();
     await field.setInputFiles(messy('untidy.csv'));
     await page.getByText('Values that are missing: 3 (lines 126-127, 309).').waitFor();
     await fitsAt(page, 'import-untidy', 360, 768, 1280);
-    await page.getByRole('button', { name: 'Read it as "two-plates.csv"' }).click();
+    await page.getByRole('button', { name: 'Read it like "two-plates.csv"' }).click();
     await page
       .getByRole('alert')
       .getByText(/expected a file like those of the recipe "two-plates\.csv"/)
       .waitFor();
+
+    // saved as a file it is loaded again, here or at another desk, and reads a table that is dropped with it
+    await field.setInputFiles(messy('two-plates.csv'));
+    await page.getByRole('button', { name: 'Read it like "two-plates.csv"' }).click();
+    const [saved] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: IMPORT_WORDS['save-recipe'].text }).click(),
+    ]);
+    const recipe = {
+      name: saved.suggestedFilename(),
+      mimeType: 'application/json',
+      buffer: readFileSync(await saved.path()),
+    };
+    expect(recipe.name).toBe('two-plates.recipe.json');
+    await page.evaluate(
+      (files) => {
+        const dataTransfer = new DataTransfer();
+        for (const { name, text } of files) dataTransfer.items.add(new File([text], name));
+        const area = document.querySelector('app-shell')!.shadowRoot!.querySelector('import-page')!;
+        area.shadowRoot!.querySelector('div')!.dispatchEvent(new DragEvent('drop', { dataTransfer }));
+      },
+      [recipe, messy('two-plates.csv')].map(({ name, buffer }) => ({ name, text: buffer.toString('utf8') })),
+    );
+    await page.getByText('force over 8.0 s, 400 samples').waitFor();
+    await page.getByText('Tables are read by the recipe "two-plates.csv".').waitFor();
+    await field.setInputFiles(messy('untidy.csv'));
+    await page
+      .getByRole('alert')
+      .getByText(/untidy\.csv.*expected a file like those of the recipe "two-plates\.csv"/)
+      .waitFor();
+    await fitsAt(page, 'import-unlike', 360, 768, 1280);
+    expect(await violations(page)).toEqual([]);
+    await page.getByRole('button', { name: IMPORT_WORDS['recipe-away'].text }).click();
+    await page.getByText('Values that are missing: 3 (lines 126-127, 309).').waitFor();
+    // one of a newer version is refused in words, and the table can be looked at without it
+    const newer = recipe.buffer.toString('utf8').replace('"version": 1', '"version": 2');
+    await field.setInputFiles([{ ...recipe, buffer: Buffer.from(newer) }, messy('two-plates.csv')]);
+    await page
+      .getByRole('alert')
+      .getByText(/two-plates\.recipe\.json, version: expected version 1, got 2/)
+      .waitFor();
+    await page.getByRole('button', { name: IMPORT_WORDS['look-anyway'].text }).click();
+    await page.getByText(IMPORT_QUESTIONS.side.text.replace('{column}', 'Fz [N] #2')).waitFor();
 
     // a rate that is in no file is typed; the recording then stands ready where a set is made ready
     await field.setInputFiles(messy('sample-numbers.csv'));
@@ -91,12 +134,33 @@ browserTest(
     await page.getByRole('radio', { name: 'left' }).click();
     await read.click();
     await page.getByText('height of the heel over 8.0 s, 400 samples').waitFor();
+    await page.getByText(IMPORT_WORDS['taken-kept'].text).waitFor();
+    await page.getByText(words(IMPORT_WORDS['taken-line'])).first().waitFor();
     await fitsAt(page, 'import-into', 360, 768, 1280);
+    expect(await violations(page)).toEqual([]);
     await page.getByRole('link', { name: words(IMPORT_WORDS['into-visit']) }).click();
     // the set is made ready with the file, for the place that it was measured at; it begins from there
     await page.getByText(words(READY_WORDS['file-chosen'])).waitFor();
     expect(await page.getByRole('radio', { name: READY_WORDS.replayed.text }).isChecked()).toBe(true);
     expect(await page.getByRole('radio', { name: READY_WORDS.heel.text }).isChecked()).toBe(true);
     expect(await page.getByRole('button', { name: READY_WORDS.begin.text }).isDisabled()).toBe(false);
+
+    // loaded anew, nothing of it is lost: the visit still offers it
+    await page.reload();
+    await page.getByText(IMPORT_WORDS['taken-offered'].text).waitFor();
+    await fitsAt(page, 'import-offered', 360, 768, 1280);
+    await page.getByRole('button', { name: /Play "sample-numbers\.csv"/ }).click();
+    await page.getByText(words(READY_WORDS['file-chosen'])).waitFor();
+    expect(await page.getByRole('radio', { name: READY_WORDS.replayed.text }).isChecked()).toBe(true);
+    // put aside it is offered no more, and stays in the record
+    await page.evaluate(() => (location.hash = '#/import'));
+    const kept = page.getByRole('listitem').filter({ hasText: 'sample-numbers.csv' });
+    await kept.getByRole('button', { name: IMPORT_WORDS['taken-open'].text }).click();
+    await page.getByText('height of the heel over 8.0 s, 400 samples').waitFor();
+    await kept.getByRole('button', { name: IMPORT_WORDS['taken-aside'].text }).click();
+    await expect.poll(() => kept.count()).toBe(0);
+    const documents = await storedDocuments(page);
+    expect(documents.filter(({ kind }) => kind === 'recording-taken')).toHaveLength(2);
+    expect(documents.filter(({ kind }) => kind === 'removal')).toHaveLength(1);
   },
 );

@@ -1,6 +1,8 @@
-import { answerKinds, caseloadKinds, caseloadOf, visitEventKinds } from '@surae/casebook';
+import { answerKinds, caseloadKinds, caseloadOf, caseloadVersion, visitEventKinds } from '@surae/casebook';
 import type { Json, StoredDocument } from '@surae/storage';
 import { expect, test } from 'vitest';
+import { bodyVersion } from '../../packages/casebook/src/kinds/body-kind.ts';
+import { kindOf } from '../../packages/casebook/src/kinds/kinds.ts';
 
 let sequence = 0;
 
@@ -44,4 +46,13 @@ test('it needs no document that grows with a recording', () => {
   expect([...caseloadKinds, ...answerKinds]).not.toContain('set-result');
   expect([...caseloadKinds, ...answerKinds]).not.toContain('pull-report');
   for (const kind of [...answerKinds, 'visit-closed'] as const) expect(visitEventKinds).toContain(kind);
+});
+
+test('its version tells of the bodies that can be read for it: a newer one that was passed over is read after that', () => {
+  const readable = (kind: string): number => bodyVersion(kindOf(kind)!);
+  const [, people, visits] = caseloadVersion.split('.').map(Number);
+  for (const kind of ['person', 'person-amended']) expect(readable(kind)).toBe(people);
+  for (const kind of ['visit', 'visit-closed', ...answerKinds]) expect(readable(kind)).toBe(visits);
+  // where one of these gets a second version, it has to stand in the version of the list
+  for (const kind of ['amendment', 'removal']) expect(readable(kind)).toBe(1);
 });

@@ -12,6 +12,36 @@ describe('JSON in one form', () => {
     );
   });
 
+  test('is what its definition says, member by member', () => {
+    const slow = (value: Json): string => {
+      if (Array.isArray(value)) return `[${value.map(slow).join(',')}]`;
+      if (value === null || typeof value !== 'object') return JSON.stringify(value);
+      const members = Object.entries(value as Record<string, Json>).sort(([a], [b]) => (a < b ? -1 : 1));
+      return `{${members.map(([name, member]) => `${JSON.stringify(name)}:${slow(member)}`).join(',')}}`;
+    };
+    for (const value of [
+      -0,
+      1e21,
+      1e-7,
+      0.1,
+      Number.NaN,
+      Infinity,
+      [],
+      {},
+      '',
+      [[], [null]],
+      { 10: 1, 9: [2], a: '' },
+    ]) {
+      expect(canonicalJson(value)).toBe(slow(value));
+    }
+    fc.assert(
+      fc.property(fc.jsonValue() as fc.Arbitrary<Json>, (value) => {
+        expect(canonicalJson(value)).toBe(slow(value));
+      }),
+      runs(100, 1000),
+    );
+  });
+
   test('reads back as what it was, and does not depend on the order of keys', () => {
     const turned = (value: Json): Json => {
       if (Array.isArray(value)) return value.map(turned);

@@ -43,6 +43,7 @@ function judged(seed: number, proposal: Proposal, truth: MessyTruth): JudgedGues
     truth.delimiter,
   );
   say('decimal', form.decimal, form.decimal.value === truth.decimal, truth.decimal);
+  if (time.clock === 'date-time') say('dates', form.dates, form.dates.value === truth.dates, truth.dates);
   const header = form.header.value;
   const line = header === null || header === 'none' ? null : header.line;
   say('header', form.header, line === truth.headerLine, truth.headerLine);

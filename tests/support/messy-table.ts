@@ -1,4 +1,4 @@
-import { diceOf, drawnChannels } from './messy-channels.ts';
+import { type Dice, diceOf, drawnChannels } from './messy-channels.ts';
 
 /** A table as some program may export it, with what is true of it. The same seed makes the same table. */
 export interface MessyTable {
@@ -24,6 +24,8 @@ export interface MessyTruth {
   readonly encoding: 'utf-8' | 'utf-16le' | 'utf-16be' | 'windows-1252';
   readonly delimiter: ',' | ';' | '\t' | '|' | ' ';
   readonly decimal: '.' | ',';
+  /** order of the dates; `none` where no time hangs on one */
+  readonly dates: 'day-month' | 'month-day' | 'year-month' | 'none';
   readonly headerLine: number | null;
   readonly timeColumn: number;
   readonly timeUnit: 's' | 'ms' | 'us' | 'min' | 'clock' | 'sample';
@@ -60,6 +62,40 @@ const timeUnits = {
   clock: [],
   sample: [],
 } as const;
+interface DrawnDates {
+  readonly dates: MessyTruth['dates'];
+  /** the text before the time on a day counted from 0, with the blank between them */
+  readonly dayText: (day: number) => string;
+  /** the clock shows twelve hours with AM and PM */
+  readonly isHalfDay: boolean;
+}
+
+/** How a table writes the day of its times. */
+function drawnDates({ draw, pick, chance }: Dice, isDated: boolean, isBlankDivided: boolean): DrawnDates {
+  const style = pick(['iso', 'points', 'short-points', 'day-month', 'month-day', 'year-month'] as const);
+  const mark = pick(['/', '-'] as const);
+  const [month, day] = [1 + Math.floor(12 * draw()), 1 + Math.floor(26 * draw())];
+  const isShort = chance(0.3) || style === 'year-month';
+  const isPadded = chance(0.5) || style === 'year-month';
+  const isHalfDay = !isBlankDivided && chance(style === 'month-day' ? 0.6 : 0.1);
+  const number = (value: number): string => String(value).padStart(isPadded ? 2 : 1, '0');
+  const year = isShort ? '26' : '2026';
+  const dayText = (later: number): string => {
+    const [d, m] = [number(day + later), number(month)];
+    return {
+      iso: `2026-${m.padStart(2, '0')}-${d.padStart(2, '0')} `,
+      points: `${d}.${m}.2026 `,
+      'short-points': `${d}.${m}.26 `,
+      'day-month': `${d}${mark}${m}${mark}${year} `,
+      'month-day': `${m}${mark}${d}${mark}${year} `,
+      'year-month': `${year}${mark}${m}${mark}${d} `,
+    }[style];
+  };
+  if (!isDated) return { dates: 'none', dayText: () => '', isHalfDay };
+  const hangs = style === 'day-month' || style === 'month-day' || style === 'year-month';
+  return { dates: hangs ? style : 'none', dayText, isHalfDay };
+}
+
 /** The table of a seed. */
 export function messyTable(seed: number): MessyTable {
   const dice = diceOf(seed * 7919 + 13);
@@ -86,12 +122,15 @@ export function messyTable(seed: number): MessyTable {
   const startS = timeUnit === 'clock' ? 86_400 * draw() : chance(0.7) ? 0 : Math.round(100 * draw());
   const written = (value: number, decimals: number): string => value.toFixed(decimals).replace('.', decimal);
   const two = (n: number): string => String(n).padStart(2, '0');
+  const { dates, dayText, isHalfDay } = drawnDates(diceOf(seed * 104_729 + 5), isDated, delimiter === ' ');
   const clock = (seconds: number): string => {
     const ms = Math.round(seconds * 1000);
     const day = Math.floor(ms / 86_400_000);
     const inDay = ms - day * 86_400_000;
-    const text = `${two(Math.floor(inDay / 3_600_000))}:${two(Math.floor(inDay / 60_000) % 60)}:${two(Math.floor(inDay / 1000) % 60)}${decimal}${String(inDay % 1000).padStart(3, '0')}`;
-    return isDated ? `2026-03-${two(10 + day)} ${text}` : text;
+    const hour = Math.floor(inDay / 3_600_000);
+    const shown = isHalfDay ? String(((hour + 11) % 12) + 1) : two(hour);
+    const text = `${shown}:${two(Math.floor(inDay / 60_000) % 60)}:${two(Math.floor(inDay / 1000) % 60)}${decimal}${String(inDay % 1000).padStart(3, '0')}${isHalfDay ? (hour < 12 ? ' AM' : ' PM') : ''}`;
+    return `${dayText(day)}${text}`;
   };
   const safe = delimiter === ' ' ? (name: string): string => name.replace(/ /g, '_') : (name: string): string => name;
 
@@ -226,6 +265,7 @@ export function messyTable(seed: number): MessyTable {
       encoding: isAscii(text) && encoding === 'windows-1252' ? 'utf-8' : encoding,
       delimiter,
       decimal,
+      dates,
       headerLine,
       timeColumn,
       timeUnit,

@@ -1,10 +1,14 @@
 import type { Json, StoredDocument } from '@surae/storage';
 
+const taken = { bytesId: 'b', mappingId: 'm', sha256: 'a'.repeat(64), byteLength: 12 };
 const nobody = { left: null, right: null };
 
 /** One body of every kind that a clinic writes beside its visits, as plain as it can be. */
 export const SAMPLE_BODIES: Readonly<Record<string, Json>> = {
   person: { name: 'A 17', bodyMassKg: 71.5, heelLeverM: null, demo: false },
+  'recording-taken': taken,
+  'recording-used': { personId: 'p', visitId: 'v', bytesId: 'b', mappingId: 'm' },
+  'author-changed': { before: 'RN', after: 'KL' },
   'person-amended': { change: { bodyMassKg: 72 }, by: null },
   episode: {
     sore: { left: 'insertion', right: 'no' },

@@ -292,8 +292,8 @@ asked. Nothing is assessed, and the files are read and never changed.
 
   --set TOPIC=ANSWER    answer a question, or say what is known better; repeat
                         it for each. Of the file: encoding, delimiter, decimal,
-                        thousands, header, time, time-unit, rate. Of a column:
-                        use, axis, unit, side, placement, as in
+                        thousands, dates, header, time, time-unit, rate. Of a
+                        column: use, axis, unit, side, placement, as in
                         --set "unit:Force=kgf"
   --recipe-out FILE     write what was found and answered as a recipe, by which
                         surae assess --recipe reads files like this one

@@ -33,6 +33,7 @@ export function lookJson(file: string, proposal: Proposal): Readonly<Record<stri
     delimiter: guessJson(form.delimiter, answerWord),
     decimal: guessJson(form.decimal, answerWord),
     thousands: guessJson(form.thousands, answerWord),
+    dates: guessJson(form.dates, answerWord),
     header_line: guessJson(form.header, line),
     unit_line: guessJson(form.unitRow, line),
     data_line: form.dataLine,

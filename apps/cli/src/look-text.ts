@@ -23,7 +23,7 @@ function guessLines(label: string, guess: Guessed<unknown>, shown: string, width
 }
 
 function formLines({ form }: Proposal, width: number): string[] {
-  const { encoding, delimiter, decimal, thousands, header, unitRow } = form;
+  const { encoding, delimiter, decimal, thousands, dates, header, unitRow } = form;
   const line = (value: typeof header.value | typeof unitRow.value): string =>
     value === null || value === 'none' ? 'none' : `line ${value.line}`;
   return [
@@ -31,6 +31,7 @@ function formLines({ form }: Proposal, width: number): string[] {
     ...guessLines('columns', delimiter, `divided by ${answerWord(delimiter.value)}`, width),
     ...guessLines('decimals', decimal, answerWord(decimal.value), width),
     ...guessLines('thousands', thousands, answerWord(thousands.value), width),
+    ...(dates.value === 'none' ? [] : guessLines('dates', dates, answerWord(dates.value), width)),
     ...guessLines('names', header, line(header.value), width),
     ...(unitRow.value === 'none' ? [] : guessLines('units', unitRow, line(unitRow.value), width)),
   ];

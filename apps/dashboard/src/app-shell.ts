@@ -36,7 +36,8 @@ export class AppShell extends LitElement {
         align-items: baseline;
         display: flex;
         flex-wrap: wrap;
-        gap: var(--gap-2) var(--gap-6);
+        gap: 0 clamp(var(--gap-2), 3vw, var(--gap-6));
+        justify-content: end;
         padding-block: var(--gap-2);
       }
       .skip {
@@ -68,6 +69,16 @@ export class AppShell extends LitElement {
       header button,
       .where {
         font-size: var(--size-1);
+        padding-inline: 0;
+      }
+      @media (max-width: 36rem) {
+        /* on a line of its own it stands at the edge, as all text does */
+        header {
+          column-gap: var(--gap-4);
+        }
+        header button {
+          padding-inline: 0;
+        }
       }
       .where {
         align-items: center;

@@ -96,6 +96,8 @@ async function show(clinic: OpenClinic | null): Promise<void> {
   if (clinic === null) {
     await import('./pages/clinic-door.ts');
     host.append(document.createElement('clinic-door'));
+    // while the passphrase is typed
+    void import('./journey/counting.ts');
     return;
   }
   const { which, store, book, audit } = clinic;
@@ -119,6 +121,7 @@ async function show(clinic: OpenClinic | null): Promise<void> {
 }
 
 door.addEventListener('clinic-changed', () => {
+  sources.forget();
   // one that was left is not gone on with
   if (door.open === null) sessionStorage.removeItem(demoChosen);
   void show(door.open);

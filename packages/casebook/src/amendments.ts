@@ -15,7 +15,7 @@ export interface AmendmentRefused {
 }
 
 /** Kinds that tell what was done with the record: taken out, they would hide it. */
-const staying: readonly string[] = ['audit-entry', 'person-erased', 'clock-set-back'];
+const staying: readonly string[] = ['audit-entry', 'author-changed', 'person-erased', 'clock-set-back'];
 
 /** How a document is judged that an amendment would make. */
 export interface AmendmentRules {

@@ -18,6 +18,7 @@ import { amendmentRules, type BodyProblemCode, readBodies } from './kinds/read-b
 import { type OwnErrorsEntry, ownErrorsOf } from './own-errors.ts';
 import { type Person, personOf } from './person.ts';
 import { type AmendedField, amended, amendedAsOf, amendedFields, amendmentOf } from './person-amendment.ts';
+import { type TakenRecording, takenRecordings } from './taken-recordings.ts';
 import type { Visit } from './visit.ts';
 import { foldVisit } from './visit-events.ts';
 
@@ -71,6 +72,8 @@ export interface Casebook {
   readonly certificates: readonly Certificate[];
   readonly ownErrors: readonly OwnErrorsEntry[];
   readonly descriptions: readonly DescriptionEntry[];
+  /** recordings of other programs, whose they are or waiting for a person */
+  readonly takenRecordings: readonly TakenRecording[];
   readonly reliabilitySets: readonly Entry<ReliabilitySet>[];
   readonly audit: readonly Entry<AuditEntry>[];
   readonly problems: readonly CasebookProblem[];
@@ -137,6 +140,7 @@ export function casebookOf(documents: readonly StoredDocument[]): Casebook {
     certificates: certificatesOf(ofKind('calibration')),
     ownErrors: ownErrorsOf(ofKind('own-error'), ofKind('own-error-back')),
     descriptions: descriptionEntries(ofKind('sensor-description'), ofKind('sensor-description-back')),
+    takenRecordings: takenRecordings(ofKind('recording-taken'), ofKind('recording-used')),
     reliabilitySets: entries(counting.documents, 'reliability-set'),
     audit: entries(counting.documents, 'audit-entry'),
     problems: [
@@ -155,8 +159,10 @@ function astray(counting: readonly StoredDocument[], all: readonly StoredDocumen
   };
   return counting.flatMap(({ id, kind, about }) => {
     const expected = kindOf(kind)?.about;
-    if (expected !== 'person' && expected !== 'visit') return [];
-    if (about !== null && places[expected].has(about)) return [];
+    if (expected !== 'person' && expected !== 'visit' && expected !== 'person-or-nothing') return [];
+    const isThere =
+      about === null ? expected === 'person-or-nothing' : places[expected === 'visit' ? 'visit' : 'person'].has(about);
+    if (isThere) return [];
     return [{ id, kind, code: 'about-nothing' as const, detail: '' }];
   });
 }

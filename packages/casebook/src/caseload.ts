@@ -1,6 +1,7 @@
 import type { StoredDocument } from '@surae/storage';
-import { type Person, personOf } from './person.ts';
+import { type Person, personOf, personSchema } from './person.ts';
 import { type AmendedField, amended, amendedFields, amendmentOf } from './person-amendment.ts';
+import { visitSchema } from './visit-events.ts';
 
 /** A visit as a list of people shows it. */
 export interface VisitLine {
@@ -18,6 +19,12 @@ export interface CaseloadEntry {
   readonly amended: readonly AmendedField[];
   readonly visits: readonly VisitLine[];
 }
+
+/**
+ * Version of {@link CaseloadEntry}, of how it follows from documents, and of the bodies that can be read for it: whoever keeps an
+ * entry makes it anew after a change of any.
+ */
+export const caseloadVersion = `1.${personSchema}.${visitSchema}`;
 
 /** What the list is made of: no result, and nothing that grows with a recording. */
 export const caseloadKinds = ['person', 'person-amended', 'visit', 'visit-closed'] as const;

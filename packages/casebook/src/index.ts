@@ -16,7 +16,14 @@ export {
   type CasebookVisit,
   casebookOf,
 } from './casebook.ts';
-export { answerKinds, type CaseloadEntry, caseloadKinds, caseloadOf, type VisitLine } from './caseload.ts';
+export {
+  answerKinds,
+  type CaseloadEntry,
+  caseloadKinds,
+  caseloadOf,
+  caseloadVersion,
+  type VisitLine,
+} from './caseload.ts';
 export { judgedProtocol, judgedPullProtocol } from './compare/judged-protocol.ts';
 export { dayNumber, type LegOfVisit, type LegPast, type PastTest, pastOf, takenAlike } from './compare/leg-past.ts';
 export { pairCircumstances } from './compare/pair-circumstances.ts';
@@ -115,6 +122,7 @@ export {
   zeroSchema,
 } from './set-up.ts';
 export { standIn } from './stand-in.ts';
+export { type TakenRecording, takenRecordings, takenSchema } from './taken-recordings.ts';
 export type { TestKind } from './test-kind.ts';
 export { betweenTestsS, type EarlierTest, earlierTest, restBetweenTestsS } from './test-rest.ts';
 export { afterChoice, isBegun, openTest, testsOf } from './tests-of-visit.ts';

@@ -62,7 +62,13 @@ export { type ReadOptions, readRecording } from './read-recording.ts';
 export { makeRecipe } from './recipe/make-recipe.ts';
 export { parseRecipe, recipeOf } from './recipe/parse-recipe.ts';
 export { type Recipe, recipeJsonSchema } from './recipe/recipe.ts';
-export { type RecipeOptions, RecipeReader, type RecipeReading, readWithRecipe } from './recipe/recipe-reader.ts';
+export {
+  type OpenChoices,
+  type RecipeOptions,
+  RecipeReader,
+  type RecipeReading,
+  readWithRecipe,
+} from './recipe/recipe-reader.ts';
 export type { PassedOver } from './recipe/strict-watcher.ts';
 export type { ChannelUnit, RawSource, RecordedChannel, RecordedGroup, Recording, UnusedColumn } from './recording.ts';
 export { type RecordingDocument, recordingJsonSchema } from './recording-document.ts';

@@ -5,7 +5,18 @@ import type { Json } from './document.ts';
 import { StorageError } from './errors.ts';
 import { findRows } from './indexed-db-query.ts';
 import type { DocumentQuery } from './record-store.ts';
-import type { ClosedRow, DocumentRow, ErasedCounts, KeyRow, NewRow, PieceRow, Rows, StreamRow } from './rows.ts';
+import type {
+  ClosedRow,
+  DocumentRow,
+  ErasedCounts,
+  KeyRow,
+  NewRow,
+  OutlineSetting,
+  PieceRow,
+  Rows,
+  StreamRow,
+} from './rows.ts';
+import { sameBytes } from './same-bytes.ts';
 
 /** Safe means on the disk, and not only in the cache of the system. */
 const safely = { durability: 'strict' } as const;
@@ -69,6 +80,13 @@ export class IndexedDbRows implements Rows {
   documentsAfter(sequence: number, limit: number): Promise<readonly DocumentRow[]> {
     const after = IDBKeyRange.lowerBound(sequence, true);
     return ours(async () => (await this.database.getAll('documents', after, limit)) as DocumentRow[]);
+  }
+
+  lastDocument(): Promise<number> {
+    return ours(async () => {
+      const cursor = await this.database.transaction('documents').store.openKeyCursor(null, 'prev');
+      return cursor?.primaryKey ?? 0;
+    });
   }
 
   addStream(row: StreamRow): Promise<void> {
@@ -164,6 +182,25 @@ export class IndexedDbRows implements Rows {
     return ours(async () => {
       const change = this.database.transaction('settings', 'readwrite', safely);
       await this.settled(change.store.put({ name, value }), change);
+    });
+  }
+
+  keepOutlines(outlines: ReadonlyMap<string, Uint8Array>, setting: OutlineSetting): Promise<boolean> {
+    return ours(async () => {
+      const { name, before, value } = setting;
+      const change = this.database.transaction(['keys', 'settings'], 'readwrite', { durability: 'relaxed' });
+      const keys = change.objectStore('keys');
+      const keep = async (whose: string, outline: Uint8Array): Promise<void> => {
+        const row = await keys.get(whose);
+        if (row !== undefined && !row.erased) await keys.put({ ...row, outline });
+      };
+      const written = (async () => {
+        const settings = change.objectStore('settings');
+        if (!sameBytes((await settings.get(name))?.value, before)) return false;
+        await Promise.all([...[...outlines].map(([whose, one]) => keep(whose, one)), settings.put({ name, value })]);
+        return true;
+      })();
+      return this.settled(written, change);
     });
   }
 

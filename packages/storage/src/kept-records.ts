@@ -8,10 +8,11 @@ import { writeBackup } from './backup/write-backup.ts';
 import { changesSince } from './changes.ts';
 import { ClockWatch } from './clock-watch.ts';
 import type { Codec } from './codec.ts';
-import type { NewDocument, OwnedDocument, StoredDocument } from './document.ts';
+import type { Json, NewDocument, OwnedDocument, StoredDocument } from './document.ts';
 import { erasePerson } from './erasure.ts';
 import { StorageError } from './errors.ts';
 import { InTurn } from './in-turn.ts';
+import { keepOutlines, readOutlines } from './outlines.ts';
 import { problemsOf } from './problems.ts';
 import { isReadable } from './readable.ts';
 import type {
@@ -23,6 +24,9 @@ import type {
   DocumentQuery,
   ErasureReceipt,
   ForeignStream,
+  OutlineMaker,
+  OutlineMark,
+  Outlines,
   RecordStore,
   RestoreOptions,
   StoreAccess,
@@ -86,6 +90,17 @@ export class KeptRecords implements RecordStore {
     this.codec.check();
     const rows = await this.rows.findDocuments(query);
     return (await this.codec.openDocuments(rows)).filter(isReadable);
+  }
+
+  outlines(maker: OutlineMaker): Promise<Outlines> {
+    this.codec.check();
+    return readOutlines(this.rows, this.codec, maker);
+  }
+
+  async keepOutlines(made: string, outlines: ReadonlyMap<string, Json>, mark: OutlineMark | null): Promise<boolean> {
+    this.codec.check();
+    if (mark === null || !this.access.writes) return false;
+    return keepOutlines(this.rows, this.codec, made, outlines, mark);
   }
 
   async openBytes(label = '', whose: string | null = null): Promise<ByteWriter> {

@@ -3,7 +3,18 @@ import type { Json } from './document.ts';
 import { StorageError } from './errors.ts';
 import type { DocumentQuery } from './record-store.ts';
 import { fitsQuery } from './row-query.ts';
-import type { ClosedRow, DocumentRow, ErasedCounts, KeyRow, NewRow, PieceRow, Rows, StreamRow } from './rows.ts';
+import type {
+  ClosedRow,
+  DocumentRow,
+  ErasedCounts,
+  KeyRow,
+  NewRow,
+  OutlineSetting,
+  PieceRow,
+  Rows,
+  StreamRow,
+} from './rows.ts';
+import { sameBytes } from './same-bytes.ts';
 
 /** A call that is done at once, with its refusal as a rejection. */
 function atOnce<T>(work: () => T): Promise<T> {
@@ -48,6 +59,10 @@ export class MemoryRows implements Rows {
 
   documentsAfter(sequence: number, limit: number): Promise<readonly DocumentRow[]> {
     return Promise.resolve(this.kept.filter((row) => row.sequence > sequence).slice(0, limit));
+  }
+
+  lastDocument(): Promise<number> {
+    return Promise.resolve(this.kept.at(-1)?.sequence ?? 0);
   }
 
   addStream(row: StreamRow): Promise<void> {
@@ -112,6 +127,16 @@ export class MemoryRows implements Rows {
   keepSetting(name: string, value: Json | Uint8Array): Promise<void> {
     this.settings.set(name, structuredClone(value));
     return Promise.resolve();
+  }
+
+  keepOutlines(outlines: ReadonlyMap<string, Uint8Array>, setting: OutlineSetting): Promise<boolean> {
+    if (!sameBytes(this.settings.get(setting.name), setting.before)) return Promise.resolve(false);
+    for (const [whose, outline] of outlines) {
+      const row = this.keyRows.get(whose);
+      if (row !== undefined && !row.erased) this.keyRows.set(whose, { ...row, outline });
+    }
+    this.settings.set(setting.name, setting.value);
+    return Promise.resolve(true);
   }
 
   erase(whose: string, streams: readonly string[], expected: ErasedCounts, tombstone: NewRow): Promise<boolean> {

@@ -26,6 +26,7 @@ export const plainCodec: Codec = {
   openPieces: (_row, pieces) => Promise.resolve(pieces.map(({ bytes }) => bytes)),
   sealSetting: (_name, value) => Promise.resolve(value),
   openSetting: (_name, value) => Promise.resolve(value instanceof Uint8Array ? 'altered' : { value }),
+  outlines: null,
   newBackupKey: () => Promise.resolve(null),
   openBackupKey: () => Promise.resolve(undefined),
   forget: () => {},

@@ -88,6 +88,32 @@ export interface StoreAccess {
   readonly why: 'asked' | 'written-elsewhere' | null;
 }
 
+/** What makes outlines of people: a short value of each that follows from documents of theirs and from nothing else. */
+export interface OutlineMaker {
+  /** what makes them, with its version: those that another one made do not count */
+  readonly made: string;
+  /** kinds of the documents that they follow from */
+  readonly kinds: readonly string[];
+}
+
+/** Up to where outlines hold; handed back when they are kept. */
+export interface OutlineMark {
+  /** what was kept about them when they were read: where it is another by then, somebody else kept some */
+  readonly before: Uint8Array | undefined;
+  /** place of the last document when they were read */
+  readonly upTo: number;
+}
+
+/** Outlines as they are kept. They save reading documents, and tell nothing that these do not tell. */
+export interface Outlines {
+  /** those that still hold, by person */
+  readonly kept: ReadonlyMap<string, Json>;
+  /** people of whom none holds; null where it is not known who they are: everybody's are to be made anew */
+  readonly stale: readonly string[] | null;
+  /** null where none can be kept, as in a store that lies open */
+  readonly mark: OutlineMark | null;
+}
+
 /** A backup that was made and checked. */
 export interface BackupNote {
   /** when, with offset */
@@ -115,6 +141,17 @@ export interface RecordStore {
   document(id: string): Promise<StoredDocument | undefined>;
   /** Documents in the order in which they were added; one that is altered is left out and listed by {@link problems}. */
   documents(query: DocumentQuery): Promise<readonly StoredDocument[]>;
+  /**
+   * Outlines of people that are kept: what is short of each and follows from their documents, so that a list of them is there at
+   * once, however much was measured. They are no part of the record: they are lost without harm, stand in no backup, and are
+   * encrypted and erased with the person.
+   */
+  outlines(maker: OutlineMaker): Promise<Outlines>;
+  /**
+   * Keeps outlines of those that were {@link Outlines.stale}, of everybody where that was null; of a person of whom there is
+   * nothing to tell it is null. Gives false where none were kept: the store lies open or only reads, or others were kept meanwhile.
+   */
+  keepOutlines(made: string, outlines: ReadonlyMap<string, Json>, mark: OutlineMark | null): Promise<boolean>;
   /**
    * Begins a stream of bytes; `label` says what it is, `whose` the person whose it is. A stream that is begun goes on to its end
    * even where the store is locked meanwhile.

@@ -57,6 +57,15 @@ export interface KeyRow {
   readonly whose: string;
   readonly wrapped: Uint8Array | null;
   readonly erased: boolean;
+  /** outline of the person, encrypted under that key: it goes where the key goes */
+  readonly outline?: Uint8Array;
+}
+
+/** What is kept about outlines: the value that was there when they were read, and the one that comes in its place. */
+export interface OutlineSetting {
+  readonly name: string;
+  readonly before: Uint8Array | undefined;
+  readonly value: Uint8Array;
 }
 
 export interface ErasedCounts {
@@ -77,6 +86,8 @@ export interface Rows {
   /** In the order of their places. */
   findDocuments(query: DocumentQuery): Promise<readonly DocumentRow[]>;
   documentsAfter(sequence: number, limit: number): Promise<readonly DocumentRow[]>;
+  /** Place of the last document; 0 without one. */
+  lastDocument(): Promise<number>;
   addStream(row: StreamRow): Promise<void>;
   /** Adds pieces from an index on; rejects when the stream is closed or gone. */
   addPieces(stream: string, from: number, pieces: readonly Uint8Array[]): Promise<void>;
@@ -93,6 +104,12 @@ export interface Rows {
   addKey(row: KeyRow): Promise<KeyRow>;
   setting(name: string): Promise<Json | Uint8Array | undefined>;
   keepSetting(name: string, value: Json | Uint8Array): Promise<void>;
+  /**
+   * Puts outlines into the rows of keys of these people, and a setting with them; people without a key, or erased, are passed
+   * over. Does nothing and gives false where the setting is another one than before, or the place keeps none. It need not be safe
+   * at once: what is lost is made again.
+   */
+  keepOutlines(outlines: ReadonlyMap<string, Uint8Array>, setting: OutlineSetting): Promise<boolean>;
   /**
    * Takes away all documents, streams and the key of a person, and these streams besides, and adds a row in their place; does
    * nothing and gives false when there is another number of documents or streams than expected.

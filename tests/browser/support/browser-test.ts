@@ -84,7 +84,7 @@ async function telling(page: () => Page | undefined, work: () => Promise<void>):
 }
 
 /**
- * A test in a browser with an empty store of its own; the tests of a file share the browser. At its end no page may have thrown
+ * A test in a browser with an empty store of its own and without a service worker; the tests of a file share the browser. At its end no page may have thrown
  * an error or done what its policy refuses, and none may have asked for anything at another origin. Where there is no browser the test is counted as skipped.
  */
 export function browserTest(name: string, work: (given: BrowserTest) => Promise<void>, timeoutMs = 120_000): void {
@@ -108,7 +108,7 @@ export function browserTest(name: string, work: (given: BrowserTest) => Promise<
   });
 }
 
-/** The same in a browser with a profile on the disk, which can be ended and opened again. */
+/** The same in a browser with a profile on the disk, which can be ended and opened again, and with the service worker. */
 export function profileTest(name: string, work: (given: ProfileTest) => Promise<void>, timeoutMs = 120_000): void {
   test.skipIf(!isThere)(name, { timeout: timeoutMs }, async () => {
     const site = await serveSite();

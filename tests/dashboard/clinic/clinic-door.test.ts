@@ -1,4 +1,4 @@
-import { MemoryStore, memoryVault } from '@surae/storage';
+import { MemoryStore, memoryVault, StorageError } from '@surae/storage';
 import { describe, expect, test } from 'vitest';
 import { ClinicDoor } from '../../../apps/dashboard/src/clinic/clinic-door.ts';
 import { cheapCost } from '../../support/cheap-vault.ts';
@@ -17,6 +17,47 @@ function door(): ClinicDoor {
     vault: () => Promise.resolve(vault),
   });
 }
+
+describe('who works here', () => {
+  test('can be another one from now on; what was written before keeps its code', async () => {
+    const one = door();
+    one.keepAuthor('RN');
+    await one.create(passphrase);
+    await one.enter(passphrase);
+    const { store } = one.open!;
+    const somebody = { name: 'A 17', bodyMassKg: null, heelLeverM: null, demo: false };
+    await one.open!.book.addPerson(somebody);
+    let told = 0;
+    one.addEventListener('clinic-changed', () => (told += 1));
+    await one.changeAuthor('KL');
+    await one.changeAuthor('KL');
+    expect([told, one.author, one.open!.store === store]).toEqual([1, 'KL', true]);
+    await one.open!.book.addPerson(somebody);
+    await one.open!.audit.write('exported');
+    const written = await store.documents({ kind: ['person', 'author-changed', 'audit-entry'] });
+    expect(written.map(({ kind, author }) => [kind, author])).toEqual([
+      ['audit-entry', 'RN'],
+      ['person', 'RN'],
+      ['author-changed', 'KL'],
+      ['person', 'KL'],
+      ['audit-entry', 'KL'],
+    ]);
+    expect(written[2].body).toEqual({ before: 'RN', after: 'KL' });
+  });
+
+  test('stays who it was where the change cannot be kept, and nobody signs the demo clinic', async () => {
+    const one = door();
+    one.keepAuthor('RN');
+    await one.create(passphrase);
+    await one.enter(passphrase);
+    one.open!.store.add = () => Promise.reject(new StorageError('full', 'full'));
+    await expect(one.changeAuthor('KL')).rejects.toMatchObject({ code: 'full' });
+    expect(one.author).toBe('RN');
+    await one.openDemo();
+    await one.changeAuthor('KL');
+    expect(one.author).toBe('RN');
+  });
+});
 
 describe('the door', () => {
   test('opens the demo clinic to everybody, and writes no trail there', async () => {

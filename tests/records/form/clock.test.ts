@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { clockReading, steadyClock } from '../../../packages/records/src/form/clock.ts';
+import { clockReading, dateOrdersOf, steadyClock } from '../../../packages/records/src/form/clock.ts';
 
 test('a clock text is read as its kind says, and nothing else is', () => {
   const midnight = Date.UTC(2026, 2, 29) / 1000;
@@ -15,11 +15,32 @@ test('a clock text is read as its kind says, and nothing else is', () => {
     '12:00',
     '2026-02-30 00:00:01',
     '3/29/2026 00:00:01',
-    '12:00:00 PM',
+    '13:00:00 PM',
+    '0:00:00 AM',
     '',
   ]) {
     expect(clockReading(text)).toBeUndefined();
   }
+});
+
+test('half days, and dates that hang on an order, are read as they are told to be', () => {
+  const midnight = Date.UTC(2026, 2, 29) / 1000;
+  const half = (text: string): number | undefined => clockReading(text)?.seconds;
+  expect(['12:00:01 AM', '1:05:01.25 pm', '12:00:00 P.M.', '11:59:59 AM'].map(half)).toEqual([
+    1, 47_101.25, 43_200, 43_199,
+  ]);
+  expect(clockReading('3/29/2026 12:00:01 AM', 'month-day')).toEqual({ kind: 'date-time', seconds: midnight + 1 });
+  expect(clockReading('29/03/26 00:00:01,5', 'day-month')).toEqual({ kind: 'date-time', seconds: midnight + 1.5 });
+  expect(clockReading('26-03-29 00:00:01', 'year-month')).toEqual({ kind: 'date-time', seconds: midnight + 1 });
+  expect(clockReading('29.3.26 00:00:01', 'month-day')).toEqual({ kind: 'date-time', seconds: midnight + 1 });
+  expect(clockReading('2026-03-29T00:00:01Z', 'day-month')).toEqual({ kind: 'instant', seconds: midnight + 1 });
+  expect(clockReading('3/29/2026 00:00:01', 'day-month')).toBeUndefined();
+  expect(['3/29/2026 0:00:01', '3/4/26 1:00:01 PM', '29.3.26 0:00:01', '13:05:01'].map(dateOrdersOf)).toEqual([
+    ['month-day'],
+    ['day-month', 'month-day'],
+    undefined,
+    undefined,
+  ]);
 });
 
 test('days go on over midnight, and over several', () => {

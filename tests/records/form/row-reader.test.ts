@@ -12,6 +12,7 @@ const form: RowForm = {
   thousands: null,
   kinds: ['number', 'number'],
   names: ['t', 'f'],
+  dates: null,
   unitRow: null,
   dataLine: 2,
   missing: new Set(['nan']),

@@ -4,6 +4,7 @@ import {
   makeRecipe,
   type Proposal,
   type RecipeOptions,
+  RecipeReader,
   type RecipeReading,
   readWithRecipe,
   type SurveyedTable,
@@ -156,6 +157,24 @@ describe('E56: two people in one file', () => {
     expectHeel(read('two-people-column.csv', {}, { part: 'P08' }));
     expectHeel(read('two-people-column.csv', {}, { part: '1' }));
     expect(() => read('two-people-column.csv', {}, { part: 'P09' })).toThrow(/"P09" of 2 parts/);
+    // people who are called 2 and 1: a number counts parts, a text names them
+    const named = new TextDecoder().decode(bytesOf('two-people-column.csv')).replace('P08,0.00,0.00', 'P08,0.00,7.00');
+    const bytes = new TextEncoder().encode(named.replaceAll('P07', '2').replaceAll('P08', '1'));
+    const recipe = makeRecipe(surveyed(bytes).proposal, 'numbered');
+    const height = (part: string | number): number =>
+      readWithRecipe(bytes, recipe, { part }).recording.groups[0].channels[0].samples[0];
+    expect([1, 2, '1', '2'].map(height)).toEqual([0, 0.007, 0.007, 0]);
+    const reader = new RecipeReader(recipe);
+    reader.push(bytes);
+    expect(() => reader.end()).toThrow(/expected one part/);
+    expect(reader.choices).toMatchObject({
+      parts: [
+        { label: '2', fromLine: 2, toLine: 401 },
+        { label: '1', fromLine: 402, toLine: 801 },
+      ],
+      isLong: false,
+      rate: false,
+    });
   });
 
   test('are found by a pause of more than a minute', () => {
@@ -245,4 +264,25 @@ test('an answer to nothing, or a word that is none of the answers, is refused', 
   );
   expect(() => look('untidy.csv', { 'unit:heel height': 'furlong' })).toThrow(/expected m, cm, mm/);
   expect(() => look('untidy.csv', { rate: '3' })).toThrow(/10 to 2000/);
+});
+
+describe('a row of units without names', () => {
+  const rows = Array.from({ length: 50 }, (_, i) => `${10 * i};${780 + (i % 5)}`);
+  const table = (units: string): Uint8Array => new TextEncoder().encode([units, ...rows, ''].join('\n'));
+
+  test('says units and no names: N is newton, and no count of samples', () => {
+    const { form, time, columns, questions } = surveyed(table('ms;N')).proposal;
+    expect([form.header.value, form.unitRow.value]).toEqual(['none', { line: 1, units: ['ms', 'N'] }]);
+    expect([time.column.value, time.unit.value, time.rateHz.value]).toEqual([0, 'ms', 100]);
+    expect(columns[0]).toMatchObject({ label: '2', use: { value: 'force' }, unit: { value: 'N' } });
+    expect(questions.map(({ topic }) => topic)).toEqual([]);
+  });
+
+  test('belongs to the recipe: a file with other units is refused', () => {
+    const recipe = makeRecipe(surveyed(table('ms;N')).proposal, 'made');
+    const { recording } = readWithRecipe(table('ms;N'), recipe);
+    expect([...recording.groups[0].timesS.subarray(0, 3)]).toEqual([0, 0.01, 0.02]);
+    expect(() => readWithRecipe(table('s;N'), recipe)).toThrow(/unit in line 1, column 1 "ms", got "s"/);
+    expect(() => readWithRecipe(new TextEncoder().encode(rows.join('\n')), recipe)).toThrow(/unit in line 1/);
+  });
 });

@@ -128,6 +128,18 @@ const mutations: Readonly<Record<string, Mutation>> = {
     // Latin-1 has no such sign: a question mark stands for it, which is no number either
     expectRefused(byRecipe(bytesOfLines(lines, table), recipe), new RegExp(words));
   },
+  'a column of remarks': (table, recipe, dice) => {
+    const remarked = anyRow(table, dice);
+    const remark = dice.pick(['begun', '=1+1', 'he said "now"', '12 mm', '7']);
+    const isNamed = dice.draw() < 0.7;
+    const ends = linesOf(table).map((_, i) => (i === 0 ? (isNamed ? 'Remark' : '') : i === remarked + 1 ? remark : ''));
+    const lines = linesOf(table).map((line, i) => `${line}${table.delimiter}${ends[i]}`);
+    expectRefused(byRecipe(bytesOfLines(lines, table), recipe), /header|row/);
+    const outcome = byLooking(bytesOfLines(lines, table));
+    // a number may be asked about: nobody knows what a column of one number holds
+    if (remark !== '7') expect('recording' in outcome, JSON.stringify(outcome)).toBe(true);
+    expectMeant(outcome, table);
+  },
   'a dropped row': (table, recipe, dice) => {
     const row = anyRow(table, dice);
     const other = { ...table, rows: table.rows.filter((_, i) => i !== row) };

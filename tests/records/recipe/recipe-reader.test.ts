@@ -60,7 +60,7 @@ describe('a file that is not like the others is refused with what differs', () =
       /column 1 "Zeit \[s\]"; column name in line 1, column 2/,
     ],
     ['the delimiter', text.replaceAll(';', '\t'), /delimiter in line 1 ";", got "\\t"/],
-    ['no header', text.replace(/^[^\n]*\n/, ''), /header a header "Zeit \[s\]"/],
+    ['no header', text.replace(/^[^\n]*\n/, ''), /: a header "Zeit \[s\]"/],
     [
       'the decimal mark',
       text.replaceAll(',', '.'),

@@ -65,6 +65,7 @@ describe('a vault', () => {
       () => store.openStreams(),
       () => store.problems(),
       () => store.changesSince(null),
+      () => store.outlines({ made: 'x', kinds: [] }),
       () => store.adopt([]),
       () => store.lastBackup(),
       () => store.erase(ada.person.id, { author: 'x', at: 'y' }),

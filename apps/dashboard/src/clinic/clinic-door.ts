@@ -87,6 +87,21 @@ export class ClinicDoor extends EventTarget {
     this.dispatchEvent(new Event('clinic-changed'));
   }
 
+  /**
+   * Somebody else writes here from now on. It is a document of its own; what was written before keeps its code, and where it cannot
+   * be kept nothing changes.
+   */
+  async changeAuthor(code: string): Promise<void> {
+    const before = this.author ?? demoAuthor;
+    const { present } = this;
+    if (present?.which !== 'own' || code === before) return;
+    const body = { before, after: code };
+    const at = this.parts.clock.isoNow();
+    await present.store.add({ kind: 'author-changed', schema: 1, about: null, author: code, at, body });
+    this.keepAuthor(code);
+    this.become('own', present.store, code);
+  }
+
   async changePassphrase(present: string, next: string): Promise<void> {
     await (await this.vault()).changePassphrase(present, next);
     await this.present?.audit.write('passphrase-changed');

@@ -2,8 +2,11 @@ import type { SensorClock } from '@surae/sensors';
 
 const lookEveryMs = 1000;
 
+/** A set that is over is written down first; ours [ms]. */
+const afterSetMs = 5000;
+
 /**
- * Locks after a time in which nothing was touched, and never while a set runs: then as soon as it is over. Time goes on while a
+ * Locks after a time in which nothing was touched, and never while a set runs: then as soon as it is over and written down. Time goes on while a
  * set runs, so that one that ends by itself with nobody there leaves nothing open.
  */
 export class IdleLock {
@@ -12,6 +15,7 @@ export class IdleLock {
   private readonly afterMs: () => number | null;
   private touchedMs: number;
   private isRunning = false;
+  private overMs = Number.NEGATIVE_INFINITY;
   private readonly end: () => void;
 
   /** @param afterMs - how long it may lie untouched now, null for ever [ms] */
@@ -29,8 +33,8 @@ export class IdleLock {
 
   /** A set has begun, or it is over. */
   setRuns(isRunning: boolean): void {
+    if (this.isRunning && !isRunning) this.overMs = this.clock.nowMs();
     this.isRunning = isRunning;
-    this.look();
   }
 
   stop(): void {
@@ -39,7 +43,9 @@ export class IdleLock {
 
   private look(): void {
     const afterMs = this.afterMs();
-    if (this.isRunning || afterMs === null || this.clock.nowMs() - this.touchedMs < afterMs) return;
+    const nowMs = this.clock.nowMs();
+    if (this.isRunning || afterMs === null || nowMs - this.touchedMs < afterMs) return;
+    if (nowMs - this.overMs < afterSetMs) return;
     this.stop();
     this.lock();
   }

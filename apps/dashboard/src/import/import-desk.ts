@@ -3,6 +3,7 @@ import {
   findingsOf,
   formTopics,
   makeRecipe,
+  parseRecipe,
   RecipeReader,
   RecordError,
   recipeOf,
@@ -14,6 +15,9 @@ import { thinned } from './thinned.ts';
 
 /** Progress is told no more often than this [bytes]. */
 const TOLD_EVERY = 1 << 20;
+
+/** No recipe is longer: ten thousand columns fit [bytes]. */
+const RECIPE_BYTES = 16 << 20;
 
 type Read = Extract<ImportAsk, { kind: 'read' }>;
 
@@ -32,6 +36,7 @@ export class ImportDesk {
     try {
       if (asked.kind === 'look') await this.look(asked.file, asked.answers);
       else if (asked.kind === 'answer') await this.answer(asked.answers);
+      else if (asked.kind === 'recipe') await this.recipe(asked.file);
       else await this.read(asked);
     } catch (error) {
       if (error instanceof RecordError) {
@@ -65,17 +70,38 @@ export class ImportDesk {
     this.tell({ kind: 'looked', proposal, findings: findingsOf(proposal), pictures });
   }
 
-  private async read({ file, recipe: kept, name, part, window, side }: Read): Promise<void> {
+  /** A recipe out of a file, checked in every part before anything is read by it. */
+  private async recipe(file: File): Promise<void> {
+    const { name, size } = file;
+    if (size > RECIPE_BYTES) {
+      const expected = `a recipe of at most ${RECIPE_BYTES} bytes`;
+      throw new RecordError('invalid-document', { file: name, expected, actual: `${size} bytes` });
+    }
+    let text: string;
+    try {
+      text = new TextDecoder('utf-8', { fatal: true }).decode(await file.arrayBuffer());
+    } catch (cause) {
+      throw new RecordError(
+        'not-utf-8',
+        { file: name, expected: 'a recipe as text in UTF-8', actual: 'other bytes' },
+        { cause },
+      );
+    }
+    this.tell({ kind: 'recipe', recipe: parseRecipe(text, name) });
+  }
+
+  private async read({ file, recipe: kept, name, choice }: Read): Promise<void> {
     const recipe = kept === undefined ? makeRecipe(this.table!.proposal, name, file.name) : recipeOf(kept, name);
-    const reader = new RecipeReader(recipe, {
-      file: file.name,
-      ...(part === undefined ? {} : { part }),
-      ...(window === undefined ? {} : { window }),
-      ...(side === undefined ? {} : { side }),
-    });
+    const reader = new RecipeReader(recipe, { file: file.name, ...choice });
     await this.pieces(file, (piece) => reader.push(piece));
-    const { recording, passedOver } = reader.end();
-    this.tell({ kind: 'read', recording, recipe, passedOver });
+    try {
+      const { recording, passedOver } = reader.end();
+      this.tell({ kind: 'read', recording, recipe, choice, passedOver });
+    } catch (error) {
+      const { choices } = reader;
+      if (choices === undefined) throw error;
+      this.tell({ kind: 'choose', recipe, choice, choices });
+    }
   }
 
   private async pieces(file: File, take: (piece: Uint8Array) => void): Promise<void> {

@@ -1,3 +1,4 @@
+import type { TakenRecording } from '@surae/casebook';
 import type { Evidence, Guessed, Proposal, Question } from '@surae/records';
 import { IMPORT_EVIDENCE, IMPORT_FINDINGS, IMPORT_QUESTIONS, IMPORT_WORDS } from '@surae/shared';
 import { fill } from '../words/fill.ts';
@@ -40,7 +41,9 @@ export function answerWords(answer: string | number): string {
   const text = String(answer);
   const code =
     marks[text] ??
-    (['use', 'side', 'placement'] as const).map((topic) => `${topic}-${text}`).find((one) => one in IMPORT_WORDS);
+    (['use', 'side', 'placement', 'dates'] as const)
+      .map((topic) => `${topic}-${text}`)
+      .find((one) => one in IMPORT_WORDS);
   return code === undefined ? text : sentence(IMPORT_WORDS, code).text;
 }
 
@@ -78,6 +81,7 @@ export function formFacts({ form, time, labels }: Proposal): Fact[] {
     fact(words.columns.text, form.delimiter, answerWords),
     fact(words.decimals.text, form.decimal, answerWords),
     fact(words.thousands.text, form.thousands, answerWords),
+    ...(form.dates.value === 'none' ? [] : [fact(words.dates.text, form.dates, answerWords)]),
     fact(words.names.text, form.header, line),
     fact(words.times.text, time.column, (index) => (index < 0 ? words.none.text : labels[index]!)),
     fact(words['times-in'].text, time.unit, answerWords),
@@ -100,4 +104,15 @@ export function columnFacts({ use, unit, axis, side, placement }: Proposal['colu
     ...facts,
     ...more.flatMap(([name, guess]) => (guess.value === null && !guess.asks ? [] : [fact(name, guess, answerWords)])),
   ];
+}
+
+/** Whose a recording is that was taken in, and whether it was put to a visit. */
+export function takenState(
+  { personId, usedIn }: Pick<TakenRecording, 'personId' | 'usedIn'>,
+  people: readonly { readonly id: string; readonly name: string }[],
+): string {
+  const words = IMPORT_WORDS;
+  const person = people.find(({ id }) => id === personId)?.name;
+  const whose = person === undefined ? words['taken-waits'].text : fill(words['taken-of'], { person });
+  return usedIn.length === 0 ? whose : `${whose}, ${words['taken-was-used'].text}`;
 }

@@ -38,6 +38,8 @@ import {
   zeroSchema,
 } from '@surae/casebook';
 import type { ByteWriter, DocumentQuery, Json, NewDocument, RecordStore, StoredDocument } from '@surae/storage';
+import { keptCaseload } from './kept-caseload.ts';
+import { TakenShelf } from './taken-shelf.ts';
 
 /** The time as it is written into documents, with its offset from UTC. */
 export interface WallClock {
@@ -60,6 +62,8 @@ export class SafetyLockError extends Error {
 
 /** Everything that is known of people and their visits: reads and adds documents, changes none. */
 export class VisitBook extends EventTarget {
+  /** recordings of other programs that were taken in */
+  readonly taken: TakenShelf;
   private readonly store: RecordStore;
   private readonly clock: WallClock;
   private readonly author: string;
@@ -77,6 +81,10 @@ export class VisitBook extends EventTarget {
     this.clock = clock;
     this.author = author;
     this.read = read;
+    this.taken = new TakenShelf(store, {
+      read: (query) => this.documents(query),
+      add: (document) => this.add(document),
+    });
   }
 
   private async documents(query: DocumentQuery): Promise<readonly StoredDocument[]> {
@@ -106,12 +114,8 @@ export class VisitBook extends EventTarget {
   }
 
   /** Everybody with their visits, without what was measured in these. */
-  async caseload(): Promise<readonly CaseloadEntry[]> {
-    const documents = await this.documents({ kind: caseloadKinds });
-    const closed = new Set(documents.flatMap(({ kind, about }) => (kind === 'visit-closed' ? [about] : [])));
-    const open = documents.filter(({ kind, id }) => kind === 'visit' && !closed.has(id)).map(({ id }) => id);
-    const answers = open.length === 0 ? [] : await this.documents({ kind: answerKinds, about: open });
-    return caseloadOf([...documents, ...answers]);
+  caseload(): Promise<readonly CaseloadEntry[]> {
+    return keptCaseload(this.store, (query) => this.documents(query));
   }
 
   /** Visits of somebody as the list of people shows them, the newest first. */

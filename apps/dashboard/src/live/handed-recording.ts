@@ -1,10 +1,13 @@
 import type { Placement, Side, Trace } from '@surae/analysis';
+import type { TakenRecording } from '@surae/casebook';
 import type { Recording } from '@surae/records';
 
 /** A recording that was read on another page, to be played in a visit. */
 export interface HandedRecording {
   readonly name: string;
   readonly recording: Recording;
+  /** as it is kept; absent where it could not be */
+  readonly taken?: TakenRecording;
 }
 
 /** What of it is played for one leg. */
@@ -13,10 +16,12 @@ export interface HandedLeg {
   readonly trace: Trace;
   readonly side: Side | null;
   readonly placement: Placement | null;
+  /** as it is kept; absent where it is not */
+  readonly taken?: TakenRecording;
 }
 
 /** The channels of a leg, where the recording holds both; else all of it, with the leg that it says it is of. */
-export function handedLeg({ name, recording }: HandedRecording, side: Side): HandedLeg {
+export function handedLeg({ name, recording, taken }: HandedRecording, side: Side): HandedLeg {
   const channels = recording.groups.flatMap((group) => group.channels);
   const sides = new Set(channels.flatMap((channel) => channel.side ?? []));
   const groups = recording.groups.flatMap((group) => {
@@ -32,5 +37,6 @@ export function handedLeg({ name, recording }: HandedRecording, side: Side): Han
     trace: { groups },
     side: sides.size === 2 ? side : ([...sides][0] ?? null),
     placement: places.size === 1 ? (place ?? null) : null,
+    ...(taken === undefined ? {} : { taken }),
   };
 }

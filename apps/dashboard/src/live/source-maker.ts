@@ -43,6 +43,12 @@ export class SourceMaker implements SensorMaker {
     this.chosen = recording;
   }
 
+  /** What was read in a clinic is gone with it, when it is locked or left. */
+  forget(): void {
+    this.handed = undefined;
+    this.chosen = undefined;
+  }
+
   handOver(recording: HandedRecording): void {
     this.handed = recording;
   }

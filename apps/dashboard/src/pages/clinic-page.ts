@@ -2,8 +2,10 @@ import { consume } from '@lit/context';
 import { CLINIC_WORDS, DOOR_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
+import { authorFrom, longestCode } from '../clinic/author-code.ts';
 import type { ClinicDoor } from '../clinic/clinic-door.ts';
 import { type DeviceSettings, keepSettings, keptSettings, lockChoices } from '../clinic/device-settings.ts';
+import { askToKeep, isPromised } from '../clinic/storage-promise.ts';
 import { clockContext, doorContext, type HostClock } from '../contexts/capabilities.ts';
 import { storeWords } from '../live/store-words.ts';
 import '../parts/chip-choice.ts';
@@ -58,8 +60,19 @@ export class ClinicPage extends LitElement {
   @state() private codeRefusal = '';
   @state() private present = '';
   @state() private shown = false;
+  /** the code that is typed for whoever works here from now on, and why it was refused */
+  @state() private author = '';
+  /** whether the browser promised to keep the record; undefined before it was heard, null where it does not tell */
+  @state() private promised: boolean | null | undefined;
+  @state() private wasAsked = false;
+  @state() private authorRefusal = '';
   /** a new recovery code, until it is on paper */
   @state() private code: string | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    void isPromised(navigator.storage).then((promised) => (this.promised = promised));
+  }
 
   private keep(settings: DeviceSettings): void {
     this.settings = settings;
@@ -84,7 +97,8 @@ export class ClinicPage extends LitElement {
       ${
         isOwn ? nothing : html`<button type="button" @click=${() => void this.door.lock()}>${words.leave.text}</button>`
       }
-      ${isOwn ? this.lock() : nothing}
+      ${isOwn ? html`${this.who()} ${this.lock()}` : nothing}
+      ${isOwn ? this.keptHere() : nothing}
       <section>
         <h2>${words['backup-title'].text}</h2>
         <clinic-backup
@@ -103,6 +117,74 @@ export class ClinicPage extends LitElement {
         <record-problems></record-problems>
       </section>
     `;
+  }
+
+  /** Who works here: a code stands beside everything that is written. */
+  private who(): TemplateResult {
+    const words = CLINIC_WORDS;
+    return html`<section>
+      <h2>${words['who-title'].text}</h2>
+      <p>${fill(words['who-explain'], { author: this.door.author ?? '' })}</p>
+      <form novalidate @submit=${(event: SubmitEvent) => void this.changeAuthor(event)}>
+        <div>
+          <label for="author">${words['who-next'].text}</label>
+          <input
+            id="author"
+            autocomplete="off"
+            maxlength=${longestCode + 1}
+            aria-describedby="author-help"
+            .value=${this.author}
+            @input=${(event: Event) => (this.author = (event.target as HTMLInputElement).value)}
+          />
+          <p id="author-help" class="quiet">${DOOR_WORDS['author-help'].text}</p>
+        </div>
+        <p role="alert" class="voice">${this.authorRefusal}</p>
+        <button type="submit">${words['who-change'].text}</button>
+      </form>
+    </section>`;
+  }
+
+  private async changeAuthor(event: SubmitEvent): Promise<void> {
+    event.preventDefault();
+    const code = authorFrom(this.author);
+    if (code === undefined) {
+      this.authorRefusal = DOOR_WORDS['author-wrong'].text;
+      return;
+    }
+    try {
+      await this.door.changeAuthor(code);
+      this.author = '';
+      this.authorRefusal = '';
+    } catch (error) {
+      this.authorRefusal = storeWords(error);
+    }
+  }
+
+  /** Whether the browser keeps the record by itself. */
+  private keptHere(): TemplateResult | typeof nothing {
+    const { promised } = this;
+    if (promised === undefined) return nothing;
+    const words = CLINIC_WORDS;
+    const said =
+      promised === true
+        ? words['kept-promised']
+        : promised === null
+          ? words['kept-not-told']
+          : words[this.wasAsked ? 'kept-refused' : 'kept-not-promised'];
+    return html`<section>
+      <h2>${words['kept-title'].text}</h2>
+      <p role="status" class=${promised === true ? 'quiet' : 'voice'}>${said.text}</p>
+      ${
+        promised === false && !this.wasAsked
+          ? html`<button type="button" @click=${() => void this.askToKeep()}>${words['kept-ask'].text}</button>`
+          : nothing
+      }
+    </section>`;
+  }
+
+  private async askToKeep(): Promise<void> {
+    this.promised = await askToKeep(navigator.storage);
+    this.wasAsked = true;
   }
 
   private lock(): TemplateResult {

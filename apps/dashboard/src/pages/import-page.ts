@@ -1,25 +1,36 @@
 import { consume } from '@lit/context';
+import type { Person } from '@surae/casebook';
 import type { Recipe } from '@surae/records';
 import { IMPORT_WORDS } from '@surae/shared';
 import type { Json } from '@surae/storage';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { bookContext, type SensorMaker, sensorContext } from '../contexts/capabilities.ts';
+import { sortChosen } from '../import/chosen-files.ts';
 import { ImportSession } from '../import/import-session.ts';
+import { importWorker } from '../import/import-worker.ts';
 import type { ImportAnswer } from '../import/messages.ts';
 import { sortedVisits } from '../journey/people-list.ts';
+import type { TakenEntry } from '../journey/taken-shelf.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
+import type { HandedRecording } from '../live/handed-recording.ts';
 import { playsRecordings } from '../live/recording-chooser.ts';
+import { storeWords } from '../live/store-words.ts';
 import { fieldStyle } from '../parts/field-style.ts';
+import '../parts/import-choices.ts';
+import type { ReadChosen } from '../parts/import-choices.ts';
 import '../parts/import-looked.ts';
-import type { ReadChosen } from '../parts/import-looked.ts';
 import type { QuestionAnswered } from '../parts/import-questions.ts';
 import '../parts/import-read.ts';
 import type { OpenVisit } from '../parts/import-read.ts';
+import '../parts/taken-before.ts';
+import type { TakenOpened } from '../parts/taken-before.ts';
 import { saveFile } from '../result/save-file.ts';
 import { base } from '../styles/base.ts';
 import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
+
+type Read = Extract<ImportAnswer, { kind: 'read' }>;
 
 const megabytes = (bytes: number): string => (bytes / 1e6).toFixed(1);
 
@@ -33,6 +44,9 @@ export class ImportPage extends LitElement {
       .file {
         margin-block: var(--gap-6);
         max-inline-size: 44rem;
+      }
+      .file p {
+        margin-block-start: var(--gap-2);
       }
       .over {
         outline: 3px dashed var(--voice);
@@ -49,16 +63,19 @@ export class ImportPage extends LitElement {
 
   @consume({ context: bookContext }) private readonly book!: VisitBook;
   @consume({ context: sensorContext }) private readonly sensors!: SensorMaker;
-  private readonly session = new ImportSession(
-    this,
-    () => new Worker(new URL('../import/worker.ts', import.meta.url), { type: 'module' }),
-  );
+  private readonly session = new ImportSession(this, importWorker);
   @state() private recipes: readonly { readonly name: string; readonly json: Json }[] = [];
   @state() private visits: readonly OpenVisit[] = [];
+  @state() private people: readonly Person[] = [];
+  @state() private taken: readonly TakenEntry[] = [];
+  /** whose the recording is; null while that is open */
+  @state() private personId: string | null = null;
   @state() private said = '';
+  /** what became of keeping the recording */
+  @state() private takenSaid = '';
   @state() private isOver = false;
   /** the recording that stands ready for a visit */
-  private handed: Extract<ImportAnswer, { kind: 'read' }> | undefined;
+  private handed: Read | undefined;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -67,10 +84,13 @@ export class ImportPage extends LitElement {
 
   private async load(): Promise<void> {
     this.recipes = await this.book.recipes();
-    this.visits = (await this.book.caseload()).flatMap(({ person, visits }) => {
+    const caseload = await this.book.caseload();
+    this.people = caseload.map(({ person }) => person);
+    this.visits = caseload.flatMap(({ person: { id: personId, name }, visits }) => {
       const { open } = sortedVisits(visits);
-      return open === undefined ? [] : [{ id: open.id, person: person.name, date: dayOf(open.begunAt) }];
+      return open === undefined ? [] : [{ id: open.id, personId, person: name, date: dayOf(open.begunAt) }];
     });
+    this.taken = await this.book.taken.entries();
   }
 
   protected override updated(): void {
@@ -79,12 +99,36 @@ export class ImportPage extends LitElement {
     if ('kind' in state && state.kind === 'read' && state !== this.handed) {
       this.handed = state;
       this.said = '';
-      if (playsRecordings(this.sensors)) this.sensors.handOver({ name: file?.name ?? '', recording: state.recording });
+      this.takenSaid = '';
+      if (file !== undefined) void this.takeIn(file, state);
     }
   }
 
-  private choose(file: File | undefined): void {
-    if (file !== undefined) this.session.look(file);
+  /** Keeps the file as it came, from the moment it is read. */
+  private async takeIn(file: File, { recording, recipe, choice }: Read): Promise<void> {
+    const handed = { name: file.name, recording };
+    this.hand(handed);
+    try {
+      const { personId } = this;
+      const mapping = { name: file.name, recipe, choice };
+      const taken = await this.book.taken.keep(file, mapping, recording.source.sha256, personId);
+      // whoever opens it again may put it to another visit of its person
+      this.hand({ ...handed, taken: { ...taken, usedIn: [] } });
+      this.takenSaid = IMPORT_WORDS['taken-kept'].text;
+      this.taken = await this.book.taken.entries();
+    } catch (error) {
+      this.takenSaid = fill(IMPORT_WORDS['taken-not-kept'], { reason: storeWords(error) });
+    }
+  }
+
+  private hand(handed: HandedRecording): void {
+    if (playsRecordings(this.sensors)) this.sensors.handOver(handed);
+  }
+
+  private async choose(files: Iterable<File>): Promise<void> {
+    const chosen = await sortChosen([...files]);
+    if (typeof chosen === 'string') this.session.refuse(IMPORT_WORDS[chosen].text);
+    else this.session.take(chosen);
   }
 
   override render(): TemplateResult {
@@ -100,7 +144,7 @@ export class ImportPage extends LitElement {
         @drop=${(event: DragEvent) => {
           event.preventDefault();
           this.isOver = false;
-          this.choose(event.dataTransfer?.files[0]);
+          void this.choose(event.dataTransfer?.files ?? []);
         }}
       >
         <h1 tabindex="-1">${words.title.text}</h1>
@@ -110,19 +154,67 @@ export class ImportPage extends LitElement {
           <input
             id="file"
             type="file"
-            accept=".csv,.tsv,.txt,.dat,text/csv,text/plain,text/tab-separated-values"
+            multiple
+            accept=".csv,.tsv,.txt,.dat,.json,text/csv,text/plain,text/tab-separated-values,application/json"
             aria-describedby="drop"
             @change=${(event: Event) => {
               const input = event.target as HTMLInputElement;
-              this.choose(input.files?.[0]);
+              void this.choose([...(input.files ?? [])]);
               input.value = '';
             }}
           />
           <p id="drop" class="quiet">${words.drop.text}</p>
         </div>
-        ${this.stage()}
+        ${this.whose()} ${this.loaded()} ${this.stage()}
+        <taken-before
+          .entries=${this.taken}
+          .people=${this.people}
+          @taken-opened=${({ detail }: TakenOpened) => void this.open(detail)}
+          @taken-put-aside=${() => void this.load()}
+        ></taken-before>
       </div>
     `;
+  }
+
+  /** Whose the file is, asked as long as it is not read. */
+  private whose(): TemplateResult | typeof nothing {
+    const { state } = this.session;
+    if (this.people.length === 0 || ('kind' in state && state.kind === 'read')) return nothing;
+    const words = IMPORT_WORDS;
+    return html`<div class="file">
+      <label for="whose">${words.whose.text}</label>
+      <select
+        id="whose"
+        @change=${(event: Event) => (this.personId = (event.target as HTMLSelectElement).value || null)}
+      >
+        <option value="" ?selected=${this.personId === null}>${words['whose-open'].text}</option>
+        ${this.people.map(
+          ({ id, name }) => html`<option value=${id} ?selected=${this.personId === id}>${name}</option>`,
+        )}
+      </select>
+    </div>`;
+  }
+
+  /** Reads what was taken in before, as it was read then. */
+  private async open(entry: TakenEntry): Promise<void> {
+    const file = await this.book.taken.file(entry);
+    if (file === undefined) {
+      this.session.refuse(IMPORT_WORDS['taken-damaged'].text);
+      return;
+    }
+    const { recipe, choice } = entry.mapping;
+    this.personId = entry.personId;
+    this.session.readTaken(file, recipe, choice);
+  }
+
+  /** The recipe that is loaded, which reads whatever table comes. */
+  private loaded(): TemplateResult | typeof nothing {
+    const { recipe, state } = this.session;
+    if (recipe === undefined) return nothing;
+    const words = IMPORT_WORDS;
+    const waits = 'at' in state && state.at === 'nothing';
+    return html`<p role="status">${fill(waits ? words['recipe-ready'] : words['recipe-in-use'], { name: recipe.name })}</p>
+      <button type="button" @click=${() => this.session.putRecipeAway()}>${words['recipe-away'].text}</button>`;
   }
 
   private stage(): TemplateResult | typeof nothing {
@@ -133,11 +225,24 @@ export class ImportPage extends LitElement {
       if (state.kind === 'read') {
         return html`<import-read
           .result=${state}
-          .visits=${this.visits}
+          .visits=${this.visits.filter(({ personId }) => this.personId === null || personId === this.personId)}
           .said=${this.said}
+          .takenSaid=${this.takenSaid}
           @recipe-kept=${() => void this.keep(state.recipe)}
           @recipe-saved=${() => this.save(state.recipe)}
         ></import-read>`;
+      }
+      if (state.kind === 'choose') {
+        const { recipe, choice, choices } = state;
+        return html`<h2>${name}</h2>
+          <p>${fill(words['choose-first'], { name: recipe.name })}</p>
+          <import-choices
+            .parts=${choices.parts}
+            .isLong=${choices.isLong}
+            .windows=${choices.windows}
+            .asksRate=${choices.rate}
+            @read-chosen=${({ detail }: ReadChosen) => this.session.read({ ...choice, ...detail }, recipe)}
+          ></import-choices>`;
       }
       return html`<h2>${name}</h2>
         ${this.kept()}
@@ -153,13 +258,22 @@ export class ImportPage extends LitElement {
       case 'stopped':
         return html`<p class="voice" role="status">${words.cancelled.text}</p>`;
       case 'refused':
-        return html`<p class="voice" role="alert">${fill(words.refused, { reason: state.reason })}</p>`;
+        return html`<p class="voice" role="alert">${fill(words.refused, { reason: state.reason })}</p>
+          ${this.lookAnyway()}`;
       case 'working': {
+        if (state.what === 'recipe') return html`<p role="status">${words['recipe-looking'].text}</p>`;
         const figures = { name, done: megabytes(state.doneBytes), total: megabytes(state.totalBytes) };
         return html`<p role="status">${fill(words[state.what === 'look' ? 'looking' : 'reading'], figures)}</p>
           <button type="button" @click=${() => this.session.stop()}>${words.cancel.text}</button>`;
       }
     }
+  }
+
+  /** A table that no recipe read, or beside which a recipe was refused, is still there to be looked at. */
+  private lookAnyway(): TemplateResult | typeof nothing {
+    const { file, recipe, isByRecipe } = this.session;
+    if (file === undefined || recipe !== undefined || !isByRecipe) return nothing;
+    return html`<button type="button" @click=${() => this.session.look(file)}>${IMPORT_WORDS['look-anyway'].text}</button>`;
   }
 
   /** The recipes that may fit: a file that differs is refused with what differs. */

@@ -1,10 +1,11 @@
 import { consume } from '@lit/context';
-import { type PullPlacement, pullFingerprint, type Side, type Trace } from '@surae/analysis';
+import { type PullPlacement, pullFingerprint, type Side } from '@surae/analysis';
 import { mayTest, type PullChoice, type SetUpKept, type Visit } from '@surae/casebook';
 import { LIVE_WORDS, PULL_READY_WORDS, type PullProtocol, READY_WORDS, SAFETY_LIST } from '@surae/shared';
-import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import {
+  bookContext,
   clockContext,
   type HostClock,
   type SensorMaker,
@@ -14,8 +15,10 @@ import {
 import type { SensorShelf } from '../devices/sensor-shelf.ts';
 import { ShelfFollower } from '../devices/shelf-follower.ts';
 import { typedNumber } from '../journey/person-form.ts';
+import type { VisitBook } from '../journey/visit-book.ts';
 import { fileWords } from '../live/file-words.ts';
-import { handedLeg } from '../live/handed-recording.ts';
+import { type HandedLeg, type HandedRecording, handedLeg } from '../live/handed-recording.ts';
+import { handedFor, useTaken } from '../live/handed-use.ts';
 import { holdsPulls, isAlike, pullChoices, pullPlacements, pullProtocolOf } from '../live/pull-choices.ts';
 import { playsRecordings } from '../live/recording-chooser.ts';
 import { otherLegSensor } from '../live/sensor-change.ts';
@@ -25,8 +28,10 @@ import '../parts/sensor-in-hand.ts';
 import '../parts/set-up-check.ts';
 import type { SensorLooked, SetUpLooked } from '../parts/set-up-check.ts';
 import '../parts/source-check.ts';
+import '../parts/taken-list.ts';
+import type { TakenChosen } from '../parts/taken-list.ts';
 import '../parts/test-choice.ts';
-import { readyStyle } from './ready-style.ts';
+import { leverStyle, readyStyle } from './ready-style.ts';
 
 const origins = ['live', 'simulated', 'replayed'] as const satisfies readonly PullChoice['origin'][];
 const originWords = { live: LIVE_WORDS.live, simulated: READY_WORDS.simulated, replayed: READY_WORDS.replayed };
@@ -37,45 +42,21 @@ const leverRangeCm = { least: 5, most: 25 } as const;
 /** Before the isometric trials of a leg: position, rig, lever, source, set-up, and what to watch. Tells `begin-pull`. */
 @customElement('pull-ready')
 export class PullReady extends LitElement {
-  static override styles = [
-    base,
-    readyStyle,
-    css`
-      input[type='text'] {
-        background: transparent;
-        border: 1.5px solid var(--ink);
-        border-radius: 4px;
-        color: inherit;
-        font: inherit;
-        font-size: var(--size-2);
-        inline-size: 8rem;
-        min-block-size: var(--target);
-        padding-inline: var(--gap-3);
-      }
-      .lever {
-        display: grid;
-        gap: var(--gap-1);
-        justify-items: start;
-      }
-      .lever span:first-child {
-        font-size: var(--size-2);
-        font-weight: 600;
-      }
-    `,
-  ];
+  static override styles = [base, readyStyle, leverStyle];
 
   @property({ attribute: false }) visit!: Visit;
   @property({ attribute: false }) side!: Side;
   /** why the last attempt to start did nothing; empty when there was none */
   @property({ attribute: false }) problem = '';
   @consume({ context: sensorContext }) private readonly sensors!: SensorMaker;
+  @consume({ context: bookContext }) private readonly book!: VisitBook;
   @consume({ context: clockContext }) private readonly clock!: HostClock;
   @consume({ context: shelfContext }) private readonly shelf!: SensorShelf;
   @state() private protocol!: PullProtocol;
   @state() private placement: PullPlacement = 'platform';
   @state() private origin: PullChoice['origin'] = 'simulated';
   @state() private lever = '';
-  @state() private file: { readonly name: string; readonly trace: Trace; readonly side: Side | null } | undefined;
+  @state() private file: Omit<HandedLeg, 'placement'> | undefined;
   @state() private refusal = '';
   @state() private looked: SensorLooked | undefined;
   /** how things stand with the connected sensor; kept when the test begins */
@@ -94,11 +75,8 @@ export class PullReady extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     if (this.shelf.held !== undefined) this.origin = 'live';
-    const handed = playsRecordings(this.sensors) ? this.sensors.handed : undefined;
-    if (handed !== undefined) {
-      this.file = handedLeg(handed, this.side);
-      this.origin = 'replayed';
-    }
+    const handed = handedFor(this.sensors, this.visit);
+    if (handed !== undefined) this.takeUp(handed);
     const choices = pullChoices();
     const last = this.lastChoice;
     this.protocol = (last && pullProtocolOf(last.protocolId)) ?? choices[0]!;
@@ -135,11 +113,24 @@ export class PullReady extends LitElement {
     this.refusal = 'refusal' in read ? read.refusal.message : '';
   }
 
-  private begin(): void {
+  /** Plays a recording that was taken in, here and for the other leg. */
+  private takeUp(handed: HandedRecording): void {
+    const leg = handedLeg(handed, this.side);
+    this.file = leg;
+    this.refusal = '';
+    this.origin = 'replayed';
+    if (playsRecordings(this.sensors)) this.sensors.handOver(handed);
+  }
+
+  private async begin(): Promise<void> {
     const { side, protocol, placement, origin, sensors, file, leverCm } = this;
     if (leverCm === undefined) return;
     const { told } = this.shelf;
-    if (origin === 'replayed' && file !== undefined && playsRecordings(sensors)) sensors.choose(file.trace);
+    if (origin === 'replayed' && file !== undefined) {
+      if (file.taken !== undefined) this.refusal = await useTaken(sensors, this.book, file.taken, this.visit);
+      if (this.refusal !== '') return;
+      if (playsRecordings(sensors)) sensors.choose(file.trace);
+    }
     const choice: PullChoice = {
       side,
       protocolId: protocol.id,
@@ -214,6 +205,7 @@ export class PullReady extends LitElement {
         )}
       </div>
       ${this.origin === 'replayed' ? this.chooseFile() : nothing}
+      <taken-list .visit=${this.visit} @taken-chosen=${({ detail }: TakenChosen) => this.takeUp(detail)}></taken-list>
       ${
         this.origin === 'live'
           ? html`<sensor-in-hand
@@ -324,7 +316,7 @@ export class PullReady extends LitElement {
           : html`<p class="voice" role="alert">${fill(READY_WORDS['not-started'], { reason: this.problem })}</p>`
       }
       ${allowed ? nothing : html`<p class="voice">${READY_WORDS['live-locked'].text}</p>`}
-      <button class="main" type="button" ?disabled=${!this.canBegin} @click=${() => this.begin()}>
+      <button class="main" type="button" ?disabled=${!this.canBegin} @click=${() => void this.begin()}>
         ${PULL_READY_WORDS[this.origin === 'replayed' ? 'play' : 'begin'].text}
       </button>
     </div>`;

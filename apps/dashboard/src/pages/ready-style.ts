@@ -90,3 +90,27 @@ export const readyStyle = css`
     }
   }
 `;
+
+/** The field in which the lever of a foot is typed. */
+export const leverStyle = css`
+  input[type='text'] {
+    background: transparent;
+    border: 1.5px solid var(--ink);
+    border-radius: 4px;
+    color: inherit;
+    font: inherit;
+    font-size: var(--size-2);
+    inline-size: 8rem;
+    min-block-size: var(--target);
+    padding-inline: var(--gap-3);
+  }
+  .lever {
+    display: grid;
+    gap: var(--gap-1);
+    justify-items: start;
+  }
+  .lever span:first-child {
+    font-size: var(--size-2);
+    font-weight: 600;
+  }
+`;

@@ -1,10 +1,11 @@
 import { consume } from '@lit/context';
-import { type Placement, protocolFingerprint, type Side, type Trace } from '@surae/analysis';
+import { type Placement, protocolFingerprint, type Side } from '@surae/analysis';
 import { mayTest, type SetChoice, type SetUpKept, type Visit } from '@surae/casebook';
 import { LIVE_WORDS, type Protocol, READY_WORDS, SAFETY_LIST } from '@surae/shared';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import {
+  bookContext,
   clockContext,
   type HostClock,
   type SensorMaker,
@@ -13,8 +14,10 @@ import {
 } from '../contexts/capabilities.ts';
 import type { SensorShelf } from '../devices/sensor-shelf.ts';
 import { ShelfFollower } from '../devices/shelf-follower.ts';
+import type { VisitBook } from '../journey/visit-book.ts';
 import { fileWords } from '../live/file-words.ts';
-import { handedLeg } from '../live/handed-recording.ts';
+import { type HandedLeg, type HandedRecording, handedLeg } from '../live/handed-recording.ts';
+import { handedFor, useTaken } from '../live/handed-use.ts';
 import { protocolChoices, protocolOf } from '../live/protocol-choices.ts';
 import { playsRecordings } from '../live/recording-chooser.ts';
 import { fits } from '../live/recording-fit.ts';
@@ -25,6 +28,8 @@ import '../parts/sensor-in-hand.ts';
 import '../parts/set-up-check.ts';
 import type { PlaceAnswered, SensorLooked, SetUpLooked } from '../parts/set-up-check.ts';
 import '../parts/source-check.ts';
+import '../parts/taken-list.ts';
+import type { TakenChosen } from '../parts/taken-list.ts';
 import '../parts/test-choice.ts';
 import { foldStyle } from '../parts/fold-style.ts';
 import { readyStyle } from './ready-style.ts';
@@ -43,12 +48,13 @@ export class SetReady extends LitElement {
   /** why the last attempt to start did nothing; empty when there was none */
   @property({ attribute: false }) problem = '';
   @consume({ context: sensorContext }) private readonly sensors!: SensorMaker;
+  @consume({ context: bookContext }) private readonly book!: VisitBook;
   @consume({ context: clockContext }) private readonly clock!: HostClock;
   @consume({ context: shelfContext }) private readonly shelf!: SensorShelf;
   @state() private protocol!: Protocol;
   @state() private placement: Placement = 'foot';
   @state() private origin: SetChoice['origin'] = 'simulated';
-  @state() private file: { readonly name: string; readonly trace: Trace; readonly side: Side | null } | undefined;
+  @state() private file: Omit<HandedLeg, 'placement'> | undefined;
   @state() private refusal = '';
   @state() private looked: SensorLooked | undefined;
   /** how things stand with the connected sensor; kept when the test begins */
@@ -67,11 +73,8 @@ export class SetReady extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     if (this.shelf.held !== undefined) this.origin = 'live';
-    const handed = playsRecordings(this.sensors) ? this.sensors.handed : undefined;
-    if (handed !== undefined) {
-      this.file = handedLeg(handed, this.side);
-      this.origin = 'replayed';
-    }
+    const handed = handedFor(this.sensors, this.visit);
+    if (handed !== undefined) this.takeUp(handed);
     const allowed = protocolChoices(this.visit, this.side).filter(({ blocked }) => blocked === null);
     const wanted = allowed.find(({ protocol }) => protocol.id === this.lastChoice?.protocolId) ?? allowed[0];
     this.protocol = wanted!.protocol;
@@ -112,9 +115,23 @@ export class SetReady extends LitElement {
     if (read.placement !== null) this.placement = read.placement;
   }
 
-  private begin(): void {
+  /** Plays a recording that was taken in, here and for the other leg. */
+  private takeUp(handed: HandedRecording): void {
+    const leg = handedLeg(handed, this.side);
+    this.file = leg;
+    this.refusal = '';
+    this.origin = 'replayed';
+    if (leg.placement !== null) this.placement = leg.placement;
+    if (playsRecordings(this.sensors)) this.sensors.handOver(handed);
+  }
+
+  private async begin(): Promise<void> {
     const { side, protocol, placement, origin, sensors, file } = this;
-    if (origin === 'replayed' && file !== undefined && playsRecordings(sensors)) sensors.choose(file.trace);
+    if (origin === 'replayed' && file !== undefined) {
+      if (file.taken !== undefined) this.refusal = await useTaken(sensors, this.book, file.taken, this.visit);
+      if (this.refusal !== '') return;
+      if (playsRecordings(sensors)) sensors.choose(file.trace);
+    }
     const fingerprint = protocolFingerprint(protocol, placement, protocol.parameters.referenceRule.value);
     const { told } = this.shelf;
     const choice: SetChoice = {
@@ -148,7 +165,7 @@ export class SetReady extends LitElement {
                 : html`<p class="voice" role="alert">${fill(READY_WORDS['not-started'], { reason: this.problem })}</p>`
             }
             ${this.isLocked ? html`<p class="voice">${READY_WORDS['live-locked'].text}</p>` : nothing}
-            <button class="main" type="button" ?disabled=${!this.canBegin} @click=${() => this.begin()}>
+            <button class="main" type="button" ?disabled=${!this.canBegin} @click=${() => void this.begin()}>
               ${READY_WORDS.begin.text}
             </button>
           </div>
@@ -222,6 +239,7 @@ export class SetReady extends LitElement {
         )}
       </div>
       ${this.origin === 'replayed' ? this.chooseFile() : nothing}
+      <taken-list .visit=${this.visit} @taken-chosen=${({ detail }: TakenChosen) => this.takeUp(detail)}></taken-list>
       ${
         this.origin === 'live'
           ? html`<sensor-in-hand

@@ -121,7 +121,7 @@ export class StartPage extends LitElement {
     return html`
       <h1>${START_WORDS.title.text}</h1>
       ${this.door.open?.which === 'own' ? null : html`<p class="voice intro">${START_WORDS['demo-clinic'].text}</p>`}
-      <backup-reminder></backup-reminder>
+      <backup-reminder .isEmpty=${this.entries === undefined ? undefined : this.entries.length === 0}></backup-reminder>
       <p class="voice" role="alert">${this.notBegun}</p>
       ${this.earlierVisits()}
       ${memoryOnly ? html`<p class="voice intro" role="status">${START_WORDS['memory-only'].text}</p>` : null}

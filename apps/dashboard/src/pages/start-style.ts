@@ -14,6 +14,14 @@ export const startStyle = css`
     grid-template-columns: minmax(0, 1fr) auto;
     padding-block: var(--gap-4);
   }
+  /* of hundreds of people those are laid out who are seen; where the ring around what has the focus would be cut off, all are */
+  @supports (overflow-clip-margin: 8px) {
+    .people > li {
+      content-visibility: auto;
+      contain-intrinsic-size: auto 10rem;
+      overflow-clip-margin: var(--gap-2);
+    }
+  }
   ul,
   h2,
   p {

@@ -1,8 +1,8 @@
 import { consume } from '@lit/context';
 import { CLINIC_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
-import { customElement, state } from 'lit/decorators.js';
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
 import { type BackupAge, backupAge } from '../clinic/backup-age.ts';
 import type { ClinicDoor } from '../clinic/clinic-door.ts';
 import { keptSettings } from '../clinic/device-settings.ts';
@@ -19,15 +19,16 @@ export class BackupReminder extends LitElement {
   @consume({ context: storeContext }) private readonly store!: RecordStore;
   @consume({ context: doorContext }) private readonly door!: ClinicDoor;
   @consume({ context: clockContext }) private readonly clock!: HostClock;
+  /** whether there is nobody in the book; undefined until that is known. The reminder is made by the first answer. */
+  @property({ attribute: false }) isEmpty: boolean | undefined;
   @state() private backup: BackupAge = { due: false, days: null };
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    if (this.door.open?.which === 'own') void this.look();
+  protected override updated(changed: PropertyValues<this>): void {
+    const isFirst = changed.has('isEmpty') && changed.get('isEmpty') === undefined;
+    if (isFirst && this.isEmpty !== undefined && this.door.open?.which === 'own') void this.look(this.isEmpty);
   }
 
-  private async look(): Promise<void> {
-    const isEmpty = (await this.store.documents({ kind: 'person' })).length === 0;
+  private async look(isEmpty: boolean): Promise<void> {
     const { backupDays } = keptSettings(localStorage);
     const asked = { nowIso: this.clock.isoNow(), backupDays, isEmpty };
     this.backup = backupAge(await this.store.lastBackup(), asked);

@@ -14,6 +14,12 @@ import { fieldStyle } from './field-style.ts';
 import { secretField, showButton } from './secret-field.ts';
 import { secretStyle } from './secret-style.ts';
 
+/** Why nothing of a backup was taken. */
+function refusedWords(error: unknown): string {
+  const isNewer = error instanceof StorageError && error.code === 'newer-version';
+  return isNewer ? CLINIC_WORDS['restore-newer'].text : storeWords(error);
+}
+
 /** A backup is looked into, and then added to the clinic that is open. */
 @customElement('clinic-restore')
 export class ClinicRestore extends LitElement {
@@ -69,7 +75,7 @@ export class ClinicRestore extends LitElement {
     } catch (error) {
       const isLocked = error instanceof StorageError && error.code === 'locked';
       if (isLocked) this.isAsked = true;
-      else this.refusal = storeWords(error);
+      else this.refusal = refusedWords(error);
     }
     this.busy = undefined;
   }

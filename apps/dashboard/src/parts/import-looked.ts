@@ -1,31 +1,21 @@
-import type { Window } from '@surae/records';
 import { IMPORT_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { customElement, property } from 'lit/decorators.js';
+import { sideDash } from '../charts/side-dash.ts';
 import '../charts/signal-chart.ts';
 import { columnFacts, findingWords, formFacts } from '../import/import-words.ts';
 import type { ImportAnswer } from '../import/messages.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
-import './chip-choice.ts';
-import type { ChipChosen } from './chip-choice.ts';
 import { foldStyle } from './fold-style.ts';
+import './import-choices.ts';
 import './import-facts.ts';
 import './import-questions.ts';
 import { ruledSectionStyle } from './ruled-section-style.ts';
 
 type Looked = Extract<ImportAnswer, { kind: 'looked' }>;
 
-/** What is chosen before a file is read. */
-export interface ReadChoice {
-  readonly part?: string;
-  readonly window?: Window | 'all';
-  readonly side?: 'left' | 'right';
-}
-
-export type ReadChosen = CustomEvent<ReadChoice>;
-
-/** A file that was looked at: what is asked, its first rows, its trace, and each guess with its evidence. Tells `read-chosen`. */
+/** A file that was looked at: what is asked, its first rows, its trace, and each guess with its evidence. Lets `read-chosen` through. */
 @customElement('import-looked')
 export class ImportLooked extends LitElement {
   static override styles = [
@@ -36,9 +26,6 @@ export class ImportLooked extends LitElement {
       :host {
         display: grid;
         grid-template-columns: minmax(0, 1fr);
-      }
-      .main {
-        margin-block-start: var(--gap-6);
       }
       .scroll {
         overflow-x: auto;
@@ -58,29 +45,16 @@ export class ImportLooked extends LitElement {
         display: block;
         margin-block: var(--gap-3) var(--gap-6);
       }
-      chip-choice {
-        display: block;
-        margin-block-end: var(--gap-6);
-      }
     `,
   ];
 
   @property({ attribute: false }) looked!: Looked;
-  @state() private chosenPart: string | undefined;
-  @state() private chosenWindow: string | undefined;
-  @state() private side: string | null = null;
 
   /** The question that was answered is gone, and with it the focus: it goes on above those that are left. */
   protected override updated(changed: PropertyValues<this>): void {
     const before: Looked | undefined = changed.get('looked');
     if (before === undefined || before.proposal.questions.length <= this.looked.proposal.questions.length) return;
     this.renderRoot.querySelector<HTMLElement>('#asked')?.focus();
-  }
-
-  private get isReady(): boolean {
-    const { questions, parts, isLong, odd, wrongSteps } = this.looked.proposal;
-    if (questions.length > 0 || odd.unreadable.count > 0 || odd.stray.count > 0 || wrongSteps.count > 0) return false;
-    return (parts.parts.length < 2 || this.chosenPart !== undefined) && (!isLong || this.chosenWindow !== undefined);
   }
 
   override render(): TemplateResult {
@@ -97,7 +71,6 @@ export class ImportLooked extends LitElement {
                 <import-questions .questions=${questions}></import-questions>`
         }
         ${this.choices()}
-        <button class="main" type="button" ?disabled=${!this.isReady} @click=${() => this.read()}>${words.read.text}</button>
       </section>
       ${this.found()}
       <section>
@@ -120,58 +93,20 @@ export class ImportLooked extends LitElement {
   }
 
   private choices(): TemplateResult {
-    const words = IMPORT_WORDS;
-    const { parts, partLines, isLong, windows, columns } = this.looked.proposal;
+    const { parts, partLines, isLong, windows, columns, questions, odd, wrongSteps } = this.looked.proposal;
     const used = columns.filter(({ use }) => use.value !== null && use.value !== 'unused');
     const noSide = used.length > 0 && used.every(({ side }) => side.value === null && !side.asks);
-    const seconds = (value: number): string => value.toFixed(0);
-    return html`
-      ${
+    return html`<import-choices
+      .parts=${
         parts.parts.length < 2
-          ? nothing
-          : html`<chip-choice
-              .legend=${words.part.text}
-              .chips=${[
-                ...parts.parts.slice(0, 12).map(({ label }, i) => ({
-                  value: String(i + 1),
-                  text: fill(words['part-option'], { label, from: partLines[i]!.from, to: partLines[i]!.to }),
-                })),
-              ]}
-              .value=${this.chosenPart ?? null}
-              @chip-chosen=${({ detail }: ChipChosen) => (this.chosenPart = detail)}
-            ></chip-choice>`
+          ? []
+          : parts.parts.map(({ label }, i) => ({ label, fromLine: partLines[i]!.from, toLine: partLines[i]!.to }))
       }
-      ${
-        isLong
-          ? html`<chip-choice
-              .legend=${words.window.text}
-              .chips=${[
-                ...windows.slice(0, 8).map(({ fromS, toS }, i) => ({
-                  value: String(i),
-                  text: fill(words['window-option'], { from: seconds(fromS), to: seconds(toS) }),
-                })),
-                { value: 'all', text: words.whole.text },
-              ]}
-              .value=${this.chosenWindow ?? null}
-              @chip-chosen=${({ detail }: ChipChosen) => (this.chosenWindow = detail)}
-            ></chip-choice>`
-          : nothing
-      }
-      ${
-        noSide
-          ? html`<chip-choice
-              .legend=${words.side.text}
-              .chips=${[
-                { value: 'left', text: words['side-left'].text },
-                { value: 'right', text: words['side-right'].text },
-              ]}
-              .open=${words['side-open'].text}
-              .value=${this.side}
-              @chip-chosen=${({ detail }: ChipChosen<string | null>) => (this.side = detail)}
-            ></chip-choice>`
-          : nothing
-      }
-    `;
+      .isLong=${isLong}
+      .windows=${windows}
+      .asksSide=${noSide}
+      .blocked=${questions.length > 0 || odd.unreadable.count > 0 || odd.stray.count > 0 || wrongSteps.count > 0}
+    ></import-choices>`;
   }
 
   private found(): TemplateResult | typeof nothing {
@@ -199,7 +134,7 @@ export class ImportLooked extends LitElement {
           times: line.times,
           values: line.values,
           decimals: 2,
-          dash: [],
+          dash: sideDash(side.value),
           side: side.value,
         },
       ];
@@ -231,21 +166,5 @@ export class ImportLooked extends LitElement {
         </tbody>
       </table>
     </div>`;
-  }
-
-  private read(): void {
-    const { windows } = this.looked.proposal;
-    const window =
-      this.chosenWindow === undefined
-        ? undefined
-        : this.chosenWindow === 'all'
-          ? ('all' as const)
-          : windows[Number(this.chosenWindow)];
-    const detail: ReadChoice = {
-      ...(this.chosenPart === undefined ? {} : { part: this.chosenPart }),
-      ...(window === undefined ? {} : { window }),
-      ...(this.side === 'left' || this.side === 'right' ? { side: this.side } : {}),
-    };
-    this.dispatchEvent(new CustomEvent('read-chosen', { detail }));
   }
 }

@@ -4,6 +4,7 @@ import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { answerWords, becauseWords, questionWords } from '../import/import-words.ts';
+import { rateOf } from '../import/typed-rate.ts';
 import { base } from '../styles/base.ts';
 import './chip-choice.ts';
 import type { ChipChosen } from './chip-choice.ts';
@@ -72,9 +73,9 @@ export class ImportQuestions extends LitElement {
       novalidate
       @submit=${(event: SubmitEvent) => {
         event.preventDefault();
-        const rate = Number(this.rate.replace(',', '.'));
-        this.wrong = !(rate >= 10 && rate <= 2000);
-        if (!this.wrong) this.answer(id, String(rate));
+        const rate = rateOf(this.rate);
+        this.wrong = rate === undefined;
+        if (rate !== undefined) this.answer(id, String(rate));
       }}
     >
       <div>

@@ -1,6 +1,7 @@
 import { IMPORT_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { sideDash } from '../charts/side-dash.ts';
 import '../charts/signal-chart.ts';
 import { answerWords } from '../import/import-words.ts';
 import type { ImportAnswer } from '../import/messages.ts';
@@ -13,6 +14,7 @@ import { ruledSectionStyle } from './ruled-section-style.ts';
 /** A visit that a recording can be taken into. */
 export interface OpenVisit {
   readonly id: string;
+  readonly personId: string;
   readonly person: string;
   readonly date: string;
 }
@@ -32,6 +34,13 @@ export class ImportRead extends LitElement {
         display: block;
         margin-block: var(--gap-3) var(--gap-6);
       }
+      /* under the button beside it, where there is no room, it stands at the edge as all text does */
+      .choices .plain {
+        padding-inline: 0;
+      }
+      .said {
+        margin-block-start: var(--gap-3);
+      }
       .visits {
         display: grid;
         gap: var(--gap-3);
@@ -46,6 +55,9 @@ export class ImportRead extends LitElement {
   /** what became of keeping the recipe; empty where it was not tried */
   @property({ attribute: false }) said = '';
 
+  /** what became of keeping the recording; empty while it is being kept */
+  @property({ attribute: false }) takenSaid = '';
+
   override render(): TemplateResult {
     const words = IMPORT_WORDS;
     const { groups } = this.result.recording;
@@ -59,6 +71,7 @@ export class ImportRead extends LitElement {
           return html`<p>${fill(words['read-line'], { channels: [...names].join(', '), seconds, samples: timesS.length })}</p>`;
         })}
         <p class="quiet">${gaps === 0 ? words['no-gaps'].text : fill(words.gaps, { count: gaps })}</p>
+        <p class="quiet" role="status">${this.takenSaid}</p>
         ${this.pictures()}
       </section>
       <section>
@@ -83,7 +96,7 @@ export class ImportRead extends LitElement {
             ${words['save-recipe'].text}
           </button>
         </div>
-        ${this.said === '' ? nothing : html`<p class="voice" role="status">${this.said}</p>`}
+        ${this.said === '' ? nothing : html`<p class="voice said" role="status">${this.said}</p>`}
       </section>
     `;
   }
@@ -99,7 +112,7 @@ export class ImportRead extends LitElement {
             times: line.times,
             values: line.values,
             decimals: 3,
-            dash: [],
+            dash: sideDash(side),
             side: side ?? null,
           },
         ];

@@ -130,6 +130,7 @@ export class PullRunning extends LitElement {
     } catch (error) {
       this.isOver = true;
       this.letGo();
+      this.dispatchEvent(new CustomEvent('bare-screen', { detail: false, bubbles: true, composed: true }));
       const detail = this.wantsStop ? LIVE_WORDS['stopped-early'].text : sourceWords(error as Error);
       this.dispatchEvent(new CustomEvent('trial-not-started', { detail }));
     }
@@ -194,7 +195,6 @@ export class PullRunning extends LitElement {
   private letGo(): void {
     this.endLooks();
     this.page.stop();
-    this.dispatchEvent(new CustomEvent('bare-screen', { detail: false, bubbles: true, composed: true }));
   }
 
   private async markLifted(): Promise<void> {

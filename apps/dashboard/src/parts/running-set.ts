@@ -133,6 +133,7 @@ export class RunningSet extends LitElement {
   private notStarted(detail: string): void {
     this.isOver = true;
     this.letGo();
+    this.dispatchEvent(new CustomEvent('bare-screen', { detail: false, bubbles: true, composed: true }));
     this.dispatchEvent(new CustomEvent('set-not-started', { detail }));
   }
 
@@ -185,6 +186,7 @@ export class RunningSet extends LitElement {
     if (this.isOver) return;
     this.isOver = true;
     this.letGo();
+    // the screen stays bare, and the clinic open, until all that came is stored
     const stopped = await session.live.stop();
     const detail: OverSet = { session, stopped, unsaved: this.unsaved, failure };
     this.dispatchEvent(new CustomEvent('set-over', { detail }));
@@ -195,7 +197,6 @@ export class RunningSet extends LitElement {
     clearTimeout(this.soundTimer);
     this.sound.stop();
     this.page.stop();
-    this.dispatchEvent(new CustomEvent('bare-screen', { detail: false, bubbles: true, composed: true }));
   }
 
   private notSaved(error: unknown): void {

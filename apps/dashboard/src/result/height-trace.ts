@@ -2,6 +2,7 @@ import { BlockCounter, blockCounterDefaults, counterInput, type Report, type Tra
 import type { SetChoice } from '@surae/casebook';
 import { AXIS_WORDS } from '@surae/shared';
 import type { ChartMark, ChartSeries } from '../charts/readings.ts';
+import { sideDash } from '../charts/side-dash.ts';
 
 /** A height over time, and the tops of the repetitions with their numbers. */
 export interface HeightTrace {
@@ -11,9 +12,6 @@ export interface HeightTrace {
 
 /** Length of the pieces that the recording is gone through in: the picture has a point for each [s]; ours. */
 const pieceS = 0.02;
-
-/** Dash and gap of the line of the right leg [px]. */
-const rightDash = [8, 4] as const;
 
 /** Tenths of a centimetre only where the heights of the set are known to better than a centimetre; ours. */
 function centimetreDecimals(report: Report | null): number {
@@ -75,7 +73,7 @@ export function heightTrace(
         times: Float64Array.from(times),
         values: Float64Array.from(values),
         decimals: hasScale ? centimetreDecimals(report) : shapeDecimals,
-        dash: side === 'right' ? rightDash : [],
+        dash: sideDash(side),
         side,
       },
     ],

@@ -1,9 +1,7 @@
 import type { PullReport, Side, Trace } from '@surae/analysis';
 import { PULL_RESULT_WORDS } from '@surae/shared';
 import type { ChartMark, ChartSeries } from '../charts/readings.ts';
-
-/** Dash and gap of the line of the right leg [px]. */
-const rightDash = [8, 4] as const;
+import { sideDash } from '../charts/side-dash.ts';
 
 /** The force as it was read over the whole recording of a leg, with the numbers of the pushes at their peaks. */
 export function pullTrace(
@@ -23,7 +21,7 @@ export function pullTrace(
         times: timesS,
         values: channel.samples,
         decimals: quantity === 'force' ? 0 : 1,
-        dash: side === 'right' ? rightDash : [],
+        dash: sideDash(side),
         side,
       };
       return {

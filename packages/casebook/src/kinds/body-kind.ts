@@ -6,7 +6,7 @@ export interface BodyKind {
   /** the word that documents carry */
   readonly kind: string;
   /** what a document of it is about */
-  readonly about: 'nothing' | 'person' | 'visit' | 'sensor' | 'document';
+  readonly about: 'nothing' | 'person' | 'person-or-nothing' | 'visit' | 'sensor' | 'document';
   /** whether an amendment may change it; what was recorded while it happened may not, it gets a newer document of its own */
   readonly amendable: boolean;
   /** shape of the body, version 1 first; never edited after release, a new version is added behind it */

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { BodyKind } from './body-kind.ts';
-import { finite, json, note, side } from './parts.ts';
+import { finite, id, json, note, side } from './parts.ts';
 
 const calibration = z.looseObject({
   sensor: z.string().min(1),
@@ -70,6 +70,29 @@ const auditEntry = z
       'Who did what and when stands around it; `subject` is the random id of a person or a document, never a name',
   });
 
+const recordingTaken = z
+  .strictObject({
+    bytesId: id,
+    mappingId: id,
+    sha256: z.string().regex(/^[0-9a-f]{64}$/),
+    byteLength: z.int().min(1),
+  })
+  .meta({
+    title: 'Recording taken in',
+    description:
+      'A file of another program: the stream of its bytes as they came, and the stream of JSON with its name and how it is read',
+  });
+
+const recordingUsed = z.strictObject({ personId: id, visitId: id, bytesId: id, mappingId: id }).meta({
+  title: 'Recording put to a visit',
+  description: 'Of whom the recording that it is about was; its streams are named, so that they go with that person',
+});
+
+const authorChanged = z.strictObject({ before: z.string().min(1), after: z.string().min(1) }).meta({
+  title: 'Author changed',
+  description: 'Who writes at this device from here on; what was written before keeps its code',
+});
+
 const personErased = z.looseObject({ documents: z.int().min(0), streams: z.int().min(0), bytes: z.int().min(0) }).meta({
   title: 'Person erased',
   description: 'What the store leaves in place of a person whose key it destroyed: counts, and no name',
@@ -105,9 +128,12 @@ export const clinicKinds = [
     versions: [z.looseObject({ name: z.string().min(1), json })],
     ...first,
   },
+  { kind: 'recording-taken', about: 'person-or-nothing', amendable: false, versions: [recordingTaken], ...first },
+  { kind: 'recording-used', about: 'document', amendable: false, versions: [recordingUsed], ...first },
   { kind: 'own-error', about: 'nothing', amendable: false, versions: [ownError], ...first },
   { kind: 'own-error-back', about: 'document', amendable: false, versions: [nothing], ...first },
   { kind: 'reliability-set', about: 'nothing', amendable: true, versions: [reliabilitySet], ...first },
+  { kind: 'author-changed', about: 'nothing', amendable: false, versions: [authorChanged], ...first },
   { kind: 'person-erased', about: 'nothing', amendable: false, versions: [personErased], ...first },
   { kind: 'clock-set-back', about: 'nothing', amendable: false, versions: [clockSetBack], ...first },
   { kind: 'audit-entry', about: 'nothing', amendable: false, versions: [auditEntry], ...first },

@@ -1,3 +1,5 @@
+import { type DateOrder, type DayReading, dayReadings } from './date-order.ts';
+
 /** What a clock text tells: the time of day, the date with it, or an instant, whose place on earth is told too. */
 export type ClockKind = 'time-of-day' | 'date-time' | 'instant';
 
@@ -12,39 +14,63 @@ const DAY_S = 86_400;
 const HOUR_S = 3_600;
 
 const clock =
-  /^(?:(\d{4})-(\d\d?)-(\d\d?)[T ]\s*|(\d\d?)\.(\d\d?)\.(\d{4}),?[T ]\s*)?(\d\d?):(\d\d)(?::(\d\d)(?:[.,](\d{1,9}))?)?\s*(Z|[+-]\d\d(?::?\d\d)?)?$/;
+  /^(?:(\d{1,4})([-/.])(\d\d?)\2(\d{1,4}),?[T ]\s*)?(\d\d?):(\d\d)(?::(\d\d)(?:[.,](\d{1,9}))?)?\s*(?:([ap])\.?m\.?)?\s*(Z|[+-]\d\d(?::?\d\d)?)?$/i;
 
-/** Days since 1970-01-01 of a day of the calendar; undefined where there is no such day. */
-function dayOf(year: number, month: number, day: number): number | undefined {
-  const ms = Date.UTC(year, month - 1, day);
-  const made = new Date(ms);
-  const same = made.getUTCFullYear() === year && made.getUTCMonth() === month - 1 && made.getUTCDate() === day;
-  return same ? ms / 1000 / DAY_S : undefined;
+/** A text of a clock in its parts. */
+interface ClockText {
+  /** every day that it may mean; null without a date */
+  readonly days: readonly DayReading[] | null;
+  /** since midnight [s] */
+  readonly ofDay: number;
+  readonly zone: string | undefined;
+}
+
+/** The hour of a day, where `half` says which half of it the clock shows; undefined where there is no such hour. */
+function hourOf(hour: number, half: string | undefined): number | undefined {
+  if (half === undefined) return hour <= 23 ? hour : undefined;
+  if (hour < 1 || hour > 12) return undefined;
+  return (hour % 12) + (half.toLowerCase() === 'p' ? 12 : 0);
+}
+
+function clockText(field: string): ClockText | undefined {
+  const found = clock.exec(field.trim());
+  if (found === null) return undefined;
+  const [, first, mark, second, third, hour, minute, seconds, fraction, half, zone] = found;
+  const h = hourOf(Number(hour), half);
+  const [m, s] = [Number(minute), Number(seconds)];
+  if (h === undefined || m > 59 || seconds === undefined || s > 59) return undefined;
+  const ofDay = h * HOUR_S + m * 60 + s + (fraction === undefined ? 0 : Number(`0.${fraction}`));
+  return { days: first === undefined ? null : dayReadings(first, mark!, second!, third!), ofDay, zone };
 }
 
 /**
- * The reading of a clock that a field holds: `13:05:01.25`, `2026-03-29 13:05:01,25`, `29.3.2026 13:05:01` (day, month,
- * year) or `2026-03-29T13:05:01.25+02:00`. Anything else, such as an hour of 25 or the 30th of February, is undefined.
+ * The reading of a clock that a field holds: `13:05:01.25`, `1:05:01.25 PM`, `2026-03-29 13:05:01,25`, `29.3.2026 13:05:01` (day,
+ * month, year), `3/29/26 1:05:01 PM` or `2026-03-29T13:05:01.25+02:00`. Anything else, such as an hour of 25 or the 30th of
+ * February, is undefined.
+ *
+ * @param dates - the order of a date that can be read in several; such a date is none where it is null
  */
-export function clockReading(field: string): ClockReading | undefined {
-  const found = clock.exec(field.trim());
-  if (found === null) return undefined;
-  const [, year, month, day, otherDay, otherMonth, otherYear, hour, minute, second, fraction, zone] = found;
-  const [h, m, s] = [Number(hour), Number(minute), Number(second ?? 0)];
-  if (h > 23 || m > 59 || s > 59 || second === undefined) return undefined;
-  const ofDay = h * HOUR_S + m * 60 + s + (fraction === undefined ? 0 : Number(`0.${fraction}`));
-  const hasDate = year !== undefined || otherYear !== undefined;
-  if (!hasDate) return zone === undefined ? { kind: 'time-of-day', seconds: ofDay } : undefined;
-  const days = dayOf(Number(year ?? otherYear), Number(month ?? otherMonth), Number(day ?? otherDay));
-  if (days === undefined) return undefined;
-  const local = days * DAY_S + ofDay;
+export function clockReading(field: string, dates: DateOrder | null = null): ClockReading | undefined {
+  const text = clockText(field);
+  if (text === undefined) return undefined;
+  const { days, ofDay, zone } = text;
+  if (days === null) return zone === undefined ? { kind: 'time-of-day', seconds: ofDay } : undefined;
+  const day = days.find(({ order }) => order === null || order === dates);
+  if (day === undefined) return undefined;
+  const local = day.days * DAY_S + ofDay;
   return zone === undefined
     ? { kind: 'date-time', seconds: local }
     : { kind: 'instant', seconds: local - zoneSeconds(zone) };
 }
 
+/** The orders in which a field is a day with a time, where it hangs on the order; else undefined. */
+export function dateOrdersOf(field: string): readonly DateOrder[] | undefined {
+  const orders = clockText(field)?.days?.flatMap(({ order }) => order ?? []) ?? [];
+  return orders.length === 0 ? undefined : orders;
+}
+
 function zoneSeconds(zone: string): number {
-  if (zone === 'Z') return 0;
+  if (zone.toUpperCase() === 'Z') return 0;
   const sign = zone.startsWith('-') ? -1 : 1;
   const digits = zone.slice(1).replace(':', '').padEnd(4, '0');
   return sign * (Number(digits.slice(0, 2)) * HOUR_S + Number(digits.slice(2)) * 60);

@@ -1,10 +1,13 @@
-const BLOCK_ROWS = 65_536;
+/** Rows of the first block and of the largest ones. */
+const FIRST_ROWS = 512;
+const MOST_ROWS = 65_536;
 
-/** Columns of numbers that grow row by row without being copied: at most one block of each is not filled. */
+/** Columns of numbers that grow row by row without being copied, in blocks that grow with them: half of what is held is filled. */
 export class ColumnBlocks {
   readonly #columns: Float64Array[][];
   #block: Float64Array[] = [];
-  #inBlock = BLOCK_ROWS;
+  #room = 0;
+  #inBlock = 0;
   #rowCount = 0;
 
   constructor(columnCount: number) {
@@ -17,9 +20,10 @@ export class ColumnBlocks {
 
   /** Adds one row: a number for each column, NaN where there is none. */
   add(row: Float64Array): void {
-    if (this.#inBlock === BLOCK_ROWS) {
+    if (this.#inBlock === this.#room) {
+      this.#room = Math.min(MOST_ROWS, Math.max(FIRST_ROWS, this.#rowCount));
       this.#block = this.#columns.map((blocks) => {
-        const block = new Float64Array(BLOCK_ROWS);
+        const block = new Float64Array(this.#room);
         blocks.push(block);
         return block;
       });
@@ -35,9 +39,10 @@ export class ColumnBlocks {
     const whole = new Float64Array(this.#rowCount);
     const blocks = this.#columns[columnIndex]!;
     this.#columns[columnIndex] = [];
-    for (const [index, block] of blocks.entries()) {
-      const from = index * BLOCK_ROWS;
-      whole.set(block.subarray(0, Math.min(BLOCK_ROWS, whole.length - from)), from);
+    let from = 0;
+    for (const block of blocks) {
+      whole.set(block.subarray(0, whole.length - from), from);
+      from += block.length;
     }
     return whole;
   }

@@ -1,4 +1,5 @@
 import type { ClockKind } from './clock.ts';
+import type { DateOrder } from './date-order.ts';
 import type { Encoding } from './encoding.ts';
 import type { NumberForm } from './number-form.ts';
 import type { FieldDelimiter } from './split-fields.ts';
@@ -20,6 +21,8 @@ export interface RowForm extends NumberForm {
   readonly delimiter: FieldDelimiter;
   /** one for each column */
   readonly kinds: readonly FieldKind[];
+  /** how dates are read that can be read in several orders; null where there are none */
+  readonly dates: DateOrder | null;
   /** names as the header spells them; null without a header */
   readonly names: readonly string[] | null;
   /** the row of units below the names; null without one */

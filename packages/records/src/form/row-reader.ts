@@ -164,7 +164,7 @@ export class RowReader {
     let value: number | undefined;
     if (kind === 'number') value = numberIn(field, this.#form);
     else {
-      const reading = clockReading(field);
+      const reading = clockReading(field, this.#form.dates);
       value = reading?.kind === kind ? reading.seconds : undefined;
     }
     if (value !== undefined) {

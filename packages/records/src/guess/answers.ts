@@ -1,4 +1,5 @@
 import { quoted, RecordError } from '../errors.ts';
+import type { DateOrder } from '../form/date-order.ts';
 import { type Encoding, encodings } from '../form/encoding.ts';
 import { type DecimalMark, numberIn, type ThousandsMark } from '../form/number-form.ts';
 import type { FieldDelimiter } from '../form/split-fields.ts';
@@ -14,7 +15,7 @@ import type { TimeAnswers, TimeUnit } from './time-guess.ts';
 export type Answers = Readonly<Record<string, string>>;
 
 /** Topics of which an answer changes how the text of the file is read. */
-export const formTopics = ['encoding', 'delimiter', 'decimal', 'thousands', 'header'] as const;
+export const formTopics = ['encoding', 'delimiter', 'decimal', 'thousands', 'dates', 'header'] as const;
 
 const columnTopics: readonly QuestionTopic[] = ['use', 'axis', 'unit', 'side', 'placement'];
 const marks: Readonly<Record<string, string>> = { tab: '\t', blank: ' ' };
@@ -70,6 +71,7 @@ export function formAnswers(answers: Answers): {
   readonly delimiter?: FieldDelimiter;
   readonly decimal?: DecimalMark;
   readonly thousands?: ThousandsMark | 'none';
+  readonly dates?: DateOrder;
   readonly header?: 'names' | 'none';
 } {
   const encoding = encodings.find((one) => one === answers['encoding']);
@@ -82,6 +84,7 @@ export function formAnswers(answers: Answers): {
     delimiter: mark('delimiter') as FieldDelimiter | undefined,
     decimal: mark('decimal') as DecimalMark | undefined,
     thousands: mark('thousands') as ThousandsMark | 'none' | undefined,
+    dates: answers['dates'] as DateOrder | undefined,
     header: answers['header'] as 'names' | 'none' | undefined,
   };
   return Object.fromEntries(Object.entries(told).filter(([, value]) => value !== undefined));

@@ -1,4 +1,4 @@
-import { type ClockKind, clockReading } from '../form/clock.ts';
+import { type ClockKind, clockReading, dateOrdersOf } from '../form/clock.ts';
 import { saysMissing } from '../form/number-form.ts';
 
 /** What a field looks like before it is known how numbers are written. */
@@ -16,6 +16,7 @@ export function cellKind(field: string): CellKind {
   if (numeric.test(text) && !/\d [^\d]|\d\d\d\d [ \d]/.test(text)) return isDate(text) ? 'word' : 'numeric';
   const reading = text.includes(':') ? clockReading(text) : undefined;
   if (reading !== undefined) return reading.kind;
+  if (text.includes(':') && dateOrdersOf(text) !== undefined) return 'date-time';
   return text.length <= 60 && word.test(text) ? 'word' : 'other';
 }
 

@@ -31,6 +31,22 @@ interface Candidate {
   readonly score: number;
 }
 
+/** The rows with the last column that is empty in each of them, where another line says that there is one: a name, a remark. */
+function withRemarks(best: Candidate, others: readonly DividedLine[], lines: readonly string[]): Candidate {
+  const { delimiter, columnCount } = best;
+  const last = (text: string): string | undefined => {
+    const fields = splitFields(text.replace(/^#\s?/, ''), delimiter);
+    return fields?.length === columnCount + 1 ? fields[columnCount]!.trim() : undefined;
+  };
+  if (columnCount < 2 || !best.rows.every(({ line }) => last(lines[line - 1]!) === '')) return best;
+  if (!lines.some((text) => (last(text) ?? '') !== '')) return best;
+  const whole = best.rows.map(
+    ({ line, fields, kinds }): DividedLine => ({ line, fields: [...fields, ''], kinds: [...kinds, 'missing'] }),
+  );
+  const rows = [...whole, ...others].sort((a, b) => a.line - b.line);
+  return { delimiter, columnCount: columnCount + 1, rows, score: rows.length };
+}
+
 function candidate(lines: readonly string[], delimiter: FieldDelimiter): Candidate {
   const byCount = new Map<number, DividedLine[]>();
   for (const [index, text] of lines.entries()) {
@@ -52,7 +68,7 @@ function candidate(lines: readonly string[], delimiter: FieldDelimiter): Candida
     const score = rows.length * (columnCount === 1 ? 0.3 : 1);
     if (score > best.score) best = { delimiter, columnCount, rows, score };
   }
-  return best;
+  return withRemarks(best, byCount.get(best.columnCount + 1) ?? [], lines);
 }
 
 /** What divides the fields of a table, from how many lines it makes rows of, all with as many fields. */

@@ -1,6 +1,7 @@
 import type { Encoding } from '../form/encoding.ts';
 import type { DecimalMark, ThousandsMark } from '../form/number-form.ts';
 import type { FieldDelimiter } from '../form/split-fields.ts';
+import type { DatesGuess } from './date-guess.ts';
 import type { Guessed } from './guessed.ts';
 
 /** How the text of a file is written, as far as it can be told. */
@@ -9,6 +10,8 @@ export interface FormProposal {
   readonly delimiter: Guessed<FieldDelimiter>;
   readonly decimal: Guessed<DecimalMark>;
   readonly thousands: Guessed<ThousandsMark | 'none'>;
+  /** how dates are read that can be read in several orders */
+  readonly dates: DatesGuess;
   /** line and names of the header, or `none` */
   readonly header: Guessed<{ readonly line: number; readonly names: readonly string[] } | 'none'>;
   readonly unitRow: Guessed<{ readonly line: number; readonly units: readonly string[] } | 'none'>;

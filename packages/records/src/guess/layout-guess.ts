@@ -1,10 +1,16 @@
 import { clockReading } from '../form/clock.ts';
+import type { DateOrder } from '../form/date-order.ts';
 import { type NumberForm, numberIn, saysMissing } from '../form/number-form.ts';
 import type { FieldKind } from '../form/row-form.ts';
 import type { FieldDelimiter } from '../form/split-fields.ts';
 import { readUnitText } from './column-name.ts';
 import { type DividedLine, fieldsOf } from './delimiter-guess.ts';
 import { evidence, type Guessed, guessed } from './guessed.ts';
+
+/** How numbers and dates are written. */
+export interface CellForm extends NumberForm {
+  readonly dates: DateOrder | null;
+}
 
 /** Where in a head things stand. */
 export interface Layout {
@@ -19,25 +25,26 @@ export interface Layout {
 }
 
 /** What each column holds, from the later half of the rows: a preamble may look like one. */
-function kindsOf(rows: readonly DividedLine[], form: NumberForm): FieldKind[] {
+function kindsOf(rows: readonly DividedLine[], form: CellForm): FieldKind[] {
   const later = rows.slice(rows.length >> 1);
   return later[0]!.fields.map((_, column) => {
     const cells = later.map(({ fields }) => fields[column]!).filter((field) => !saysMissing(field));
     if (cells.length === 0) return 'passed-over';
     const numbers = cells.filter((field) => numberIn(field, form) !== undefined).length;
     if (numbers >= 0.5 * cells.length) return 'number';
-    const clocks = cells.flatMap((field) => clockReading(field)?.kind ?? []);
+    const clocks = cells.flatMap((field) => clockReading(field, form.dates)?.kind ?? []);
     return clocks.length >= 0.5 * cells.length ? clocks[0]! : 'word';
   });
 }
 
-function isRow(fields: readonly string[] | undefined, kinds: readonly FieldKind[], form: NumberForm): boolean {
+function isRow(fields: readonly string[] | undefined, kinds: readonly FieldKind[], form: CellForm): boolean {
   if (fields?.length !== kinds.length) return false;
   let read = 0;
   for (const [i, field] of fields.entries()) {
     const kind = kinds[i]!;
     if (kind === 'word' || kind === 'passed-over') continue;
-    const isRead = kind === 'number' ? numberIn(field, form) !== undefined : clockReading(field)?.kind === kind;
+    const isRead =
+      kind === 'number' ? numberIn(field, form) !== undefined : clockReading(field, form.dates)?.kind === kind;
     if (isRead) read += 1;
     else if (!saysMissing(field)) return false;
   }
@@ -51,9 +58,11 @@ function padded(fields: readonly string[], columnCount: number): readonly string
   return undefined;
 }
 
-function isNames(fields: readonly string[], form: NumberForm): boolean {
+function isNames(fields: readonly string[], form: CellForm): boolean {
   const filled = fields.filter((field) => field.trim() !== '');
-  const texts = filled.filter((field) => numberIn(field, form) === undefined && clockReading(field) === undefined);
+  const texts = filled.filter(
+    (field) => numberIn(field, form) === undefined && clockReading(field, form.dates) === undefined,
+  );
   return filled.length > 0 && texts.length >= 0.6 * fields.length && texts.length >= filled.length / 2;
 }
 
@@ -62,7 +71,7 @@ export function guessLayout(
   lines: readonly string[],
   rows: readonly DividedLine[],
   delimiter: FieldDelimiter,
-  form: NumberForm,
+  form: CellForm,
 ): Layout {
   const kinds = kindsOf(rows, form);
   const first = rows.find(({ fields }) => isRow(fields, kinds, form)) ?? rows[0]!;
@@ -85,10 +94,15 @@ export function guessLayout(
       const found = { line: named.line, units: named.fields };
       unitRow = guessed(found, 0.97, [evidence('unit-row', { line: named.line })]);
       named = higher;
+    } else if (named.fields.filter((field) => !saysMissing(field)).length > 1) {
+      // "s;N" names nothing: N is newton, and no count of samples
+      unitRow = guessed({ line: named.line, units: named.fields }, 0.93, [evidence('unit-row', { line: named.line })]);
+      named = undefined;
     }
   }
   const hasNames = named !== undefined && isNames(named.fields, form);
-  const top = hasNames ? named!.line : dataLine;
+  const units = unitRow.value === 'none' ? undefined : unitRow.value?.line;
+  const top = hasNames ? named!.line : (units ?? dataLine);
   const preamble = lines.slice(0, top - 1).flatMap((text, i) => (text.trim() === '' ? [] : [{ line: i + 1, text }]));
   const header: Layout['header'] = hasNames
     ? guessed({ line: named!.line, names: named!.fields }, 0.98, [evidence('header-line', { line: named!.line })])

@@ -12,7 +12,7 @@ export interface PreambleReading {
 const rateWords =
   /(?:sampl\w*|abtast\w*|frequen\w*|frequenz|rate|freq|fs|muestreo|echantillonnage|campionamento|amostragem|hz)/i;
 const sideWords =
-  /(?:^|[^\p{L}])(?:side|leg|limb|seite|bein|lado|pierna|cote|jambe|lato|gamba|perna|foot|fuss)(?:[^\p{L}]|$)/iu;
+  /(?:^|[^\p{L}])(?:side|leg|limb|calf|seite|bein|wade|lado|pierna|pantorrilla|cote|jambe|mollet|lato|gamba|polpaccio|perna|foot|fuss)(?:[^\p{L}]|$)/iu;
 const placeWords = /(?:^|[^\p{L}])(?:placement|position|location|sensor|ort|ubicacion|placed|mounted)(?:[^\p{L}]|$)/iu;
 
 /** The one value of a table of words that a line names; undefined where it names none or two. */

@@ -1,3 +1,4 @@
+import { dateOrders } from '../form/date-order.ts';
 import { type Placement, placements, quantities, type Side, sides } from '../quantities.ts';
 import { units } from '../units.ts';
 import type { ColumnProposal } from './column-guess.ts';
@@ -12,6 +13,7 @@ export const questionTopics = [
   'delimiter',
   'decimal',
   'thousands',
+  'dates',
   'header',
   'time',
   'time-unit',
@@ -77,6 +79,8 @@ export function questionsOf(
   ask('delimiter', form.delimiter, [',', ';', '\t', '|', ' ']);
   ask('decimal', form.decimal, ['.', ',']);
   ask('thousands', form.thousands, ['none', '.', ',', ' ', "'"]);
+  // dates that no time is read from are of no matter
+  if (time.clock === 'date-time') ask('dates', form.dates, dateOrders);
   ask('header', form.header, []);
   if (time.column.asks) {
     const named = (index: number): string => (index < 0 ? 'none' : labels[index]!);
@@ -154,6 +158,8 @@ export function answersTo(topic: QuestionTopic): readonly string[] | undefined {
       return ['.', ','];
     case 'thousands':
       return ['none', '.', ',', 'blank', "'"];
+    case 'dates':
+      return dateOrders;
     case 'header':
       return ['names', 'none'];
     case 'time-unit':

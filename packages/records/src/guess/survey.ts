@@ -8,6 +8,7 @@ import { RowReader } from '../form/row-reader.ts';
 import { type Answers, formAnswers, requireKnownAnswers, timeAnswers, useAnswers, withAnswers } from './answers.ts';
 import { guessColumns } from './column-guess.ts';
 import { readName } from './column-name.ts';
+import { type DatesGuess, guessDates } from './date-guess.ts';
 import { guessDelimiter } from './delimiter-guess.ts';
 import { guessEncoding } from './encoding-guess.ts';
 import type { FormProposal } from './form-proposal.ts';
@@ -90,13 +91,16 @@ export class TableSurvey {
     const first = guessMarks(division.rows, delimiter, told.decimal);
     const marks = { decimal: said(told.decimal, first.decimal), thousands: said(told.thousands, first.thousands) };
     const number: NumberForm = numberFormOf(marks);
-    const layout = guessLayout(lines, division.rows, delimiter, number);
+    const dates: DatesGuess = said(told.dates, guessDates(division.rows, marks.decimal.value));
+    const order = dates.value === 'none' ? null : dates.value;
+    const layout = guessLayout(lines, division.rows, delimiter, { ...number, dates: order });
     const header = told.header === 'none' ? 'none' : layout.header.value;
     const unitRow = layout.unitRow.value;
     const rows: RowForm = {
       ...number,
       encoding,
       delimiter,
+      dates: order,
       kinds: layout.kinds,
       names: header === null || header === 'none' ? null : header.names,
       unitRow: unitRow === null || unitRow === 'none' ? null : unitRow.units,
@@ -115,6 +119,7 @@ export class TableSurvey {
         encoding: guess,
         delimiter: division.delimiter,
         ...marks,
+        dates,
         header: told.header === undefined ? layout.header : said(header!, layout.header),
         unitRow: layout.unitRow,
         preamble: layout.preamble,

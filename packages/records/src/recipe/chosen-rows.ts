@@ -11,7 +11,8 @@ export interface RowRange {
 /** What was said about which rows are meant. */
 export interface RowChoice {
   readonly file?: string;
-  readonly part?: string;
+  /** a number counts parts from 1; a text is a label, or such a number where no label is written so */
+  readonly part?: string | number;
   readonly window?: Window | 'all';
 }
 
@@ -34,7 +35,10 @@ export function chosenRows(
   let range: RowRange = { from: 0, to: timesS.length };
   if (parts.length > 1 || (part !== undefined && part !== 'all')) {
     const chosen =
-      parts.find(({ label }) => label === part) ?? (/^\d+$/.test(part ?? '') ? parts[Number(part) - 1] : undefined);
+      typeof part === 'number'
+        ? parts[part - 1]
+        : (parts.find(({ label }) => label === part) ??
+          (/^\d+$/.test(part ?? '') ? parts[Number(part) - 1] : undefined));
     if (chosen !== undefined) range = { from: chosen.fromRow, to: chosen.toRow };
     else if (part !== 'all') {
       const found = parts

@@ -55,21 +55,25 @@ function fitHeader(lines: readonly string[], recipe: Recipe, header: readonly st
   let next = at + 1;
   if (recipe.unitRow !== null) {
     while (lines[next]?.trim() === '') next += 1;
-    const units = namesIn(lines[next] ?? '', recipe.delimiter, count) ?? [];
-    if (!sameFields(units, recipe.unitRow)) {
-      const differing = recipe.unitRow.findIndex((unit, i) => unit.trim() !== (units[i] ?? '').trim());
-      const expected = quoted(recipe.unitRow[differing]!);
-      return no({
-        what: 'unit',
-        line: next + 1,
-        column: differing + 1,
-        expected,
-        actual: quoted(units[differing] ?? ''),
-      });
-    }
+    const other = unlikeUnits(lines[next], next + 1, recipe, recipe.unitRow);
+    if (other !== undefined) return no(other);
     next += 1;
   }
   return { fits: true, dataLine: next + 1, preamble: lines.slice(0, at).filter((text) => text.trim() !== '') };
+}
+
+/** In what a line differs from the row of units. */
+function unlikeUnits(
+  text: string | undefined,
+  line: number,
+  recipe: Recipe,
+  unitRow: readonly string[],
+): Difference | undefined {
+  const units = namesIn(text ?? '', recipe.delimiter, unitRow.length) ?? [];
+  if (sameFields(units, unitRow)) return undefined;
+  const differing = unitRow.findIndex((unit, i) => unit.trim() !== (units[i] ?? '').trim());
+  const expected = quoted(unitRow[differing] ?? unitRow.join(recipe.delimiter));
+  return { what: 'unit', line, column: differing + 1, expected, actual: quoted(units[differing] ?? text ?? '') };
 }
 
 /** What differs from the header, looked for in the line that is most like it. */
@@ -125,7 +129,9 @@ function fitRows(lines: readonly string[], recipe: Recipe): Fit {
     if (fields?.length !== recipe.fields.length) return false;
     const read = fields.filter((field, i) => {
       const kind = recipe.fields[i]!;
-      return kind === 'number' ? numberIn(field, form) !== undefined : clockReading(field)?.kind === kind;
+      return kind === 'number'
+        ? numberIn(field, form) !== undefined
+        : clockReading(field, recipe.dates ?? null)?.kind === kind;
     });
     return read.length > 0;
   });
@@ -133,8 +139,14 @@ function fitRows(lines: readonly string[], recipe: Recipe): Fit {
     const actual = lines.length === 0 ? 'no line' : `none in the first ${lines.length} lines`;
     return no({ what: 'rows', expected: `rows of ${recipe.fields.length} fields`, actual });
   }
+  const isText = (text: string): boolean => text.trim() !== '' && !text.startsWith('#');
+  const above = lines.slice(0, at).findLast(isText);
+  if (recipe.unitRow !== null) {
+    const line = lines.slice(0, at).findLastIndex(isText) + 1;
+    const other = unlikeUnits(above, Math.max(1, line), recipe, recipe.unitRow);
+    return other === undefined ? { fits: true, dataLine: at + 1, preamble: lines.slice(0, line - 1) } : no(other);
+  }
   // a line of names above the rows is a header that the recipe knows nothing of
-  const above = lines.slice(0, at).findLast((text) => text.trim() !== '' && !text.startsWith('#'));
   const names = above === undefined ? undefined : namesIn(above, recipe.delimiter, recipe.fields.length);
   if (
     recipe.fields.length > 1 &&

@@ -43,12 +43,14 @@ export function makeRecipe(proposal: Proposal, name: string, file?: string): Rec
   ]);
   const isCounted = time.unit.value === 'sample';
   const thousands = form.thousands.value;
+  const dates = form.dates.value;
   const decimalMark = form.decimal.value!;
   const described = {
     encoding: form.encoding.value!,
     delimiter: form.delimiter.value!,
     decimalMark,
     thousandsMark: thousands === null || thousands === 'none' || thousands === decimalMark ? null : thousands,
+    ...(time.clock !== 'date-time' || dates === null || dates === 'none' ? {} : { dates }),
     header: names === null ? null : [...names],
     unitRow: unitRow === null ? null : [...unitRow],
     fields: kinds.map((kind, i) => (isRead.has(i) && !(isCounted && i === time.column.value) ? kind : 'passed-over')),

@@ -11,7 +11,7 @@ import { perSecond } from '../guess/time-guess.ts';
 import { movingWindows, type Window } from '../guess/windows.ts';
 import type { Side } from '../quantities.ts';
 import { freezeRecording, type Recording } from '../recording.ts';
-import { chosenRows } from './chosen-rows.ts';
+import { chosenRows, type RowRange } from './chosen-rows.ts';
 import { type Difference, fitRecipe } from './fit-recipe.ts';
 import type { Recipe } from './recipe.ts';
 import { recordedGroups } from './recorded-groups.ts';
@@ -25,8 +25,8 @@ export interface RecipeOptions {
   readonly file?: string;
   /** samples a second, where rows are counted and the recipe does not say it */
   readonly rateHz?: number;
-  /** which part of a file with several, by its label or its number from 1; `all` reads them as one */
-  readonly part?: string;
+  /** which part of a file with several, by its number from 1 or its label; `all` reads them as one */
+  readonly part?: string | number;
   /** which stretch of a long recording; `all` reads the whole */
   readonly window?: Window | 'all';
   /** side of the columns for which the recipe tells none */
@@ -41,6 +41,18 @@ export interface RecipeReading {
   readonly clockChanges: readonly (ClockChange & { readonly line: number })[];
 }
 
+/** What a person has to choose before a file can be read that fits its recipe: what is in it, or what it does not tell. */
+export interface OpenChoices {
+  /** parts of which one is meant; empty where there is one alone */
+  readonly parts: readonly { readonly label: string; readonly fromLine: number; readonly toLine: number }[];
+  /** whether it is so long that somebody has to say where the test is */
+  readonly isLong: boolean;
+  /** where something moves in a long recording */
+  readonly windows: readonly Window[];
+  /** whether the samples a second have to be told */
+  readonly rate: boolean;
+}
+
 /** Reads a file by a recipe, chunk by chunk. What the recipe does not know is refused, and nothing is left of it. */
 export class RecipeReader {
   readonly #recipe: Recipe;
@@ -50,6 +62,7 @@ export class RecipeReader {
   #head: Uint8Array[] = [];
   #rows: { readonly reader: RowReader; readonly watcher: StrictWatcher } | undefined;
   #preamble: readonly string[] = [];
+  #choices: OpenChoices | undefined;
 
   constructor(recipe: Recipe, options: RecipeOptions = {}) {
     this.#recipe = recipe;
@@ -66,6 +79,11 @@ export class RecipeReader {
     }
     this.#head.push(chunk);
     if (this.#byteLength >= HEAD_BYTES) this.#begin(false);
+  }
+
+  /** What there is to choose, once {@link end} refused the file with `several-parts`, `no-window` or `rate-unknown`. */
+  get choices(): OpenChoices | undefined {
+    return this.#choices;
   }
 
   /** The recording, when all chunks were handed over. */
@@ -105,6 +123,7 @@ export class RecipeReader {
       delimiter: recipe.delimiter,
       decimal: recipe.decimalMark,
       thousands: recipe.thousandsMark,
+      dates: recipe.dates ?? null,
       kinds: recipe.fields,
       names: recipe.header,
       unitRow: recipe.unitRow,
@@ -124,9 +143,14 @@ export class RecipeReader {
     const parts = this.#parts(reader, timesS);
     const lineOf = (row: number): number => reader.lines.lineOf(row);
     const columns = new Map(recipe.columns.map(({ column }) => [column, reader.take(column)]));
-    const rows = chosenRows(timesS, parts, this.#options, lineOf, () =>
-      movingWindows(timesS, columns.get(recipe.columns[0]!.column)!),
-    );
+    const windows = (): readonly Window[] => movingWindows(timesS, columns.get(recipe.columns[0]!.column)!);
+    let rows: RowRange;
+    try {
+      rows = chosenRows(timesS, parts, this.#options, lineOf, windows);
+    } catch (error) {
+      this.#choices = openChoices(error, parts, lineOf, windows);
+      throw error;
+    }
     const groups = recordedGroups(recipe, timesS, columns, rows, { ...at, lineOf, side: this.#options.side });
     const used = new Set([recipe.time.column, recipe.people, ...columns.keys()]);
     return {
@@ -149,6 +173,7 @@ export class RecipeReader {
     if (time.column === null || time.unit === 'sample') {
       const rateHz = time.rateHz ?? this.#options.rateHz;
       if (rateHz === undefined) {
+        this.#choices = { parts: [], isLong: false, windows: [], rate: true };
         const expected = 'the number of samples a second, which the file does not tell';
         throw new RecordError('rate-unknown', { ...at, expected, actual: `${rowCount} rows without times` });
       }
@@ -174,6 +199,25 @@ export class RecipeReader {
   }
 }
 
+/** What there is to choose where rows were refused for want of a choice. */
+function openChoices(
+  error: unknown,
+  { parts }: PartsProposal,
+  lineOf: (row: number) => number,
+  windows: () => readonly Window[],
+): OpenChoices | undefined {
+  const code = error instanceof RecordError ? error.code : undefined;
+  const none = { parts: [], isLong: false, windows: [], rate: false };
+  if (code === 'no-window') return { ...none, isLong: true, windows: windows() };
+  if (code !== 'several-parts') return undefined;
+  const lines = parts.map(({ label, fromRow, toRow }) => ({
+    label,
+    fromLine: lineOf(fromRow),
+    toLine: lineOf(toRow - 1),
+  }));
+  return { ...none, parts: lines };
+}
+
 /** The refusal of a file that a recipe is not for, with the first places in which it differs. */
 function unlike(differences: readonly Difference[], recipe: Recipe, file: string | undefined): RecordError {
   const first = differences[0]!;
@@ -183,6 +227,7 @@ function unlike(differences: readonly Difference[], recipe: Recipe, file: string
       .join(', ');
   const say = (one: Difference): string => {
     const where = place(one);
+    if (one.what === 'rows' || one.what === 'header') return where === '' ? one.expected : `${one.expected} (${where})`;
     return `${one.what.replace('-', ' ')}${where === '' ? '' : ` in ${where}`} ${one.expected}`;
   };
   return new RecordError('unlike-recipe', {

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { dateOrders } from '../form/date-order.ts';
 import { encodings } from '../form/encoding.ts';
 import { fieldDelimiters } from '../form/split-fields.ts';
 import { timeUnits } from '../guess/time-guess.ts';
@@ -24,6 +25,8 @@ export const recipeDocument = z
     delimiter: z.enum(fieldDelimiters),
     decimalMark: z.enum(['.', ',']),
     thousandsMark: z.enum(['.', ',', ' ', "'"]).nullable(),
+    /** how dates are read that can be read in several orders; absent where there are none */
+    dates: z.enum(dateOrders).exactOptional(),
     /** names as the header spells them; null for files without a header */
     header: fields.nullable(),
     /** the row of units below it */

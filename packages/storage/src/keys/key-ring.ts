@@ -1,6 +1,6 @@
 import { hexToBytes } from '@noble/hashes/utils.js';
 import { StorageError } from '../errors.ts';
-import type { Rows } from '../rows.ts';
+import type { KeyRow, Rows } from '../rows.ts';
 import { type Belonging, type Bytes, decrypt, encrypt, importKey, random } from './envelope.ts';
 import { keyFor } from './root.ts';
 
@@ -69,11 +69,14 @@ export class KeyRing {
   async keysOf(all: Iterable<string | null>): Promise<(whose: string | null) => CryptoKey | undefined> {
     this.check();
     const missing = [...new Set(all)].map(nameOf).filter((name) => !this.known.has(name));
-    if (missing.length > 0) {
-      const rows = await this.rows.keys(missing);
-      const there = rows.filter((row) => row.wrapped !== null);
-      await Promise.all(there.map(({ whose, wrapped }) => this.unwrap(whose, wrapped!)));
-    }
+    return this.keysFrom(missing.length > 0 ? await this.rows.keys(missing) : []);
+  }
+
+  /** The same from rows that were read already; those of them that are known are not unwrapped again. */
+  async keysFrom(rows: readonly KeyRow[]): Promise<(whose: string | null) => CryptoKey | undefined> {
+    this.check();
+    const there = rows.filter(({ whose, wrapped }) => wrapped !== null && !this.known.has(whose));
+    await Promise.all(there.map(({ whose, wrapped }) => this.unwrap(whose, wrapped!)));
     return (whose) => this.known.get(nameOf(whose));
   }
 

@@ -1,8 +1,8 @@
 import { type BackupKeys, newBackupKey, openBackupKey } from '../backup/backup-keys.ts';
-import type { Codec, StreamSealer, Unreadable } from '../codec.ts';
+import type { Codec, OutlineCodec, StreamSealer, Unreadable } from '../codec.ts';
 import type { Json, StoredDocument } from '../document.ts';
 import type { StreamFacts } from '../record-store.ts';
-import type { DocumentRow, NewRow, PieceRow, RowKeys, StreamRow } from '../rows.ts';
+import type { DocumentRow, KeyRow, NewRow, PieceRow, RowKeys, StreamRow } from '../rows.ts';
 import { isWhole } from '../seal.ts';
 import { type Belonging, decrypt, encrypt } from './envelope.ts';
 import type { KeyRing } from './key-ring.ts';
@@ -20,6 +20,11 @@ export class SealedCodec implements Codec {
   private readonly ring: KeyRing;
   /** what the store says about its keys at present: a passphrase may be changed at any time */
   private readonly header: () => Promise<VaultHeader>;
+
+  readonly outlines: OutlineCodec = {
+    seal: (outlines, made) => this.sealOutlines(outlines, made),
+    open: (rows, made) => this.openOutlines(rows, made),
+  };
 
   constructor(ring: KeyRing, header: () => Promise<VaultHeader>) {
     this.ring = ring;
@@ -118,6 +123,35 @@ export class SealedCodec implements Codec {
     return content === undefined ? 'altered' : { value: content };
   }
 
+  private async sealOutlines(
+    outlines: ReadonlyMap<string, Json>,
+    made: string,
+  ): Promise<ReadonlyMap<string, Uint8Array>> {
+    const keyOf = await this.ring.keysOf(outlines.keys());
+    const sealed = await Promise.all(
+      [...outlines].map(async ([whose, outline]): Promise<[string, Uint8Array] | undefined> => {
+        const key = keyOf(whose);
+        return key && [whose, await encrypt(key, bytesOf(outline), this.outline(whose, made))];
+      }),
+    );
+    return new Map(sealed.filter((one) => one !== undefined));
+  }
+
+  private async openOutlines(rows: readonly KeyRow[], made: string): Promise<ReadonlyMap<string, Json>> {
+    const there = rows.filter(({ outline }) => outline !== undefined);
+    const keyOf = await this.ring.keysFrom(there);
+    const opened = await Promise.all(
+      there.map(async ({ whose, outline }): Promise<[string, Json] | undefined> => {
+        const key = keyOf(whose);
+        const content = key && (await this.json(key, outline!, this.outline(whose, made)));
+        return content === undefined ? undefined : [whose, content];
+      }),
+    );
+    // locked meanwhile: nothing is given away
+    this.check();
+    return new Map(opened.filter((one) => one !== undefined));
+  }
+
   async newBackupKey(backup: string): Promise<{ readonly key: CryptoKey; readonly keys: BackupKeys }> {
     return newBackupKey(this.ring.backups, await this.header(), backup);
   }
@@ -142,6 +176,10 @@ export class SealedCodec implements Codec {
 
   private piece({ id, whose }: Pick<StreamRow, 'id' | 'whose'>, index: number): Belonging {
     return ['piece', 1, this.ring.store, id, whose, index];
+  }
+
+  private outline(whose: string, made: string): Belonging {
+    return ['outline', 1, this.ring.store, whose, made];
   }
 
   private setting(name: string): Belonging {

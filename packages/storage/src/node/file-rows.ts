@@ -90,6 +90,10 @@ export class FileRows implements Rows {
     );
   }
 
+  lastDocument(): Promise<number> {
+    return this.look(({ index }) => index.documents.at(-1)?.sequence ?? 0);
+  }
+
   addStream(row: StreamRow): Promise<void> {
     return this.change(async () => {
       this.refuseErased(row.whose);
@@ -155,6 +159,11 @@ export class FileRows implements Rows {
 
   keepSetting(name: string, value: Json | Uint8Array): Promise<void> {
     return this.change(() => this.log.append({ op: 'setting', name, value }));
+  }
+
+  /** None: whoever reads files reads all of them, and an older version would not know the entry. */
+  keepOutlines(): Promise<boolean> {
+    return Promise.resolve(false);
   }
 
   erase(whose: string, streams: readonly string[], expected: ErasedCounts, tombstone: NewRow): Promise<boolean> {

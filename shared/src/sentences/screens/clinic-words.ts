@@ -53,6 +53,11 @@ export const CLINIC_WORDS = sentences('screen.clinic', {
     'This is the demo clinic: open to everybody who uses this device, not encrypted, its people invented.',
   'own-explain': 'This is a clinic of your own. Its record is encrypted on this device; you work in it as {author}.',
   leave: 'Choose another clinic',
+  'who-title': 'Who works here',
+  'who-explain':
+    'What is written here carries the code {author}. Another code holds from then on; what was written before keeps its own.',
+  'who-next': 'Initials or code of who works here now',
+  'who-change': 'Work under this code',
   'lock-title': 'Lock',
   'lock-now': 'Lock now',
   'lock-after': 'Lock by itself after this long without a touch',
@@ -67,6 +72,13 @@ export const CLINIC_WORDS = sentences('screen.clinic', {
   'new-code': 'Make a new recovery code',
   'new-code-explain': 'The earlier code opens nothing any more: destroy its paper.',
   'new-code-done': 'The new recovery code counts from now on.',
+  'kept-title': 'On this device',
+  'kept-not-promised':
+    'The browser has not promised to keep what is stored here: it may clear it when the disk is full or the page was not used for long. Save backups.',
+  'kept-ask': 'Ask the browser to keep it',
+  'kept-refused': 'The browser did not promise it. Save backups, and never clear the data of this page.',
+  'kept-promised': 'The browser has promised to keep what is stored here until somebody clears it by hand.',
+  'kept-not-told': 'This browser does not tell whether it keeps what is stored here. Save backups.',
   'backup-title': 'Backup',
   'backup-never': 'There is no backup yet. What is only on this device is lost with it.',
   'backup-last': 'Last backup: {date}, {documents} entries and {streams} recordings, read back and found whole.',
@@ -96,6 +108,8 @@ export const CLINIC_WORDS = sentences('screen.clinic', {
     'The file {file} was read to its end. It holds {documents} entries and {streams} recordings, {size}.',
   'restore-damaged':
     'This file is damaged in {places} places. {documents} entries and {streams} recordings that belong in it are missing. What is whole can be added all the same; an older backup may hold the rest.',
+  'restore-newer':
+    'This backup was written by a newer version of this page. Nothing was restored. Load the page anew while the device is online, and try again.',
   'restore-write': 'Add it to this clinic',
   'restore-write-whole': 'Add what is whole to this clinic',
   'restore-working': 'Adding …',

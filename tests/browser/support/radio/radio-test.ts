@@ -48,6 +48,7 @@ async function startRig({ hasAdapter = true, of = 'device-page', entry }: RadioT
   const radio = await MockRadio.start(bus.address, { hasAdapter });
   const profile = newProfile();
   const context = await openBrowser(profile.folder, {
+    serviceWorkers: 'block',
     moreFlags: ['--enable-features=WebBluetooth', `--host-resolver-rules=MAP ${strangeName} localhost`],
     env: { ...process.env, DBUS_SYSTEM_BUS_ADDRESS: bus.address },
   });

@@ -30,24 +30,61 @@ export function correlate(whitened: Whitened, bank: Bank, coefficients: Float64A
   );
   const energies = Float64Array.from(shapes, (shape) => shape.reduce((sum, value) => sum + value * value, 0));
   const products = new Float32Array(cells * count);
-  const masked = whitened.complete ? undefined : new Float32Array(cells * count);
   const samples = whitened.samples;
-  for (let i = 0; i < cells; i++) {
+  // four places at once: the steps of one sum wait for each other, those of four do not
+  for (let i = 0; i < cells; i += 4) {
     for (let k = 0; k < count; k++) {
       const shape = shapes[k];
       const length = shape.length;
       if (i + length > cells) break; // templates are sorted by length
-      let sum = 0;
-      for (let j = 0; j < length; j++) sum += samples[i + j] * shape[j];
-      products[i * count + k] = sum;
-      if (masked === undefined) continue;
+      const at = i * count + k;
+      if (i + 3 + length > cells) {
+        for (let place = i; place + length <= cells; place++) {
+          let sum = 0;
+          for (let j = 0; j < length; j++) sum += samples[place + j] * shape[j];
+          products[place * count + k] = sum;
+        }
+        continue;
+      }
+      let first = 0;
+      let second = 0;
+      let third = 0;
+      let fourth = 0;
+      for (let j = 0; j < length; j++) {
+        const value = shape[j];
+        first += samples[i + j] * value;
+        second += samples[i + j + 1] * value;
+        third += samples[i + j + 2] * value;
+        fourth += samples[i + j + 3] * value;
+      }
+      products[at] = first;
+      products[at + count] = second;
+      products[at + 2 * count] = third;
+      products[at + 3 * count] = fourth;
+    }
+  }
+  const masked = whitened.complete ? undefined : maskedEnergies(whitened, shapes, energies);
+  return { products, count, energies, maskedEnergies: masked };
+}
+
+/** Energy of each template on the cells that hold data, at each cell. */
+function maskedEnergies(whitened: Whitened, shapes: readonly Float64Array[], energies: Float64Array): Float32Array {
+  const { counts, present } = whitened;
+  const cells = present.length;
+  const count = shapes.length;
+  const masked = new Float32Array(cells * count);
+  for (let i = 0; i < cells; i++) {
+    for (let k = 0; k < count; k++) {
+      const shape = shapes[k];
+      const length = shape.length;
+      if (i + length > cells) break;
       let energy = energies[k];
-      if (whitened.counts[i + length] - whitened.counts[i] < length) {
+      if (counts[i + length] - counts[i] < length) {
         energy = 0;
-        for (let j = 0; j < length; j++) energy += whitened.present[i + j] * shape[j] * shape[j];
+        for (let j = 0; j < length; j++) energy += present[i + j] * shape[j] * shape[j];
       }
       masked[i * count + k] = energy;
     }
   }
-  return { products, count, energies, maskedEnergies: masked };
+  return masked;
 }

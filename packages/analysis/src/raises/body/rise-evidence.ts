@@ -80,7 +80,10 @@ export function logBayesFactors(
   const { products, count, energies, maskedEnergies } = correlations;
   const cells = whitened.samples.length;
   const factors = new Float32Array(cells * count).fill(-Infinity);
-  const lengths = Float64Array.from(bank.templates, (template) => template.cells);
+  const lengths = Int32Array.from(bank.templates, (template) => template.cells);
+  const opens = Int32Array.from(bank.templates, (template) => template.openFrom);
+  const closes = Int32Array.from(bank.templates, (template) => template.openTo);
+  const { counts, squares } = whitened;
   const tables = componentsOf.map(() => bank.templates.map((): (Float64Array | undefined)[] => []));
   const most = Math.max(...componentsOf.map((components) => components.length));
   const values = new Float64Array(most);
@@ -94,13 +97,14 @@ export function logBayesFactors(
       if (i + length > cells) break;
       const full = energies[k];
       const energy = maskedEnergies === undefined ? full : maskedEnergies[row + k];
-      let held = whitened.counts[i + length] - whitened.counts[i];
-      let square = whitened.squares[i + length] - whitened.squares[i];
+      let held = counts[i + length] - counts[i];
+      let square = squares[i + length] - squares[i];
       let apart = 0;
-      const { openFrom, openTo } = bank.templates[k];
+      const openFrom = opens[k];
+      const openTo = closes[k];
       if (openTo > openFrom) {
-        held -= whitened.counts[i + openTo] - whitened.counts[i + openFrom];
-        square -= whitened.squares[i + openTo] - whitened.squares[i + openFrom];
+        held -= counts[i + openTo] - counts[i + openFrom];
+        square -= squares[i + openTo] - squares[i + openFrom];
         apart = open === undefined ? 0 : open[i + openTo] - open[i + openFrom];
       }
       const step = Math.min(ENERGY_STEPS, Math.round((ENERGY_STEPS * energy) / full));
