@@ -35,7 +35,7 @@ function raiseLines(
       : [filled(words.reference, { figure: withUncertainty(1000 * heightM, 1000 * heightUM, 'mm') })]),
     ...(way === null || way.low === null || way.high === null
       ? []
-      : [filled(words.displacement, { figure: withInterval(way.value, way.low, way.high, 1, 'm') })]),
+      : [filled(words.displacement, { figure: withInterval(way.value, way.low, way.high, 2, 'm') })]),
   ];
 }
 
