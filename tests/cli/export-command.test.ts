@@ -85,3 +85,31 @@ test('what cannot be followed is said before anything is assessed or written', a
   expect([...memory.files.keys()].some((path) => path.startsWith('p'))).toBe(false);
   expect(await main(['export', '--manifest', 'm.csv', '--out', 'o.zip', '--replace'], memory.io)).toBe(0);
 });
+
+test('a letter says of the legs what surae assess says of them', async () => {
+  const rows = [
+    { ...WHOLE_ROW, person: 'P1', visit: '1', side: 'left', order: 'first', file: 'l-12.csv' },
+    {
+      ...WHOLE_ROW,
+      person: 'P1',
+      visit: '1',
+      side: 'right',
+      order: 'second',
+      rest_s: 150,
+      symptomatic: 'mild',
+      file: 'r-8.csv',
+    },
+  ];
+  const memory = rowsInMemory(rows);
+  expect(await main(['export', '--manifest', 'm.csv', '--letters', '--out', 'o'], memory.io)).toBe(0);
+  expect(await main(['assess', '--manifest', 'm.csv', '--csv', 'a'], memory.io)).toBe(0);
+  const [path] = [...memory.files.keys()].filter((name) => /^o\/letters\/.*\.txt$/.test(name));
+  const letter = new TextDecoder().decode(bytesOf(memory, path)).replaceAll('\u00A0', ' ');
+  const [side] = csvRows(memory.text('a/sides.csv'));
+  const percent = (key: string): string => String(Math.round(100 * Number(side[key])));
+  expect(side['kind']).toBe('ratio');
+  expect(letter).toContain(
+    `Right leg over left leg, heel raises: ${percent('ratio.value')} % (95 % interval ${percent('ratio.low')} to ${percent('ratio.high')} %).`,
+  );
+  expect(letter).toContain('Whether the right leg does less than the other: ');
+});

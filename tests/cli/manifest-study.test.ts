@@ -111,3 +111,7 @@ test('what a recording says of its device is told', () => {
   expect(study.trials[0].deviceNotes).toBe('plate 3; zeroed');
   expect(study.trials[3].deviceNotes).toBeNull();
 });
+
+test('one leg alone has nothing beside it', () => {
+  expect(study.visits[1].compared()).toEqual([]);
+});

@@ -47,6 +47,7 @@ export function studyVisit(changes: Partial<StudyVisit> = {}): StudyVisit {
     safetyTicked: [],
     safetyOverridden: [],
     note: null,
+    compared: () => [],
     ...changes,
   };
 }

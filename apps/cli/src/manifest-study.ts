@@ -1,9 +1,10 @@
-import type { Settings } from '@surae/analysis';
+import type { JudgingSettings, Settings } from '@surae/analysis';
 import { noHistory } from '@surae/casebook';
 import {
   dayOffsets,
   type Study,
   type StudyLeg,
+  type StudyLegs,
   type StudyPerson,
   type StudyResult,
   type StudyTrial,
@@ -11,6 +12,9 @@ import {
 } from '@surae/exchange';
 import { readRecording } from '@surae/records';
 import type { Outcome } from './assess-file.ts';
+import { comparedPulls, comparedSet } from './compared-set.ts';
+import { visitGroups } from './comparison-groups.ts';
+import { compareLegs } from './comparisons.ts';
 import type { Io } from './io.ts';
 import { softwareName } from './software.ts';
 import { testOf } from './test-of.ts';
@@ -102,7 +106,21 @@ function personOf(key: string, rows: readonly Row[]): StudyPerson {
   };
 }
 
-function visitOf(key: string, rows: readonly Row[]): StudyVisit {
+/** Both legs of each test beside each other, as surae assess compares them. */
+function comparedOf(rows: readonly Row[], judging: JudgingSettings): StudyLegs[] {
+  const sets = rows.flatMap(({ outcome }) => {
+    if (outcome.status === 'refused' || outcome.test === 'hop-series') return [];
+    return (outcome.test === 'isometric' ? comparedPulls(outcome) : comparedSet(outcome)) ?? [];
+  });
+  return visitGroups(sets).flatMap((group): StudyLegs[] => {
+    const { left, right } = group.legs;
+    if (left === null || right === null || left.test !== right.test) return [];
+    const { comparison } = compareLegs(group, { own: {}, note: '' }, judging).found;
+    return [{ test: left.test, comparison }];
+  });
+}
+
+function visitOf(key: string, rows: readonly Row[], judging: JudgingSettings): StudyVisit {
   const leg = (side: 'left' | 'right'): StudyLeg => {
     const own = rows.find(({ outcome }) => outcome.item.about.side === side);
     return own === undefined ? NOT_TOLD : legOf(own.told);
@@ -117,6 +135,7 @@ function visitOf(key: string, rows: readonly Row[]): StudyVisit {
     safetyTicked: [],
     safetyOverridden: [],
     note: null,
+    compared: () => comparedOf(rows, judging),
   };
 }
 
@@ -201,7 +220,7 @@ function grouped(rows: readonly Row[], by: (row: Row) => string | null): Map<str
  */
 export function manifestStudy(outcomes: readonly Outcome[], settings: Settings, io: Pick<Io, 'readFile'>): Study {
   const rows = outcomes.map(rowOf);
-  const visits = [...grouped(rows, ({ visit }) => visit)].map(([key, own]) => visitOf(key, own));
+  const visits = [...grouped(rows, ({ visit }) => visit)].map(([key, own]) => visitOf(key, own, settings.judging));
   const offsets = dayOffsets(visits);
   return {
     people: [...grouped(rows, ({ person }) => person)].map(([key, own]) => personOf(key, own)),

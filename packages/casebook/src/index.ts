@@ -24,6 +24,14 @@ export {
   caseloadVersion,
   type VisitLine,
 } from './caseload.ts';
+export { judgedProtocol, judgedPullProtocol } from './compare/judged-protocol.ts';
+export { dayNumber, type LegOfVisit, type LegPast, type PastTest, pastOf, takenAlike } from './compare/leg-past.ts';
+export { pairCircumstances } from './compare/pair-circumstances.ts';
+export { pairFacts } from './compare/pair-facts.ts';
+export { legFacts, personFacts } from './compare/told-facts.ts';
+export { toldSide } from './compare/told-side.ts';
+export { legPast, testedLeg, visitLegs } from './compare/visit-legs.ts';
+export { pullPast, testedPull, visitPulls } from './compare/visit-pulls.ts';
 export { type DescriptionEntry, descriptionEntries, descriptionSchema } from './description-entries.ts';
 export { type Entry, entryOf } from './entry.ts';
 export {

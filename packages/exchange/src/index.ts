@@ -36,7 +36,8 @@ export {
 } from './fhir/codes.ts';
 export { healthRecord } from './fhir/health-record.ts';
 export { type Sampled, sampledOf } from './fhir/sampled.ts';
-export { filled, ofTen, withInterval, withUncertainty } from './letter/figures.ts';
+export { filled, ofTen, percentWithInterval, withInterval, withUncertainty } from './letter/figures.ts';
+export { legLines } from './letter/leg-lines.ts';
 export { type Letter, letterOf, letterParagraphs } from './letter/letter.ts';
 export { escaped, unbreakable } from './letter/unbreakable.ts';
 export { decimal, rounded } from './numbers.ts';
@@ -56,6 +57,7 @@ export type {
   Study,
   StudyChannel,
   StudyLeg,
+  StudyLegs,
   StudyPerson,
   StudyPlanItem,
   StudyResult,

@@ -1,4 +1,4 @@
-import type { HopReport, PullReport, Report, Settings, Side } from '@surae/analysis';
+import type { HopReport, PullReport, Report, Settings, Side, SideComparison } from '@surae/analysis';
 import type { EndReason } from '@surae/shared';
 
 /** Plain JSON. */
@@ -37,6 +37,12 @@ export interface StudyLeg {
   };
 }
 
+/** Both legs of a visit by one test, beside each other: a ratio, or every reason against one. */
+export interface StudyLegs {
+  readonly test: 'heel-raise' | 'isometric';
+  readonly comparison: SideComparison;
+}
+
 export interface StudyVisit {
   readonly key: string;
   readonly person: string;
@@ -49,6 +55,8 @@ export interface StudyVisit {
   readonly safetyTicked: readonly string[];
   readonly safetyOverridden: readonly string[];
   readonly note: string | null;
+  /** one for each test that both legs have a result of; found when it is asked for */
+  readonly compared: () => readonly StudyLegs[];
 }
 
 /** Samples of one quantity in SI, along one axis where it has any. */

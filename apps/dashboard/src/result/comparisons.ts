@@ -8,19 +8,27 @@ import {
   pullLegsOfVisit,
   type Side,
 } from '@surae/analysis';
-import { noOwnErrors, type OwnErrorsInUse, type Person, type Visit } from '@surae/casebook';
+import {
+  type LegOfVisit,
+  type LegPast,
+  legPast,
+  noOwnErrors,
+  type OwnErrorsInUse,
+  type Person,
+  pullPast,
+  type Visit,
+  visitLegs,
+  visitPulls,
+} from '@surae/casebook';
 import { AXIS_WORDS, PULL_RESULT_WORDS } from '@surae/shared';
 import { dayOf } from '../words/dates.ts';
 import { type GroupView, groupView, placeOf } from './group-view.ts';
-import type { LegOfVisit, LegPast } from './leg-past.ts';
 import { type LegSentences, legView, pullLegView } from './leg-view.ts';
 import { type PastView, type PastVisit, pastView } from './past-view.ts';
 import { type SideView, sideView } from './side-view.ts';
 import { type TargetView, targetView } from './target-view.ts';
 import { disagreements, type LegAnswers } from './together.ts';
 import type { ValueWords } from './value-words.ts';
-import { legPast, visitLegs } from './visit-legs.ts';
-import { pullPast, visitPulls } from './visit-pulls.ts';
 
 /** What effort, pain and irritability say about one leg. */
 export interface LegLines extends LegSentences {

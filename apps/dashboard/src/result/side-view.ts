@@ -6,8 +6,8 @@ import type {
   Side,
   SideComparison,
   SideRatio,
-  UnderLine,
 } from '@surae/analysis';
+import { toldSide } from '@surae/casebook';
 import {
   COMPARE_CAUTION_SENTENCES,
   COMPARED_WORDS,
@@ -75,14 +75,8 @@ function probabilityWords(probability: number): string {
   return probability.toFixed(2);
 }
 
-/** The leg that the answer is about: the one above the line, or the other one where that does less and no leg is the sore one. */
-function toldOf({ direction, underLine }: SideRatio): UnderLine {
-  const [over, under] = underLine;
-  return direction.why === 'left-over-right' && under.probability > over.probability ? under : over;
-}
-
 function lead(ratio: SideRatio, { values, words }: SideQuestion): string {
-  const told = toldOf(ratio);
+  const told = toldSide(ratio);
   const other = told.side === 'left' ? 'right' : 'left';
   const unit = words.isCount ? '' : ` ${words.unit}`;
   const shown = (side: Side): string => `${decimal(values[side] ?? 0, words.decimals)}${unit}`;
@@ -123,7 +117,7 @@ function ratioLines(ratio: SideRatio, question: SideQuestion): readonly string[]
     `${fill(SIDE_WORDS.ratio, { over, under, ...percents })} ${always}`,
     differenceLine(ratio, question),
     ...(question.zone === null ? [] : [SIDE_WORDS[`wobble-${question.zone}`].text]),
-    fill(SIDE_WORDS.line, { line: percent(line), probability: probabilityWords(toldOf(ratio).probability) }),
+    fill(SIDE_WORDS.line, { line: percent(line), probability: probabilityWords(toldSide(ratio).probability) }),
     SIDE_WORDS[direction.why].text,
     ...ratioErrorWords(ratio.error),
     ...(question.error === null ? [] : [errorWords(question.error)]),

@@ -97,6 +97,8 @@ export function deidentified(
     safetyTicked: codes(one.safetyTicked),
     safetyOverridden: codes(one.safetyOverridden),
     note: gone('texts', one.note),
+    // verdicts and figures, and codes of our own
+    compared: one.compared,
   });
   const calibration = (result: StudyResult): StudyResult => {
     if (result.test !== 'isometric' || result.report.calibrationId == null) return result;

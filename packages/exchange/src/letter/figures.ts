@@ -26,6 +26,13 @@ export function withInterval(value: number, low: number, high: number, decimals:
   return unbreakable(words);
 }
 
+/** A share with its 95 % interval in one piece, in percent. */
+export function percentWithInterval(value: number, low: number, high: number): string {
+  const percent = (share: number): string => number(100 * share, 0);
+  const values = { value: percent(value), low: percent(low), high: percent(high) };
+  return unbreakable(filled(LETTER_SENTENCES.percent, values));
+}
+
 /** A value with its standard uncertainty in one piece, with no digit that the uncertainty does not allow. */
 export function withUncertainty(value: number, u: number, unit: string): string {
   const exponent = u > 0 ? Math.floor(Math.log10(u)) : 0;

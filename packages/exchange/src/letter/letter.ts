@@ -1,6 +1,7 @@
 import { END_CLASS_SENTENCES, END_REASON_SENTENCES, LETTER_SENTENCES, SCOPE_SENTENCES } from '@surae/shared';
 import type { StudyPerson, StudyResult, StudyTrial, StudyVisit } from '../study.ts';
 import { filled, ofTen, withInterval, withUncertainty } from './figures.ts';
+import { legLines } from './leg-lines.ts';
 import { escaped } from './unbreakable.ts';
 
 /** A letter about one visit, as text and as a page of its own. */
@@ -34,7 +35,7 @@ function raiseLines(
       : [filled(words.reference, { figure: withUncertainty(1000 * heightM, 1000 * heightUM, 'mm') })]),
     ...(way === null || way.low === null || way.high === null
       ? []
-      : [filled(words.displacement, { figure: withInterval(way.value, way.low, way.high, 1, 'm') })]),
+      : [filled(words.displacement, { figure: withInterval(way.value, way.low, way.high, 2, 'm') })]),
   ];
 }
 
@@ -97,11 +98,13 @@ export function letterParagraphs(
     ...(day === undefined ? [] : [filled(words.visit, { day })]),
   ];
   const sides = new Set(trials.filter(({ setAside, result }) => !setAside && result !== null).map(({ side }) => side));
+  const compared = visit.compared();
   return [
     [words.title.text],
     head,
     ...trials.map(trialLines),
-    ...(sides.has('left') && sides.has('right') ? [[words['both-legs'].text]] : []),
+    ...compared.map(legLines),
+    ...(compared.length === 0 && sides.has('left') && sides.has('right') ? [[words['both-legs'].text]] : []),
     [words.cautions.text],
     [SCOPE_SENTENCES.scope.text],
   ].filter((paragraph) => paragraph.length > 0);

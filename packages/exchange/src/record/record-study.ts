@@ -1,19 +1,24 @@
-import type { Settings } from '@surae/analysis';
+import { legsOfVisit, pullLegsOfVisit, type Settings, type Side } from '@surae/analysis';
 import {
   type Casebook,
   type CasebookPerson,
   casebookOf,
   noHistory,
+  type OwnErrorsInUse,
+  ownErrorsInUse,
+  type Person,
   type PullSet,
   type SetUpKept,
   type Visit,
   type VisitSet,
+  visitLegs,
+  visitPulls,
 } from '@surae/casebook';
 import { sha256Hex } from '@surae/records';
 import { PULL_PROTOCOLS } from '@surae/shared';
 import { ageIn } from '../deidentify/age-group.ts';
 import { dayOffsets } from '../deidentify/days.ts';
-import type { Study, StudyLeg, StudyPerson, StudyPlanItem, StudyTrial, StudyVisit } from '../study.ts';
+import type { Study, StudyLeg, StudyLegs, StudyPerson, StudyPlanItem, StudyTrial, StudyVisit } from '../study.ts';
 import { utf8 } from '../utf8.ts';
 import { bytesOf, lookAt, type ReadBytes, recordingOf } from './record-bytes.ts';
 
@@ -52,7 +57,29 @@ function legOf({ sore, history = noHistory }: Visit, side: 'left' | 'right'): St
   return { sore: sore[side], injury, confirmed, irritability };
 }
 
-function visitOf(visit: Visit): StudyVisit {
+/** What a comparison of legs asks for beside the visit. */
+interface Known {
+  readonly own: OwnErrorsInUse;
+  readonly settings: Settings;
+}
+
+/** Both legs of each test beside each other, as the page of the result shows them. */
+function comparedOf(visit: Visit, person: Person, earlier: readonly Visit[], { own, settings }: Known): StudyLegs[] {
+  const both = (legs: Readonly<Record<Side, object | null>>): boolean => legs.left !== null && legs.right !== null;
+  const raises = visitLegs(visit, person, earlier);
+  const pulls = visitPulls(visit, person, earlier);
+  const found: StudyLegs[] = [];
+  if (both(raises.legs)) {
+    const { comparison } = legsOfVisit(raises, own.tests, settings.judging, own.ratios);
+    found.push({ test: 'heel-raise', comparison });
+  }
+  if (both(pulls.legs)) {
+    found.push({ test: 'isometric', comparison: pullLegsOfVisit(pulls, own.tests, own.ratios).comparison });
+  }
+  return found;
+}
+
+function visitOf(visit: Visit, compared: () => StudyLegs[]): StudyVisit {
   const { safety, history } = visit;
   return {
     key: visit.id,
@@ -64,6 +91,7 @@ function visitOf(visit: Visit): StudyVisit {
     safetyTicked: safety?.ticked ?? [],
     safetyOverridden: safety?.overridden.map(({ id }) => id) ?? [],
     note: safety?.overridden.map(({ id, reason }) => `${id}: ${reason}`).join('; ') || null,
+    compared,
   };
 }
 
@@ -228,8 +256,17 @@ function withinExtent({ people }: Casebook, extent: Extent): { people: CasebookP
 export async function recordStudy(documents: readonly RecordDocument[], request: RecordStudyRequest): Promise<Study> {
   const { extent, settings, software, read } = request;
   const made = madeBy(documents);
-  const { people, visits } = withinExtent(casebookOf(documents), extent);
-  const told = visits.map(visitOf);
+  const book = casebookOf(documents);
+  const { people, visits } = withinExtent(book, extent);
+  const known = { own: ownErrorsInUse(book.ownErrors), settings };
+  const whose = new Map(people.map((one) => [one.person.id, one]));
+  const told = visits.map((visit) => {
+    // in the order in which they were begun, each with the person as known at its end
+    const all = whose.get(visit.personId)!.visits;
+    const at = all.findIndex((one) => one.visit.id === visit.id);
+    const earlier = all.slice(0, at).map((one) => one.visit);
+    return visitOf(visit, () => comparedOf(visit, all[at]!.person, earlier, known));
+  });
   const offsets = dayOffsets(told);
   const trials: StudyTrial[] = [];
   for (const visit of visits) trials.push(...(await trialsOf(visit, made, read)));

@@ -1,5 +1,5 @@
+import { legFacts, personFacts } from '@surae/casebook';
 import { expect, test } from 'vitest';
-import { legFacts, personFacts } from '../../../apps/dashboard/src/result/told-facts.ts';
 import { madeVisit } from '../../support/made-visit.ts';
 import { ALL_TOLD, legTold, MODERATE } from '../../support/told-visit.ts';
 

@@ -1,5 +1,5 @@
 import { identityDifferences, type LegCourse, type VisitResult } from '@surae/analysis';
-import type { Visit } from '@surae/casebook';
+import type { Visit } from '../visit.ts';
 
 /** The day of a written time by the clock of its place, from a fixed day; null when it cannot be read [d]. */
 export function dayNumber(iso: string): number | null {

@@ -1,14 +1,9 @@
 import type { PairCircumstances, Side } from '@surae/analysis';
-import {
-  countingOf,
-  holdsOf,
-  injuryOf,
-  type PullSet,
-  restBetweenSidesS,
-  type TestKind,
-  type Visit,
-  type VisitSet,
-} from '@surae/casebook';
+import { holdsOf, injuryOf } from '../history.ts';
+import type { PullSet } from '../pull-set.ts';
+import { countingOf, restBetweenSidesS } from '../rest.ts';
+import type { TestKind } from '../test-kind.ts';
+import type { Visit, VisitSet } from '../visit.ts';
 
 type Begun = VisitSet | PullSet;
 

@@ -1,5 +1,7 @@
 import type { VisitLegs } from '@surae/analysis';
-import type { Person, TestKind, Visit } from '@surae/casebook';
+import type { Person } from '../person.ts';
+import type { TestKind } from '../test-kind.ts';
+import type { Visit } from '../visit.ts';
 import { pairCircumstances } from './pair-circumstances.ts';
 import { personFacts } from './told-facts.ts';
 

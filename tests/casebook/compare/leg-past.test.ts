@@ -1,7 +1,7 @@
 import type { VisitResult } from '@surae/analysis';
 import type { Visit } from '@surae/casebook';
+import { dayNumber, type LegPast, pastOf, takenAlike } from '@surae/casebook';
 import { expect, test } from 'vitest';
-import { dayNumber, type LegPast, pastOf, takenAlike } from '../../../apps/dashboard/src/result/leg-past.ts';
 import { madeVisit } from '../../support/made-visit.ts';
 
 /** A leg that did so many on a day, without anything else that is known of it. */

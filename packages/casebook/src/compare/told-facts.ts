@@ -1,15 +1,7 @@
 import type { LegFacts, PersonFacts, Side } from '@surae/analysis';
-import {
-  ageReached,
-  holdsOf,
-  inFlare,
-  injuryOf,
-  irritabilityAnswers,
-  noHistory,
-  type Person,
-  type SetEnd,
-  type Visit,
-} from '@surae/casebook';
+import { holdsOf, inFlare, injuryOf, irritabilityAnswers, noHistory } from '../history.ts';
+import { ageReached, type Person } from '../person.ts';
+import type { SetEnd, Visit } from '../visit.ts';
 
 /** How a test of a leg ended, as far as a comparison asks. */
 type ToldEnd = Pick<SetEnd, 'painPeak' | 'exertion' | 'painSharp'>;

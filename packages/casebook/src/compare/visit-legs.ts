@@ -6,7 +6,9 @@ import {
   type TestedLeg,
   type VisitLegs,
 } from '@surae/analysis';
-import { type Person, setOf, type Visit, type VisitSet } from '@surae/casebook';
+import type { Person } from '../person.ts';
+import type { Visit, VisitSet } from '../visit.ts';
+import { setOf } from '../visit-events.ts';
 import { judgedProtocol } from './judged-protocol.ts';
 import { type LegPast, pastOf } from './leg-past.ts';
 import { pairFacts } from './pair-facts.ts';

@@ -1,10 +1,9 @@
 import type { TestedPull } from '@surae/analysis';
-import type { Visit } from '@surae/casebook';
+import type { LegPast, Visit } from '@surae/casebook';
+import { pullPast, testedPull, visitPulls } from '@surae/casebook';
 import { MemoryStore } from '@surae/storage';
 import { expect, test } from 'vitest';
 import { VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
-import type { LegPast } from '../../../apps/dashboard/src/result/leg-past.ts';
-import { pullPast, testedPull, visitPulls } from '../../../apps/dashboard/src/result/visit-pulls.ts';
 import { ALL_TOLD, legTold, MODERATE, type ToldVisit, tellVisits } from '../../support/told-visit.ts';
 
 const person = { name: 'A', bodyMassKg: 82, heelLeverM: null, sex: 'women', birthYear: 1988 } as const;

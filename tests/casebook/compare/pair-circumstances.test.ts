@@ -1,6 +1,5 @@
-import { noHistory, type Visit } from '@surae/casebook';
+import { noHistory, pairCircumstances, type Visit } from '@surae/casebook';
 import { expect, test } from 'vitest';
-import { pairCircumstances } from '../../../apps/dashboard/src/result/pair-circumstances.ts';
 import { madePullSet } from '../../support/made-pull-visit.ts';
 import { madeSet, madeVisit } from '../../support/made-visit.ts';
 

@@ -1,9 +1,9 @@
 import type { Visit } from '@surae/casebook';
+import { legPast, testedLeg, visitLegs } from '@surae/casebook';
 import { FLOOR } from '@surae/shared';
 import { MemoryStore } from '@surae/storage';
 import { expect, test } from 'vitest';
 import { VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
-import { legPast, testedLeg, visitLegs } from '../../../apps/dashboard/src/result/visit-legs.ts';
 import { ALL_TOLD, legTold, MODERATE, type ToldVisit, tellVisits } from '../../support/told-visit.ts';
 
 const person = { name: 'A', bodyMassKg: null, heelLeverM: null, sex: 'women', birthYear: 1988 } as const;

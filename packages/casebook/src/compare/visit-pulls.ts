@@ -6,7 +6,12 @@ import {
   type TestedPull,
   type VisitPulls,
 } from '@surae/analysis';
-import { type Person, type PullSet, pullSetOf, secondsBetween, setOf, type Visit } from '@surae/casebook';
+import type { Person } from '../person.ts';
+import { pullSetOf } from '../pull-events.ts';
+import type { PullSet } from '../pull-set.ts';
+import { secondsBetween } from '../rest.ts';
+import type { Visit } from '../visit.ts';
+import { setOf } from '../visit-events.ts';
 import { judgedPullProtocol } from './judged-protocol.ts';
 import { type LegPast, pastOf } from './leg-past.ts';
 import { pairFacts } from './pair-facts.ts';

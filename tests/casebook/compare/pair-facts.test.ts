@@ -1,5 +1,5 @@
+import { pairFacts } from '@surae/casebook';
 import { expect, test } from 'vitest';
-import { pairFacts } from '../../../apps/dashboard/src/result/pair-facts.ts';
 import { madeVisit } from '../../support/made-visit.ts';
 
 const person = { id: 'p', name: 'A', demo: false, bodyMassKg: null, heelLeverM: null, sex: 'men' } as const;

@@ -1,7 +1,7 @@
 import { protocolFingerprint, pullFingerprint } from '@surae/analysis';
+import { judgedProtocol, judgedPullProtocol } from '@surae/casebook';
 import { FLOOR, INCLINE_10, SEATED_PULL } from '@surae/shared';
 import { expect, test } from 'vitest';
-import { judgedProtocol, judgedPullProtocol } from '../../../apps/dashboard/src/result/judged-protocol.ts';
 
 const other = {
   ...FLOOR,
