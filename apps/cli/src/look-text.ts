@@ -25,7 +25,11 @@ function guessLines(label: string, guess: Guessed<unknown>, shown: string, width
 function formLines({ form }: Proposal, width: number): string[] {
   const { encoding, delimiter, decimal, thousands, dates, header, unitRow } = form;
   const line = (value: typeof header.value | typeof unitRow.value): string =>
-    value === null || value === 'none' ? 'none' : `line ${value.line}`;
+    value === null || value === 'none'
+      ? 'none'
+      : 'groupRow' in value && value.groupRow !== null
+        ? `lines ${value.line - 1} and ${value.line}`
+        : `line ${value.line}`;
   return [
     ...guessLines('letters', encoding, answerWord(encoding.value), width),
     ...guessLines('columns', delimiter, `divided by ${answerWord(delimiter.value)}`, width),

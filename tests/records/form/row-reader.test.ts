@@ -13,6 +13,7 @@ const form: RowForm = {
   kinds: ['number', 'number'],
   names: ['t', 'f'],
   dates: null,
+  groupRow: null,
   unitRow: null,
   dataLine: 2,
   missing: new Set(['nan']),

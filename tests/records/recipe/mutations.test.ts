@@ -191,6 +191,36 @@ const mutations: Readonly<Record<string, Mutation>> = {
     expectMeant(outcome, other);
     expectMeant(byLooking(bytesOf(other)), other);
   },
+  'a row of groups above the names': (table, recipe, { draw }) => {
+    const below = ['Zeit [s]', 'Fersenhöhe [mm]', 'Kraft [N]'];
+    const isMerged = draw() < 0.5;
+    const groupRow = (...groups: readonly string[]): string =>
+      groups.flatMap((group) => [group, isMerged ? '' : group, isMerged ? '' : group]).join(table.delimiter);
+    const rows = table.rows.map(([time, height, force]) => [time, height, force, height + 1, force + 1]);
+    const twice = {
+      ...table,
+      names: [...below, ...below],
+      decimals: [...table.decimals, ...table.decimals],
+      rows: rows.map(([time, ...values]) => [time, values[0], values[1], time, values[2], values[3]]),
+    };
+    const written = (...groups: readonly string[]): Uint8Array =>
+      bytesOfLines([groupRow(...groups), ...linesOf(twice)], table);
+    const bytes = written('Links', 'Rechts');
+    const names = [below[0], ...['Links', 'Rechts'].flatMap((side) => below.slice(1).map((name) => `${side} ${name}`))];
+    expectRefused(byRecipe(bytes, recipe), /column count|column name|header/);
+    const outcome = byLooking(bytes);
+    expect('recording' in outcome, JSON.stringify(outcome)).toBe(true);
+    // two decimals of a sum, as they are written
+    const shown = rows.map((row) => row.map((value, i) => Number(value.toFixed(i === 2 || i === 4 ? 1 : 2))));
+    expectMeant(outcome, { ...table, names, rows: shown });
+    const found = looked(bytes);
+    if ('asked' in found) throw new Error(`asked ${found.asked.join()}`);
+    expectRefused(
+      byRecipe(written('Rechts', 'Links'), found.recipe),
+      /group in line 1, column 1 "Links", got "Rechts"/,
+    );
+    expectRefused(byRecipe(bytesOf(twice), found.recipe), /group in line 1 .*got no line above the names/);
+  },
   'a name altered': (table, recipe, { pick }) => {
     const names = table.names.map((name, i) =>
       i === 2 ? name.replace('[N]', pick(['[kN]', '[kgf]', '(N)', ''])) : name,

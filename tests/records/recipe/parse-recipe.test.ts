@@ -1,5 +1,13 @@
 import { readFileSync } from 'node:fs';
-import { makeRecipe, parseRecipe, type Recipe, recipeJsonSchema, recipeOf, TableSurvey } from '@surae/records';
+import {
+  makeRecipe,
+  parseRecipe,
+  type Recipe,
+  recipeJsonSchema,
+  recipeOf,
+  sha256Hex,
+  TableSurvey,
+} from '@surae/records';
 import { expect, test } from 'vitest';
 import { fixturePath } from '../../support/fixture.ts';
 import { projectText } from '../../support/project.ts';
@@ -37,6 +45,13 @@ test('a recipe whose form was altered no longer has its fingerprint', () => {
   expect(altered({ decimalMark: '.' })).toThrow(/fits: expected the fingerprint/);
   // what does not decide whether a file fits can be altered by hand
   expect(altered({ name: 'another' })().name).toBe('another');
+});
+
+test('without dates and groups a recipe has the fingerprint that it had before there were any', () => {
+  const { encoding, delimiter, decimalMark, thousandsMark, header, unitRow, fields } = recipe;
+  const told = JSON.stringify([encoding, delimiter, decimalMark, thousandsMark, header, unitRow, fields]);
+  expect(recipe.fits).toBe(sha256Hex(new TextEncoder().encode(told)));
+  expect(Object.keys(recipe)).not.toContain('groupRow');
 });
 
 test('the schema under shared/schemas is that of the recipe', () => {

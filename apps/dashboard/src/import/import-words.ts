@@ -41,7 +41,7 @@ export function answerWords(answer: string | number): string {
   const text = String(answer);
   const code =
     marks[text] ??
-    (['use', 'side', 'placement', 'dates'] as const)
+    (['use', 'side', 'placement', 'dates', 'header'] as const)
       .map((topic) => `${topic}-${text}`)
       .find((one) => one in IMPORT_WORDS);
   return code === undefined ? text : sentence(IMPORT_WORDS, code).text;
@@ -74,8 +74,11 @@ function fact<Value>(name: string, guess: Guessed<Value>, word: (value: Value) =
 /** How a file is written and timed. */
 export function formFacts({ form, time, labels }: Proposal): Fact[] {
   const words = IMPORT_WORDS;
-  const line = (value: 'none' | { readonly line: number }): string =>
-    value === 'none' ? words.none.text : fill(words['line-of'], { line: value.line });
+  const line = (value: 'none' | { readonly line: number; readonly groupRow: readonly string[] | null }): string => {
+    if (value === 'none') return words.none.text;
+    const { line: to, groupRow } = value;
+    return groupRow === null ? fill(words['line-of'], { line: to }) : fill(words['lines-of'], { from: to - 1, to });
+  };
   return [
     fact(words.letters.text, form.encoding, answerWords),
     fact(words.columns.text, form.delimiter, answerWords),

@@ -25,6 +25,8 @@ export interface RowForm extends NumberForm {
   readonly dates: DateOrder | null;
   /** names as the header spells them; null without a header */
   readonly names: readonly string[] | null;
+  /** the row of groups above the names, which then stand behind their groups; null without one */
+  readonly groupRow: readonly string[] | null;
   /** the row of units below the names; null without one */
   readonly unitRow: readonly string[] | null;
   /** line of the first row, counted from 1: what stands above it is passed over */

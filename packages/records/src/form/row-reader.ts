@@ -3,6 +3,7 @@ import { RowLines } from '../row-lines.ts';
 import { clockReading } from './clock.ts';
 import { ColumnBlocks } from './column-blocks.ts';
 import { ChunkDecoder, decodeText } from './encoding.ts';
+import { namesBelow } from './group-names.ts';
 import { numberIn } from './number-form.ts';
 import { type PlainForm, readPlainRow } from './plain-row.ts';
 import type { RowForm, RowWatcher } from './row-form.ts';
@@ -28,6 +29,8 @@ export class RowReader {
   readonly #plain: PlainForm | undefined;
   readonly #blocks: ColumnBlocks;
   readonly #row: Float64Array;
+  /** rows above the first one, which may stand again between rows */
+  readonly #headRows: readonly (readonly string[] | null)[];
   readonly #codes: readonly Map<string, number>[];
   #carry: Uint8Array = new Uint8Array(0);
   #line = 0;
@@ -41,6 +44,9 @@ export class RowReader {
       form.delimiter === ' ' || form.kinds.some((kind) => kind !== 'number' && kind !== 'passed-over')
         ? undefined
         : { delimiter: form.delimiter.charCodeAt(0), decimal: form.decimal.charCodeAt(0), kinds: form.kinds };
+    const { names, groupRow, unitRow } = form;
+    const below = groupRow === null || names === null ? names : (namesBelow(groupRow, names) ?? names);
+    this.#headRows = [groupRow, below, unitRow];
     this.#blocks = new ColumnBlocks(form.kinds.length);
     this.#row = new Float64Array(form.kinds.length);
     this.#codes = form.kinds.map(() => new Map<string, number>());
@@ -127,7 +133,7 @@ export class RowReader {
   }
 
   #takeText(text: string, line: number, closed: boolean): void {
-    const { delimiter, names, unitRow, kinds } = this.#form;
+    const { delimiter, kinds } = this.#form;
     const watcher = this.#watcher;
     if (text.trim() === '') return watcher.blank(line);
     if (text.startsWith('#')) return watcher.remark(line, text.slice(1).trim());
@@ -135,8 +141,8 @@ export class RowReader {
     if (fields?.every((field) => field.trim() === '') === true) return watcher.blank(line);
     if (fields?.length === kinds.length + 1 && fields[kinds.length]!.trim() === '') fields = fields.slice(0, -1);
     if (!closed && !watcher.openEnd(line, text, fields)) return;
-    if (fields !== undefined && (sameFields(fields, names) || sameFields(fields, unitRow)))
-      return watcher.repeated(line);
+    const row = fields;
+    if (row !== undefined && this.#headRows.some((head) => sameFields(row, head))) return watcher.repeated(line);
     if (fields === undefined || fields.length !== kinds.length) return watcher.noRow(line, text, fields);
     // a word where the first number belongs: a line of text that has as many fields by chance
     const place = kinds.findIndex((kind) => kind !== 'word' && kind !== 'passed-over');

@@ -72,7 +72,7 @@ export function formAnswers(answers: Answers): {
   readonly decimal?: DecimalMark;
   readonly thousands?: ThousandsMark | 'none';
   readonly dates?: DateOrder;
-  readonly header?: 'names' | 'none';
+  readonly header?: 'names' | 'grouped' | 'none';
 } {
   const encoding = encodings.find((one) => one === answers['encoding']);
   const mark = (topic: string): string | undefined => {
@@ -85,7 +85,7 @@ export function formAnswers(answers: Answers): {
     decimal: mark('decimal') as DecimalMark | undefined,
     thousands: mark('thousands') as ThousandsMark | 'none' | undefined,
     dates: answers['dates'] as DateOrder | undefined,
-    header: answers['header'] as 'names' | 'none' | undefined,
+    header: answers['header'] as 'names' | 'grouped' | 'none' | undefined,
   };
   return Object.fromEntries(Object.entries(told).filter(([, value]) => value !== undefined));
 }

@@ -190,6 +190,21 @@ export function readName(name: string, unitBelow?: string): NameReading {
   };
 }
 
+/** What the name of a column says below a group: its own words come first, those of the group say what they leave open. */
+export function readGroupedName(group: string, name: string, unitBelow?: string): NameReading {
+  const own = readName(name, unitBelow);
+  const above = readName(group);
+  const says = own.isTime || own.isSampleNumber || own.isOther || own.isIdentity || own.quantities.length > 0;
+  // "x" below "Acceleration [m/s2]"
+  const reading = says ? own : readName(`${group} ${name}`.trim(), unitBelow);
+  return {
+    ...reading,
+    sides: own.sides.length > 0 ? own.sides : above.sides,
+    placements: own.placements.length > 0 ? own.placements : above.placements,
+    isIdentity: own.isIdentity,
+  };
+}
+
 function isSide(word: string): boolean {
   return SIDE_WORDS.left.includes(word) || SIDE_WORDS.right.includes(word);
 }

@@ -54,8 +54,15 @@ function betweenRows({ odd, labels }: Proposal): Evidence[] {
   return found;
 }
 
-function aboutTimes({ time, clockLines, wrongSteps }: Proposal): Evidence[] {
+function aboutTimes({ time, clockLines, wrongSteps, groupTimes, labels }: Proposal): Evidence[] {
   const found = clockLines.map(({ kind, line }) => evidence(`clock-${kind}`, { line }));
+  const column = labels[time.column.value ?? -1];
+  if (column !== undefined) {
+    const { alike, unlike } = groupTimes;
+    const again = alike.filter((index) => index !== time.column.value);
+    for (const index of again) found.push(evidence('times-again', { column, other: labels[index]! }));
+    for (const index of unlike) found.push(evidence('times-apart', { column, other: labels[index]! }));
+  }
   if (wrongSteps.line !== null) found.push(evidence('wrong-steps', { count: wrongSteps.count, line: wrongSteps.line }));
   if (time.rateHz.asks) found.push(evidence('no-rate'));
   return found;

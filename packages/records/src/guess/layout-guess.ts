@@ -1,15 +1,27 @@
 import { clockReading } from '../form/clock.ts';
 import type { DateOrder } from '../form/date-order.ts';
+import { joinedNames } from '../form/group-names.ts';
 import { type NumberForm, numberIn, saysMissing } from '../form/number-form.ts';
 import type { FieldKind } from '../form/row-form.ts';
 import type { FieldDelimiter } from '../form/split-fields.ts';
 import { readUnitText } from './column-name.ts';
 import { type DividedLine, fieldsOf } from './delimiter-guess.ts';
+import { groupRowProbability } from './group-row-guess.ts';
 import { evidence, type Guessed, guessed } from './guessed.ts';
 
 /** How numbers and dates are written. */
 export interface CellForm extends NumberForm {
   readonly dates: DateOrder | null;
+}
+
+/** The line that names the columns, and the one above it where both name them together. */
+export interface HeaderRows {
+  /** line of the names, counted from 1 */
+  readonly line: number;
+  /** one name for each column; where there are groups, each behind its group */
+  readonly names: readonly string[];
+  /** the row of groups as it stands in the file, empty cells and all; null without one */
+  readonly groupRow: readonly string[] | null;
 }
 
 /** Where in a head things stand. */
@@ -18,7 +30,7 @@ export interface Layout {
   readonly dataLine: number;
   readonly kinds: readonly FieldKind[];
   /** names of the columns, or null where the rows have no header */
-  readonly header: Guessed<{ readonly line: number; readonly names: readonly string[] } | 'none'>;
+  readonly header: Guessed<HeaderRows | 'none'>;
   readonly unitRow: Guessed<{ readonly line: number; readonly units: readonly string[] } | 'none'>;
   /** lines above the header, or above the rows */
   readonly preamble: readonly { readonly line: number; readonly text: string }[];
@@ -66,12 +78,17 @@ function isNames(fields: readonly string[], form: CellForm): boolean {
   return filled.length > 0 && texts.length >= 0.6 * fields.length && texts.length >= filled.length / 2;
 }
 
-/** Where the rows begin, and what the lines above them are. */
+/**
+ * Where the rows begin, and what the lines above them are.
+ *
+ * @param grouped - whether two rows name the columns together, where somebody said so
+ */
 export function guessLayout(
   lines: readonly string[],
   rows: readonly DividedLine[],
   delimiter: FieldDelimiter,
   form: CellForm,
+  grouped?: boolean,
 ): Layout {
   const kinds = kindsOf(rows, form);
   const first = rows.find(({ fields }) => isRow(fields, kinds, form)) ?? rows[0]!;
@@ -102,12 +119,39 @@ export function guessLayout(
   }
   const hasNames = named !== undefined && isNames(named.fields, form);
   const units = unitRow.value === 'none' ? undefined : unitRow.value?.line;
-  const top = hasNames ? named!.line : (units ?? dataLine);
+  const header = hasNames
+    ? namedBy(named!, grouped === false ? undefined : above(named!.line), form, grouped)
+    : undefined;
+  const names = header?.value as HeaderRows | undefined;
+  const top = names === undefined ? (units ?? dataLine) : names.line - (names.groupRow === null ? 0 : 1);
   const preamble = lines.slice(0, top - 1).flatMap((text, i) => (text.trim() === '' ? [] : [{ line: i + 1, text }]));
-  const header: Layout['header'] = hasNames
-    ? guessed({ line: named!.line, names: named!.fields }, 0.98, [evidence('header-line', { line: named!.line })])
-    : guessed('none', preamble.length === 0 ? 0.97 : 0.8, [evidence('no-header', { line: dataLine })]);
-  return { dataLine, kinds, header, unitRow, preamble };
+  const none = [evidence('no-header', { line: dataLine })];
+  return {
+    dataLine,
+    kinds,
+    header: header ?? guessed<HeaderRows | 'none'>('none', preamble.length === 0 ? 0.97 : 0.8, none),
+    unitRow,
+    preamble,
+  };
+}
+
+/** The header, with the row of groups right above it where that is one. */
+function namedBy(
+  { line, fields }: { readonly line: number; readonly fields: readonly string[] },
+  higher: { readonly line: number; readonly fields: readonly string[] } | undefined,
+  form: CellForm,
+  told: boolean | undefined,
+): Guessed<HeaderRows | 'none'> {
+  const alone: HeaderRows = { line, names: fields, groupRow: null };
+  const because = [evidence('header-line', { line })];
+  const probability = higher?.line === line - 1 ? groupRowProbability(higher.fields, fields, form) : undefined;
+  if (higher === undefined || probability === undefined) return guessed<HeaderRows | 'none'>(alone, 0.98, because);
+  const names = joinedNames(higher.fields, fields);
+  const again = fields.find((name, i) => name !== '' && fields.indexOf(name) !== i) ?? '';
+  because.push(evidence('group-row', { line: higher.line, names: line, again }));
+  const both: HeaderRows = { line, names, groupRow: higher.fields };
+  const others = [{ value: alone, probability: 1 - probability }];
+  return guessed<HeaderRows | 'none'>(both, told === true ? 1 : probability, because, others);
 }
 
 function isUnits(fields: readonly string[]): boolean {

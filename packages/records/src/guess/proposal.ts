@@ -3,6 +3,7 @@ import type { FieldKind } from '../form/row-form.ts';
 import type { Answers } from './answers.ts';
 import type { ColumnProposal } from './column-guess.ts';
 import type { FormProposal } from './form-proposal.ts';
+import type { GroupTimes } from './group-times.ts';
 import type { OddLines } from './odd-lines.ts';
 import type { PartsProposal } from './parts.ts';
 import type { Question } from './questions.ts';
@@ -15,6 +16,10 @@ export interface Proposal {
   /** names as the header spells them, and the row of units; null without */
   readonly names: readonly string[] | null;
   readonly unitRow: readonly string[] | null;
+  /** the row of groups above the names; null without one */
+  readonly groupRow: readonly string[] | null;
+  /** what the times of other groups have to do with those of the rows */
+  readonly groupTimes: GroupTimes;
   /** labels of all columns, and what stands in their fields */
   readonly labels: readonly string[];
   readonly kinds: readonly FieldKind[];

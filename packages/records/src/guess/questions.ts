@@ -42,7 +42,9 @@ export interface Question {
 
 const wordOf = (value: unknown): string =>
   typeof value === 'object' && value !== null
-    ? 'names'
+    ? 'groupRow' in value && value.groupRow !== null
+      ? 'grouped'
+      : 'names'
     : value === '\t'
       ? 'tab'
       : value === ' '
@@ -161,7 +163,7 @@ export function answersTo(topic: QuestionTopic): readonly string[] | undefined {
     case 'dates':
       return dateOrders;
     case 'header':
-      return ['names', 'none'];
+      return ['names', 'grouped', 'none'];
     case 'time-unit':
       return timeUnits;
     case 'use':

@@ -1,5 +1,6 @@
 import { quoted, RecordError } from '../errors.ts';
 import { steadyClock } from '../form/clock.ts';
+import { filledGroups, namesBelow } from '../form/group-names.ts';
 import { joinedChunks } from '../form/joined-chunks.ts';
 import { missingTexts, type NumberForm } from '../form/number-form.ts';
 import { refuseForeign } from '../form/refuse-foreign.ts';
@@ -7,11 +8,12 @@ import { type FieldKind, fieldLabel, type RowForm } from '../form/row-form.ts';
 import { RowReader } from '../form/row-reader.ts';
 import { type Answers, formAnswers, requireKnownAnswers, timeAnswers, useAnswers, withAnswers } from './answers.ts';
 import { guessColumns } from './column-guess.ts';
-import { readName } from './column-name.ts';
+import { type NameReading, readGroupedName, readName } from './column-name.ts';
 import { type DatesGuess, guessDates } from './date-guess.ts';
 import { guessDelimiter } from './delimiter-guess.ts';
 import { guessEncoding } from './encoding-guess.ts';
 import type { FormProposal } from './form-proposal.ts';
+import { type GroupTimes, groupTimes, unusedForTimes } from './group-times.ts';
 import { evidence, type Guessed, guessed } from './guessed.ts';
 import { headLines } from './head-lines.ts';
 import { guessLayout, type Layout } from './layout-guess.ts';
@@ -20,6 +22,7 @@ import { decimalsOf, OddLineCollector } from './odd-lines.ts';
 import { type PartsProposal, partsByColumn, partsByTime } from './parts.ts';
 import { readPreamble } from './preamble.ts';
 import type { SurveyedTable } from './proposal.ts';
+import type { ColumnUse } from './quantity-guess.ts';
 import { questionsOf } from './questions.ts';
 import { guessTime, perSecond, type TimeProposal } from './time-guess.ts';
 import { LONG_S, movingWindows } from './windows.ts';
@@ -93,8 +96,14 @@ export class TableSurvey {
     const number: NumberForm = numberFormOf(marks);
     const dates: DatesGuess = said(told.dates, guessDates(division.rows, marks.decimal.value));
     const order = dates.value === 'none' ? null : dates.value;
-    const layout = guessLayout(lines, division.rows, delimiter, { ...number, dates: order });
+    const grouped = told.header === undefined ? undefined : told.header === 'grouped';
+    const layout = guessLayout(lines, division.rows, delimiter, { ...number, dates: order }, grouped);
     const header = told.header === 'none' ? 'none' : layout.header.value;
+    const groupRow = header === null || header === 'none' ? null : header.groupRow;
+    if (told.header === 'grouped' && groupRow === null) {
+      const actual = quoted(layout.preamble.at(-1)?.text ?? 'no line');
+      throw new RecordError('wrong-answer', { ...at, expected: 'a row of groups above the names', actual });
+    }
     const unitRow = layout.unitRow.value;
     const rows: RowForm = {
       ...number,
@@ -103,6 +112,7 @@ export class TableSurvey {
       dates: order,
       kinds: layout.kinds,
       names: header === null || header === 'none' ? null : header.names,
+      groupRow,
       unitRow: unitRow === null || unitRow === 'none' ? null : unitRow.units,
       dataLine: layout.dataLine,
       missing: missingTexts,
@@ -129,6 +139,18 @@ export class TableSurvey {
     reader.push(head);
   }
 
+  /** A column that has times of its own cannot be used with those of another. */
+  #refuseUse(uses: ReadonlyMap<number, ColumnUse>, { apart }: GroupTimes, labels: readonly string[]): void {
+    const column = apart.find((index) => (uses.get(index) ?? 'unused') !== 'unused');
+    if (column === undefined) return;
+    throw new RecordError('wrong-answer', {
+      ...(this.#file === undefined ? {} : { file: this.#file }),
+      column: labels[column]!,
+      expected: 'unused, since its group has times of its own, which are not those of the rows',
+      actual: quoted(uses.get(column)!),
+    });
+  }
+
   #propose(begun: Begun): SurveyedTable {
     const { rows, reader, layout } = begun;
     if (reader.rowCount === 0) {
@@ -152,18 +174,28 @@ export class TableSurvey {
     const labels = uniqueLabels(rows);
     requireKnownAnswers(answers, labels, this.#file);
     const preamble = readPreamble(form.preamble);
+    const read = namesOf(rows);
     const inputs = kinds.map((kind, index) => ({
       index,
       label: labels[index]!,
       kind,
-      name: readName(rows.names?.[index] ?? '', rows.unitRow?.[index]),
+      name: read(index),
       samples: columns.get(index) ?? new Float64Array(0),
     }));
     const { rowCount } = reader;
     const candidates = inputs.filter(({ samples }) => samples.length > 0);
-    const time = guessTime(candidates, preamble, rowCount, timeAnswers(answers, labels));
-    const others = inputs.filter(({ index }) => index !== time.column.value);
-    const proposed = withAnswers(guessColumns(others, preamble, useAnswers(answers, labels)), answers, this.#file);
+    const guess = guessTime(candidates, preamble, rowCount, timeAnswers(answers, labels));
+    const groups = groupTimes(candidates, guess.column.value ?? -1, rows);
+    const time = answers['time'] === undefined ? timeOfGroups(guess, groups, labels) : guess;
+    const beside = unusedForTimes(candidates, groups, time.column.value ?? -1);
+    const uses = useAnswers(answers, labels);
+    this.#refuseUse(uses, groups, labels);
+    const others = inputs.filter(
+      ({ index }) => index !== time.column.value && !beside.some((column) => column.index === index),
+    );
+    const proposed = [...withAnswers(guessColumns(others, preamble, uses), answers, this.#file), ...beside].sort(
+      (a, b) => a.index - b.index,
+    );
     const times = timesOf(time, columns, rowCount);
     const parts = partsOf(inputs, reader, times, time);
     const wrong = wrongSteps(times, parts);
@@ -177,6 +209,8 @@ export class TableSurvey {
       proposal: {
         form,
         names: rows.names,
+        groupRow: rows.groupRow,
+        groupTimes: groups,
         unitRow: rows.unitRow,
         labels,
         kinds,
@@ -202,6 +236,32 @@ export class TableSurvey {
       },
     };
   }
+}
+
+/** The name of each column as it is read: where there are groups, by its own words first. */
+function namesOf({ names, groupRow, unitRow }: RowForm): (index: number) => NameReading {
+  const groups = groupRow === null ? undefined : filledGroups(groupRow);
+  const below = groupRow === null || names === null ? names : namesBelow(groupRow, names)!;
+  return (index) =>
+    groups === undefined
+      ? readName(below?.[index] ?? '', unitRow?.[index])
+      : readGroupedName(groups[index]!, below![index]!, unitRow?.[index]);
+}
+
+/** Times that are those of every group are as good as one column; where they are not, it is asked which the rows are read by. */
+function timeOfGroups(time: TimeProposal, { alike, unlike }: GroupTimes, labels: readonly string[]): TimeProposal {
+  const { value, options, evidence: because } = time.column;
+  if (value === null || alike.length + unlike.length === 0) return time;
+  if (unlike.length === 0) {
+    const isOne = (one: number): boolean => alike.includes(one);
+    const sum = options.reduce((total, one) => total + (isOne(one.value) ? one.probability : 0), 0);
+    const rest = options.filter((one) => !isOne(one.value));
+    return { ...time, column: guessed(value, sum, because, rest) };
+  }
+  const probability = 1 / (1 + unlike.length);
+  const others = unlike.map((column) => ({ value: column, probability }));
+  const differ = evidence('times-differ', { column: labels[value]!, other: labels[unlike[0]!]! });
+  return { ...time, column: guessed(value, probability, [...because, differ], others) };
 }
 
 /** What somebody said comes before what was guessed. */

@@ -1,5 +1,6 @@
 import { quoted } from '../errors.ts';
 import { clockReading } from '../form/clock.ts';
+import { namesBelow } from '../form/group-names.ts';
 import { numberIn } from '../form/number-form.ts';
 import { sameFields } from '../form/row-reader.ts';
 import { splitFields } from '../form/split-fields.ts';
@@ -11,7 +12,7 @@ import type { Recipe } from './recipe.ts';
 
 /** In what a file differs from those that a recipe is for. */
 export interface Difference {
-  readonly what: 'encoding' | 'delimiter' | 'column-count' | 'column-name' | 'header' | 'unit' | 'rows';
+  readonly what: 'encoding' | 'delimiter' | 'column-count' | 'column-name' | 'header' | 'group' | 'unit' | 'rows';
   /** line of the file, counted from 1; undefined where it is the whole file */
   readonly line?: number;
   /** column, counted from 1 */
@@ -49,9 +50,20 @@ function namesIn(text: string, delimiter: Recipe['delimiter'], count: number): s
 }
 
 function fitHeader(lines: readonly string[], recipe: Recipe, header: readonly string[], encoding: string): Fit {
-  const count = header.length;
-  const at = lines.findIndex((text) => sameFields(namesIn(text, recipe.delimiter, count) ?? [], header));
-  if (at < 0) return no(...unlikeHeader(lines, recipe, header, encoding));
+  const { groupRow } = recipe;
+  const names = groupRow === undefined ? header : namesBelow(groupRow, header)!;
+  const isRow = (text: string | undefined, row: readonly string[]): boolean =>
+    sameFields(namesIn(text ?? '', recipe.delimiter, row.length) ?? [], row);
+  const areNames = lines.map((text) => isRow(text, names));
+  let at = areNames.indexOf(true);
+  if (at < 0) return no(...unlikeHeader(lines, recipe, names, encoding));
+  let top = at;
+  if (groupRow !== undefined) {
+    const grouped = areNames.findIndex((one, i) => one && isRow(lines[i - 1], groupRow));
+    if (grouped < 0) return no(unlikeGroups(lines[at - 1], Math.max(1, at), recipe, groupRow));
+    at = grouped;
+    top = at - 1;
+  }
   let next = at + 1;
   if (recipe.unitRow !== null) {
     while (lines[next]?.trim() === '') next += 1;
@@ -59,7 +71,19 @@ function fitHeader(lines: readonly string[], recipe: Recipe, header: readonly st
     if (other !== undefined) return no(other);
     next += 1;
   }
-  return { fits: true, dataLine: next + 1, preamble: lines.slice(0, at).filter((text) => text.trim() !== '') };
+  return { fits: true, dataLine: next + 1, preamble: lines.slice(0, top).filter((text) => text.trim() !== '') };
+}
+
+/** In what the line above the names differs from the row of groups. */
+function unlikeGroups(text: string | undefined, line: number, recipe: Recipe, groupRow: readonly string[]): Difference {
+  const groups = namesIn(text ?? '', recipe.delimiter, groupRow.length) ?? [];
+  const column = groupRow.findIndex((group, i) => group.trim() !== groups[i]);
+  if (groups.length === groupRow.length && column >= 0) {
+    const actual = quoted(groups[column]!);
+    return { what: 'group', line, column: column + 1, expected: quoted(groupRow[column]!), actual };
+  }
+  const actual = text === undefined ? 'no line above the names' : quoted(text);
+  return { what: 'group', line, expected: quoted(groupRow.join(recipe.delimiter)), actual };
 }
 
 /** In what a line differs from the row of units. */

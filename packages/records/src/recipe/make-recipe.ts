@@ -11,7 +11,7 @@ import { recipeFingerprint } from './recipe-fingerprint.ts';
  * @throws {@link RecordError} `not-answered` with what is open; the refusals of a recipe; `no-quantity`
  */
 export function makeRecipe(proposal: Proposal, name: string, file?: string): Recipe {
-  const { form, time, columns, odd, parts, kinds, names, unitRow, questions } = proposal;
+  const { form, time, columns, odd, parts, kinds, names, groupRow, groupTimes, unitRow, questions } = proposal;
   const at = file === undefined ? {} : { file };
   // a rate may be told when a file is read: a recipe is one without it
   const open = questions.filter(({ topic }) => topic !== 'rate').map(({ id }) => id);
@@ -36,8 +36,10 @@ export function makeRecipe(proposal: Proposal, name: string, file?: string): Rec
     const expected = 'a column of force, heel height, acceleration, angular velocity, torque or angle';
     throw new RecordError('no-quantity', { ...at, expected, actual: `${proposal.labels.join(', ')}` });
   }
+  const { alike } = groupTimes;
   const isRead = new Set([
     time.column.value,
+    ...alike,
     parts.by === 'column' ? parts.columnIndex : -1,
     ...used.map(({ column }) => column),
   ]);
@@ -52,8 +54,11 @@ export function makeRecipe(proposal: Proposal, name: string, file?: string): Rec
     thousandsMark: thousands === null || thousands === 'none' || thousands === decimalMark ? null : thousands,
     ...(time.clock !== 'date-time' || dates === null || dates === 'none' ? {} : { dates }),
     header: names === null ? null : [...names],
+    ...(groupRow === null ? {} : { groupRow: [...groupRow] }),
     unitRow: unitRow === null ? null : [...unitRow],
-    fields: kinds.map((kind, i) => (isRead.has(i) && !(isCounted && i === time.column.value) ? kind : 'passed-over')),
+    fields: kinds.map((kind, i) =>
+      isRead.has(i) && !(isCounted && i === time.column.value && alike.length === 0) ? kind : 'passed-over',
+    ),
   } satisfies Partial<Recipe>;
   return recipeOf(
     {
@@ -69,6 +74,7 @@ export function makeRecipe(proposal: Proposal, name: string, file?: string): Rec
         column: isCounted || time.column.value! < 0 ? null : time.column.value,
         unit: time.unit.value!,
         rateHz: isCounted && !time.rateHz.asks ? time.rateHz.value : null,
+        ...(alike.length === 0 ? {} : { alike: [...alike] }),
       },
       columns: used,
       people: parts.by === 'column' ? parts.columnIndex : null,

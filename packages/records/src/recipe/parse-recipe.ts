@@ -1,5 +1,6 @@
 import { documentFault } from '../document-fault.ts';
 import { RecordError } from '../errors.ts';
+import { namesBelow } from '../form/group-names.ts';
 import { findUnit, listUnits, units } from '../units.ts';
 import { RECIPE_VERSION, type Recipe, recipeDocument } from './recipe.ts';
 import { recipeFingerprint } from './recipe-fingerprint.ts';
@@ -56,13 +57,21 @@ function fieldOf(value: unknown, name: string): unknown {
 
 /** What the parts of a recipe must have to do with each other. */
 function checkColumns(recipe: Recipe, wrong: (path: string, expected: string, actual: string) => RecordError): void {
-  const { fields, header, unitRow, time, columns, people, decimalMark, thousandsMark, delimiter } = recipe;
+  const { fields, header, groupRow, unitRow, time, columns, people, decimalMark, thousandsMark, delimiter } = recipe;
   const count = fields.length;
   for (const [path, row] of [
     ['header', header],
+    ['groupRow', groupRow ?? null],
     ['unitRow', unitRow],
   ] as const) {
     if (row !== null && row.length !== count) throw wrong(path, `${count} fields, as many as kinds`, `${row.length}`);
+  }
+  if (groupRow !== undefined && (header === null || namesBelow(groupRow, header) === undefined)) {
+    throw wrong(
+      'groupRow',
+      'groups with which the names of the header begin',
+      header === null ? 'no header' : 'others',
+    );
   }
   if (thousandsMark === decimalMark)
     throw wrong('thousandsMark', 'another mark than that of decimals', `"${thousandsMark}"`);
@@ -77,6 +86,11 @@ function checkColumns(recipe: Recipe, wrong: (path: string, expected: string, ac
     }
   } else if (time.unit !== 'sample')
     throw wrong('time.unit', '"sample", since no column holds times', `"${time.unit}"`);
+  for (const [i, column] of (time.alike ?? []).entries()) {
+    const kind = fields[column];
+    if (kind !== fields[time.alike![0]!] || kind === 'passed-over' || kind === 'word' || kind === undefined)
+      throw wrong(`time.alike[${i}]`, 'columns of numbers or of one clock', kind ?? 'no such column');
+  }
   const seen = new Set<string>();
   for (const [i, { column, quantity, axis, unit, side }] of columns.entries()) {
     const path = `columns[${i}]`;

@@ -126,6 +126,7 @@ export class RecipeReader {
       dates: recipe.dates ?? null,
       kinds: recipe.fields,
       names: recipe.header,
+      groupRow: recipe.groupRow ?? null,
       unitRow: recipe.unitRow,
       dataLine: fit.dataLine,
       missing: new Set(recipe.missing),
@@ -139,7 +140,9 @@ export class RecipeReader {
 
   #record(reader: RowReader, watcher: StrictWatcher, at: { readonly file?: string }): RecipeReading {
     const recipe = this.#recipe;
-    const { timesS, changes } = this.#times(reader, at);
+    const raw = new Map(this.#timeColumns().map((column) => [column, reader.take(column)]));
+    this.#refuseOtherTimes(raw, reader, at);
+    const { timesS, changes } = this.#times(raw, reader.rowCount, at);
     const parts = this.#parts(reader, timesS);
     const lineOf = (row: number): number => reader.lines.lineOf(row);
     const columns = new Map(recipe.columns.map(({ column }) => [column, reader.take(column)]));
@@ -167,9 +170,38 @@ export class RecipeReader {
     };
   }
 
-  #times(reader: RowReader, at: { readonly file?: string }): { timesS: Float64Array; changes: readonly ClockChange[] } {
+  /** Every column of times: that of the rows, and those of groups, which must hold the same. */
+  #timeColumns(): number[] {
+    const { column, alike, unit } = this.#recipe.time;
+    return [...new Set([...(column === null || unit === 'sample' ? [] : [column]), ...(alike ?? [])])];
+  }
+
+  /** @throws {@link RecordError} `unlike-recipe` at the first row in which two groups have different times */
+  #refuseOtherTimes(raw: ReadonlyMap<number, Float64Array>, reader: RowReader, at: { readonly file?: string }): void {
+    const { time, header } = this.#recipe;
+    const [first, ...others] = time.alike ?? [];
+    if (first === undefined) return;
+    const times = raw.get(first)!;
+    for (const other of others) {
+      const own = raw.get(other)!;
+      const row = own.findIndex((one, i) => !Object.is(one, times[i]));
+      if (row < 0) continue;
+      throw new RecordError('unlike-recipe', {
+        ...at,
+        row: reader.lines.lineOf(row),
+        column: fieldLabel(header, other),
+        expected: `the time of the row in every group: ${times[row]} in "${fieldLabel(header, first)}"`,
+        actual: Number.isNaN(own[row]) ? 'no time' : `${own[row]}`,
+      });
+    }
+  }
+
+  #times(
+    columns: ReadonlyMap<number, Float64Array>,
+    rowCount: number,
+    at: { readonly file?: string },
+  ): { timesS: Float64Array; changes: readonly ClockChange[] } {
     const { time, fields } = this.#recipe;
-    const { rowCount } = reader;
     if (time.column === null || time.unit === 'sample') {
       const rateHz = time.rateHz ?? this.#options.rateHz;
       if (rateHz === undefined) {
@@ -179,7 +211,7 @@ export class RecipeReader {
       }
       return { timesS: Float64Array.from({ length: rowCount }, (_, row) => row / rateHz), changes: [] };
     }
-    const raw = reader.take(time.column);
+    const raw = columns.get(time.column)!;
     if (time.unit === 'clock') return steadyClock(raw, fields[time.column] as ClockKind);
     const divisor = perSecond[time.unit]!;
     const timesS = divisor >= 1 ? raw.map((value) => value / divisor) : raw.map((value) => value * 60);

@@ -27,8 +27,10 @@ export const recipeDocument = z
     thousandsMark: z.enum(['.', ',', ' ', "'"]).nullable(),
     /** how dates are read that can be read in several orders; absent where there are none */
     dates: z.enum(dateOrders).exactOptional(),
-    /** names as the header spells them; null for files without a header */
+    /** names as the header spells them, each behind its group where there are groups; null for files without a header */
     header: fields.nullable(),
+    /** the row of groups right above the names, as it is in the file; absent where there is none */
+    groupRow: fields.exactOptional(),
     /** the row of units below it */
     unitRow: fields.nullable(),
     /** what stands in the fields of each column */
@@ -45,6 +47,8 @@ export const recipeDocument = z
       unit: z.enum(timeUnits),
       /** samples a second, where rows are counted; null while nobody knows it */
       rateHz: z.number().min(10).max(2000).nullable(),
+      /** columns of times that hold the same numbers in every row, one for each group; absent where there is no second one */
+      alike: z.array(index).min(2).max(200).exactOptional(),
     }),
     columns: z
       .array(
