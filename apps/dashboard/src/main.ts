@@ -6,6 +6,7 @@ import { browserClock } from './browser-clock.ts';
 import { ClinicDoor, type OpenClinic } from './clinic/clinic-door.ts';
 import { keptSettings } from './clinic/device-settings.ts';
 import { IdleLock } from './clinic/idle-lock.ts';
+import { letLockedReadsGo } from './clinic/locked-reads.ts';
 import {
   assessorContext,
   auditContext,
@@ -69,6 +70,8 @@ const sources = new SourceMaker({
   nextSeed: () => Number(query.get('seed') ?? crypto.getRandomValues(new Uint32Array(1))[0]),
   pace: Number(query.get('pace') ?? 1),
 });
+
+letLockedReadsGo(globalThis);
 
 const host = document.body;
 new ContextProvider(host, { context: doorContext, initialValue: door });
