@@ -6,7 +6,7 @@ import { StorageError } from '@surae/storage';
  */
 export function letLockedReadsGo(target: EventTarget): void {
   target.addEventListener('unhandledrejection', (event) => {
-    const { reason } = event as PromiseRejectionEvent;
+    const reason: unknown = (event as PromiseRejectionEvent).reason;
     if (reason instanceof StorageError && reason.code === 'locked') event.preventDefault();
   });
 }

@@ -1,8 +1,8 @@
+import type { CellForm } from '../form/cell-form.ts';
 import { clockReading } from '../form/clock.ts';
 import { filledGroups, joinedNames } from '../form/group-names.ts';
 import { numberIn } from '../form/number-form.ts';
 import { readName, readUnitText } from './column-name.ts';
-import type { CellForm } from './layout-guess.ts';
 
 /**
  * Probability that a line above the names groups the columns: "Left,,Right," over "Time,Force,Time,Force". Undefined where it

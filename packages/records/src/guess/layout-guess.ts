@@ -1,18 +1,13 @@
+import type { CellForm } from '../form/cell-form.ts';
 import { clockReading } from '../form/clock.ts';
-import type { DateOrder } from '../form/date-order.ts';
 import { joinedNames } from '../form/group-names.ts';
-import { type NumberForm, numberIn, saysMissing } from '../form/number-form.ts';
+import { numberIn, saysMissing } from '../form/number-form.ts';
 import type { FieldKind } from '../form/row-form.ts';
 import type { FieldDelimiter } from '../form/split-fields.ts';
 import { readUnitText } from './column-name.ts';
 import { type DividedLine, fieldsOf } from './delimiter-guess.ts';
 import { groupRowProbability } from './group-row-guess.ts';
 import { evidence, type Guessed, guessed } from './guessed.ts';
-
-/** How numbers and dates are written. */
-export interface CellForm extends NumberForm {
-  readonly dates: DateOrder | null;
-}
 
 /** The line that names the columns, and the one above it where both name them together. */
 export interface HeaderRows {
