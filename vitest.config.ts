@@ -22,12 +22,13 @@ const alone = inBrowser(['start']);
 /** Two more than two cores: see below. */
 const workers = 4;
 
+/** Tests of pages know the packages as they were built, as the page does: they are loaded and not translated once more. */
+const builtPackages = { server: { deps: { external: [/\/(?:packages|shared|apps)\/[^?]*\/dist\//] } } };
+
 /** Recordings are cleared away in fewer and larger steps: a fifth of the time of a detection [MB]. */
 const execArgv = ['--max-semi-space-size=64'];
 
 export default defineConfig({
-  resolve: { conditions },
-  ssr: { resolve: { conditions } },
   test: {
     passWithNoTests: false,
     allowOnly: false,
@@ -37,6 +38,8 @@ export default defineConfig({
     projects: [
       {
         extends: true,
+        resolve: { conditions },
+        ssr: { resolve: { conditions } },
         test: {
           name: 'node',
           include: ['tests/**/*.test.ts'],
@@ -54,6 +57,7 @@ export default defineConfig({
         // pages that are only looked at share the workers: a browser waits most of the time
         test: {
           name: 'pages',
+          ...builtPackages,
           include: ['tests/browser/**/*.test.ts'],
           exclude: [...moments, ...alone],
           maxWorkers: workers,
@@ -66,6 +70,7 @@ export default defineConfig({
         // these look at times that a busy machine would spoil: three at a time, when all else is done: they wait most of it
         test: {
           name: 'moments',
+          ...builtPackages,
           include: moments,
           maxWorkers: 3,
           isolate: false,
@@ -74,7 +79,7 @@ export default defineConfig({
       },
       {
         extends: true,
-        test: { name: 'alone', include: alone, sequence: { groupOrder: 2 } },
+        test: { name: 'alone', ...builtPackages, include: alone, sequence: { groupOrder: 2 } },
       },
     ],
   },
