@@ -116,11 +116,15 @@ export class VisitPage extends LitElement {
   private async readVisit(id: string): Promise<VisitRead> {
     const visit = await this.book.visit(id);
     if (visit === undefined) return {};
-    const person = await this.book.personOfVisit(visit);
-    if (this.visit?.id === visit.id) return { visit, person };
+    if (this.visit?.id === visit.id) return { visit, person: await this.book.personOfVisit(visit) };
+    const [person, earlier, own] = await Promise.all([
+      this.book.personOfVisit(visit),
+      this.book.visitsBefore(visit),
+      this.book.ownErrors(),
+    ]);
+    // written when all is read: what reads meanwhile would wait for it
     void this.door.open?.audit.personOpened(visit.personId);
-    const earlier = await this.book.visitsBefore(visit);
-    return { visit, person, around: { earlier, own: ownErrorsInUse(await this.book.ownErrors()) } };
+    return { visit, person, around: { earlier, own: ownErrorsInUse(own) } };
   }
 
   private readonly keep = async (request: VisitEventRequest): Promise<void> => {
