@@ -18,9 +18,10 @@ test.skipIf(findChromium() === undefined)(
       await page.locator('start-page').waitFor();
       const refused = await page.evaluate(async () => {
         const seen: string[] = [];
-        document.addEventListener('securitypolicyviolation', ({ effectiveDirective, blockedURI }) =>
-          seen.push(`${effectiveDirective} ${blockedURI}`),
-        );
+        document.addEventListener('securitypolicyviolation', ({ effectiveDirective, blockedURI }) => {
+          // the library of distributions tries whether text becomes code and goes on without; it may come now or earlier
+          if (blockedURI !== 'eval') seen.push(`${effectiveDirective} ${blockedURI}`);
+        });
         const add = (tag: string, properties: object): void => {
           document.body.append(Object.assign(document.createElement(tag), properties));
         };
@@ -35,8 +36,15 @@ test.skipIf(findChromium() === undefined)(
         document.body.append(markup);
         await fetch('https://elsewhere.invalid/b').catch(() => undefined);
         // the events come some frames later
-        for (let frame = 0; frame < 60 && seen.length < 9; frame += 1) await new Promise(requestAnimationFrame);
-        return { seen: [...new Set(seen)].sort(), ran: 'ranInline' in globalThis };
+        for (let frame = 0; frame < 600 && seen.length < 9; frame += 1) await new Promise(requestAnimationFrame);
+        const becomesCode = ((): boolean => {
+          try {
+            return globalThis.eval('true') === true;
+          } catch {
+            return false;
+          }
+        })();
+        return { seen: [...new Set(seen)].sort(), ran: 'ranInline' in globalThis || becomesCode };
       });
       expect(refused.ran).toBe(false);
       expect(refused.seen).toEqual([

@@ -73,6 +73,10 @@ const sources = new SourceMaker({
 
 letLockedReadsGo(globalThis);
 
+// the policy of the page refuses text that becomes code; the checks of documents would try whether it does
+const checks = globalThis as { __zod_globalConfig?: { jitless?: boolean } };
+checks.__zod_globalConfig = Object.assign(checks.__zod_globalConfig ?? {}, { jitless: true });
+
 const host = document.body;
 new ContextProvider(host, { context: doorContext, initialValue: door });
 new ContextProvider(host, { context: clockContext, initialValue: browserClock });
