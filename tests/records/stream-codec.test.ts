@@ -1,4 +1,4 @@
-import { decodeBlocks, encodeBlock, RecordError, type StreamBlock } from '@surae/records';
+import { decodeBlocks, encodeBlock, joinPieces, RecordError, type StreamBlock } from '@surae/records';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { arbitraryTimes } from '../support/arbitraries.ts';
@@ -82,4 +82,9 @@ describe('blocks as bytes', () => {
     const wrong = { ...blocks[0], deviceTimesS: Float64Array.of(0, 1, 2) };
     expect(codeOf(() => encodeBlock(wrong))).toBe('invalid-document');
   });
+});
+
+test('pieces stand one after the other; a stream without any is empty', () => {
+  expect([...joinPieces([Uint8Array.of(1, 2), new Uint8Array(0), Uint8Array.of(3)])]).toEqual([1, 2, 3]);
+  expect(joinPieces([])).toHaveLength(0);
 });

@@ -3,12 +3,12 @@ import {
   type BundleParts,
   type BundleRequest,
   type ExportFile,
-  joined,
   type Study,
   studyParts,
   type TakenOut,
   ZipPacker,
 } from '@surae/exchange';
+import { joinPieces } from '@surae/records';
 import { assessFile, type Outcome } from './assess-file.ts';
 import type { ExportArguments } from './export-arguments.ts';
 import type { Io } from './io.ts';
@@ -73,7 +73,7 @@ async function write(files: BundleParts['files'], { kind, path }: ExportArgument
   }
   packer.end();
   try {
-    if (kind === 'zip') io.writeFile(path, joined(packed));
+    if (kind === 'zip') io.writeFile(path, joinPieces(packed));
     for (const { name, bytes } of made) {
       const at = join(path, ...name.split('/'));
       io.makeFolder(join(at, '..'));

@@ -36,7 +36,7 @@ export class AppShell extends LitElement {
         align-items: baseline;
         display: flex;
         flex-wrap: wrap;
-        gap: 0 clamp(var(--gap-2), 3vw, var(--gap-6));
+        gap: 0 clamp(var(--gap-2), 2vw, var(--gap-6));
         justify-content: end;
         padding-block: var(--gap-2);
       }
@@ -70,15 +70,6 @@ export class AppShell extends LitElement {
       .where {
         font-size: var(--size-1);
         padding-inline: 0;
-      }
-      @media (max-width: 36rem) {
-        /* on a line of its own it stands at the edge, as all text does */
-        header {
-          column-gap: var(--gap-4);
-        }
-        header button {
-          padding-inline: 0;
-        }
       }
       .where {
         align-items: center;

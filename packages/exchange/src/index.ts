@@ -43,7 +43,6 @@ export { escaped, unbreakable } from './letter/unbreakable.ts';
 export { decimal, rounded } from './numbers.ts';
 export {
   bytesOf,
-  joined,
   lookAt,
   type ReadBytes,
   type RecordBytes,

@@ -73,7 +73,7 @@ export type { PassedOver } from './recipe/strict-watcher.ts';
 export type { ChannelUnit, RawSource, RecordedChannel, RecordedGroup, Recording, UnusedColumn } from './recording.ts';
 export { type RecordingDocument, recordingJsonSchema } from './recording-document.ts';
 export { sampleText } from './sample-text.ts';
-export { decodeBlocks, decodeNotes, encodeBlock, encodeNote, type StreamBlock } from './stream-codec.ts';
+export { decodeBlocks, decodeNotes, encodeBlock, encodeNote, joinPieces, type StreamBlock } from './stream-codec.ts';
 export {
   recordingFromStream,
   type StreamClock,

@@ -89,7 +89,7 @@ function encoded(head: BlockHead | NoteHead, columns: readonly Float64Array[]): 
 }
 
 /** Pieces of a stream put one after the other. */
-export function joinPieces(pieces: readonly Uint8Array[]): Uint8Array {
+export function joinPieces(pieces: readonly Uint8Array[]): Uint8Array<ArrayBuffer> {
   const bytes = new Uint8Array(pieces.reduce((sum, { length }) => sum + length, 0));
   let at = 0;
   for (const piece of pieces) {

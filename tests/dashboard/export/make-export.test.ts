@@ -1,4 +1,5 @@
-import { joined, readBundle, unzipped } from '@surae/exchange';
+import { readBundle, unzipped } from '@surae/exchange';
+import { joinPieces } from '@surae/records';
 import { MemoryStore } from '@surae/storage';
 import { beforeAll, expect, test } from 'vitest';
 import { type ExportChoice, firstChoice } from '../../../apps/dashboard/src/export/export-choice.ts';
@@ -29,7 +30,7 @@ test('the file holds what was chosen, without names as it was asked for, and can
   });
   expect(made.name).toBe('surae-study-20261129-without-names.zip');
   expect(made.out).toMatchObject({ names: 1 });
-  const files = unzipped(joined(pieces), made.name);
+  const files = unzipped(joinPieces(pieces), made.name);
   expect(files).toHaveLength(made.parts);
   const read = readBundle(files);
   const visitsTable = read.find(({ name }) => name === 'tables/visits.csv');

@@ -1,13 +1,6 @@
 import { defaultSettings } from '@surae/analysis';
-import {
-  joined,
-  type ReadBytes,
-  type RecordDocument,
-  recordStudy,
-  type Study,
-  studyParts,
-  ZipPacker,
-} from '@surae/exchange';
+import { type ReadBytes, type RecordDocument, recordStudy, type Study, studyParts, ZipPacker } from '@surae/exchange';
+import { joinPieces } from '@surae/records';
 import { type ExportChoice, exportName, extentOf, requestOf } from './export-choice.ts';
 import type { ExportWork, MadeExport } from './messages.ts';
 
@@ -38,7 +31,7 @@ export async function makeExport(
   let waiting: Uint8Array[] = [];
   let length = 0;
   const handOver = (): void => {
-    tell.piece(joined(waiting));
+    tell.piece(joinPieces(waiting));
     waiting = [];
     length = 0;
   };

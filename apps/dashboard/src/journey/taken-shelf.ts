@@ -1,5 +1,5 @@
 import { type TakenRecording, takenRecordings, takenSchema } from '@surae/casebook';
-import type { Recipe } from '@surae/records';
+import { joinPieces, type Recipe } from '@surae/records';
 import type { DocumentQuery, NewDocument, RecordStore, StoredDocument } from '@surae/storage';
 import type { ReadChoice } from '../import/messages.ts';
 
@@ -26,17 +26,6 @@ export interface BookHand {
 const PIECE_BYTES = 1 << 18;
 
 const json = (value: unknown): string => JSON.stringify(value);
-
-/** The bytes of a stream of the store, one after the other. */
-function joined(pieces: readonly Uint8Array[]): Uint8Array<ArrayBuffer> {
-  const bytes = new Uint8Array(pieces.reduce((sum, piece) => sum + piece.length, 0));
-  let at = 0;
-  for (const piece of pieces) {
-    bytes.set(piece, at);
-    at += piece.length;
-  }
-  return bytes;
-}
 
 /** Recordings of other programs, kept from the moment they are taken in until somebody puts them aside. */
 export class TakenShelf {
@@ -89,7 +78,7 @@ export class TakenShelf {
   /** The file as it was taken in; undefined where its bytes are gone or are not those that were kept. */
   async file({ bytesId, sha256, mapping }: TakenEntry): Promise<File | undefined> {
     const bytes = await this.store.bytes(bytesId);
-    return bytes?.sha256 === sha256 ? new File([joined(bytes.pieces)], mapping.name) : undefined;
+    return bytes?.sha256 === sha256 ? new File([joinPieces(bytes.pieces)], mapping.name) : undefined;
   }
 
   /** Says of whom it was, before a visit begins to play it; once for each visit. */
@@ -108,7 +97,7 @@ export class TakenShelf {
   private async mapping(mappingId: string): Promise<TakenMapping | undefined> {
     const kept = await this.store.bytes(mappingId);
     if (kept === undefined || kept.sha256 === null) return undefined;
-    return JSON.parse(new TextDecoder().decode(joined(kept.pieces))) as TakenMapping;
+    return JSON.parse(new TextDecoder().decode(joinPieces(kept.pieces))) as TakenMapping;
   }
 }
 

@@ -1,4 +1,4 @@
-import { encodeBlock, encodeNote } from '@surae/records';
+import { encodeBlock, encodeNote, joinPieces } from '@surae/records';
 import {
   type LinkNews,
   lossNotes,
@@ -111,14 +111,8 @@ export class LiveRecording {
     this.writing = this.writing.then(async () => {
       if (this.waiting.length === 0) return;
       const pieces = this.waiting.splice(0);
-      const whole = new Uint8Array(pieces.reduce((sum, { length }) => sum + length, 0));
-      let at = 0;
-      for (const piece of pieces) {
-        whole.set(piece, at);
-        at += piece.length;
-      }
       try {
-        await this.options.writer.append(whole);
+        await this.options.writer.append(joinPieces(pieces));
       } catch (error) {
         this.waiting.unshift(...pieces);
         this.news.onUnsaved?.(storageError(error));

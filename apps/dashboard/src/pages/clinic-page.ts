@@ -97,8 +97,7 @@ export class ClinicPage extends LitElement {
       ${
         isOwn ? nothing : html`<button type="button" @click=${() => void this.door.lock()}>${words.leave.text}</button>`
       }
-      ${isOwn ? html`${this.who()} ${this.lock()}` : nothing}
-      ${isOwn ? this.keptHere() : nothing}
+      ${isOwn ? html`${this.who()} ${this.lock()} ${this.keptHere()}` : nothing}
       <section>
         <h2>${words['backup-title'].text}</h2>
         <clinic-backup

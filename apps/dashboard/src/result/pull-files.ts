@@ -1,7 +1,7 @@
 import { effortRow, type PullReport } from '@surae/analysis';
 import type { PullSet, Visit } from '@surae/casebook';
 import { columnCells, csvText } from '@surae/exchange';
-import { type Recording, sha256Hex, writeRecordingCsv } from '@surae/records';
+import { joinPieces, type Recording, sha256Hex, writeRecordingCsv } from '@surae/records';
 import { CALIBRATION_COLUMNS, EFFORT_COLUMNS } from '@surae/shared';
 import type { StoredBytes } from '@surae/storage';
 import { pullProtocolOf } from '../live/pull-choices.ts';
@@ -9,7 +9,6 @@ import { calibrationNotes } from './counted-forces.ts';
 import { pullSettingsHash } from './pull-kept.ts';
 import { rounded } from './rounded.ts';
 import type { SavedFile } from './set-files.ts';
-import { wholeBytes } from './whole-bytes.ts';
 
 /** When and which leg; who it was is not in the name of a file. */
 function fileName({ begunAt, choice }: PullSet, what: string): string {
@@ -33,7 +32,7 @@ export function pullBytesFiles(set: PullSet, bytesOf: (bytesId: string) => Store
     const bytes = bytesOf(bytesId);
     if (bytes === undefined) return [];
     const name = fileName(set, `trial-${at + 1}-bytes.bin`);
-    return [{ name, type: 'application/octet-stream', content: wholeBytes(bytes) }];
+    return [{ name, type: 'application/octet-stream', content: joinPieces(bytes.pieces) }];
   });
 }
 

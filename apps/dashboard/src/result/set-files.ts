@@ -1,13 +1,12 @@
 import type { Report } from '@surae/analysis';
 import type { Visit, VisitSet } from '@surae/casebook';
 import { columnCells, csvText } from '@surae/exchange';
-import { type Recording, writeRecordingCsv } from '@surae/records';
+import { joinPieces, type Recording, writeRecordingCsv } from '@surae/records';
 import { REPETITION_COLUMNS } from '@surae/shared';
 import type { StoredBytes } from '@surae/storage';
 import { calibrationNotes } from './counted-forces.ts';
 import { rounded } from './rounded.ts';
 import { protocolHash } from './settings-hash.ts';
-import { wholeBytes } from './whole-bytes.ts';
 
 /** A file for the person at the screen to keep. */
 export interface SavedFile {
@@ -51,7 +50,7 @@ export function sampleFiles(set: VisitSet, recording: Recording): SavedFile[] {
 
 /** The bytes as they are kept, for a recording that cannot be read. */
 export function bytesFile(set: VisitSet, bytes: StoredBytes): SavedFile {
-  return { name: fileName(set, 'bytes.bin'), type: 'application/octet-stream', content: wholeBytes(bytes) };
+  return { name: fileName(set, 'bytes.bin'), type: 'application/octet-stream', content: joinPieces(bytes.pieces) };
 }
 
 /** The repetitions under the columns that the command line writes; empty means not measured. */

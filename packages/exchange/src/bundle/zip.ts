@@ -1,6 +1,6 @@
+import { joinPieces } from '@surae/records';
 import { unzipSync, Zip, ZipDeflate } from 'fflate';
 import { ExchangeError } from '../errors.ts';
-import { joined } from '../record/record-bytes.ts';
 import { inBundleOrder } from './bundle-order.ts';
 import type { ExportFile } from './export-file.ts';
 
@@ -35,7 +35,7 @@ export function zipped(files: readonly ExportFile[]): Uint8Array<ArrayBuffer> {
   const packer = new ZipPacker((piece) => pieces.push(piece));
   for (const file of [...files].sort(inBundleOrder)) packer.add(file);
   packer.end();
-  return joined(pieces);
+  return joinPieces(pieces);
 }
 
 /**

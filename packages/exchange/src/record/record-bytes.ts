@@ -1,4 +1,4 @@
-import { decodeBlocks, encodeBlock, type Recording, recordingFromStream, sha256Hex } from '@surae/records';
+import { decodeBlocks, encodeBlock, joinPieces, type Recording, recordingFromStream, sha256Hex } from '@surae/records';
 
 /** A stream of bytes as a store gives it. */
 export interface RecordBytes {
@@ -9,17 +9,6 @@ export interface RecordBytes {
 
 /** Reads a stream of the record; undefined where there is none. */
 export type ReadBytes = (bytesId: string) => Promise<RecordBytes | undefined>;
-
-/** Pieces in one. */
-export function joined(pieces: readonly Uint8Array[]): Uint8Array<ArrayBuffer> {
-  const whole = new Uint8Array(pieces.reduce((sum, { length }) => sum + length, 0));
-  let at = 0;
-  for (const piece of pieces) {
-    whole.set(piece, at);
-    at += piece.length;
-  }
-  return whole;
-}
 
 /** What several streams hold as one recording: a block that was cut off at the end of one is left out. */
 function oneRecording(streams: readonly RecordBytes[]): Recording {
@@ -58,7 +47,7 @@ export async function lookAt(ids: readonly string[], read: ReadBytes): Promise<R
   const sha256 =
     streams.length === 1 && first!.sha256 !== null
       ? first!.sha256
-      : sha256Hex(joined(streams.flatMap(({ pieces }) => pieces)));
+      : sha256Hex(joinPieces(streams.flatMap(({ pieces }) => pieces)));
   try {
     return { sha256, notes: oneRecording(streams).deviceNotes, isReadable: true };
   } catch {
@@ -76,5 +65,5 @@ export async function recordingOf(ids: readonly string[], read: ReadBytes): Prom
 /** The bytes of streams, one after the other, as they are kept. */
 export async function bytesOf(ids: readonly string[], read: ReadBytes): Promise<Uint8Array> {
   const streams = await streamsOf(ids, read);
-  return joined((streams ?? []).flatMap(({ pieces }) => pieces));
+  return joinPieces((streams ?? []).flatMap(({ pieces }) => pieces));
 }
