@@ -1,5 +1,5 @@
 import { ContextProvider } from '@lit/context';
-import { IndexedDbStore, MemoryStore, type RecordStore } from '@surae/storage';
+import { freshLog, IndexedDbStore, MemoryStore, type RecordStore } from '@surae/storage';
 import './app-shell.ts';
 import { QueuedAssessor } from './assess/queued-assessor.ts';
 import { browserClock } from './browser-clock.ts';
@@ -7,6 +7,7 @@ import { ClinicDoor, type OpenClinic } from './clinic/clinic-door.ts';
 import { keptSettings } from './clinic/device-settings.ts';
 import { IdleLock } from './clinic/idle-lock.ts';
 import { letLockedReadsGo } from './clinic/locked-reads.ts';
+import { ownOpened } from './clinic/own-opened.ts';
 import {
   assessorContext,
   auditContext,
@@ -134,8 +135,13 @@ door.addEventListener('clinic-changed', () => {
   void show(door.open);
 });
 
+// before anything else is written; what is read need not wait for it
+void freshLog();
+
 const goesOnWithDemo = sessionStorage.getItem(demoChosen) !== null;
-if (goesOnWithDemo || !(await hasOwnDatabase())) await door.openDemo();
+// one that was here and is gone is missed at the door
+const hasOwn = async (): Promise<boolean> => ownOpened(localStorage) !== null || (await hasOwnDatabase());
+if (goesOnWithDemo || !(await hasOwn())) await door.openDemo();
 else await show(null);
 
 if ('serviceWorker' in navigator && import.meta.env.PROD) void navigator.serviceWorker.register('./sw.js');

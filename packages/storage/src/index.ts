@@ -9,6 +9,7 @@ export type {
 export { DamagedBackupError } from './backup/restore-backup.ts';
 export type { Json, NewDocument, OwnedDocument, StoredDocument } from './document.ts';
 export { StorageError, type StorageErrorCode } from './errors.ts';
+export { freshLog } from './fresh-log.ts';
 export { type BrowserPlace, browserVault, IndexedDbStore } from './indexed-db-store.ts';
 export type { RecordsOptions } from './kept-records.ts';
 export { leastPassphraseLength, type PassphraseCost, passphraseCost } from './keys/passphrase.ts';

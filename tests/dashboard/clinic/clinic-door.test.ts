@@ -7,12 +7,12 @@ import { MapMemory } from '../../support/device-memory.ts';
 const passphrase = 'four green ladders';
 const clock = { isoNow: () => '2026-03-01T09:00:00+01:00' };
 
-function door(): ClinicDoor {
+function door(memory = new MapMemory()): ClinicDoor {
   const vault = memoryVault({ cost: cheapCost });
   const demo = new MemoryStore();
   return new ClinicDoor({
     clock,
-    memory: new MapMemory(),
+    memory,
     demoStore: () => Promise.resolve(demo),
     vault: () => Promise.resolve(vault),
   });
@@ -82,6 +82,18 @@ describe('the door', () => {
     }
     await expect(one.enter('four green ladder')).rejects.toMatchObject({ code: 'wrong-passphrase' });
     expect(one.open).toBeNull();
+  });
+
+  test('remembers beside the record that there was one, so that it is missed when it is gone', async () => {
+    const memory = new MapMemory();
+    const one = door(memory);
+    one.keepAuthor('RN');
+    await one.create(passphrase);
+    expect(one.lastOpened).toBeNull();
+    await one.enter(passphrase);
+    await one.openDemo();
+    const later = door(memory);
+    expect([await later.hasOwn(), later.lastOpened]).toEqual([false, '2026-03-01T09:00:00+01:00']);
   });
 
   test('what was opened, locked and changed stands in the trail, by whom', async () => {

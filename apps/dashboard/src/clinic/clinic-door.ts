@@ -2,6 +2,7 @@ import type { RecordStore, Vault } from '@surae/storage';
 import { type BodiesRead, VisitBook, type WallClock } from '../journey/visit-book.ts';
 import { AuditTrail } from './audit-trail.ts';
 import { type DeviceMemory, keepAuthor, keptAuthor } from './author-code.ts';
+import { noteOwnOpened, ownOpened } from './own-opened.ts';
 
 /** A clinic that is open: everything in it belongs together, and is let go of together. */
 export interface OpenClinic {
@@ -53,6 +54,11 @@ export class ClinicDoor extends EventTarget {
     keepAuthor(this.parts.memory, code);
   }
 
+  /** When the clinic of one's own was last opened on this device; null where it never was. */
+  get lastOpened(): string | null {
+    return ownOpened(this.parts.memory);
+  }
+
   /** Whether there is a clinic of one's own on this device. */
   async hasOwn(): Promise<boolean> {
     return (await (await this.vault()).state()) !== 'empty';
@@ -73,6 +79,7 @@ export class ClinicDoor extends EventTarget {
   async enter(secret: string): Promise<void> {
     const store = await (await this.vault()).open(secret);
     this.become('own', store, this.author ?? demoAuthor);
+    noteOwnOpened(this.parts.memory, this.parts.clock.isoNow());
     await this.present?.audit.write('clinic-opened');
   }
 

@@ -14,6 +14,8 @@ import { ruledSectionStyle } from '../parts/ruled-section-style.ts';
 import { secretField, showButton } from '../parts/secret-field.ts';
 import { secretStyle } from '../parts/secret-style.ts';
 import { base } from '../styles/base.ts';
+import { dayOf } from '../words/dates.ts';
+import { fill } from '../words/fill.ts';
 
 /** The page before a clinic is open: one's own is opened or made, or the demo clinic is looked at. */
 @customElement('clinic-door')
@@ -174,8 +176,16 @@ export class ClinicDoorPage extends LitElement {
   }
 
   private none(): TemplateResult {
-    return html`<p>${DOOR_WORDS['own-none'].text}</p>
-      <p role="alert" class="voice">${this.refusal}</p>
+    const { lastOpened } = this.door;
+    // a store that could not be opened says so itself, and may be whole
+    const isGone = lastOpened !== null && this.refusal === '';
+    return html`${
+      isGone
+        ? html`<p role="alert" class="voice">${fill(DOOR_WORDS['own-gone'], { date: dayOf(lastOpened) })}</p>
+            <p>${DOOR_WORDS['own-gone-next'].text}</p>`
+        : html`<p>${DOOR_WORDS['own-none'].text}</p>
+            <p role="alert" class="voice">${this.refusal}</p>`
+    }
       <button class="main" type="button" @click=${() => void this.turnToMaking(true)}>${DOOR_WORDS.create.text}</button>`;
   }
 

@@ -8,6 +8,10 @@ export const DOOR_WORDS = sentences('screen.door', {
     'Its record is encrypted on this device. It opens with the passphrase or with the printed recovery code.',
   'own-none':
     'Its record is encrypted on this device: nobody reads it without the passphrase, and nobody can bring it back without the passphrase or the printed recovery code.',
+  'own-gone':
+    'The clinic of your own that was last opened here on {date} is gone: this browser has nothing of it any more. Browsers lose a record when their data are cleared, or when their store was damaged, as by a power cut.',
+  'own-gone-next':
+    'Look for your newest backup before you go on. Create a clinic, and restore the backup into it: “Clinic: lock and backup” leads there.',
   secret: 'Passphrase or recovery code',
   show: 'Show what is typed',
   open: 'Open the clinic',

@@ -1,6 +1,7 @@
 // The small page whose browser is killed: it writes into stores as hard as it can and tells of everything that was acknowledged.
 import {
   browserVault,
+  freshLog,
   IndexedDbStore,
   type Json,
   type RecordStore,
@@ -212,6 +213,9 @@ async function openBy(passphrases: readonly string[]): Promise<void> {
   }
   throw new Error('None of the passphrases opens the store.');
 }
+
+// as the dashboard does
+void freshLog();
 
 globalThis.killPage = {
   async open(passphrases, streams, old) {
