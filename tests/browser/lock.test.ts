@@ -149,7 +149,7 @@ browserTest('a new recovery code, and backups that are not what they should be',
   await choose(bytes);
   await page.getByText(words(CLINIC_WORDS['restore-holds'])).waitFor();
   await press(page, CLINIC_WORDS['restore-write']);
-  await page.getByText(/^Added: 0 entries and recordings\. Already here: [1-9]/).waitFor();
+  await page.getByText(/^Entries and recordings added: 0\. Already here: [1-9]/).waitFor();
   await at(page, '#/', START_WORDS.title);
   await page.getByRole('heading', { name: 'Oda Brenn' }).waitFor();
   expect(await page.getByRole('heading', { level: 2 }).filter({ hasText: 'Oda Brenn' }).count()).toBe(1);

@@ -1,3 +1,4 @@
+import '../checks-without-eval.ts';
 import { ExportDesk } from './export-desk.ts';
 import type { ExportAsk } from './messages.ts';
 

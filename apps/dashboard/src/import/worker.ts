@@ -1,3 +1,4 @@
+import '../checks-without-eval.ts';
 import { ImportDesk } from './import-desk.ts';
 import type { ImportAsk } from './messages.ts';
 

@@ -9,7 +9,7 @@ export const DOOR_WORDS = sentences('screen.door', {
   'own-none':
     'Its record is encrypted on this device: nobody reads it without the passphrase, and nobody can bring it back without the passphrase or the printed recovery code.',
   'own-gone':
-    'The clinic of your own that was last opened here on {date} is gone: this browser has nothing of it any more. Browsers lose a record when their data are cleared, or when their store was damaged, as by a power cut.',
+    'The clinic of your own that was last opened here on {date} is gone: this browser has nothing of it any more. Browsers lose a record when somebody deletes their data, or when a power cut has damaged their store.',
   'own-gone-next':
     'Look for your newest backup before you go on. Create a clinic, and restore the backup into it: “Clinic: lock and backup” leads there.',
   secret: 'Passphrase or recovery code',
@@ -85,7 +85,7 @@ export const CLINIC_WORDS = sentences('screen.clinic', {
   'kept-not-told': 'This browser does not tell whether it keeps what is stored here. Save backups.',
   'backup-title': 'Backup',
   'backup-never': 'There is no backup yet. What is only on this device is lost with it.',
-  'backup-last': 'Last backup: {date}, {documents} entries and {streams} recordings, read back and found whole.',
+  'backup-last': 'Last backup: {date}, read back and found whole. Entries: {documents}. Recordings: {streams}.',
   'backup-remind': 'Remind me when the last backup is older than',
   days: '{days} days',
   day: '1 day',
@@ -100,7 +100,7 @@ export const CLINIC_WORDS = sentences('screen.clinic', {
   'backup-save': 'Save a backup',
   'backup-working': 'Writing the backup and reading it back …',
   'backup-done':
-    'The backup was read back: {documents} entries and {streams} recordings, {size}. It lies where your browser saves files.',
+    'The backup was read back. Entries: {documents}. Recordings: {streams}. Size: {size}. It lies where your browser saves files.',
   'restore-title': 'Restore from a backup',
   'restore-explain':
     'What is here already stays; what the backup holds beyond it is added. Nothing is written before you have seen what is in the file.',
@@ -108,24 +108,23 @@ export const CLINIC_WORDS = sentences('screen.clinic', {
   'restore-reading': 'Reading the file …',
   'restore-secret': 'Passphrase or recovery code of the backup',
   'restore-look': 'Look into the file',
-  'restore-holds':
-    'The file {file} was read to its end. It holds {documents} entries and {streams} recordings, {size}.',
+  'restore-holds': 'The file {file} was read to its end. Entries: {documents}. Recordings: {streams}. Size: {size}.',
   'restore-damaged':
-    'This file is damaged in {places} places. {documents} entries and {streams} recordings that belong in it are missing. What is whole can be added all the same; an older backup may hold the rest.',
+    'This file is damaged. Damaged places: {places}. Missing entries: {documents}. Missing recordings: {streams}. What is whole can be added all the same; an older backup may hold the rest.',
   'restore-newer':
     'This backup was written by a newer version of this page. Nothing was restored. Load the page anew while the device is online, and try again.',
   'restore-write': 'Add it to this clinic',
   'restore-write-whole': 'Add what is whole to this clinic',
   'restore-working': 'Adding …',
   'restore-receipt':
-    'Added: {added} entries and recordings. Already here: {known}. Left out, since their person was erased here: {erased}. Refused, since they do not match what is here or their own checksum: {refused}.',
+    'Entries and recordings added: {added}. Already here: {known}. Left out, since their person was erased here: {erased}. Refused, since they do not match what is here or their own checksum: {refused}.',
   'trail-title': 'Who did what',
   'trail-link': 'Audit trail of this clinic',
   'problems-look': 'Look through the record for what cannot be read',
   'problems-looking': 'Reading everything …',
   'problems-none': 'All {count} entries of this clinic can be read.',
   'problems-some':
-    '{count} entries or recordings cannot be read as they should be. They are kept as they are and hide nothing else.',
+    'Entries and recordings that cannot be read as they should be: {count}. They are kept as they are and hide nothing else.',
   'problem-line': '{kind} {id}: {why}',
   'problem-recording': 'recording',
   'problem-entry': 'entry',
@@ -151,7 +150,7 @@ export const ERASE_WORDS = sentences('screen.erase', {
   'duty-read': 'I have read what is said about the duty to keep records.',
   erase: 'Erase, and never bring back',
   working: 'Erasing …',
-  receipt: 'Erased on {date}: {documents} entries and {streams} recordings, {size}.',
+  receipt: 'Erased on {date}. Entries: {documents}. Recordings: {streams}. Size: {size}.',
   save: 'Save this receipt',
   nobody: 'Nobody of this id is in the book.',
   failed: 'Nothing was erased. {why}',
