@@ -127,9 +127,11 @@ export class ImportSession implements ReactiveController {
 
   private follow(answer: ImportAnswer): void {
     switch (answer.kind) {
-      case 'progress':
-        if ('at' in this.state && this.state.at === 'working') this.set({ ...this.state, ...answer });
+      case 'progress': {
+        const { doneBytes, totalBytes } = answer;
+        if ('at' in this.state && this.state.at === 'working') this.set({ ...this.state, doneBytes, totalBytes });
         return;
+      }
       case 'looked':
         this.looked = answer;
         this.set(answer);
