@@ -1,14 +1,17 @@
-import { DOOR_WORDS, START_WORDS } from '@surae/shared';
+import { CLINIC_WORDS, DOOR_WORDS } from '@surae/shared';
 import { expect } from 'vitest';
-import { enter, makeClinic, passphrase, press } from '../support/clinic-walk.ts';
+import { addPerson, at, keepCode, makeClinic, passphrase, press, saved } from '../support/clinic-walk.ts';
 import { browserTest } from './support/browser-test.ts';
 import { openStart, words } from './support/journey.mjs';
 import { fitsAt } from './support/result-page.ts';
 import { violations } from './support/violations.ts';
 
-browserTest('a clinic that the browser has thrown away is missed at the door', async ({ page, origin }) => {
+browserTest('a clinic that the browser has thrown away is missed at the door, and a backup leads back', async ({ page, origin }) => {
   await openStart(page, origin);
   await makeClinic(page);
+  await addPerson(page, 'Oda Brenn');
+  await at(page, '#/clinic', CLINIC_WORDS.title);
+  const backup = await saved(page, CLINIC_WORDS['backup-save']);
   // from a page beside the dashboard, which keeps no database open
   await page.goto(`${origin}/licences.txt`);
   await page.evaluate(
@@ -27,14 +30,19 @@ browserTest('a clinic that the browser has thrown away is missed at the door', a
   const shots = process.env['SHOTS'];
   if (shots) await page.screenshot({ path: `${shots}/door-gone.png`, fullPage: true });
 
-  // another one can be made, and is missed no more
+  // the way that it names leads back
   await press(page, DOOR_WORDS.create);
-  await page.getByLabel(DOOR_WORDS.passphrase.text).fill(passphrase);
-  await page.getByLabel(DOOR_WORDS.again.text).fill(passphrase);
+  await page.getByLabel(DOOR_WORDS.passphrase.text).fill('nine blue kettles');
+  await page.getByLabel(DOOR_WORDS.again.text).fill('nine blue kettles');
   await press(page, DOOR_WORDS['make-it']);
-  await page.getByRole('heading', { name: DOOR_WORDS['code-title'].text }).waitFor();
-  await page.goto(`${origin}/licences.txt`);
-  await page.goto(origin);
-  await enter(page, passphrase);
-  await page.getByRole('heading', { name: START_WORDS.title.text }).waitFor();
+  await keepCode(page);
+  await page.getByRole('link', { name: CLINIC_WORDS.link.text }).click();
+  await page.getByLabel(CLINIC_WORDS['restore-file'].text).setInputFiles(backup.path);
+  await page.getByLabel(CLINIC_WORDS['restore-secret'].text).fill(passphrase);
+  await press(page, CLINIC_WORDS['restore-look']);
+  await page.getByText(words(CLINIC_WORDS['restore-holds'])).waitFor();
+  await press(page, CLINIC_WORDS['restore-write']);
+  await page.getByText(words(CLINIC_WORDS['restore-receipt'])).waitFor();
+  await page.evaluate(() => (location.hash = '#/'));
+  await page.getByRole('heading', { name: 'Oda Brenn' }).waitFor();
 });
