@@ -149,7 +149,11 @@ function namedBy(
   return guessed<HeaderRows | 'none'>(both, told === true ? 1 : probability, because, others);
 }
 
+/** How a clock or a calendar is written, in place of a unit: "hh:mm:ss,ms", "dd.mm.yyyy". */
+const clockForm = /^(?:[dmyhs]{1,4}[-/.:, T]){1,6}[dmyhsf0]{1,6}$/i;
+
+/** At least one says a unit; of clocks it may be said how they are written. */
 function isUnits(fields: readonly string[]): boolean {
-  const filled = fields.filter((field) => !saysMissing(field));
-  return filled.length > 0 && filled.every((field) => readUnitText(field) !== undefined);
+  const others = fields.filter((field) => !saysMissing(field) && !clockForm.test(field.trim()));
+  return others.length > 0 && others.every((field) => readUnitText(field) !== undefined);
 }
