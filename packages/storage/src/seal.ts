@@ -31,9 +31,14 @@ export function newId(): string {
   return bytesToHex(randomBytes(16));
 }
 
-function hashOfDocument(document: Omit<StoredDocument, 'hash' | 'sequence'>): string {
+/** Everything of a document that its hash stands for, as bytes. */
+export function hashedBytes(document: Omit<StoredDocument, 'hash' | 'sequence'>): Uint8Array<ArrayBuffer> {
   const { id, kind, schema, about, author, at, body } = document;
-  return hashOfBytes([utf8ToBytes(canonicalJson({ id, kind, schema, about, author, at, body }))]);
+  return utf8ToBytes(canonicalJson({ id, kind, schema, about, author, at, body }));
+}
+
+function hashOfDocument(document: Omit<StoredDocument, 'hash' | 'sequence'>): string {
+  return hashOfBytes([hashedBytes(document)]);
 }
 
 /** A document with its id and its hash, ready to be kept. */

@@ -3,10 +3,10 @@ import type { Codec, OutlineCodec, StreamSealer, Unreadable } from '../codec.ts'
 import type { Json, StoredDocument } from '../document.ts';
 import type { StreamFacts } from '../record-store.ts';
 import type { DocumentRow, KeyRow, NewRow, PieceRow, RowKeys, StreamRow } from '../rows.ts';
-import { isWhole } from '../seal.ts';
 import { type Belonging, decrypt, encrypt } from './envelope.ts';
 import type { KeyRing } from './key-ring.ts';
 import { pack, unpack } from './packed.ts';
+import { isWholeByPlatform } from './platform-hash.ts';
 import type { VaultHeader } from './root.ts';
 
 const encoder = new TextEncoder();
@@ -61,7 +61,7 @@ export class SealedCodec implements Codec {
           'schema' | 'author' | 'at' | 'body' | 'hash'
         >;
         const document = { id, kind, schema, about, author, at, body, hash, sequence };
-        return isWhole(document) ? document : 'altered';
+        return (await isWholeByPlatform(document)) ? document : 'altered';
       }),
     );
     // locked meanwhile: nothing is given away
