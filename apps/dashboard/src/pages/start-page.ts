@@ -27,6 +27,7 @@ import { hashOf } from '../route.ts';
 import { base } from '../styles/base.ts';
 import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
+import { loadLaterStepsWhenIdle } from './later-steps.ts';
 import { startStyle } from './start-style.ts';
 
 /** People that are seen at a glance; more of them can be sought by name [-]; ours. */
@@ -58,7 +59,13 @@ export class StartPage extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    void this.load();
+    void this.loadFirst();
+  }
+
+  private async loadFirst(): Promise<void> {
+    await this.load();
+    await this.updateComplete;
+    loadLaterStepsWhenIdle();
   }
 
   private async load(): Promise<void> {

@@ -20,6 +20,7 @@ import './ending-step.ts';
 import './pull-ending-step.ts';
 import './pull-rest-step.ts';
 import './history-step.ts';
+import { loadLaterSteps } from './later-steps.ts';
 import './rest-step.ts';
 import './safety-step.ts';
 import './soreness-step.ts';
@@ -76,9 +77,7 @@ export class VisitPage extends LitElement {
     super.connectedCallback();
     this.addEventListener('bare-screen', this.makeBare);
     // the heavy steps come by themselves while the first questions are answered
-    void import('./test-step.ts');
-    void import('./pull-step.ts');
-    void import('./result-step.ts');
+    void loadLaterSteps();
   }
 
   override disconnectedCallback(): void {
