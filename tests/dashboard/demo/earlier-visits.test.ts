@@ -16,8 +16,9 @@ async function saidOf(
   compare: typeof comparisonsOf = comparisonsOf,
 ): Promise<readonly Comparisons[]> {
   const person = (await book.people()).find((one) => one.name === name)!;
-  const visits = (await book.visitsOf(person.id)).reverse();
-  return Promise.all(visits.map(async (visit) => compare(visit, person, await book.visitsBefore(visit))));
+  const visits = (await book.visitsOf(person.id)).toReversed();
+  const read = await Promise.all(visits.map(({ id }) => book.visitAndPast(id)));
+  return read.map((one) => compare(one!.visit, person, one!.earlier));
 }
 
 test('the simulated and assessed visits of the demo show every state of the comparisons', async () => {

@@ -91,6 +91,8 @@ describe('people', () => {
     expect([await book.person(a.id), await book.people()]).toEqual([now, [now]]);
     expect(await book.personOfVisit((await book.visit(open))!)).toEqual(now);
     expect(await book.personOfVisit((await book.visit(closed))!)).toEqual({ ...now, bodyMassKg: 71.5 });
+    expect((await book.visitAndPast(open))?.person).toEqual(now);
+    expect((await book.visitAndPast(closed))?.person).toEqual({ ...now, bodyMassKg: 71.5 });
     expect((await store.documents({ kind: 'person' })).map(({ body }) => body)).toMatchObject([{ bodyMassKg: 71.5 }]);
     expect((await book.amendedFields(a.id)).map(({ field, by }) => [field, by])).toEqual([
       ['name', 'R. N.'],
@@ -120,7 +122,9 @@ describe('visits', () => {
     const { book, id } = await visitIn(new MemoryStore());
     const { personId } = (await book.visit(id))!;
     expect(await book.visit(personId)).toBeUndefined();
+    expect(await book.visitAndPast(personId)).toBeUndefined();
     expect(await book.visit('nothing')).toBeUndefined();
+    expect(await book.visitAndPast('nothing')).toBeUndefined();
   });
 
   test('every event is told to who listens, after it is kept', async () => {
@@ -164,6 +168,7 @@ test('a program that is started anew after any event is at the same step with th
     const before = (await book.visit(id))!;
     const after = (await new VisitBook(store, steppingClock(), 'again').visit(id))!;
     expect(after).toEqual(before);
+    expect((await book.visitAndPast(id))?.visit).toEqual(before);
     expect(currentStep(after).id, event.kind).toBe(step);
   }
   const done = (await book.visit(id))!;
@@ -250,11 +255,8 @@ test('visits before one are those of the same person that were begun earlier, th
     ids.push(await book.beginVisit(personId));
     await book.beginVisit(other.id);
   }
-  const visit = (await book.visit(ids[0]))!;
-  expect((await book.visitsBefore(visit)).map(({ begunAt }) => begunAt.slice(0, 10))).toEqual([
-    '2026-01-05',
-    '2026-02-02',
-  ]);
+  const { earlier } = (await book.visitAndPast(ids[0]))!;
+  expect(earlier.map(({ begunAt }) => begunAt.slice(0, 10))).toEqual(['2026-01-05', '2026-02-02']);
 });
 
 describe('what cannot be read or was corrected', () => {
@@ -279,6 +281,7 @@ describe('what cannot be read or was corrected', () => {
       [{ left: null, right: null }, [], true],
     ]);
     expect(await book.visit(visitId)).toEqual(visits[1]);
+    expect((await book.visitAndPast(visitId))?.visit).toEqual(visits[1]);
   });
 
   test('an amendment and a removal count here as they do in the casebook', async () => {
@@ -295,7 +298,10 @@ describe('what cannot be read or was corrected', () => {
     await store.add({ ...rest, kind: 'removal', about: taken, body: { why: 'begun by mistake' } });
     const { people } = casebookOf((await store.changesSince(null)).documents.map(({ document }) => document));
     expect((await book.visit(visitId))?.sore).toEqual(change.sore);
+    expect((await book.visitAndPast(visitId))?.visit.sore).toEqual(change.sore);
+    expect((await book.visitAndPast(visitId))?.person).toEqual(people[0].person);
     expect(await book.visit(taken)).toBeUndefined();
+    expect(await book.visitAndPast(taken)).toBeUndefined();
     expect(await book.visitsOf(personId)).toEqual(people[0].visits.map(({ visit }) => visit));
     expect(await book.person(personId)).toEqual(people[0].person);
     expect((await book.people())[0].name).toBe('A 71');

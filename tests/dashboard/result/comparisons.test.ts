@@ -20,9 +20,9 @@ async function comparedBy(
   const store = new MemoryStore();
   const ids = await tellVisits(store, WOMAN_38, visits);
   const book = new VisitBook(store, { isoNow: () => '2026-12-01T09:00:00.000+01:00' }, 'test');
-  const visit = (await book.visit(ids[ids.length - 1]))!;
+  const { visit, earlier } = (await book.visitAndPast(ids[ids.length - 1]))!;
   const person = (await book.person(visit.personId))!;
-  return compare(visit, person, await book.visitsBefore(visit), own);
+  return compare(visit, person, earlier, own);
 }
 
 const compared = (...visits: readonly ToldVisit[]): Promise<Comparisons> =>

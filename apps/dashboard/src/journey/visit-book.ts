@@ -1,7 +1,6 @@
 import {
   type AmendedField,
   amended,
-  amendedAsOf,
   amendedFields,
   amendmentOf,
   answerKinds,
@@ -39,6 +38,14 @@ import {
 } from '@surae/casebook';
 import type { ByteWriter, DocumentQuery, Json, NewDocument, RecordStore, StoredDocument } from '@surae/storage';
 import { keptCaseload } from './kept-caseload.ts';
+import {
+  personAtVisit,
+  personAtVisitKinds,
+  type VisitAndPast,
+  visitAndPast,
+  visitKinds,
+  visitsIn,
+} from './person-visits.ts';
 import { TakenShelf } from './taken-shelf.ts';
 
 /** The time as it is written into documents, with its offset from UTC. */
@@ -48,6 +55,9 @@ export interface WallClock {
 
 /** Documents as they count: what cannot be read is passed over, amendments and removals are laid over the rest. */
 export type BodiesRead = (documents: readonly StoredDocument[]) => Promise<readonly StoredDocument[]>;
+
+/** What is laid over the document that it is about. */
+const changeKinds = ['amendment', 'removal'] as const;
 
 /** A set was asked for although the safety list keeps from testing. */
 export class SafetyLockError extends Error {
@@ -88,19 +98,23 @@ export class VisitBook extends EventTarget {
   }
 
   private async documents(query: DocumentQuery): Promise<readonly StoredDocument[]> {
-    const found = await this.store.documents(query);
+    // there are few changes in a whole clinic, and what is read at once is there sooner
+    const [found, changes] = await Promise.all([
+      this.store.documents(query),
+      this.store.documents({ kind: changeKinds }),
+    ]);
     if (found.length === 0) return found;
     const ids = new Set<string | null>(found.map(({ id }) => id));
-    // there are few of them in a whole clinic
-    const changes = await this.store.documents({ kind: ['amendment', 'removal'] });
     return this.read([...found, ...changes.filter(({ about }) => ids.has(about))]);
   }
 
   /** The document of an id, where it is of a kind and counts. */
   private async document(id: string, kind: string): Promise<StoredDocument | undefined> {
-    const found = await this.store.document(id);
+    const [found, changes] = await Promise.all([
+      this.store.document(id),
+      this.store.documents({ kind: changeKinds, about: id }),
+    ]);
     if (found?.kind !== kind) return undefined;
-    const changes = await this.store.documents({ kind: ['amendment', 'removal'], about: id });
     return (await this.read([found, ...changes]))[0];
   }
 
@@ -129,12 +143,9 @@ export class VisitBook extends EventTarget {
     return begun === undefined ? undefined : amended(personOf(begun), await this.amendments(id));
   }
 
-  /** The person of a visit: of one that is closed as the body was known at its end, of an open one as it is known now. */
-  async personOfVisit({ id, personId }: Visit): Promise<Person | undefined> {
-    const [end] = await this.documents({ kind: 'visit-closed', about: id });
-    const begun = await this.document(personId, 'person');
-    if (end === undefined || begun === undefined) return this.person(personId);
-    return amendedAsOf(personOf(begun), await this.amendments(personId), end.at);
+  /** See {@link personAtVisit}. */
+  async personOfVisit(visit: Visit): Promise<Person | undefined> {
+    return personAtVisit(await this.documents({ whose: visit.personId, kind: personAtVisitKinds }), visit);
   }
 
   /** Corrects a person: what was told before stays readable. */
@@ -166,7 +177,8 @@ export class VisitBook extends EventTarget {
 
   /** Errors of measurement of the clinic, the oldest first. */
   async ownErrors(): Promise<readonly OwnErrorsEntry[]> {
-    const [kept, back] = await Promise.all(['own-error', 'own-error-back'].map((kind) => this.documents({ kind })));
+    const documents = await this.documents({ kind: ['own-error', 'own-error-back'] });
+    const [kept, back] = ['own-error', 'own-error-back'].map((kind) => documents.filter((one) => one.kind === kind));
     return ownErrorsOf(kept ?? [], back ?? []);
   }
 
@@ -235,20 +247,17 @@ export class VisitBook extends EventTarget {
       : foldVisit(begun, await this.documents({ about: id, kind: visitEventKinds }));
   }
 
-  /** Visits of a person, the newest first. */
-  async visitsOf(personId: string): Promise<Visit[]> {
-    const documents = await this.documents({ whose: personId, kind: ['visit', ...visitEventKinds] });
-    const events = new Map<string | null, StoredDocument[]>();
-    for (const one of documents) events.set(one.about, [...(events.get(one.about) ?? []), one]);
-    const begun = documents.filter(({ kind }) => kind === 'visit');
-    return begun.map((visit) => foldVisit(visit, events.get(visit.id) ?? [])).reverse();
+  /** A visit with its person and the visits before it, as its page shows them: one look at everything of the person. */
+  async visitAndPast(id: string): Promise<VisitAndPast | undefined> {
+    const begun = await this.store.document(id);
+    if (begun?.kind !== 'visit' || begun.about === null) return undefined;
+    const kind = [...personAtVisitKinds, ...visitKinds];
+    return visitAndPast(await this.documents({ whose: begun.about, kind }), id);
   }
 
-  /** Visits of the same person that were begun before this one, the oldest first. */
-  async visitsBefore({ id, personId, begunAt }: Visit): Promise<Visit[]> {
-    const begun = Date.parse(begunAt);
-    const others = (await this.visitsOf(personId)).filter((one) => one.id !== id && Date.parse(one.begunAt) < begun);
-    return others.sort((a, b) => Date.parse(a.begunAt) - Date.parse(b.begunAt));
+  /** Visits of a person, the newest first. */
+  async visitsOf(personId: string): Promise<readonly Visit[]> {
+    return visitsIn(await this.documents({ whose: personId, kind: visitKinds })).toReversed();
   }
 
   /** Adds an event to a visit; gives the id of its document. Refuses a set that the safety list keeps from beginning. */

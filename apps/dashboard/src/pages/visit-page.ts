@@ -29,7 +29,8 @@ import './soreness-step.ts';
 interface VisitRead {
   readonly visit?: Visit;
   readonly person?: Person | undefined;
-  readonly around?: { readonly earlier: readonly Visit[]; readonly own: OwnErrorsInUse };
+  readonly earlier?: readonly Visit[];
+  readonly own?: OwnErrorsInUse;
 }
 
 /** A visit, one step at a time: which step it is follows from what was stored, so a reload goes on where it was. */
@@ -104,26 +105,25 @@ export class VisitPage extends LitElement {
   private load(): Promise<void> {
     return this.reads.read(
       () => this.readVisit(this.visitId),
-      ({ visit, person, around }) => {
+      ({ visit, person, earlier = this.earlier, own = this.own }) => {
         this.person = person;
-        if (around !== undefined) ({ earlier: this.earlier, own: this.own } = around);
+        this.earlier = earlier;
+        this.own = own;
         this.visit = visit ?? null;
       },
     );
   }
 
   private async readVisit(id: string): Promise<VisitRead> {
-    const visit = await this.book.visit(id);
-    if (visit === undefined) return {};
-    if (this.visit?.id === visit.id) return { visit, person: await this.book.personOfVisit(visit) };
-    const [person, earlier, own] = await Promise.all([
-      this.book.personOfVisit(visit),
-      this.book.visitsBefore(visit),
-      this.book.ownErrors(),
-    ]);
+    if (this.visit?.id === id) {
+      const visit = await this.book.visit(id);
+      return visit === undefined ? {} : { visit, person: await this.book.personOfVisit(visit) };
+    }
+    const [read, own] = await Promise.all([this.book.visitAndPast(id), this.book.ownErrors()]);
+    if (read === undefined) return {};
     // written when all is read: what reads meanwhile would wait for it
-    void this.door.open?.audit.personOpened(visit.personId);
-    return { visit, person, around: { earlier, own: ownErrorsInUse(own) } };
+    void this.door.open?.audit.personOpened(read.visit.personId);
+    return { ...read, own: ownErrorsInUse(own) };
   }
 
   private readonly keep = async (request: VisitEventRequest): Promise<void> => {
