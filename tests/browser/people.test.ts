@@ -59,3 +59,11 @@ browserTest('somebody in a long list is found by name; a short list has no field
   await field.fill('nobody of this name');
   await page.getByText(fill(START_WORDS.found, { found: 0, all: 9 })).waitFor();
 });
+
+browserTest('the steps of a visit are there before anybody opens one', async ({ page, origin }) => {
+  await openStart(page, origin);
+  for (const step of ['test-step', 'pull-step', 'result-step']) {
+    await page.waitForFunction((name) => customElements.get(name) !== undefined, step);
+  }
+  expect(await page.locator('visit-page').count()).toBe(0);
+});
