@@ -1,5 +1,5 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { newProfile, openBrowser, openContext, startBrowser } from './browser.mjs';
 import { findChromium } from './chromium.mjs';
 import { serveSite } from './site.mjs';
@@ -21,14 +21,15 @@ export interface ProfileTest extends BrowserTest {
 
 const isThere = findChromium() !== undefined;
 
-/** One browser for the tests of a file; started by the first that asks, ended after the last. */
+/** One browser for all the files of a worker, which share this module; it is ended with the worker. */
 let shared: Promise<Browser> | undefined;
 
-/** Ends the browser of a file, where it has one: files of one worker share this module. */
-async function endShared(): Promise<void> {
-  const ending = shared;
-  shared = undefined;
-  await (await ending)?.close();
+/** The browser of this worker: started by the first test that asks, and anew where it has gone. */
+async function sharedBrowser(): Promise<Browser> {
+  const browser = await (shared ??= startBrowser());
+  if (browser.isConnected()) return browser;
+  shared = startBrowser();
+  return shared;
 }
 
 /** Addresses that a page asked for and that are not the site itself. */
@@ -84,15 +85,13 @@ async function telling(page: () => Page | undefined, work: () => Promise<void>):
 }
 
 /**
- * A test in a browser with an empty store of its own and without a service worker; the tests of a file share the browser. At its end no page may have thrown
+ * A test in a browser with an empty store of its own and without a service worker; the tests of a worker share the browser. At its end no page may have thrown
  * an error or done what its policy refuses, and none may have asked for anything at another origin. Where there is no browser the test is counted as skipped.
  */
 export function browserTest(name: string, work: (given: BrowserTest) => Promise<void>, timeoutMs = 120_000): void {
-  afterAll(endShared);
   test.skipIf(!isThere)(name, { timeout: timeoutMs }, async () => {
     const site = await serveSite();
-    shared ??= startBrowser();
-    const context = await openContext(await shared);
+    const context = await openContext(await sharedBrowser());
     const watch = new Watch();
     try {
       const page = await watch.page(context);
