@@ -63,6 +63,7 @@ function bar(factors: Float32Array, bank: Bank, barred: Uint8Array): void {
  * @param rhythm - the belief [m, s, -]
  * @param sideways - usual movement across gravity, once it is known [-]
  * @param settings - priors and rates [-]
+ * @param alike - a round of the same signal, bank, belief and settings but for the noise: what does not hang on it is taken over [-]
  * @returns evidence and all that paths are drawn from [nat]
  *
  * Source: ours
@@ -73,14 +74,15 @@ export function weigh(
   rhythm: Rhythm,
   sideways: SidewaysLevel | undefined,
   settings: BodySettings,
+  alike?: Round,
 ): Round {
   const { acceleration, present, startS } = signal;
   const cells = acceleration.length;
   const timeOf = (cell: number): number => startS + cell / settings.modelRateHz;
-  const whitened = whiten(acceleration, present, rhythm.noiseCoefficients);
-  const correlations = correlate(whitened, bank, rhythm.noiseCoefficients);
+  const whitened = alike?.whitened ?? whiten(acceleration, present, rhythm.noiseCoefficients);
+  const correlations = alike?.correlations ?? correlate(whitened, bank, rhythm.noiseCoefficients);
   const centres = Array.from({ length: SPANS }, (_, span) => timeOf(((span + 0.5) * cells) / SPANS));
-  const tables = priorTables(bank, rhythm, settings, centres);
+  const tables = alike?.input.tables ?? priorTables(bank, rhythm, settings, centres);
   const spanOf = Uint8Array.from({ length: cells + 1 }, (_, b) => Math.min(SPANS - 1, Math.floor((b * SPANS) / cells)));
   const components = centres.map((centreS) => repetitionComponents(rhythm, settings.leastRiseM, centreS));
   const other = otherMovementRatio(whitened, rhythm.noiseVariance, settings);

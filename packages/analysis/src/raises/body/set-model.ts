@@ -101,19 +101,18 @@ export function fitSet(signal: ModelSignal, settings: BodySettings): FittedSet {
   const centreS = signal.startS + cells / settings.modelRateHz / 2;
   const timeOf = (cell: number): number => signal.startS + cell / settings.modelRateHz;
   const broad = templateBank([broadGrid(settings)], settings.modelRateHz);
-  const first = (noise: number): Round => {
-    const early = { ...settings, bumpsPerS: settings.firstBumpsPerS };
-    return weigh(signal, broad, priorRhythm(settings, centreS, noise), undefined, early);
-  };
+  const early = { ...settings, bumpsPerS: settings.firstBumpsPerS };
+  const first = (noise: number, alike?: Round): Round =>
+    weigh(signal, broad, priorRhythm(settings, centreS, noise), undefined, early, alike);
   const guesses = noiseGuesses(signal, settings);
   let round = first(guesses[0]);
   for (const noise of guesses.slice(1)) {
-    const other = first(noise);
+    const other = first(noise, round);
     if (other.evidence > round.evidence) round = other;
   }
   // in a quiet recording a shape that is not known yet looks like other movement: blur it until it does not
   for (let blur = 0; blur < 3 && oddsOf(round) < settings.leastEvidence; blur++) {
-    const blurred = first(4 * round.input.rhythm.noiseVariance);
+    const blurred = first(4 * round.input.rhythm.noiseVariance, round);
     if (oddsOf(blurred) < oddsOf(round)) break;
     round = blurred;
   }
@@ -150,13 +149,7 @@ export function fitSet(signal: ModelSignal, settings: BodySettings): FittedSet {
             ...dippedTemplates(rhythm, settings),
           ]);
     const sideways = signal.logPower && learnSideways(signal.logPower, bank, paths);
-    round = weigh(
-      signal,
-      next,
-      rhythm,
-      sideways,
-      n === 0 ? { ...settings, bumpsPerS: settings.firstBumpsPerS } : settings,
-    );
+    round = weigh(signal, next, rhythm, sideways, n === 0 ? early : settings);
   }
   const paths = samplePaths(round.input, round.forward, settings.paths, random);
   const { bank, whitened, correlations, input } = round;
