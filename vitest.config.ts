@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
 const conditions = ['surae-source', 'module', 'node', 'development|production'];
@@ -16,10 +17,7 @@ const moments = inBrowser([
   'two-sensors',
 ]);
 
-/** Builds the page anew, under whoever is served it. */
-const alone = inBrowser(['start']);
-
-/** Two more than two cores: see below. */
+/** Pages that are only looked at share the workers, two more than two cores: a browser waits most of the time. */
 const workers = 4;
 
 /** Tests of pages know the packages as they were built, as the page does: they are loaded and not translated once more. */
@@ -44,7 +42,8 @@ export default defineConfig({
           name: 'node',
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**'],
-          maxWorkers: workers,
+          // these compute all the time, and every worker reads the sources once more
+          maxWorkers: availableParallelism(),
           // what is tested keeps no state between calls, so the files of one worker share what they import: half the time
           isolate: false,
           restoreMocks: true,
@@ -54,32 +53,28 @@ export default defineConfig({
       },
       {
         extends: true,
-        // pages that are only looked at share the workers: a browser waits most of the time
         test: {
           name: 'pages',
           ...builtPackages,
           include: ['tests/browser/**/*.test.ts'],
-          exclude: [...moments, ...alone],
+          exclude: moments,
           maxWorkers: workers,
           // as above; each test has a store of its own in the browser
-          isolate: false,
-        },
-      },
-      {
-        extends: true,
-        // these look at times that a busy machine would spoil: three at a time, when all else is done: they wait most of it
-        test: {
-          name: 'moments',
-          ...builtPackages,
-          include: moments,
-          maxWorkers: 3,
           isolate: false,
           sequence: { groupOrder: 1 },
         },
       },
       {
         extends: true,
-        test: { name: 'alone', ...builtPackages, include: alone, sequence: { groupOrder: 2 } },
+        // these look at times that a busy machine would spoil: three at a time, when no other page is looked at: they wait most of it
+        test: {
+          name: 'moments',
+          ...builtPackages,
+          include: moments,
+          maxWorkers: 3,
+          isolate: false,
+          sequence: { groupOrder: 2 },
+        },
       },
     ],
   },

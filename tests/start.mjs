@@ -1,5 +1,5 @@
 // npm start: installs what is missing, builds, and serves the dashboard with a simulated sensor and a demo clinic.
-// PORT chooses the port; --no-open leaves the browser closed.
+// PORT chooses the port; --no-open leaves the browser closed; SURAE_SITE names another folder for what is built.
 import { spawn, spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
@@ -18,12 +18,15 @@ if (!existsSync('node_modules/.package-lock.json')) {
 }
 console.log('Building ...');
 run('npx', ['tsc', '-b']);
-run('npx', ['vite', 'build', 'apps/dashboard', '--logLevel', 'warn']);
+const outDir = process.env.SURAE_SITE;
+const elsewhere = outDir === undefined ? [] : ['--outDir', outDir, '--emptyOutDir'];
+run('npx', ['vite', 'build', 'apps/dashboard', '--logLevel', 'warn', ...elsewhere]);
 
 const { preview } = await import('vite');
 const server = await preview({
   configFile: 'apps/dashboard/vite.config.ts',
   logLevel: 'warn',
+  ...(outDir !== undefined && { build: { outDir } }),
   preview: { port: Number(process.env.PORT ?? 4173), host: 'localhost' },
 });
 const { port } = server.httpServer.address();

@@ -1,10 +1,15 @@
 import { spawn } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { inProject } from '../support/project.ts';
 
 test('npm start says where the dashboard is, and serves it with what it needs to work without a network', async () => {
+  // a folder of its own: other tests are served what lies in the usual one
+  const site = mkdtempSync(join(tmpdir(), 'surae-site-'));
   const child = spawn(process.execPath, [inProject('tests/start.mjs'), '--no-open'], {
-    env: { ...process.env, PORT: '4310' },
+    env: { ...process.env, PORT: '4310', SURAE_SITE: site },
     stdio: ['ignore', 'pipe', 'inherit'],
   });
   try {
@@ -32,5 +37,6 @@ test('npm start says where the dashboard is, and serves it with what it needs to
   } finally {
     child.removeAllListeners('exit');
     child.kill('SIGTERM');
+    rmSync(site, { recursive: true, force: true });
   }
 });
