@@ -1,5 +1,6 @@
 import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
+import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 const conditions = ['surae-source', 'module', 'node', 'development|production'];
 
@@ -20,6 +21,18 @@ const moments = inBrowser([
 /** Pages that are only looked at share the workers, two more than two cores: a browser waits most of the time. */
 const workers = 4;
 
+/** Files that take long, though some of them are short to read: they begin, so that no worker is left alone with one at the end. */
+const long =
+  /tests\/(?:accuracy|open-recordings)\/|(?:simulate-set|detect-body|find-efforts|live-sensors|live-losses|accessibility|bluetooth|kept-sets|comparisons|pushes|interruptions)\.test/;
+
+class LongFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const sorted = await super.sort(files);
+    const isLong = ({ moduleId }: TestSpecification): boolean => long.test(moduleId);
+    return [...sorted.filter(isLong), ...sorted.filter((file) => !isLong(file))];
+  }
+}
+
 /** Tests of pages know the packages as they were built, as the page does: they are loaded and not translated once more. */
 const builtPackages = { server: { deps: { external: [/\/(?:packages|shared|apps)\/[^?]*\/dist\//] } } };
 
@@ -33,6 +46,7 @@ export default defineConfig({
     testTimeout: 300_000,
     hookTimeout: 300_000,
     execArgv,
+    sequence: { sequencer: LongFirst },
     projects: [
       {
         extends: true,
