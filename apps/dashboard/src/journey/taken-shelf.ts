@@ -1,6 +1,6 @@
 import { type TakenRecording, takenRecordings, takenSchema } from '@surae/casebook';
-import { joinPieces, type Recipe } from '@surae/records';
-import type { DocumentQuery, NewDocument, RecordStore, StoredDocument } from '@surae/storage';
+import type { Recipe } from '@surae/records';
+import type { DocumentQuery, NewDocument, RecordStore, StoredBytes, StoredDocument } from '@surae/storage';
 import type { ReadChoice } from '../import/messages.ts';
 
 /** How a file was read that was taken in. */
@@ -24,6 +24,9 @@ export interface BookHand {
 
 /** Bytes of a file that are written at once. */
 const PIECE_BYTES = 1 << 18;
+
+/** The reader of tables, which can join pieces too, is too heavy for the first page. */
+const partsOf = ({ pieces }: StoredBytes): Uint8Array<ArrayBuffer>[] => pieces.map((piece) => new Uint8Array(piece));
 
 const json = (value: unknown): string => JSON.stringify(value);
 
@@ -78,7 +81,7 @@ export class TakenShelf {
   /** The file as it was taken in; undefined where its bytes are gone or are not those that were kept. */
   async file({ bytesId, sha256, mapping }: TakenEntry): Promise<File | undefined> {
     const bytes = await this.store.bytes(bytesId);
-    return bytes?.sha256 === sha256 ? new File([joinPieces(bytes.pieces)], mapping.name) : undefined;
+    return bytes?.sha256 === sha256 ? new File(partsOf(bytes), mapping.name) : undefined;
   }
 
   /** Says of whom it was, before a visit begins to play it; once for each visit. */
@@ -97,7 +100,7 @@ export class TakenShelf {
   private async mapping(mappingId: string): Promise<TakenMapping | undefined> {
     const kept = await this.store.bytes(mappingId);
     if (kept === undefined || kept.sha256 === null) return undefined;
-    return JSON.parse(new TextDecoder().decode(joinPieces(kept.pieces))) as TakenMapping;
+    return JSON.parse(await new Blob(partsOf(kept)).text()) as TakenMapping;
   }
 }
 

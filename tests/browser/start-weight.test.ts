@@ -1,0 +1,10 @@
+import { expect, test } from 'vitest';
+import { startBundleKib } from '../bench/dashboard.mjs';
+import { findChromium } from './support/chromium.mjs';
+
+// the built page is there wherever pages are tested
+test.skipIf(findChromium() === undefined)('what has to arrive before the first page weighs less than 150 KiB', () => {
+  const { kib, files } = startBundleKib();
+  expect(files).toBeGreaterThan(3);
+  expect(kib).toBeLessThan(150);
+});
