@@ -1,24 +1,13 @@
 // The dashboard in a browser: how long a count takes to the screen, frames a second while a set runs, size of the start.
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import { gzipSync } from 'node:zlib';
 import { READY_WORDS } from '@surae/shared';
 import { newProfile, openBrowser } from '../browser/support/browser.mjs';
 import { findChromium } from '../browser/support/chromium.mjs';
 import { goToFirstSet, waitForCount, words } from '../browser/support/journey.mjs';
 import { serveSite, siteFolder } from '../browser/support/site.mjs';
+import { startBundleKib } from '../browser/support/start-weight.mjs';
 import { makeFootSet } from './foot-set.mjs';
-
-/** What has to arrive before the first page is there: the page and all scripts and styles that it names, gzipped [KiB]. */
-export function startBundleKib() {
-  const page = readFileSync(join(siteFolder, 'index.html'), 'utf8');
-  const named = [...page.matchAll(/(?:src|href)="\.\/(assets\/[^"]+\.(?:js|css))"/g)].map((match) => match[1]);
-  const files = ['index.html', ...named].map((name) => readFileSync(join(siteFolder, name)));
-  return {
-    kib: files.reduce((sum, bytes) => sum + gzipSync(bytes, { level: 9 }).length, 0) / 1024,
-    files: files.length,
-  };
-}
 
 /** Two minutes of six channels at 1000 Hz as comma-separated text. */
 function footCsv() {

@@ -13,9 +13,10 @@ if (!existsSync('packages/analysis/dist/index.js') || !existsSync('packages/reco
 
 const { benchBlockCore } = await import('./block-core.mjs');
 const { benchCsv } = await import('./csv.mjs');
-const { benchDashboard, startBundleKib } = await import('./dashboard.mjs');
+const { benchDashboard } = await import('./dashboard.mjs');
 const { benchFinalPass } = await import('./final-pass.mjs');
 const { benchLargeClinic } = await import('./large-clinic.mjs');
+const { startBundleKib } = await import('../browser/support/start-weight.mjs');
 
 const machine = `${cpus().length} x ${cpus()[0]?.model.trim() ?? 'unknown processor'}, Node ${process.versions.node}`;
 console.log(`${new Date().toISOString().slice(0, 10)}, ${machine}\n`);

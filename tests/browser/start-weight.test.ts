@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { startBundleKib } from '../bench/dashboard.mjs';
 import { findChromium } from './support/chromium.mjs';
+import { startBundleKib } from './support/start-weight.mjs';
 
 // the built page is there wherever pages are tested
 test.skipIf(findChromium() === undefined)('what has to arrive before the first page weighs less than 150 KiB', () => {
