@@ -150,7 +150,7 @@ export const ERASE_WORDS = sentences('screen.erase', {
   'duty-read': 'I have read what is said about the duty to keep records.',
   erase: 'Erase, and never bring back',
   working: 'Erasing …',
-  receipt: 'Erased on {date}. Entries: {documents}. Recordings: {streams}. Size: {size}.',
+  receipt: 'Erased on {date}. Entries: {documents}. Recordings: {streams}, together {size}.',
   save: 'Save this receipt',
   nobody: 'Nobody of this id is in the book.',
   failed: 'Nothing was erased. {why}',
