@@ -1,11 +1,12 @@
 import { consume } from '@lit/context';
-import { isBegun, noOwnErrors, type OwnErrorsInUse, ownErrorsInUse, type Person, type Visit } from '@surae/casebook';
+import { isBegun, noOwnErrors, type OwnErrorsInUse, type Person, type Visit } from '@surae/casebook';
 import { FRAME_WORDS, STEP_WORDS } from '@surae/shared';
 import { css, html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { ClinicDoor } from '../clinic/clinic-door.ts';
 import { bookContext, doorContext } from '../contexts/capabilities.ts';
 import { focusHeading } from '../heading-focus.ts';
+import { openedVisit } from '../journey/opened-visit.ts';
 import { ReadsInOrder } from '../journey/reads-in-order.ts';
 import { currentStep, otherSide, type Step, stepsOf } from '../journey/steps.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
@@ -119,11 +120,7 @@ export class VisitPage extends LitElement {
       const visit = await this.book.visit(id);
       return visit === undefined ? {} : { visit, person: await this.book.personOfVisit(visit) };
     }
-    const [read, own] = await Promise.all([this.book.visitAndPast(id), this.book.ownErrors()]);
-    if (read === undefined) return {};
-    // written when all is read: what reads meanwhile would wait for it
-    void this.door.open?.audit.personOpened(read.visit.personId);
-    return { ...read, own: ownErrorsInUse(own) };
+    return (await openedVisit(this.book, this.door.open?.audit, id)) ?? {};
   }
 
   private readonly keep = async (request: VisitEventRequest): Promise<void> => {
