@@ -111,6 +111,7 @@ export { EXPORT_WORDS } from './sentences/screens/export-words.ts';
 export { FRAME_WORDS, START_WORDS, STEP_WORDS } from './sentences/screens/frame-words.ts';
 export { HISTORY_WORDS } from './sentences/screens/history-words.ts';
 export { IMPORT_WORDS } from './sentences/screens/import-words.ts';
+export { LEGS_FLAG_WORDS, LEGS_WORDS } from './sentences/screens/legs-words.ts';
 export { OWN_ERROR_WORDS } from './sentences/screens/own-error-words.ts';
 export {
   PULL_ENDING_WORDS,

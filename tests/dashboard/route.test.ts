@@ -7,7 +7,9 @@ test('no hash, and a bare one, are the start', () => {
 
 test('a visit is named by its id, whatever characters it has', () => {
   for (const visitId of ['a1', 'with space', 'ä/ö?#&%']) {
-    expect(routeOf(hashOf({ page: 'visit', visitId }))).toEqual({ page: 'visit', visitId });
+    for (const page of ['visit', 'legs'] as const) {
+      expect(routeOf(hashOf({ page, visitId }))).toEqual({ page, visitId });
+    }
   }
   expect(hashOf({ page: 'visit', visitId: 'a/b' })).toBe('#/visit/a%2Fb');
 });
@@ -34,7 +36,15 @@ test('the sensors have a place of their own, and one that leads back to a visit;
 });
 
 test('any other place is lost, also one whose id cannot be read', () => {
-  for (const hash of ['#/visit', '#/own-errors/a', '#/visit/a/b', '#/elsewhere', '#/visit/%E0%A4%A', '#/sensors/a/b']) {
+  for (const hash of [
+    '#/visit',
+    '#/own-errors/a',
+    '#/visit/a/b',
+    '#/legs',
+    '#/elsewhere',
+    '#/visit/%E0%A4%A',
+    '#/sensors/a/b',
+  ]) {
     expect(routeOf(hash), hash).toEqual({ page: 'lost' });
   }
 });

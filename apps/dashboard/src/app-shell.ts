@@ -232,6 +232,9 @@ export class AppShell extends LitElement {
         return html`<start-page></start-page>`;
       case 'visit':
         return html`<visit-page .visitId=${this.route.visitId} .arrived=${this.arrived}></visit-page>`;
+      case 'legs':
+        void import('./pages/legs-page.ts');
+        return html`<legs-page .visitId=${this.route.visitId}></legs-page>`;
       case 'own-errors':
         void import('./pages/own-errors-page.ts');
         return html`<own-errors-page></own-errors-page>`;

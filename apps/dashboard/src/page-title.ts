@@ -6,6 +6,7 @@ import {
   ERASE_WORDS,
   FRAME_WORDS,
   IMPORT_WORDS,
+  LEGS_WORDS,
   OWN_ERROR_WORDS,
   SENSOR_WORDS,
   START_WORDS,
@@ -33,6 +34,7 @@ const titles = {
   export: START_WORDS['export-link'],
   sensors: SENSOR_WORDS.title,
   describe: DESCRIBE_WORDS.title,
+  legs: LEGS_WORDS.title,
   lost: FRAME_WORDS['lost-title'],
 } as const;
 

@@ -14,6 +14,8 @@ export type Route =
   /** the description of a sensor that is being written; the id of the one that it begins from */
   | { readonly page: 'describe'; readonly descriptionId: string | null }
   | { readonly page: 'visit'; readonly visitId: string }
+  /** what somebody is shown of a visit of theirs */
+  | { readonly page: 'legs'; readonly visitId: string }
   | { readonly page: 'lost' };
 
 /** The place that a hash names. */
@@ -32,6 +34,7 @@ export function routeOf(hash: string): Route {
   if (parts.length === 1 && parts[0] === 'describe') return { page: 'describe', descriptionId: null };
   const id = parts.length === 2 ? decoded(parts[1]!) : undefined;
   if (id !== undefined && parts[0] === 'visit') return { page: 'visit', visitId: id };
+  if (id !== undefined && parts[0] === 'legs') return { page: 'legs', visitId: id };
   if (id !== undefined && parts[0] === 'erase') return { page: 'erase', personId: id };
   if (id !== undefined && parts[0] === 'sensors') return { page: 'sensors', visitId: id };
   if (id !== undefined && parts[0] === 'describe') return { page: 'describe', descriptionId: id };
@@ -65,7 +68,8 @@ export function hashOf(route: Route): string {
     case 'describe':
       return place('describe', route.descriptionId);
     case 'visit':
-      return place('visit', route.visitId);
+    case 'legs':
+      return place(route.page, route.visitId);
     default:
       return '#/';
   }

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { dayOf } from '../../../apps/dashboard/src/words/dates.ts';
+import { dayOf, shortDayOf } from '../../../apps/dashboard/src/words/dates.ts';
 
 test('a day is said as it was written, wherever it is read', () => {
   expect(dayOf('2026-11-25T09:30:00.000+01:00')).toBe('25 Nov 2026');
@@ -10,4 +10,8 @@ test('a day is said as it was written, wherever it is read', () => {
 
 test('another locale says it in its own way', () => {
   expect(dayOf('2026-03-01T09:30:00.000Z', 'de-DE')).toBe('1. März 2026');
+});
+
+test('a day without its year is the same day', () => {
+  expect(shortDayOf('2026-11-25T23:30:00.000-05:00')).toBe('25 Nov');
 });

@@ -12,7 +12,7 @@ import {
   type Visit,
   type VisitSet,
 } from '@surae/casebook';
-import { COMPARISON_RULES, RESULT_WORDS, SCOPE_SENTENCES, TEST_CHOICE_WORDS } from '@surae/shared';
+import { COMPARISON_RULES, LEGS_WORDS, RESULT_WORDS, SCOPE_SENTENCES, TEST_CHOICE_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
@@ -222,7 +222,11 @@ export class ResultStep extends LitElement {
   private end(sets: readonly VisitSet[]): TemplateResult {
     const allPeople = html`<a class="button" href=${hashOf({ page: 'start' })}>${RESULT_WORDS['all-people'].text}</a>`;
     if (this.visit.closed)
-      return html`<div class="end"><p class="quiet">${RESULT_WORDS.closed.text}</p>${allPeople}</div>`;
+      return html`<div class="end">
+        <p class="quiet">${RESULT_WORDS.closed.text}</p>
+        <a class="button" href=${hashOf({ page: 'legs', visitId: this.visit.id })}>${LEGS_WORDS.show.text}</a>
+        ${allPeople}
+      </div>`;
     // a visit is closed on what was found, by either test
     const waiting = this.assessments.isAnyRunning(sets) || this.pullAssessments.isAnyRunning(this.pushes());
     return html`<div class="end">

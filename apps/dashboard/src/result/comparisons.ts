@@ -7,6 +7,8 @@ import {
   type PullFinding,
   pullLegsOfVisit,
   type Side,
+  type TestedLeg,
+  type TestedPull,
 } from '@surae/analysis';
 import {
   type LegOfVisit,
@@ -69,7 +71,7 @@ interface Tested {
 }
 
 /** One test of a visit, with what was found in it. */
-interface Compared<Leg extends Tested, Found extends Finding> {
+export interface Compared<Leg extends Tested, Found extends Finding> {
   readonly found: LegsOfVisit<Found>;
   readonly pasts: Readonly<Record<Side, LegPast<Leg> | undefined>>;
   readonly wordsOf: (unit: string) => ValueWords;
@@ -77,6 +79,9 @@ interface Compared<Leg extends Tested, Found extends Finding> {
   readonly target: TargetView | null;
   readonly own: OwnErrorsInUse;
 }
+
+/** Either test as it was compared, for whoever tells of it in other words. */
+export type AnyCompared = Pick<Compared<Tested, Finding>, 'found' | 'pasts' | 'wordsOf'>;
 
 function viewOfPast<Leg>(
   side: Side,
@@ -155,18 +160,15 @@ function viewOf<Leg extends Tested, Found extends Finding>(compared: Compared<Le
   };
 }
 
-/**
- * The raises of a visit beside the other leg, the earlier visits of the person (the oldest first) and published groups, by the
- * clinic's own errors where they are to be used.
- */
-export function comparisonsOf(
+/** The raises of a visit as they are compared, whoever is told of it; see {@link comparisonsOf}. */
+export function comparedRaises(
   visit: Visit,
   person: Person,
   earlier: readonly Visit[],
   own: OwnErrorsInUse = noOwnErrors,
-): Comparisons {
+): Compared<TestedLeg, LegFinding> {
   const legs = visitLegs(visit, person, earlier);
-  return viewOf({
+  return {
     found: legsOfVisit(legs, own.tests, defaultSettings().judging, own.ratios),
     pasts: {
       left: legPast(visit, 'left', earlier, own.tests),
@@ -176,20 +178,28 @@ export function comparisonsOf(
     wordsOf: () => repetitions,
     legOf: (side, finding) => legView(finding, legs.legs[side]?.facts.sore ?? null),
     target: null,
-  });
+  };
 }
 
-/** The same for the isometric pushes of a visit, by their net forces; no published group stands beside a force. */
-export function pullComparisonsOf(
+/**
+ * The raises of a visit beside the other leg, the earlier visits of the person (the oldest first) and published groups, by the
+ * clinic's own errors where they are to be used.
+ */
+export function comparisonsOf(...of: Parameters<typeof comparedRaises>): Comparisons {
+  return viewOf(comparedRaises(...of));
+}
+
+/** The isometric pushes of a visit as they are compared, by their net forces. */
+export function comparedPushes(
   visit: Visit,
   person: Person,
   earlier: readonly Visit[],
   own: OwnErrorsInUse = noOwnErrors,
-): Comparisons {
+): Compared<TestedPull, PullFinding> {
   const pulls = visitPulls(visit, person, earlier);
   const found = pullLegsOfVisit(pulls, own.tests, own.ratios);
   const u = (side: Side): number | null => found.findings[side]?.value.u ?? null;
-  return viewOf({
+  return {
     found,
     pasts: {
       left: pullPast(visit, 'left', earlier, own.tests),
@@ -200,5 +210,10 @@ export function pullComparisonsOf(
     legOf: (side, finding) =>
       pullLegView(finding, pulls.legs[side]?.facts.sore ?? null, strengthWords(finding.value.unit)),
     target: targetView(pulls.legs, { left: u('left'), right: u('right') }),
-  });
+  };
+}
+
+/** The same as {@link comparisonsOf} for pushes; no published group stands beside a force. */
+export function pullComparisonsOf(...of: Parameters<typeof comparedPushes>): Comparisons {
+  return viewOf(comparedPushes(...of));
 }

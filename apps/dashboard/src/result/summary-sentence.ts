@@ -18,9 +18,10 @@ function legClause(side: Side, set: VisitSet | undefined): string {
   return resultClause(leg, set.report);
 }
 
-type Told = 'did' | 'at-least' | 'pain' | 'ended-early' | 'probe' | 'reason-unknown';
+/** What is told of a leg, by how its set ended. */
+export type Told = 'did' | 'at-least' | 'pain' | 'ended-early' | 'probe' | 'reason-unknown';
 
-const toldOfEnd = {
+export const toldOfEnd = {
   capacity: 'did',
   censored: 'at-least',
   tolerance: 'pain',

@@ -1,0 +1,120 @@
+import type { LegCourse, Side, SinceVisit, VisitChange } from '@surae/analysis';
+import type { LegOfVisit, LegPast } from '@surae/casebook';
+import { LEGS_WORDS } from '@surae/shared';
+import { amountWords, capital, type ValueWords } from '../result/value-words.ts';
+import { dayOf } from '../words/dates.ts';
+import { decimal } from '../words/decimal.ts';
+import { fill } from '../words/fill.ts';
+
+/** How far back a line of visits goes [d]. Ours: the twelve weeks of a usual programme. */
+const shownDays = 84;
+
+/** One visit on a line. */
+export interface LinePoint {
+  readonly day: number;
+  /** the time as it was written */
+  readonly at: string;
+  readonly value: number;
+}
+
+/** One leg over its visits, and what of it could be chance. */
+export interface ChanceLine {
+  readonly side: Side;
+  readonly points: readonly LinePoint[];
+  /** around the value of the visit that the change is told from */
+  readonly band: { readonly fromDay: number; readonly low: number; readonly high: number };
+}
+
+/** How one leg moved since an earlier visit: in words, and as a line where there is something to draw. */
+export interface LegChange {
+  readonly sentences: readonly string[];
+  readonly line: ChanceLine | null;
+}
+
+type Past<Leg> = Pick<LegPast<Leg>, 'now' | 'alike' | 'unlike' | 'course'>;
+
+/** An earlier visit and what the comparison says of the change since it. */
+interface Since {
+  readonly visit: LegOfVisit<unknown>;
+  readonly change: SinceVisit;
+}
+
+function isShown({ day }: { readonly day: number | null }, now: LegOfVisit<unknown>): boolean {
+  return day !== null && now.result.day !== null && now.result.day - day <= shownDays;
+}
+
+/** The change since the first visit that is near enough to be drawn, or since the start; else since the visit before. */
+function sinceOf(course: LegCourse, { alike, now }: Past<unknown>, fromStart: boolean): Since | null {
+  const [first, before] = [alike[0], alike.at(-1)];
+  const changeSince = (which: SinceVisit['since']): SinceVisit | undefined =>
+    course.changes.find(({ since }) => since === which);
+  const since = (visit: Since['visit'] | undefined, change: SinceVisit | undefined): Since | null =>
+    visit === undefined || change === undefined ? null : { visit, change };
+  const sinceFirst = since(first, changeSince('first-visit'));
+  const isWanted = sinceFirst !== null && (fromStart || isShown(sinceFirst.visit.result, now));
+  return isWanted ? sinceFirst : since(before, changeSince('visit-before'));
+}
+
+function changeSentences(side: Side, { visit, change: since }: Since, words: ValueWords): readonly string[] {
+  const { outcome, hangsOnReliability } = since;
+  const told = { leg: capital(LEGS_WORDS[side].text), day: dayOf(visit.visit.begunAt) };
+  if (outcome.kind === 'side-by-side') return [fill(LEGS_WORDS['change-open'], told)];
+  const { value } = outcome.change;
+  const isEqual = Number(decimal(value, words.decimals)) === 0;
+  const change = isEqual
+    ? fill(LEGS_WORDS['change-equal'], told)
+    : fill(LEGS_WORDS[`change-${outcome.detectable.zone}`], { ...told, difference: amountWords(value, words) });
+  return [
+    hangsOnReliability === true ? `${change} ${LEGS_WORDS.hangs.text}` : change,
+    ...(['first-retest', 'baseline-in-flare'] as const)
+      .filter((caution) => outcome.cautions.includes(caution))
+      .map((caution) => LEGS_WORDS[caution].text),
+  ];
+}
+
+/** Values that cannot be told from this one: by a difference, or by a factor where the error is one of the logarithm. */
+function chanceAround(
+  value: number,
+  { detectable, ratio }: VisitChange,
+): { readonly low: number; readonly high: number } {
+  const { at95 } = detectable;
+  return ratio === null
+    ? { low: Math.max(0, value - at95), high: value + at95 }
+    : { low: value * Math.exp(-at95), high: value * Math.exp(at95) };
+}
+
+function lineOf(side: Side, { alike, now }: Past<unknown>, { visit, change }: Since): ChanceLine | null {
+  const points = [...alike, now].flatMap(({ visit: { begunAt }, result }): LinePoint[] =>
+    result.day === null || result.value === null || !isShown(result, now)
+      ? []
+      : [{ day: result.day, at: begunAt, value: result.value }],
+  );
+  const [first] = points;
+  const { day, value } = visit.result;
+  if (first === undefined || points.length < 2 || day === null || value === null) return null;
+  if (change.outcome.kind === 'side-by-side') return null;
+  return { side, points, band: { fromDay: Math.max(day, first.day), ...chanceAround(value, change.outcome) } };
+}
+
+/** Why there is no change to tell of: this test shows something else than the earlier ones, or there is none. */
+function uncomparedSentences(side: Side, { now, alike, unlike }: Past<unknown>, fromStart: boolean): readonly string[] {
+  const leg = capital(LEGS_WORDS[side].text);
+  if (alike.length > 0 && now.result.blocks.length > 0) return [fill(LEGS_WORDS['not-now'], { leg })];
+  return alike.length + unlike.length === 0 && fromStart ? [fill(LEGS_WORDS['first-time'], { leg })] : [];
+}
+
+/**
+ * How one leg moved over visits that were done alike, by the change that the result page tells. Visits that were done in
+ * another way are on no line.
+ *
+ * @param fromStart - tell it from the first visit, however long ago, because the other leg is sore too
+ */
+export function legChange(side: Side, past: Past<unknown>, words: ValueWords, fromStart: boolean): LegChange {
+  const { unlike, course } = past;
+  const apart = unlike.length > 0 ? [LEGS_WORDS.unlike.text] : [];
+  const since = course === null ? null : sinceOf(course, past, fromStart);
+  if (since === null) {
+    return { sentences: [...uncomparedSentences(side, past, fromStart), ...apart], line: null };
+  }
+  return { sentences: [...changeSentences(side, since, words), ...apart], line: lineOf(side, past, since) };
+}

@@ -1,0 +1,141 @@
+import type { Side } from '@surae/analysis';
+import {
+  noOwnErrors,
+  type OwnErrorsInUse,
+  type Person,
+  pullSetOf,
+  setOf,
+  type TestKind,
+  testsOf,
+  type Visit,
+} from '@surae/casebook';
+import { LEGS_WORDS } from '@surae/shared';
+import { type AnyCompared, comparedPushes, comparedRaises } from '../result/comparisons.ts';
+import { pullFigures } from '../result/pull-figures.ts';
+import { type TwoLegFigures, twoLegFigures } from '../result/two-legs.ts';
+import { capital, type ValueWords } from '../result/value-words.ts';
+import { dayOf } from '../words/dates.ts';
+import { fill } from '../words/fill.ts';
+import { type ChanceLine, legChange } from './leg-change.ts';
+import { type LegTold, pushesTold, raisesTold } from './leg-told.ts';
+
+/** One test of somebody's two legs: sentences first, then both on one line, then each over time. */
+export interface LegsTest {
+  readonly title: string;
+  readonly sentences: readonly string[];
+  readonly figures: TwoLegFigures;
+  readonly lines: readonly ChanceLine[];
+  readonly words: ValueWords;
+}
+
+/** What somebody is shown of their own visit. It knows no name and no day of birth. */
+export interface LegsView {
+  /** the time of the visit as it was written */
+  readonly at: string;
+  readonly day: string;
+  readonly notes: readonly string[];
+  readonly tests: readonly LegsTest[];
+}
+
+const sides = ['left', 'right'] as const satisfies readonly Side[];
+
+/** One leg beside the other by the verdict of the result page, or why they are not compared. */
+function besideSentences({ found }: AnyCompared, legs: readonly LegTold[]): readonly string[] {
+  const { comparison, zone, underOthers } = found;
+  if (comparison.kind === 'ratio') {
+    if (zone === null) return [];
+    // the verdict about a share of the other leg may be yes where the difference alone is small
+    const isAlike = zone === 'cannot-tell' && comparison.underLine.every(({ verdict }) => verdict !== 'yes');
+    // the share may hang on a study where the difference, which is all that is told here, does not
+    const hangs = underOthers.some((other) => other.zone !== zone);
+    const said = [
+      LEGS_WORDS[`zone-${zone}`],
+      ...(isAlike ? [LEGS_WORDS.alike] : []),
+      ...(hangs ? [LEGS_WORDS.hangs] : []),
+    ];
+    return [said.map(({ text }) => text).join(' ')];
+  }
+  const why = [
+    ...(legs.some(({ told }) => told === 'pain') ? (['stopped-for-pain'] as const) : []),
+    ...(isBothSore(found) ? (['both-sore'] as const) : []),
+  ];
+  if (why.length > 0) return why.map((code) => LEGS_WORDS[code].text);
+  const isOne = sides.some((side) => found.findings[side] === null);
+  return [LEGS_WORDS[isOne ? 'one-leg' : 'not-compared'].text];
+}
+
+function isBothSore({ comparison }: Pick<AnyCompared['found'], 'comparison'>): boolean {
+  return comparison.kind === 'blocked' && comparison.blocks.some(({ code }) => code === 'both-sides-sore');
+}
+
+function leadOf(legs: readonly LegTold[]): string {
+  const [first = '', second = ''] = legs.map(({ text }) => text);
+  return fill(LEGS_WORDS.joined, { first: capital(first), second });
+}
+
+function testView(
+  test: TestKind,
+  legs: readonly LegTold[],
+  figures: TwoLegFigures,
+  compared: AnyCompared | null,
+  note: readonly string[],
+): LegsTest {
+  const title = LEGS_WORDS[test].text;
+  const finding = compared?.found.findings.left ?? compared?.found.findings.right;
+  if (compared === null || finding == null) {
+    const words = { unit: figures.unit, decimals: figures.decimals, isCount: test === 'heel-raise' };
+    return { title, sentences: [leadOf(legs)], figures, lines: [], words };
+  }
+  const words = compared.wordsOf(finding.value.unit);
+  const changes = sides.flatMap((side) => {
+    const past = compared.pasts[side];
+    return past === undefined ? [] : [legChange(side, past, words, isBothSore(compared.found))];
+  });
+  const sentences = [
+    leadOf(legs),
+    ...besideSentences(compared, legs),
+    ...changes.flatMap((change) => change.sentences),
+    ...note,
+  ];
+  return {
+    title,
+    // what holds for both legs is said once
+    sentences: [...new Set(sentences)],
+    figures,
+    lines: changes.flatMap(({ line }) => line ?? []),
+    words,
+  };
+}
+
+/** A test in which no leg was tested is no test. */
+function isTested(legs: readonly LegTold[]): boolean {
+  return legs.some(({ told }) => told !== 'untested');
+}
+
+/** What somebody is shown of a visit: the numbers and verdicts of its result page, in words for who was tested. */
+export function legsView(
+  visit: Visit,
+  person: Person,
+  earlier: readonly Visit[],
+  own: OwnErrorsInUse = noOwnErrors,
+): LegsView {
+  const sets = sides.flatMap((side) => [setOf(visit, side) ?? [], pullSetOf(visit, side) ?? []].flat());
+  const tests = testsOf(visit).flatMap((test): LegsTest[] => {
+    const isRaise = test === 'heel-raise';
+    const legs = sides.map((side) => (isRaise ? raisesTold : pushesTold)(visit, side));
+    const [figures] = (isRaise ? twoLegFigures : pullFigures)(visit);
+    if (!isTested(legs) || figures === undefined) return [];
+    const isAssessed = sides.some((side) => (isRaise ? setOf : pullSetOf)(visit, side)?.report != null);
+    const compare: (...of: Parameters<typeof legsView>) => AnyCompared = isRaise ? comparedRaises : comparedPushes;
+    const compared = isAssessed ? compare(visit, person, earlier, own) : null;
+    const name = isRaise ? LEGS_WORDS.count.text : fill(LEGS_WORDS.force, { unit: figures.unit });
+    const note = figures.unit === 'N' ? [LEGS_WORDS.newton.text] : [];
+    return [testView(test, legs, { ...figures, title: name }, compared, note)];
+  });
+  return {
+    at: visit.begunAt,
+    day: fill(LEGS_WORDS.day, { day: dayOf(visit.begunAt) }),
+    notes: sets.some(({ choice }) => choice.origin !== 'live') ? [LEGS_WORDS['not-live'].text] : [],
+    tests,
+  };
+}

@@ -1,0 +1,107 @@
+import type { Side } from '@surae/analysis';
+import { LEGS_WORDS } from '@surae/shared';
+import { axisScale } from '../result/axis-scale.ts';
+import type { ValueWords } from '../result/value-words.ts';
+import { dayOf, shortDayOf } from '../words/dates.ts';
+import { decimal } from '../words/decimal.ts';
+import { fill } from '../words/fill.ts';
+import type { ChanceLine } from './leg-change.ts';
+import { area, legMark, line, type Mark, type Picture, words } from './picture.ts';
+
+const width = 320;
+const height = 206;
+const top = 36;
+const bottom = 168;
+/** of the two halves of the picture, the left leg in the left one: where they begin, and how wide days are in them */
+const halves = { left: 28, right: 184 } as const satisfies Record<Side, number>;
+const half = 132;
+/** room for a mark at the first and last day */
+const inset = 10;
+const sides = ['left', 'right'] as const satisfies readonly Side[];
+
+function named(side: Side): string {
+  return LEGS_WORDS[`${side}-name`].text;
+}
+
+interface Scale {
+  readonly x: (side: Side, day: number) => number;
+  readonly y: (value: number) => number;
+  readonly ticks: readonly number[];
+}
+
+/** One scale of days and one of values for both legs, so that they can be looked at side by side. */
+function scaleOf(lines: readonly ChanceLine[], { decimals }: ValueWords): Scale {
+  const days = lines.flatMap(({ points }) => points.map(({ day }) => day));
+  const [from, to] = [Math.min(...days), Math.max(...days)];
+  const values = lines.flatMap(({ points, band }) => [band.high, ...points.map(({ value }) => value)]);
+  const marks = values.map((value) => ({ kind: 'measured', value, low: value, high: value, atLeast: false }) as const);
+  const { ticks, percentOf } = axisScale(marks, decimals === 0 ? 1 : 10 ** -decimals);
+  const [zero, most] = [percentOf(0), percentOf(ticks.at(-1) ?? 1)];
+  return {
+    ticks,
+    x: (side, day) => halves[side] + inset + ((half - 2 * inset) * (day - from)) / Math.max(1, to - from),
+    y: (value) => bottom - ((percentOf(value) - zero) / (most - zero)) * (bottom - top),
+  };
+}
+
+function legLine({ side, points, band }: ChanceLine, { x, y }: Scale, { decimals }: ValueWords): readonly Mark[] {
+  const [first, last] = [points[0]!, points.at(-1)!];
+  const [from, to] = [x(side, band.fromDay) - inset, x(side, last.day) + inset];
+  return [
+    area(`band ${side}`, from, y(band.high), to - from, y(band.low) - y(band.high)),
+    line(`edge ${side}`, from, y(band.high), to, y(band.high)),
+    line(`edge ${side}`, from, y(band.low), to, y(band.low)),
+    ...points.slice(1).map((point, at) => {
+      const before = points[at]!;
+      return line(`join ${side}`, x(side, before.day), y(before.value), x(side, point.day), y(point.value));
+    }),
+    ...points.map(({ day, value }) => legMark(side, x(side, day), y(value), 6)),
+    ...[first, last].map(({ day, value }) =>
+      words('value small', x(side, day), y(value) - 12, decimal(value, decimals), 'middle'),
+    ),
+    words('quiet', halves[side], height - 16, shortDayOf(first.at), 'start'),
+    words('quiet', halves[side] + half, height - 16, shortDayOf(last.at), 'end'),
+  ];
+}
+
+function lineTold({ side, points, band }: ChanceLine, { decimals }: ValueWords): string {
+  return fill(LEGS_WORDS['line-told'], {
+    name: named(side),
+    points: points
+      .map(({ at, value }) => fill(LEGS_WORDS['point-told'], { value: decimal(value, decimals), day: dayOf(at) }))
+      .join(', '),
+    low: decimal(band.low, decimals),
+    high: decimal(band.high, decimals),
+  });
+}
+
+/** Each leg over time in its own half, left on the left, with the band of what could be chance; null where there is no line. */
+export function twoLines(lines: readonly ChanceLine[], told: ValueWords): Picture | null {
+  if (lines.length === 0) return null;
+  const scale = scaleOf(lines, told);
+  const ofSide = (side: Side): ChanceLine | undefined => lines.find((one) => one.side === side);
+  const toldOf = (side: Side): string => {
+    const one = ofSide(side);
+    return one === undefined ? fill(LEGS_WORDS['no-line-told'], { name: named(side) }) : lineTold(one, told);
+  };
+  return {
+    label: fill(LEGS_WORDS['lines-told'], { left: toldOf('left'), right: toldOf('right') }),
+    width,
+    height,
+    marks: [
+      ...scale.ticks.flatMap((tick) => [
+        line('hair', halves.left, scale.y(tick), width, scale.y(tick)),
+        words('quiet', halves.left - 6, scale.y(tick) + 5, String(tick), 'end'),
+      ]),
+      ...sides.flatMap((side) => {
+        const one = ofSide(side);
+        return [
+          words(`name ${side}`, halves[side], 16, named(side), 'start'),
+          ...(one === undefined
+            ? [words('quiet', halves[side], height - 16, LEGS_WORDS['no-line'].text, 'start')]
+            : legLine(one, scale, told)),
+        ];
+      }),
+    ],
+  };
+}

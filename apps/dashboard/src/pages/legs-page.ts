@@ -1,0 +1,157 @@
+import { consume } from '@lit/context';
+import { FRAME_WORDS, LEGS_WORDS, SCOPE_SENTENCES } from '@surae/shared';
+import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { ClinicDoor } from '../clinic/clinic-door.ts';
+import { bookContext, doorContext } from '../contexts/capabilities.ts';
+import { focusHeading } from '../heading-focus.ts';
+import { openedVisit } from '../journey/opened-visit.ts';
+import { ReadsInOrder } from '../journey/reads-in-order.ts';
+import type { VisitBook } from '../journey/visit-book.ts';
+import { legsFile } from '../legs/legs-file.ts';
+import { legsStyle } from '../legs/legs-style.ts';
+import { type LegsTest, type LegsView, legsView } from '../legs/legs-view.ts';
+import type { Picture } from '../legs/picture.ts';
+import { redFlags } from '../legs/red-flags.ts';
+import { twoLines } from '../legs/two-lines.ts';
+import { twoMarks } from '../legs/two-marks.ts';
+import { drawnPicture } from '../parts/drawn-picture.ts';
+import { saveFile } from '../result/save-file.ts';
+import { hashOf } from '../route.ts';
+import { base } from '../styles/base.ts';
+
+/** What came of reading: a view, or why there is none. */
+type Shown = LegsView | 'open' | 'lost';
+
+/** What somebody is shown of a visit of their own: nothing else is on the screen, and no name. */
+@customElement('legs-page')
+export class LegsPage extends LitElement {
+  static override styles = [
+    base,
+    legsStyle,
+    css`
+      :host {
+        margin-inline: auto;
+        max-inline-size: 44rem;
+        padding: var(--gap-4);
+      }
+      .end {
+        display: grid;
+        gap: var(--gap-3);
+        margin-block-start: var(--gap-8);
+      }
+      @media print {
+        :host {
+          padding: 0;
+        }
+        .end {
+          display: none;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) visitId = '';
+  @consume({ context: bookContext }) private readonly book!: VisitBook;
+  @consume({ context: doorContext }) private readonly door!: ClinicDoor;
+  @state() private shown: Shown | undefined;
+  private readonly reads = new ReadsInOrder<Shown>();
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('visitId')) return;
+    this.shown = undefined;
+    void this.load();
+  }
+
+  private load(): Promise<void> {
+    return this.reads.read(
+      async () => {
+        const read = await openedVisit(this.book, this.door.open?.audit, this.visitId);
+        if (read?.person === undefined) return 'lost';
+        return read.visit.closed ? legsView(read.visit, read.person, read.earlier, read.own) : 'open';
+      },
+      (shown) => (this.shown = shown),
+    );
+  }
+
+  protected override firstUpdated(): void {
+    // one thing is shown, and nothing of the clinic around it
+    this.dispatchEvent(new CustomEvent('bare-screen', { detail: true, bubbles: true, composed: true }));
+  }
+
+  protected override updated(): void {
+    if (this.shown !== undefined) void focusHeading(this);
+  }
+
+  override render(): TemplateResult {
+    const { shown } = this;
+    if (shown === undefined) return html`<p class="quiet" role="status">${FRAME_WORDS.loading.text}</p>`;
+    if (shown === 'lost') {
+      return html`<h1>${FRAME_WORDS['lost-title'].text}</h1>
+        <p>${FRAME_WORDS.lost.text}</p>
+        <a class="button" href=${hashOf({ page: 'start' })}>${FRAME_WORDS.home.text}</a>`;
+    }
+    return html`
+      ${this.flags()}
+      <h1 aria-describedby="flags">${LEGS_WORDS.title.text}</h1>
+      ${shown === 'open' ? html`<p>${LEGS_WORDS.open.text}</p>` : this.view(shown)}
+      <div class="end">
+        ${
+          shown === 'open'
+            ? nothing
+            : html`<button type="button" @click=${() => print()}>${LEGS_WORDS.print.text}</button>
+                <button type="button" @click=${() => saveFile(legsFile(shown))}>${LEGS_WORDS.save.text}</button>
+                <p class="quiet">${LEGS_WORDS['no-name'].text}</p>`
+        }
+        <a class="button" href=${hashOf({ page: 'visit', visitId: this.visitId })}>${LEGS_WORDS.back.text}</a>
+      </div>
+    `;
+  }
+
+  private flags(): TemplateResult {
+    const { title, emergency, ring, lines } = redFlags();
+    return html`<section class="flags" id="flags">
+      <h2>${title}</h2>
+      <p>${emergency}</p>
+      <p>${ring}</p>
+      <ul>
+        ${lines.map((line) => html`<li>${line}</li>`)}
+      </ul>
+    </section>`;
+  }
+
+  private view({ day, notes, tests }: LegsView): TemplateResult {
+    const can = (['can-day', 'can-other', 'can-not'] as const).map((code) => LEGS_WORDS[code].text);
+    return html`
+      <p class="quiet">${day}</p>
+      ${notes.map((note) => html`<p>${note}</p>`)}
+      ${tests.length === 0 ? html`<p>${LEGS_WORDS.nothing.text}</p>` : tests.map((test) => this.test(test))}
+      <section class="can">
+        <h2>${LEGS_WORDS['can-title'].text}</h2>
+        <ul>
+          ${can.map((line) => html`<li>${line}</li>`)}
+        </ul>
+        <p class="quiet">${SCOPE_SENTENCES.scope.text}</p>
+      </section>
+    `;
+  }
+
+  private test({ title, sentences, figures, lines, words }: LegsTest): TemplateResult {
+    const [lead, ...others] = sentences;
+    return html`<section class="test">
+      <h2>${title}</h2>
+      <p class="lead">${lead}</p>
+      ${others.map((sentence) => html`<p class="said">${sentence}</p>`)}
+      ${this.figure(twoMarks(figures), figures.title)}
+      ${this.figure(twoLines(lines, words), LEGS_WORDS.course.text, LEGS_WORDS.band.text)}
+    </section>`;
+  }
+
+  private figure(picture: Picture | null, caption: string, below?: string): TemplateResult | typeof nothing {
+    if (picture === null) return nothing;
+    return html`<figure>
+      <figcaption>${caption}</figcaption>
+      ${drawnPicture(picture)} ${below === undefined ? nothing : html`<p class="quiet">${below}</p>`}
+    </figure>`;
+  }
+}

@@ -1,0 +1,162 @@
+import { readFileSync } from 'node:fs';
+import { FLOOR, FRAME_WORDS, LEGS_FLAG_WORDS, LEGS_WORDS, RESULT_WORDS } from '@surae/shared';
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { JUDGING_WORDS } from '../support/judging-words.ts';
+import type { ToldVisit } from '../support/told-visit.ts';
+import { browserTest } from './support/browser-test.ts';
+import { openFirstSet, UNWATCHED_PACE } from './support/first-set.ts';
+import { endRest, sayEnd, startSet, waitForResult } from './support/journey.mjs';
+import { fitsAt, openResult, shows, WOMAN_38 } from './support/result-page.ts';
+import { violations } from './support/violations.ts';
+
+/** From the result of a closed visit to what the person is shown. */
+async function showLegs(page: Page): Promise<void> {
+  await page.getByRole('link', { name: LEGS_WORDS.show.text }).click();
+  await page.getByRole('heading', { name: LEGS_WORDS.title.text }).waitFor();
+}
+
+/** Everything that stands on the page, in its order. */
+async function textOf(page: Page): Promise<string> {
+  const text = await page
+    .locator('legs-page')
+    .evaluate(({ shadowRoot }) => [...shadowRoot!.children].map((one) => (one as HTMLElement).innerText).join('\n'));
+  expect(text.length).toBeGreaterThan(500);
+  return text;
+}
+
+/** Nothing breaks a rule on either paper or sticks out at any width; no word judges, and no percentage is there. */
+async function isFit(page: Page, name: string): Promise<void> {
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  for (const colorScheme of ['dark', 'light'] as const) {
+    await page.emulateMedia({ colorScheme });
+    expect(await violations(page)).toEqual([]);
+  }
+  await fitsAt(page, name, 360, 768, 1280);
+  const text = await textOf(page);
+  for (const word of JUDGING_WORDS) expect(text).not.toMatch(word);
+  expect(text).not.toMatch(/%|NaN|undefined/);
+}
+
+/** Opens a saved page where nothing of the dashboard is, as from a disk. */
+async function openSaved(page: Page, text: string): Promise<void> {
+  await page.goto('about:blank');
+  await page.setContent(text);
+}
+
+/** How many sheets of paper the page takes, of the kind that is less tall. */
+async function sheets(page: Page): Promise<number> {
+  const margin = { top: '14mm', bottom: '14mm', left: '14mm', right: '14mm' };
+  const pdf = await page.pdf({ format: 'Letter', margin });
+  return pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+}
+
+/** The file that the page saves. */
+async function savedPage(page: Page): Promise<{ readonly name: string; readonly text: string }> {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: LEGS_WORDS.save.text }).click(),
+  ]);
+  return { name: download.suggestedFilename(), text: readFileSync(await download.path(), 'utf8') };
+}
+
+browserTest('a finished visit leads to the page of the two legs, which is alone on the screen', async (given) => {
+  const { page, origin } = given;
+  await openFirstSet(page, origin, { pace: UNWATCHED_PACE });
+  await startSet(page, 'left');
+  await sayEnd(page, 'left');
+  await endRest(page);
+  await startSet(page, 'right');
+  await sayEnd(page, 'right', { reason: 'pain', pain: 6 });
+  await waitForResult(page);
+  await page.getByRole('button', { name: RESULT_WORDS.close.text }).click();
+  await showLegs(page);
+  await shows(page, LEGS_WORDS['stopped-for-pain'].text, LEGS_WORDS['not-live'].text);
+  expect(await page.title()).toBe('My two legs · Surae');
+  // the clinic around it is not shown
+  expect(await page.getByText(FRAME_WORDS.scope.text).isVisible()).toBe(false);
+  await isFit(page, 'legs-pain');
+  await page.getByRole('link', { name: LEGS_WORDS.back.text }).click();
+  await page.getByRole('heading', { name: RESULT_WORDS.title.text }).waitFor();
+});
+
+const BEGIN: ToldVisit = { day: '2026-03-02', left: { count: 27 }, right: { count: 19, pain: 3 } };
+
+browserTest(
+  '27 and 19, then 24 in week 8: sentences, two marks, two lines, and one file that says the same',
+  async (given) => {
+    const { page, origin } = given;
+    await openResult(page, origin, [
+      BEGIN,
+      { day: '2026-03-30', left: { count: 26 }, right: { count: 22, pain: 2 } },
+      { day: '2026-04-27', left: { count: 27 }, right: { count: 24, pain: 2 } },
+    ]);
+    await showLegs(page);
+    await shows(
+      page,
+      'Your left leg did 27, your right leg did 24.',
+      'Your right leg: 5 more than on 2 Mar 2026. This may be a real change. It can also be chance.',
+    );
+    const said = await textOf(page);
+    expect(said.indexOf(LEGS_FLAG_WORDS.title.text)).toBe(0);
+    expect(said).not.toContain(WOMAN_38.name);
+    expect(said).not.toContain(String(WOMAN_38.birthYear));
+    const pictures = page.getByRole('img');
+    expect(await pictures.count()).toBe(2);
+    await page.getByRole('img', { name: '19 on 2 Mar 2026, 22 on 30 Mar 2026, 24 on 27 Apr 2026' }).waitFor();
+    await isFit(page, 'legs-week8');
+    const { name, text } = await savedPage(page);
+    expect(name).toBe('surae-my-two-legs-20260427.html');
+    expect(text).not.toMatch(/<script|https?:|\bsrc=|\bhref=|1988/);
+    await openSaved(page, text);
+    await shows(page, 'Your left leg did 27, your right leg did 24.');
+    expect(await page.getByRole('img').count()).toBe(2);
+    expect(await violations(page)).toEqual([]);
+    await fitsAt(page, 'legs-file', 360, 768, 1280);
+  },
+);
+
+browserTest(
+  'both sore, one stopped for pain: each against its own start, one sheet of paper',
+  async ({ page, origin }) => {
+    const both = { left: 'insertion', right: 'insertion' } as const;
+    const visit = (day: string, left: number, right: number): ToldVisit => ({
+      day,
+      sore: both,
+      left: { count: left, protocol: FLOOR, ...(left === 9 ? { reason: 'pain', pain: 6 } : {}) },
+      right: { count: right, pain: 3, protocol: FLOOR },
+    });
+    await openResult(page, origin, [visit('2026-03-02', 12, 14), visit('2026-03-30', 9, 16)]);
+    await showLegs(page);
+    await shows(
+      page,
+      'Your left leg stopped for pain at 9, your right leg did 16.',
+      LEGS_WORDS['stopped-for-pain'].text,
+      LEGS_WORDS['both-sore'].text,
+      'Your right leg: 2 more than on 2 Mar 2026.',
+    );
+    await isFit(page, 'legs-both');
+    const { text } = await savedPage(page);
+    const shots = process.env['SHOTS'];
+    if (shots) {
+      await page.setViewportSize({ width: 710, height: 950 });
+      await page.emulateMedia({ media: 'print' });
+      await page.screenshot({ path: `${shots}/legs-paper.png`, fullPage: true });
+      await page.emulateMedia({ media: null });
+    }
+    expect(await sheets(page)).toBe(1);
+    await openSaved(page, text);
+    expect(await sheets(page)).toBe(1);
+  },
+);
+
+browserTest('a visit that goes on has no page of the two legs yet, nor one that there never was', async (given) => {
+  const { page, origin } = given;
+  await openResult(page, origin, [{ ...BEGIN, open: true }]);
+  expect(await page.getByRole('link', { name: LEGS_WORDS.show.text }).count()).toBe(0);
+  await page.evaluate(() => (location.hash = location.hash.replace('visit', 'legs')));
+  await shows(page, LEGS_WORDS.open.text);
+  expect(await page.getByRole('img').count()).toBe(0);
+  await page.evaluate(() => (location.hash = '#/legs/gone'));
+  await shows(page, FRAME_WORDS.lost.text);
+});
