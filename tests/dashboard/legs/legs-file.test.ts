@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { escaped, legsFile } from '../../../apps/dashboard/src/legs/legs-file.ts';
+import { drawn, escaped, legsFile } from '../../../apps/dashboard/src/legs/legs-file.ts';
 import { paperColours } from '../../../apps/dashboard/src/legs/legs-style.ts';
 import { type LegsView, legsView } from '../../../apps/dashboard/src/legs/legs-view.ts';
 import { redFlags } from '../../../apps/dashboard/src/legs/red-flags.ts';
@@ -64,6 +64,14 @@ test('whatever the data hold, none of it becomes markup', async () => {
   expect(html.split('&quot;&gt;&lt;script&gt;alert(&#39;&amp;&#39;)&lt;/script&gt;')).toHaveLength(7);
   expect(html.split('<section').length).toBe(html.split('</section>').length);
   expect(escaped(`&<>"'`)).toBe('&amp;&lt;&gt;&quot;&#39;');
+});
+
+test('nothing of a picture becomes markup: its alternative, its attributes, its words', () => {
+  const evil = '"><b>';
+  const picture = { label: evil, width: 1, height: 1 };
+  const html = drawn({ ...picture, marks: [{ tag: 'text', attributes: { class: evil }, text: evil }] });
+  expect(html).not.toContain('<b>');
+  expect(html.split('&quot;&gt;&lt;b&gt;')).toHaveLength(4);
 });
 
 test('every element that is opened is closed, in its order', async () => {

@@ -18,7 +18,8 @@ function element(name: string, text: string, of?: string): string {
   return `<${name}${of === undefined ? '' : ` class="${of}"`}>${escaped(text)}</${name}>`;
 }
 
-function drawn({ label, width, height, marks: all }: Picture): string {
+/** A picture as markup, told by its text alternative. */
+export function drawn({ label, width, height, marks: all }: Picture): string {
   const inside = all.map(({ tag, attributes, text }) => {
     const given = Object.entries(attributes).map(([name, value]) => ` ${name}="${escaped(String(value))}"`);
     return `<${tag}${given.join('')}>${escaped(text ?? '')}</${tag}>`;
