@@ -7,7 +7,7 @@ import { profileTest } from './support/browser-test.ts';
 import { openStart, words } from './support/journey.mjs';
 import { storedDocuments } from './support/stored.ts';
 
-const rows = 120_000;
+const rows = 60_000;
 
 /** A table of another program, some megabytes; each is another one by its lowest height. */
 function table(n: number): { name: string; mimeType: string; buffer: Buffer } {
@@ -40,7 +40,7 @@ async function wholeOnes(page: Page): Promise<string[]> {
   return names;
 }
 
-const kills = isLong ? 20 : 3;
+const kills = isLong ? 20 : 2;
 
 profileTest(
   'a browser that is killed while a file is taken in has the whole file or nothing of it, and what it said is kept',
