@@ -20,6 +20,7 @@ test('where there is no room or no store, nothing is said: the records say it th
     throw new DOMException('no room', 'QuotaExceededError');
   });
   await expect(freshLog()).resolves.toBeUndefined();
+  expect(await logs()).toEqual([]);
   vi.stubGlobal('indexedDB', undefined);
   await expect(freshLog()).resolves.toBeUndefined();
 });

@@ -20,14 +20,19 @@ const place = 'surae log';
 export async function freshLog(): Promise<void> {
   try {
     const database = await openDB(place, 1, { upgrade: (made) => void made.createObjectStore('parts') });
-    const filling = database.transaction('parts', 'readwrite', { durability: 'relaxed' });
-    // noise, because what repeats would be packed
-    const noise = new Uint8Array(partBytes);
-    for (let n = 0; n * partBytes < enough; n += 1) filling.store.put(crypto.getRandomValues(noise), n).catch(() => {});
-    await filling.done;
-    database.close();
-    // the first that is written after it begins the next log
-    await deleteDB(place);
+    try {
+      const filling = database.transaction('parts', 'readwrite', { durability: 'relaxed' });
+      // noise, because what repeats would be packed
+      const noise = new Uint8Array(partBytes);
+      for (let n = 0; n * partBytes < enough; n += 1) {
+        filling.store.put(crypto.getRandomValues(noise), n).catch(() => {});
+      }
+      await filling.done;
+    } finally {
+      database.close();
+      // the first that is written after it begins the next log
+      await deleteDB(place);
+    }
   } catch {
     // no room, or no store at all: the records say so themselves
   }

@@ -76,14 +76,17 @@ export const LEGS_WORDS = sentences('screen.legs', {
   'can-not': 'They cannot say why it hurts, how it will be later, or what is right for you today.',
 });
 
-/** When to ask for help before anything else, in the words of who was tested; each line is one of the safety list, by its id. */
+/**
+ * When to ask for help before anything else, in the words of who was tested; each line is one of the safety list, by its id. That no
+ * feeling between the legs is for the emergency number, and not for the clinic, is common practice, no source.
+ */
 export const LEGS_FLAG_WORDS = sentences('screen.legs-flag', {
   title: 'First: when to ring',
   ring: 'Stop the exercises and ring the number your clinic gave you, today, if one of these is new:',
   'safety.rupture': 'A sudden pop or blow in your calf, or you suddenly cannot rise onto your toes.',
   'safety.clot': 'Your calf is swollen or hot, or it hurts when you rest.',
   'safety.infection': 'You have a fever, a hot red tendon, or a wound.',
-  'safety.nerve-vessel':
-    'Your leg or foot goes numb, your foot drops, you lose feeling between the legs, or walking hurts your calf until you rest.',
-  'safety.during.unwell': 'Pain in your chest, or hard to breathe? Ring the emergency number of your country now.',
+  'safety.nerve-vessel': 'Your leg or foot goes numb, your foot drops, or walking hurts your calf until you rest.',
+  'safety.during.unwell':
+    'Pain in your chest, hard to breathe, or no feeling between your legs? Ring the emergency number of your country now.',
 });
