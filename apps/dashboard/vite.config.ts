@@ -37,6 +37,37 @@ const policyInPage: Plugin = {
   ],
 };
 
+/**
+ * The page begins with its language and only then loads the rest, because words are read while modules are loaded. The rest is named
+ * in the page, so that all of it is fetched at once.
+ */
+const restNamedInPage: Plugin = {
+  name: 'rest-named-in-page',
+  apply: 'build',
+  transformIndexHtml: {
+    order: 'post',
+    handler: (html, { bundle = {} }) => {
+      const named = new Set<string>();
+      const name = (file: string): void => {
+        const chunk = bundle[file];
+        if (chunk?.type !== 'chunk' || named.has(file)) return;
+        named.add(file);
+        chunk.imports.forEach(name);
+      };
+      for (const chunk of Object.values(bundle)) {
+        if (chunk.type === 'chunk' && chunk.facadeModuleId?.endsWith('/dashboard/src/main.ts')) name(chunk.fileName);
+      }
+      return [...named]
+        .filter((file) => !html.includes(file))
+        .map((file) => ({
+          tag: 'link',
+          attrs: { rel: 'modulepreload', crossorigin: true, href: `./${file}` },
+          injectTo: 'head',
+        }));
+    },
+  },
+};
+
 export default defineConfig(({ command }) => {
   // What is built is what people use, whatever the shell that builds it says of itself. Under NODE_ENV=test or development
   // the page would not register the worker that keeps it for days without a network.
@@ -57,6 +88,7 @@ export default defineConfig(({ command }) => {
     },
     plugins: [
       policyInPage,
+      restNamedInPage,
       VitePWA({
         registerType: 'prompt',
         injectRegister: null,

@@ -171,6 +171,7 @@ export {
   SCOPE_SENTENCES,
   VERDICT_SENTENCES,
 } from './sentences/verdict-sentences.ts';
+export { inWords, setWording, type Wording } from './sentences/wording.ts';
 export { COMPARISON_RULES, type ComparisonRule } from './tables/comparison-rules.ts';
 export {
   type GradedChoice,

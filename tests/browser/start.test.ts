@@ -24,9 +24,12 @@ test('npm start says where the dashboard is, and serves it with what it needs to
     });
     const page = await (await fetch(`${origin}/`)).text();
     const script = /src="\.\/(assets\/[^"]+\.js)"/.exec(page)![1];
+    // it sets the language, and then loads this
+    const rest = /href="\.\/(assets\/main-[^"]+\.js)"/.exec(page)![1];
     for (const [path, holds] of [
-      [script, 'app-shell'],
-      [script, 'serviceWorker.register'],
+      [script, rest],
+      [rest, 'app-shell'],
+      [rest, 'serviceWorker.register'],
       ['sw.js', script],
       ['manifest.webmanifest', 'Surae'],
       ['mark.svg', '<svg'],

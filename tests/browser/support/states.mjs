@@ -7,9 +7,11 @@ import {
   ENDING_WORDS,
   FRAME_WORDS,
   HISTORY_WORDS,
+  inWords,
   KEEP_WORDS,
   READY_WORDS,
   RESULT_WORDS,
+  SAFETY_LIST,
   SAFETY_WORDS,
   SENSOR_WORDS,
   SORENESS_WORDS,
@@ -160,8 +162,9 @@ async function runningStates(page, look) {
   await look('running');
   await page.getByRole('button', { name: TEST_WORDS.knee.text, exact: true }).click();
   await page.getByText(words(TEST_WORDS.marked)).waitFor();
-  for (let prompt = 0; prompt < 2; prompt += 1) await page.getByRole('button', { name: /^Prompts given/ }).click();
-  await page.getByRole('button', { name: 'Pain 8' }).click();
+  for (let prompt = 0; prompt < 2; prompt += 1)
+    await page.getByRole('button', { name: words(TEST_WORDS['prompts-label']) }).click();
+  await page.getByRole('button', { name: TEST_WORDS['pain-value'].text.replace('{value}', '8') }).click();
   await page.getByText(TEST_WORDS['prompts-over'].text).waitFor();
   await look('running-marked');
   await page.keyboard.press(' ');
@@ -231,13 +234,20 @@ export async function walkComparisons(page, origin, look) {
   }
 }
 
+/** The question of a line of the safety list, in the language in use. @param {string} id */
+function lineOf(id) {
+  const line = SAFETY_LIST.find((one) => one.id === id);
+  if (line === undefined) throw new Error(`The safety list has no line ${id}.`);
+  return words({ text: inWords(`${id}.ask`, line.ask) });
+}
+
 /** @param {Page} page @param {string} origin @param {(name: string) => Promise<void>} look */
 async function lockedStates(page, origin, look) {
   await openStart(page, origin, { seed: 4, pace: 2 });
   await beginVisit(page, 'Jonne Vatanen-Ruiz');
   await answerSoreness(page, { left: 'insertion', right: 'no' });
   await answerHistory(page);
-  await answerSafety(page, [/Sudden pop or blow to the calf/]);
+  await answerSafety(page, [lineOf('safety.rupture')]);
   await page.getByRole('heading', { name: READY_WORDS['title-right'].text }).waitFor();
   await look('ready-locked');
 }

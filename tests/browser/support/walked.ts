@@ -1,23 +1,7 @@
 import type { Page } from 'playwright-core';
 import { isLong } from '../../support/runs.ts';
+import { tooWide } from './fits-page.ts';
 import { violations } from './violations.ts';
-
-/** Innermost things that stick out of the page, where the page scrolls sideways. */
-function tooWide(page: Page): Promise<string[]> {
-  return page.evaluate(() => {
-    const { scrollWidth, clientWidth } = document.documentElement;
-    if (scrollWidth <= clientWidth) return [];
-    const sticksOut = (element: Element): boolean => element.getBoundingClientRect().right > clientWidth + 1;
-    const innermost = (root: ParentNode): string[] =>
-      [...root.children].flatMap((element) => {
-        const inside = [...innermost(element), ...(element.shadowRoot === null ? [] : innermost(element.shadowRoot))];
-        if (inside.length > 0 || !sticksOut(element)) return inside;
-        const { width } = element.getBoundingClientRect();
-        return [`${element.localName}.${element.getAttribute('class') ?? ''} (${Math.round(width)})`];
-      });
-    return [`${scrollWidth} > ${clientWidth}`, ...new Set(innermost(document))];
-  });
-}
 
 const narrow = { width: 360, height: 740 };
 const wide = { width: 1280, height: 900 };

@@ -1,4 +1,5 @@
 import type uPlot from 'uplot';
+import { inDigits } from '../words/in-digits.ts';
 import type { ChartSeries } from './readings.ts';
 
 export interface PictureSize {
@@ -20,7 +21,13 @@ export function plotOptions(
   series: readonly ChartSeries[],
   inkOf: InkOf,
 ): uPlot.Options {
-  const axis = { show: !live, stroke: inkOf('quiet-ink'), font, ticks: { stroke: inkOf('hairline'), size: 6 } };
+  const axis = {
+    show: !live,
+    stroke: inkOf('quiet-ink'),
+    font,
+    ticks: { stroke: inkOf('hairline'), size: 6 },
+    values: axisNumbers,
+  };
   return {
     width,
     height,
@@ -52,6 +59,11 @@ export function plotOptions(
       ),
     ],
   };
+}
+
+/** The numbers of an axis as the language in use writes them. */
+function axisNumbers(_plot: uPlot, splits: readonly number[]): string[] {
+  return splits.map((split) => inDigits(String(Number(split.toPrecision(9)))));
 }
 
 /** A live picture stands on zero and does not blow up a signal that rests. */

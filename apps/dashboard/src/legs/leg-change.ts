@@ -3,7 +3,7 @@ import type { LegOfVisit, LegPast } from '@surae/casebook';
 import { LEGS_WORDS } from '@surae/shared';
 import { amountWords, capital, type ValueWords } from '../result/value-words.ts';
 import { dayOf } from '../words/dates.ts';
-import { decimal } from '../words/decimal.ts';
+import { fixed } from '../words/decimal.ts';
 import { fill } from '../words/fill.ts';
 
 /** How far back a line of visits goes [d]. Ours: the twelve weeks of a usual programme. */
@@ -60,7 +60,7 @@ function changeSentences(side: Side, { visit, change: since }: Since, words: Val
   const told = { leg: capital(LEGS_WORDS[side].text), day: dayOf(visit.visit.begunAt) };
   if (outcome.kind === 'side-by-side') return [fill(LEGS_WORDS['change-open'], told)];
   const { value } = outcome.change;
-  const isEqual = Number(decimal(value, words.decimals)) === 0;
+  const isEqual = Number(fixed(value, words.decimals)) === 0;
   const change = isEqual
     ? fill(LEGS_WORDS['change-equal'], told)
     : fill(LEGS_WORDS[`change-${outcome.detectable.zone}`], { ...told, difference: amountWords(value, words) });

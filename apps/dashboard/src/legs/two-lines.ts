@@ -5,6 +5,7 @@ import type { ValueWords } from '../result/value-words.ts';
 import { dayOf, shortDayOf } from '../words/dates.ts';
 import { decimal } from '../words/decimal.ts';
 import { fill } from '../words/fill.ts';
+import { inDigits } from '../words/in-digits.ts';
 import type { ChanceLine } from './leg-change.ts';
 import { area, legMark, line, type Mark, type Picture, words } from './picture.ts';
 
@@ -91,7 +92,7 @@ export function twoLines(lines: readonly ChanceLine[], told: ValueWords): Pictur
     marks: [
       ...scale.ticks.flatMap((tick) => [
         line('hair', halves.left, scale.y(tick), width, scale.y(tick)),
-        words('quiet', halves.left - 6, scale.y(tick) + 5, String(tick), 'end'),
+        words('quiet', halves.left - 6, scale.y(tick) + 5, inDigits(String(tick)), 'end'),
       ]),
       ...sides.flatMap((side) => {
         const one = ofSide(side);

@@ -5,6 +5,7 @@ import { figureWords } from '../result/figure-words.ts';
 import type { LegFigure } from '../result/leg-figure.ts';
 import type { TwoLegFigures } from '../result/two-legs.ts';
 import { fill } from '../words/fill.ts';
+import { inDigits } from '../words/in-digits.ts';
 import { legMark, line, type Mark, type Picture, words } from './picture.ts';
 
 const width = 320;
@@ -82,7 +83,7 @@ export function twoMarks(figures: TwoLegFigures): Picture | null {
       line('axis', at(0), axisY, at(most), axisY),
       ...ticks.flatMap((tick) => [
         line('axis', at(tick), axisY, at(tick), axisY + 5),
-        words('quiet', at(tick), axisY + 22, String(tick), 'middle'),
+        words('quiet', at(tick), axisY + 22, inDigits(String(tick)), 'middle'),
       ]),
       ...sides.flatMap((side) => row(side, figures[side], figures, scale)),
     ],

@@ -10,6 +10,7 @@ import {
 } from '@surae/sensors';
 import { DESCRIBE_WORDS } from '@surae/shared';
 import { fill } from '../words/fill.ts';
+import { inDigits } from '../words/in-digits.ts';
 import { channelName } from './picture-channels.ts';
 
 /** What some bytes would mean by a description. */
@@ -105,7 +106,7 @@ function rowsOf({ sampleCount, channels }: DecodedPacket): string[][] {
   return Array.from({ length: sampleCount }, (_, i) =>
     channels.map(({ values, missing }) => {
       const value = values[i];
-      if (value != null) return String(Number(value.toPrecision(digits)));
+      if (value != null) return inDigits(String(Number(value.toPrecision(digits))));
       const cause = missing.find(({ index }) => index === i)?.cause ?? 'not-known';
       return fill(DESCRIBE_WORDS.missing, { cause: DESCRIBE_WORDS[cause].text });
     }),

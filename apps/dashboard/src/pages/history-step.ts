@@ -52,6 +52,7 @@ export class HistoryStep extends LitElement {
         margin-block: var(--gap-6);
       }
       .leg {
+        direction: var(--reading);
         display: grid;
         gap: var(--gap-4);
         grid-auto-rows: max-content;

@@ -23,6 +23,7 @@ import { holdsPulls, isAlike, pullChoices, pullPlacements, pullProtocolOf } from
 import { playsRecordings } from '../live/recording-chooser.ts';
 import { otherLegSensor } from '../live/sensor-change.ts';
 import { base } from '../styles/base.ts';
+import { entryWords } from '../words/entry-words.ts';
 import { fill } from '../words/fill.ts';
 import '../parts/sensor-in-hand.ts';
 import '../parts/set-up-check.ts';
@@ -174,7 +175,12 @@ export class PullReady extends LitElement {
       <legend>${READY_WORDS.protocol.text}</legend>
       ${isUnlike ? html`<p class="voice">${READY_WORDS['unlike-other-side'].text}</p>` : nothing}
       ${pullChoices().map((protocol) =>
-        this.option('protocol', protocol.title, this.protocol === protocol, () => (this.protocol = protocol)),
+        this.option(
+          'protocol',
+          entryWords(protocol, 'title'),
+          this.protocol === protocol,
+          () => (this.protocol = protocol),
+        ),
       )}
     </fieldset>`;
   }
@@ -302,7 +308,7 @@ export class PullReady extends LitElement {
     return html`<section>
       <h2>${READY_WORDS.cautions.text}</h2>
       <ul>
-        ${watched.map(({ ask }) => html`<li>${ask}</li>`)}
+        ${watched.map((line) => html`<li>${entryWords(line, 'ask')}</li>`)}
       </ul>
     </section>`;
   }

@@ -12,6 +12,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { clockContext, type HostClock } from '../contexts/capabilities.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
 import type { ChipChosen } from '../parts/chip-choice.ts';
+import { entryWords } from '../words/entry-words.ts';
 import '../parts/chip-choice.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
@@ -133,7 +134,7 @@ export class SafetyStep extends LitElement {
     return html`<li>
       <label>
         <input type="checkbox" .checked=${ticked} @change=${() => this.tick(line.id)} />
-        <span class="ask">${line.ask}<span class="end" data-line=${line.id}></span></span>
+        <span class="ask">${entryWords(line, 'ask')}<span class="end" data-line=${line.id}></span></span>
       </label>
       <div aria-live="polite">${ticked ? this.step(line) : null}</div>
     </li>`;
@@ -142,7 +143,7 @@ export class SafetyStep extends LitElement {
   private step(line: SafetyEntry): TemplateResult {
     return html`<div class="step">
       <p class="quiet">${SAFETY_WORDS['next-step'].text}</p>
-      <p class="next">${line.next}</p>
+      <p class="next">${entryWords(line, 'next')}</p>
       ${this.effect(line)}
     </div>`;
   }

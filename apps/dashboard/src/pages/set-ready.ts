@@ -23,6 +23,7 @@ import { playsRecordings } from '../live/recording-chooser.ts';
 import { fits } from '../live/recording-fit.ts';
 import { otherLegSensor } from '../live/sensor-change.ts';
 import { base } from '../styles/base.ts';
+import { entryWords, firstRemark } from '../words/entry-words.ts';
 import { fill } from '../words/fill.ts';
 import '../parts/sensor-in-hand.ts';
 import '../parts/set-up-check.ts';
@@ -180,7 +181,7 @@ export class SetReady extends LitElement {
     const isUnlike = other !== undefined && protocolOf(other.choice.protocolId) !== this.protocol;
     return html`<fieldset>
       <legend>${READY_WORDS.protocol.text}</legend>
-      <p class="chosen">${this.protocol.title}</p>
+      <p class="chosen">${entryWords(this.protocol, 'title')}</p>
       ${choices.some(({ blocked }) => blocked !== null) ? html`<p class="voice">${READY_WORDS['floor-only'].text}</p>` : nothing}
       ${isUnlike ? html`<p class="voice">${READY_WORDS['unlike-other-side'].text}</p>` : nothing}
       <details>
@@ -188,13 +189,13 @@ export class SetReady extends LitElement {
         ${choices.map(({ protocol, blocked }) =>
           this.option(
             'protocol',
-            protocol.title,
+            entryWords(protocol, 'title'),
             this.protocol === protocol,
             blocked !== null,
             () => {
               this.protocol = protocol;
             },
-            blocked === null ? protocol.remarks[0] : READY_WORDS[`blocked-${blocked}`].text,
+            blocked === null ? firstRemark(protocol) : READY_WORDS[`blocked-${blocked}`].text,
           ),
         )}
       </details>
@@ -302,7 +303,7 @@ export class SetReady extends LitElement {
     return html`<section>
       <h2>${READY_WORDS.cautions.text}</h2>
       <ul>
-        ${watched.map(({ ask }) => html`<li>${ask}</li>`)}
+        ${watched.map((line) => html`<li>${entryWords(line, 'ask')}</li>`)}
       </ul>
       <p>${READY_WORDS.watch.text}</p>
     </section>`;

@@ -23,6 +23,7 @@ export class SorenessStep extends LitElement {
       }
       fieldset {
         border: 0;
+        direction: var(--reading);
         display: grid;
         gap: var(--gap-3);
         margin: 0;

@@ -6,6 +6,7 @@ import type { CourseMarks, CoursePoint } from '../result/past-view.ts';
 import { base } from '../styles/base.ts';
 import { decimal } from '../words/decimal.ts';
 import { fill } from '../words/fill.ts';
+import { inDigits } from '../words/in-digits.ts';
 
 const height = 170;
 const top = 14;
@@ -151,7 +152,7 @@ export class LegCourse extends LitElement {
     return svg`
       ${ticks.map(
         (tick) => svg`<line class="hair" x1="8%" x2="100%" y1=${y(tick)} y2=${y(tick)} />
-          <text x="0" y=${y(tick)} dominant-baseline="central">${tick}</text>`,
+          <text x="0" y=${y(tick)} dominant-baseline="central">${inDigits(String(tick))}</text>`,
       )}
       ${joins}
       ${points.map(({ day, when, value, low, high }, at) => {

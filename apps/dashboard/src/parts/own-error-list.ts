@@ -5,6 +5,7 @@ import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { base } from '../styles/base.ts';
 import { dayOf } from '../words/dates.ts';
+import { entryWords } from '../words/entry-words.ts';
 import { fill } from '../words/fill.ts';
 import { ruledListStyle } from './ruled-list-style.ts';
 
@@ -19,7 +20,8 @@ function figures(value: number): string {
 
 /** The title of a protocol; its id where this version does not know it. */
 export function protocolTitle(id: string): string {
-  return [...PROTOCOLS, ...PULL_PROTOCOLS].find((one) => one.id === id)?.title ?? id;
+  const protocol = [...PROTOCOLS, ...PULL_PROTOCOLS].find((one) => one.id === id);
+  return protocol === undefined ? id : entryWords(protocol, 'title');
 }
 
 function amount(value: number, { scale, unit }: OwnReliability): string {

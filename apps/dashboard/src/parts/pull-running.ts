@@ -21,6 +21,7 @@ import { type SourceSeen, SourceWatch } from '../live/source-watch.ts';
 import { sourceWords } from '../live/source-words.ts';
 import { storeWords } from '../live/store-words.ts';
 import { base } from '../styles/base.ts';
+import { decimal } from '../words/decimal.ts';
 import { fill } from '../words/fill.ts';
 import './pull-course.ts';
 import type { PullCourse } from './pull-course.ts';
@@ -159,7 +160,7 @@ export class PullRunning extends LitElement {
       if (this.live === undefined || !this.isConnected) return;
       const { net, unit } = this.live;
       const isKnown = net !== null;
-      this.figure.textContent = isKnown ? net.toFixed(unit === 'N' ? 0 : 1) : PULL_WORDS['rest-not-known'].text;
+      this.figure.textContent = isKnown ? decimal(net, unit === 'N' ? 0 : 1) : PULL_WORDS['rest-not-known'].text;
       this.unit.textContent = isKnown ? unit : '';
       this.course.draw(this.live);
     });

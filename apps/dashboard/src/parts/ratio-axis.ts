@@ -5,6 +5,7 @@ import { axisScale } from '../result/axis-scale.ts';
 import type { RatioMark } from '../result/side-view.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
+import { inDigits } from '../words/in-digits.ts';
 import { legMarkStyle } from './leg-mark-style.ts';
 
 const rowY = 34;
@@ -72,7 +73,7 @@ export class RatioAxis extends LitElement {
         ${ticks.map(
           (tick) =>
             svg`<line class="axis" x1=${at(tick)} x2=${at(tick)} y1=${axisY} y2=${axisY + 5} />
-              <text x=${at(tick)} y=${axisY + 8} dominant-baseline="hanging">${tick}</text>`,
+              <text x=${at(tick)} y=${axisY + 8} dominant-baseline="hanging">${inDigits(String(tick))}</text>`,
         )}
         <line class="line" x1=${at(linePercent)} x2=${at(linePercent)} y1="14" y2=${axisY} />
         <text class="line-name" x=${at(linePercent)} y="10" dx="2">${fill(SIDE_WORDS['line-name'], { line: linePercent })}</text>

@@ -29,6 +29,7 @@ import { SourceWatch } from '../live/source-watch.ts';
 import { sourceWords } from '../live/source-words.ts';
 import { storeWords } from '../live/store-words.ts';
 import { base } from '../styles/base.ts';
+import { entryWords } from '../words/entry-words.ts';
 import { fill } from '../words/fill.ts';
 import './beat-pendulum.ts';
 import './count-display.ts';
@@ -273,7 +274,7 @@ export class RunningSet extends LitElement {
     return html`
       <h1 class="head" tabindex="-1">
         <span class="side" data-side=${plan.choice.side}>${TEST_WORDS[plan.choice.side].text}</span>
-        <span class="quiet">${plan.protocol.title}</span>
+        <span class="quiet">${entryWords(plan.protocol, 'title')}</span>
       </h1>
       <count-display></count-display>
       <p class="verdict">${this.verdictText()}</p>

@@ -31,9 +31,8 @@ export const runningStyle = css`
   }
   .head .quiet {
     font-weight: 400;
-    overflow: hidden;
-    text-overflow: ellipsis;
-    white-space: nowrap;
+    min-inline-size: 0;
+    overflow-wrap: anywhere;
   }
   count-display {
     grid-area: count;

@@ -5,6 +5,7 @@ import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { clockContext, type HostClock } from '../contexts/capabilities.ts';
 import { base } from '../styles/base.ts';
+import { entryWords } from '../words/entry-words.ts';
 
 /** What the safety list leaves to know where a test starts and on the result: the lock with its next step, and the notes. */
 @customElement('safety-notes')
@@ -62,7 +63,7 @@ export class SafetyNotes extends LitElement {
     return html`<section>
       <h2>${LOCK_WORDS.notes.text}</h2>
       <ul>
-        ${notes.map((line) => html`<li>${line.ask} <span class="quiet">${reasonOf(line) || line.next}</span></li>`)}
+        ${notes.map((line) => html`<li>${entryWords(line, 'ask')} <span class="quiet">${reasonOf(line) || entryWords(line, 'next')}</span></li>`)}
       </ul>
     </section>`;
   }

@@ -4,6 +4,7 @@ import { css, html, LitElement, type SVGTemplateResult, svg, type TemplateResult
 import { customElement, property } from 'lit/decorators.js';
 import { axisScale } from '../result/axis-scale.ts';
 import { base } from '../styles/base.ts';
+import { inDigits } from '../words/in-digits.ts';
 
 /** The pushes of one leg on an axis from zero: those that are accepted as the mark of the leg, the others as a cross. */
 @customElement('trial-marks')
@@ -70,7 +71,8 @@ export class TrialMarks extends LitElement {
     return html`<svg aria-hidden="true">
         <line x1="${scale.percentOf(0)}%" x2="${scale.percentOf(end)}%" y1="32" y2="32" />
         ${scale.ticks.map(
-          (tick) => svg`<text x="${scale.percentOf(tick)}%" y="40" dominant-baseline="hanging">${tick}</text>`,
+          (tick) =>
+            svg`<text x="${scale.percentOf(tick)}%" y="40" dominant-baseline="hanging">${inDigits(String(tick))}</text>`,
         )}
         ${values.map(({ accepted, value }) => this.mark(accepted, scale.percentOf(value)))}
       </svg>

@@ -7,6 +7,7 @@ import { figureWords, intervalWords } from '../result/figure-words.ts';
 import type { LegFigure } from '../result/leg-figure.ts';
 import type { TwoLegFigures } from '../result/two-legs.ts';
 import { base } from '../styles/base.ts';
+import { inDigits } from '../words/in-digits.ts';
 import { legMarkStyle } from './leg-mark-style.ts';
 
 const rowY = { left: 16, right: 46 } as const satisfies Record<Side, number>;
@@ -132,7 +133,7 @@ export class TwoLegsAxis extends LitElement {
       ${ticks.map((tick) => {
         const x = `${percentOf(tick)}%`;
         return svg`<line class="axis" x1=${x} x2=${x} y1=${axisY} y2=${axisY + 5} />
-          <text x=${x} y=${axisY + 8} dominant-baseline="hanging">${tick}</text>`;
+          <text x=${x} y=${axisY + 8} dominant-baseline="hanging">${inDigits(String(tick))}</text>`;
       })}`;
   }
 

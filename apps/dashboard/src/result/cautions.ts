@@ -9,6 +9,7 @@ import {
   SAFETY_LIST,
   WITHHELD_SENTENCES,
 } from '@surae/shared';
+import { entryWords } from '../words/entry-words.ts';
 
 /** What a reader must know about a result; `side` is null where it concerns the person and not one leg. */
 export interface Caution {
@@ -40,7 +41,7 @@ function ofReport({ gate, end, effort, issues, withheld }: Report): string[] {
 function ofPerson({ safety, earlierSafety = [] }: Visit): string[] {
   const ticked = [...earlierSafety, ...(safety === null ? [] : [safety])].flatMap((answer) => answer.ticked);
   return SAFETY_LIST.filter(({ id, when }) => when === 'before' && ticked.includes(id)).map(
-    ({ ask, next }) => `${ask} ${next}`,
+    (line) => `${entryWords(line, 'ask')} ${entryWords(line, 'next')}`,
   );
 }
 

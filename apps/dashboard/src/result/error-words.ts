@@ -1,14 +1,16 @@
 import type { OwnReliability, RatioError, ReliabilitySource } from '@surae/analysis';
-import { COMPARED_WORDS, COMPARISON_RULES, OWN_RATIO_SENTENCES, RATIO_ERROR_SENTENCES } from '@surae/shared';
+import { COMPARED_WORDS, COMPARISON_RULES, inWords, OWN_RATIO_SENTENCES, RATIO_ERROR_SENTENCES } from '@surae/shared';
 import { fill } from '../words/fill.ts';
 
 /** Whom an error was measured on, and how. Of people without complaint it is said so, and they are not held up as a pattern. */
-export function studiedWords(group: string): string {
-  return group.replace(/^healthy\b/, COMPARED_WORDS['without-complaint'].text);
+export function studiedWords(source: Pick<ReliabilitySource, 'id' | 'group'>): string {
+  const group = source.group.replace(/^healthy\b/, '{healthy}');
+  return fill({ text: inWords(`${source.id}.group`, group) }, { healthy: COMPARED_WORDS['without-complaint'].text });
 }
 
 /** Which error a verdict rests on, with its source. */
-export function errorWords({ kind, citation, group, people }: ReliabilitySource): string {
+export function errorWords(from: ReliabilitySource): string {
+  const { kind, citation, people } = from;
   if (kind === 'own-clinic') {
     const plain = COMPARISON_RULES.ownPairsPlain.value;
     const code = people !== null && people < plain ? 'error-own-margin' : 'error-own';
@@ -16,7 +18,7 @@ export function errorWords({ kind, citation, group, people }: ReliabilitySource)
   }
   if (people === null) return fill(COMPARED_WORDS['error-practice'], { source: citation });
   const who = fill(COMPARED_WORDS.people, { count: people });
-  return fill(COMPARED_WORDS['error-used'], { source: citation, people: who, studied: studiedWords(group) });
+  return fill(COMPARED_WORDS['error-used'], { source: citation, people: who, studied: studiedWords(from) });
 }
 
 /** Why the clinic's own error of a test is not used; nothing where there is none, or it is used. */
@@ -46,8 +48,8 @@ export interface OtherVerdict {
 export function otherErrorWords(hangs: boolean | null, others: readonly OtherVerdict[]): readonly string[] {
   if (hangs === null || others.length === 0) return [];
   if (!hangs) return [COMPARED_WORDS['same-by-all'].text];
-  const told = others.map(({ source: { citation, group }, verdict }) =>
-    fill(COMPARED_WORDS['by-other'], { source: citation, studied: studiedWords(group), verdict }),
+  const told = others.map(({ source, verdict }) =>
+    fill(COMPARED_WORDS['by-other'], { source: source.citation, studied: studiedWords(source), verdict }),
   );
   return [fill(COMPARED_WORDS.hangs, { others: told.join('; ') })];
 }

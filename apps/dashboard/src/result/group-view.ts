@@ -1,6 +1,7 @@
 import type { NoReference, ReferenceBeside, ReferencesFound, Side } from '@surae/analysis';
 import { COMPARED_WORDS, GROUP_WORDS, NO_REFERENCE_SENTENCES, type ReferenceEntry, SUMMARY_WORDS } from '@surae/shared';
 import { decimal } from '../words/decimal.ts';
+import { entryWords } from '../words/entry-words.ts';
 import { fill } from '../words/fill.ts';
 import { capital, type ValueWords } from './value-words.ts';
 
@@ -78,7 +79,7 @@ function rowOf(beside: ReferenceBeside, { value, u, words }: GroupQuestion): Gro
     place,
     placeWords: place === null ? GROUP_WORDS.near.text : GROUP_WORDS[place].text,
     source: entry.source,
-    notes: [entry.remark, ...cautionWords],
+    notes: [entryWords(entry, 'remark'), ...cautionWords],
   };
 }
 

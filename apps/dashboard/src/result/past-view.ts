@@ -18,7 +18,8 @@ import {
   RATIO_BLOCK_SENTENCES,
   SUMMARY_WORDS,
 } from '@surae/shared';
-import { decimal } from '../words/decimal.ts';
+import { decimal, fixed } from '../words/decimal.ts';
+import { entryWords } from '../words/entry-words.ts';
 import { fill } from '../words/fill.ts';
 import { errorWords, otherErrorWords, ownUnusedWords } from './error-words.ts';
 import { amountWords, capital, finer, signed, type ValueWords } from './value-words.ts';
@@ -86,7 +87,7 @@ const named = Object.keys(FEATURE_WORDS).filter((feature) => feature !== 'others
 function valueWords(value: string | null): string {
   if (value === null) return PAST_WORDS['not-known'].text;
   const protocol = PROTOCOLS.find(({ id }) => id === value);
-  if (protocol !== undefined) return protocol.title;
+  if (protocol !== undefined) return entryWords(protocol, 'title');
   return Object.hasOwn(FEATURE_VALUE_WORDS, value)
     ? FEATURE_VALUE_WORDS[value as keyof typeof FEATURE_VALUE_WORDS].text
     : value;
@@ -157,7 +158,7 @@ function leadOf({ side, now, alike, unlike, course }: PastQuestion): string {
     day: alike[alike.length - 1]?.when ?? '',
     zone: CHANGE_ZONE_SENTENCES[outcome.detectable.zone].text,
   };
-  if (Number(decimal(outcome.change.value, words.decimals)) === 0) {
+  if (Number(fixed(outcome.change.value, words.decimals)) === 0) {
     return fill(PAST_WORDS[words.isCount ? 'change-equal' : 'change-none'], told);
   }
   return fill(PAST_WORDS.change, { ...told, difference: amountWords(outcome.change.value, words) });

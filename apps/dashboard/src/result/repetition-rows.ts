@@ -31,7 +31,7 @@ export function repetitionRows({ repetitions }: Report): RepetitionRow[] {
   return repetitions.map((repetition) => ({
     index: repetition.index,
     size: sizeWords(repetition),
-    period: repetition.periodS === null ? REPETITION_WORDS['first-period'].text : repetition.periodS.toFixed(2),
+    period: repetition.periodS === null ? REPETITION_WORDS['first-period'].text : decimal(repetition.periodS, 2),
     valid: repetition.valid,
     verdict: verdictWords(repetition),
     unseen: unseenHere(repetition, repetitions),

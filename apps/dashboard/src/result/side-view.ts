@@ -16,7 +16,7 @@ import {
   SUMMARY_WORDS,
   VALUE_BLOCK_SENTENCES,
 } from '@surae/shared';
-import { decimal } from '../words/decimal.ts';
+import { decimal, fixed } from '../words/decimal.ts';
 import { fill } from '../words/fill.ts';
 import { errorWords, otherErrorWords, ownUnusedWords, ratioErrorWords } from './error-words.ts';
 import { amountWords, capital, signed, type ValueWords } from './value-words.ts';
@@ -72,7 +72,7 @@ function legWord(side: Side): string {
 function probabilityWords(probability: number): string {
   if (probability < 0.01) return fill(COMPARED_WORDS['below-all'], { least: '0.01' });
   if (probability > 0.99) return fill(COMPARED_WORDS['above-all'], { most: '0.99' });
-  return probability.toFixed(2);
+  return decimal(probability, 2);
 }
 
 function lead(ratio: SideRatio, { values, words }: SideQuestion): string {
@@ -91,8 +91,7 @@ function differenceLine({ direction, difference }: SideRatio, { words }: SideQue
     low: signed(difference.low, words.decimals),
     high: signed(difference.high, words.decimals),
   };
-  const size = decimal(Math.abs(difference.value), words.decimals);
-  if (Number(size) === 0) {
+  if (Number(fixed(difference.value, words.decimals)) === 0) {
     return words.isCount
       ? fill(SIDE_WORDS['difference-equal'], bounds)
       : fill(SIDE_WORDS['difference-none'], { ...bounds, unit: words.unit });

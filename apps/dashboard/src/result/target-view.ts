@@ -1,6 +1,7 @@
 import type { Side, TestedPull } from '@surae/analysis';
 import { OPTIONAL_TARGETS, type OptionalTarget, SUMMARY_WORDS, TARGET_WORDS } from '@surae/shared';
 import { decimal } from '../words/decimal.ts';
+import { entryWords } from '../words/entry-words.ts';
 import { fill } from '../words/fill.ts';
 import { capital } from './value-words.ts';
 
@@ -30,12 +31,14 @@ function legLine(side: Side, { report }: TestedPull, u: number | null): string |
   });
 }
 
-function targetLines({ range: [low, high], group, position, remark, source }: OptionalTarget): readonly string[] {
+function targetLines(target: OptionalTarget): readonly string[] {
+  const [low, high] = target.range;
+  const [group, position] = [entryWords(target, 'group'), entryWords(target, 'position')];
   return [
     fill(TARGET_WORDS.range, { low: decimal(low, 1), high: decimal(high, 1), group }),
     fill(TARGET_WORDS.position, { position }),
-    remark,
-    fill(TARGET_WORDS.source, { source }),
+    entryWords(target, 'remark'),
+    fill(TARGET_WORDS.source, { source: target.source }),
   ];
 }
 

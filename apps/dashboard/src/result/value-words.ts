@@ -1,6 +1,7 @@
 import { COMPARED_WORDS } from '@surae/shared';
-import { decimal } from '../words/decimal.ts';
+import { fixed } from '../words/decimal.ts';
 import { fill } from '../words/fill.ts';
+import { inDigits } from '../words/in-digits.ts';
 
 /** How values of a measure are told: `repetitions` and `N` of whole numbers, `N.m` of tenths. */
 export interface ValueWords {
@@ -18,8 +19,8 @@ export function finer({ decimals, isCount }: ValueWords): number {
 
 /** A number with its sign, as a change is told; what rounds to zero has none. */
 export function signed(value: number, decimals: number): string {
-  const text = decimal(value, decimals);
-  return Number(text) > 0 ? `+${text}` : text.replace('-', '−');
+  const text = fixed(value, decimals);
+  return Number(text) > 0 ? `+${inDigits(text)}` : inDigits(text).replace('-', '−');
 }
 
 /** First letter as at the begin of a sentence. */
@@ -29,8 +30,9 @@ export function capital(text: string): string {
 
 /** How much more or fewer something is, without its sign; what rounds to zero is no difference. */
 export function amountWords(change: number, { decimals, isCount, unit }: ValueWords): string {
-  const size = decimal(Math.abs(change), decimals);
-  if (Number(size) === 0) return COMPARED_WORDS.equal.text;
+  const rounded = fixed(Math.abs(change), decimals);
+  if (Number(rounded) === 0) return COMPARED_WORDS.equal.text;
+  const size = inDigits(rounded);
   const code = change > 0 ? 'more' : isCount ? 'fewer' : 'less';
   return fill(COMPARED_WORDS[code], { difference: isCount ? size : `${size} ${unit}` });
 }

@@ -1,3 +1,5 @@
+import { localeInUse } from './locale.ts';
+
 /** How days are written, by locale and length: making one takes fifty times as long as using it, and a list names thousands of days. */
 const written = new Map<string, Intl.DateTimeFormat>();
 
@@ -16,11 +18,11 @@ function dayText(iso: string, format: Intl.DateTimeFormat): string {
 }
 
 /** A day as one says it, such as 25 Nov 2026, in the time zone it was written in. */
-export function dayOf(iso: string, locale = 'en-GB'): string {
+export function dayOf(iso: string, locale = localeInUse()): string {
   return dayText(iso, dayFormat(locale, 'numeric'));
 }
 
 /** The same without its year, such as 25 Nov, where the year is told beside it. */
-export function shortDayOf(iso: string, locale = 'en-GB'): string {
+export function shortDayOf(iso: string, locale = localeInUse()): string {
   return dayText(iso, dayFormat(locale, undefined));
 }

@@ -77,6 +77,7 @@ export const AXIS_WORDS = sentences('screen.axis', {
   exact: '95 %: no other number',
   unbounded: 'no upper bound',
   'at-least': 'at least {value}',
+  below: 'less than {least}',
   open: 'not measured',
   'not-tested': 'This leg was not tested.',
   'no-result': 'There is no result yet.',
