@@ -134,6 +134,7 @@ export {
 export { SET_UP_WORDS } from './sentences/screens/set-up-words.ts';
 export { SORENESS_WORDS } from './sentences/screens/soreness-words.ts';
 export { CHART_WORDS, KEEP_WORDS, READY_WORDS, TEST_WORDS } from './sentences/screens/test-words.ts';
+export { TODAY_WORDS } from './sentences/screens/today-words.ts';
 export { NO_MAXIMUM_SENTENCES, SEATED_SENTENCES } from './sentences/seated-sentences.ts';
 export type { Sentence, Sentences } from './sentences/sentence.ts';
 export {
@@ -184,3 +185,4 @@ export { OPTIONAL_TARGETS, type OptionalTarget } from './tables/optional-targets
 export { REFERENCE_TABLES, type ReferenceEntry } from './tables/reference-tables.ts';
 export { RELIABILITY_TABLES, type ReliabilityEntry } from './tables/reliability-tables.ts';
 export { SAFETY_LIST, SAFETY_LIST_VERSION, type SafetyEntry } from './tables/safety-list.ts';
+export { RETEST_TIMES, type RetestTime, TODAY_RULES, type TodayRule } from './tables/today-rules.ts';

@@ -152,5 +152,5 @@ browserTest('a new recovery code, and backups that are not what they should be',
   await page.getByText(/^Entries and recordings added: 0\. Already here: [1-9]/).waitFor();
   await at(page, '#/', START_WORDS.title);
   await page.getByRole('heading', { name: 'Oda Brenn' }).waitFor();
-  expect(await page.getByRole('heading', { level: 2 }).filter({ hasText: 'Oda Brenn' }).count()).toBe(1);
+  expect(await page.getByRole('heading', { level: 3 }).filter({ hasText: 'Oda Brenn' }).count()).toBe(1);
 });

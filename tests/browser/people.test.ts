@@ -1,13 +1,15 @@
-import { START_WORDS } from '@surae/shared';
+import { START_WORDS, TODAY_WORDS } from '@surae/shared';
 import { MemoryStore } from '@surae/storage';
 import { expect } from 'vitest';
 import { fill } from '../../apps/dashboard/src/words/fill.ts';
-import { documentsOf, tellVisits } from '../support/told-visit.ts';
+import { ALL_TOLD, documentsOf, legTold, tellVisits } from '../support/told-visit.ts';
 import { browserTest } from './support/browser-test.ts';
 import { openStart } from './support/journey.mjs';
 import { fitsAt, WOMAN_38 } from './support/result-page.ts';
 import { putDocuments, storedBodies } from './support/stored.ts';
 import { violations } from './support/violations.ts';
+
+const flaring = { ...ALL_TOLD, legs: { ...ALL_TOLD.legs, right: legTold('none', { flare: 'yes' }) } };
 
 browserTest('a person is corrected: what was told before stays, and when and who stand beside it', async (given) => {
   const { page, origin } = given;
@@ -49,15 +51,48 @@ browserTest('somebody in a long list is found by name; a short list has no field
   await page.reload();
   await field.fill('as');
   await page.getByText(fill(START_WORDS.found, { found: 3, all: 9 })).waitFor();
-  expect(await page.getByRole('heading', { level: 2 }).allTextContents()).toEqual([
-    'Tomasz Brelo',
+  expect(await page.getByRole('heading', { level: 3 }).allTextContents()).toEqual([
     'Åsa Lindqvarn',
     'Aske B',
+    'Tomasz Brelo',
   ]);
   await fitsAt(page, 'people-sought', 360, 768, 1280);
   expect(await violations(page)).toEqual([]);
   await field.fill('nobody of this name');
   await page.getByText(fill(START_WORDS.found, { found: 0, all: 9 })).waitFor();
+});
+
+browserTest('who asks for something stands above the rest, with what it is', async ({ page, origin }) => {
+  await openStart(page, origin);
+  const due = page.getByRole('heading', { name: TODAY_WORDS.due.text });
+  await page.getByRole('heading', { name: TODAY_WORDS.nobody.text }).waitFor();
+  await fitsAt(page, 'nobody-due', 360, 768, 1280);
+  expect(await violations(page)).toEqual([]);
+  const store = new MemoryStore();
+  await tellVisits(store, { ...WOMAN_38, name: 'Zita Orban' }, [
+    { day: '2026-01-20', left: { count: 20 }, right: { count: 15 } },
+    { day: '2026-03-01', history: flaring, open: true },
+  ]);
+  const [{ id: about }] = await store.documents({ kind: 'person' });
+  const sore = { left: 'no', right: 'mid-portion' };
+  const told = { onset: 'gradual', over: null, story: null, goal: null, loads: null };
+  const written = { schema: 1, author: 'test', at: '2026-01-20T09:00:00.000+01:00', about };
+  await store.add({ ...written, kind: 'episode', body: { sore, began: '2026-01', ...told } });
+  await putDocuments(page, await documentsOf(store));
+  await page.reload();
+  await due.waitFor();
+  const names = await page.getByRole('heading', { level: 3 }).allTextContents();
+  expect([names[0], names.length]).toEqual(['Zita Orban', 5]);
+  const asked = page.getByRole('listitem').filter({ has: page.getByRole('heading', { name: 'Zita Orban' }) });
+  expect((await asked.locator('.due li').allInnerTexts()).map((text) => text.split('\n').at(-1)?.trim())).toEqual([
+    'The visit of 1 Mar 2026 is not finished.',
+    'A flare of the right leg was told on 1 Mar 2026.',
+    `The re-test of week 12 is due since 14 Apr 2026. ${TODAY_WORDS.practice.text}`,
+    TODAY_WORDS['mass-missing'].text,
+    TODAY_WORDS['lever-missing'].text,
+  ]);
+  await fitsAt(page, 'somebody-due', 360, 768, 1280);
+  expect(await violations(page)).toEqual([]);
 });
 
 browserTest('the steps of a visit are there before anybody opens one', async ({ page, origin }) => {

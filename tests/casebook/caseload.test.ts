@@ -42,6 +42,19 @@ test('people stand in the order in which they were added, with their visits, the
   expect(list[0].amended).toMatchObject([{ field: 'bodyMassKg', before: 70, after: 72, by: 'R. N.' }]);
 });
 
+test('a visit is one with a test once a set or pushes were begun in it that were not taken back', () => {
+  const tested = (...inside: readonly StoredDocument[]): boolean =>
+    caseloadOf([person('a'), document('visit', 'v', 'a', { personId: 'a' }), ...inside])[0].visits[0].tested;
+  const back = (kind: string): StoredDocument => document(kind, 'x', 'v', { setId: 's', why: 'wrong' });
+  expect(tested()).toBe(false);
+  expect(tested(document('visit-closed', 'c', 'v'))).toBe(false);
+  expect(tested(document('set-begun', 's', 'v'))).toBe(true);
+  expect(tested(document('pull-begun', 's', 'v'))).toBe(true);
+  expect(tested(document('set-begun', 's', 'v'), back('set-aside'))).toBe(false);
+  expect(tested(document('pull-begun', 's', 'v'), back('pull-aside'))).toBe(false);
+  expect(tested(document('set-begun', 's', 'v'), back('set-aside'), document('set-begun', 't', 'v'))).toBe(true);
+});
+
 test('it needs no document that grows with a recording', () => {
   expect([...caseloadKinds, ...answerKinds]).not.toContain('set-result');
   expect([...caseloadKinds, ...answerKinds]).not.toContain('pull-report');
@@ -52,7 +65,8 @@ test('its version tells of the bodies that can be read for it: a newer one that 
   const readable = (kind: string): number => bodyVersion(kindOf(kind)!);
   const [, people, visits] = caseloadVersion.split('.').map(Number);
   for (const kind of ['person', 'person-amended']) expect(readable(kind)).toBe(people);
-  for (const kind of ['visit', 'visit-closed', ...answerKinds]) expect(readable(kind)).toBe(visits);
+  for (const kind of ['visit', 'visit-closed', 'visit-history', 'set-aside', 'pull-aside', ...answerKinds])
+    expect(readable(kind)).toBe(visits);
   // where one of these gets a second version, it has to stand in the version of the list
-  for (const kind of ['amendment', 'removal']) expect(readable(kind)).toBe(1);
+  for (const kind of ['amendment', 'removal', 'episode', 'morning-check']) expect(readable(kind)).toBe(1);
 });

@@ -126,6 +126,11 @@ export { type TakenRecording, takenRecordings, takenSchema } from './taken-recor
 export type { TestKind } from './test-kind.ts';
 export { betweenTestsS, type EarlierTest, earlierTest, restBetweenTestsS } from './test-rest.ts';
 export { afterChoice, isBegun, openTest, testsOf } from './tests-of-visit.ts';
+export { asksToday, type Due, dueToday } from './today/due-today.ts';
+export { earliestDay } from './today/earliest-day.ts';
+export { type MorningLine, type MorningOfLeg, morningLine } from './today/morning-line.ts';
+export { type RetestState, retestState } from './today/retest.ts';
+export type { EpisodeLine, FlareTold, TodayFacts } from './today/today-facts.ts';
 export type {
   AboutPerson,
   FaultMark,

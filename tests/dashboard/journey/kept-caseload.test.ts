@@ -1,4 +1,4 @@
-import { caseloadOf, caseloadVersion, countingDocuments } from '@surae/casebook';
+import { caseloadOf, caseloadVersion, countingDocuments, noHistory } from '@surae/casebook';
 import { SAFETY_LIST_VERSION } from '@surae/shared';
 import { type DocumentQuery, type RecordStore, type StoredDocument, Vault } from '@surae/storage';
 import fc from 'fast-check';
@@ -13,6 +13,11 @@ import { asked } from '../../support/whose-laws.ts';
 
 const read = (documents: readonly StoredDocument[]) => Promise.resolve(countingDocuments(documents));
 const clear = { listVersion: SAFETY_LIST_VERSION, seenWhole: true, ticked: [], overridden: [] };
+const told = noHistory.legs.left;
+const flareTold = {
+  ...noHistory,
+  legs: { ...noHistory.legs, left: { ...told, irritability: { ...told.irritability, flare: 'yes' as const } } },
+};
 const rest = { schema: 1, author: 'test', at: '2026-03-01T10:00:00Z' };
 
 /** An encrypted clinic in memory; what is read of it and what is kept of it is told. */
@@ -88,6 +93,34 @@ const happenings: Readonly<Record<string, (clinic: Clinic, which: number) => Pro
     onPerson(clinic, which, (id) => {
       const body = { change: { name: `B ${which}` }, why: null };
       return clinic.store.add({ ...rest, kind: 'amendment', about: id, body });
+    }),
+  episode: (clinic, which) =>
+    onPerson(clinic, which, (id) => {
+      const told = { onset: null, began: null, story: null, goal: null, loads: null };
+      const body = { sore: { left: 'no', right: 'insertion' }, over: which % 3 === 0 ? '2026-03' : null, ...told };
+      return clinic.store.add({ ...rest, kind: 'episode', about: id, body });
+    }),
+  morning: (clinic, which) =>
+    onPerson(clinic, which, (id) => {
+      const on = `2026-03-${10 + which}`;
+      const body = { on, pain: { left: which % 11, right: null }, stiffnessMin: null };
+      return clinic.store.add({ ...rest, kind: 'morning-check', about: id, body });
+    }),
+  flare: (clinic, which) =>
+    onVisit(clinic, which, (id) => clinic.book.record(id, { kind: 'visit-history', history: flareTold })),
+  test: (clinic, which) =>
+    onVisit(clinic, which, async (id) => {
+      const choice = {
+        side: 'left',
+        protocolId: 'a',
+        protocolFingerprint: 'b',
+        placement: 'heel',
+        origin: 'simulated',
+      };
+      const begun = { ...rest, kind: 'set-begun', about: id, body: { choice, bytesId: 'c' } };
+      const { id: setId } = await clinic.store.add(begun);
+      if (which % 2 === 0)
+        await clinic.store.add({ ...rest, kind: 'set-aside', about: id, body: { setId, why: 'wrong' } });
     }),
   remove: (clinic, which) =>
     onVisit(clinic, which, (id) => clinic.store.add({ ...rest, kind: 'removal', about: id, body: { why: 'wrong' } })),
@@ -178,12 +211,19 @@ test('an entry of the list is what its version says: whoever changes one raises 
   await clinic.book.amendPerson(id, { bodyMassKg: 71 }, 'R. N.');
   const { list } = await clinic.list();
   expect([caseloadVersion, JSON.parse(JSON.stringify(list))]).toEqual([
-    '1.1.1',
+    '2.1.1',
     [
       {
         person: { id, name: 'A 17', bodyMassKg: 71, heelLeverM: null, demo: false, birthYear: 1970 },
         amended: [{ at: '2026-03-01T09:00:03.000Z', by: 'R. N.', field: 'bodyMassKg', before: 70, after: 71 }],
-        visits: [{ id: visit, begunAt: '2026-03-01T09:00:01.000Z', closed: false, answered: true }],
+        visits: [{ id: visit, begunAt: '2026-03-01T09:00:01.000Z', closed: false, answered: true, tested: false }],
+        facts: {
+          massAt: '2026-03-01T09:00:03.000Z',
+          massBefore: 70,
+          episodes: [],
+          morning: null,
+          flareTold: null,
+        },
       },
     ],
   ]);

@@ -24,7 +24,10 @@ function plain(text: string): string {
 }
 
 /** Those in whose names every word that was typed occurs. */
-export function peopleNamed(entries: readonly CaseloadEntry[], typed: string): readonly CaseloadEntry[] {
+export function peopleNamed<One extends Pick<CaseloadEntry, 'person'>>(
+  entries: readonly One[],
+  typed: string,
+): readonly One[] {
   const words = plain(typed).split(/\s+/u);
   return entries.filter(({ person }) => {
     const name = plain(person.name);
@@ -32,14 +35,13 @@ export function peopleNamed(entries: readonly CaseloadEntry[], typed: string): r
   });
 }
 
-/** What is known of a body, in words; what is not is said too, but for a height, which nothing hangs on yet. */
+/** What is known of a body, in words; what is missing is asked for, see `dueToday`. */
 export function bodyOf({ bodyMassKg, heelLeverM, bodyHeightM }: Person): readonly string[] {
+  const centimetres = (metres: number, decimals: number): string => (metres * 100).toFixed(decimals);
   return [
-    bodyMassKg === null ? fill(START_WORDS['no-mass']) : fill(START_WORDS.mass, { mass: bodyMassKg }),
-    heelLeverM === null
-      ? fill(START_WORDS['no-lever'])
-      : fill(START_WORDS.lever, { lever: (heelLeverM * 100).toFixed(1) }),
-    ...(bodyHeightM == null ? [] : [fill(START_WORDS.height, { height: (bodyHeightM * 100).toFixed(0) })]),
+    ...(bodyMassKg === null ? [] : [fill(START_WORDS.mass, { mass: bodyMassKg })]),
+    ...(heelLeverM === null ? [] : [fill(START_WORDS.lever, { lever: centimetres(heelLeverM, 1) })]),
+    ...(bodyHeightM == null ? [] : [fill(START_WORDS.height, { height: centimetres(bodyHeightM, 0) })]),
   ];
 }
 

@@ -8,17 +8,28 @@ import {
   OWN_ERROR_WORDS,
   SENSOR_WORDS,
   START_WORDS,
+  TODAY_WORDS,
 } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { html, LitElement, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { ClinicDoor } from '../clinic/clinic-door.ts';
-import { type Assessor, assessorContext, bookContext, doorContext, storeContext } from '../contexts/capabilities.ts';
+import {
+  type Assessor,
+  assessorContext,
+  bookContext,
+  clockContext,
+  doorContext,
+  type HostClock,
+  storeContext,
+} from '../contexts/capabilities.ts';
 import { amendedWords, bodyOf, peopleNamed, sortedVisits } from '../journey/people-list.ts';
+import { type Listed, todayList } from '../journey/today-list.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { storeWords } from '../live/store-words.ts';
 import '../parts/backup-reminder.ts';
+import { dueLines, dueStyle } from '../parts/due-lines.ts';
 import type { NameSought } from '../parts/name-search.ts';
 import '../parts/name-search.ts';
 import type { PersonAmended, PersonGiven } from '../parts/person-form.ts';
@@ -36,12 +47,13 @@ const fewPeople = 8;
 /** Who is here today: everybody in the book, with what they have done. */
 @customElement('start-page')
 export class StartPage extends LitElement {
-  static override styles = [base, startStyle];
+  static override styles = [base, startStyle, dueStyle];
 
   @consume({ context: bookContext }) @state() private book!: VisitBook;
   @consume({ context: storeContext }) private readonly store!: RecordStore;
   @consume({ context: assessorContext }) private readonly assessor!: Assessor;
   @consume({ context: doorContext }) private readonly door!: ClinicDoor;
+  @consume({ context: clockContext }) private readonly clock!: HostClock;
   @state() private entries: readonly CaseloadEntry[] | undefined;
   /** what was typed to find somebody */
   @state() private sought = '';
@@ -94,8 +106,9 @@ export class StartPage extends LitElement {
   }
 
   private async add({ detail }: PersonGiven): Promise<void> {
+    let added: Person['id'];
     try {
-      await this.book.addPerson(detail);
+      added = (await this.book.addPerson(detail)).id;
       this.notKept = false;
     } catch {
       this.notKept = true;
@@ -104,8 +117,8 @@ export class StartPage extends LitElement {
     this.renderRoot.querySelector('details')?.removeAttribute('open');
     await this.load();
     await this.updateComplete;
-    // the form is closed now: whoever goes by the keyboard goes on with the person just added, who stands last
-    [...this.renderRoot.querySelectorAll<HTMLElement>('.people button')].at(-1)?.focus();
+    // the form is closed now: whoever goes by the keyboard goes on with the person just added
+    this.renderRoot.querySelector<HTMLElement>(`[data-person="${CSS.escape(added)}"] button`)?.focus();
   }
 
   private async amend({ id }: Person, event: PersonAmended): Promise<void> {
@@ -184,6 +197,7 @@ export class StartPage extends LitElement {
     if (this.entries === undefined) return html`<p class="quiet" role="status">${FRAME_WORDS.loading.text}</p>`;
     if (this.entries.length === 0) return html`<p>${START_WORDS.nobody.text}</p>`;
     const found = peopleNamed(this.entries, this.sought);
+    const { asking, rest } = todayList(found, this.clock.isoNow());
     return html`${
       this.entries.length > fewPeople
         ? html`<name-search
@@ -193,21 +207,41 @@ export class StartPage extends LitElement {
             ></name-search>`
         : null
     }
-      <ul class="people">
-        ${repeat(
-          found,
-          ({ person }) => person.id,
-          (entry) => this.entry(entry),
-        )}
-      </ul>`;
+      ${
+        asking.length > 0
+          ? html`<h2>${TODAY_WORDS.due.text}</h2>
+              ${this.people(asking)}`
+          : this.sought === ''
+            ? html`<h2>${TODAY_WORDS.nobody.text}</h2>
+                <p class="quiet intro">${TODAY_WORDS['nobody-means'].text}</p>`
+            : null
+      }
+      ${
+        rest.length > 0
+          ? html`<h2 class="rest">${TODAY_WORDS[asking.length > 0 ? 'rest' : 'all'].text}</h2>
+              ${this.people(rest)}`
+          : null
+      }`;
   }
 
-  private entry({ person, visits, amended }: CaseloadEntry): TemplateResult {
+  private people(listed: readonly Listed[]): TemplateResult {
+    return html`<ul class="people">
+      ${repeat(
+        listed,
+        ({ person }) => person.id,
+        (one) => this.entry(one),
+      )}
+    </ul>`;
+  }
+
+  private entry({ person, visits, amended, due }: Listed): TemplateResult {
     const { open, past } = sortedVisits(visits);
-    return html`<li>
+    const body = bodyOf(person);
+    return html`<li data-person=${person.id}>
       <div>
-        <h2>${person.name}</h2>
-        <p class="quiet">${bodyOf(person).join(', ')}</p>
+        <h3>${person.name}</h3>
+        ${body.length === 0 ? null : html`<p class="quiet">${body.join(', ')}</p>`}
+        ${dueLines(due)}
       </div>
       ${open !== undefined && this.offeredTo === person.id ? this.offer(person, open) : this.choices(person, open)}
       ${this.past(past)} ${this.correction(person, amended)}

@@ -11,7 +11,7 @@ export const startStyle = css`
     border-block-start: 1px solid var(--hairline);
     display: grid;
     gap: var(--gap-2) var(--gap-6);
-    grid-template-columns: minmax(0, 1fr) auto;
+    grid-template-columns: minmax(0, 1fr) fit-content(26rem);
     padding-block: var(--gap-4);
   }
   /* of hundreds of people those are laid out who are seen; where the ring around what has the focus would be cut off, all are */
@@ -23,12 +23,12 @@ export const startStyle = css`
     }
   }
   ul,
-  h2,
+  h3,
   p {
     margin: 0;
   }
-  h2 {
-    font-size: var(--size-2);
+  .rest {
+    margin-block-start: var(--gap-8);
   }
   .offer,
   .amend {
