@@ -52,6 +52,7 @@ export const SAMPLE_BODIES: Readonly<Record<string, Json>> = {
     on: '2026-03-02',
     side: 'left',
   },
+  note: { on: '2026-03-06', text: 'new shoes since Monday' },
   'verdict-by-hand': { setId: 's', repetition: 4, criterion: 'knee', verdict: 'no', why: 'seen from the side' },
   removal: { why: 'written for somebody else' },
   amendment: { change: { total: 46 }, why: 'figures turned round' },

@@ -234,7 +234,7 @@ export { detectHeelRaises } from './raises/detect-heel.ts';
 export type { Detection, Doubtful, DoubtReason, Motion, Raise } from './raises/detection.ts';
 export type { HeightFade } from './raises/fatigue.ts';
 export type { HeelSettings } from './raises/heel/heel-settings.ts';
-export type { Estimate } from './raises/slope-estimate.ts';
+export { type Estimate, slopeEstimate } from './raises/slope-estimate.ts';
 export type { SetTempo } from './raises/tempo.ts';
 export { type CalibrationLine, calibrated, calibrationAge } from './setup/calibrated.ts';
 export { type CalibrationError, calibrationError } from './setup/calibration-error.ts';

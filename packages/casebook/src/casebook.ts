@@ -9,6 +9,7 @@ import type {
   DoneItem,
   Episode,
   MorningCheck,
+  PersonNote,
   PlanItem,
   QuestionnaireTotal,
   Run,
@@ -45,6 +46,7 @@ export interface CasebookPerson {
   readonly morningChecks: readonly Entry<MorningCheck>[];
   readonly runs: readonly Entry<Run>[];
   readonly questionnaireTotals: readonly Entry<QuestionnaireTotal>[];
+  readonly notes: readonly Entry<PersonNote>[];
 }
 
 /** Why a document stands in nothing that the casebook tells. */
@@ -132,6 +134,7 @@ export function casebookOf(documents: readonly StoredDocument[]): Casebook {
       morningChecks: entries(own, 'morning-check'),
       runs: entries(own, 'run'),
       questionnaireTotals: entries(own, 'questionnaire-total'),
+      notes: entries(own, 'note'),
     };
   });
 

@@ -1,4 +1,5 @@
 import type { EarlierInjury, IrritabilityAnswers, Side } from '@surae/analysis';
+import { stiffnessMinutes } from './stiffness.ts';
 import type { AboutPerson, InjuryTime, IrritabilityTold, LegHistory, Soreness, Visit, VisitHistory } from './visit.ts';
 
 const nothing: IrritabilityTold = {
@@ -55,9 +56,6 @@ export function injuryOf({ injury, confirmed }: LegHistory): EarlierInjury | fal
 /** A time within each answer: the grade is the same for every time of it [h]. */
 const settlesHours = { 'under-12-hours': 6, 'by-next-morning': 24, 'over-24-hours': 48 } as const;
 
-/** The same for stiffness in the morning [min]. */
-const stiffMinutes = { 'under-10-minutes': 5, '10-to-30-minutes': 20, 'over-30-minutes': 45 } as const;
-
 /** What was told of a sore leg as its grade is asked. */
 export function irritabilityAnswers({ irritability }: LegHistory): IrritabilityAnswers {
   const { provokedBy, peakPain, settles, stiffness, restPain, trend } = irritability;
@@ -65,7 +63,7 @@ export function irritabilityAnswers({ irritability }: LegHistory): IrritabilityA
     provokedBy,
     peakPain,
     settlesAfter: settles === null ? null : settlesHours[settles],
-    morningStiffness: stiffness === null ? null : stiffMinutes[stiffness],
+    morningStiffness: stiffness === null ? null : stiffnessMinutes[stiffness],
     restPain,
     trend,
   };

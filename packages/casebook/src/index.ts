@@ -52,6 +52,7 @@ export type {
   DoneItem,
   Episode,
   MorningCheck,
+  PersonNote,
   PlanItem,
   QuestionnaireTotal,
   Run,
@@ -122,6 +123,7 @@ export {
   zeroSchema,
 } from './set-up.ts';
 export { standIn } from './stand-in.ts';
+export { type StiffnessTold, stiffnessMinutes, stiffnessTold } from './stiffness.ts';
 export { type TakenRecording, takenRecordings, takenSchema } from './taken-recordings.ts';
 export type { TestKind } from './test-kind.ts';
 export { betweenTestsS, type EarlierTest, earlierTest, restBetweenTestsS } from './test-rest.ts';

@@ -20,6 +20,7 @@ const misfits: readonly (readonly [kind: string, change: object, where: string])
   // items of a questionnaire have owners: a body with their words or answers is none of ours
   ['questionnaire-total', { items: ['...'] }, 'body'],
   ['questionnaire-total', { questionnaire: 'How stiff are you?' }, 'questionnaire'],
+  ['note', { text: '' }, 'text'],
   ['verdict-by-hand', { repetition: 0 }, 'repetition'],
   ['verdict-by-hand', { criterion: 'mood' }, 'criterion'],
   ['removal', { why: '' }, 'why'],

@@ -111,6 +111,11 @@ const questionnaireTotal = z
       'Total, day and language version, and nothing else: items and their words belong to whoever holds the rights in them',
   });
 
+const personNote = z.strictObject({ on: day, text: z.string().min(1).max(2000) }).meta({
+  title: 'Note',
+  description: 'What somebody wrote down about a person for a day, in their own words',
+});
+
 const verdictByHand = z
   .strictObject({
     setId: id,
@@ -149,6 +154,7 @@ export type DoneItem = z.infer<typeof doneItem>;
 export type MorningCheck = z.infer<typeof morningCheck>;
 export type Run = z.infer<typeof run>;
 export type QuestionnaireTotal = z.infer<typeof questionnaireTotal>;
+export type PersonNote = z.infer<typeof personNote>;
 export type VerdictByHand = z.infer<typeof verdictByHand>;
 
 const first = { migrations: [] } as const;
@@ -163,6 +169,7 @@ export const personKinds = [
   { kind: 'morning-check', about: 'person', amendable: true, versions: [morningCheck], ...first },
   { kind: 'run', about: 'person', amendable: true, versions: [run], ...first },
   { kind: 'questionnaire-total', about: 'person', amendable: true, versions: [questionnaireTotal], ...first },
+  { kind: 'note', about: 'person', amendable: true, versions: [personNote], ...first },
   { kind: 'verdict-by-hand', about: 'visit', amendable: true, versions: [verdictByHand], ...first },
   { kind: 'removal', about: 'document', amendable: false, versions: [removal], ...first },
   { kind: 'amendment', about: 'document', amendable: false, versions: [amendment], ...first },
