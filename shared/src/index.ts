@@ -105,6 +105,7 @@ export {
   TARGET_WORDS,
   TOGETHER_WORDS,
 } from './sentences/screens/compare-words.ts';
+export { COURSE_WORDS, LOG_WORDS, TREND_WORDS } from './sentences/screens/course-words.ts';
 export { DEVICE_ERRORS, SOURCE_ERRORS, STORE_ERRORS } from './sentences/screens/device-words.ts';
 export { END_CHOICES, ENDING_WORDS, REDO_REASONS, STOP_STEPS } from './sentences/screens/ending-words.ts';
 export { EXPORT_WORDS } from './sentences/screens/export-words.ts';

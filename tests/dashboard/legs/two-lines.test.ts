@@ -51,3 +51,24 @@ test('days lie where they are in the calendar', () => {
   // a quarter of the way between the first and the last, 112 apart from 38 on
   expect(number(middle, 'cx')).toBeCloseTo(38 + 112 / 4, 1);
 });
+
+test('what stands apart has a mark on the scale, and no line leads to it', () => {
+  const line = { ...lineOf('left', 20, 22), apart: [{ day: 14, at: at(14), value: 60 }] };
+  const { marks, label } = twoLines([line], words)!;
+  expect(marks.filter(isOf('mark left'))).toHaveLength(3);
+  const joins = marks.filter(isOf('join left'));
+  expect(joins).toHaveLength(1);
+  const high = Math.min(...marks.filter(isOf('mark left')).map((one) => number(one, 'cy')));
+  expect(Math.min(number(joins[0], 'y1'), number(joins[0], 'y2'))).toBeGreaterThan(high);
+  expect(label).toContain('Apart from the line: 60 on 16 Mar 2026.');
+});
+
+test('one visit by itself is a mark without a band, and only what stands apart is no line', () => {
+  const alone = { side: 'right', points: lineOf('right', 20).points, band: null } as const;
+  const picture = twoLines([alone], words)!;
+  expect(picture.marks.filter(isOf('band'))).toEqual([]);
+  expect(picture.label).toContain('Right: 20 on 2 Mar 2026.');
+  const { label } = twoLines([{ ...alone, points: [], apart: alone.points }], words)!;
+  expect(label).toContain('Right: no line yet. Apart from the line: 20 on 2 Mar 2026.');
+  expect(twoLines([{ ...alone, points: [] }], words)).toBeNull();
+});

@@ -25,6 +25,14 @@ export interface ChanceLine {
   readonly band: { readonly fromDay: number; readonly low: number; readonly high: number };
 }
 
+/** One leg over all its visits, with or without a line. */
+export interface WholeLine extends Pick<ChanceLine, 'side' | 'points'> {
+  /** null where no change is told */
+  readonly band: ChanceLine['band'] | null;
+  /** tests that no line joins to the others; left out where they are not shown */
+  readonly apart?: readonly LinePoint[];
+}
+
 /** How one leg moved since an earlier visit: in words, and as a line where there is something to draw. */
 export interface LegChange {
   readonly sentences: readonly string[];
@@ -83,12 +91,35 @@ function chanceAround(
     : { low: value * Math.exp(-at95), high: value * Math.exp(at95) };
 }
 
-function lineOf(side: Side, { alike, now }: Past<unknown>, { visit, change }: Since): ChanceLine | null {
-  const points = [...alike, now].flatMap(({ visit: { begunAt }, result }): LinePoint[] =>
-    result.day === null || result.value === null || !isShown(result, now)
-      ? []
-      : [{ day: result.day, at: begunAt, value: result.value }],
+function pointsOf(visits: readonly LegOfVisit<unknown>[]): readonly LinePoint[] {
+  return visits.flatMap(({ visit: { begunAt }, result }): LinePoint[] =>
+    result.day === null || result.value === null ? [] : [{ day: result.day, at: begunAt, value: result.value }],
   );
+}
+
+/**
+ * A leg over all its visits: those that were done alike on one line, with what could be chance since the first of them, and
+ * the others apart from it.
+ */
+export function wholeLine(side: Side, past: Past<unknown>): WholeLine {
+  const { now, alike, unlike, course } = past;
+  // a test that is not interpreted is held against none: then nothing is joined
+  const isJoined = now.result.blocks.length === 0;
+  const since = course === null ? null : sinceOf(course, past, true);
+  const from = since?.visit.result;
+  const change = since?.change.outcome;
+  const band =
+    from == null || from.day === null || from.value === null || change?.kind !== 'change'
+      ? null
+      : { fromDay: from.day, ...chanceAround(from.value, change) };
+  const [points, apart] = isJoined ? [[...alike, now], unlike] : [[], [...alike, ...unlike, now]];
+  // a result in another unit has no place on this axis
+  const onAxis = apart.filter(({ result }) => result.unit === now.result.unit);
+  return { side, points: pointsOf(points), band, apart: pointsOf(onAxis) };
+}
+
+function lineOf(side: Side, { alike, now }: Past<unknown>, { visit, change }: Since): ChanceLine | null {
+  const points = pointsOf([...alike, now].filter(({ result }) => isShown(result, now)));
   const [first] = points;
   const { day, value } = visit.result;
   if (first === undefined || points.length < 2 || day === null || value === null) return null;

@@ -83,6 +83,9 @@ export interface Compared<Leg extends Tested, Found extends Finding> {
 /** Either test as it was compared, for whoever tells of it in other words. */
 export type AnyCompared = Pick<Compared<Tested, Finding>, 'found' | 'pasts' | 'wordsOf'>;
 
+/** Either test with what it takes to tell of earlier visits. */
+export type PastCompared = AnyCompared & Pick<Compared<Tested, Finding>, 'own'>;
+
 function viewOfPast<Leg>(
   side: Side,
   { now, alike, unlike, course }: LegPast<Leg>,
@@ -121,17 +124,31 @@ function answersOf<Leg extends Tested, Found extends Finding>(
   };
 }
 
+/** The clinic's own error of the test of a leg, used or not. */
+function ownError(side: Side, { pasts, own }: Pick<PastCompared, 'pasts' | 'own'>): OwnReliability | undefined {
+  const id = pasts[side]?.now.leg.protocol.id;
+  return id === undefined ? undefined : own.tests[id];
+}
+
+/** Each leg that has a result beside its own earlier visits. */
+export function pastViews(compared: PastCompared): readonly PastView[] {
+  const { found, pasts, wordsOf } = compared;
+  return sides.flatMap((side) => {
+    const [past, finding] = [pasts[side], found.findings[side]];
+    return past === undefined || finding === null
+      ? []
+      : [viewOfPast(side, past, finding.value.u, wordsOf, ownError(side, compared))];
+  });
+}
+
 function viewOf<Leg extends Tested, Found extends Finding>(compared: Compared<Leg, Found>): Comparisons {
-  const { found, pasts, wordsOf, legOf, target } = compared;
+  const { found, wordsOf, legOf, target } = compared;
   const each = <View>(make: (side: Side, finding: Found) => View): readonly View[] =>
     sides.flatMap((side) => {
       const finding = found.findings[side];
       return finding === null ? [] : [make(side, finding)];
     });
-  const ownOf = (side: Side): OwnReliability | undefined => {
-    const id = pasts[side]?.now.leg.protocol.id;
-    return id === undefined ? undefined : compared.own.tests[id];
-  };
+  const ownOf = (side: Side): OwnReliability | undefined => ownError(side, compared);
   const value = (side: Side): number | null => found.findings[side]?.value.value ?? null;
   const unit = (found.findings.left ?? found.findings.right)?.value.unit ?? '1';
   return {
@@ -145,12 +162,7 @@ function viewOf<Leg extends Tested, Found extends Finding>(compared: Compared<Le
       hangsOnReliability: found.hangsOnReliability,
       words: wordsOf(unit),
     }),
-    pasts: sides.flatMap((side) => {
-      const [past, finding] = [pasts[side], found.findings[side]];
-      return past === undefined || finding === null
-        ? []
-        : [viewOfPast(side, past, finding.value.u, wordsOf, ownOf(side))];
-    }),
+    pasts: pastViews(compared),
     groups: each((side, { value: { value: own, u, unit: code }, reference }) =>
       groupView({ side, value: own, u, reference, words: wordsOf(code) }),
     ),

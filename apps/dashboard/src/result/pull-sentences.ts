@@ -26,7 +26,8 @@ import { forceWords } from './trial-verdicts.ts';
 
 const sides = ['left', 'right'] as const satisfies readonly Side[];
 
-function clause(side: Side, set: PullSet | undefined): string {
+/** What one leg reached, as a part of a sentence. */
+export function pullClause(side: Side, set: PullSet | undefined): string {
   const leg = SUMMARY_WORDS[side].text;
   const words = PULL_RESULT_WORDS;
   if (set === undefined) return fill(words.untested, { leg });
@@ -40,7 +41,7 @@ function clause(side: Side, set: PullSet | undefined): string {
 
 /** What the two legs reached, in one sentence. A leg that stopped for pain shows what was tolerated. */
 export function pullSentence(visit: Visit): string {
-  const [first, second] = sides.map((side) => clause(side, pullSetOf(visit, side)));
+  const [first, second] = sides.map((side) => pullClause(side, pullSetOf(visit, side)));
   const sentence = fill(PULL_RESULT_WORDS.both, { first: first ?? '', second: second ?? '' });
   return sentence.charAt(0).toUpperCase() + sentence.slice(1);
 }

@@ -11,7 +11,7 @@ function capital(text: string): string {
 }
 
 /** What one leg did. A set that ended for pain tells how far it was tolerated, and never that it "only" came so far. */
-function legClause(side: Side, set: VisitSet | undefined): string {
+export function legClause(side: Side, set: VisitSet | undefined): string {
   const leg = SUMMARY_WORDS[side].text;
   if (set === undefined) return fill(SUMMARY_WORDS.untested, { leg });
   if (set.report === null) return fill(SUMMARY_WORDS.waiting, { leg });
