@@ -14,6 +14,11 @@ test('a visit is named by its id, whatever characters it has', () => {
   expect(hashOf({ page: 'visit', visitId: 'a/b' })).toBe('#/visit/a%2Fb');
 });
 
+test('the course of a person is named by the id of the person', () => {
+  expect(routeOf(hashOf({ page: 'course', personId: 'a/b' }))).toEqual({ page: 'course', personId: 'a/b' });
+  expect(routeOf('#/course')).toEqual({ page: 'lost' });
+});
+
 test('the errors of measurement of the clinic have a place of their own', () => {
   expect(routeOf(hashOf({ page: 'own-errors' }))).toEqual({ page: 'own-errors' });
   expect(hashOf({ page: 'own-errors' })).toBe('#/own-errors');

@@ -235,6 +235,9 @@ export class AppShell extends LitElement {
       case 'legs':
         void import('./pages/legs-page.ts');
         return html`<legs-page .visitId=${this.route.visitId}></legs-page>`;
+      case 'course':
+        void import('./pages/course-page.ts');
+        return html`<course-page .personId=${this.route.personId}></course-page>`;
       case 'own-errors':
         void import('./pages/own-errors-page.ts');
         return html`<own-errors-page></own-errors-page>`;

@@ -2,6 +2,7 @@ import type { Visit } from '@surae/casebook';
 import {
   AUDIT_WORDS,
   CLINIC_WORDS,
+  COURSE_WORDS,
   DESCRIBE_WORDS,
   ERASE_WORDS,
   FRAME_WORDS,
@@ -35,6 +36,7 @@ const titles = {
   sensors: SENSOR_WORDS.title,
   describe: DESCRIBE_WORDS.title,
   legs: LEGS_WORDS.title,
+  course: COURSE_WORDS.title,
   lost: FRAME_WORDS['lost-title'],
 } as const;
 

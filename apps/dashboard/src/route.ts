@@ -16,6 +16,8 @@ export type Route =
   | { readonly page: 'visit'; readonly visitId: string }
   /** what somebody is shown of a visit of theirs */
   | { readonly page: 'legs'; readonly visitId: string }
+  /** everything of one person on one line of time */
+  | { readonly page: 'course'; readonly personId: string }
   | { readonly page: 'lost' };
 
 /** The place that a hash names. */
@@ -35,6 +37,7 @@ export function routeOf(hash: string): Route {
   const id = parts.length === 2 ? decoded(parts[1]!) : undefined;
   if (id !== undefined && parts[0] === 'visit') return { page: 'visit', visitId: id };
   if (id !== undefined && parts[0] === 'legs') return { page: 'legs', visitId: id };
+  if (id !== undefined && parts[0] === 'course') return { page: 'course', personId: id };
   if (id !== undefined && parts[0] === 'erase') return { page: 'erase', personId: id };
   if (id !== undefined && parts[0] === 'sensors') return { page: 'sensors', visitId: id };
   if (id !== undefined && parts[0] === 'describe') return { page: 'describe', descriptionId: id };
@@ -62,7 +65,8 @@ export function hashOf(route: Route): string {
     case 'export':
       return `#/${route.page}`;
     case 'erase':
-      return place('erase', route.personId);
+    case 'course':
+      return place(route.page, route.personId);
     case 'sensors':
       return place('sensors', route.visitId);
     case 'describe':

@@ -38,6 +38,7 @@ import {
 } from '@surae/casebook';
 import type { ByteWriter, DocumentQuery, Json, NewDocument, RecordStore, StoredDocument } from '@surae/storage';
 import { keptCaseload } from './kept-caseload.ts';
+import { PersonLog } from './person-log.ts';
 import {
   personAtVisit,
   personAtVisitKinds,
@@ -74,6 +75,8 @@ export class SafetyLockError extends Error {
 export class VisitBook extends EventTarget {
   /** recordings of other programs that were taken in */
   readonly taken: TakenShelf;
+  /** what is written down about people beside their visits */
+  readonly log: PersonLog;
   private readonly store: RecordStore;
   private readonly clock: WallClock;
   private readonly author: string;
@@ -91,10 +94,12 @@ export class VisitBook extends EventTarget {
     this.clock = clock;
     this.author = author;
     this.read = read;
-    this.taken = new TakenShelf(store, {
-      read: (query) => this.documents(query),
-      add: (document) => this.add(document),
-    });
+    const hand = {
+      read: (query: DocumentQuery) => this.documents(query),
+      add: (document: Omit<NewDocument, 'author' | 'at'>) => this.add(document),
+    };
+    this.taken = new TakenShelf(store, hand);
+    this.log = new PersonLog(hand);
   }
 
   private async documents(query: DocumentQuery): Promise<readonly StoredDocument[]> {

@@ -12,7 +12,14 @@ import {
   type Visit,
   type VisitSet,
 } from '@surae/casebook';
-import { COMPARISON_RULES, LEGS_WORDS, RESULT_WORDS, SCOPE_SENTENCES, TEST_CHOICE_WORDS } from '@surae/shared';
+import {
+  COMPARISON_RULES,
+  COURSE_WORDS,
+  LEGS_WORDS,
+  RESULT_WORDS,
+  SCOPE_SENTENCES,
+  TEST_CHOICE_WORDS,
+} from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
@@ -225,6 +232,7 @@ export class ResultStep extends LitElement {
       return html`<div class="end">
         <p class="quiet">${RESULT_WORDS.closed.text}</p>
         <a class="button" href=${hashOf({ page: 'legs', visitId: this.visit.id })}>${LEGS_WORDS.show.text}</a>
+        <a class="button" href=${hashOf({ page: 'course', personId: this.visit.personId })}>${COURSE_WORDS['from-result'].text}</a>
         ${allPeople}
       </div>`;
     // a visit is closed on what was found, by either test

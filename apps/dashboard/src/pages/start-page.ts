@@ -2,6 +2,7 @@ import { consume } from '@lit/context';
 import type { AmendedField, CaseloadEntry, Person, VisitLine } from '@surae/casebook';
 import {
   CLINIC_WORDS,
+  COURSE_WORDS,
   ERASE_WORDS,
   FRAME_WORDS,
   IMPORT_WORDS,
@@ -290,6 +291,12 @@ export class StartPage extends LitElement {
     return html`<div class="choices">
       ${open === undefined ? null : this.goOn(open)}
       ${this.button('begin', person, () => this.begin(person))}
+      <a
+        class="button"
+        aria-label=${fill(COURSE_WORDS['link-of'], { name: person.name })}
+        href=${hashOf({ page: 'course', personId: person.id })}
+        >${COURSE_WORDS.link.text}</a
+      >
     </div>`;
   }
 

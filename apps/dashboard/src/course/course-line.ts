@@ -1,0 +1,104 @@
+import type { Side } from '@surae/analysis';
+import type { CasebookPerson, CasebookVisit, Entry } from '@surae/casebook';
+import { COURSE_WORDS, SUMMARY_WORDS } from '@surae/shared';
+import { fill } from '../words/fill.ts';
+import type { LogEntry, LoggedEntry } from './log-entry.ts';
+import { episodeWords, logWords, planWords, totalWords } from './log-words.ts';
+import { testWords } from './test-words.ts';
+
+/** What a line tells of. */
+export type CourseWhat = 'test' | 'episode' | 'flare' | 'planned' | 'questionnaire-total' | LogEntry['kind'];
+
+/** One thing on the line of time. */
+export interface CourseLine {
+  readonly id: string;
+  readonly what: CourseWhat;
+  /** day of the calendar of the place, such as 2026-03-01 */
+  readonly day: string;
+  /** when it was written down, with offset: it orders what is of one day */
+  readonly at: string;
+  readonly side: Side | null;
+  readonly sentences: readonly string[];
+  /** set where it can be corrected and taken out here */
+  readonly logged: LoggedEntry | null;
+  /** the visit that it is of */
+  readonly visitId: string | null;
+}
+
+const sides = ['left', 'right'] as const satisfies readonly Side[];
+
+function lineOf(
+  what: CourseWhat,
+  { id, at }: Pick<Entry<unknown>, 'id' | 'at'>,
+  day: string,
+  sentences: readonly string[],
+  more: Partial<CourseLine> = {},
+): CourseLine {
+  return { id, what, day, at, side: null, sentences, logged: null, visitId: null, ...more };
+}
+
+/** The tests of a visit, a leg each, and the flare that was told with them. */
+function visitLines({ visit }: CasebookVisit): CourseLine[] {
+  const { id: visitId, begunAt, history } = visit;
+  const ofVisit = (side: Side): Partial<CourseLine> => ({ side, visitId });
+  const tests = [...visit.sets, ...(visit.pulls ?? [])].map((set) =>
+    lineOf('test', { id: set.id, at: set.begunAt }, set.begunAt.slice(0, 10), testWords(set), ofVisit(set.choice.side)),
+  );
+  const flares = sides
+    .filter((side) => history?.legs[side].irritability.flare === 'yes' && visit.sore[side] !== 'no')
+    .map((side) =>
+      lineOf(
+        'flare',
+        { id: `${visitId} ${side}`, at: begunAt },
+        begunAt.slice(0, 10),
+        [fill(COURSE_WORDS['flare-of'], { leg: SUMMARY_WORDS[side].text })],
+        ofVisit(side),
+      ),
+    );
+  return [...tests, ...flares];
+}
+
+/** Everything that was written down by hand and can be corrected here. */
+export function loggedOf({ morningChecks, doneItems, runs, notes }: CasebookPerson): readonly LoggedEntry[] {
+  return [
+    ...morningChecks.map(({ id, body }) => ({ id, kind: 'morning-check', body }) as const),
+    ...doneItems.map(({ id, body }) => ({ id, kind: 'done-item', body }) as const),
+    ...runs.map(({ id, body }) => ({ id, kind: 'run', body }) as const),
+    ...notes.map(({ id, body }) => ({ id, kind: 'note', body }) as const),
+  ];
+}
+
+/** Day of the first visit; null without one. */
+export function firstDayOf({ visits }: Pick<CasebookPerson, 'visits'>): string | null {
+  return visits.map(({ visit }) => visit.begunAt.slice(0, 10)).sort()[0] ?? null;
+}
+
+/** The day a complaint stands on: the one on which it began where that is known, else the one on which it was written down. */
+function episodeDay(began: string | null, at: string): string {
+  return began !== null && began.length === 10 ? began : at.slice(0, 10);
+}
+
+/**
+ * Everything of one person as lines, the newest first: what came since the last visit is what one looks for, and it must not
+ * take a scroll through months. Of one day the later written stands first.
+ */
+export function courseLines(person: CasebookPerson): readonly CourseLine[] {
+  const written = new Map(
+    [...person.morningChecks, ...person.doneItems, ...person.runs, ...person.notes].map(({ id, at }) => [id, at]),
+  );
+  const lines = [
+    ...person.visits.flatMap(visitLines),
+    ...loggedOf(person).map((logged) =>
+      lineOf(logged.kind, { id: logged.id, at: written.get(logged.id) ?? '' }, logged.body.on, [logWords(logged)], {
+        logged,
+      }),
+    ),
+    ...person.planItems.map((one) => lineOf('planned', one, one.body.from, [planWords(one.body)])),
+    ...person.questionnaireTotals.map((one) =>
+      lineOf('questionnaire-total', one, one.body.on, [totalWords(one.body)], { side: one.body.side }),
+    ),
+    ...person.episodes.map((one) => lineOf('episode', one, episodeDay(one.body.began, one.at), episodeWords(one.body))),
+  ];
+  // times of one place may stand in two offsets: they are compared as moments
+  return lines.sort((a, b) => b.day.localeCompare(a.day) || Date.parse(b.at) - Date.parse(a.at));
+}

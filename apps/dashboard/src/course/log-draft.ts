@@ -1,0 +1,202 @@
+import { type PlanItem, type StiffnessTold, stiffnessMinutes, stiffnessTold } from '@surae/casebook';
+import { typedNumber } from '../journey/person-form.ts';
+import type { LogEntry, LogKind } from './log-entry.ts';
+
+/** What was chosen and typed so far, of any kind; null and empty are not told. */
+export interface LogDraft {
+  readonly kind: LogKind;
+  readonly on: string;
+  readonly left: number | null;
+  readonly right: number | null;
+  readonly stiffness: StiffnessTold | null;
+  /** as it was kept: one that was given in minutes stays as it was while its answer does */
+  readonly stiffnessMin: number | null;
+  readonly minutes: string;
+  readonly kilometres: string;
+  readonly planItemId: string | null;
+  readonly what: string;
+  readonly side: 'left' | 'right' | 'both';
+  readonly sets: string;
+  readonly repetitions: string;
+  readonly load: string;
+  /** unit of the load: what was planned or kept in another one stays in it */
+  readonly loadUnit: string;
+  readonly painDuring: number | null;
+  readonly exertion: number | null;
+  readonly text: string;
+}
+
+/** Why a field is not kept as it is, in a code that has words. */
+export type DraftProblem =
+  | 'day-missing'
+  | 'nothing-told'
+  | 'number-wrong'
+  | 'whole-wrong'
+  | 'time-or-way'
+  | 'what-missing'
+  | 'text-missing';
+
+export type DraftField = 'on' | 'left' | 'minutes' | 'kilometres' | 'what' | 'sets' | 'repetitions' | 'load' | 'text';
+
+export type DraftProblems = Readonly<Partial<Record<DraftField, DraftProblem>>>;
+
+/** A draft of a kind in which nothing is told but the day. */
+export function emptyDraft(kind: LogKind, on: string): LogDraft {
+  return {
+    kind,
+    on,
+    left: null,
+    right: null,
+    stiffness: null,
+    stiffnessMin: null,
+    minutes: '',
+    kilometres: '',
+    planItemId: null,
+    what: '',
+    side: 'both',
+    sets: '',
+    repetitions: '',
+    load: '',
+    loadUnit: 'kg',
+    painDuring: null,
+    exertion: null,
+    text: '',
+  };
+}
+
+function typed(value: number | null): string {
+  return value === null ? '' : String(value);
+}
+
+/** The draft that an entry would come from, for whoever corrects it. */
+export function draftOf(entry: LogEntry): LogDraft {
+  const empty = emptyDraft(entry.kind, entry.body.on);
+  switch (entry.kind) {
+    case 'morning-check': {
+      const { pain, stiffnessMin } = entry.body;
+      return { ...empty, left: pain.left, right: pain.right, stiffness: stiffnessTold(stiffnessMin), stiffnessMin };
+    }
+    case 'run': {
+      const { durationS, distanceM, pain } = entry.body;
+      const minutes = typed(durationS === null ? null : durationS / 60);
+      const kilometres = typed(distanceM === null ? null : distanceM / 1000);
+      return { ...empty, minutes, kilometres, left: pain.left, right: pain.right };
+    }
+    case 'done-item': {
+      const { planItemId, what, side, load, sets, repetitions, painDuring, exertion } = entry.body;
+      const numbers = { sets: typed(sets), repetitions: typed(repetitions), load: typed(load?.value ?? null) };
+      return { ...empty, planItemId, what, side, ...numbers, loadUnit: load?.unit ?? 'kg', painDuring, exertion };
+    }
+    case 'note':
+      return { ...empty, text: entry.body.text };
+  }
+}
+
+/** A draft of what was done, as far as it was planned. */
+export function draftOfPlanned(
+  draft: LogDraft,
+  id: string,
+  { what, side, load, sets, repetitions }: PlanItem,
+): LogDraft {
+  return {
+    ...draft,
+    planItemId: id,
+    what,
+    side,
+    sets: typed(sets),
+    repetitions: typed(repetitions),
+    load: typed(load?.value ?? null),
+    loadUnit: load?.unit ?? 'kg',
+  };
+}
+
+function aboveZero(text: string): DraftProblem | undefined {
+  const value = typedNumber(text);
+  return value === undefined || value === 0 ? 'number-wrong' : undefined;
+}
+
+function wholeFromOne(text: string): DraftProblem | undefined {
+  const value = typedNumber(text);
+  return value === undefined || (value !== null && (value < 1 || !Number.isInteger(value))) ? 'whole-wrong' : undefined;
+}
+
+function isDay(text: string): boolean {
+  return /^\d{4}-\d{2}-\d{2}$/.test(text) && Number.isFinite(Date.parse(`${text}T00:00:00Z`));
+}
+
+function problemsOf(draft: LogDraft): DraftProblems {
+  const { kind, on, left, right, stiffness, minutes, kilometres, what, text } = draft;
+  const found: [DraftField, DraftProblem | undefined][] = [['on', isDay(on) ? undefined : 'day-missing']];
+  if (kind === 'morning-check' && left === null && right === null && stiffness === null) {
+    found.push(['left', 'nothing-told']);
+  }
+  if (kind === 'run') {
+    const isNeither = minutes.trim() === '' && kilometres.trim() === '';
+    found.push(
+      ['minutes', isNeither ? 'time-or-way' : aboveZero(minutes)],
+      ['kilometres', isNeither ? undefined : aboveZero(kilometres)],
+    );
+  }
+  if (kind === 'done-item') {
+    found.push(
+      ['what', what.trim() === '' ? 'what-missing' : undefined],
+      ['sets', wholeFromOne(draft.sets)],
+      ['repetitions', wholeFromOne(draft.repetitions)],
+      ['load', aboveZero(draft.load)],
+    );
+  }
+  if (kind === 'note' && text.trim() === '') found.push(['text', 'text-missing']);
+  return Object.fromEntries(found.filter(([, problem]) => problem !== undefined));
+}
+
+function stiffMin({ stiffness, stiffnessMin }: LogDraft): number | null {
+  if (stiffness === null) return null;
+  return stiffnessTold(stiffnessMin) === stiffness ? stiffnessMin : stiffnessMinutes[stiffness];
+}
+
+/** A number that was typed in another unit than it is kept in; a product gathers no digits that were not typed. */
+function scaled(text: string, factor: number): number | null {
+  const value = typedNumber(text) ?? null;
+  return value === null ? null : Number((value * factor).toPrecision(12));
+}
+
+function entryIn(draft: LogDraft): LogEntry {
+  const { kind, on, left, right } = draft;
+  const pain = { left, right };
+  switch (kind) {
+    case 'morning-check':
+      return { kind, body: { on, pain, stiffnessMin: stiffMin(draft) } };
+    case 'run':
+      return {
+        kind,
+        body: { on, durationS: scaled(draft.minutes, 60), distanceM: scaled(draft.kilometres, 1000), pain },
+      };
+    case 'done-item': {
+      const { planItemId, side, painDuring, exertion } = draft;
+      const value = typedNumber(draft.load) ?? null;
+      const load = value === null ? null : { value, unit: draft.loadUnit };
+      const [sets, repetitions] = [typedNumber(draft.sets) ?? null, typedNumber(draft.repetitions) ?? null];
+      const what = draft.what.trim();
+      return { kind, body: { planItemId, on, what, side, load, sets, repetitions, painDuring, exertion } };
+    }
+    case 'note':
+      return { kind, body: { on, text: draft.text.trim() } };
+  }
+}
+
+/** The entry that a draft is, or what is wrong with it. */
+export function entryFrom(
+  draft: LogDraft,
+): { readonly ok: true; readonly entry: LogEntry } | { readonly ok: false; readonly problems: DraftProblems } {
+  const problems = problemsOf(draft);
+  return Object.keys(problems).length === 0 ? { ok: true, entry: entryIn(draft) } : { ok: false, problems };
+}
+
+/** What differs between an entry as it is kept and as it should be, member by member; undefined where nothing does. */
+export function changeBetween(before: LogEntry, after: LogEntry): Readonly<Record<string, unknown>> | undefined {
+  const [old, now] = [before.body, after.body] as unknown as Readonly<Record<string, unknown>>[];
+  const changed = Object.entries(now ?? {}).filter(
+    ([member, value]) => JSON.stringify(value) !== JSON.stringify(old?.[member]),
+  );
+  return changed.length === 0 ? undefined : Object.fromEntries(changed);
+}

@@ -1,0 +1,95 @@
+import { type DoneItem, type Episode, type PlanItem, type QuestionnaireTotal, stiffnessTold } from '@surae/casebook';
+import { COURSE_WORDS } from '@surae/shared';
+import { capital } from '../result/value-words.ts';
+import { dayOf } from '../words/dates.ts';
+import { fill } from '../words/fill.ts';
+import type { LogEntry } from './log-entry.ts';
+
+const words = COURSE_WORDS;
+
+function told(value: number | null): string {
+  return value === null ? words['not-told'].text : String(value);
+}
+
+/** A number with as many digits as it was given, and no more than a tenth needs. */
+function shown(value: number): string {
+  return String(Math.round(value * 10) / 10);
+}
+
+function painWords(pain: { readonly left: number | null; readonly right: number | null }): string {
+  return fill(words['pain-legs'], { left: told(pain.left), right: told(pain.right) });
+}
+
+type Dose = Pick<DoneItem, 'what' | 'side' | 'load' | 'sets' | 'repetitions'>;
+
+/** What, with which leg, how often and how heavy; what was not told is left out. */
+function doseWords({ what, side, load, sets, repetitions }: Dose): string {
+  const parts = [
+    what,
+    words[side].text,
+    ...(sets !== null && repetitions !== null ? [fill(words['sets-of'], { sets, repetitions })] : []),
+    ...(sets !== null && repetitions === null ? [fill(words['sets-only'], { sets })] : []),
+    ...(sets === null && repetitions !== null ? [fill(words['repetitions-only'], { repetitions })] : []),
+    ...(load === null ? [] : [fill(words['with-load'], load)]),
+  ];
+  return parts.join(', ');
+}
+
+/** What an entry tells, in a few short sentences. */
+export function logWords(entry: LogEntry): string {
+  switch (entry.kind) {
+    case 'morning-check': {
+      const { pain, stiffnessMin } = entry.body;
+      const stiff = words[`stiffness-${stiffnessTold(stiffnessMin) ?? 'open'}`].text;
+      return `${painWords(pain)} ${fill(words.stiffness, { told: stiff })}`;
+    }
+    case 'run': {
+      const { durationS, distanceM, pain } = entry.body;
+      const size = [
+        ...(durationS === null ? [] : [fill(words.minutes, { value: shown(durationS / 60) })]),
+        ...(distanceM === null ? [] : [fill(words.kilometres, { value: shown(distanceM / 1000) })]),
+      ];
+      return `${size.join(', ')}. ${painWords(pain)}`;
+    }
+    case 'done-item': {
+      const { painDuring, exertion } = entry.body;
+      return [
+        `${capital(doseWords(entry.body))}.`,
+        ...(painDuring === null ? [] : [fill(words['pain-during'], { value: painDuring })]),
+        ...(exertion === null ? [] : [fill(words.exertion, { value: exertion })]),
+      ].join(' ');
+    }
+    case 'note':
+      return entry.body.text;
+  }
+}
+
+/** What was planned, and what became of the proposal. */
+export function planWords(item: PlanItem): string {
+  const { perWeek, from, until, decision } = item;
+  const parts = [
+    doseWords(item),
+    ...(perWeek === null ? [] : [fill(words['per-week'], { value: shown(perWeek) })]),
+    ...(until === null ? [] : [fill(words['from-until'], { from: dayOf(from), until: dayOf(until) })]),
+    ...(decision === 'accepted' ? [] : [words[decision].text]),
+  ];
+  return `${capital(parts.join(', '))}.`;
+}
+
+/** A complaint as it was told. */
+export function episodeWords({ sore, began, over, story }: Episode): readonly string[] {
+  const legs = (['left', 'right'] as const).map((side) =>
+    fill(words['episode-leg'], { leg: words[side].text, place: words[`place-${sore[side] ?? 'open'}`].text }),
+  );
+  return [
+    fill(words['episode-of'], { legs: capital(legs.join(', ')) }),
+    ...(began === null ? [] : [fill(words['episode-began'], { began })]),
+    ...(over === null ? [] : [fill(words['episode-over'], { over })]),
+    ...(story === null ? [] : [story]),
+  ];
+}
+
+/** A total of a questionnaire. */
+export function totalWords({ questionnaire, languageVersion: version, total }: QuestionnaireTotal): string {
+  return fill(words['total-of'], { questionnaire, version, total });
+}

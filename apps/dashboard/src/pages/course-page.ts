@@ -1,0 +1,312 @@
+import { consume } from '@lit/context';
+import { type CasebookPerson, casebookOf, type OwnErrorsInUse, ownErrorsInUse } from '@surae/casebook';
+import { COURSE_WORDS, FRAME_WORDS, LOG_WORDS, RESULT_WORDS } from '@surae/shared';
+import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { ClinicDoor } from '../clinic/clinic-door.ts';
+import { bookContext, clockContext, doorContext, type HostClock } from '../contexts/capabilities.ts';
+import { courseLines, firstDayOf, loggedOf } from '../course/course-line.ts';
+import { testTrends } from '../course/leg-trends.ts';
+import { changeBetween, draftOf, emptyDraft, type LogDraft } from '../course/log-draft.ts';
+import { type LogEntry, type LoggedEntry, type LogKind, logKinds } from '../course/log-entry.ts';
+import { type LogKnown, type LogQuestion, logQuestions } from '../course/log-questions.ts';
+import { logWords } from '../course/log-words.ts';
+import { morningsOf } from '../course/mornings.ts';
+import { focusHeading } from '../heading-focus.ts';
+import { ReadsInOrder } from '../journey/reads-in-order.ts';
+import type { VisitBook } from '../journey/visit-book.ts';
+import type { LoggedChosen } from '../parts/course-list.ts';
+import '../parts/course-list.ts';
+import '../parts/course-trends.ts';
+import type { LogGiven } from '../parts/log-form.ts';
+import '../parts/log-form.ts';
+import { hashOf } from '../route.ts';
+import { base } from '../styles/base.ts';
+import { dayOf } from '../words/dates.ts';
+import { fill } from '../words/fill.ts';
+
+/** What is known of a person, with the clinic's own errors; null where there is none of this id. */
+interface Read {
+  readonly person: CasebookPerson;
+  readonly own: OwnErrorsInUse;
+}
+
+/** What was done last, and what undoes it. */
+interface Done {
+  readonly text: string;
+  readonly undo: { readonly words: string; readonly run: () => Promise<void> } | null;
+}
+
+/** An entry about which something is asked before it is kept. */
+interface Asked {
+  readonly entry: LogEntry;
+  readonly questions: readonly LogQuestion[];
+}
+
+/** Everything of one person on one line of time, and what can be written down on it. */
+@customElement('course-page')
+export class CoursePage extends LitElement {
+  static override styles = [
+    base,
+    css`
+      .who {
+        font-size: var(--size-1);
+        margin-block-end: 0;
+      }
+      .add,
+      .asked {
+        border-block: 1px solid var(--hairline);
+        margin-block: var(--gap-4) var(--gap-6);
+        padding-block: var(--gap-4);
+      }
+      .add h2 {
+        font-size: var(--size-2);
+      }
+      .done {
+        align-items: center;
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0 var(--gap-4);
+        min-block-size: var(--target);
+      }
+      .done p {
+        margin: 0;
+      }
+      .parts {
+        display: grid;
+        gap: var(--gap-6) var(--gap-8);
+        grid-template-columns: minmax(0, 1fr);
+      }
+      @media (min-width: 64rem) {
+        .parts {
+          grid-template-columns: repeat(2, minmax(0, 1fr));
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) personId = '';
+  @consume({ context: bookContext }) private readonly book!: VisitBook;
+  @consume({ context: doorContext }) private readonly door!: ClinicDoor;
+  @consume({ context: clockContext }) private readonly clock!: HostClock;
+  @state() private shown: Read | null | undefined;
+  /** the form that is open: something new, or an entry that is corrected */
+  @state() private form: { readonly begin: LogDraft; readonly corrects: LoggedEntry | null } | undefined;
+  @state() private asked: Asked | undefined;
+  @state() private done: Done | undefined;
+  @state() private notKept = false;
+  private readonly reads = new ReadsInOrder<Read | null>();
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('personId')) return;
+    this.shown = undefined;
+    void this.open();
+  }
+
+  private async open(): Promise<void> {
+    await this.load();
+    if (this.shown) void this.door.open?.audit.personOpened(this.personId);
+    await this.updateComplete;
+    void focusHeading(this);
+  }
+
+  private load(): Promise<void> {
+    return this.reads.read(
+      async () => {
+        const [documents, own] = await Promise.all([this.book.log.documents(this.personId), this.book.ownErrors()]);
+        const person = casebookOf(documents).people.find((one) => one.person.id === this.personId);
+        return person === undefined ? null : { person, own: ownErrorsInUse(own) };
+      },
+      (shown) => (this.shown = shown),
+    );
+  }
+
+  private today(): string {
+    return this.clock.isoNow().slice(0, 10);
+  }
+
+  private known(person: CasebookPerson): LogKnown {
+    return { today: this.today(), firstDay: firstDayOf(person), logged: loggedOf(person) };
+  }
+
+  override render(): TemplateResult {
+    if (this.shown === undefined) return html`<p class="quiet" role="status">${FRAME_WORDS.loading.text}</p>`;
+    if (this.shown === null) {
+      return html`<h1>${FRAME_WORDS['lost-title'].text}</h1>
+        <p>${FRAME_WORDS.lost.text}</p>
+        <a class="button" href=${hashOf({ page: 'start' })}>${FRAME_WORDS.home.text}</a>`;
+    }
+    const { person, own } = this.shown;
+    const known = this.known(person);
+    return html`
+      <p class="who quiet">${person.person.name}</p>
+      <h1 tabindex="-1">${COURSE_WORDS.title.text}</h1>
+      <slot name="due"></slot>
+      ${this.add(person)}
+      <div class="done" role="status">${this.told()}</div>
+      <p class="voice" role="alert">${this.notKept ? COURSE_WORDS['not-kept'].text : ''}</p>
+      <div class="parts">
+        <course-trends
+          .tests=${testTrends(person.visits, person.person, own)}
+          .mornings=${morningsOf(person.morningChecks, known.today)}
+        ></course-trends>
+        <section>
+          <p class="quiet">${COURSE_WORDS['newest-first'].text}</p>
+          <course-list
+            .lines=${courseLines(person)}
+            .known=${known}
+            @log-correct=${({ detail }: LoggedChosen) => this.show({ begin: draftOf(detail), corrects: detail })}
+            @log-take-out=${({ detail }: LoggedChosen) => void this.takeOut(detail, COURSE_WORDS['why-taken-out'].text)}
+          ></course-list>
+        </section>
+      </div>
+      <a class="button" href=${hashOf({ page: 'start' })}>${RESULT_WORDS['all-people'].text}</a>
+    `;
+  }
+
+  private add({ planItems }: CasebookPerson): TemplateResult {
+    if (this.asked !== undefined) return this.ask(this.asked);
+    if (this.form === undefined) {
+      return html`<section class="add">
+        <h2>${LOG_WORDS.add.text}</h2>
+        <div class="choices">${logKinds.map((kind) => this.kindButton(kind))}</div>
+      </section>`;
+    }
+    const { begin, corrects } = this.form;
+    return html`<section class="add">
+      <h2 tabindex="-1">${COURSE_WORDS[begin.kind].text}</h2>
+      <log-form
+        .begin=${begin}
+        .today=${this.today()}
+        .planItems=${planItems}
+        .correcting=${corrects !== null}
+        @log-given=${({ detail }: LogGiven) => this.given(detail)}
+        @log-left=${() => this.close()}
+      ></log-form>
+    </section>`;
+  }
+
+  private kindButton(kind: LogKind): TemplateResult {
+    return html`<button
+      type="button"
+      id=${kind}
+      @click=${() => this.show({ begin: emptyDraft(kind, this.today()), corrects: null })}
+    >
+      ${COURSE_WORDS[kind].text}
+    </button>`;
+  }
+
+  /** What is odd about an entry is asked; every answer keeps what was written, on this day or another. */
+  private ask({ entry, questions }: Asked): TemplateResult {
+    const day = dayOf(entry.body.on);
+    const twice = questions.find((one) => one.code === 'twice');
+    return html`<section class="asked">
+      ${questions.map((one) => {
+        const blanks = {
+          day,
+          first: one.code === 'before-first' ? dayOf(one.firstDay) : '',
+          what: one.code === 'twice' ? logWords(one.other) : '',
+        };
+        return html`<p class="voice" role="alert">${fill(LOG_WORDS[`ask-${one.code}`], blanks)}</p>`;
+      })}
+      <div class="choices">
+        ${
+          twice === undefined
+            ? nothing
+            : html`<button type="button" @click=${() => void this.correct(twice.other, entry)}>
+                ${LOG_WORDS['answer-correct'].text}
+              </button>`
+        }
+        <button type="button" @click=${() => void this.keep(entry)}>
+          ${LOG_WORDS[questions.length === 1 && twice !== undefined ? 'answer-second' : 'answer-keep-day'].text}
+        </button>
+        <button type="button" @click=${() => this.changeDay(entry)}>${LOG_WORDS['answer-change'].text}</button>
+      </div>
+    </section>`;
+  }
+
+  private told(): TemplateResult | typeof nothing {
+    if (this.done === undefined) return nothing;
+    const { text, undo } = this.done;
+    return html`<p>${text}</p>
+      ${undo === null ? nothing : html`<button type="button" @click=${() => void undo.run()}>${undo.words}</button>`}`;
+  }
+
+  private async show(form: CoursePage['form']): Promise<void> {
+    this.form = form;
+    this.asked = undefined;
+    await this.updateComplete;
+    const heading = this.renderRoot.querySelector<HTMLElement>('.add h2');
+    heading?.scrollIntoView({ block: 'start' });
+    heading?.focus({ preventScroll: true });
+  }
+
+  private close(): void {
+    this.form = undefined;
+    this.asked = undefined;
+  }
+
+  private given(entry: LogEntry): void {
+    if (!this.shown) return;
+    const id = this.form?.corrects?.id ?? null;
+    const questions = logQuestions(entry, this.known(this.shown.person), id);
+    if (questions.length === 0) void this.keep(entry);
+    else this.asked = { entry, questions };
+  }
+
+  private changeDay(entry: LogEntry): void {
+    void this.show({ begin: draftOf(entry), corrects: this.form?.corrects ?? null });
+  }
+
+  private keep(entry: LogEntry): Promise<void> {
+    const corrects = this.form?.corrects ?? null;
+    if (corrects !== null) return this.correct(corrects, entry);
+    return this.write(async () => {
+      const id = await this.book.log.add(this.personId, entry);
+      const run = (): Promise<void> => this.takeOut({ ...entry, id }, COURSE_WORDS['why-undone'].text);
+      return { code: 'kept', entry, undo: { words: COURSE_WORDS.undo.text, run } };
+    });
+  }
+
+  private takeOut(logged: LoggedEntry, why: string): Promise<void> {
+    return this.write(async () => {
+      await this.book.log.takeOut(logged.id, why);
+      // a removal stands for good: what was taken out is written down once more
+      const entry = { kind: logged.kind, body: logged.body } as LogEntry;
+      return { code: 'taken-out', entry, undo: { words: COURSE_WORDS['put-back'].text, run: () => this.keep(entry) } };
+    });
+  }
+
+  private correct({ id, ...before }: LoggedEntry, after: LogEntry): Promise<void> {
+    return this.write(async () => {
+      const change = changeBetween(before, after);
+      if (change !== undefined) await this.book.log.correct(id, change, COURSE_WORDS['why-corrected'].text);
+      const run = (): Promise<void> => this.correct({ ...after, id }, before);
+      return { code: 'corrected', entry: after, undo: { words: COURSE_WORDS.undo.text, run } };
+    });
+  }
+
+  /** Writes something and shows what came of it; what could not be kept stays in the form. */
+  private async write(
+    work: () => Promise<{
+      readonly code: 'kept' | 'taken-out' | 'corrected';
+      readonly entry: LogEntry;
+      readonly undo: Done['undo'];
+    }>,
+  ): Promise<void> {
+    try {
+      const { code, entry, undo } = await work();
+      await this.door.open?.audit.write('changed', this.personId);
+      const told = { day: dayOf(entry.body.on), what: COURSE_WORDS[entry.kind].text };
+      this.done = { text: fill(COURSE_WORDS[code], told), undo };
+      this.notKept = false;
+    } catch {
+      this.notKept = true;
+      return;
+    }
+    this.close();
+    await this.load();
+    await this.updateComplete;
+    this.renderRoot.querySelector<HTMLElement>('.done button')?.focus();
+  }
+}

@@ -1,0 +1,165 @@
+import { AXIS_WORDS, TREND_WORDS } from '@surae/shared';
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { LegTrend, TestTrend } from '../course/leg-trends.ts';
+import { morningPicture } from '../course/morning-picture.ts';
+import { morningRows, morningSentences } from '../course/morning-words.ts';
+import type { Morning } from '../course/mornings.ts';
+import { legsStyle } from '../legs/legs-style.ts';
+import type { Picture } from '../legs/picture.ts';
+import { twoLines } from '../legs/two-lines.ts';
+import { base } from '../styles/base.ts';
+import { fill } from '../words/fill.ts';
+import { drawnPicture } from './drawn-picture.ts';
+import { foldStyle } from './fold-style.ts';
+
+/** How tests and mornings went over time: a picture each, what can be said of it, and the same as a table. */
+@customElement('course-trends')
+export class CourseTrends extends LitElement {
+  static override styles = [
+    base,
+    legsStyle,
+    foldStyle,
+    css`
+      section {
+        margin-block-end: var(--gap-8);
+      }
+      h3 {
+        font-size: var(--size-2);
+      }
+      table {
+        border-collapse: collapse;
+        margin-block-end: var(--gap-4);
+      }
+      caption {
+        font-weight: 600;
+        text-align: start;
+      }
+      th,
+      td {
+        font-weight: 400;
+        padding: var(--gap-1) var(--gap-3) var(--gap-1) 0;
+        text-align: start;
+        vertical-align: top;
+      }
+      /* only the reason may break; days and numbers keep together */
+      .tests td:last-child {
+        overflow-wrap: anywhere;
+      }
+      .tests tbody th,
+      .tests td:not(:last-child) {
+        white-space: nowrap;
+      }
+      ul {
+        padding-inline-start: 1.2em;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) tests: readonly TestTrend[] = [];
+  @property({ attribute: false }) mornings: readonly Morning[] = [];
+
+  override render(): TemplateResult {
+    return html`
+      <section>
+        <h2>${TREND_WORDS.mornings.text}</h2>
+        ${this.mornings.length === 0 ? html`<p class="quiet">${TREND_WORDS['mornings-none'].text}</p>` : this.morning()}
+      </section>
+      <section>
+        <h2>${TREND_WORDS.tests.text}</h2>
+        ${
+          this.tests.length === 0
+            ? html`<p class="quiet">${TREND_WORDS.none.text}</p>`
+            : this.tests.map((one) => this.test(one))
+        }
+      </section>
+    `;
+  }
+
+  private figure(picture: Picture | null, note: string): TemplateResult | typeof nothing {
+    if (picture === null) return nothing;
+    return html`<figure>
+      ${drawnPicture(picture)}
+      <p class="quiet">${note}</p>
+    </figure>`;
+  }
+
+  private test({ title, lines, words, legs }: TestTrend): TemplateResult {
+    return html`
+      <h3>${title}</h3>
+      ${legs.map(({ lead }) => html`<p>${lead}</p>`)} ${this.figure(twoLines(lines, words), TREND_WORDS.band.text)}
+      ${legs.map((leg) => this.leg(title, leg))}
+    `;
+  }
+
+  private leg(test: string, { side, rows, lines }: LegTrend): TemplateResult {
+    const words = TREND_WORDS;
+    return html`
+      <table class="tests">
+        <caption>
+          <span class="side" data-side=${side}>${fill(words['table-of'], { test, leg: AXIS_WORDS[side].text })}</span>
+        </caption>
+        <thead>
+          <tr>
+            ${[words.day, words.result, words.interval, words.joined].map(
+              ({ text }) => html`<th scope="col" class="quiet">${text}</th>`,
+            )}
+          </tr>
+        </thead>
+        <tbody>
+          ${rows.map(
+            ({ when, value, interval, joined }) =>
+              html`<tr>
+                <th scope="row">${when}</th>
+                <td>${value}</td>
+                <td class="quiet">${interval}</td>
+                <td>${joined}</td>
+              </tr>`,
+          )}
+        </tbody>
+      </table>
+      ${
+        lines.length === 0
+          ? nothing
+          : html`<details>
+              <summary>${words.rest.text}</summary>
+              <ul>
+                ${lines.map((line) => html`<li>${line}</li>`)}
+              </ul>
+            </details>`
+      }
+    `;
+  }
+
+  private morning(): TemplateResult {
+    const words = TREND_WORDS;
+    const leg = (side: 'left' | 'right'): string => fill(words.pain, { leg: AXIS_WORDS[side].text });
+    return html`
+      ${morningSentences(this.mornings).map((line) => html`<p>${line}</p>`)}
+      ${this.figure(morningPicture(this.mornings), words['mornings-note'].text)}
+      <details>
+        <summary>${words['mornings-table'].text}</summary>
+        <table>
+          <thead>
+            <tr>
+              ${[words.day.text, leg('left'), leg('right'), words.stiffness.text].map(
+                (text) => html`<th scope="col" class="quiet">${text}</th>`,
+              )}
+            </tr>
+          </thead>
+          <tbody>
+            ${morningRows(this.mornings).map(
+              ({ when, left, right, stiffness }) =>
+                html`<tr>
+                  <th scope="row">${when}</th>
+                  <td>${left}</td>
+                  <td>${right}</td>
+                  <td>${stiffness}</td>
+                </tr>`,
+            )}
+          </tbody>
+        </table>
+      </details>
+    `;
+  }
+}

@@ -1,0 +1,262 @@
+import type { Entry, PlanItem } from '@surae/casebook';
+import { COURSE_WORDS, LOG_WORDS, type Sentence } from '@surae/shared';
+import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import {
+  type DraftField,
+  type DraftProblems,
+  draftOfPlanned,
+  emptyDraft,
+  entryFrom,
+  type LogDraft,
+} from '../course/log-draft.ts';
+import type { LogEntry } from '../course/log-entry.ts';
+import { base } from '../styles/base.ts';
+import type { ChipChosen } from './chip-choice.ts';
+import './chip-choice.ts';
+import './day-choice.ts';
+import { fieldStyle } from './field-style.ts';
+import type { ScaleChosen } from './number-scale.ts';
+import './number-scale.ts';
+
+/** What was written down, to be kept. */
+export type LogGiven = CustomEvent<LogEntry>;
+
+const stiffness = (['none', 'under-10-minutes', '10-to-30-minutes', 'over-30-minutes'] as const).map((value) => ({
+  value,
+  text: COURSE_WORDS[`stiffness-${value}`].text,
+}));
+const legs = (['left', 'right', 'both'] as const).map((value) => ({ value, text: COURSE_WORDS[value].text }));
+const order: readonly DraftField[] = [
+  'on',
+  'left',
+  'minutes',
+  'kilometres',
+  'what',
+  'sets',
+  'repetitions',
+  'load',
+  'text',
+];
+
+/** One thing is written down, or corrected: a morning, what was done, a run, a note. Tells `log-given` and `log-left`. */
+@customElement('log-form')
+export class LogForm extends LitElement {
+  static override styles = [
+    base,
+    fieldStyle,
+    css`
+      form {
+        display: grid;
+        gap: var(--gap-6);
+        max-inline-size: 56rem;
+      }
+      textarea {
+        background: var(--raised);
+        border: 1.5px solid var(--ink);
+        border-radius: 4px;
+        color: inherit;
+        font: inherit;
+        inline-size: 100%;
+        max-inline-size: 44rem;
+        min-block-size: 6rem;
+        padding: var(--gap-3);
+      }
+      .what {
+        max-inline-size: 32rem;
+      }
+      .numbers {
+        display: flex;
+        flex-wrap: wrap;
+        gap: var(--gap-4);
+      }
+      .problem {
+        margin-block: var(--gap-1) 0;
+      }
+      .end {
+        display: grid;
+        gap: var(--gap-3);
+        max-inline-size: 44rem;
+      }
+    `,
+  ];
+
+  /** what it begins with: an empty draft, or what is to be corrected */
+  @property({ attribute: false }) begin: LogDraft = emptyDraft('note', '');
+  @property({ attribute: false }) today = '';
+  @property({ attribute: false }) planItems: readonly Entry<PlanItem>[] = [];
+  @property({ type: Boolean }) correcting = false;
+  @state() private draft: LogDraft = this.begin;
+  @state() private problems: DraftProblems = {};
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('begin')) return;
+    this.draft = this.begin;
+    this.problems = {};
+  }
+
+  override render(): TemplateResult {
+    return html`<form novalidate @submit=${this.send}>
+      ${this.questions()}
+      <div>
+        <day-choice
+          id="on"
+          .today=${this.today}
+          .day=${this.draft.on}
+          @day-chosen=${({ detail }: CustomEvent<string>) => this.set({ on: detail })}
+        ></day-choice>
+        ${this.problem('on')}
+      </div>
+      <div class="end">
+        <button class="main" type="submit">${LOG_WORDS[this.correcting ? 'keep-correction' : 'keep'].text}</button>
+        <button type="button" @click=${() => this.dispatchEvent(new CustomEvent('log-left'))}>
+          ${LOG_WORDS.cancel.text}
+        </button>
+      </div>
+    </form>`;
+  }
+
+  private questions(): TemplateResult {
+    const words = LOG_WORDS;
+    switch (this.draft.kind) {
+      case 'morning-check':
+        return html`
+          <div id="left" tabindex="-1">
+            ${this.pain('left', words['pain-left'])} ${this.problem('left')}
+          </div>
+          ${this.pain('right', words['pain-right'])}
+          <chip-choice
+            legend=${words.stiffness.text}
+            open=${words['not-told'].text}
+            .chips=${stiffness}
+            .value=${this.draft.stiffness}
+            @chip-chosen=${({ detail }: ChipChosen<LogDraft['stiffness']>) => this.set({ stiffness: detail })}
+          ></chip-choice>
+        `;
+      case 'run':
+        return html`
+          <div class="numbers">
+            ${this.field('minutes', words['minutes-field'])} ${this.field('kilometres', words['kilometres-field'])}
+          </div>
+          ${this.pain('left', words['pain-run-left'])} ${this.pain('right', words['pain-run-right'])}
+        `;
+      case 'done-item':
+        return this.done();
+      case 'note':
+        return html`<div>
+          <label for="text">${words['text-field'].text}</label>
+          <textarea
+            id="text"
+            maxlength="2000"
+            aria-describedby="text-problem"
+            .value=${this.draft.text}
+            @input=${(event: InputEvent) => this.set({ text: (event.target as HTMLTextAreaElement).value })}
+          ></textarea>
+          ${this.problem('text')}
+        </div>`;
+    }
+  }
+
+  private done(): TemplateResult {
+    const words = LOG_WORDS;
+    const { planItemId, side, painDuring, exertion } = this.draft;
+    const planned = this.planItems.filter(({ body }) => body.decision !== 'declined');
+    const chips = planned.map(({ id, body }) => ({ value: id, text: body.what }));
+    return html`
+      ${
+        planned.length === 0
+          ? nothing
+          : html`<chip-choice
+              legend=${words.which.text}
+              open=${words['none-planned'].text}
+              .chips=${chips}
+              .value=${planItemId}
+              @chip-chosen=${({ detail }: ChipChosen<string | null>) => this.choosePlanned(detail)}
+            ></chip-choice>`
+      }
+      <div class="what">${this.field('what', words['what-field'], 'text')}</div>
+      <chip-choice
+        legend=${words.side.text}
+        .chips=${legs}
+        .value=${side}
+        @chip-chosen=${({ detail }: ChipChosen) => this.set({ side: detail as LogDraft['side'] })}
+      ></chip-choice>
+      <div class="numbers">
+        ${this.field('sets', words['sets-field'], 'numeric')}
+        ${this.field('repetitions', words['repetitions-field'], 'numeric')} ${this.field('load', words['load-field'])}
+      </div>
+      ${this.scale(words['pain-during'], ['low-pain', 'high-pain'], painDuring, (value) =>
+        this.set({ painDuring: value }),
+      )}
+      ${this.scale(words.exertion, ['low-effort', 'high-effort'], exertion, (value) => this.set({ exertion: value }))}
+    `;
+  }
+
+  private choosePlanned(id: string | null): void {
+    const item = this.planItems.find((one) => one.id === id);
+    this.set(item === undefined ? { planItemId: null } : draftOfPlanned(this.draft, item.id, item.body));
+  }
+
+  private pain(side: 'left' | 'right', legend: Sentence): TemplateResult {
+    return this.scale(legend, ['low-pain', 'high-pain'], this.draft[side], (value) => this.set({ [side]: value }));
+  }
+
+  private scale(
+    legend: Sentence,
+    [low, high]: readonly ['low-pain', 'high-pain'] | readonly ['low-effort', 'high-effort'],
+    value: number | null,
+    told: (value: number | null) => void,
+  ): TemplateResult {
+    return html`<number-scale
+      legend=${legend.text}
+      low=${LOG_WORDS[low].text}
+      high=${LOG_WORDS[high].text}
+      open=${LOG_WORDS['not-told'].text}
+      .value=${value}
+      @scale-chosen=${({ detail }: ScaleChosen) => told(detail)}
+    ></number-scale>`;
+  }
+
+  private field(
+    name: 'minutes' | 'kilometres' | 'what' | 'sets' | 'repetitions' | 'load',
+    label: Sentence,
+    mode: 'decimal' | 'numeric' | 'text' = 'decimal',
+  ): TemplateResult {
+    return html`<div>
+      <label for=${name}>${label.text}</label>
+      <input
+        id=${name}
+        autocomplete="off"
+        inputmode=${mode === 'text' ? nothing : mode}
+        aria-describedby="${name}-problem"
+        aria-invalid=${this.problems[name] === undefined ? nothing : 'true'}
+        .value=${this.draft[name]}
+        @input=${(event: InputEvent) => this.set({ [name]: (event.target as HTMLInputElement).value })}
+      />
+      ${this.problem(name)}
+    </div>`;
+  }
+
+  private problem(name: DraftField): TemplateResult {
+    const code = this.problems[name];
+    return html`<p id="${name}-problem" class="voice problem" aria-live="polite">
+      ${code === undefined ? '' : LOG_WORDS[code].text}
+    </p>`;
+  }
+
+  private set(change: Partial<LogDraft>): void {
+    this.draft = { ...this.draft, ...change };
+  }
+
+  private readonly send = (event: SubmitEvent): void => {
+    event.preventDefault();
+    const found = entryFrom(this.draft);
+    this.problems = found.ok ? {} : found.problems;
+    if (found.ok) {
+      this.dispatchEvent(new CustomEvent('log-given', { detail: found.entry }));
+      return;
+    }
+    const first = order.find((name) => this.problems[name] !== undefined);
+    this.renderRoot.querySelector<HTMLElement>(`#${first}`)?.focus();
+  };
+}

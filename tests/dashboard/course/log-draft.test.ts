@@ -1,0 +1,104 @@
+import type { PlanItem } from '@surae/casebook';
+import { expect, test } from 'vitest';
+import {
+  changeBetween,
+  draftOf,
+  draftOfPlanned,
+  emptyDraft,
+  entryFrom,
+  type LogDraft,
+} from '../../../apps/dashboard/src/course/log-draft.ts';
+import { type LogEntry, type LogKind, logKinds } from '../../../apps/dashboard/src/course/log-entry.ts';
+
+const on = '2026-03-04';
+const from = (kind: LogKind, change: Partial<LogDraft>) => entryFrom({ ...emptyDraft(kind, on), ...change });
+
+const entries: readonly LogEntry[] = [
+  { kind: 'morning-check', body: { on, pain: { left: 3, right: null }, stiffnessMin: 20 } },
+  { kind: 'morning-check', body: { on, pain: { left: null, right: 0 }, stiffnessMin: 12.5 } },
+  { kind: 'run', body: { on, durationS: 1500, distanceM: 4300, pain: { left: 1, right: 2 } } },
+  {
+    kind: 'done-item',
+    body: {
+      planItemId: 'p',
+      on,
+      what: 'slow raises',
+      side: 'left',
+      load: { value: 12.5, unit: '[lb_av]' },
+      sets: 3,
+      repetitions: 15,
+      painDuring: 2,
+      exertion: null,
+    },
+  },
+  { kind: 'note', body: { on, text: 'new shoes' } },
+];
+
+test('an entry that is opened and kept unchanged is the same entry, whatever it holds', () => {
+  for (const entry of entries) {
+    expect(entryFrom(draftOf(entry))).toEqual({ ok: true, entry });
+    expect(changeBetween(entry, entry)).toBeUndefined();
+  }
+});
+
+test('a morning keeps a time within the answer, and a pain that was not told is none', () => {
+  expect(from('morning-check', { left: 0, stiffness: 'under-10-minutes' })).toEqual({
+    ok: true,
+    entry: { kind: 'morning-check', body: { on, pain: { left: 0, right: null }, stiffnessMin: 5 } },
+  });
+});
+
+test('another answer takes the place of minutes that were kept, the same one keeps them', () => {
+  const draft = draftOf(entries[1]);
+  expect(entryFrom({ ...draft, stiffness: 'over-30-minutes' })).toMatchObject({
+    entry: { body: { stiffnessMin: 45 } },
+  });
+  expect(entryFrom({ ...draft, right: 1 })).toMatchObject({ entry: { body: { stiffnessMin: 12.5 } } });
+});
+
+test('numbers are typed with a point or a comma', () => {
+  expect(from('run', { minutes: '25', kilometres: '4,3' })).toMatchObject({
+    ok: true,
+    entry: { body: { durationS: 1500, distanceM: 4300 } },
+  });
+});
+
+test('what is missing or no number is named at its field, and nothing is kept', () => {
+  for (const kind of logKinds) expect(from(kind, {}).ok).toBe(false);
+  expect(from('morning-check', { left: 1, on: '' })).toEqual({ ok: false, problems: { on: 'day-missing' } });
+  expect(from('morning-check', {})).toEqual({ ok: false, problems: { left: 'nothing-told' } });
+  expect(from('run', {})).toEqual({ ok: false, problems: { minutes: 'time-or-way' } });
+  expect(from('run', { minutes: '0', kilometres: 'far' })).toEqual({
+    ok: false,
+    problems: { minutes: 'number-wrong', kilometres: 'number-wrong' },
+  });
+  expect(from('done-item', { what: ' ', sets: '2.5', repetitions: '0', load: '-1' })).toEqual({
+    ok: false,
+    problems: { what: 'what-missing', sets: 'whole-wrong', repetitions: 'whole-wrong', load: 'number-wrong' },
+  });
+  expect(from('note', { text: '  ' })).toEqual({ ok: false, problems: { text: 'text-missing' } });
+});
+
+test('what was planned fills in what was done, and names the plan', () => {
+  const item: PlanItem = {
+    what: 'slow raises on two legs',
+    side: 'both',
+    load: { value: 10, unit: 'kg' },
+    sets: 3,
+    repetitions: 15,
+    perWeek: 3,
+    from: on,
+    until: null,
+    proposedBy: null,
+    decision: 'accepted',
+    why: null,
+  };
+  expect(entryFrom(draftOfPlanned(emptyDraft('done-item', on), 'p', item))).toMatchObject({
+    entry: { body: { planItemId: 'p', what: item.what, load: item.load, sets: 3, repetitions: 15, painDuring: null } },
+  });
+});
+
+test('a correction holds what differs and nothing else', () => {
+  const after: LogEntry = { kind: 'morning-check', body: { on, pain: { left: 4, right: null }, stiffnessMin: 20 } };
+  expect(changeBetween(entries[0], after)).toEqual({ pain: { left: 4, right: null } });
+});
