@@ -86,6 +86,7 @@ export {
   START_NAMES,
   WARM_UP_SENTENCES,
 } from './sentences/pull-sentences.ts';
+export { CHOICE_BLOCK_SENTENCES, CHOICE_REASONS, CHOICE_WORDS } from './sentences/screens/choice-words.ts';
 export {
   AUDIT_WORDS,
   BANNER_WORDS,
@@ -174,6 +175,15 @@ export {
   VERDICT_SENTENCES,
 } from './sentences/verdict-sentences.ts';
 export { inWords, setWording, type Wording } from './sentences/wording.ts';
+export {
+  CHOICE_PROPOSALS,
+  CHOICE_RULES,
+  type ChoiceLimit,
+  type ChoiceProposal,
+  type ChoiceRule,
+  type ChoiceRuleCode,
+  FEW_RAISES,
+} from './tables/choice-rules.ts';
 export { COMPARISON_RULES, type ComparisonRule } from './tables/comparison-rules.ts';
 export {
   type GradedChoice,

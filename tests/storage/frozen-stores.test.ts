@@ -78,7 +78,13 @@ describe('a store that version 1 wrote', () => {
     for (const document of documents) expect(await store.document(document.id)).toEqual(document);
     const kinds = [...new Set(documents.map(({ kind }) => kind))];
     // every kind of event that there was is among them; what is asked since then is not
-    const later: readonly string[] = ['visit-history', 'visit-test', 'sensor-answer', ...pullEventKinds];
+    const later: readonly string[] = [
+      'visit-history',
+      'visit-test',
+      'visit-choice',
+      'sensor-answer',
+      ...pullEventKinds,
+    ];
     const then = visitEventKinds.filter((kind) => !later.includes(kind));
     expect(kinds.sort()).toEqual(['person', 'visit', ...then].sort());
     const [person] = (await store.documents({ kind: 'person' })).map(personOf);

@@ -24,6 +24,13 @@ export {
   caseloadVersion,
   type VisitLine,
 } from './caseload.ts';
+export type { ChoiceBlock } from './choice/choice-block.ts';
+export { choiceBlocks } from './choice/choice-blocks.ts';
+export { type ChoiceFacts, type ChoiceLeg, choiceFacts, gradeOf, type LastTest } from './choice/choice-facts.ts';
+export { type ChoiceEntry, type ChoiceOffer, choiceOffer } from './choice/choice-offer.ts';
+export { type Choosable, choosablePulls, choosableRaises } from './choice/choosable.ts';
+export { hopsOpen } from './choice/hops-open.ts';
+export { chosenFor, isChosen, type RuleGoneOver, type TestChosen } from './choice/test-chosen.ts';
 export { judgedProtocol, judgedPullProtocol } from './compare/judged-protocol.ts';
 export { dayNumber, type LegOfVisit, type LegPast, type PastTest, pastOf, takenAlike } from './compare/leg-past.ts';
 export { pairCircumstances } from './compare/pair-circumstances.ts';

@@ -1,5 +1,6 @@
 import type { Report, Side } from '@surae/analysis';
 import type { StoredDocument } from '@surae/storage';
+import { afterChosen, type TestChosen } from './choice/test-chosen.ts';
 import { afterPull, type PullEvent, pullEventKinds } from './pull-events.ts';
 import { afterAnswer, type SensorAnswerEvent } from './sensor-answers.ts';
 import type { TestKind } from './test-kind.ts';
@@ -23,6 +24,7 @@ export type VisitEvent =
   | { readonly kind: 'visit-safety'; readonly safety: Omit<SafetyAnswer, 'at'> }
   | { readonly kind: 'visit-first'; readonly first: Side }
   | { readonly kind: 'visit-test'; readonly test: TestKind }
+  | { readonly kind: 'visit-choice'; readonly choice: TestChosen }
   | { readonly kind: 'set-begun'; readonly choice: SetChoice; readonly bytesId: string }
   | { readonly kind: 'set-mark'; readonly setId: string; readonly mark: FaultMark }
   | { readonly kind: 'set-note'; readonly setId: string; readonly note: SetNote }
@@ -57,6 +59,7 @@ export const visitEventKinds = [
   'visit-safety',
   'visit-first',
   'visit-test',
+  'visit-choice',
   'set-begun',
   'set-mark',
   'set-note',
@@ -87,19 +90,29 @@ function keptSafety(visit: Visit): Visit {
   return isStoodOn ? { ...visit, earlierSafety: [...earlierSafety, safety] } : visit;
 }
 
+/** The visit before an answer that a choice of the test stands on: until something was begun, the test is chosen anew. */
+function unchosen(visit: Visit): Visit {
+  if (visit.chosen === undefined || isBegun(visit, 'heel-raise') || isBegun(visit, 'isometric')) return visit;
+  return { ...visit, chosen: [] };
+}
+
 /** The visit after one more event; an event about a set that is not there changes nothing. */
 function after(visit: Visit, event: VisitEvent, document: StoredDocument): Visit {
   switch (event.kind) {
     case 'visit-sore':
-      return { ...visit, sore: event.sore };
+      return { ...unchosen(visit), sore: event.sore };
     case 'visit-history':
-      return { ...visit, history: event.history };
+      return { ...unchosen(visit), history: event.history };
     case 'visit-safety':
       return { ...keptSafety(visit), safety: { ...noAnswer, ...event.safety, at: document.at } };
     case 'visit-first':
       return { ...visit, first: event.first };
     case 'visit-test':
       return { ...visit, tests: afterChoice(visit, event.test) };
+    case 'visit-choice': {
+      const { choice } = event;
+      return { ...visit, tests: afterChoice(visit, choice.test), chosen: afterChosen(visit.chosen, choice) };
+    }
     case 'set-begun': {
       const { choice, bytesId } = event;
       const begun = { id: document.id, choice, bytesId, begunAt: document.at };

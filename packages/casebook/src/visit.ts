@@ -1,5 +1,6 @@
 import type { IrritabilityAnswers, Report, Side } from '@surae/analysis';
 import type { CriterionId, EndReason } from '@surae/shared';
+import type { TestChosen } from './choice/test-chosen.ts';
 import type { PullSet } from './pull-set.ts';
 import type { SensorAnswerEntry } from './sensor-answers.ts';
 import type { SensorTold } from './sensor-told.ts';
@@ -144,6 +145,8 @@ export interface Visit {
   readonly first: Side | null;
   /** tests in the order in which they were chosen; absent until one was: heel raises */
   readonly tests?: readonly TestKind[];
+  /** what was chosen for each test, and on what the choice stands; absent where it was not asked */
+  readonly chosen?: readonly TestChosen[];
   /** isometric trials, one entry a leg; absent where there are none */
   readonly pulls?: readonly PullSet[];
   /** rest between the two sides of the isometric test as it was taken; absent when it was not [s] */

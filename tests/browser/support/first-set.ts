@@ -1,5 +1,5 @@
 import { noHistory, type SoreSides } from '@surae/casebook';
-import { SAFETY_LIST_VERSION } from '@surae/shared';
+import { FLOOR, SAFETY_LIST_VERSION } from '@surae/shared';
 import { MemoryStore } from '@surae/storage';
 import type { Page } from 'playwright-core';
 import { browserClock } from '../../../apps/dashboard/src/browser-clock.ts';
@@ -36,6 +36,8 @@ export async function openFirstSet(
   await book.record(id, { kind: 'visit-history', history: noHistory });
   const safety = { listVersion: SAFETY_LIST_VERSION, seenWhole: true, ticked: [], overridden: [] };
   await book.record(id, { kind: 'visit-safety', safety });
+  const choice = { test: 'heel-raise', protocolId: FLOOR.id, from: 'proposed' } as const;
+  await book.record(id, { kind: 'visit-choice', choice });
   await openStart(page, origin, choices);
   await putDocuments(page, await documentsOf(store));
   await page.evaluate((hash) => (location.hash = hash), `#/visit/${id}`);

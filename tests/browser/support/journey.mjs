@@ -1,8 +1,10 @@
 // The journey of a visit, walked by what a person sees: roles, names and the sentences of the catalogue.
 import {
+  CHOICE_WORDS,
   END_CHOICES,
   ENDING_WORDS,
   HISTORY_WORDS,
+  inWords,
   KEEP_WORDS,
   READY_WORDS,
   REST_WORDS,
@@ -91,12 +93,14 @@ export async function answerHistory(page, { told = false, next = SAFETY_WORDS.ti
 }
 
 /**
- * Goes through the whole safety list, by the keyboard as fast as one can; ticks the lines whose question matches.
+ * Goes through the whole safety list, by the keyboard as fast as one can; ticks the lines whose question matches. Where the
+ * test of the visit is then asked for, the first proposal is taken, unless the test goes on there by itself.
  *
  * @param {Page} page
  * @param {RegExp[]} [ticked]
+ * @param {{ choose?: boolean }} [choices]
  */
-export async function answerSafety(page, ticked = []) {
+export async function answerSafety(page, ticked = [], { choose = true } = {}) {
   const boxes = page.getByRole('checkbox');
   await boxes.first().waitFor();
   const count = await boxes.count();
@@ -109,6 +113,25 @@ export async function answerSafety(page, ticked = []) {
   for (const question of ticked) await page.getByRole('checkbox', { name: question }).check();
   const names = [SAFETY_WORDS.none, SAFETY_WORDS.keep, SAFETY_WORDS['keep-locked']].map(({ text }) => text);
   await page.getByRole('button', { name: new RegExp(`^(${names.join('|')})$`) }).click();
+  await page.locator('safety-step').waitFor({ state: 'detached' });
+  if (choose && (await page.locator('choice-step').count()) > 0) await chooseTest(page);
+}
+
+/**
+ * Chooses the test of a visit: the first that is proposed, or the one of this title.
+ *
+ * @param {Page} page
+ * @param {{ id: string, title: string }} [protocol]
+ */
+export async function chooseTest(page, protocol) {
+  const title = protocol && inWords(`${protocol.id}.title`, protocol.title);
+  await page.getByRole('heading', { name: CHOICE_WORDS.title.text }).waitFor();
+  const choices = page.locator('choice-step');
+  const others = choices.getByText(CHOICE_WORDS.others.text, { exact: true });
+  const wanted = choices.getByRole('button', { name: title });
+  if (title !== undefined && !(await wanted.first().isVisible())) await others.click();
+  await wanted.first().click();
+  await choices.waitFor({ state: 'detached' });
 }
 
 /**

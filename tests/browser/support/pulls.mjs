@@ -1,26 +1,28 @@
 // The isometric part of a visit, walked by what a person sees.
 import {
+  CHOICE_WORDS,
   END_CHOICES,
   ENDING_WORDS,
   PULL_ENDING_WORDS,
   PULL_READY_WORDS,
   PULL_WORDS,
   REST_WORDS,
-  TEST_CHOICE_WORDS,
+  SEATED_PULL,
 } from '@surae/shared';
-import { words } from './journey.mjs';
+import { chooseTest, words } from './journey.mjs';
 
 /** @typedef {import('playwright-core').Page} Page */
 /** @typedef {'left' | 'right'} Side */
 
 /**
- * Chooses isometric pushes on the ready page of the first leg.
+ * Goes back from the ready page of the first leg and chooses isometric pushes.
  *
  * @param {Page} page
  * @param {Side} side
  */
 export async function choosePushes(page, side) {
-  await page.getByRole('radio', { name: TEST_CHOICE_WORDS.isometric.text }).click();
+  await page.getByRole('button', { name: CHOICE_WORDS.change.text, exact: true }).click();
+  await chooseTest(page, SEATED_PULL);
   await page.getByRole('heading', { name: PULL_READY_WORDS[`title-${side}`].text }).waitFor();
 }
 

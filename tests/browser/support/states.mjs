@@ -2,9 +2,11 @@
 
 import { fileURLToPath } from 'node:url';
 import {
+  CHOICE_WORDS,
   DESCRIBE_WORDS,
   END_CHOICES,
   ENDING_WORDS,
+  FLOOR,
   FRAME_WORDS,
   HISTORY_WORDS,
   inWords,
@@ -23,6 +25,7 @@ import {
   answerSafety,
   answerSoreness,
   beginVisit,
+  chooseTest,
   endRest,
   goToFirstSet,
   keptOfCutOff,
@@ -72,7 +75,8 @@ export async function walkStates(page, origin, look) {
   await look('safety-ticked');
   await page.getByRole('checkbox').nth(0).uncheck();
   await page.getByRole('checkbox').nth(9).uncheck();
-  await answerSafety(page);
+  await answerSafety(page, [], { choose: false });
+  await choiceStates(page, look);
   await readyStates(page, look);
   await runningStates(page, look);
   await endingStates(page, look);
@@ -129,19 +133,23 @@ async function historyStates(page, look) {
   await leg.getByRole('radio', { name: HISTORY_WORDS['injury-over-a-year'].text }).click();
   await page.getByRole('button', { name: HISTORY_WORDS['one-sided-sport'].text }).click();
   await page.getByText(HISTORY_WORDS['irritable-right'].text).click();
-  await page.getByRole('radio', { name: HISTORY_WORDS['walking-or-standing'].text }).click();
+  await page.getByRole('radio', { name: HISTORY_WORDS['single-raises-or-long-walk'].text }).click();
   await look('history-told');
   await page.getByRole('button', { name: HISTORY_WORDS['go-on'].text, exact: true }).click();
   await page.getByRole('heading', { name: SAFETY_WORDS.title.text }).waitFor();
 }
 
 /** @param {Page} page @param {(name: string) => Promise<void>} look */
+async function choiceStates(page, look) {
+  await page.getByRole('heading', { name: CHOICE_WORDS.title.text }).waitFor();
+  await look('choice');
+  await chooseTest(page, FLOOR);
+}
+
+/** @param {Page} page @param {(name: string) => Promise<void>} look */
 async function readyStates(page, look) {
   await page.getByRole('heading', { name: READY_WORDS['title-left'].text }).waitFor();
   await look('ready');
-  await page.getByText(READY_WORDS['other-protocol'].text).click();
-  await look('ready-protocols');
-  await page.getByText(READY_WORDS['other-protocol'].text).click();
   await page.getByRole('radio', { name: READY_WORDS.replayed.text }).check();
   const file = page.getByLabel(READY_WORDS['choose-file'].text);
   await file.setInputFiles(fixture('broken/unknown-unit.csv'));
@@ -247,7 +255,10 @@ async function lockedStates(page, origin, look) {
   await beginVisit(page, 'Jonne Vatanen-Ruiz');
   await answerSoreness(page, { left: 'insertion', right: 'no' });
   await answerHistory(page);
-  await answerSafety(page, [lineOf('safety.rupture')]);
+  await answerSafety(page, [lineOf('safety.rupture')], { choose: false });
+  await page.getByText(CHOICE_WORDS.blocked.text).click();
+  await look('choice-blocked');
+  await chooseTest(page, FLOOR);
   await page.getByRole('heading', { name: READY_WORDS['title-right'].text }).waitFor();
   await look('ready-locked');
 }

@@ -40,6 +40,7 @@ test('for every answer about soreness the order of the steps is the same, and ea
         ['soreness', null],
         ['history', null],
         ['safety', null],
+        ['choice', null],
         ['test-first', first],
         ['ending-first', first],
         ['rest', second],
@@ -68,12 +69,14 @@ test('the current step is the first that is not done', () => {
   const first = madeSet('left', null);
   const second = madeSet('right', null);
   const begun: Visit = { ...withSore('no', 'no'), safety };
+  const chosen: Visit['chosen'] = [{ test: 'heel-raise', protocolId: 'single-leg.floor', from: 'proposed' }];
   const states: [Visit, string][] = [
     [madeVisit(), 'soreness'],
     [withSore('no', null), 'soreness'],
     [withSore('no', 'no'), 'history'],
     [{ ...withSore('no', 'no'), history: noHistory }, 'safety'],
-    [begun, 'test-first'],
+    [begun, 'choice'],
+    [{ ...begun, chosen }, 'test-first'],
     [{ ...begun, sets: [{ ...first, stoppedAt: null, end: null }] }, 'test-first'],
     [{ ...begun, sets: [{ ...first, end: null }] }, 'ending-first'],
     [{ ...begun, sets: [first] }, 'rest'],
@@ -92,7 +95,7 @@ test('steps have ids of their own', () => {
   expect(new Set(ids).size).toBe(ids.length);
 });
 
-test('soreness and the safety list may be answered anew until a set counts, what came before while no set runs, the others never', () => {
+test('soreness, the safety list and the choice may be answered anew until a set counts, what came before while no set runs, the others never', () => {
   const safety = { listVersion: '1', seenWhole: true, ticked: [], overridden: [], at: '2026-03-01T09:26:00.000+01:00' };
   const sameDay = '2026-03-01T23:59:00.000+01:00';
   const answered: Visit = { ...withSore('no', 'no'), safety };
@@ -103,11 +106,11 @@ test('soreness and the safety list may be answered anew until a set counts, what
   expect(open(madeVisit())).toEqual([]);
   expect(open(withSore('no', 'no'))).toEqual(['soreness']);
   expect(open(answered)).toEqual(['soreness', 'history', 'safety']);
-  expect(open({ ...answered, sets: [madeSet('left', null, { setAside: true })] })).toEqual([
-    'soreness',
-    'history',
-    'safety',
-  ]);
+  const all = ['soreness', 'history', 'safety', 'choice'];
+  expect(
+    open({ ...answered, chosen: [{ test: 'heel-raise', protocolId: 'single-leg.floor', from: 'other' }] }),
+  ).toEqual(all);
+  expect(open({ ...answered, sets: [madeSet('left', null, { setAside: true })] })).toEqual(all);
   const begun = { ...answered, sets: [madeSet('left', null)] };
   expect(open(begun)).toEqual(['history']);
   expect(open({ ...begun, sets: [madeSet('left', null, { end: null })] })).toEqual([]);

@@ -136,11 +136,14 @@ describe('visits', () => {
   });
 });
 
+const floorChosen = { test: 'heel-raise', protocolId: 'single-leg.floor', from: 'proposed' } as const;
+
 /** The events of a whole visit, each with the step that follows it; ids of sets are filled in while it goes. */
 const journey: readonly (readonly [(sets: readonly string[]) => VisitEvent, string])[] = [
   [() => ({ kind: 'visit-sore', sore: { left: 'insertion', right: 'no' } }), 'history'],
   [() => ({ kind: 'visit-history', history: noHistory }), 'safety'],
-  [() => ({ kind: 'visit-safety', safety: clear }), 'test-first'],
+  [() => ({ kind: 'visit-safety', safety: clear }), 'choice'],
+  [() => ({ kind: 'visit-choice', choice: floorChosen }), 'test-first'],
   [() => ({ kind: 'visit-first', first: 'left' }), 'test-first'],
   [() => ({ kind: 'set-begun', choice: choice('left'), bytesId: 'b1' }), 'test-first'],
   [([first]) => ({ kind: 'set-mark', setId: first, mark: { atS: 3, criterion: 'knee' } }), 'test-first'],

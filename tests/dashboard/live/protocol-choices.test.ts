@@ -1,27 +1,45 @@
-import { COUNT_30_S, FLOOR, SLOW_TEMPO } from '@surae/shared';
+import type { Soreness, Visit } from '@surae/casebook';
+import { COUNT_30_S, DOUBLE_LEG, FLOOR, INCLINE_10, type Protocol, SEATED_PULL, SLOW_TEMPO, STEP } from '@surae/shared';
 import { expect, test } from 'vitest';
-import { beatsPerMinute, protocolChoices, protocolOf } from '../../../apps/dashboard/src/live/protocol-choices.ts';
+import { beatsPerMinute, protocolOf, protocolOfLeg } from '../../../apps/dashboard/src/live/protocol-choices.ts';
+import { madeSet, madeVisit } from '../../support/made-visit.ts';
 
-const sore = (left: 'no' | 'insertion' | 'both-places' | 'mid-portion') => ({ sore: { left, right: 'no' } }) as const;
+const push = { test: 'isometric', from: 'proposed' } as const;
+const visit = (left: Soreness, changes: Partial<Visit> = {}): Visit => ({
+  ...madeVisit(),
+  sore: { left, right: 'no' },
+  ...changes,
+});
+const chosen = (protocol: Protocol): Partial<Visit> => ({
+  chosen: [{ test: 'heel-raise', protocolId: protocol.id, from: 'other' }],
+});
+const onBoard = madeSet('right', null);
 
-test('the level floor is the default, and only protocols for one leg are offered', () => {
-  const choices = protocolChoices(sore('no'), 'left');
-  expect(choices[0].protocol).toBe(FLOOR);
-  expect(choices.every(({ protocol }) => protocol.parameters.legs.value === 'single')).toBe(true);
-  expect(choices.every(({ blocked }) => blocked === null)).toBe(true);
+test('a leg is tested by what was chosen, the level floor where nothing was', () => {
+  expect(protocolOfLeg(visit('no'), 'left')).toBe(FLOOR);
+  expect(protocolOfLeg(visit('no', chosen(STEP)), 'left')).toBe(STEP);
+  expect(protocolOfLeg(visit('no', { chosen: [{ ...push, protocolId: SEATED_PULL.id }] }), 'left')).toBe(FLOOR);
 });
 
-test.each(['insertion', 'both-places'] as const)(
-  'with %s sore, board and step are blocked and the floor is not',
-  (place) => {
-    const blocked = protocolChoices(sore(place), 'left').filter((choice) => choice.blocked === 'insertion');
-    expect(blocked.map(({ protocol }) => protocol.id).sort()).toEqual(['single-leg.incline10', 'single-leg.step']);
-  },
-);
+test('the other leg is tested as the first one was, unless that was set aside', () => {
+  expect(onBoard.choice.protocolId).toBe(INCLINE_10.id);
+  expect(protocolOfLeg(visit('no', { ...chosen(FLOOR), sets: [onBoard] }), 'left')).toBe(INCLINE_10);
+  const aside = { ...onBoard, setAside: true };
+  expect(protocolOfLeg(visit('no', { ...chosen(FLOOR), sets: [aside] }), 'left')).toBe(FLOOR);
+});
 
-test('a sore insertion of the other side, or a sore mid-portion, blocks nothing', () => {
-  expect(protocolChoices(sore('insertion'), 'right').every(({ blocked }) => blocked === null)).toBe(true);
-  expect(protocolChoices(sore('mid-portion'), 'left').every(({ blocked }) => blocked === null)).toBe(true);
+test('a protocol that a visit has no step for, or that is not known, gives way to the level floor', () => {
+  expect(protocolOfLeg(visit('no', chosen(DOUBLE_LEG)), 'left')).toBe(FLOOR);
+  expect(protocolOfLeg(visit('no', chosen({ ...STEP, id: 'of another version' })), 'left')).toBe(FLOOR);
+});
+
+test.each(['insertion', 'both-places'] as const)('%s sore: the board of the other leg is not taken over', (place) => {
+  expect(protocolOfLeg(visit(place, { sets: [onBoard] }), 'left')).toBe(FLOOR);
+  expect(protocolOfLeg({ ...visit(place, { sets: [onBoard] }), sore: { left: 'no', right: place } }, 'left')).toBe(
+    INCLINE_10,
+  );
+  // a clinician chose it and said why
+  expect(protocolOfLeg(visit(place, { ...chosen(INCLINE_10), sets: [onBoard] }), 'left')).toBe(INCLINE_10);
 });
 
 test('a protocol is found by its id', () => {

@@ -1,9 +1,8 @@
-import { SEATED_PULL, STRAIGHT_PULL } from '@surae/shared';
+import { STRAIGHT_PULL } from '@surae/shared';
 import { expect, test } from 'vitest';
-import { holdsPulls, isAlike, pullChoices, pullProtocolOf } from '../../../apps/dashboard/src/live/pull-choices.ts';
+import { holdsPulls, isAlike, pullProtocolOf } from '../../../apps/dashboard/src/live/pull-choices.ts';
 
-test('strength tests are offered, the seated one first; rates of rise are not', () => {
-  expect(pullChoices()).toEqual([SEATED_PULL, STRAIGHT_PULL]);
+test('a protocol is found by its id', () => {
   expect(pullProtocolOf(STRAIGHT_PULL.id)).toBe(STRAIGHT_PULL);
   expect(pullProtocolOf('nothing')).toBeUndefined();
 });

@@ -3,6 +3,7 @@ import { COURSE_WORDS, END_CHOICES, PROTOCOLS, PULL_PROTOCOLS } from '@surae/sha
 import { pullClause } from '../result/pull-sentences.ts';
 import { legClause } from '../result/summary-sentence.ts';
 import { capital } from '../result/value-words.ts';
+import { entryWords } from '../words/entry-words.ts';
 import { fill } from '../words/fill.ts';
 
 function isRaises(set: VisitSet | PullSet): set is VisitSet {
@@ -18,7 +19,7 @@ function resultWords(set: VisitSet | PullSet): string {
 
 function wayWords({ choice: { protocolId } }: VisitSet | PullSet): readonly string[] {
   const known = [...PROTOCOLS, ...PULL_PROTOCOLS].find(({ id }) => id === protocolId);
-  return known === undefined ? [] : [`${capital(known.title)}.`];
+  return known === undefined ? [] : [`${capital(entryWords(known, 'title'))}.`];
 }
 
 /** One leg in one test: its count or force with its interval, by which protocol, and how it ended. */

@@ -1,5 +1,14 @@
 import type { Side } from '@surae/analysis';
-import { isBegun, isOfAnotherDay, pullSetOf, setOf, type TestKind, testsOf, type Visit } from '@surae/casebook';
+import {
+  isBegun,
+  isChosen,
+  isOfAnotherDay,
+  pullSetOf,
+  setOf,
+  type TestKind,
+  testsOf,
+  type Visit,
+} from '@surae/casebook';
 
 /** One step of a visit: a page, the side it is about, and when it is done. Later steps slot into the list. */
 export interface Step {
@@ -13,6 +22,7 @@ export type StepPage =
   | 'soreness'
   | 'history'
   | 'safety'
+  | 'choice'
   | 'test'
   | 'ending'
   | 'rest'
@@ -99,6 +109,7 @@ export function stepsOf(visit: Visit): Step[] {
       isDone: ({ history, safety, sets }) => history !== undefined || safety !== null || sets.length > 0,
     },
     { id: 'safety', page: 'safety', side: null, isDone: ({ safety }) => safety !== null },
+    { id: 'choice', page: 'choice', side: null, isDone: isChosen },
     ...testsOf(visit).flatMap((test) => stepsOfTest(visit, test)),
     { id: 'result', page: 'result', side: null, isDone: ({ closed }) => closed },
   ];
@@ -122,7 +133,7 @@ function isInSet({ sets, pulls = [] }: Visit): boolean {
 export function mayAnswerAnew(visit: Visit, step: Step, nowIso: string): boolean {
   // facts about a person and no judgement of a set: they may be told until the visit is closed, but not while a set runs
   if (step.page === 'history') return step.isDone(visit) && !visit.closed && !isInSet(visit);
-  const asked = step.page === 'soreness' || step.page === 'safety';
+  const asked = step.page === 'soreness' || step.page === 'safety' || step.page === 'choice';
   if (!asked || !step.isDone(visit)) return false;
   if (!isBegun(visit, 'heel-raise') && !isBegun(visit, 'isometric')) return true;
   const { safety, closed } = visit;

@@ -1,22 +1,22 @@
 import type { Side } from '@surae/analysis';
-import type { Visit } from '@surae/casebook';
+import { choiceBlocks, choiceFacts, choosableRaises, chosenFor, type Visit } from '@surae/casebook';
 import { PROTOCOLS, type Protocol } from '@surae/shared';
 
-/** A protocol for one leg, and why it cannot be chosen now. */
-export interface ProtocolChoice {
-  readonly protocol: Protocol;
-  readonly blocked: 'insertion' | null;
-}
-
-/** Standing protocols for one leg, the default first: the visit does not ask for a load on the knee. Where the insertion is sore, only a level floor may be chosen. */
-export function protocolChoices({ sore }: Pick<Visit, 'sore'>, side: Side): ProtocolChoice[] {
-  const isInsertion = sore[side] === 'insertion' || sore[side] === 'both-places';
-  return PROTOCOLS.filter(
-    ({ parameters: { legs, externalMass } }) => legs.value === 'single' && externalMass.value !== 'on-knee',
-  ).map((protocol) => ({
-    protocol,
-    blocked: isInsertion && protocol.parameters.surface.value !== 'floor' ? 'insertion' : null,
-  }));
+/**
+ * The protocol of the set of a leg: what the other leg did, else what was chosen, else the default. In a visit that was begun
+ * before there was a choice, a surface that is not for this leg gives way to the default.
+ */
+export function protocolOfLeg(visit: Visit, side: Side): Protocol {
+  const [standing] = choosableRaises;
+  const chosen = chosenFor(visit, 'heel-raise');
+  const done = visit.sets.filter(({ setAside }) => !setAside).at(-1)?.choice.protocolId;
+  const wanted = protocolOf(done ?? chosen?.protocolId ?? '');
+  if (wanted === undefined || !choosableRaises.includes(wanted)) return standing!;
+  if (wanted.id === chosen?.protocolId) return wanted;
+  const isBlocked = choiceBlocks(wanted, choiceFacts(visit, [])).some(
+    ({ rule, legs }) => rule === 'insertion-not-floor' && legs.includes(side),
+  );
+  return isBlocked ? standing! : wanted;
 }
 
 /** The protocol of this id; undefined when there is none. */

@@ -4,11 +4,6 @@ import { PULL_PROTOCOLS, type PullProtocol } from '@surae/shared';
 /** Places of a sensor of pushes, the default first. */
 export const pullPlacements: readonly PullPlacement[] = ['platform', 'inline'];
 
-/** Strength protocols, the default first. Rates of rise are for research and not offered in a visit. */
-export function pullChoices(): PullProtocol[] {
-  return PULL_PROTOCOLS.filter(({ parameters }) => parameters.effort.value === 'ramp');
-}
-
 /** The isometric protocol of this id; undefined when there is none. */
 export function pullProtocolOf(id: string): PullProtocol | undefined {
   return PULL_PROTOCOLS.find((protocol) => protocol.id === id);

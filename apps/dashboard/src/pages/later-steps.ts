@@ -1,6 +1,11 @@
 /** Loads the steps that are too heavy for the first page. */
 export function loadLaterSteps(): Promise<unknown> {
-  return Promise.all([import('./result-step.ts'), import('./test-step.ts'), import('./pull-step.ts')]);
+  return Promise.all([
+    import('./choice-step.ts'),
+    import('./result-step.ts'),
+    import('./test-step.ts'),
+    import('./pull-step.ts'),
+  ]);
 }
 
 /** The same as soon as there is nothing else to do: whoever looks at the list of people opens a visit next. */

@@ -1,5 +1,5 @@
 import { consume } from '@lit/context';
-import type { OwnErrorsEntry, OwnErrorsKept } from '@surae/casebook';
+import { choosablePulls, type OwnErrorsEntry, type OwnErrorsKept } from '@surae/casebook';
 import { COMPARISON_RULES, OWN_ERROR_WORDS, PROTOCOLS, PULL_PROTOCOLS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
@@ -12,7 +12,6 @@ import {
   ownErrorFromFile,
 } from '../journey/own-errors-form.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
-import { pullChoices } from '../live/pull-choices.ts';
 import '../parts/chip-choice.ts';
 import type { ChipChosen } from '../parts/chip-choice.ts';
 import { fieldStyle } from '../parts/field-style.ts';
@@ -39,7 +38,7 @@ const empty: OwnErrorFields = {
 };
 
 /** Protocols whose results are held against an error; a rate of rise is not. */
-const protocols: readonly { readonly id: string; readonly title: string }[] = [...PROTOCOLS, ...pullChoices()];
+const protocols: readonly { readonly id: string; readonly title: string }[] = [...PROTOCOLS, ...choosablePulls];
 
 /** Units with and without `-share`, by what a protocol measures. */
 const counted = ['1', '1-share'] as const;

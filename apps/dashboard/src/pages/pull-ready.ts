@@ -1,6 +1,6 @@
 import { consume } from '@lit/context';
 import { type PullPlacement, pullFingerprint, type Side } from '@surae/analysis';
-import { mayTest, type PullChoice, type SetUpKept, type Visit } from '@surae/casebook';
+import { choosablePulls, chosenFor, mayTest, type PullChoice, type SetUpKept, type Visit } from '@surae/casebook';
 import { LIVE_WORDS, PULL_READY_WORDS, type PullProtocol, READY_WORDS, SAFETY_LIST } from '@surae/shared';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -19,19 +19,19 @@ import type { VisitBook } from '../journey/visit-book.ts';
 import { fileWords } from '../live/file-words.ts';
 import { type HandedLeg, type HandedRecording, handedLeg } from '../live/handed-recording.ts';
 import { handedFor, useTaken } from '../live/handed-use.ts';
-import { holdsPulls, isAlike, pullChoices, pullPlacements, pullProtocolOf } from '../live/pull-choices.ts';
+import { holdsPulls, isAlike, pullPlacements, pullProtocolOf } from '../live/pull-choices.ts';
 import { playsRecordings } from '../live/recording-chooser.ts';
 import { otherLegSensor } from '../live/sensor-change.ts';
 import { base } from '../styles/base.ts';
 import { entryWords } from '../words/entry-words.ts';
 import { fill } from '../words/fill.ts';
+import '../parts/earlier-test.ts';
 import '../parts/sensor-in-hand.ts';
 import '../parts/set-up-check.ts';
 import type { SensorLooked, SetUpLooked } from '../parts/set-up-check.ts';
 import '../parts/source-check.ts';
 import '../parts/taken-list.ts';
 import type { TakenChosen } from '../parts/taken-list.ts';
-import '../parts/test-choice.ts';
 import { leverStyle, readyStyle } from './ready-style.ts';
 
 const origins = ['live', 'simulated', 'replayed'] as const satisfies readonly PullChoice['origin'][];
@@ -78,10 +78,11 @@ export class PullReady extends LitElement {
     if (this.shelf.held !== undefined) this.origin = 'live';
     const handed = handedFor(this.sensors, this.visit);
     if (handed !== undefined) this.takeUp(handed);
-    const choices = pullChoices();
     const last = this.lastChoice;
-    this.protocol = (last && pullProtocolOf(last.protocolId)) ?? choices[0]!;
-    this.placement = last?.placement ?? (this.shelf.held?.placement === 'inline' ? 'inline' : 'platform');
+    const chosen = chosenFor(this.visit, 'isometric');
+    this.protocol = pullProtocolOf((last ?? chosen)?.protocolId ?? '') ?? choosablePulls[0]!;
+    const worn = this.shelf.held === undefined ? chosen?.placement : this.shelf.held.placement;
+    this.placement = last?.placement ?? (worn === 'inline' ? 'inline' : 'platform');
   }
 
   private get gate(): ReturnType<typeof mayTest> {
@@ -153,7 +154,7 @@ export class PullReady extends LitElement {
       </h1>
       <div class="sheet">
         <div class="choice">
-          <test-choice .visit=${this.visit} .side=${this.side} .test=${'isometric' as const}></test-choice>
+          <earlier-test .visit=${this.visit} .side=${this.side} .test=${'isometric' as const}></earlier-test>
           ${this.protocols()} ${this.rigs()} ${this.sources()} ${this.leverField()}
         </div>
         <div class="go">${this.setUp()} ${this.cautions()} ${this.start()}</div>
@@ -174,7 +175,7 @@ export class PullReady extends LitElement {
     return html`<fieldset>
       <legend>${READY_WORDS.protocol.text}</legend>
       ${isUnlike ? html`<p class="voice">${READY_WORDS['unlike-other-side'].text}</p>` : nothing}
-      ${pullChoices().map((protocol) =>
+      ${choosablePulls.map((protocol) =>
         this.option(
           'protocol',
           entryWords(protocol, 'title'),

@@ -1,6 +1,6 @@
 import { consume } from '@lit/context';
 import { type Placement, protocolFingerprint, type Side } from '@surae/analysis';
-import { mayTest, type SetChoice, type SetUpKept, type Visit } from '@surae/casebook';
+import { chosenFor, mayTest, type SetChoice, type SetUpKept, type Visit } from '@surae/casebook';
 import { LIVE_WORDS, type Protocol, READY_WORDS, SAFETY_LIST } from '@surae/shared';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -18,21 +18,22 @@ import type { VisitBook } from '../journey/visit-book.ts';
 import { fileWords } from '../live/file-words.ts';
 import { type HandedLeg, type HandedRecording, handedLeg } from '../live/handed-recording.ts';
 import { handedFor, useTaken } from '../live/handed-use.ts';
-import { protocolChoices, protocolOf } from '../live/protocol-choices.ts';
+import { protocolOf, protocolOfLeg } from '../live/protocol-choices.ts';
 import { playsRecordings } from '../live/recording-chooser.ts';
 import { fits } from '../live/recording-fit.ts';
 import { otherLegSensor } from '../live/sensor-change.ts';
 import { base } from '../styles/base.ts';
-import { entryWords, firstRemark } from '../words/entry-words.ts';
+import { entryWords } from '../words/entry-words.ts';
 import { fill } from '../words/fill.ts';
+import '../parts/chosen-test.ts';
+import '../parts/earlier-test.ts';
 import '../parts/sensor-in-hand.ts';
 import '../parts/set-up-check.ts';
 import type { PlaceAnswered, SensorLooked, SetUpLooked } from '../parts/set-up-check.ts';
 import '../parts/source-check.ts';
 import '../parts/taken-list.ts';
-import type { TakenChosen } from '../parts/taken-list.ts';
-import '../parts/test-choice.ts';
 import { foldStyle } from '../parts/fold-style.ts';
+import type { TakenChosen } from '../parts/taken-list.ts';
 import { readyStyle } from './ready-style.ts';
 
 const placements: readonly Placement[] = ['foot', 'heel', 'trunk', 'platform'];
@@ -76,11 +77,9 @@ export class SetReady extends LitElement {
     if (this.shelf.held !== undefined) this.origin = 'live';
     const handed = handedFor(this.sensors, this.visit);
     if (handed !== undefined) this.takeUp(handed);
-    const allowed = protocolChoices(this.visit, this.side).filter(({ blocked }) => blocked === null);
-    const wanted = allowed.find(({ protocol }) => protocol.id === this.lastChoice?.protocolId) ?? allowed[0];
-    this.protocol = wanted!.protocol;
+    this.protocol = protocolOfLeg(this.visit, this.side);
     const told = handed === undefined ? null : handedLeg(handed, this.side).placement;
-    this.placement = told ?? this.lastChoice?.placement ?? this.worn() ?? 'foot';
+    this.placement = told ?? this.lastChoice?.placement ?? this.worn() ?? this.chosenPlace() ?? 'foot';
   }
 
   /** Where the connected sensor can be worn, by its description or by what it measures. */
@@ -88,6 +87,11 @@ export class SetReady extends LitElement {
     const told = this.shelf.held?.placement;
     const likely = placements.filter((placement) => this.shelf.fits(placement, 'heel-raise'));
     return likely.find((placement) => placement === told) ?? likely[0];
+  }
+
+  /** Where the sensor sat last time, when the test of that time was taken over and no sensor in hand says otherwise. */
+  private chosenPlace(): Placement | undefined {
+    return placements.find((placement) => placement === chosenFor(this.visit, 'heel-raise')?.placement);
   }
 
   private get isLocked(): boolean {
@@ -154,8 +158,8 @@ export class SetReady extends LitElement {
       </h1>
       <div class="sheet">
         <div class="choice">
-          <test-choice .visit=${this.visit} .side=${this.side} .test=${'heel-raise' as const}></test-choice>
-          ${this.protocols()} ${this.places()} ${this.sources()}
+          <earlier-test .visit=${this.visit} .side=${this.side} .test=${'heel-raise' as const}></earlier-test>
+          ${this.protocolShown()} ${this.places()} ${this.sources()}
         </div>
         <div class="go">
           ${this.cautions()}
@@ -175,31 +179,14 @@ export class SetReady extends LitElement {
     `;
   }
 
-  private protocols(): TemplateResult {
-    const choices = protocolChoices(this.visit, this.side);
+  private protocolShown(): TemplateResult {
     const other = this.visit.sets.filter(({ setAside, choice }) => !setAside && choice.side !== this.side).at(-1);
     const isUnlike = other !== undefined && protocolOf(other.choice.protocolId) !== this.protocol;
-    return html`<fieldset>
-      <legend>${READY_WORDS.protocol.text}</legend>
-      <p class="chosen">${entryWords(this.protocol, 'title')}</p>
-      ${choices.some(({ blocked }) => blocked !== null) ? html`<p class="voice">${READY_WORDS['floor-only'].text}</p>` : nothing}
+    return html`<section>
+      <h2>${READY_WORDS.protocol.text}</h2>
+      <chosen-test .visit=${this.visit} .test=${'heel-raise' as const} .protocol=${this.protocol}></chosen-test>
       ${isUnlike ? html`<p class="voice">${READY_WORDS['unlike-other-side'].text}</p>` : nothing}
-      <details>
-        <summary>${READY_WORDS['other-protocol'].text}</summary>
-        ${choices.map(({ protocol, blocked }) =>
-          this.option(
-            'protocol',
-            entryWords(protocol, 'title'),
-            this.protocol === protocol,
-            blocked !== null,
-            () => {
-              this.protocol = protocol;
-            },
-            blocked === null ? firstRemark(protocol) : READY_WORDS[`blocked-${blocked}`].text,
-          ),
-        )}
-      </details>
-    </fieldset>`;
+    </section>`;
   }
 
   private option(

@@ -8,12 +8,12 @@ import { bookContext, doorContext } from '../contexts/capabilities.ts';
 import { focusHeading } from '../heading-focus.ts';
 import { openedVisit } from '../journey/opened-visit.ts';
 import { ReadsInOrder } from '../journey/reads-in-order.ts';
+import type { StepAskedFor } from '../journey/step-asked-for.ts';
 import { currentStep, otherSide, type Step, stepsOf } from '../journey/steps.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { type VisitEventRequest, visitEvent } from '../journey/visit-event-request.ts';
 import { pageTitle, visitTitle } from '../page-title.ts';
 import '../parts/safety-notes.ts';
-import type { StepAskedFor } from '../parts/step-line.ts';
 import '../parts/step-line.ts';
 import { hashOf } from '../route.ts';
 import { base } from '../styles/base.ts';
@@ -162,16 +162,17 @@ export class VisitPage extends LitElement {
     }
     const step = this.stepOf(this.visit);
     const isTest = step.page === 'test' || step.page === 'pull';
-    return html`<div @visit-event=${this.keep} @visit-moved=${() => void this.load()}>
+    const isBeforeTest = isTest || step.page === 'choice';
+    return html`<div
+      @visit-event=${this.keep}
+      @visit-moved=${() => void this.load()}
+      @step-asked-for=${(event: StepAskedFor) => (this.anew = event.detail)}
+    >
       <div class="around">
         <p class="who quiet">${this.person.name}</p>
-        <step-line
-          .visit=${this.visit}
-          at=${step.id}
-          @step-asked-for=${(event: StepAskedFor) => (this.anew = event.detail)}
-        ></step-line>
+        <step-line .visit=${this.visit} at=${step.id}></step-line>
         ${this.notKept ? html`<p class="voice" role="alert">${STEP_WORDS['not-kept'].text}</p>` : null}
-        ${isTest ? html`<safety-notes .visit=${this.visit}></safety-notes>` : null}
+        ${isBeforeTest ? html`<safety-notes .visit=${this.visit}></safety-notes>` : null}
       </div>
       <div class="step">${this.step(step, this.visit, this.person)}</div>
       ${isTest ? html`<div class="around">${this.otherFirst(step, this.visit)}</div>` : null}
@@ -186,6 +187,8 @@ export class VisitPage extends LitElement {
         return html`<history-step .visit=${visit} .earlier=${this.earlier}></history-step>`;
       case 'safety':
         return html`<safety-step .visit=${visit}></safety-step>`;
+      case 'choice':
+        return html`<choice-step .visit=${visit} .earlier=${this.earlier}></choice-step>`;
       case 'ending':
         return html`<ending-step .visit=${visit} .person=${person} .side=${side}></ending-step>`;
       case 'rest':

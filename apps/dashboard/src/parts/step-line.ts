@@ -4,13 +4,11 @@ import { STEP_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { clockContext, type HostClock } from '../contexts/capabilities.ts';
+import { stepAskedFor } from '../journey/step-asked-for.ts';
 import { stepName } from '../journey/step-names.ts';
 import { mayAnswerAnew, type Step, stepsOf } from '../journey/steps.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
-
-/** A step that somebody wants to answer anew. */
-export type StepAskedFor = CustomEvent<Step['id']>;
 
 /** Where in a visit one is, in words: which steps are done, which is now, which are to come. Tells `step-asked-for`. */
 @customElement('step-line')
@@ -107,6 +105,6 @@ export class StepLine extends LitElement {
   }
 
   private ask({ id }: Step): void {
-    this.dispatchEvent(new CustomEvent('step-asked-for', { detail: id }));
+    this.dispatchEvent(stepAskedFor(id));
   }
 }

@@ -101,6 +101,17 @@ const bodies: Readonly<Record<string, z.ZodType>> = {
   }),
   'visit-first': z.looseObject({ first: side }),
   'visit-test': z.looseObject({ test: z.enum(['heel-raise', 'isometric']) }),
+  'visit-choice': z.looseObject({
+    choice: z.looseObject({
+      test: z.enum(['heel-raise', 'isometric']),
+      protocolId: z.string().min(1),
+      placement: z.string().min(1).exactOptional(),
+      from: z.enum(['last-time', 'proposed', 'other']),
+      goneOver: z
+        .array(z.looseObject({ rule: z.string(), legs: z.array(side), reason: z.string().min(1) }))
+        .exactOptional(),
+    }),
+  }),
   'set-begun': z.looseObject({ choice: setChoice, bytesId: id }),
   'set-mark': z.looseObject({ ...ofSet, mark: z.looseObject({ atS: seconds, criterion }) }),
   'set-note': z.looseObject({

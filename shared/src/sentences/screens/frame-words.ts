@@ -28,6 +28,7 @@ export const STEP_WORDS = sentences('screen.steps', {
   soreness: 'soreness',
   history: 'what came before',
   safety: 'safety list',
+  choice: 'choice of test',
   'test-left': 'left leg: set',
   'test-right': 'right leg: set',
   'ending-left': 'left leg: how it ended',

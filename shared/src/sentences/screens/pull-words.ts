@@ -2,10 +2,6 @@ import { sentences } from '../sentence.ts';
 
 /** Words for choosing what is tested. */
 export const TEST_CHOICE_WORDS = sentences('screen.test-choice', {
-  legend: 'What is tested',
-  'heel-raise': 'heel raises to fatigue',
-  isometric: 'isometric push (plantarflexion)',
-  order: 'Of two tests on one day the push comes first: raises to fatigue cost about 20 % of the greatest force.',
   'after-raises':
     'This leg did heel raises {ago} ago. They cost about 20 % of the greatest force (Sara et al. 2021, PLoS One 16:e0253276): read the result as of a tired calf.',
   'after-pushes': 'This leg did isometric pushes {ago} ago.',

@@ -5,10 +5,6 @@ export const READY_WORDS = sentences('screen.ready', {
   'title-left': 'Left leg: ready?',
   'title-right': 'Right leg: ready?',
   protocol: 'Protocol',
-  'other-protocol': 'Choose another protocol',
-  'blocked-insertion':
-    'Not now: the heel bone is sore on this side, and here the heel starts below the toes. Level floor only.',
-  'floor-only': 'The heel bone is sore on this side: level floor only.',
   'unlike-other-side': 'The other leg was tested in another way. Left and right can then not be compared.',
   placement: 'Where the sensor sits',
   heel: 'string at the heel',

@@ -1,23 +1,17 @@
 import { consume } from '@lit/context';
 import type { Side } from '@surae/analysis';
-import { betweenTestsS, earlierTest, isBegun, type TestKind, testsOf, type Visit } from '@surae/casebook';
+import { betweenTestsS, earlierTest, type TestKind, type Visit } from '@surae/casebook';
 import { TEST_CHOICE_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { clockContext, type HostClock } from '../contexts/capabilities.ts';
 import { minutesAndSeconds } from '../journey/rest-news.ts';
-import { visitEvent } from '../journey/visit-event-request.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
-import type { ChipChosen } from './chip-choice.ts';
-import './chip-choice.ts';
 
-const kinds: readonly TestKind[] = ['heel-raise', 'isometric'];
-const chips = kinds.map((value) => ({ value, text: TEST_CHOICE_WORDS[value].text }));
-
-/** Which test comes next, while it can be chosen; and what the same leg did before in this visit. */
-@customElement('test-choice')
-export class TestChoice extends LitElement {
+/** What the same leg did before in this visit, by the other test, and how much rest is still to be left. */
+@customElement('earlier-test')
+export class EarlierTest extends LitElement {
   static override styles = [
     base,
     css`
@@ -45,28 +39,7 @@ export class TestChoice extends LitElement {
     super.disconnectedCallback();
   }
 
-  override render(): TemplateResult {
-    const { visit, test } = this;
-    const isOpen = !isBegun(visit, test) && testsOf(visit).length === 1;
-    return html`${
-      isOpen
-        ? html`<chip-choice
-              legend=${TEST_CHOICE_WORDS.legend.text}
-              .chips=${chips}
-              .value=${test}
-              @chip-chosen=${(event: ChipChosen) => this.choose(event.detail as TestKind)}
-            ></chip-choice>
-            ${test === 'heel-raise' ? html`<p class="quiet">${TEST_CHOICE_WORDS.order.text}</p>` : nothing}`
-        : nothing
-    }
-    ${this.earlier()}`;
-  }
-
-  private choose(test: TestKind): void {
-    if (test !== this.test) this.dispatchEvent(visitEvent({ kind: 'visit-test', test }));
-  }
-
-  private earlier(): TemplateResult | typeof nothing {
+  override render(): TemplateResult | typeof nothing {
     const before = earlierTest(this.visit, this.side, this.test, this.nowIso);
     if (before === undefined) return nothing;
     const words = TEST_CHOICE_WORDS;
