@@ -82,6 +82,7 @@ describe('a store that version 1 wrote', () => {
       'visit-history',
       'visit-test',
       'visit-choice',
+      'verdict-by-hand',
       'sensor-answer',
       ...pullEventKinds,
     ];

@@ -49,6 +49,7 @@ export type {
 } from './assess/pull-report.ts';
 export type { PullContext, PullPlacement, PullSubject, PullTestRequest } from './assess/pull-request.ts';
 export { type EffortRow, effortRow, type PullRow, pullRow } from './assess/pull-rows.ts';
+export { type HandVerdict, type RecountRequest, recounted } from './assess/recount.ts';
 export type {
   AssessedRepetition,
   BlockDifference,

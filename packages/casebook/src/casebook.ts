@@ -1,4 +1,5 @@
 import type { StoredDocument } from '@surae/storage';
+import { acceptedVisit } from './accepted-set.ts';
 import { laidOver } from './amendments.ts';
 import { type Certificate, certificatesOf } from './calibrations.ts';
 import { type DescriptionEntry, descriptionEntries } from './description-entries.ts';
@@ -119,7 +120,7 @@ export function casebookOf(documents: readonly StoredDocument[]): Casebook {
       const inside = about.get(visit.id) ?? [];
       const end = inside.find(({ kind }) => kind === 'visit-closed');
       return {
-        visit: foldVisit(visit, inside),
+        visit: acceptedVisit(foldVisit(visit, inside)),
         person: end === undefined ? person : amendedAsOf(born, amendments, end.at),
         verdictsByHand: entries(inside, 'verdict-by-hand'),
       };

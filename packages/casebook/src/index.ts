@@ -1,3 +1,11 @@
+export {
+  acceptedSet,
+  acceptedVisit,
+  automaticReport,
+  handVerdict,
+  type VerdictAgreement,
+  verdictAgreement,
+} from './accepted-set.ts';
 export { type AmendmentRefused, type AmendmentRules, laidOver } from './amendments.ts';
 export { calibrationTold } from './calibration-told.ts';
 export {
@@ -52,6 +60,7 @@ export {
   soreLegs,
 } from './history.ts';
 export { type BodyKind, bodyVersion } from './kinds/body-kind.ts';
+export { isJudgedByHand } from './judged-by-hand.ts';
 export type { AuditEntry, ReliabilitySet } from './kinds/clinic-kinds.ts';
 export { documentJsonSchema } from './kinds/document-schema.ts';
 export { kindOf, kinds } from './kinds/kinds.ts';

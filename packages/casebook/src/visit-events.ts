@@ -1,6 +1,8 @@
 import type { Report, Side } from '@surae/analysis';
 import type { StoredDocument } from '@surae/storage';
 import { afterChosen, type TestChosen } from './choice/test-chosen.ts';
+import { entryOf } from './entry.ts';
+import type { VerdictByHand } from './kinds/person-kinds.ts';
 import { afterPull, type PullEvent, pullEventKinds } from './pull-events.ts';
 import { afterAnswer, type SensorAnswerEvent } from './sensor-answers.ts';
 import type { TestKind } from './test-kind.ts';
@@ -45,6 +47,7 @@ export type VisitEvent =
       readonly software?: string;
     }
   | { readonly kind: 'set-aside'; readonly setId: string; readonly why: string }
+  | ({ readonly kind: 'verdict-by-hand' } & VerdictByHand)
   | { readonly kind: 'rest-over'; readonly restS: number }
   | { readonly kind: 'visit-closed' }
   | SensorAnswerEvent
@@ -67,6 +70,7 @@ export const visitEventKinds = [
   'set-end',
   'set-result',
   'set-aside',
+  'verdict-by-hand',
   'rest-over',
   'visit-closed',
   'sensor-answer',
@@ -136,7 +140,17 @@ function after(visit: Visit, event: VisitEvent, document: StoredDocument): Visit
     case 'set-result':
       return changed(visit, event.setId, (set) => ({ ...set, report: event.report }));
     case 'set-aside':
-      return changed(visit, event.setId, (set) => ({ ...set, setAside: true, setAsideWhy: event.why }));
+      return changed(visit, event.setId, (set) => ({
+        ...set,
+        setAside: true,
+        setAsideWhy: event.why,
+        setAsideBy: document.id,
+      }));
+    case 'verdict-by-hand':
+      return changed(visit, event.setId, (set) => ({
+        ...set,
+        byHand: [...(set.byHand ?? []), entryOf<VerdictByHand>(document)],
+      }));
     case 'rest-over':
       return { ...visit, restS: event.restS };
     case 'visit-closed':
@@ -161,7 +175,7 @@ function after(visit: Visit, event: VisitEvent, document: StoredDocument): Visit
   }
 }
 
-/** The visit that a list of stored documents tells of, in the order in which they were added. */
+/** The visit that a list of stored documents tells of, in the order in which they were added; see also `acceptedVisit`. */
 export function foldVisit(begun: StoredDocument, documents: readonly StoredDocument[]): Visit {
   const { personId } = begun.body as { personId: string };
   const start: Visit = {

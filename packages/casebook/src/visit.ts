@@ -1,6 +1,8 @@
 import type { IrritabilityAnswers, Report, Side } from '@surae/analysis';
 import type { CriterionId, EndReason } from '@surae/shared';
 import type { TestChosen } from './choice/test-chosen.ts';
+import type { Entry } from './entry.ts';
+import type { VerdictByHand } from './kinds/person-kinds.ts';
 import type { PullSet } from './pull-set.ts';
 import type { SensorAnswerEntry } from './sensor-answers.ts';
 import type { SensorTold } from './sensor-told.ts';
@@ -82,11 +84,18 @@ export interface VisitSet {
   /** absent where nothing was noted */
   readonly notes?: readonly SetNote[];
   readonly end: SetEnd | null;
+  /** as it counts; in an accepted visit with what a person saw laid over the automatic verdicts */
   readonly report: Report | null;
+  /** what a person saw in single repetitions, the oldest first; absent where nobody judged by hand */
+  readonly byHand?: readonly Entry<VerdictByHand>[];
+  /** the report as the final pass made it, where verdicts by hand are laid over it; absent elsewhere */
+  readonly automatic?: Report;
   /** taken back by the tester: kept, not counted */
   readonly setAside: boolean;
   /** why it was taken back */
   readonly setAsideWhy: string | null;
+  /** id of the document that took it back; absent where it was not */
+  readonly setAsideBy?: string;
 }
 
 /** When the latest surgery, rupture, fracture, or tear of a nerve or the calf of a leg was. */

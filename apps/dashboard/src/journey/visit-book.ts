@@ -37,8 +37,10 @@ import {
   zeroSchema,
 } from '@surae/casebook';
 import type { ByteWriter, DocumentQuery, Json, NewDocument, RecordStore, StoredDocument } from '@surae/storage';
+import { acceptedPast, acceptedVisits } from './accepted-reads.ts';
 import { keptCaseload } from './kept-caseload.ts';
 import { PersonLog } from './person-log.ts';
+import { PersonNotes } from './person-notes.ts';
 import {
   personAtVisit,
   personAtVisitKinds,
@@ -77,6 +79,8 @@ export class VisitBook extends EventTarget {
   readonly taken: TakenShelf;
   /** what is written down about people beside their visits */
   readonly log: PersonLog;
+  /** what is kept of people beside their visits */
+  readonly notes: PersonNotes;
   private readonly store: RecordStore;
   private readonly clock: WallClock;
   private readonly author: string;
@@ -100,6 +104,7 @@ export class VisitBook extends EventTarget {
     };
     this.taken = new TakenShelf(store, hand);
     this.log = new PersonLog(hand);
+    this.notes = new PersonNotes(hand);
   }
 
   private async documents(query: DocumentQuery): Promise<readonly StoredDocument[]> {
@@ -247,9 +252,8 @@ export class VisitBook extends EventTarget {
 
   async visit(id: string): Promise<Visit | undefined> {
     const begun = await this.document(id, 'visit');
-    return begun === undefined
-      ? undefined
-      : foldVisit(begun, await this.documents({ about: id, kind: visitEventKinds }));
+    if (begun === undefined) return undefined;
+    return (await acceptedVisits([foldVisit(begun, await this.documents({ about: id, kind: visitEventKinds }))]))[0];
   }
 
   /** A visit with its person and the visits before it, as its page shows them: one look at everything of the person. */
@@ -257,12 +261,13 @@ export class VisitBook extends EventTarget {
     const begun = await this.store.document(id);
     if (begun?.kind !== 'visit' || begun.about === null) return undefined;
     const kind = [...personAtVisitKinds, ...visitKinds];
-    return visitAndPast(await this.documents({ whose: begun.about, kind }), id);
+    return acceptedPast(visitAndPast(await this.documents({ whose: begun.about, kind }), id));
   }
 
   /** Visits of a person, the newest first. */
   async visitsOf(personId: string): Promise<readonly Visit[]> {
-    return visitsIn(await this.documents({ whose: personId, kind: visitKinds })).toReversed();
+    const visits = visitsIn(await this.documents({ whose: personId, kind: visitKinds }));
+    return (await acceptedVisits(visits)).toReversed();
   }
 
   /** Adds an event to a visit; gives the id of its document. Refuses a set that the safety list keeps from beginning. */

@@ -23,7 +23,15 @@ import { setMeasures } from './set-measures.ts';
 import type { JudgingSettings } from './settings.ts';
 import { testEnd } from './test-end.ts';
 
-function observabilityAt(placement: Placement): (criterion: CriterionId) => Observability {
+/**
+ * What a placement sees of each criterion.
+ *
+ * @param placement - of the sensor [-]
+ * @returns how far it sees a criterion [-]
+ *
+ * Source: ours, see the notes in the criteria
+ */
+export function observabilityAt(placement: Placement): (criterion: CriterionId) => Observability {
   return (criterion) => OBSERVABILITY.find((entry) => entry.subject === criterion)?.by[placement] ?? 'not-observed';
 }
 

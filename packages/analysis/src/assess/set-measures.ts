@@ -62,6 +62,27 @@ function greatest(values: readonly number[]): number | null {
   return values.length === 0 ? null : Math.max(...values);
 }
 
+/**
+ * Measures of the repetitions that score: those that pass before the end of the test.
+ *
+ * @param repetitions - all attempted ones, in order [m, J]
+ * @param endAt - last repetition of the test, from 1; 0 for none [-]
+ * @returns time from the first start to the end of the test, displacement and work [s, m, J]
+ *
+ * Source: definition
+ */
+export function scoredMeasures(
+  repetitions: readonly AssessedRepetition[],
+  endAt: number,
+): Pick<SetMeasures, 'timeToEndS' | 'scoredDisplacementM' | 'scoredWork'> {
+  const scored = repetitions.filter((one) => one.passes && !one.afterEnd);
+  return {
+    timeToEndS: endAt > 0 ? repetitions[endAt - 1].endS - repetitions[0].startS : null,
+    scoredDisplacementM: displacement(scored),
+    scoredWork: totalWork(scored),
+  };
+}
+
 /** What the measures of a set are taken from. */
 export interface MeasureInputs {
   readonly detection: Detection;
@@ -91,21 +112,20 @@ export function setMeasures(inputs: MeasureInputs): SetMeasures {
   const relative = raises.map((raise) => (raise.topInGap ? undefined : raise.heightM));
   const fade = heightFade(relative, inputs.referenceOnTraceM, BELOW_SHARES);
   const heights = repetitions.flatMap((one) => one.heightM ?? one.riseM ?? []);
-  const scored = repetitions.filter((one) => one.passes && !one.afterEnd);
+  const { timeToEndS, scoredDisplacementM, scoredWork } = scoredMeasures(repetitions, inputs.endAt);
   const known = relative.filter((value) => value !== undefined);
   const highest = greatest(known);
-  const last = inputs.endAt > 0 ? raises[inputs.endAt - 1] : undefined;
   return {
     heightsMeasured: heights.length,
-    timeToEndS: last === undefined ? null : last.endS - raises[0].startS,
+    timeToEndS,
     peakHeightM: greatest(heights),
     meanHeightM: meanOf(heights),
     firstThreeHeightM: heights.length < 3 ? null : mean(heights.slice(0, 3)),
     lastThreeHeightM: heights.length < 3 ? null : mean(heights.slice(-3)),
     displacementM: displacement(repetitions),
-    scoredDisplacementM: displacement(scored),
+    scoredDisplacementM,
     work: totalWork(repetitions),
-    scoredWork: totalWork(scored),
+    scoredWork,
     meanPowerW: meanOf(repetitions.flatMap((one) => one.meanPowerW ?? [])),
     peakPowerW: greatest(repetitions.flatMap((one) => one.peakPowerW ?? [])),
     timeUnderTensionS: raises.reduce((sum, raise) => sum + (raise.endS - raise.startS), 0),

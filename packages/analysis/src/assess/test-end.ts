@@ -3,6 +3,9 @@ import type { Raise } from '../raises/detection.ts';
 import type { FaultEnd } from '../raises/end-rule.ts';
 import type { TestEnd } from './report.ts';
 
+/** When a repetition began, was highest and was over [s]. */
+type TimedRaise = Pick<Raise, 'startS' | 'topS' | 'endS'>;
+
 const CLASS_OF: Readonly<Record<EndReason, TestEnd['class']>> = {
   fatigue: 'capacity',
   'heel-cannot-leave': 'capacity',
@@ -38,7 +41,7 @@ export function endClass(reason: EndReason): TestEnd['class'] {
  * Source: definition
  */
 export function protocolLimit(
-  raises: readonly Raise[],
+  raises: readonly TimedRaise[],
   parameters: ProtocolParameters,
 ): { readonly count: number; readonly rule: 'repetition-cap' | 'fixed-count' | 'duration' | undefined } {
   const { repetitionCap, fixedCount, duration } = parameters;
@@ -75,7 +78,7 @@ export function protocolLimit(
  * Source: Sleeswijk Visser (2025), Braz J Phys Ther 29:101188 (end rules); classes: common practice, no source
  */
 export function testEnd(
-  raises: readonly Raise[],
+  raises: readonly TimedRaise[],
   parameters: ProtocolParameters,
   faults: FaultEnd | undefined,
   reasonGiven: EndReason | undefined,

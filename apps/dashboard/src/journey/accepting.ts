@@ -1,0 +1,1 @@
+export { acceptedVisit } from '@surae/casebook';
