@@ -2,6 +2,7 @@ export type { Column } from './columns/column.ts';
 export { CHANGE_COLUMNS, LEG_COLUMNS, LEGS_COLUMNS, RATIO_COLUMNS } from './columns/comparison-columns.ts';
 export { EFFORT_COLUMNS } from './columns/effort-columns.ts';
 export { IMPULSE_SPAN, RATE_SPANS, REACHED_SHARES } from './columns/force-units.ts';
+export { REPETITION_HAND_COLUMNS, SET_HAND_COLUMNS } from './columns/hand-columns.ts';
 export { BELOW_SHARES, COUNT_SHARES } from './columns/height-shares.ts';
 export { HOP_COLUMNS, HOP_SERIES_COLUMNS } from './columns/hop-columns.ts';
 export { MANIFEST_NUMBERS, type NumberColumn } from './columns/manifest-numbers.ts';
@@ -111,6 +112,12 @@ export { DEVICE_ERRORS, SOURCE_ERRORS, STORE_ERRORS } from './sentences/screens/
 export { END_CHOICES, ENDING_WORDS, REDO_REASONS, STOP_STEPS } from './sentences/screens/ending-words.ts';
 export { EXPORT_WORDS } from './sentences/screens/export-words.ts';
 export { FRAME_WORDS, START_WORDS, STEP_WORDS } from './sentences/screens/frame-words.ts';
+export {
+  HAND_CRITERIA,
+  HAND_REASONS,
+  HAND_REASONS_FOR,
+  HAND_VERDICT_WORDS,
+} from './sentences/screens/hand-verdict-words.ts';
 export { HISTORY_WORDS } from './sentences/screens/history-words.ts';
 export { IMPORT_WORDS } from './sentences/screens/import-words.ts';
 export { LEGS_FLAG_WORDS, LEGS_WORDS } from './sentences/screens/legs-words.ts';

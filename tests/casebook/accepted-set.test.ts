@@ -77,7 +77,7 @@ describe('an accepted set', () => {
     const visit = madeVisit(madeSet('left', report, { byHand: [hand(7, 'yes')] }));
     expect(visitLegs(visit, person, []).legs.left!.report.count.scored).toBe(5);
     expect(visitLegs(acceptedVisit(visit), person, []).legs.left!.report.count.scored).toBe(9);
-    expect(acceptedVisit(madeVisit(madeSet('left', report))).sets[0]!.report).toBe(report);
+    expect(acceptedVisit(madeVisit(madeSet('left', report))).sets[0].report).toBe(report);
   });
 });
 
@@ -106,23 +106,27 @@ describe('in a store', () => {
     ),
     document('visit', 'p', { personId: 'p' }, 'v'),
     document('set-begun', 'v', { choice, bytesId: 'b' }, 's'),
-    document('set-result', 'v', { setId: 's', report: JSON.parse(JSON.stringify(report)), settingsHash: 'h' }),
+    document('set-result', 'v', {
+      setId: 's',
+      report: JSON.parse(JSON.stringify(report)) as Report,
+      settingsHash: 'h',
+    }),
     document('verdict-by-hand', 'v', { ...hand(7, 'yes').body, setId: 's' }, 'flip'),
   ];
   const scoredOf = (all: readonly StoredDocument[]) => {
-    const [set] = casebookOf(all).people[0]!.visits[0]!.visit.sets;
-    return [set!.report!.count.scored, set!.automatic?.count.scored];
+    const [set] = casebookOf(all).people[0].visits[0].visit.sets;
+    return [set.report!.count.scored, set.automatic?.count.scored];
   };
 
   test('the flip counts, both are there, and the stored report is what it was', () => {
     expect(scoredOf(documents)).toEqual([9, 5]);
-    expect((documents[3]!.body as { report: Report }).report.count.scored).toBe(5);
+    expect((documents[3].body as unknown as { report: Report }).report.count.scored).toBe(5);
   });
 
   test('a removal takes the flip back, a change of mind is laid over it', () => {
     expect(scoredOf([...documents, document('removal', 'flip', { why: 'undone' })])).toEqual([5, undefined]);
     const changed = document('amendment', 'flip', { change: { verdict: 'cannot-tell' }, why: null });
-    const visit = acceptedVisit(foldVisit(documents[1]!, countingDocuments([...documents, changed]).slice(2)));
-    expect(visit.sets[0]!.report!.repetitions[6]!.valid).toBe('cannot_tell');
+    const visit = acceptedVisit(foldVisit(documents[1], countingDocuments([...documents, changed]).slice(2)));
+    expect(visit.sets[0].report!.repetitions[6].valid).toBe('cannot_tell');
   });
 });

@@ -102,7 +102,12 @@ export function afterPull(visit: Visit, event: PullEvent, { id, at }: Pick<Store
     case 'pull-report':
       return changed(visit, event.setId, (set) => ({ ...set, report: event.report }));
     case 'pull-aside':
-      return changed(visit, event.setId, (set) => ({ ...set, setAside: true, setAsideWhy: event.why }));
+      return changed(visit, event.setId, (set) => ({
+        ...set,
+        setAside: true,
+        setAsideWhy: event.why,
+        setAsideBy: id,
+      }));
     case 'pull-rest-over':
       return { ...visit, pullRestS: event.restS };
     default:

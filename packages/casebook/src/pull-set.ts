@@ -70,4 +70,6 @@ export interface PullSet {
   /** taken back by the tester: kept, not counted */
   readonly setAside: boolean;
   readonly setAsideWhy: string | null;
+  /** id of the document that took it back; absent where it was not */
+  readonly setAsideBy?: string;
 }

@@ -50,10 +50,12 @@ export {
   recordingOf,
 } from './record/record-bytes.ts';
 export { type Extent, type RecordDocument, type RecordStudyRequest, recordStudy } from './record/record-study.ts';
+export { repetitionRows, studyByHand } from './record/study-by-hand.ts';
 export type {
   Json,
   RawFile,
   Study,
+  StudyByHand,
   StudyChannel,
   StudyLeg,
   StudyLegs,

@@ -78,8 +78,33 @@ export interface RawFile {
   readonly ending: string;
 }
 
+/** What a person judged otherwise, or said themself, in a set of raises. */
+export interface StudyByHand {
+  /** as the final pass made them */
+  readonly count: Report['count'];
+  readonly endAt: number;
+  /** repetitions on which both agree, of those attempted */
+  readonly agreed: number;
+  readonly of: number;
+  readonly verdicts: readonly {
+    /** from 1 */
+    readonly repetition: number;
+    /** of the final pass */
+    readonly automatic: string | null;
+    readonly verdict: string;
+    readonly criterion: string | null;
+    readonly why: string | null;
+  }[];
+}
+
 export type StudyResult =
-  | { readonly test: 'heel-raise'; readonly report: Report }
+  | {
+      readonly test: 'heel-raise';
+      /** as it counts: with what a person saw laid over it */
+      readonly report: Report;
+      /** absent where nobody judged by hand */
+      readonly byHand?: StudyByHand;
+    }
   | {
       readonly test: 'isometric';
       readonly report: PullReport;

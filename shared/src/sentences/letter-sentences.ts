@@ -11,6 +11,8 @@ export const LETTER_SENTENCES = sentences('letter', {
   raises: '{leg}, heel raises: {figure} repetitions that meet the protocol.',
   'raises-at-least': '{leg}, heel raises: at least {figure} repetitions that meet the protocol.',
   tried: 'Tried: {figure}.',
+  'by-hand':
+    'Seen and judged by a person: on {agreed} of {of} repetitions they agree with what was measured; measured alone, {figure} meet the protocol.',
   reference: 'Height that they are held against: {figure}.',
   displacement: 'Way of the heel or body, all repetitions together: {figure}.',
   pushes: '{leg}, isometric pushes: {figure}, {rule}.',

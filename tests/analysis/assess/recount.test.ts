@@ -1,11 +1,4 @@
-import {
-  assess,
-  defaultSettings,
-  type HandVerdict,
-  type Report,
-  recounted,
-  type Verdict,
-} from '@surae/analysis';
+import { assess, defaultSettings, type HandVerdict, type Report, recounted, type Verdict } from '@surae/analysis';
 import { type CriterionId, FLOOR, PROTOCOLS, type Protocol } from '@surae/shared';
 import { simulateSet } from '@surae/simulation';
 import fc from 'fast-check';

@@ -8,10 +8,12 @@ import {
   ENDING_WORDS,
   FLOOR,
   FRAME_WORDS,
+  HAND_VERDICT_WORDS,
   HISTORY_WORDS,
   inWords,
   KEEP_WORDS,
   READY_WORDS,
+  REDO_REASONS,
   RESULT_WORDS,
   SAFETY_LIST,
   SAFETY_WORDS,
@@ -186,9 +188,16 @@ async function endingStates(page, look) {
   await look('ending-pain');
   await page.getByRole('radio', { name: END_CHOICES.safety.text, exact: true }).click();
   await look('ending-safety');
-  await page.getByRole('button', { name: ENDING_WORDS.redo.text }).click();
+  await page.getByRole('button', { name: REDO_REASONS.interrupted.text }).click();
+  await page.getByRole('button', { name: ENDING_WORDS['redo-undo'].text }).waitFor();
   await look('ending-again');
-  await page.getByRole('button', { name: ENDING_WORDS['redo-cancel'].text }).click();
+  await page.getByRole('button', { name: ENDING_WORDS['redo-undo'].text }).click();
+  await waitForEnding(page, 'left');
+  await page
+    .getByRole('button', { name: words(HAND_VERDICT_WORDS.mark) })
+    .first()
+    .click();
+  await look('ending-verdict');
   await sayEnd(page, 'left');
 }
 

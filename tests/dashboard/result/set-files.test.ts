@@ -117,7 +117,7 @@ test('the report holds what was noted, how the set ended, and what was answered 
     earlierSafety: [],
     restS: 120,
   });
-  expect(content['version']).toBe(3);
+  expect(content['version']).toBe(4);
   // what was not kept is said to be unknown, and is not the version that writes
   expect(content['provenance']).toMatchObject({ settings_hash: null, software: null, written_by: 'surae 9.9.9' });
   // the codes are those of the catalogue

@@ -1,4 +1,4 @@
-import type { Json, NewDocument } from '@surae/storage';
+import type { NewDocument } from '@surae/storage';
 
 /** What is read and written by {@link PersonNotes}. */
 interface NotesStore {
@@ -16,7 +16,7 @@ export class PersonNotes {
   /** Takes documents out of what counts; they stay readable. */
   async remove(ids: readonly string[], why: string): Promise<void> {
     for (const about of ids) {
-      await this.store.add({ kind: 'removal', schema: 1, about, body: { why } as unknown as Json });
+      await this.store.add({ kind: 'removal', schema: 1, about, body: { why } });
     }
   }
 }

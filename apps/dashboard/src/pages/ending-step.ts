@@ -1,12 +1,17 @@
-import type { Side } from '@surae/analysis';
+import { consume } from '@lit/context';
+import type { Report, Side } from '@surae/analysis';
 import { type Person, setOf, type Visit } from '@surae/casebook';
 import { ENDING_WORDS, LIVE_WORDS, PROTOCOLS } from '@surae/shared';
+import type { RecordStore } from '@surae/storage';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
+import { type Assessor, assessorContext, storeContext } from '../contexts/capabilities.ts';
 import { endsOf, notedPainPeak, painLimitOf } from '../journey/ends.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
-import type { DoneAgain, EndAccepted } from '../parts/ending-questions.ts';
+import type { EndAccepted } from '../parts/ending-questions.ts';
 import '../parts/ending-questions.ts';
+import type { DoneAgain } from '../parts/redo-choice.ts';
+import { earlyReport } from '../result/early-report.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 
@@ -18,6 +23,23 @@ export class EndingStep extends LitElement {
   @property({ attribute: false }) visit!: Visit;
   @property({ attribute: false }) person!: Person;
   @property() side: Side = 'left';
+  @consume({ context: storeContext }) private readonly store!: RecordStore;
+  @consume({ context: assessorContext }) private readonly assessor!: Assessor;
+  /** kept nowhere: the one that is stored is made when the end is told */
+  @state() private early: Report | null = null;
+  private readonly earlyOf = new Set<string>();
+
+  protected override updated(): void {
+    const set = setOf(this.visit, this.side);
+    if (set === undefined || set.report !== null || this.earlyOf.has(set.id)) return;
+    this.earlyOf.add(set.id);
+    this.early = null;
+    earlyReport(set, this.person, this.store, this.assessor).then(
+      (report) => (this.early = report),
+      // the page of the result tries again, and says why where it cannot
+      () => (this.early = null),
+    );
+  }
 
   override render(): TemplateResult {
     const set = setOf(this.visit, this.side);
@@ -45,6 +67,7 @@ export class EndingStep extends LitElement {
           this.dispatchEvent(visitEvent({ kind: 'set-end', setId, end }))}
         @done-again=${({ detail: why }: DoneAgain) => this.dispatchEvent(visitEvent({ kind: 'set-aside', setId, why }))}
       ></ending-questions>
+      ${this.early === null ? nothing : html`<set-verdicts .set=${set} .early=${this.early}></set-verdicts>`}
     `;
   }
 }

@@ -1,6 +1,7 @@
 /** Loads the steps that are too heavy for the first page. */
 export function loadLaterSteps(): Promise<unknown> {
   return Promise.all([
+    import('../parts/set-verdicts.ts'),
     import('./choice-step.ts'),
     import('./result-step.ts'),
     import('./test-step.ts'),

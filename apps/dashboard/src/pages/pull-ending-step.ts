@@ -6,8 +6,9 @@ import { customElement, property } from 'lit/decorators.js';
 import { endsOf, painLimitOf } from '../journey/ends.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
 import { pullProtocolOf } from '../live/pull-choices.ts';
-import type { DoneAgain, EndAccepted } from '../parts/ending-questions.ts';
+import type { EndAccepted } from '../parts/ending-questions.ts';
 import '../parts/ending-questions.ts';
+import type { DoneAgain } from '../parts/redo-choice.ts';
 import { base } from '../styles/base.ts';
 
 /** How the isometric trials of a leg ended. */

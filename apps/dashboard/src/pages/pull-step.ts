@@ -15,6 +15,7 @@ import {
 import { visitEvent } from '../journey/visit-event-request.ts';
 import { lastKeptS } from '../live/kept-trial.ts';
 import { pullProtocolOf } from '../live/pull-choices.ts';
+import '../parts/aside-undo.ts';
 import '../parts/pull-between.ts';
 import type { SoFar } from '../parts/pull-between.ts';
 import '../parts/pull-running.ts';
@@ -119,7 +120,8 @@ export class PullStep extends LitElement {
     const set = pullSetOf(visit, side);
     const protocol = set && pullProtocolOf(set.choice.protocolId);
     if (set === undefined || protocol === undefined) {
-      return html`<pull-ready
+      return html`<aside-undo .sets=${visit.pulls ?? []} side=${side}></aside-undo>
+        <pull-ready
         .visit=${visit}
         .side=${side}
         .problem=${this.problem}

@@ -1,7 +1,7 @@
 import { consume } from '@lit/context';
 import type { Side } from '@surae/analysis';
 import { type Person, setOf, type Visit, type VisitSet } from '@surae/casebook';
-import { COMPARISON_RULES, REST_WORDS } from '@surae/shared';
+import { COMPARISON_RULES, ENDING_WORDS, REST_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
@@ -16,6 +16,9 @@ import { minutesAndSeconds } from '../journey/rest-news.ts';
 import { otherSide } from '../journey/steps.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
 import { SideRest } from '../live/side-rest.ts';
+import type { DoneAgain } from '../parts/redo-choice.ts';
+import '../parts/redo-choice.ts';
+import { earlyReport } from '../result/early-report.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import { restStyle } from './rest-style.ts';
@@ -49,13 +52,9 @@ export class RestStep extends LitElement {
 
   /** The final pass over the first set, while there is time; what is not ready when the rest ends is done with the result. */
   private async assess(set: VisitSet): Promise<void> {
-    const [{ assessSet }, { setResult }] = await Promise.all([
-      import('../result/assessment.ts'),
-      import('../result/set-result.ts'),
-    ]);
-    const final: Assessor['final'] = (trace, request) => this.assessor.final(trace, request);
+    const { setResult } = await import('../result/set-result.ts');
     try {
-      const report = await assessSet(set, this.person, await this.store.bytes(set.bytesId), final);
+      const report = await earlyReport(set, this.person, this.store, this.assessor);
       this.dispatchEvent(visitEvent(setResult(set.id, report)));
     } catch {
       // the page of the result tries again, and says why where it cannot
@@ -76,6 +75,7 @@ export class RestStep extends LitElement {
           ${REST_WORDS[over ? (`go-on-${this.side}` as const) : 'end-early'].text}
         </button>
       </div>
+      ${this.again()}
     `;
   }
 
@@ -97,7 +97,21 @@ export class RestStep extends LitElement {
             </p>`
       }
       ${count === undefined ? null : html`<p class="quiet">${fill(REST_WORDS.valid, { count: count.valid })}</p>`}
+      ${set.report === null ? null : html`<set-verdicts .set=${set}></set-verdicts>`}
     </section>`;
+  }
+
+  /** What the verdicts show may be a reason to do it again. */
+  private again(): TemplateResult | null {
+    const set = setOf(this.visit, otherSide(this.side));
+    if (set === undefined) return null;
+    return html`<redo-choice
+      side=${otherSide(this.side)}
+      .why=${ENDING_WORDS['redo-why'].text}
+      .tired=${ENDING_WORDS['redo-tired'].text}
+      @done-again=${({ detail: why }: DoneAgain) =>
+        this.dispatchEvent(visitEvent({ kind: 'set-aside', setId: set.id, why }))}
+    ></redo-choice>`;
   }
 
   private goOn(): void {

@@ -34,6 +34,7 @@ import { assessSet, setsToAssess } from '../result/assessment.ts';
 import { Assessments } from '../result/assessments.ts';
 import { cautions, legName } from '../result/cautions.ts';
 import { comparisonsOf } from '../result/comparisons.ts';
+import { handSentences } from '../result/hand-verdicts.ts';
 import { liveDifference } from '../result/live-difference.ts';
 import { assessPullSet, pullsToAssess } from '../result/pull-assessment.ts';
 import { pullResult } from '../result/pull-kept.ts';
@@ -46,6 +47,12 @@ import { base } from '../styles/base.ts';
 import './set-detail.ts';
 
 const sides = ['left', 'right'] as const satisfies readonly Side[];
+
+/** How a person and the final pass count, where a person judged by hand. */
+function handLine(set: VisitSet): string[] {
+  const said = handSentences(set);
+  return said.length === 0 ? [] : [`${legName(set.choice.side)}: ${said.join(' ')}`];
+}
 
 /** What the two legs did: a sentence first, then both on one axis, then what it takes to judge that for oneself. */
 @customElement('result-step')
@@ -196,6 +203,7 @@ export class ResultStep extends LitElement {
     const lines = [
       ...sets.flatMap(({ choice, report }) => (report && attemptedSentence(choice.side, report)) ?? []),
       ...sets.flatMap((set) => liveDifference(set).join(' ') || []),
+      ...sets.flatMap((set) => handLine(set)),
     ];
     if (lines.length === 0) return html``;
     return html`<section>

@@ -7,8 +7,8 @@ import type { RecordStore, StoredBytes } from '@surae/storage';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { storeContext } from '../contexts/capabilities.ts';
-import '../parts/repetition-strip.ts';
 import '../parts/repetition-table.ts';
+import '../parts/set-verdicts.ts';
 import { AssessmentError, recordingOf } from '../result/assessment.ts';
 import { type HeightTrace, heightTrace } from '../result/height-trace.ts';
 import { saveFile } from '../result/save-file.ts';
@@ -69,7 +69,7 @@ export class SetDetail extends LitElement {
         <span>${RESULT_WORDS.details.text}</span>
       </summary>
       <div class="inside">
-        ${report === null ? nothing : html`<repetition-strip .report=${report}></repetition-strip>`}
+        ${report === null ? nothing : html`<set-verdicts .set=${this.set}></set-verdicts>`}
         ${this.problem === undefined ? nothing : html`<p class="voice" role="alert">${this.problemWords(this.problem)}</p>`}
         ${this.picture()}
         ${report === null ? nothing : html`<repetition-table .report=${report}></repetition-table>`}

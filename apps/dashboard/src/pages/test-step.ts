@@ -10,6 +10,7 @@ import type { OverSet } from '../live/over-set.ts';
 import { beatsPerMinute, protocolOf } from '../live/protocol-choices.ts';
 import type { SetPlan } from '../live/set-plan.ts';
 import { base } from '../styles/base.ts';
+import '../parts/aside-undo.ts';
 import '../parts/cut-off-set.ts';
 import '../parts/running-set.ts';
 import '../parts/unstored-set.ts';
@@ -84,7 +85,8 @@ export class TestStep extends LitElement {
     if (open !== undefined && open.stoppedAt === null) {
       return html`<cut-off-set .set=${open} .heelLeverM=${person.heelLeverM}></cut-off-set>`;
     }
-    return html`<set-ready
+    return html`<aside-undo .sets=${visit.sets} side=${side}></aside-undo>
+      <set-ready
       .visit=${visit}
       .side=${side}
       .problem=${this.problem}

@@ -8,6 +8,7 @@ import { bookContext, doorContext } from '../contexts/capabilities.ts';
 import { focusHeading } from '../heading-focus.ts';
 import { openedVisit } from '../journey/opened-visit.ts';
 import { ReadsInOrder } from '../journey/reads-in-order.ts';
+import type { RemovalRequest } from '../journey/removal-request.ts';
 import type { StepAskedFor } from '../journey/step-asked-for.ts';
 import { currentStep, otherSide, type Step, stepsOf } from '../journey/steps.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
@@ -138,6 +139,14 @@ export class VisitPage extends LitElement {
     await this.load();
   };
 
+  private readonly takeBack = async ({ detail: { ids, why } }: RemovalRequest): Promise<void> => {
+    await this.book.notes.remove(ids, why).then(
+      () => (this.notKept = false),
+      () => (this.notKept = true),
+    );
+    await this.load();
+  };
+
   private readonly makeBare = (event: Event): void => {
     this.toggleAttribute('bare', (event as CustomEvent<boolean>).detail);
   };
@@ -165,6 +174,7 @@ export class VisitPage extends LitElement {
     const isBeforeTest = isTest || step.page === 'choice';
     return html`<div
       @visit-event=${this.keep}
+      @removal-asked=${this.takeBack}
       @visit-moved=${() => void this.load()}
       @step-asked-for=${(event: StepAskedFor) => (this.anew = event.detail)}
     >

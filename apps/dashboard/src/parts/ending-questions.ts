@@ -1,5 +1,5 @@
 import type { PullEnd } from '@surae/casebook';
-import { END_CHOICES, ENDING_WORDS, type EndReason, REDO_REASONS, type Sentence, STOP_STEPS } from '@surae/shared';
+import { END_CHOICES, ENDING_WORDS, type EndReason, type Sentence, STOP_STEPS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { endAnswered } from '../journey/ends.ts';
@@ -9,25 +9,22 @@ import type { ChipChosen } from './chip-choice.ts';
 import './chip-choice.ts';
 import type { ScaleChosen } from './number-scale.ts';
 import './number-scale.ts';
+import type { DoneAgain } from './redo-choice.ts';
+import './redo-choice.ts';
 
 /** What the questions say of the test that ended; what is the same for every test is not among it. */
-export type EndingWords = Readonly<
-  Record<'reason' | 'pain' | 'tolerance' | 'accept' | 'redo-why' | 'redo-cancel', Sentence>
-> & {
+export type EndingWords = Readonly<Record<'reason' | 'pain' | 'tolerance' | 'accept' | 'redo-why', Sentence>> & {
   readonly 'redo-tired'?: Sentence;
 };
 
 /** How it ended, as the tester accepted it. */
 export type EndAccepted = CustomEvent<PullEnd>;
-/** Why it is done again. */
-export type DoneAgain = CustomEvent<string>;
 
-const redoReasons = Object.entries(REDO_REASONS).map(([value, { text }]) => ({ value, text }));
 const sharpness = (['yes', 'no'] as const).map((value) => ({ value, text: ENDING_WORDS[`sharp-${value}`].text }));
 
 /**
  * The questions at the end of a test, whichever it was: why, how sore, how hard. Then it is accepted (`end-accepted`), or set
- * aside and done again (`done-again`).
+ * aside and done again (`done-again`), each with one press.
  */
 @customElement('ending-questions')
 export class EndingQuestions extends LitElement {
@@ -73,7 +70,6 @@ export class EndingQuestions extends LitElement {
   @state() private painPeak: number | null = null;
   @state() private painSharp: boolean | null = null;
   @state() private exertion: number | null = null;
-  @state() private again = false;
 
   protected override willUpdate(): void {
     if (this.hasUpdated) return;
@@ -82,10 +78,6 @@ export class EndingQuestions extends LitElement {
   }
 
   override render(): TemplateResult {
-    return this.again ? this.redo() : this.questions();
-  }
-
-  private questions(): TemplateResult {
     const { words, reason } = this;
     const chips = this.ends.map((value) => ({ value, text: END_CHOICES[value].text }));
     return html`
@@ -114,8 +106,12 @@ export class EndingQuestions extends LitElement {
         <button class="main" type="button" ?disabled=${reason === null} @click=${() => this.accept()}>
           ${words.accept.text}
         </button>
-        <button class="plain" type="button" @click=${() => (this.again = true)}>${ENDING_WORDS.redo.text}</button>
       </div>
+      <redo-choice
+        .why=${words['redo-why'].text}
+        .tired=${words['redo-tired']?.text}
+        @done-again=${({ detail }: DoneAgain) => this.dispatchEvent(new CustomEvent('done-again', { detail }))}
+      ></redo-choice>
     `;
   }
 
@@ -156,22 +152,6 @@ export class EndingQuestions extends LitElement {
     return html`<ol class="stop">
       ${Object.values(STOP_STEPS).map(({ text }) => html`<li>${text}</li>`)}
     </ol>`;
-  }
-
-  private redo(): TemplateResult {
-    const { words } = this;
-    const tired = words['redo-tired'];
-    return html`
-      <div class="parts">
-        <chip-choice
-          legend=${words['redo-why'].text}
-          .chips=${redoReasons}
-          @chip-chosen=${({ detail }: ChipChosen) => this.dispatchEvent(new CustomEvent('done-again', { detail }))}
-        ></chip-choice>
-        ${tired === undefined ? nothing : html`<p class="quiet">${tired.text}</p>`}
-      </div>
-      <button type="button" @click=${() => (this.again = false)}>${words['redo-cancel'].text}</button>
-    `;
   }
 
   private accept(): void {

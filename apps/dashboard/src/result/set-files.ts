@@ -1,8 +1,8 @@
 import type { Report } from '@surae/analysis';
 import type { Visit, VisitSet } from '@surae/casebook';
-import { columnCells, csvText } from '@surae/exchange';
+import { columnCells, csvText, repetitionRows, studyByHand } from '@surae/exchange';
 import { joinPieces, type Recording, writeRecordingCsv } from '@surae/records';
-import { REPETITION_COLUMNS } from '@surae/shared';
+import { REPETITION_COLUMNS, REPETITION_HAND_COLUMNS } from '@surae/shared';
 import type { StoredBytes } from '@surae/storage';
 import { calibrationNotes } from './counted-forces.ts';
 import { rounded } from './rounded.ts';
@@ -53,14 +53,16 @@ export function bytesFile(set: VisitSet, bytes: StoredBytes): SavedFile {
   return { name: fileName(set, 'bytes.bin'), type: 'application/octet-stream', content: joinPieces(bytes.pieces) };
 }
 
-/** The repetitions under the columns that the command line writes; empty means not measured. */
+/** The repetitions under the columns that the command line writes, with what a person saw where anybody judged; empty means not measured. */
 export function repetitionFile(set: VisitSet, report: Report): SavedFile {
-  const header = ['side', 'placement', 'protocol', ...REPETITION_COLUMNS.map(({ key }) => key)];
-  const rows = report.repetitions.map((repetition) => [
+  const { byHand } = studyByHand(set);
+  const columns = byHand === undefined ? REPETITION_COLUMNS : [...REPETITION_COLUMNS, ...REPETITION_HAND_COLUMNS];
+  const header = ['side', 'placement', 'protocol', ...columns.map(({ key }) => key)];
+  const rows = repetitionRows(report.repetitions, byHand).map((repetition) => [
     report.side,
     report.placement,
     report.protocol.id,
-    ...columnCells(REPETITION_COLUMNS, repetition),
+    ...columnCells(columns, repetition),
   ]);
   return { name: fileName(set, 'repetitions.csv'), type: 'text/csv', content: csvText(header, rows) };
 }
@@ -68,14 +70,15 @@ export function repetitionFile(set: VisitSet, report: Report): SavedFile {
 /**
  * The whole report with what it takes to make it again, what was noted while the set ran and how it ended, and what was
  * answered before it, as JSON. Answers stand in it as the codes and ids of the catalogue; null is not asked.
- * Version 3 holds `visit.history`, what was told of earlier injuries, irritability and the person; files before it lack that.
+ * Version 3 holds `visit.history`, what was told of earlier injuries, irritability and the person; version 4 the verdicts that a
+ * person gave by hand and, where there are any, the report as it was measured; `report` is what counts. Files before lack that.
  */
 export function reportFile(visit: Visit, set: VisitSet, report: Report, provenance: Provenance): SavedFile {
-  const { choice, begunAt, stoppedAt, liveCount, marks, notes = [], end } = set;
+  const { choice, begunAt, stoppedAt, liveCount, marks, notes = [], end, byHand = [], automatic } = set;
   const { sore, history = null, safety, earlierSafety = [], restS } = visit;
   const document = {
     kind: 'surae-set-report',
-    version: 3,
+    version: 4,
     provenance: {
       sha256: provenance.sha256,
       settings_hash: provenance.settingsHash,
@@ -85,7 +88,9 @@ export function reportFile(visit: Visit, set: VisitSet, report: Report, provenan
     },
     visit: { begunAt: visit.begunAt, sore, history, safety, earlierSafety, restS },
     set: { choice, begunAt, stoppedAt, liveCount, marks, notes, end },
+    verdictsByHand: byHand,
     report: rounded(report),
+    automaticReport: automatic === undefined ? null : rounded(automatic),
   };
   return {
     name: fileName(set, 'report.json'),

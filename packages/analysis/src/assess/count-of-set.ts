@@ -153,8 +153,7 @@ export function countFrom(inputs: CountInputs, settings: Pick<JudgingSettings, '
 export function countOf(judgements: readonly Judgement[], set: SetUnderJudgement, end: TestEnd): Count {
   const { detection, parameters, reference, settings } = set;
   const { raises, doubtful } = detection;
-  const share =
-    set.seenBy('height') === 'not-observed' ? undefined : (parameters.heightFraction.value ?? undefined);
+  const share = set.seenBy('height') === 'not-observed' ? undefined : (parameters.heightFraction.value ?? undefined);
   const certain = raises.map((raise, i) => ({
     topS: raise.topS,
     one: uncertainRepetition(judgements[i], raise.probability, heightShare(raise, set)),

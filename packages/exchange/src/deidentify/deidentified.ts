@@ -105,6 +105,11 @@ export function deidentified(
     const calibrationId = key('calibration', result.report.calibrationId);
     return { ...result, report: { ...result.report, calibrationId } };
   };
+  const byHand = (result: StudyResult): StudyResult => {
+    if (result.test !== 'heel-raise' || result.byHand === undefined) return result;
+    const verdicts = result.byHand.verdicts.map((verdict) => ({ ...verdict, why: code(verdict.why) }));
+    return { ...result, byHand: { ...result.byHand, verdicts } };
+  };
   const device = (name: string | null): string | null =>
     name === null || (keepDevices && !holdsName(name)) ? name : gone('devices', name);
   const trial = (one: StudyTrial): StudyTrial => {
@@ -129,7 +134,7 @@ export function deidentified(
       footwear: code(one.footwear),
       support: code(one.support),
       note: gone('texts', one.note),
-      result: one.result === null ? null : calibration(resultFrom(one.result, originS)),
+      result: one.result === null ? null : byHand(calibration(resultFrom(one.result, originS))),
       trace: trace === null ? null : async () => traceFrom(await trace(), originS),
       raw: null,
     };

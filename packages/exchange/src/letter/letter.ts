@@ -1,5 +1,5 @@
 import { END_CLASS_SENTENCES, END_REASON_SENTENCES, LETTER_SENTENCES, SCOPE_SENTENCES } from '@surae/shared';
-import type { StudyPerson, StudyResult, StudyTrial, StudyVisit } from '../study.ts';
+import type { StudyByHand, StudyPerson, StudyResult, StudyTrial, StudyVisit } from '../study.ts';
 import { filled, ofTen, withInterval, withUncertainty } from './figures.ts';
 import { legLines } from './leg-lines.ts';
 import { escaped } from './unbreakable.ts';
@@ -20,9 +20,17 @@ function notMeasured(trial: StudyTrial): string {
   return filled(words['not-measured'], { leg: legOf(trial), what: words[`what-${trial.test}`].text });
 }
 
+/** Where a person judged by hand: on how many both agree, and what was measured alone. */
+function byHandLines(byHand: StudyByHand | undefined): string[] {
+  if (byHand === undefined) return [];
+  const { count, agreed, of } = byHand;
+  const figure = withInterval(count.scored, count.scoredLow, count.scoredHigh, 0);
+  return [filled(words['by-hand'], { agreed: String(agreed), of: String(of), figure })];
+}
+
 function raiseLines(
   leg: string,
-  { count, reference, measures }: Extract<StudyResult, { test: 'heel-raise' }>['report'],
+  { report: { count, reference, measures }, byHand }: Extract<StudyResult, { test: 'heel-raise' }>,
 ): string[] {
   const figure = withInterval(count.scored, count.scoredLow, count.scoredHigh, 0);
   const way = measures.displacementM;
@@ -30,6 +38,7 @@ function raiseLines(
   return [
     filled(words[count.censored ? 'raises-at-least' : 'raises'], { leg, figure }),
     filled(words.tried, { figure: withInterval(count.attempted, count.low, count.high, 0) }),
+    ...byHandLines(byHand),
     ...(heightM === null || heightUM === null
       ? []
       : [filled(words.reference, { figure: withUncertainty(1000 * heightM, 1000 * heightUM, 'mm') })]),
@@ -45,7 +54,7 @@ function resultLines(trial: StudyTrial, result: StudyResult): string[] {
   const leg = legOf(trial);
   switch (result.test) {
     case 'heel-raise':
-      return raiseLines(leg, result.report);
+      return raiseLines(leg, result);
     case 'isometric': {
       const { score, calibrationRelativeU } = result.report;
       const { net, unit, rule } = score;

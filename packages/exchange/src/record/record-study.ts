@@ -21,6 +21,7 @@ import { dayOffsets } from '../deidentify/days.ts';
 import type { Study, StudyLeg, StudyLegs, StudyPerson, StudyPlanItem, StudyTrial, StudyVisit } from '../study.ts';
 import { utf8 } from '../utf8.ts';
 import { bytesOf, lookAt, type ReadBytes, recordingOf } from './record-bytes.ts';
+import { studyByHand } from './study-by-hand.ts';
 
 /** A document as a store or a backup gives it. */
 export type RecordDocument = Parameters<typeof casebookOf>[0][number];
@@ -216,7 +217,7 @@ async function trialsOf(visit: Visit, made: Made, read: ReadBytes | null): Promi
       ...frameOf(visit, set, made),
       test: 'heel-raise',
       restS: isSecond(visit.sets, at) ? visit.restS : null,
-      result: set.report === null ? null : { test: 'heel-raise', report: set.report },
+      result: set.report === null ? null : { test: 'heel-raise', report: set.report, ...studyByHand(set) },
       ...(await recorded([set.bytesId], read)),
     });
   }

@@ -8,11 +8,14 @@ import {
   PERSON_COLUMNS,
   PULL_COLUMNS,
   REPETITION_COLUMNS,
+  REPETITION_HAND_COLUMNS,
   SET_COLUMNS,
+  SET_HAND_COLUMNS,
   TRIAL_FRAME_COLUMNS,
   TRIAL_KEY_COLUMNS,
   VISIT_COLUMNS,
 } from '@surae/shared';
+import { repetitionRows } from '../record/study-by-hand.ts';
 import type { Study, StudyResult, StudyTrial } from '../study.ts';
 import { columnCells } from './column-cells.ts';
 import { type Cell, type Table, tableOf } from './table.ts';
@@ -21,9 +24,11 @@ function under(prefix: string, columns: readonly Column[]): Column[] {
   return columns.map((column) => ({ ...column, key: `${prefix}.${column.key}` }));
 }
 
+const REPETITIONS: readonly Column[] = [...REPETITION_COLUMNS, ...REPETITION_HAND_COLUMNS];
+
 /** Columns of a trial by its test; those of the other tests are empty. */
 const OF_TEST = {
-  'heel-raise': under('raises', SET_COLUMNS),
+  'heel-raise': under('raises', [...SET_COLUMNS, ...SET_HAND_COLUMNS]),
   isometric: under('pushes', PULL_COLUMNS),
   'hop-series': under('hops', HOP_SERIES_COLUMNS),
 } as const satisfies Record<StudyResult['test'], readonly Column[]>;
@@ -39,7 +44,7 @@ export const TRIAL_COLUMNS: readonly Column[] = [
 function figuresOf(result: StudyResult): object {
   switch (result.test) {
     case 'heel-raise':
-      return result.report;
+      return { ...result.report, byHand: result.byHand ?? null };
     case 'isometric':
       return pullRow(result.report);
     case 'hop-series':
@@ -77,8 +82,8 @@ export function studyTables({ people, visits, trials }: Study): Table[] {
     tableOf({ name: 'people', title: 'People', columns: PERSON_COLUMNS, rows: rows(PERSON_COLUMNS, people) }),
     tableOf({ name: 'visits', title: 'Visits', columns: VISIT_COLUMNS, rows: rows(VISIT_COLUMNS, visits) }),
     tableOf({ name: 'trials', title: 'Trials', columns: TRIAL_COLUMNS, rows: trials.map(trialCells) }),
-    parts('repetitions', 'Repetitions of heel raises', REPETITION_COLUMNS, (result) =>
-      result.test === 'heel-raise' ? rows(REPETITION_COLUMNS, result.report.repetitions) : [],
+    parts('repetitions', 'Repetitions of heel raises', REPETITIONS, (result) =>
+      result.test === 'heel-raise' ? rows(REPETITIONS, repetitionRows(result.report.repetitions, result.byHand)) : [],
     ),
     parts('efforts', 'Isometric efforts', [...EFFORT_COLUMNS, ...CALIBRATION_COLUMNS], (result) => {
       if (result.test !== 'isometric') return [];

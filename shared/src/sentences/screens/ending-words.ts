@@ -21,9 +21,13 @@ export const ENDING_WORDS = sentences('screen.ending', {
   'not-asked': 'not asked',
   tolerance: 'The count shows what was tolerated before the pain limit, not what the calf could do.',
   accept: 'Accept this set',
-  redo: 'Do this leg again',
-  'redo-why': 'Why again? The set just recorded is kept, and not counted.',
-  'redo-cancel': 'Keep this set',
+  redo: 'Or do this leg again, because of',
+  'redo-left': 'Or do the left leg again, because of',
+  'redo-right': 'Or do the right leg again, because of',
+  'redo-why': 'The set just recorded is kept, and not counted.',
+  'redo-undo-left': 'The last set of the left leg was set aside, and is kept.',
+  'redo-undo-right': 'The last set of the right leg was set aside, and is kept.',
+  'redo-undo': 'Undo: count that set after all',
   'redo-tired': 'A second set on the same leg is done on a tired calf: leave ten minutes before it.',
 });
 

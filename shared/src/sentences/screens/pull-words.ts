@@ -110,8 +110,7 @@ export const PULL_ENDING_WORDS = sentences('screen.pull-ending', {
   pain: 'Most pain in the tendon during the trials',
   tolerance: 'The force shows what was tolerated before the pain limit, not what the calf could do.',
   accept: 'Accept this leg',
-  'redo-why': 'Why again? The trials just recorded are kept, and not counted.',
-  'redo-cancel': 'Keep these trials',
+  'redo-why': 'The trials just recorded are kept, and not counted.',
 });
 
 /** Words of the rest between the legs of the isometric test. */
