@@ -48,6 +48,15 @@ describe('without a verdict by hand', () => {
     );
   });
 
+  test('what is uncertain about the reference moves all verdicts together, as it did', () => {
+    // thirty heights around the threshold, held against two that are known to a centimetre
+    const heightsM = [0.1, 0.1, ...Array.from({ length: 30 }, (_, i) => 0.06 + 0.001 * i)];
+    const unsure = { heightUM: 0.01 };
+    const report = judged({ heightsM, uM: 0.0005, raises: { 0: unsure, 1: unsure } });
+    expect(report.count.validHigh - report.count.validLow).toBeGreaterThan(15);
+    expect(byHand(report, []).count).toEqual(report.count);
+  });
+
   test('a seated set, a capped one and one of a duration keep their ends and loads', () => {
     for (const protocol of PROTOCOLS) {
       const placement = protocol.parameters.externalMass.value === 'on-knee' ? 'foot' : 'heel';
