@@ -11,7 +11,7 @@ import {
   type TestKind,
   type Visit,
 } from '@surae/casebook';
-import { PAST_WORDS, RATIO_BLOCK_SENTENCES, TEST_CHOICE_WORDS, TREND_WORDS } from '@surae/shared';
+import { PAST_WORDS, RATIO_BLOCK_SENTENCES, TREND_WORDS } from '@surae/shared';
 import { type WholeLine, wholeLine } from '../legs/leg-change.ts';
 import { comparedPushes, comparedRaises, type PastCompared, pastViews } from '../result/comparisons.ts';
 import type { PastView } from '../result/past-view.ts';
@@ -142,7 +142,7 @@ export function testTrends(
       const those = found.filter((one) => one.unit === unit);
       return {
         test,
-        title: capital(TEST_CHOICE_WORDS[test].text),
+        title: capital(TREND_WORDS[test].text),
         lines: those.map(({ line }) => line),
         words: those[0]!.words,
         legs: those.map(({ leg }) => leg),

@@ -27,7 +27,9 @@ function outsideBlanks(text: string, change: (part: string) => string): string {
 }
 
 function accented(text: string, letters: 1 | 2): string {
-  return outsideBlanks(text, (part) => part.replace(/[aeioucny]/gi, (letter) => accents[letter]?.slice(0, letters) ?? letter));
+  return outsideBlanks(text, (part) =>
+    part.replace(/[aeioucny]/gi, (letter) => accents[letter]?.slice(0, letters) ?? letter),
+  );
 }
 
 /** A text about 40 % longer, each of its words, with an accent on every vowel and more: what is cut off by a longer language is seen. */

@@ -1,7 +1,7 @@
 import { consume } from '@lit/context';
-import { type CasebookPerson, casebookOf, type OwnErrorsInUse, ownErrorsInUse } from '@surae/casebook';
+import type { CasebookPerson } from '@surae/casebook';
 import { COURSE_WORDS, FRAME_WORDS, LOG_WORDS, RESULT_WORDS } from '@surae/shared';
-import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { ClinicDoor } from '../clinic/clinic-door.ts';
 import { bookContext, clockContext, doorContext, type HostClock } from '../contexts/capabilities.ts';
@@ -12,24 +12,21 @@ import { type LogEntry, type LoggedEntry, type LogKind, logKinds } from '../cour
 import { type LogKnown, type LogQuestion, logQuestions } from '../course/log-questions.ts';
 import { logWords } from '../course/log-words.ts';
 import { morningsOf } from '../course/mornings.ts';
+import { type PersonCourse, personCourse } from '../course/person-course.ts';
 import { focusHeading } from '../heading-focus.ts';
 import { ReadsInOrder } from '../journey/reads-in-order.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import type { LoggedChosen } from '../parts/course-list.ts';
 import '../parts/course-list.ts';
 import '../parts/course-trends.ts';
+import { dueLines, dueStyle } from '../parts/due-lines.ts';
 import type { LogGiven } from '../parts/log-form.ts';
 import '../parts/log-form.ts';
 import { hashOf } from '../route.ts';
 import { base } from '../styles/base.ts';
 import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
-
-/** What is known of a person, with the clinic's own errors; null where there is none of this id. */
-interface Read {
-  readonly person: CasebookPerson;
-  readonly own: OwnErrorsInUse;
-}
+import { courseStyle } from './course-style.ts';
 
 /** What was done last, and what undoes it. */
 interface Done {
@@ -46,56 +43,19 @@ interface Asked {
 /** Everything of one person on one line of time, and what can be written down on it. */
 @customElement('course-page')
 export class CoursePage extends LitElement {
-  static override styles = [
-    base,
-    css`
-      .who {
-        font-size: var(--size-1);
-        margin-block-end: 0;
-      }
-      .add,
-      .asked {
-        border-block: 1px solid var(--hairline);
-        margin-block: var(--gap-4) var(--gap-6);
-        padding-block: var(--gap-4);
-      }
-      .add h2 {
-        font-size: var(--size-2);
-      }
-      .done {
-        align-items: center;
-        display: flex;
-        flex-wrap: wrap;
-        gap: 0 var(--gap-4);
-        min-block-size: var(--target);
-      }
-      .done p {
-        margin: 0;
-      }
-      .parts {
-        display: grid;
-        gap: var(--gap-6) var(--gap-8);
-        grid-template-columns: minmax(0, 1fr);
-      }
-      @media (min-width: 64rem) {
-        .parts {
-          grid-template-columns: repeat(2, minmax(0, 1fr));
-        }
-      }
-    `,
-  ];
+  static override styles = [base, dueStyle, courseStyle];
 
   @property({ attribute: false }) personId = '';
   @consume({ context: bookContext }) private readonly book!: VisitBook;
   @consume({ context: doorContext }) private readonly door!: ClinicDoor;
   @consume({ context: clockContext }) private readonly clock!: HostClock;
-  @state() private shown: Read | null | undefined;
+  @state() private shown: PersonCourse | null | undefined;
   /** the form that is open: something new, or an entry that is corrected */
   @state() private form: { readonly begin: LogDraft; readonly corrects: LoggedEntry | null } | undefined;
   @state() private asked: Asked | undefined;
   @state() private done: Done | undefined;
   @state() private notKept = false;
-  private readonly reads = new ReadsInOrder<Read | null>();
+  private readonly reads = new ReadsInOrder<PersonCourse | null>();
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('personId')) return;
@@ -114,8 +74,7 @@ export class CoursePage extends LitElement {
     return this.reads.read(
       async () => {
         const [documents, own] = await Promise.all([this.book.log.documents(this.personId), this.book.ownErrors()]);
-        const person = casebookOf(documents).people.find((one) => one.person.id === this.personId);
-        return person === undefined ? null : { person, own: ownErrorsInUse(own) };
+        return personCourse(this.personId, documents, own, this.clock.isoNow());
       },
       (shown) => (this.shown = shown),
     );
@@ -136,12 +95,12 @@ export class CoursePage extends LitElement {
         <p>${FRAME_WORDS.lost.text}</p>
         <a class="button" href=${hashOf({ page: 'start' })}>${FRAME_WORDS.home.text}</a>`;
     }
-    const { person, own } = this.shown;
+    const { person, own, due } = this.shown;
     const known = this.known(person);
     return html`
       <p class="who quiet">${person.person.name}</p>
       <h1 tabindex="-1">${COURSE_WORDS.title.text}</h1>
-      <slot name="due"></slot>
+      ${dueLines(due)}
       ${this.add(person)}
       <div class="done" role="status">${this.told()}</div>
       <p class="voice" role="alert">${this.notKept ? COURSE_WORDS['not-kept'].text : ''}</p>
