@@ -27,7 +27,7 @@ test('npm start says where the dashboard is, and serves it with what it needs to
     // it sets the language, and then loads this
     const rest = /href="\.\/(assets\/main-[^"]+\.js)"/.exec(page)![1];
     for (const [path, holds] of [
-      [script, rest],
+      [script, rest.slice('assets/'.length)],
       [rest, 'app-shell'],
       [rest, 'serviceWorker.register'],
       ['sw.js', script],
