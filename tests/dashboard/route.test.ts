@@ -31,6 +31,7 @@ test('the sensors have a place of their own, and one that leads back to a visit;
     { page: 'sensors', visitId: 'a/b' },
     { page: 'describe', descriptionId: null },
     { page: 'describe', descriptionId: 'c d' },
+    { page: 'episode', personId: 'a/b' },
   ] as const) {
     expect(routeOf(hashOf(route))).toEqual(route);
   }

@@ -250,6 +250,9 @@ export class AppShell extends LitElement {
       case 'erase':
         void import('./pages/erase-page.ts');
         return html`<erase-page .personId=${this.route.personId}></erase-page>`;
+      case 'episode':
+        void import('./pages/episode-page.ts');
+        return html`<episode-page .personId=${this.route.personId}></episode-page>`;
       case 'import':
         void import('./pages/import-page.ts');
         return html`<import-page></import-page>`;

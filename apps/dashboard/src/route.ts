@@ -6,6 +6,8 @@ export type Route =
   | { readonly page: 'clinic' }
   | { readonly page: 'audit' }
   | { readonly page: 'erase'; readonly personId: string }
+  /** what somebody complains of: where, since when, what is aimed at */
+  | { readonly page: 'episode'; readonly personId: string }
   /** a table that another program wrote */
   | { readonly page: 'import' }
   | { readonly page: 'export' }
@@ -39,6 +41,7 @@ export function routeOf(hash: string): Route {
   if (id !== undefined && parts[0] === 'legs') return { page: 'legs', visitId: id };
   if (id !== undefined && parts[0] === 'course') return { page: 'course', personId: id };
   if (id !== undefined && parts[0] === 'erase') return { page: 'erase', personId: id };
+  if (id !== undefined && parts[0] === 'episode') return { page: 'episode', personId: id };
   if (id !== undefined && parts[0] === 'sensors') return { page: 'sensors', visitId: id };
   if (id !== undefined && parts[0] === 'describe') return { page: 'describe', descriptionId: id };
   return { page: 'lost' };
@@ -66,6 +69,7 @@ export function hashOf(route: Route): string {
       return `#/${route.page}`;
     case 'erase':
     case 'course':
+    case 'episode':
       return place(route.page, route.personId);
     case 'sensors':
       return place('sensors', route.visitId);

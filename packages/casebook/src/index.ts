@@ -49,6 +49,7 @@ export { legPast, testedLeg, visitLegs } from './compare/visit-legs.ts';
 export { pullPast, testedPull, visitPulls } from './compare/visit-pulls.ts';
 export { type DescriptionEntry, descriptionEntries, descriptionSchema } from './description-entries.ts';
 export { type Entry, entryOf } from './entry.ts';
+export { type EpisodeCourse, episodeCourses, undoneWhy, undoOf } from './episodes/episode-course.ts';
 export {
   holdsOf,
   inFlare,

@@ -49,7 +49,7 @@ import {
   visitKinds,
   visitsIn,
 } from './person-visits.ts';
-import { TakenShelf } from './taken-shelf.ts';
+import { type BookHand, TakenShelf } from './taken-shelf.ts';
 
 /** The time as it is written into documents, with its offset from UTC. */
 export interface WallClock {
@@ -81,6 +81,8 @@ export class VisitBook extends EventTarget {
   readonly log: PersonLog;
   /** what is kept of people beside their visits */
   readonly notes: PersonNotes;
+  /** how documents are read as they count, and added, for what has a desk of its own */
+  readonly hand: BookHand;
   private readonly store: RecordStore;
   private readonly clock: WallClock;
   private readonly author: string;
@@ -98,13 +100,10 @@ export class VisitBook extends EventTarget {
     this.clock = clock;
     this.author = author;
     this.read = read;
-    const hand = {
-      read: (query: DocumentQuery) => this.documents(query),
-      add: (document: Omit<NewDocument, 'author' | 'at'>) => this.add(document),
-    };
-    this.taken = new TakenShelf(store, hand);
-    this.log = new PersonLog(hand);
-    this.notes = new PersonNotes(hand);
+    this.hand = { read: (query) => this.documents(query), add: (document) => this.add(document) };
+    this.taken = new TakenShelf(store, this.hand);
+    this.log = new PersonLog(this.hand);
+    this.notes = new PersonNotes(this.hand);
   }
 
   private async documents(query: DocumentQuery): Promise<readonly StoredDocument[]> {

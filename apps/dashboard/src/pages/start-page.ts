@@ -3,6 +3,7 @@ import type { AmendedField, CaseloadEntry, Person, VisitLine } from '@surae/case
 import {
   CLINIC_WORDS,
   COURSE_WORDS,
+  EPISODE_LINE_WORDS,
   ERASE_WORDS,
   FRAME_WORDS,
   IMPORT_WORDS,
@@ -25,6 +26,7 @@ import {
   type HostClock,
   storeContext,
 } from '../contexts/capabilities.ts';
+import { episodeWords } from '../journey/episode-words.ts';
 import { amendedWords, bodyOf, peopleNamed, sortedVisits } from '../journey/people-list.ts';
 import { type Listed, todayList } from '../journey/today-list.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
@@ -235,18 +237,26 @@ export class StartPage extends LitElement {
     </ul>`;
   }
 
-  private entry({ person, visits, amended, due }: Listed): TemplateResult {
+  private entry({ person, visits, amended, facts, due }: Listed): TemplateResult {
     const { open, past } = sortedVisits(visits);
     const body = bodyOf(person);
     return html`<li data-person=${person.id}>
       <div>
         <h3>${person.name}</h3>
         ${body.length === 0 ? null : html`<p class="quiet">${body.join(', ')}</p>`}
-        ${dueLines(due)}
+        ${facts.episodes.map((one) => html`<p>${episodeWords(one)}</p>`)} ${dueLines(due)}
       </div>
       ${open !== undefined && this.offeredTo === person.id ? this.offer(person, open) : this.choices(person, open)}
-      ${this.past(past)} ${this.correction(person, amended)}
+      ${this.past(past)}
+      <div class="about">${this.episodeLink(person, facts.episodes.length > 0)} ${this.correction(person, amended)}</div>
     </li>`;
+  }
+
+  private episodeLink({ id: personId, name }: Person, isKept: boolean): TemplateResult {
+    const [words, label] = isKept ? (['link-kept', 'link-kept-of'] as const) : (['link', 'link-of'] as const);
+    return html`<a class="episode" aria-label=${fill(EPISODE_LINE_WORDS[label], { name })} href=${hashOf({ page: 'episode', personId })}
+      >${EPISODE_LINE_WORDS[words].text}</a
+    >`;
   }
 
   private correction(person: Person, amended: readonly AmendedField[]): TemplateResult {

@@ -31,8 +31,17 @@ export const startStyle = css`
     margin-block-start: var(--gap-8);
   }
   .offer,
-  .amend {
+  .about {
     grid-column: 1 / -1;
+  }
+  .about {
+    align-items: center;
+    column-gap: var(--gap-6);
+    display: flex;
+    flex-wrap: wrap;
+  }
+  .amend[open] {
+    flex-basis: 100%;
   }
   .offer {
     display: grid;
@@ -48,6 +57,11 @@ export const startStyle = css`
   }
   .past a,
   .own a,
+  .episode {
+    align-items: center;
+    display: inline-flex;
+    min-block-size: var(--target);
+  }
   .erase {
     display: inline-block;
     padding-block: var(--gap-3);

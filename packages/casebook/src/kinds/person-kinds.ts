@@ -43,6 +43,10 @@ const episode = z
     story: note,
     goal: note,
     loads: note,
+    /** until when the goal is to be reached */
+    goalBy: partOfDate.nullable().exactOptional(),
+    /** whether a pop was heard or felt when it began */
+    pop: z.boolean().nullable().exactOptional(),
   })
   .meta({
     title: 'Episode',
