@@ -11,6 +11,7 @@ export { REPETITION_COLUMNS } from './columns/repetition-columns.ts';
 export { SET_COLUMNS } from './columns/set-columns.ts';
 export {
   PERSON_COLUMNS,
+  RECOUNT_COLUMNS,
   SAMPLE_COLUMNS,
   TRIAL_FRAME_COLUMNS,
   TRIAL_KEY_COLUMNS,
@@ -132,6 +133,7 @@ export {
   PULL_WORDS,
   TEST_CHOICE_WORDS,
 } from './sentences/screens/pull-words.ts';
+export { RECOUNT_WORDS } from './sentences/screens/recount-words.ts';
 export { REST_WORDS } from './sentences/screens/rest-words.ts';
 export { AXIS_WORDS, REPETITION_WORDS, RESULT_WORDS, SUMMARY_WORDS } from './sentences/screens/result-words.ts';
 export { LOCK_WORDS, SAFETY_BLOCK_SENTENCES, SAFETY_REASONS, SAFETY_WORDS } from './sentences/screens/safety-words.ts';

@@ -20,6 +20,7 @@ import { amendmentRules, type BodyProblemCode, readBodies } from './kinds/read-b
 import { type OwnErrorsEntry, ownErrorsOf } from './own-errors.ts';
 import { type Person, personOf } from './person.ts';
 import { type AmendedField, amended, amendedAsOf, amendedFields, amendmentOf } from './person-amendment.ts';
+import { type Recount, recountsIn } from './recounts.ts';
 import { type TakenRecording, takenRecordings } from './taken-recordings.ts';
 import type { Visit } from './visit.ts';
 import { foldVisit } from './visit-events.ts';
@@ -31,6 +32,8 @@ export interface CasebookVisit {
   readonly person: Person;
   /** what a person saw in single repetitions; the automatic verdicts stand beside them */
   readonly verdictsByHand: readonly Entry<VerdictByHand>[];
+  /** sets that were counted again by other criteria; the first results stay those that count */
+  readonly recounts: readonly Entry<Recount>[];
 }
 
 /** Somebody who is tested, with everything that was done. */
@@ -123,6 +126,7 @@ export function casebookOf(documents: readonly StoredDocument[]): Casebook {
         visit: acceptedVisit(foldVisit(visit, inside)),
         person: end === undefined ? person : amendedAsOf(born, amendments, end.at),
         verdictsByHand: entries(inside, 'verdict-by-hand'),
+        recounts: recountsIn(inside),
       };
     };
     return {

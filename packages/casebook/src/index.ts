@@ -107,6 +107,7 @@ export {
 } from './person-amendment.ts';
 export { afterPull, type PullEvent, pullEventKinds, pullSetOf } from './pull-events.ts';
 export type { PullChoice, PullEnd, PullSet, PullTrial } from './pull-set.ts';
+export { type Recount, recountSchema, recountsIn } from './recounts.ts';
 export { countingOf, countingSets, restBetweenSidesS, restTakenS, secondsBetween } from './rest.ts';
 export {
   isOfAnotherDay,

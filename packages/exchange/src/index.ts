@@ -61,6 +61,7 @@ export type {
   StudyLegs,
   StudyPerson,
   StudyPlanItem,
+  StudyRecount,
   StudyResult,
   StudyTrace,
   StudyTrial,

@@ -113,6 +113,18 @@ export type StudyResult =
     }
   | { readonly test: 'hop-series'; readonly report: HopReport };
 
+/** The same recording of heel raises judged by other criteria; the result of the trial stays the one that counts. */
+export interface StudyRecount {
+  readonly key: string;
+  readonly at: string | null;
+  readonly protocol: string | null;
+  readonly protocolHash: string;
+  readonly settingsHash: string;
+  readonly software: string;
+  readonly why: string | null;
+  readonly result: Extract<StudyResult, { readonly test: 'heel-raise' }>;
+}
+
 /** One recorded trial, or one that was refused. */
 export interface StudyTrial {
   /** letters, digits, points, dashes: it names files */
@@ -157,6 +169,8 @@ export interface StudyTrial {
   readonly support: string | null;
   readonly note: string | null;
   readonly result: StudyResult | null;
+  /** in the order in which they were made; absent where there are none */
+  readonly recounts?: readonly StudyRecount[];
   /** read when it is asked for, so that only one is in memory at a time; null where nothing was recorded, or it cannot be read */
   readonly trace: (() => StudyTrace | Promise<StudyTrace>) | null;
   readonly raw: (() => RawFile | Promise<RawFile>) | null;

@@ -101,6 +101,17 @@ export const TRIAL_FRAME_COLUMNS: readonly Column[] = [
   ofTrial.word('note', 'note', 'what was written about the trial'),
 ];
 
+/** A set that was counted again by other criteria; the result of its trial stays the one that counts. */
+export const RECOUNT_COLUMNS: readonly Column[] = [
+  ofPart.word('recount', 'key', 'key of the re-count'),
+  ofPart.word('recounted_at', 'at', 'when it was counted again: ISO 8601, with offset'),
+  ofPart.word('recount_protocol', 'protocol', 'the rules that it was judged by this time'),
+  ofPart.word('protocol_hash', 'protocolHash', 'SHA-256 of that protocol with its parameters'),
+  ofPart.word('settings_hash', 'settingsHash', 'SHA-256 of all settings and of that protocol with its parameters'),
+  ofPart.word('software', 'software', 'name and version of what made the re-count'),
+  ofPart.word('why', 'why', 'why it was counted again, as it was written'),
+];
+
 /** The samples of a trial in SI on their own times, one row for each instant. */
 export const SAMPLE_COLUMNS: readonly Column[] = [
   ofSample.word('trial', 'trial', 'key of the trial'),

@@ -36,6 +36,25 @@ test('words that stand where a code belongs are free text', () => {
   expect(out.strangeCodes).toBe(1);
 });
 
+test('why a set was counted again is free text, and its key and its time go', () => {
+  const trial = raiseTrial();
+  if (trial.result?.test !== 'heel-raise') throw new Error('a trial of raises has a report of raises');
+  const again = {
+    key: 'again',
+    at: '2026-03-05T09:00:00+01:00',
+    protocol: 'single-leg.floor',
+    protocolHash: 'p',
+    settingsHash: 's',
+    software: 'surae 0.2.0',
+    why: 'Wilhelmina asked for it',
+    result: trial.result,
+  } as const;
+  const { study } = deidentified(madeStudy({ trials: [{ ...trial, recounts: [again] }] }), request);
+  const [recount] = study.trials[0].recounts!;
+  expect(recount).toMatchObject({ at: null, why: null, protocol: 'single-leg.floor', settingsHash: 's' });
+  expect(recount.key).toMatch(/^R-/);
+});
+
 /** Everything that a reader of the bundle can see, packed or not. */
 async function seenIn(study: Study): Promise<string> {
   const { files } = await studyFiles(study, {

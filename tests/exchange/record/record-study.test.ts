@@ -1,7 +1,7 @@
 import { defaultSettings } from '@surae/analysis';
 import { kinds } from '@surae/casebook';
 import { type Extent, type RecordDocument, recordStudy } from '@surae/exchange';
-import { MemoryStore } from '@surae/storage';
+import { type Json, MemoryStore } from '@surae/storage';
 import { beforeAll, expect, test } from 'vitest';
 import { recordedStream } from '../../../apps/dashboard/src/demo/recorded-stream.ts';
 import { VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
@@ -121,4 +121,18 @@ test('what was recorded is read when it is asked for; bytes that are gone are to
     setAside: true,
     setAsideWhy: 'interrupted',
   });
+});
+
+test('a set that was counted again leaves with both results, the first as that of the trial', async () => {
+  const own = documents.find(({ kind, about }) => kind === 'set-begun' && about === visits[0])!;
+  const report = { ...madeReport('left', sureCount(17)), protocol: { id: 'other', version: '1', fingerprint: '{}' } };
+  const body = { setId: own.id, report, settingsHash: 's', software: 'surae 0.2.0', why: 'asked' };
+  const added = { ...own, id: 'again', kind: 'recount', sequence: 1e6, body: JSON.parse(JSON.stringify(body)) as Json };
+  const study = await recordStudy([...documents, added], request);
+  const [trial, ...others] = study.trials;
+  expect(trial.result).toMatchObject({ report: { count: { scored: 20 } } });
+  expect(trial.recounts).toMatchObject([
+    { key: 'again', protocol: 'other', settingsHash: 's', why: 'asked', result: { report: { count: { scored: 17 } } } },
+  ]);
+  expect(others.every(({ recounts }) => recounts === undefined)).toBe(true);
 });

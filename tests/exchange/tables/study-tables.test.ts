@@ -1,7 +1,7 @@
 import { studyTables } from '@surae/exchange';
 import { EFFORT_COLUMNS, HOP_COLUMNS, REPETITION_COLUMNS } from '@surae/shared';
 import { expect, test } from 'vitest';
-import { madeStudy, studyPerson } from '../../support/made-study.ts';
+import { madeStudy, raiseTrial, studyPerson } from '../../support/made-study.ts';
 
 const tables = new Map(studyTables(madeStudy()).map((table) => [table.name, table]));
 
@@ -50,4 +50,37 @@ test('a trial has the figures of its own test, and none of another', () => {
 test('somebody without trials stands among the people', () => {
   const study = madeStudy({ people: [studyPerson({ key: 'person-2' })], visits: [], trials: [] });
   expect(studyTables(study).map(({ rows }) => rows.length)).toEqual([1, 0, 0, 0, 0, 0]);
+});
+
+test('sets that were counted again are a table beside the trials, whose own results stay', () => {
+  const trial = raiseTrial();
+  if (trial.result?.test !== 'heel-raise') throw new Error('a trial of raises has a report of raises');
+  const { report } = trial.result;
+  const counted = { ...report, count: { ...report.count, scored: report.count.scored + 4 } };
+  const recounts = [
+    {
+      key: 'again',
+      at: null,
+      protocol: 'single-leg.floor',
+      protocolHash: 'p',
+      settingsHash: 's',
+      software: 'surae 0.2.0',
+      why: 'asked',
+      result: { test: 'heel-raise', report: counted },
+    },
+  ] as const;
+  const made = new Map(
+    studyTables(madeStudy({ trials: [{ ...trial, recounts }] })).map((table) => [table.name, table]),
+  );
+  const cell = (name: string, key: string): unknown => {
+    const { columns, rows } = made.get(name)!;
+    return rows[0][columns.findIndex((column) => column.key === key)];
+  };
+  expect(cell('recounts', 'raises.count.scored')).toBe(report.count.scored + 4);
+  expect(cell('trials', 'raises.count.scored')).toBe(report.count.scored);
+  expect([cell('recounts', 'trial'), cell('recounts', 'recount_protocol'), cell('recounts', 'why')]).toEqual([
+    trial.key,
+    'single-leg.floor',
+    'asked',
+  ]);
 });

@@ -1,7 +1,21 @@
-import { PERSON_COLUMNS, SAMPLE_COLUMNS, TRIAL_FRAME_COLUMNS, TRIAL_KEY_COLUMNS, VISIT_COLUMNS } from '@surae/shared';
+import {
+  PERSON_COLUMNS,
+  RECOUNT_COLUMNS,
+  SAMPLE_COLUMNS,
+  TRIAL_FRAME_COLUMNS,
+  TRIAL_KEY_COLUMNS,
+  VISIT_COLUMNS,
+} from '@surae/shared';
 import { expect, test } from 'vitest';
 
-const LISTS = { PERSON_COLUMNS, SAMPLE_COLUMNS, TRIAL_FRAME_COLUMNS, TRIAL_KEY_COLUMNS, VISIT_COLUMNS };
+const LISTS = {
+  PERSON_COLUMNS,
+  RECOUNT_COLUMNS,
+  SAMPLE_COLUMNS,
+  TRIAL_FRAME_COLUMNS,
+  TRIAL_KEY_COLUMNS,
+  VISIT_COLUMNS,
+};
 
 test.each(Object.entries(LISTS))('%s: a key stands once and every column is explained', (_, columns) => {
   const keys = columns.map(({ key }) => key);

@@ -1,4 +1,4 @@
-import { visitEventKinds } from '@surae/casebook';
+import { type Entry, type Recount, recountSchema, recountsIn, visitEventKinds } from '@surae/casebook';
 import type { Json, StoredDocument } from '@surae/storage';
 import type { BookHand } from './taken-shelf.ts';
 
@@ -16,6 +16,7 @@ const courseKinds = [
   'visit',
   ...visitEventKinds,
   'verdict-by-hand',
+  'recount',
 ] as const;
 
 function plain(body: object): Json {
@@ -38,6 +39,16 @@ export class PersonLog {
   /** Writes something down about a person; gives the id of its document. */
   async add(personId: string, { kind, body }: { readonly kind: string; readonly body: object }): Promise<string> {
     return (await this.hand.add({ kind, schema: 1, about: personId, body: plain(body) })).id;
+  }
+
+  /** Sets of a visit that were counted again, in their order. */
+  async recounts(visitId: string): Promise<readonly Entry<Recount>[]> {
+    return recountsIn(await this.hand.read({ about: visitId, kind: 'recount' }));
+  }
+
+  /** Keeps a set that was counted again beside its first result; gives the id of its document. */
+  async addRecount(visitId: string, recount: Recount): Promise<string> {
+    return (await this.hand.add({ kind: 'recount', schema: recountSchema, about: visitId, body: plain(recount) })).id;
   }
 
   /** Takes a document out of what counts; it stays readable. */

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { BodyKind } from './body-kind.ts';
-import { criterion, endReason, finite, id, ofLegs, side, zeroToTen } from './parts.ts';
+import { criterion, endReason, finite, id, note, ofLegs, side, zeroToTen } from './parts.ts';
 
 const origin = z.enum(['simulated', 'replayed', 'live']);
 const sensorTold = z.looseObject({
@@ -126,6 +126,13 @@ const bodies: Readonly<Record<string, z.ZodType>> = {
     settingsHash: z.string(),
     software: z.string().exactOptional(),
   }),
+  recount: z
+    .looseObject({ ...ofSet, report: raiseReport, settingsHash: z.string(), software: z.string(), why: note })
+    .meta({
+      title: 'Re-count',
+      description:
+        'The same stored bytes judged by other criteria, which stand in the fingerprint of the report; the first result stays the one that counts',
+    }),
   'set-aside': z.looseObject({ ...ofSet, why: z.string() }),
   'rest-over': z.looseObject({ restS: seconds }),
   'visit-closed': z.looseObject({}),

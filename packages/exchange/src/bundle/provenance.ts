@@ -36,8 +36,11 @@ export function parametersOf({ settings, trials }: Study): Canonical {
 /** Every protocol that a result was judged by, with its parameters, once. */
 export function protocolsOf({ trials }: Study): Canonical {
   const found = new Map<string, Canonical>();
-  for (const { result } of trials) {
-    if (result === null) continue;
+  const judged = trials.flatMap(({ result, recounts = [] }) => [
+    ...(result === null ? [] : [result]),
+    ...recounts.map((one) => one.result),
+  ]);
+  for (const result of judged) {
     const { id, version, fingerprint } = result.report.protocol;
     const hash = sha256Hex(utf8(fingerprint));
     found.set(hash, {

@@ -1,4 +1,14 @@
-import type { Study, StudyLeg, StudyPerson, StudyPlanItem, StudyResult, StudyTrial, StudyVisit } from '../study.ts';
+import type { Report } from '@surae/analysis';
+import type {
+  Study,
+  StudyLeg,
+  StudyPerson,
+  StudyPlanItem,
+  StudyRecount,
+  StudyResult,
+  StudyTrial,
+  StudyVisit,
+} from '../study.ts';
 import { ageIn, ageLeaving } from './age-group.ts';
 import { clockOriginS, resultFrom, traceFrom } from './clock-origin.ts';
 import { dayNumber, dayOffsets } from './days.ts';
@@ -112,6 +122,17 @@ export function deidentified(
   };
   const device = (name: string | null): string | null =>
     name === null || (keepDevices && !holdsName(name)) ? name : gone('devices', name);
+  const recount = (one: StudyRecount, originS: number): StudyRecount => {
+    const report = resultFrom(one.result, originS).report as Report;
+    return {
+      ...one,
+      key: key('recount', one.key),
+      at: gone('times', one.at),
+      protocol: code(one.protocol),
+      why: gone('texts', one.why),
+      result: { ...one.result, report },
+    };
+  };
   const trial = (one: StudyTrial): StudyTrial => {
     const { trace } = one;
     const originS = clockOriginS(one.result);
@@ -135,6 +156,7 @@ export function deidentified(
       support: code(one.support),
       note: gone('texts', one.note),
       result: one.result === null ? null : byHand(calibration(resultFrom(one.result, originS))),
+      ...(one.recounts === undefined ? {} : { recounts: one.recounts.map((again) => recount(again, originS)) }),
       trace: trace === null ? null : async () => traceFrom(await trace(), originS),
       raw: null,
     };

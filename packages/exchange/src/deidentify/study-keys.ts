@@ -1,7 +1,15 @@
 import { sha256Hex } from '@surae/records';
 import { utf8 } from '../utf8.ts';
 
-const LETTERS = { person: 'P', visit: 'V', trial: 'T', plan: 'L', calibration: 'C', device: 'D' } as const;
+const LETTERS = {
+  person: 'P',
+  visit: 'V',
+  trial: 'T',
+  plan: 'L',
+  calibration: 'C',
+  device: 'D',
+  recount: 'R',
+} as const;
 
 /** What has a key of its own. */
 export type Keyed = keyof typeof LETTERS;

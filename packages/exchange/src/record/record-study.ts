@@ -2,12 +2,15 @@ import { legsOfVisit, pullLegsOfVisit, type Settings, type Side } from '@surae/a
 import {
   type Casebook,
   type CasebookPerson,
+  type CasebookVisit,
   casebookOf,
+  type Entry,
   noHistory,
   type OwnErrorsInUse,
   ownErrorsInUse,
   type Person,
   type PullSet,
+  type Recount,
   type SetUpKept,
   type Visit,
   type VisitSet,
@@ -18,7 +21,16 @@ import { sha256Hex } from '@surae/records';
 import { PULL_PROTOCOLS } from '@surae/shared';
 import { ageIn } from '../deidentify/age-group.ts';
 import { dayOffsets } from '../deidentify/days.ts';
-import type { Study, StudyLeg, StudyLegs, StudyPerson, StudyPlanItem, StudyTrial, StudyVisit } from '../study.ts';
+import type {
+  Study,
+  StudyLeg,
+  StudyLegs,
+  StudyPerson,
+  StudyPlanItem,
+  StudyRecount,
+  StudyTrial,
+  StudyVisit,
+} from '../study.ts';
 import { utf8 } from '../utf8.ts';
 import { bytesOf, lookAt, type ReadBytes, recordingOf } from './record-bytes.ts';
 import { studyByHand } from './study-by-hand.ts';
@@ -188,6 +200,18 @@ function frameOf(
   };
 }
 
+/** What was counted again of a set, beside its result. */
+function recountsOf(setId: string, all: readonly Entry<Recount>[]): Pick<StudyTrial, 'recounts'> {
+  const recounts = all
+    .filter(({ body }) => body.setId === setId)
+    .map(({ id, at, body: { report, settingsHash, software, why } }): StudyRecount => {
+      const { id: protocol, fingerprint } = report.protocol;
+      const made = { protocolHash: sha256Hex(utf8(fingerprint)), settingsHash, software };
+      return { key: id, at, protocol, ...made, why, result: { test: 'heel-raise', report } };
+    });
+  return recounts.length === 0 ? {} : { recounts };
+}
+
 async function recorded(
   ids: readonly string[],
   read: ReadBytes | null,
@@ -210,7 +234,11 @@ function isSecond(
   return sets.slice(0, at).some(({ choice }) => choice.side !== sets[at]!.choice.side);
 }
 
-async function trialsOf(visit: Visit, made: Made, read: ReadBytes | null): Promise<StudyTrial[]> {
+async function trialsOf(
+  { visit, recounts }: Pick<CasebookVisit, 'visit' | 'recounts'>,
+  made: Made,
+  read: ReadBytes | null,
+): Promise<StudyTrial[]> {
   const trials: StudyTrial[] = [];
   for (const [at, set] of visit.sets.entries()) {
     trials.push({
@@ -218,6 +246,7 @@ async function trialsOf(visit: Visit, made: Made, read: ReadBytes | null): Promi
       test: 'heel-raise',
       restS: isSecond(visit.sets, at) ? visit.restS : null,
       result: set.report === null ? null : { test: 'heel-raise', report: set.report, ...studyByHand(set) },
+      ...recountsOf(set.id, recounts),
       ...(await recorded([set.bytesId], read)),
     });
   }
@@ -270,7 +299,8 @@ export async function recordStudy(documents: readonly RecordDocument[], request:
   });
   const offsets = dayOffsets(told);
   const trials: StudyTrial[] = [];
-  for (const visit of visits) trials.push(...(await trialsOf(visit, made, read)));
+  const asKept = new Map(people.flatMap((one) => one.visits).map((one) => [one.visit.id, one]));
+  for (const { id } of visits) trials.push(...(await trialsOf(asKept.get(id)!, made, read)));
   return {
     people: people.map(personOf),
     visits: told.map((visit, at) => ({ ...visit, dayOffset: offsets[at] ?? null })),

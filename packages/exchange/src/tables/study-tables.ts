@@ -7,6 +7,7 @@ import {
   HOP_SERIES_COLUMNS,
   PERSON_COLUMNS,
   PULL_COLUMNS,
+  RECOUNT_COLUMNS,
   REPETITION_COLUMNS,
   REPETITION_HAND_COLUMNS,
   SET_COLUMNS,
@@ -68,6 +69,21 @@ function partRows(trials: readonly StudyTrial[], cellsOf: (result: StudyResult) 
   });
 }
 
+/** Sets that were counted again, each beside its trial; no table where none was. */
+function recountTable(trials: readonly StudyTrial[]): Table[] {
+  const rows = trials.flatMap((trial) =>
+    (trial.recounts ?? []).map((one) => [
+      ...columnCells(TRIAL_KEY_COLUMNS, trial),
+      ...columnCells(RECOUNT_COLUMNS, one),
+      ...columnCells(OF_TEST['heel-raise'], one.result.report),
+    ]),
+  );
+  const columns = [...TRIAL_KEY_COLUMNS, ...RECOUNT_COLUMNS, ...OF_TEST['heel-raise']];
+  return rows.length === 0
+    ? []
+    : [tableOf({ name: 'recounts', title: 'Heel raises counted again by other criteria', columns, rows })];
+}
+
 /** People, visits and trials, and the repetitions, efforts and hops of the trials, each under its one list of columns. */
 export function studyTables({ people, visits, trials }: Study): Table[] {
   const rows = (columns: readonly Column[], sources: readonly object[]): Cell[][] =>
@@ -96,5 +112,6 @@ export function studyTables({ people, visits, trials }: Study): Table[] {
     parts('hops', 'Hops', HOP_COLUMNS, (result) =>
       result.test === 'hop-series' ? rows(HOP_COLUMNS, result.report.hops) : [],
     ),
+    ...recountTable(trials),
   ];
 }
