@@ -11,6 +11,7 @@ const line = (id: string, day: string): CourseLine => ({
   sentences: [],
   logged: null,
   visitId: null,
+  isCounted: false,
 });
 
 test('lines of a day stand together, and the days without an entry between two are counted', () => {

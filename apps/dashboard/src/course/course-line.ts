@@ -1,6 +1,7 @@
 import type { Side } from '@surae/analysis';
-import type { CasebookPerson, CasebookVisit, Entry } from '@surae/casebook';
+import type { CasebookPerson, CasebookVisit, Entry, PullSet, Recount, VisitSet } from '@surae/casebook';
 import { COURSE_WORDS, SUMMARY_WORDS } from '@surae/shared';
+import { recountSentence } from '../result/recount-view.ts';
 import { fill } from '../words/fill.ts';
 import type { LogEntry, LoggedEntry } from './log-entry.ts';
 import { episodeWords, logWords, planWords, totalWords } from './log-words.ts';
@@ -23,6 +24,8 @@ export interface CourseLine {
   readonly logged: LoggedEntry | null;
   /** the visit that it is of */
   readonly visitId: string | null;
+  /** a set whose samples can be counted again by other criteria */
+  readonly isCounted: boolean;
 }
 
 const sides = ['left', 'right'] as const satisfies readonly Side[];
@@ -34,15 +37,27 @@ function lineOf(
   sentences: readonly string[],
   more: Partial<CourseLine> = {},
 ): CourseLine {
-  return { id, what, day, at, side: null, sentences, logged: null, visitId: null, ...more };
+  return { id, what, day, at, side: null, sentences, logged: null, visitId: null, isCounted: false, ...more };
+}
+
+/** What came of counting a set again, beside its first result. */
+function againWords({ id, report }: VisitSet | PullSet, recounts: readonly Entry<Recount>[]): readonly string[] {
+  if (report === null || !('repetitions' in report)) return [];
+  return recounts.filter(({ body }) => body.setId === id).map((one) => recountSentence(report, one));
 }
 
 /** The tests of a visit, a leg each, and the flare that was told with them. */
-function visitLines({ visit }: CasebookVisit): CourseLine[] {
+function visitLines({ visit, recounts }: CasebookVisit): CourseLine[] {
   const { id: visitId, begunAt, history } = visit;
   const ofVisit = (side: Side): Partial<CourseLine> => ({ side, visitId });
   const tests = [...visit.sets, ...(visit.pulls ?? [])].map((set) =>
-    lineOf('test', { id: set.id, at: set.begunAt }, set.begunAt.slice(0, 10), testWords(set), ofVisit(set.choice.side)),
+    lineOf(
+      'test',
+      { id: set.id, at: set.begunAt },
+      set.begunAt.slice(0, 10),
+      [...testWords(set), ...againWords(set, recounts)],
+      { ...ofVisit(set.choice.side), isCounted: set.report !== null && 'repetitions' in set.report },
+    ),
   );
   const flares = sides
     .filter((side) => history?.legs[side].irritability.flare === 'yes' && visit.sore[side] !== 'no')

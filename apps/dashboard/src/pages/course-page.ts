@@ -10,16 +10,18 @@ import { testTrends } from '../course/leg-trends.ts';
 import { changeBetween, draftOf, emptyDraft, type LogDraft } from '../course/log-draft.ts';
 import { type LogEntry, type LoggedEntry, type LogKind, logKinds } from '../course/log-entry.ts';
 import { type LogKnown, type LogQuestion, logQuestions } from '../course/log-questions.ts';
-import { logWords } from '../course/log-words.ts';
 import { morningsOf } from '../course/mornings.ts';
 import { type PersonCourse, personCourse } from '../course/person-course.ts';
 import { focusHeading } from '../heading-focus.ts';
 import { ReadsInOrder } from '../journey/reads-in-order.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
-import type { LoggedChosen } from '../parts/course-list.ts';
+import type { LoggedChosen, SetChosen } from '../parts/course-list.ts';
+import '../parts/course-again.ts';
 import '../parts/course-list.ts';
 import '../parts/course-trends.ts';
 import { dueLines, dueStyle } from '../parts/due-lines.ts';
+import type { LogAnswer } from '../parts/log-asked.ts';
+import '../parts/log-asked.ts';
 import type { LogGiven } from '../parts/log-form.ts';
 import '../parts/log-form.ts';
 import { hashOf } from '../route.ts';
@@ -54,6 +56,8 @@ export class CoursePage extends LitElement {
   @state() private form: { readonly begin: LogDraft; readonly corrects: LoggedEntry | null } | undefined;
   @state() private asked: Asked | undefined;
   @state() private done: Done | undefined;
+  /** id of the set that is counted again */
+  @state() private againOf: string | undefined;
   @state() private notKept = false;
   private readonly reads = new ReadsInOrder<PersonCourse | null>();
 
@@ -104,6 +108,7 @@ export class CoursePage extends LitElement {
       ${this.add(person)}
       <div class="done" role="status">${this.told()}</div>
       <p class="voice" role="alert">${this.notKept ? COURSE_WORDS['not-kept'].text : ''}</p>
+      ${this.again(this.shown)}
       <div class="parts">
         <course-trends
           .tests=${testTrends(person.visits, person.person, own)}
@@ -114,7 +119,8 @@ export class CoursePage extends LitElement {
           <course-list
             .lines=${courseLines(person)}
             .known=${known}
-            @log-correct=${({ detail }: LoggedChosen) => this.show({ begin: draftOf(detail), corrects: detail })}
+            @set-again=${({ detail }: SetChosen) => (this.againOf = detail)}
+            @log-correct=${({ detail }: LoggedChosen) => void this.show({ begin: draftOf(detail), corrects: detail })}
             @log-take-out=${({ detail }: LoggedChosen) => void this.takeOut(detail, COURSE_WORDS['why-taken-out'].text)}
           ></course-list>
         </section>
@@ -155,33 +161,30 @@ export class CoursePage extends LitElement {
     </button>`;
   }
 
-  /** What is odd about an entry is asked; every answer keeps what was written, on this day or another. */
   private ask({ entry, questions }: Asked): TemplateResult {
-    const day = dayOf(entry.body.on);
+    return html`<log-asked
+      .entry=${entry}
+      .questions=${questions}
+      @log-answer=${({ detail }: LogAnswer) => void this.answer(detail, { entry, questions })}
+    ></log-asked>`;
+  }
+
+  private answer(answer: LogAnswer['detail'], { entry, questions }: Asked): Promise<void> {
     const twice = questions.find((one) => one.code === 'twice');
-    return html`<section class="asked">
-      ${questions.map((one) => {
-        const blanks = {
-          day,
-          first: one.code === 'before-first' ? dayOf(one.firstDay) : '',
-          what: one.code === 'twice' ? logWords(one.other) : '',
-        };
-        return html`<p class="voice" role="alert">${fill(LOG_WORDS[`ask-${one.code}`], blanks)}</p>`;
-      })}
-      <div class="choices">
-        ${
-          twice === undefined
-            ? nothing
-            : html`<button type="button" @click=${() => void this.correct(twice.other, entry)}>
-                ${LOG_WORDS['answer-correct'].text}
-              </button>`
-        }
-        <button type="button" @click=${() => void this.keep(entry)}>
-          ${LOG_WORDS[questions.length === 1 && twice !== undefined ? 'answer-second' : 'answer-keep-day'].text}
-        </button>
-        <button type="button" @click=${() => this.changeDay(entry)}>${LOG_WORDS['answer-change'].text}</button>
-      </div>
-    </section>`;
+    if (answer === 'correct' && twice !== undefined) return this.correct(twice.other, entry);
+    if (answer === 'keep') return this.keep(entry);
+    return this.show({ begin: draftOf(entry), corrects: this.form?.corrects ?? null });
+  }
+
+  private again({ person, own }: Read): TemplateResult | typeof nothing {
+    if (this.againOf === undefined) return nothing;
+    return html`<course-again
+      .visits=${person.visits}
+      .own=${own}
+      .setId=${this.againOf}
+      @again-left=${() => (this.againOf = undefined)}
+      @recount-kept=${() => void this.load()}
+    ></course-again>`;
   }
 
   private told(): TemplateResult | typeof nothing {
@@ -211,10 +214,6 @@ export class CoursePage extends LitElement {
     const questions = logQuestions(entry, this.known(this.shown.person), id);
     if (questions.length === 0) void this.keep(entry);
     else this.asked = { entry, questions };
-  }
-
-  private changeDay(entry: LogEntry): void {
-    void this.show({ begin: draftOf(entry), corrects: this.form?.corrects ?? null });
   }
 
   private keep(entry: LogEntry): Promise<void> {

@@ -5,8 +5,7 @@ export const courseStyle = css`
     font-size: var(--size-1);
     margin-block-end: 0;
   }
-  .add,
-  .asked {
+  .add {
     border-block: 1px solid var(--hairline);
     margin-block: var(--gap-4) var(--gap-6);
     padding-block: var(--gap-4);

@@ -187,7 +187,14 @@ export class ResultStep extends LitElement {
     return sets
       .filter(({ stoppedAt }) => stoppedAt !== null)
       .map(
-        (set) => html`<set-detail .set=${set} .visit=${this.visit} .heelLeverM=${this.person.heelLeverM}></set-detail>`,
+        (set) => html`<set-detail
+            .set=${set}
+            .visit=${this.visit}
+            .heelLeverM=${this.person.heelLeverM}
+            .person=${this.person}
+            .earlier=${this.earlier}
+            .own=${this.own}
+          ></set-detail>`,
       );
   }
 

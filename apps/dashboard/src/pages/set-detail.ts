@@ -1,14 +1,15 @@
 import { consume } from '@lit/context';
 import type { Report } from '@surae/analysis';
-import type { Visit, VisitSet } from '@surae/casebook';
+import { noOwnErrors, type OwnErrorsInUse, type Person, type Visit, type VisitSet } from '@surae/casebook';
 import type { Recording } from '@surae/records';
-import { AXIS_WORDS, RESULT_WORDS, SUMMARY_WORDS } from '@surae/shared';
+import { AXIS_WORDS, RECOUNT_WORDS, RESULT_WORDS, SUMMARY_WORDS } from '@surae/shared';
 import type { RecordStore, StoredBytes } from '@surae/storage';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { storeContext } from '../contexts/capabilities.ts';
 import '../parts/repetition-table.ts';
 import '../parts/set-verdicts.ts';
+import '../parts/set-recount.ts';
 import { AssessmentError, recordingOf } from '../result/assessment.ts';
 import { type HeightTrace, heightTrace } from '../result/height-trace.ts';
 import { saveFile } from '../result/save-file.ts';
@@ -35,6 +36,10 @@ export class SetDetail extends LitElement {
   @property({ attribute: false }) set!: VisitSet;
   @property({ attribute: false }) visit!: Visit;
   @property({ attribute: false }) heelLeverM: number | null = null;
+  /** who was tested; undefined where the set is not counted again */
+  @property({ attribute: false }) person: Person | undefined;
+  @property({ attribute: false }) earlier: readonly Visit[] = [];
+  @property({ attribute: false }) own: OwnErrorsInUse = noOwnErrors;
   @consume({ context: storeContext }) @state() private store!: RecordStore;
   @state() private bytes: StoredBytes | undefined;
   @state() private recording: Recording | undefined;
@@ -73,9 +78,24 @@ export class SetDetail extends LitElement {
         ${this.problem === undefined ? nothing : html`<p class="voice" role="alert">${this.problemWords(this.problem)}</p>`}
         ${this.picture()}
         ${report === null ? nothing : html`<repetition-table .report=${report}></repetition-table>`}
-        ${this.files(report)}
+        ${this.again(report)} ${this.files(report)}
       </div>
     </details>`;
+  }
+
+  /** Who was tested and what it is held beside are known where the result is shown. */
+  private again(report: Report | null): TemplateResult | typeof nothing {
+    if (report === null || this.person === undefined || this.recording === undefined) return nothing;
+    return html`<section>
+      <h3>${RECOUNT_WORDS.title.text}</h3>
+      <set-recount
+        .set=${this.set}
+        .visit=${this.visit}
+        .person=${this.person}
+        .earlier=${this.earlier}
+        .own=${this.own}
+      ></set-recount>
+    </section>`;
   }
 
   private picture(): TemplateResult | typeof nothing {

@@ -1,4 +1,4 @@
-import { COURSE_WORDS, LOG_WORDS } from '@surae/shared';
+import { COURSE_WORDS, LOG_WORDS, RECOUNT_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
@@ -14,7 +14,10 @@ import { fill } from '../words/fill.ts';
 /** An entry that is to be corrected, or taken out. */
 export type LoggedChosen = CustomEvent<LoggedEntry>;
 
-/** Everything of a person in one column of time. Tells `log-correct` and `log-take-out`. */
+/** Id of a set that is to be counted again. */
+export type SetChosen = CustomEvent<string>;
+
+/** Everything of a person in one column of time. Tells `log-correct`, `log-take-out` and `set-again`. */
 @customElement('course-list')
 export class CourseList extends LitElement {
   static override styles = [
@@ -134,7 +137,8 @@ export class CourseList extends LitElement {
     </ol>`;
   }
 
-  private line({ what, side, sentences, logged, visitId }: CourseLine): TemplateResult {
+  private line(line: CourseLine): TemplateResult {
+    const { what, side, sentences, logged, visitId, isCounted } = line;
     const name = html`<span class="what">${COURSE_WORDS[what].text}</span>`;
     return html`<li class="line">
       <p>
@@ -148,6 +152,7 @@ export class CourseList extends LitElement {
             ? nothing
             : html`<a href=${hashOf({ page: 'visit', visitId })}>${COURSE_WORDS['open-visit'].text}</a>`
         }
+        ${isCounted ? this.again(line) : nothing}
         ${logged === null ? nothing : [this.button('correct', what, logged), this.button('take-out', what, logged)]}
       </div>
     </li>`;
@@ -158,6 +163,18 @@ export class CourseList extends LitElement {
     return logQuestions(logged, this.known, logged.id).map(
       ({ code }) => html`<p class="voice">${LOG_WORDS[`stands-${code}`].text}</p>`,
     );
+  }
+
+  private again(line: CourseLine): TemplateResult {
+    const named = { leg: COURSE_WORDS[line.side ?? 'both'].text, day: dayOf(line.day) };
+    return html`<button
+      class="plain"
+      type="button"
+      aria-label=${fill(RECOUNT_WORDS['count-again-of'], named)}
+      @click=${() => this.dispatchEvent(new CustomEvent('set-again', { detail: line.id }))}
+    >
+      ${RECOUNT_WORDS['count-again'].text}
+    </button>`;
   }
 
   private button(code: 'correct' | 'take-out', what: CourseLine['what'], logged: LoggedEntry): TemplateResult {

@@ -29,9 +29,16 @@ export function protocolOf(id: string): Protocol | undefined {
   return PROTOCOLS.find((protocol) => protocol.id === id);
 }
 
-/** What an assessment of a set is asked: what is known about person and set, and nothing that is not. */
-export function assessmentRequest({ choice, end, marks }: VisitSet, person: Person): AssessmentRequest {
-  const protocol = protocolOf(choice.protocolId);
+/**
+ * What an assessment of a set is asked: what is known about person and set, and nothing that is not.
+ *
+ * @param protocol - the one that was chosen for the set, when left out
+ */
+export function assessmentRequest(
+  { choice, end, marks }: VisitSet,
+  person: Person,
+  protocol: Protocol | undefined = protocolOf(choice.protocolId),
+): AssessmentRequest {
   if (protocol === undefined) throw new AssessmentError('no-protocol', `There is no protocol ${choice.protocolId}.`);
   return {
     placement: choice.placement,
@@ -61,17 +68,18 @@ export function recordingOf({ choice }: VisitSet, bytes: StoredBytes | undefined
   }
 }
 
-/** The report of a set by the final pass over its whole recording. */
+/** The report of a set by the final pass over its whole recording; by its own protocol, when no other one is given. */
 export async function assessSet(
   set: VisitSet,
   person: Person,
   bytes: StoredBytes | undefined,
   final: (trace: Trace, request: AssessmentRequest) => Promise<Report>,
+  protocol?: Protocol,
 ): Promise<Report> {
   try {
     // the raw bytes are large and of no use to the final pass
     const { groups } = countedForces(recordingOf(set, bytes), set.choice);
-    return await final({ groups }, assessmentRequest(set, person));
+    return await final({ groups }, assessmentRequest(set, person, protocol));
   } catch (error) {
     if (error instanceof AssessmentError) throw error;
     throw new AssessmentError('unexpected', error instanceof Error ? error.message : String(error), { cause: error });
