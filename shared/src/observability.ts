@@ -16,27 +16,27 @@ const ours = {
   mark: 'computed',
 } as const;
 
-/** What the four placements see; whatever is not observed never passes in silence. */
+/** What the four placements see, and what a count by hand does not; whatever is not observed never passes in silence. */
 export const OBSERVABILITY: readonly ObservabilityEntry[] = [
   {
     ...ours,
     id: 'observability.count',
     subject: 'count',
-    by: { heel: 'measured', foot: 'measured', trunk: 'measured', platform: 'measured' },
-    note: 'Every placement counts the attempted repetitions.',
+    by: { heel: 'measured', foot: 'measured', trunk: 'measured', platform: 'measured', hand: 'inferred' },
+    note: 'Every placement counts the attempted repetitions; by hand it is what somebody saw and tapped.',
   },
   {
     ...ours,
     id: 'observability.heel-height',
     subject: 'heel-height',
-    by: { heel: 'measured', foot: 'measured', trunk: 'not-observed', platform: 'not-observed' },
+    by: { heel: 'measured', foot: 'measured', trunk: 'not-observed', platform: 'not-observed', hand: 'not-observed' },
     note: 'The foot needs the lever of the heel; trunk and platform see the rise of the body, which is another quantity.',
   },
   {
     ...ours,
     id: 'observability.body-rise',
     subject: 'body-rise',
-    by: { heel: 'inferred', foot: 'inferred', trunk: 'measured', platform: 'measured' },
+    by: { heel: 'inferred', foot: 'inferred', trunk: 'measured', platform: 'measured', hand: 'not-observed' },
     note: 'From the heel or the foot by the model of the foot lever only.',
   },
   ...CRITERION_IDS.map((id) => ({

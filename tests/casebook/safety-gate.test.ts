@@ -34,7 +34,7 @@ test('every line of the list stands in exactly one of the three groups', () => {
 });
 
 test('a list that was seen whole and is clear lets anybody be tested', () => {
-  for (const origin of ['live', 'simulated', 'replayed'] as const) {
+  for (const origin of ['live', 'by-hand', 'simulated', 'replayed'] as const) {
     expect(mayTest(origin, clear, now)).toEqual({ allowed: true, why: [] });
   }
 });
@@ -87,4 +87,12 @@ test('one reason does not open a second lock', () => {
 test('a reason for a line that is not ticked changes nothing', () => {
   const answer = { ...clear, overridden: [{ id: 'safety.bone', reason: 'examined' }] };
   expect([locksOf(answer), notesOf(answer)]).toEqual([[], []]);
+});
+
+test('somebody whose raises are counted by hand is tested as by a sensor', () => {
+  const answers = [null, { ...clear, seenWhole: false }, ticked(firm[0]), ticked(withReason[0])];
+  for (const answer of answers) {
+    expect(mayTest('by-hand', answer, now)).toEqual(mayTest('live', answer, now));
+    expect(mayTest('by-hand', answer, now).allowed).toBe(false);
+  }
 });

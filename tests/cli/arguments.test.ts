@@ -68,7 +68,7 @@ test('each impossible command line is refused with what was wrong', () => {
   expect(refusal('assess', 'a.csv', '--json', '--csv', 'd')).toContain('not both');
   expect(refusal('assess', 'a.csv', '--replace')).toContain('--csv');
   expect(refusal('assess', 'a.csv', '--placement', 'wrist')).toBe(
-    '--placement wrist: expected heel, foot, trunk, platform, inline',
+    '--placement wrist: expected heel, foot, trunk, platform, hand, inline',
   );
   expect(refusal('assess', 'a.csv', '--side', 'L')).toContain('expected left, right');
   expect(refusal('assess', 'a.csv', '--test', 'hop')).toContain('expected heel-raise');

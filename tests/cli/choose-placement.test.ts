@@ -54,3 +54,11 @@ test('a cell in line belongs to the other test', () => {
     refusal: 'the placement inline belongs to the test isometric: say --test isometric',
   });
 });
+
+test('taps alone are a count by hand, and nothing else is', () => {
+  expect(choosePlacement(undefined, traceOf('tap'))).toEqual({ placement: 'hand' });
+  expect(choosePlacement('hand', traceOf('tap'))).toEqual({ placement: 'hand' });
+  expect(choosePlacement(undefined, traceOf('tap', 'force'))).toEqual({ placement: 'platform' });
+  const choice = choosePlacement('hand', traceOf('force'));
+  expect('refusal' in choice && choice.refusal).toContain('needs a column tap');
+});

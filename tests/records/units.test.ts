@@ -45,6 +45,7 @@ const oneInSi: readonly [Measured, string, number][] = [
   ['angle', 'deg', Math.PI / 180],
   ['angle', 'rad', 1],
   ['angle', 'mrad', 1e-3],
+  ['tap', '1', 1],
 ];
 
 const factor = (quantity: Measured, spelling: string) =>
@@ -65,7 +66,7 @@ describe('a unit', () => {
   test('is written as a code of UCUM, whatever its spelling', () => {
     // Source: UCUM, version 2.1, tables of units and prefixes; from memory.
     const codes =
-      /^(s|ms|us|ns|min|N|kN|mN|kgf|gf|\[lbf_av\]|m|cm|mm|um|\[in_i\]|m\/s2|cm\/s2|mm\/s2|\[g\]|m\[g\]|m?deg\/s|m?rad\/s|k?N\.m|N\.[cm]m|kgf\.m|\[lbf_av\]\.\[ft_i\]|deg|m?rad)$/;
+      /^(s|ms|us|ns|min|N|kN|mN|kgf|gf|\[lbf_av\]|m|cm|mm|um|\[in_i\]|m\/s2|cm\/s2|mm\/s2|\[g\]|m\[g\]|m?deg\/s|m?rad\/s|k?N\.m|N\.[cm]m|kgf\.m|\[lbf_av\]\.\[ft_i\]|deg|m?rad|1)$/;
     for (const quantity of measured) for (const { ucum } of units[quantity]) expect(ucum).toMatch(codes);
     for (const spelling of ['Nm', 'N*m', 'N·m', 'N m', 'N.m']) expect(findUnit('torque', spelling)?.ucum).toBe('N.m');
     for (const spelling of ['°/s', 'deg/s', 'dps']) expect(findUnit('angular-velocity', spelling)?.ucum).toBe('deg/s');

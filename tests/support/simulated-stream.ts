@@ -1,4 +1,4 @@
-import { counterInput, type Placement } from '@surae/analysis';
+import { counterInput, type SensedPlacement } from '@surae/analysis';
 import { encodeBlock } from '@surae/records';
 import { simulateSet } from '@surae/simulation';
 import type { StoredBytes } from '@surae/storage';
@@ -6,7 +6,7 @@ import type { StoredBytes } from '@surae/storage';
 const units = { acceleration: 'm/s2', 'angular-velocity': 'rad/s', 'heel-height': 'm', force: 'N' } as const;
 
 /** A short simulated set as the bytes that a recording leaves: blocks of a tenth of a second and one that was cut off. */
-export function simulatedStream(placement: Placement, seed: number, count: number): StoredBytes {
+export function simulatedStream(placement: SensedPlacement, seed: number, count: number): StoredBytes {
   const { trace } = simulateSet({ placement, level: 'clean', seed, count });
   const { timesS, channels } = counterInput(trace, placement);
   const perBlock = Math.max(1, Math.round((0.1 * timesS.length) / (timesS[timesS.length - 1] - timesS[0])));

@@ -12,6 +12,7 @@ const NEEDED: Readonly<Record<Placement, { readonly quantity: Quantity; readonly
   foot: { quantity: 'acceleration', columns: 'the columns acc_x, acc_y and acc_z' },
   trunk: { quantity: 'acceleration', columns: 'the columns acc_x, acc_y and acc_z' },
   platform: { quantity: 'force', columns: 'a column force' },
+  hand: { quantity: 'tap', columns: 'a column tap' },
 };
 
 /**
@@ -34,6 +35,7 @@ export function choosePlacement(declared: AnyPlacement | undefined, trace: Trace
   if (has.has('heel-height') && has.has('force')) {
     return { refusal: `the file holds heel_height and force: ${OPTION} (heel or platform)` };
   }
+  if (has.has('tap') && has.size === 1) return { placement: 'hand' };
   if (has.has('heel-height')) return { placement: 'heel' };
   if (has.has('force')) return { placement: 'platform' };
   if (has.has('acceleration')) {

@@ -39,6 +39,7 @@ What the recording is
                         trunk     accelerometer at the sacrum
                         platform  vertical force under the whole foot; with
                                   --test isometric a plate under the forefoot
+                        hand      taps of somebody who counted by hand
                         inline    isometric only: a cell in line with the push,
                                   or a dynamometer
                         Not needed where the columns leave no doubt

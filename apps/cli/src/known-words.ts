@@ -4,7 +4,8 @@ export const TESTS = ['heel-raise', 'isometric', 'hop-series'] as const;
 export type TestName = (typeof TESTS)[number];
 
 /** Placements of heel raises, and those of isometric efforts. */
-export const PLACEMENTS = ['heel', 'foot', 'trunk', 'platform'] as const;
+export const SENSED_PLACEMENTS = ['heel', 'foot', 'trunk', 'platform'] as const;
+export const PLACEMENTS = [...SENSED_PLACEMENTS, 'hand'] as const;
 export const PULL_PLACEMENTS = ['inline', 'platform'] as const;
 export const SIDES = ['left', 'right'] as const;
 

@@ -30,10 +30,18 @@ const COUNT_WORDS = {
   borderline: 'closer to a limit than the measurement can tell',
 } as const;
 
+/** What somebody counted by hand was not found, and met nothing. */
+const HAND_COUNT_WORDS = {
+  ...COUNT_WORDS,
+  attempted: 'raises counted by hand',
+  valid: 'of these not marked with a fault; no other rule was judged',
+};
+
 function countLines(report: Report, width: number): string[] {
-  const { count } = report;
+  const { count, placement } = report;
+  const words = placement === 'hand' ? HAND_COUNT_WORDS : COUNT_WORDS;
   const line = (label: keyof typeof COUNT_WORDS, number: string): string[] =>
-    labelled(`  ${label}`.padEnd(LABEL_WIDTH) + number, COUNT_WORDS[label], LABEL_WIDTH + 13, width);
+    labelled(`  ${label}`.padEnd(LABEL_WIDTH) + number, words[label], LABEL_WIDTH + 13, width);
   const scored = countWithBounds(count.scored, count.scoredLow, count.scoredHigh);
   return [
     ...line('attempted', countWithBounds(count.attempted, count.low, count.high)),

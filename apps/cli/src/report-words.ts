@@ -1,12 +1,13 @@
 import type { AssessedRepetition, CriterionFinding, Report } from '@surae/analysis';
 import { CRITERION_IDS, CRITERION_NAMES, CRITERION_SENTENCES, type CriterionId } from '@surae/shared';
 
-/** Where the sensor sat, as one says it. */
+/** How the set was seen, as one says it. */
 export const PLACEMENT_WORDS: Readonly<Record<Report['placement'], string>> = {
   heel: 'displacement of the heel',
   foot: 'sensor on the foot',
   trunk: 'sensor at the trunk',
   platform: 'force platform',
+  hand: 'counted by hand',
 };
 
 /** A sentence as a part of a longer one: without its full stop and its capital. */
@@ -35,7 +36,9 @@ export function verdictWords(repetition: AssessedRepetition): string {
         ...faults.map((words) => (words.startsWith('cannot') ? words.replace(/^.*: /, '') : `perhaps ${words}`)),
         ...close,
       ];
-      return `cannot tell: ${reasons.length === 0 ? 'each rule just met, together in doubt' : reasons.join('; ')}${after}`;
+      const isObserved = those(repetition, ({ result }) => result !== 'not_observed').length > 0;
+      const otherwise = isObserved ? 'each rule just met, together in doubt' : 'no rule was observed';
+      return `cannot tell: ${reasons.length === 0 ? otherwise : reasons.join('; ')}${after}`;
     }
   }
 }

@@ -76,7 +76,9 @@ function tempoWords({ measures: { tempo } }: Report): string {
       ['bottom', tempo.meanLowS],
     ] as const
   ).flatMap(([name, seconds]) => (seconds === null ? [] : [`${name} ${plain(seconds, 2)}`]));
-  return `${plain(tempo.meanPeriodS, 2)} s from top to top: ${parts.join(', ')}`;
+  const period = plain(tempo.meanPeriodS, 2);
+  // taps have no parts
+  return parts.length === 0 ? `${period} s from tap to tap` : `${period} s from top to top: ${parts.join(', ')}`;
 }
 
 function fatigueWords({ measures: { fatigue, firstThreeHeightM, lastThreeHeightM }, kind }: Report): string {
@@ -141,7 +143,7 @@ export function setLines(outcome: Assessed, labelWidth: number, width: number): 
     ['power', powerWords(report)],
     ['tempo', tempoWords(report)],
     ['course', fatigueWords(report)],
-    ['tension', tension > 0 ? `${plain(tension, 1)} s off the bottom in all` : ''],
+    ['tension', tension !== null && tension > 0 ? `${plain(tension, 1)} s off the bottom in all` : ''],
     ['body weight', weightWords(report)],
     ['not observed', report.repetitions.length === 0 ? '' : notObservedWords(report)],
     ['not given', withheldWords(report)],

@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
-import { isPlacement, PLACEMENTS, PULL_PLACEMENTS, TESTS } from './known-words.ts';
+import type { SensedPlacement } from '@surae/analysis';
+import { isPlacement, PULL_PLACEMENTS, SENSED_PLACEMENTS, TESTS } from './known-words.ts';
 import { parsed, unknownWord } from './parsed-options.ts';
 import { UsageError } from './usage-error.ts';
 import { wholeNumber } from './whole-number.ts';
@@ -15,7 +16,7 @@ interface SimulateCommon {
 
 export interface SimulateRaises extends SimulateCommon {
   readonly test: 'heel-raise';
-  readonly placement: 'heel' | 'foot' | 'trunk' | 'platform';
+  readonly placement: SensedPlacement;
   readonly gyroscope: boolean;
 }
 
@@ -101,7 +102,9 @@ export function readSimulate(args: readonly string[]): SimulateArguments | undef
     }
     case 'heel-raise': {
       const placement = values.placement ?? 'heel';
-      if (!isPlacement(placement)) throw unknownWord('--placement', placement, PLACEMENTS);
+      if (!isPlacement(placement) || placement === 'hand') {
+        throw unknownWord('--placement', placement, SENSED_PLACEMENTS);
+      }
       return { ...common, test, placement, gyroscope: values['no-gyroscope'] !== true };
     }
   }

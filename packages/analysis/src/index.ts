@@ -196,6 +196,7 @@ export type { PullUnit } from './efforts/pull-signal.ts';
 export type { NoRateReason, RiseRate } from './efforts/rise-rates.ts';
 export { type AnotherReason, summarizeTrials, type TrialSummary } from './efforts/trials.ts';
 export { InputError, type InputErrorCode } from './errors.ts';
+export { type Tap, TapList, takeTaps, tapsOf } from './hand/tap-list.ts';
 export { findHops, type HopRequest } from './hops/find-hops.ts';
 export type { Hop, HopReason } from './hops/hop.ts';
 export {
@@ -282,4 +283,4 @@ export {
   type ZeroTaken,
 } from './setup/zero.ts';
 export type { Interval } from './signal/intervals.ts';
-export type { Axis, Channel, ChannelGroup, Placement, Quantity, Side, Trace } from './trace.ts';
+export type { Axis, Channel, ChannelGroup, Placement, Quantity, SensedPlacement, Side, Trace } from './trace.ts';

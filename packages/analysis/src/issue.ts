@@ -43,6 +43,10 @@ export type IssueCode =
   | 'buried'
   /** body weight could not be read from the force */
   | 'no-body-weight'
+  /** by hand: two taps so close that they may be one */
+  | 'taps-too-close'
+  /** by hand: taps that were taken back */
+  | 'taps-taken-back'
   /** isometric: samples missing for longer than the protocol allows near a peak */
   | 'samples-missing'
   /** isometric: the load at rest is another one after an effort */

@@ -11,13 +11,18 @@ export type Quantity =
   /** moment about the ankle axis [N.m] */
   | 'torque'
   /** joint or plate angle [rad] */
-  | 'angle';
+  | 'angle'
+  /** somebody counts by hand: change of the count at that instant, 1 for a tap, -1 where the last one is taken back, 0 where the counting begins and ends [1] */
+  | 'tap';
 
 /** Sensor axis of a vector quantity; `null` for a scalar. */
 export type Axis = 'x' | 'y' | 'z' | null;
 
 /** Where the sensor sits. */
-export type Placement = 'heel' | 'foot' | 'trunk' | 'platform';
+export type SensedPlacement = 'heel' | 'foot' | 'trunk' | 'platform';
+
+/** How a set is seen: by a sensor at its place, or by somebody who counts by hand. */
+export type Placement = SensedPlacement | 'hand';
 
 /** Anatomical side. */
 export type Side = 'left' | 'right';

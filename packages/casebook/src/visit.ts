@@ -37,7 +37,8 @@ export interface SetChoice {
   readonly protocolId: string;
   readonly protocolFingerprint: string;
   readonly placement: Report['placement'];
-  readonly origin: 'simulated' | 'replayed' | 'live';
+  /** `by-hand`: somebody counted by tap, and no sensor saw it */
+  readonly origin: 'simulated' | 'replayed' | 'live' | 'by-hand';
   /** absent where no connected sensor gives the samples */
   readonly sensor?: SensorTold;
   /** how things stood when it began; absent where nothing was looked at */

@@ -10,6 +10,7 @@ const columnNames: Readonly<Record<Quantity, string>> = {
   'angular-velocity': 'gyro',
   torque: 'torque',
   angle: 'angle',
+  tap: 'tap',
 };
 
 /** The name of a channel in our documented header, with its SI unit. */

@@ -51,6 +51,7 @@ const knownNames: Readonly<Record<string, KnownName>> = {
   gyro: { quantity: 'angular-velocity', axes: 'required' },
   torque: { quantity: 'torque', axes: 'optional' },
   angle: { quantity: 'angle', axes: 'optional' },
+  tap: { quantity: 'tap', axes: 'none' },
 };
 
 /** Where the header stands, for refusals. */
@@ -61,7 +62,7 @@ export interface HeaderPlace {
 
 /**
  * The mapping that our documented header gives: `time [s]`, `force [N]`, `heel_height [mm]`, `acc_x [m/s2]`,
- * `gyro_y [deg/s]`, `torque [N.m]`, `angle [deg]`. Case, blanks around brackets, and blanks or hyphens for underscores
+ * `gyro_y [deg/s]`, `torque [N.m]`, `angle [deg]`, `tap [1]`. Case, blanks around brackets, and blanks or hyphens for underscores
  * do not matter. A column with another name is listed as ignored.
  *
  * @throws {@link RecordError} `no-time`, `no-quantity`, `missing-unit`, `unknown-unit`, `duplicate-column`

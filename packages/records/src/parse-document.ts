@@ -1,14 +1,13 @@
 import { decodeBase64 } from './base64.ts';
 import { documentFault, shownValue } from './document-fault.ts';
 import { RecordError } from './errors.ts';
-import { listGaps } from './gaps.ts';
 import { sha256Hex } from './hash.ts';
 import { latestVersion, migrateDocument, recordingMigrations } from './migrations.ts';
 import { type PackedNumbers, unpackNumbers } from './packed-numbers.ts';
 import { siUnits } from './quantities.ts';
 import { freezeRecording, type RawSource, type RecordedGroup, type Recording } from './recording.ts';
 import { type RecordingDocument, recordingDocument } from './recording-document.ts';
-import { checkTimeline } from './timeline.ts';
+import { gapsIn } from './timeline.ts';
 
 /**
  * A recording out of a value that came from outside: an older version is migrated, a newer one refused, every part is
@@ -79,7 +78,7 @@ function validate(value: unknown, at: At): RecordingDocument {
 
 function unpackGroup(group: RecordingDocument['groups'][number], path: string, at: At): RecordedGroup {
   const timesS = unpack(group.timesS, `${path}.timesS`, at);
-  const medianS = checkTimeline(timesS, { ...at, path: `${path}.timesS` });
+  const gaps = gapsIn(timesS, group.channels, { ...at, path: `${path}.timesS` });
   const channels = group.channels.map((channel, index) => {
     const samplesPath = `${path}.channels[${index}].samples`;
     const samples = unpack(channel.samples, samplesPath, at);
@@ -91,7 +90,7 @@ function unpackGroup(group: RecordingDocument['groups'][number], path: string, a
     return { ...channel, samples };
   });
   requireUnit(group.timeUnit.si, siUnits.time, `${path}.timeUnit.si`, at);
-  return { timesS, timeUnit: group.timeUnit, channels, gaps: listGaps(timesS, medianS) };
+  return { timesS, timeUnit: group.timeUnit, channels, gaps };
 }
 
 function requireUnit(code: string, si: string, path: string, at: At): void {

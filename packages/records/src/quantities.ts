@@ -1,7 +1,18 @@
 /** What a channel measures. The same names and SI units as in the analysis. */
-export type Quantity = 'force' | 'heel-height' | 'acceleration' | 'angular-velocity' | 'torque' | 'angle';
+export type Quantity = 'force' | 'heel-height' | 'acceleration' | 'angular-velocity' | 'torque' | 'angle' | 'tap';
 
 export const quantities = [
+  'force',
+  'heel-height',
+  'acceleration',
+  'angular-velocity',
+  'torque',
+  'angle',
+  'tap',
+] as const satisfies readonly Quantity[];
+
+/** Quantities that a sensor gives. */
+export const sensedQuantities = [
   'force',
   'heel-height',
   'acceleration',
@@ -13,10 +24,13 @@ export const quantities = [
 /** Sensor axis of a vector quantity; `null` for a scalar. */
 export type Axis = 'x' | 'y' | 'z' | null;
 
-/** Where the sensor sits. */
-export type Placement = 'heel' | 'foot' | 'trunk' | 'platform';
+/** Where the sensor sits; `hand` where somebody counts by tap and there is none. */
+export type Placement = 'heel' | 'foot' | 'trunk' | 'platform' | 'hand';
 
-export const placements = ['heel', 'foot', 'trunk', 'platform'] as const satisfies readonly Placement[];
+export const placements = ['heel', 'foot', 'trunk', 'platform', 'hand'] as const satisfies readonly Placement[];
+
+/** Places of a sensor. */
+export const sensedPlacements = ['heel', 'foot', 'trunk', 'platform'] as const satisfies readonly Placement[];
 
 /** Anatomical side. */
 export type Side = 'left' | 'right';
@@ -32,4 +46,6 @@ export const siUnits: Readonly<Record<Quantity | 'time', string>> = {
   'angular-velocity': 'rad/s',
   torque: 'N.m',
   angle: 'rad',
+  // changes of a count
+  tap: '1',
 };

@@ -1,4 +1,3 @@
-import { listGaps } from './gaps.ts';
 import { sha256Hex } from './hash.ts';
 import { type HeaderPlace, type Mapping, mapHeader } from './mapping.ts';
 import { refuseOverflow } from './overflow.ts';
@@ -7,7 +6,7 @@ import { freezeRecording, type RecordedChannel, type Recording } from './recordi
 import { readTableRows } from './table.ts';
 import { readTableHeader } from './table-header.ts';
 import { columnLabel } from './table-row.ts';
-import { checkTimeline } from './timeline.ts';
+import { gapsIn } from './timeline.ts';
 import { applyScale, scaleToSi } from './units.ts';
 
 /** What is known about a file beside its bytes. */
@@ -37,7 +36,7 @@ export function readRecording(bytes: Uint8Array, options: ReadOptions = {}): Rec
   const wanted = [mapping.time.columnIndex, ...mapping.samples.map(({ columnIndex }) => columnIndex)];
   const table = readTableRows(header, wanted, file);
   const timesS = applyScale(table.columns[mapping.time.columnIndex]!, scaleToSi('time', mapping.time.unit));
-  const medianS = checkTimeline(timesS, {
+  const gaps = gapsIn(timesS, mapping.samples, {
     ...(file === undefined ? {} : { file }),
     column: columnLabel(table.names, mapping.time.columnIndex),
     rowOf: (index) => table.lineOf(index),
@@ -74,7 +73,7 @@ export function readRecording(bytes: Uint8Array, options: ReadOptions = {}): Rec
         timesS,
         timeUnit: { source: mapping.time.unit.ucum, si: siUnits.time },
         channels,
-        gaps: listGaps(timesS, medianS),
+        gaps,
       },
     ],
     deviceNotes: table.notes,

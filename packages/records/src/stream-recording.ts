@@ -1,10 +1,9 @@
 import { RecordError } from './errors.ts';
-import { listGaps } from './gaps.ts';
 import { sha256Hex } from './hash.ts';
 import { type Placement, quantities, type Side, siUnits } from './quantities.ts';
 import { freezeRecording, type RecordedGroup, type Recording } from './recording.ts';
 import { decodeStream, joinPieces, type StreamBlock } from './stream-codec.ts';
-import { checkTimeline } from './timeline.ts';
+import { gapsIn } from './timeline.ts';
 
 /** The clock of one source on the time line of the recording: time there = `offsetS` + `rate` * time of the source. */
 export interface StreamClock {
@@ -69,7 +68,7 @@ function groupOf(all: readonly StreamBlock[], { side, placement, clock }: Stream
   });
   const ownTimesS = concatenated(times);
   const timesS = onLine(ownTimesS, clock);
-  const medianS = checkTimeline(timesS);
+  const gaps = gapsIn(timesS, first.channels);
   const channels = first.channels.map((channel, k) => {
     const samples = concatenated(
       blocks.map((block) => {
@@ -94,7 +93,7 @@ function groupOf(all: readonly StreamBlock[], { side, placement, clock }: Stream
       ...(placement === undefined ? {} : { placementDeclared: placement }),
     };
   });
-  return { timesS, timeUnit: { source: 's', si: 's' }, channels, gaps: listGaps(timesS, medianS) };
+  return { timesS, timeUnit: { source: 's', si: 's' }, channels, gaps };
 }
 
 /**

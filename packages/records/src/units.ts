@@ -66,6 +66,7 @@ export const units: Readonly<Record<Quantity | 'time', readonly Unit[]>> = {
     unit('[lbf_av].[ft_i]', 'lbf ft', 'lbf.ft', 'lbf·ft', 'lbf*ft', 'lbf ft'),
   ],
   angle: [unit('deg', 'deg', '°', 'º'), unit('rad', 'rad'), unit('mrad', 'mrad')],
+  tap: [unit('1', '1')],
 };
 
 /** Spellings that are units of something else, with what to say about them. */
@@ -110,6 +111,8 @@ const siExpressions: Readonly<Record<Quantity | 'time', string>> = {
 
 /** How samples of a quantity in this unit become SI. One conversion by mathjs for a whole column. */
 export function scaleToSi(quantity: Quantity | 'time', from: Unit): Scale {
+  // a count has no unit to convert
+  if (quantity === 'tap') return { multiply: 1 };
   const factor = math.unit(from.expression.replace(/^(?![0-9])/, '1 ')).toNumber(siExpressions[quantity]);
   const inverse = Math.round(1 / factor);
   // The quotient of two exactly held numbers is rounded once: 9 mm / 1000 is the double nearest to 0.009 m, while

@@ -1,8 +1,8 @@
-import type { SensorQuantity } from './quantity.ts';
+import type { SourceQuantity } from './quantity.ts';
 
 /** Samples of one quantity along one axis. */
 export interface BlockChannel {
-  readonly quantity: SensorQuantity;
+  readonly quantity: SourceQuantity;
   readonly axis: 'x' | 'y' | 'z' | null;
   /** UCUM code of the SI unit the samples are in */
   readonly unit: string;

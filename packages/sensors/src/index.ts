@@ -77,6 +77,7 @@ export {
   sensorJsonSchema,
 } from './describe/sensor-document.ts';
 export { SensorError, type SensorErrorCode } from './errors.ts';
+export { HandCount } from './hand-count.ts';
 export { decodedFeed, type FeedNature } from './link/decoded-feed.ts';
 export { kindFeed } from './link/kind-feed.ts';
 export type { LinkNews } from './link/link-news.ts';
@@ -89,7 +90,7 @@ export type { PacketCounter, PacketNumbering, PacketTicks, StreamPacket } from '
 export type { PlacedBy } from './loss/packet-locator.ts';
 export { type StreamSettings, streamSettings } from './loss/stream-settings.ts';
 export type { DeviceSummary, LossKnowledge, StreamSummary } from './loss/stream-summary.ts';
-export type { SensorPlacement, SensorQuantity } from './quantity.ts';
+export type { SensorPlacement, SensorQuantity, SourcePlacement, SourceQuantity } from './quantity.ts';
 export type { Sensor, SensorDescription, SensorEvent, SensorOrigin, SensorStatus } from './sensor.ts';
 export { type Played, replay, type SourceOptions, simulatedPerson } from './sources.ts';
 export {

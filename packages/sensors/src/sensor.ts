@@ -2,17 +2,17 @@ import type { SampleBlock } from './block.ts';
 import type { SensorError } from './errors.ts';
 import type { LinkNews } from './link/link-news.ts';
 import type { DeviceSummary } from './loss/stream-summary.ts';
-import type { SensorPlacement } from './quantity.ts';
+import type { SourcePlacement } from './quantity.ts';
 
 /** Where a sensor is in its life: it goes from the left to the right and never back. */
 export type SensorStatus = 'idle' | 'streaming' | 'ended' | 'failed';
 
 /** Where samples come from: only the first two may be used without a person on the other end. */
-export type SensorOrigin = 'simulated' | 'replayed' | 'live';
+export type SensorOrigin = 'simulated' | 'replayed' | 'live' | 'by-hand';
 
 export interface SensorDescription {
   readonly origin: SensorOrigin;
-  readonly placement: SensorPlacement;
+  readonly placement: SourcePlacement;
   /** samples a second, as far as it is known before they come [Hz] */
   readonly nominalRateHz: number | null;
 }

@@ -1,7 +1,7 @@
 import type { BlockChannel } from './block.ts';
 import type { SensorClock } from './clock.ts';
 import { Playback, type PlayedGroup } from './playback.ts';
-import type { SensorPlacement, SensorQuantity } from './quantity.ts';
+import type { SourcePlacement, SourceQuantity } from './quantity.ts';
 import type { Sensor } from './sensor.ts';
 
 /** A recording or a simulated trace: SI units, native times. */
@@ -9,7 +9,7 @@ export interface Played {
   readonly groups: readonly {
     readonly timesS: Float64Array;
     readonly channels: readonly {
-      readonly quantity: SensorQuantity;
+      readonly quantity: SourceQuantity;
       readonly axis: BlockChannel['axis'];
       readonly samples: Float64Array;
     }[];
@@ -17,20 +17,21 @@ export interface Played {
 }
 
 export interface SourceOptions {
-  readonly placement: SensorPlacement;
+  readonly placement: SourcePlacement;
   readonly clock: SensorClock;
   /** how many times faster than recorded; 1 when left out [-] */
   readonly pace?: number;
 }
 
 /** UCUM codes of the SI units. */
-const units: Readonly<Record<SensorQuantity, string>> = {
+const units: Readonly<Record<SourceQuantity, string>> = {
   'heel-height': 'm',
   acceleration: 'm/s2',
   'angular-velocity': 'rad/s',
   force: 'N',
   torque: 'N.m',
   angle: 'rad',
+  tap: '1',
 };
 
 /** About once a display frame [ms]; ours. */

@@ -78,7 +78,7 @@ export const TRIAL_FRAME_COLUMNS: readonly Column[] = [
   ofTrial.word('file', 'file', 'the recording, as it was named'),
   ofTrial.word('sha256', 'sha256', 'SHA-256 of the bytes that were recorded'),
   ofTrial.word('at', 'at', 'when it began: ISO 8601, with offset where a time of day is given'),
-  ofTrial.word('origin', 'origin', 'what the recording was taken from: live or person, simulated, replayed'),
+  ofTrial.word('origin', 'origin', 'what the recording was taken from: live or person, by-hand, simulated, replayed'),
   ofTrial.word('device', 'device', 'the sensor, as it names itself'),
   ofTrial.word('device_notes', 'deviceNotes', 'what the recording says about its device'),
   ofTrial.figure('force_offset', 'forceLine.offset', '1', 1, 'newtons are (sample less this) over force_slope'),
@@ -121,6 +121,13 @@ export const SAMPLE_COLUMNS: readonly Column[] = [
   ofSample.figure('torque_nm', 'torque', 'N.m', 1, 'torque'),
   ofSample.figure('heel_height_m', 'heel-height', 'm', 1, 'displacement of the heel'),
   ofSample.figure('angle_rad', 'angle', 'rad', 1, 'angle'),
+  ofSample.figure(
+    'tap',
+    'tap',
+    '1',
+    1,
+    'change of a count by hand: 1 a tap, -1 the last one taken back, 0 begin or end',
+  ),
   ...(['x', 'y', 'z'] as const).map((axis) =>
     ofSample.figure(`torque_${axis}_nm`, `torque.${axis}`, 'N.m', 1, `torque about ${axis}`),
   ),

@@ -8,7 +8,7 @@ export const CONTACT_CRITERIA = {
     name: 'bounce',
     sentence: 'Bounced',
     faultKind: null,
-    by: { heel: 'measured', foot: 'inferred', trunk: 'inferred', platform: 'measured' },
+    by: { heel: 'measured', foot: 'inferred', trunk: 'inferred', platform: 'measured', hand: 'not-observed' },
     note: 'Foot and trunk see the speed at contact through their own filtering.',
     parameters: {
       bounceSpeed: {
@@ -38,7 +38,13 @@ export const CONTACT_CRITERIA = {
     name: 'other foot',
     sentence: 'Other foot touched',
     faultKind: 'support',
-    by: { heel: 'not-observed', foot: 'not-observed', trunk: 'not-observed', platform: 'not-observed' },
+    by: {
+      heel: 'not-observed',
+      foot: 'not-observed',
+      trunk: 'not-observed',
+      platform: 'not-observed',
+      hand: 'not-observed',
+    },
     note: 'A second sensor or a tester sees the other foot.',
     parameters: {},
   },
@@ -46,7 +52,7 @@ export const CONTACT_CRITERIA = {
     name: 'missing samples',
     sentence: 'Cannot judge: data gap',
     faultKind: null,
-    by: { heel: 'measured', foot: 'measured', trunk: 'measured', platform: 'measured' },
+    by: { heel: 'measured', foot: 'measured', trunk: 'measured', platform: 'measured', hand: 'not-observed' },
     note: 'Missing samples are seen by every placement.',
     parameters: {
       gapMost: { ...practice, id: 'parameter.gap-most', unit: 's', value: 0.25, allowed: { least: 0.02, most: 2 } },

@@ -4,8 +4,8 @@ import type { NumberParameter } from '../parameter.ts';
 /** How far a placement can see something. */
 export type Observability = 'measured' | 'inferred' | 'not-observed';
 
-/** Where the sensor sits. */
-export type ObservingPlacement = 'heel' | 'foot' | 'trunk' | 'platform';
+/** Where the sensor sits; `hand` where somebody counts by tap and there is none. */
+export type ObservingPlacement = 'heel' | 'foot' | 'trunk' | 'platform' | 'hand';
 
 /** All that is known of one criterion beside the function that judges it. */
 export interface CriterionEntry {

@@ -8,7 +8,7 @@ export const MOVEMENT_CRITERIA = {
     name: 'height',
     sentence: 'Not high enough',
     faultKind: 'height',
-    by: { heel: 'measured', foot: 'measured', trunk: 'not-observed', platform: 'not-observed' },
+    by: { heel: 'measured', foot: 'measured', trunk: 'not-observed', platform: 'not-observed', hand: 'not-observed' },
     note: 'The criterion is on the height of the heel.',
     parameters: {
       heightFraction: {
@@ -24,7 +24,7 @@ export const MOVEMENT_CRITERIA = {
     name: 'heel back down',
     sentence: 'Heel did not come back down',
     faultKind: null,
-    by: { heel: 'measured', foot: 'measured', trunk: 'inferred', platform: 'measured' },
+    by: { heel: 'measured', foot: 'measured', trunk: 'inferred', platform: 'measured', hand: 'not-observed' },
     note: 'Trunk: the level is known only from one standstill to the next.',
     parameters: {
       returnHeight: {
@@ -47,7 +47,7 @@ export const MOVEMENT_CRITERIA = {
     name: 'tempo',
     sentence: 'Off the beat',
     faultKind: 'tempo',
-    by: { heel: 'measured', foot: 'measured', trunk: 'measured', platform: 'measured' },
+    by: { heel: 'measured', foot: 'measured', trunk: 'measured', platform: 'measured', hand: 'not-observed' },
     note: 'The period is judged, not the phase against the beat.',
     parameters: {
       cycleTolerance: {
@@ -70,7 +70,7 @@ export const MOVEMENT_CRITERIA = {
     name: 'rest at the bottom',
     sentence: 'Rested at the bottom',
     faultKind: 'tempo',
-    by: { heel: 'measured', foot: 'measured', trunk: 'measured', platform: 'measured' },
+    by: { heel: 'measured', foot: 'measured', trunk: 'measured', platform: 'measured', hand: 'not-observed' },
     note: 'From the end of one repetition to the start of the next.',
     parameters: {
       lowDwellMost: {

@@ -8,7 +8,13 @@ export const POSTURE_CRITERIA = {
     name: 'knee',
     sentence: 'Knee helped',
     faultKind: 'posture',
-    by: { heel: 'not-observed', foot: 'not-observed', trunk: 'not-observed', platform: 'inferred' },
+    by: {
+      heel: 'not-observed',
+      foot: 'not-observed',
+      trunk: 'not-observed',
+      platform: 'inferred',
+      hand: 'not-observed',
+    },
     note: 'A force signature only asks for a second look; a sensor on the shank or a tester sees the knee.',
     parameters: {
       kneeFlexionMost: {
@@ -46,7 +52,13 @@ export const POSTURE_CRITERIA = {
     name: 'lean of the trunk',
     sentence: 'Leaned',
     faultKind: 'posture',
-    by: { heel: 'not-observed', foot: 'not-observed', trunk: 'measured', platform: 'not-observed' },
+    by: {
+      heel: 'not-observed',
+      foot: 'not-observed',
+      trunk: 'measured',
+      platform: 'not-observed',
+      hand: 'not-observed',
+    },
     note: 'A platform would need its centre of pressure, and then infers it with caution.',
     parameters: {
       leanMost: { ...practice, id: 'parameter.lean-most', unit: 'deg', value: 10, allowed: { least: 1, most: 90 } },
@@ -56,7 +68,13 @@ export const POSTURE_CRITERIA = {
     name: 'hands',
     sentence: 'Pushed with the hands',
     faultKind: 'support',
-    by: { heel: 'not-observed', foot: 'not-observed', trunk: 'not-observed', platform: 'measured' },
+    by: {
+      heel: 'not-observed',
+      foot: 'not-observed',
+      trunk: 'not-observed',
+      platform: 'measured',
+      hand: 'not-observed',
+    },
     note: 'Only the force under the foot shows weight that the hands carry.',
     parameters: {
       handsFraction: {

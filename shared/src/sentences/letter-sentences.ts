@@ -10,9 +10,13 @@ export const LETTER_SENTENCES = sentences('letter', {
   'side-unknown': 'Leg not told',
   raises: '{leg}, heel raises: {figure} repetitions that meet the protocol.',
   'raises-at-least': '{leg}, heel raises: at least {figure} repetitions that meet the protocol.',
+  'raises-by-hand': '{leg}, heel raises counted by hand: {figure} repetitions.',
+  'raises-by-hand-at-least': '{leg}, heel raises counted by hand: at least {figure} repetitions.',
   tried: 'Tried: {figure}.',
-  'by-hand':
+  'judged-by-hand':
     'Seen and judged by a person: on {agreed} of {of} repetitions they agree with what was measured; measured alone, {figure} meet the protocol.',
+  'counted-by-hand':
+    'Counted by hand, without a sensor: no rule was judged but what was marked, and heights and work were not measured.',
   reference: 'Height that they are held against: {figure}.',
   displacement: 'Way of the heel or body, all repetitions together: {figure}.',
   pushes: '{leg}, isometric pushes: {figure}, {rule}.',

@@ -22,6 +22,9 @@ export const ISSUE_SENTENCES = sentences('issue', {
   buried:
     'Sway is so strong that slow raises cannot be told from standing; that none was found does not mean none was done.',
   'no-body-weight': 'Body weight could not be read from the force; what depends on it is not shown.',
+  'taps-too-close':
+    'Taps came less than half a second apart: some may be one raise tapped twice. The lower bound of the count allows for it.',
+  'taps-taken-back': 'Taps were taken back while the set was counted; they are kept and not counted.',
   'samples-missing': 'Samples are missing here; an effort with a gap near its peak does not count.',
   'rest-load-changed': 'The load at rest is another one after this effort: the zero or the leg moved.',
   'rest-load-differs': 'The load at rest differs from effort to effort; each net force is taken above its own.',
@@ -44,6 +47,8 @@ export const DOUBT_SENTENCES = sentences('doubt', {
 
 /** Why figures are not shown. */
 export const WITHHELD_SENTENCES = sentences('withheld', {
+  'counted-by-hand':
+    'Counted by hand: heights, rises, work and power were not measured, and no rule was judged but what was marked.',
   'no-heel-lever': 'Heights are not shown in centimetres: the lever of the heel is not given.',
   'no-body-mass': 'Work and power are not shown: enter the body mass.',
   'no-external-mass': 'Work and power are not shown: enter the external mass.',

@@ -1,5 +1,6 @@
-import { InputError, type LegVisit, legOverVisits, type TestedLeg } from '@surae/analysis';
+import { assess, defaultSettings, InputError, type LegVisit, legOverVisits, type TestedLeg } from '@surae/analysis';
 import { expect, test } from 'vitest';
+import { steadyTaps } from '../../support/tapped.ts';
 import { testedLeg } from '../../support/tested-leg.ts';
 
 const visit = (day: number | null, scored: number, changes: Partial<TestedLeg> = {}): LegVisit => ({
@@ -55,4 +56,28 @@ test('a visit without a day gives no change and no course, and nothing is moved'
 test('one visit has no change; none at all is refused', () => {
   expect(legOverVisits([visit(0, 19)], {})).toMatchObject({ changes: [], trend: null });
   expect(() => legOverVisits([], {})).toThrow(InputError);
+});
+
+test('a change between two counts by hand has to be larger by the error of both, and one by a sensor is no counterpart', () => {
+  const byHand = (count: number): TestedLeg => {
+    const leg = testedLeg('left', count);
+    const context = { endReason: 'fatigue', exertion: 9 } as const;
+    const request = { placement: 'hand', side: 'left', protocol: leg.protocol, subject: {}, context } as const;
+    return { ...leg, report: assess(steadyTaps(count, 2, 0.005), request, defaultSettings()) };
+  };
+  const change = (before: TestedLeg, after: TestedLeg) =>
+    legOverVisits(
+      [
+        { day: 0, leg: before },
+        { day: 28, leg: after },
+      ],
+      {},
+    ).changes[0].outcome;
+  const [hand, sensor] = [change(byHand(20), byHand(27)), change(testedLeg('left', 20), testedLeg('left', 27))];
+  if (hand.kind !== 'change' || sensor.kind !== 'change') throw new Error('both are changes');
+  expect(hand.standardError).toBe(sensor.standardError);
+  expect(hand.detectable.at95).toBeCloseTo(Math.hypot(sensor.detectable.at95, Math.SQRT2 * 2), 9);
+  expect(sensor.real).toBe('yes');
+  const mixed = change(testedLeg('left', 20), byHand(27));
+  expect(mixed.kind === 'side-by-side' && mixed.reasons).toContain('different-test');
 });

@@ -1,4 +1,5 @@
 import {
+  assess,
   defaultSettings,
   type LegsOfVisit,
   legsOfVisit,
@@ -11,6 +12,7 @@ import type { EndReason } from '@surae/shared';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { runs } from '../../support/runs.ts';
+import { steadyTaps } from '../../support/tapped.ts';
 import { testedLeg, visitLegs, WOMAN } from '../../support/tested-leg.ts';
 
 const { judging } = defaultSettings();
@@ -144,4 +146,46 @@ test('no visit whatever gives a ratio while anything that it needs is not known,
     runs(200, 5000),
   );
   expect(ratios).toBeGreaterThan(10);
+});
+
+describe('legs that were counted by hand', () => {
+  const byHand = (side: 'left' | 'right', count: number) => {
+    const leg = testedLeg(side, count);
+    const context = { endReason: 'fatigue', exertion: 9 } as const;
+    // the time from tap to tap grows: the one sign of fatigue that taps can show
+    const request = { placement: 'hand', side, protocol: leg.protocol, subject: {}, context } as const;
+    return { ...leg, report: assess(steadyTaps(count, 2, 0.005), request, defaultSettings()) };
+  };
+
+  test('are compared, with the error of a hand count in both', () => {
+    const found = legsOfVisit(visitLegs(byHand('left', 18), byHand('right', 25)), {}, judging);
+    const sensors = legsOfVisit(visitLegs(testedLeg('left', 18), testedLeg('right', 25)), {}, judging);
+    if (found.comparison.kind !== 'ratio' || sensors.comparison.kind !== 'ratio') throw new Error('both have a ratio');
+    expect(found.comparison.ratio.value).toBeCloseTo(18 / 25, 9);
+    // two repetitions at 95 % are 1.02 as a standard uncertainty of each leg
+    const own = 2 / 1.96;
+    const logU = sensors.comparison.ratio.logU;
+    expect(found.comparison.ratio.logU).toBeCloseTo(Math.hypot(logU, own / 18, own / 25), 9);
+  });
+
+  test('are never compared with a leg that a sensor saw', () => {
+    const found = legsOfVisit(visitLegs(byHand('left', 18), testedLeg('right', 25)), {}, judging);
+    if (found.comparison.kind !== 'blocked') throw new Error('a hand count and a sensor have no ratio');
+    const codes = found.comparison.blocks.map(({ code }) => code);
+    expect(codes).toContain('different-protocol');
+    expect(codes).toContain('different-placement');
+  });
+
+  test('without a sign of fatigue in the taps too little is known of the effort', () => {
+    const steady = (side: 'left' | 'right') => {
+      const leg = byHand(side, 20);
+      const request = { placement: 'hand', side, protocol: leg.protocol, subject: {} } as const;
+      const context = { endReason: 'fatigue', exertion: 9 } as const;
+      return { ...leg, report: assess(steadyTaps(20), { ...request, context }, defaultSettings()) };
+    };
+    const found = legsOfVisit(visitLegs(steady('left'), steady('right')), {}, judging);
+    expect(found.comparison.kind === 'blocked' && found.comparison.blocks.map(({ code }) => code)).toEqual([
+      'effort-unknown',
+    ]);
+  });
 });

@@ -2,8 +2,8 @@ import {
   BlockCounter,
   type ChannelGroup,
   counterInput,
-  type Placement,
   type ProvisionalRaise,
+  type SensedPlacement,
   blockCounterDefaults as settings,
 } from '@surae/analysis';
 import { simulateSet } from '@surae/simulation';
@@ -14,7 +14,11 @@ import { cutIntoBlocks, heelRecording } from '../../support/blocks.ts';
 import '../../support/close.ts';
 import { isLong, runs } from '../../support/runs.ts';
 
-function countAll(placement: Placement, blocks: readonly ChannelGroup[], heelLeverM?: number): ProvisionalRaise[] {
+function countAll(
+  placement: SensedPlacement,
+  blocks: readonly ChannelGroup[],
+  heelLeverM?: number,
+): ProvisionalRaise[] {
   const counter = new BlockCounter(placement, { settings, ...(heelLeverM === undefined ? {} : { heelLeverM }) });
   return [...blocks.flatMap((block) => counter.push(block)), ...counter.finish()];
 }

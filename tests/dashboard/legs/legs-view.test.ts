@@ -126,3 +126,12 @@ test('nothing in it judges, is a percentage, or names anybody', async () => {
     for (const word of [...JUDGING_WORDS, /%/, /Nameless/, /1988/, /NaN/]) expect(text).not.toMatch(word);
   }
 });
+
+test('somebody whose raises were counted by hand did them, and is told how they were counted', async () => {
+  const { visit, person, earlier } = await made(BEGIN);
+  const sets = visit.sets.map((set) => ({
+    ...set,
+    choice: { ...set.choice, origin: 'by-hand', placement: 'hand' } as const,
+  }));
+  expect(legsView({ ...visit, sets }, person, earlier).notes).toEqual([LEGS_WORDS['by-hand'].text]);
+});

@@ -118,7 +118,7 @@ test('each repetition is told at the block that completes it, with the count so 
     expect(lateS).toBeGreaterThan(-0.1);
     expect(lateS).toBeLessThan(0.4);
   }
-  expect(live.state.count).toBe(3);
+  expect(live.count).toBe(3);
 });
 
 test('a repetition that was nearly over counts when the set is stopped', async () => {

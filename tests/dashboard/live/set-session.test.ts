@@ -1,7 +1,18 @@
+import { tapsOf } from '@surae/analysis';
 import { type SetChoice, setOf } from '@surae/casebook';
+import {
+  readRecording,
+  readRecordingJson,
+  recordingFromStream,
+  writeRecordingCsv,
+  writeRecordingJson,
+} from '@surae/records';
+import { HandCount } from '@surae/sensors';
+import { SAFETY_LIST_VERSION } from '@surae/shared';
 import { MemoryStore } from '@surae/storage';
 import { expect, test } from 'vitest';
-import { VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
+import { SafetyLockError, VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
+import { keptSet } from '../../../apps/dashboard/src/live/kept-set.ts';
 import { type EventKeeper, SetSession } from '../../../apps/dashboard/src/live/set-session.ts';
 import { HandClock } from '../../support/hand-clock.ts';
 import { DeadSensor, HandSensor } from '../../support/hand-sensor.ts';
@@ -116,4 +127,42 @@ test('a set that was stopped before anything came is set aside, and its stream i
   const visit = await given.book.visit(given.visitId);
   expect(visit?.sets.map(({ setAside, setAsideWhy }) => [setAside, setAsideWhy])).toEqual([[true, 'no-samples']]);
   expect(await given.store.openStreams()).toEqual([]);
+});
+
+test('a set that is counted by hand is stored tap by tap, and counts the same when it is read again', async () => {
+  const { store, book, visitId, clock } = await parts();
+  const byHand = { ...choice, placement: 'hand', origin: 'by-hand' } as const;
+  const sensor = new HandCount({ clock });
+  const counts: number[] = [];
+  const begun = { book, visitId, clock, sensor, choice: byHand, heelLeverM: null };
+  // it tests a real person
+  await expect(SetSession.begin(begun, {})).rejects.toThrow(SafetyLockError);
+  const safety = { listVersion: SAFETY_LIST_VERSION, seenWhole: true, ticked: [], overridden: [] };
+  await book.record(visitId, { kind: 'visit-safety', safety });
+  const session = await SetSession.begin(begun, {
+    onTap: (count) => counts.push(count),
+    onRaise: () => counts.push(Number.NaN),
+  });
+  for (const act of ['tap', 'tap', 'takeBack', 'tap', 'tap'] as const) {
+    clock.move(2000);
+    sensor[act]();
+  }
+  clock.move(700);
+  // between two taps the time goes on
+  expect(await session.mark('knee')).toEqual({ atS: 10.7, criterion: 'knee' });
+  // a killed page loses no tap that is older than a moment
+  const open = setOf((await book.visit(visitId))!, 'left')!;
+  const { pieces } = (await store.bytes(open.bytesId))!;
+  expect(keptSet(pieces, 'hand', null)).toEqual({ keptS: 10, count: 3 });
+  const { count, sha256 } = await session.live.stop();
+  expect([count, session.live.count, counts]).toEqual([3, 3, [1, 2, 1, 2, 3]]);
+  const stored = (await store.bytes(open.bytesId))!;
+  expect(stored.sha256).toBe(sha256);
+  const recording = recordingFromStream(stored.pieces, { side: 'left', placement: 'hand' });
+  expect([...recording.groups[0].channels[0].samples]).toEqual([0, 1, 1, -1, 1, 1, 0]);
+  expect(recording.groups[0].gaps).toEqual([]);
+  // through a file and back
+  const again = readRecordingJson(new TextEncoder().encode(writeRecordingJson(recording)));
+  const table = readRecording(new TextEncoder().encode(writeRecordingCsv(recording)[0]));
+  for (const { groups } of [recording, again, table]) expect(tapsOf(groups[0]).count).toBe(3);
 });

@@ -1,8 +1,11 @@
+import { assess, defaultSettings } from '@surae/analysis';
+import { FLOOR } from '@surae/shared';
 import { expect, test } from 'vitest';
 import { scoreFigure } from '../../../apps/dashboard/src/result/score-figure.ts';
 import { attemptedSentence, summarySentence } from '../../../apps/dashboard/src/result/summary-sentence.ts';
 import { twoLegFigures } from '../../../apps/dashboard/src/result/two-legs.ts';
 import { madeReport, madeSet, madeVisit, sureCount } from '../../support/made-visit.ts';
+import { steadyTaps } from '../../support/tapped.ts';
 
 const left22 = madeSet('left', madeReport('left', { ...sureCount(22), scoredLow: 21, scoredHigh: 24 }));
 const right25 = madeSet('right', madeReport('right', sureCount(25)));
@@ -69,4 +72,24 @@ test('no sentence says deficit, weak, fail, normal, significant or injured', () 
     const visit = madeVisit(madeSet('left', madeReport('left', sureCount(7), reason)), right25);
     expect(summarySentence(visit)).not.toMatch(/deficit|weak|fail|normal|significant|injured|only|%/i);
   }
+});
+
+test('a count by hand says so beside its number, and that no rule was judged', () => {
+  const context = { endReason: 'fatigue' } as const;
+  const request = { placement: 'hand', side: 'left', protocol: FLOOR, subject: {}, context } as const;
+  const report = assess(steadyTaps(22), request, defaultSettings());
+  const visit = madeVisit(madeSet('left', report), right25);
+  expect(summarySentence(visit)).toBe('Left did 22 (between 20 and 24), counted by hand, right did 25.');
+  expect(attemptedSentence('left', report)).toBe('Left: 22 counted by hand. No rule was judged.');
+  const marks = [{ atS: 5.1, criterion: 'knee' }] as const;
+  const marked = assess(steadyTaps(22), { ...request, context: { ...context, marks } }, defaultSettings());
+  expect(attemptedSentence('left', marked)).toBe(
+    'Left: 22 counted by hand, 1 of them marked with a fault. No other rule was judged.',
+  );
+  // the axis of the score says it of that leg, and heights are open and share no axis
+  const [score, ...heights] = twoLegFigures(visit);
+  expect(score.title).toBe('Repetitions that count, left counted by hand');
+  expect(heights.map(({ left }) => left)).toEqual(
+    heights.map(() => ({ kind: 'open', why: 'Counted by hand: height not measured.' })),
+  );
 });

@@ -97,3 +97,12 @@ test('what the protocol does not ask for is no lack of the sensor', () => {
   expect(unseenWords(set)).not.toContain('tempo');
   expect(unseenHere(repetition('yes', { tempo: notAsked }), [...set, repetition('yes', {})])).toBeUndefined();
 });
+
+test('of a count by hand nothing was observed, and it is said once', () => {
+  const nothing = Object.fromEntries(CRITERION_IDS.map((id) => [id, unseen]));
+  const one = repetition('cannot_tell', nothing);
+  const marked = repetition('no', { ...nothing, knee: { ...fault, seen: 'tester' } });
+  expect(verdictWords(one)).toBe('cannot tell: no rule was observed');
+  expect(unseenHere(one, [one, marked])).toBeUndefined();
+  expect(verdictWords(marked)).toBe('not met: knee helped');
+});

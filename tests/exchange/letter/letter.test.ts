@@ -1,7 +1,10 @@
+import { assess, defaultSettings } from '@surae/analysis';
 import { letterOf, type StudyTrial } from '@surae/exchange';
+import { FLOOR } from '@surae/shared';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { pushTrial, raiseTrial, studyPerson, studyTrial, studyVisit } from '../../support/made-study.ts';
+import { steadyTaps } from '../../support/tapped.ts';
 
 const visit = studyVisit();
 const trials = [raiseTrial(), pushTrial(), studyTrial({ key: 'x', side: 'right' })];
@@ -59,4 +62,15 @@ test('on the page a figure is taken whole or not at all, and nothing of a name i
       expect(page.match(/<(?!\/?(?:!doctype|html|head|meta|title|style|body|h1|p|span)\b)/g)).toBeNull();
     }),
   );
+});
+
+test('a count by hand is called one, with its interval, and what it leaves open', () => {
+  const request = { placement: 'hand', side: 'left', protocol: FLOOR, subject: {} } as const;
+  const report = assess(steadyTaps(22), request, defaultSettings());
+  const letter = letterOf(undefined, visit, [raiseTrial({ result: { test: 'heel-raise', report } })]);
+  const said = letter.text.replaceAll('\u00A0', ' ');
+  expect(said).toContain('Left leg, heel raises counted by hand: 22 (95 % interval 20 to 24) repetitions.');
+  expect(said).toContain('Counted by hand, without a sensor');
+  expect(said).not.toContain('meet the protocol');
+  expect(nakedFigures(letter.text)).toEqual([]);
 });

@@ -4,6 +4,7 @@ import {
   type OwnErrorsInUse,
   type Person,
   pullSetOf,
+  type SetChoice,
   setOf,
   type TestKind,
   testsOf,
@@ -107,6 +108,11 @@ function testView(
   };
 }
 
+/** A simulated or played set tests nobody. */
+function testsSomebody({ origin }: { readonly origin: SetChoice['origin'] }): boolean {
+  return origin === 'live' || origin === 'by-hand';
+}
+
 /** A test in which no leg was tested is no test. */
 function isTested(legs: readonly LegTold[]): boolean {
   return legs.some(({ told }) => told !== 'untested');
@@ -135,7 +141,10 @@ export function legsView(
   return {
     at: visit.begunAt,
     day: fill(LEGS_WORDS.day, { day: dayOf(visit.begunAt) }),
-    notes: sets.some(({ choice }) => choice.origin !== 'live') ? [LEGS_WORDS['not-live'].text] : [],
+    notes: [
+      ...(sets.some(({ choice }) => !testsSomebody(choice)) ? [LEGS_WORDS['not-live'].text] : []),
+      ...(sets.some(({ choice }) => choice.placement === 'hand') ? [LEGS_WORDS['by-hand'].text] : []),
+    ],
     tests,
   };
 }

@@ -1,13 +1,14 @@
-import type { SampleBlock, SensorQuantity } from '@surae/sensors';
+import type { SampleBlock, SourceQuantity } from '@surae/sensors';
 
 /** A signal that moves less than this lies flat, in the SI unit of the quantity; ours: below the sway of a standing person. */
-const flatBands: Readonly<Record<SensorQuantity, number>> = {
+const flatBands: Readonly<Record<SourceQuantity, number>> = {
   'heel-height': 0.0003,
   acceleration: 0.01,
   'angular-velocity': 0.002,
   force: 1,
   torque: 0.1,
   angle: 0.001,
+  tap: 0,
 };
 
 interface Run {

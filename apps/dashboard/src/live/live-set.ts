@@ -1,4 +1,11 @@
-import { BlockCounter, blockCounterDefaults, type LiveState, type ProvisionalRaise } from '@surae/analysis';
+import {
+  BlockCounter,
+  blockCounterDefaults,
+  type LiveState,
+  type ProvisionalRaise,
+  TapList,
+  takeTaps,
+} from '@surae/analysis';
 import type { LinkNews, SampleBlock, Sensor, SensorClock, SensorError } from '@surae/sensors';
 import type { ByteWriter, StorageError } from '@surae/storage';
 import { LiveRecording } from './live-recording.ts';
@@ -23,6 +30,8 @@ export interface LiveSetNews {
   onSamples?(state: LiveState, block: SampleBlock): void;
   /** a repetition was completed; by which block, unless by the end of the set */
   onRaise?(raise: ProvisionalRaise, count: number, block: SampleBlock | undefined): void;
+  /** somebody counts by hand: one more, or one taken back; by which block */
+  onTap?(count: number, block: SampleBlock): void;
   /** the connection to the source changed */
   onLink?(news: LinkNews): void;
   /** the source ended by itself, or failed */
@@ -42,7 +51,7 @@ export interface StoppedSet {
 export class LiveSet {
   private readonly news: LiveSetNews;
   private readonly recording: LiveRecording;
-  private readonly counter: BlockCounter;
+  private readonly counter: BlockCounter | TapList;
   private readonly readAs: ReadAs | undefined;
   private readonly found: ProvisionalRaise[] = [];
   private over = false;
@@ -59,21 +68,26 @@ export class LiveSet {
       onEnd: (error) => news.onEnd?.(error),
       onUnsaved: (error) => news.onUnsaved?.(error),
     });
-    this.counter = new BlockCounter(placement, {
-      settings: blockCounterDefaults,
-      ...(heelLeverM === null ? {} : { heelLeverM }),
-    });
+    this.counter =
+      placement === 'hand'
+        ? new TapList()
+        : new BlockCounter(placement, {
+            settings: blockCounterDefaults,
+            ...(heelLeverM === null ? {} : { heelLeverM }),
+          });
   }
 
   get log(): SampleLog {
     return this.recording.log;
   }
 
-  get state(): LiveState {
-    return this.counter.state;
+  /** Repetitions so far. */
+  get count(): number {
+    const { counter } = this;
+    return counter instanceof TapList ? counter.count : counter.state.count;
   }
 
-  /** Repetitions so far, as they were seen while they came. */
+  /** Repetitions so far, as a sensor saw them while they came; none where somebody counts by hand. */
   get raises(): readonly ProvisionalRaise[] {
     return this.found;
   }
@@ -90,18 +104,25 @@ export class LiveSet {
     this.recording.end();
     if (!this.over) {
       this.over = true;
-      this.report(this.counter.finish(), undefined);
+      if (this.counter instanceof BlockCounter) this.report(this.counter.finish(), undefined);
     }
     const sha256 = await this.recording.close();
-    return { count: this.counter.state.count, sha256 };
+    return { count: this.count, sha256 };
   }
 
   private take(block: SampleBlock): void {
     const { channels, deviceTimesS } = block;
     // the log takes no block without times
     if (deviceTimesS === null) return;
-    this.report(this.counter.push({ timesS: deviceTimesS, channels: channelsReadAs(channels, this.readAs) }), block);
-    this.news.onSamples?.(this.counter.state, block);
+    const { counter } = this;
+    if (counter instanceof TapList) {
+      const before = counter.count;
+      takeTaps(counter, { timesS: deviceTimesS, channels });
+      if (counter.count !== before) this.news.onTap?.(counter.count, block);
+      return;
+    }
+    this.report(counter.push({ timesS: deviceTimesS, channels: channelsReadAs(channels, this.readAs) }), block);
+    this.news.onSamples?.(counter.state, block);
   }
 
   private report(raises: readonly ProvisionalRaise[], block: SampleBlock | undefined): void {

@@ -1,4 +1,4 @@
-import type { ChannelNature, SensorQuantity } from '@surae/sensors';
+import type { BlockChannel, ChannelNature, SensorQuantity, SourceQuantity } from '@surae/sensors';
 import { HELD_WORDS } from '@surae/shared';
 import { fill } from '../words/fill.ts';
 
@@ -12,13 +12,14 @@ export interface PictureChannel {
 }
 
 /** Decimals that a value is shown with, in the SI unit of its quantity; ours: finer than it matters. */
-export const shownDecimals: Readonly<Record<SensorQuantity, number>> = {
+export const shownDecimals: Readonly<Record<SourceQuantity, number>> = {
   force: 1,
   'heel-height': 3,
   acceleration: 2,
   'angular-velocity': 2,
   torque: 1,
   angle: 3,
+  tap: 0,
 };
 
 const spans: Readonly<Record<SensorQuantity, number>> = {
@@ -41,7 +42,7 @@ const order: readonly SensorQuantity[] = [
 ];
 
 /** What a channel is called: its quantity, and its axis where it has one. */
-export function channelName({ quantity, axis }: Pick<ChannelNature, 'quantity' | 'axis'>): string {
+export function channelName({ quantity, axis }: Pick<BlockChannel, 'quantity' | 'axis'>): string {
   const name = HELD_WORDS[quantity].text;
   return axis === null ? name : fill(HELD_WORDS.along, { quantity: name, axis });
 }

@@ -1,5 +1,5 @@
 import type { FaultMark, SetChoice, SetNote, VisitEvent } from '@surae/casebook';
-import type { Sensor, SensorClock } from '@surae/sensors';
+import { HandCount, type Sensor, type SensorClock } from '@surae/sensors';
 import type { CriterionId } from '@surae/shared';
 import type { ByteWriter } from '@surae/storage';
 import { LiveSet, type LiveSetNews } from './live-set.ts';
@@ -51,9 +51,10 @@ export class SetSession {
     return new SetSession(parts, setId, live);
   }
 
-  /** Time of the newest sample [s]. */
+  /** Time of the newest sample; between two taps of somebody who counts by hand it is now [s]. */
   get timeS(): number {
-    return this.live.log.lastS;
+    const { sensor } = this.parts;
+    return sensor instanceof HandCount ? sensor.nowS : this.live.log.lastS;
   }
 
   /** Faults that were marked by hand and are stored. */

@@ -1,6 +1,7 @@
-import { counterInput, type Trace } from '@surae/analysis';
+import { counterInput, type Placement, type SensedPlacement, type Trace } from '@surae/analysis';
 import type { Person, PullChoice, SetChoice, TestKind } from '@surae/casebook';
 import {
+  HandCount,
   replay,
   type Sensor,
   type SensorClock,
@@ -57,20 +58,22 @@ export class SourceMaker implements SensorMaker {
     { placement, origin }: SetChoice,
     { bodyMassKg, heelLeverM }: Pick<Person, 'bodyMassKg' | 'heelLeverM'>,
   ): Sensor {
-    if (origin === 'live') return this.connected(placement, 'heel-raise');
     const { clock, pace, nextSeed } = this.options;
+    if (origin === 'by-hand') return new HandCount({ clock, pace });
+    if (origin === 'live') return this.connected(sensed(placement), 'heel-raise');
     if (origin === 'replayed' && this.chosen !== undefined) {
       return replay({ groups: [counterInput(this.chosen, placement)] }, { placement, clock, pace });
     }
     // the body that the result is reckoned with is the body that moves; what was not measured is drawn
+    const place = sensed(placement);
     const { trace } = simulateSet({
-      placement,
+      placement: place,
       level: 'typical',
       seed: nextSeed(),
       ...(heelLeverM === null ? {} : { heelLeverM }),
       ...(bodyMassKg === null ? {} : { person: { bodyMassKg } }),
     });
-    return simulatedPerson({ groups: [counterInput(trace, placement)] }, { placement, clock, pace });
+    return simulatedPerson({ groups: [counterInput(trace, place)] }, { placement, clock, pace });
   }
 
   /** Nobody is simulated in the place of somebody who is tested. */
@@ -102,6 +105,12 @@ export class SourceMaker implements SensorMaker {
     const trace = simulatePullTrial({ seed: seed ?? 0, side, placement, trial, ...body });
     return simulatedPerson(trace, { placement, clock, pace });
   }
+}
+
+/** The place of a sensor; a count by hand has none. */
+function sensed(placement: Placement): SensedPlacement {
+  if (placement === 'hand') throw new RangeError('Somebody who counts by hand is no sensor.');
+  return placement;
 }
 
 /** The channel of a recording that shows pushes, as the analysis chooses it: its force, or its torque without one. */

@@ -15,6 +15,9 @@ export interface SourceSeen {
   readonly isFlat: boolean;
 }
 
+/** Nothing is to be said of somebody who counts by hand: taps come when there is something to count. */
+export const handSeen: SourceSeen = { hasBegun: true, link: null, silentS: null, isFlat: false };
+
 /** Watches the source of a running test: its connection, holes, samples that stay away and samples that do not move. */
 export class SourceWatch {
   private readonly forS: number;

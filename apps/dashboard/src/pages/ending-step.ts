@@ -1,7 +1,7 @@
 import { consume } from '@lit/context';
 import type { Report, Side } from '@surae/analysis';
 import { type Person, setOf, type Visit } from '@surae/casebook';
-import { ENDING_WORDS, LIVE_WORDS, PROTOCOLS } from '@surae/shared';
+import { ENDING_WORDS, HAND_WORDS, LIVE_WORDS, PROTOCOLS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -51,7 +51,10 @@ export class EndingStep extends LitElement {
       ${
         liveCount === null
           ? nothing
-          : html`<p class="quiet">${fill(ENDING_WORDS['live-count'], { count: liveCount })}</p>`
+          : html`<p class="quiet">${fill(
+              choice.placement === 'hand' ? HAND_WORDS['ended-with'] : ENDING_WORDS['live-count'],
+              { count: liveCount },
+            )}</p>`
       }
       ${
         sourceLost === undefined

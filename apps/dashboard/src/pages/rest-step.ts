@@ -1,7 +1,7 @@
 import { consume } from '@lit/context';
 import type { Side } from '@surae/analysis';
 import { type Person, setOf, type Visit, type VisitSet } from '@surae/casebook';
-import { COMPARISON_RULES, ENDING_WORDS, REST_WORDS } from '@surae/shared';
+import { COMPARISON_RULES, ENDING_WORDS, HAND_WORDS, REST_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
@@ -86,6 +86,7 @@ export class RestStep extends LitElement {
     if (set === undefined) return null;
     const count = set.report?.count;
     const number = count?.attempted ?? set.liveCount;
+    const byHand = set.choice.placement === 'hand';
     return html`<section class="first" aria-label=${REST_WORDS[`first-${first}`].text}>
       <p><span class="side" data-side=${first}>${REST_WORDS[`first-${first}`].text}</span></p>
       ${
@@ -93,10 +94,20 @@ export class RestStep extends LitElement {
           ? html`<p class="quiet">${REST_WORDS['not-counted'].text}</p>`
           : html`<p>
               <span class="number">${number}</span>
-              <span class="quiet">${REST_WORDS[count === undefined ? 'counted' : 'attempted'].text}</span>
+              <span class="quiet">${
+                byHand ? HAND_WORDS.label.text : REST_WORDS[count === undefined ? 'counted' : 'attempted'].text
+              }</span>
             </p>`
       }
-      ${count === undefined ? null : html`<p class="quiet">${fill(REST_WORDS.valid, { count: count.valid })}</p>`}
+      ${
+        count === undefined
+          ? null
+          : html`<p class="quiet">${
+              byHand
+                ? fill(HAND_WORDS.between, { low: count.low, high: count.high })
+                : fill(REST_WORDS.valid, { count: count.valid })
+            }</p>`
+      }
       ${set.report === null ? null : html`<set-verdicts .set=${set}></set-verdicts>`}
     </section>`;
   }

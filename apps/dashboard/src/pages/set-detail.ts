@@ -2,7 +2,7 @@ import { consume } from '@lit/context';
 import type { Report } from '@surae/analysis';
 import { noOwnErrors, type OwnErrorsInUse, type Person, type Visit, type VisitSet } from '@surae/casebook';
 import type { Recording } from '@surae/records';
-import { AXIS_WORDS, RECOUNT_WORDS, RESULT_WORDS, SUMMARY_WORDS } from '@surae/shared';
+import { AXIS_WORDS, HAND_WORDS, RECOUNT_WORDS, RESULT_WORDS, SUMMARY_WORDS } from '@surae/shared';
 import type { RecordStore, StoredBytes } from '@surae/storage';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -58,7 +58,11 @@ export class SetDetail extends LitElement {
       );
       this.bytes = await this.store.bytes(this.set.bytesId);
       const recording = recordingOf(this.set, this.bytes);
-      this.trace = heightTrace(recording, this.set.choice, this.heelLeverM, this.set.report);
+      const { placement, side } = this.set.choice;
+      // taps have no height
+      if (placement !== 'hand') {
+        this.trace = heightTrace(recording, { placement, side }, this.heelLeverM, this.set.report);
+      }
       this.recording = recording;
     } catch (error) {
       this.problem = error instanceof AssessmentError ? error : new AssessmentError('unexpected', String(error));
@@ -99,6 +103,7 @@ export class SetDetail extends LitElement {
   }
 
   private picture(): TemplateResult | typeof nothing {
+    if (this.set.choice.placement === 'hand') return html`<p class="quiet">${HAND_WORDS['no-trace'].text}</p>`;
     if (this.trace === undefined) return nothing;
     const label = fill(RESULT_WORDS.trace, { leg: SUMMARY_WORDS[this.set.choice.side].text });
     return html`<section>

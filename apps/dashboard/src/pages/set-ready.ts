@@ -1,7 +1,7 @@
 import { consume } from '@lit/context';
-import { type Placement, protocolFingerprint, type Side } from '@surae/analysis';
+import { type Placement, protocolFingerprint, type SensedPlacement, type Side } from '@surae/analysis';
 import { chosenFor, mayTest, type SetChoice, type SetUpKept, type Visit } from '@surae/casebook';
-import { LIVE_WORDS, type Protocol, READY_WORDS, SAFETY_LIST } from '@surae/shared';
+import { HAND_WORDS, type Protocol, READY_WORDS, SAFETY_LIST } from '@surae/shared';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import {
@@ -18,6 +18,7 @@ import type { VisitBook } from '../journey/visit-book.ts';
 import { fileWords } from '../live/file-words.ts';
 import { type HandedLeg, type HandedRecording, handedLeg } from '../live/handed-recording.ts';
 import { handedFor, useTaken } from '../live/handed-use.ts';
+import { setOrigins, setOriginWords } from '../live/origin-words.ts';
 import { protocolOf, protocolOfLeg } from '../live/protocol-choices.ts';
 import { playsRecordings } from '../live/recording-chooser.ts';
 import { fits } from '../live/recording-fit.ts';
@@ -36,9 +37,7 @@ import { foldStyle } from '../parts/fold-style.ts';
 import type { TakenChosen } from '../parts/taken-list.ts';
 import { readyStyle } from './ready-style.ts';
 
-const placements: readonly Placement[] = ['foot', 'heel', 'trunk', 'platform'];
-const origins = ['live', 'simulated', 'replayed'] as const satisfies readonly SetChoice['origin'][];
-const originWords = { live: LIVE_WORDS.live, simulated: READY_WORDS.simulated, replayed: READY_WORDS.replayed };
+const placements: readonly SensedPlacement[] = ['foot', 'heel', 'trunk', 'platform'];
 
 /** Before a set: which leg, how it is tested, where the samples come from, and what to watch. */
 @customElement('set-ready')
@@ -75,15 +74,17 @@ export class SetReady extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     if (this.shelf.held !== undefined) this.origin = 'live';
+    if (this.lastChoice?.origin === 'by-hand') this.origin = 'by-hand';
     const handed = handedFor(this.sensors, this.visit);
     if (handed !== undefined) this.takeUp(handed);
     this.protocol = protocolOfLeg(this.visit, this.side);
     const told = handed === undefined ? null : handedLeg(handed, this.side).placement;
-    this.placement = told ?? this.lastChoice?.placement ?? this.worn() ?? this.chosenPlace() ?? 'foot';
+    const before = this.lastChoice?.origin === 'by-hand' ? undefined : this.lastChoice?.placement;
+    this.placement = told ?? before ?? this.worn() ?? this.chosenPlace() ?? 'foot';
   }
 
   /** Where the connected sensor can be worn, by its description or by what it measures. */
-  private worn(): Placement | undefined {
+  private worn(): SensedPlacement | undefined {
     const told = this.shelf.held?.placement;
     const likely = placements.filter((placement) => this.shelf.fits(placement, 'heel-raise'));
     return likely.find((placement) => placement === told) ?? likely[0];
@@ -94,13 +95,23 @@ export class SetReady extends LitElement {
     return placements.find((placement) => placement === chosenFor(this.visit, 'heel-raise')?.placement);
   }
 
+  /** How the set will be seen. */
+  private get seenAt(): Placement {
+    return this.origin === 'by-hand' ? 'hand' : this.placement;
+  }
+
+  /** Whether the connected sensor gives what its place needs. */
+  private get sensorFits(): boolean {
+    return this.placement !== 'hand' && this.shelf.fits(this.placement, 'heel-raise');
+  }
+
   private get isLocked(): boolean {
     return !mayTest(this.origin, this.visit.safety, this.clock.isoNow()).allowed;
   }
 
   private get canBegin(): boolean {
     if (this.isLocked) return false;
-    if (this.origin === 'live') return this.shelf.fits(this.placement, 'heel-raise');
+    if (this.origin === 'live') return this.sensorFits;
     return this.origin !== 'replayed' || (this.file !== undefined && fits(this.file.trace, this.placement));
   }
 
@@ -131,7 +142,7 @@ export class SetReady extends LitElement {
   }
 
   private async begin(): Promise<void> {
-    const { side, protocol, placement, origin, sensors, file } = this;
+    const { side, protocol, seenAt: placement, origin, sensors, file } = this;
     if (origin === 'replayed' && file !== undefined) {
       if (file.taken !== undefined) this.refusal = await useTaken(sensors, this.book, file.taken, this.visit);
       if (this.refusal !== '') return;
@@ -159,7 +170,7 @@ export class SetReady extends LitElement {
       <div class="sheet">
         <div class="choice">
           <earlier-test .visit=${this.visit} .side=${this.side} .test=${'heel-raise' as const}></earlier-test>
-          ${this.protocolShown()} ${this.places()} ${this.sources()}
+          ${this.protocolShown()} ${this.origin === 'by-hand' ? nothing : this.places()} ${this.sources()}
         </div>
         <div class="go">
           ${this.cautions()}
@@ -220,14 +231,20 @@ export class SetReady extends LitElement {
     return html`<fieldset>
       <legend>${READY_WORDS.source.text}</legend>
       <div class="options">
-        ${origins.map((origin) =>
-          this.option('origin', originWords[origin].text, this.origin === origin, false, () => {
+        ${setOrigins.map((origin) =>
+          this.option('origin', setOriginWords[origin].text, this.origin === origin, false, () => {
             this.origin = origin;
           }),
         )}
       </div>
       ${this.origin === 'replayed' ? this.chooseFile() : nothing}
       <taken-list .visit=${this.visit} @taken-chosen=${({ detail }: TakenChosen) => this.takeUp(detail)}></taken-list>
+      ${
+        this.origin === 'by-hand'
+          ? html`<p>${HAND_WORDS.explain.text}</p>
+              <p class="quiet">${HAND_WORDS.error.text}</p>`
+          : nothing
+      }
       ${
         this.origin === 'live'
           ? html`<sensor-in-hand
@@ -238,13 +255,16 @@ export class SetReady extends LitElement {
               @sensor-looked-at=${({ detail }: CustomEvent<SensorLooked>) => (this.looked = detail)}
             ></sensor-in-hand>
             ${this.check()}`
-          : this.sourceCheck(this.origin)
+          : this.origin === 'by-hand'
+            ? nothing
+            : this.sourceCheck(this.origin)
       }
     </fieldset>`;
   }
 
   /** The lights of a source that tests nobody. */
-  private sourceCheck(origin: 'simulated' | 'replayed'): TemplateResult {
+  private sourceCheck(origin: 'simulated' | 'replayed'): TemplateResult | typeof nothing {
+    if (this.placement === 'hand') return nothing;
     return html`<source-check
       .personId=${this.visit.personId}
       .origin=${origin}
@@ -258,7 +278,7 @@ export class SetReady extends LitElement {
   /** The lights and the questions, for a sensor that gives what this place needs. */
   private check(): TemplateResult | typeof nothing {
     const { told } = this.shelf;
-    if (told === undefined || !this.shelf.fits(this.placement, 'heel-raise')) return nothing;
+    if (told === undefined || !this.sensorFits) return nothing;
     return html`<set-up-check
       .visit=${this.visit}
       .test=${'heel-raise' as const}

@@ -1,8 +1,8 @@
 import { consume } from '@lit/context';
 import type { LiveState } from '@surae/analysis';
 import type { Person, SetNote } from '@surae/casebook';
-import type { SampleBlock, Sensor } from '@surae/sensors';
-import { type CriterionId, LIVE_WORDS, TEST_WORDS } from '@surae/shared';
+import { HandCount, type SampleBlock, type Sensor } from '@surae/sensors';
+import { type CriterionId, HAND_WORDS, LIVE_WORDS, TEST_WORDS } from '@surae/shared';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import {
@@ -17,7 +17,8 @@ import {
   soundContext,
 } from '../contexts/capabilities.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
-import { beatAheadMs, untilUpBeatMs } from '../live/beat-phase.ts';
+import { beatAheadMs } from '../live/beat-phase.ts';
+import { BeatSwitch } from '../live/beat-switch.ts';
 import { type LastVerdict, lastVerdict } from '../live/last-verdict.ts';
 import type { OverSet } from '../live/over-set.ts';
 import { PageWatch } from '../live/page-watch.ts';
@@ -25,7 +26,7 @@ import { setNotes } from '../live/set-notes.ts';
 import type { SetPlan } from '../live/set-plan.ts';
 import { setRequest } from '../live/set-request.ts';
 import { SetSession } from '../live/set-session.ts';
-import { SourceWatch } from '../live/source-watch.ts';
+import { handSeen, SourceWatch } from '../live/source-watch.ts';
 import { sourceWords } from '../live/source-words.ts';
 import { storeWords } from '../live/store-words.ts';
 import { base } from '../styles/base.ts';
@@ -36,10 +37,12 @@ import './count-display.ts';
 import type { CountDisplay } from './count-display.ts';
 import './fault-marks.ts';
 import './pain-scale.ts';
+import { runRow } from './run-row.ts';
 import { runningStyle } from './running-style.ts';
 import './set-height.ts';
 import type { SetHeight } from './set-height.ts';
 import './stop-bar.ts';
+import './tap-target.ts';
 
 const flatForS = 2;
 const lookEveryMs = 250;
@@ -63,7 +66,6 @@ export class RunningSet extends LitElement {
   @state() private lastKept = '';
   @state() private prompts = 0;
   @state() private pain: number | null = null;
-  @state() private isMuted = false;
   @query('count-display') private readonly count!: CountDisplay;
   @query('set-height') private readonly height!: SetHeight;
   private session: SetSession | undefined;
@@ -75,7 +77,7 @@ export class RunningSet extends LitElement {
   private sensor: Sensor | undefined;
   private wantsStop = false;
   private endLooks: () => void = () => {};
-  private soundTimer: ReturnType<typeof setTimeout> | undefined;
+  private readonly beat = new BeatSwitch();
   private unsaved: string | null = null;
   private live: LiveState | undefined;
   private hasFrame = false;
@@ -113,6 +115,7 @@ export class RunningSet extends LitElement {
         {
           onSamples: (live, block) => this.onSamples(live, block),
           onRaise: (_raise, count, block) => this.onRaise(count, block),
+          onTap: (count, block) => this.onTap(count, block),
           onLink: (news) => this.source.hear(news),
           onEnd: (error) => void this.stop(error === undefined ? null : sourceWords(error)),
           onUnsaved: (error) => this.notSaved(error),
@@ -160,6 +163,23 @@ export class RunningSet extends LitElement {
     if (block !== undefined) requestAnimationFrame(() => setTimeout(() => void this.judge(count, raise)));
   }
 
+  /** Somebody counts by hand: nobody judges, and the count is all there is. */
+  private onTap(count: number, { hostTimeMs, channels }: SampleBlock): void {
+    this.count.show(count, hostTimeMs);
+    const isBack = (channels[0]?.samples[0] ?? 0) < 0;
+    this.said = fill(HAND_WORDS[isBack ? 'taken-back' : 'counted'], { n: count });
+    this.look();
+  }
+
+  /** Whoever counts by hand; undefined where a source gives samples. */
+  private get hand(): HandCount | undefined {
+    return this.sensor instanceof HandCount ? this.sensor : undefined;
+  }
+
+  private get isByHand(): boolean {
+    return this.plan.choice.placement === 'hand';
+  }
+
   /** Asks for the verdict on the set so far; a newer repetition makes an older answer useless. */
   private async judge(count: number, raise: { readonly topS: number }): Promise<void> {
     const { session, plan, person } = this;
@@ -195,8 +215,7 @@ export class RunningSet extends LitElement {
 
   private letGo(): void {
     this.endLooks();
-    clearTimeout(this.soundTimer);
-    this.sound.stop();
+    this.beat.stop(this.sound);
     this.page.stop();
   }
 
@@ -208,9 +227,9 @@ export class RunningSet extends LitElement {
   private look(): void {
     const { session, prompts, pain, unsaved, plan } = this;
     const scene = {
-      count: session?.live.raises.length ?? 0,
+      count: session?.live.count ?? 0,
       timeS: session?.timeS ?? 0,
-      ...this.source.seen(this.clock.nowMs()),
+      ...(this.isByHand ? handSeen : this.source.seen(this.clock.nowMs())),
       maySleep: this.page.maySleep,
       pain,
       prompts,
@@ -222,7 +241,9 @@ export class RunningSet extends LitElement {
 
   private wasHidden(seconds: number): void {
     const time = Math.max(0, (this.session?.timeS ?? 0) - seconds).toFixed(0);
-    const said = this.plan.choice.origin === 'live' ? LIVE_WORDS.hidden : TEST_WORDS.hidden;
+    const { origin } = this.plan.choice;
+    const words = { live: LIVE_WORDS.hidden, 'by-hand': HAND_WORDS.hidden };
+    const said = origin === 'live' || origin === 'by-hand' ? words[origin] : TEST_WORDS.hidden;
     this.lastKept = fill(said, { time, seconds: seconds.toFixed(0) });
     this.note('hidden', seconds);
   }
@@ -255,15 +276,12 @@ export class RunningSet extends LitElement {
 
   private turnSound(): void {
     const { beatsPerMinute, beatFromMs } = this.plan;
-    this.isMuted = !this.isMuted;
-    clearTimeout(this.soundTimer);
-    this.sound.stop();
-    if (this.isMuted || beatsPerMinute === null) return;
-    const waitMs = untilUpBeatMs(this.clock.nowMs() - beatFromMs, beatsPerMinute);
-    this.soundTimer = setTimeout(() => this.sound.start(beatsPerMinute), waitMs);
+    this.beat.turn(this.sound, beatsPerMinute, this.clock.nowMs() - beatFromMs);
+    this.requestUpdate();
   }
 
   private verdictText(): string {
+    if (this.isByHand) return this.said;
     if (this.verdict === undefined) return TEST_WORDS.waiting.text;
     const { repetition, sentence } = this.verdict;
     return fill(TEST_WORDS.verdict, { n: repetition, verdict: sentence.text });
@@ -276,10 +294,13 @@ export class RunningSet extends LitElement {
         <span class="side" data-side=${plan.choice.side}>${TEST_WORDS[plan.choice.side].text}</span>
         <span class="quiet">${entryWords(plan.protocol, 'title')}</span>
       </h1>
-      <count-display></count-display>
+      ${
+        this.isByHand
+          ? html`<tap-target @raise-tapped=${() => this.hand?.tap()}><count-display></count-display></tap-target>`
+          : html`<count-display></count-display><set-height .plan=${plan} .person=${person}></set-height>`
+      }
       <p class="verdict">${this.verdictText()}</p>
       <p class="unseen" aria-live="polite">${this.said}</p>
-      <set-height .plan=${plan} .person=${person}></set-height>
       <div class="controls">${this.controls()}</div>
       ${
         plan.beatsPerMinute === null
@@ -299,21 +320,12 @@ export class RunningSet extends LitElement {
       </div>
       <fault-marks @fault-seen=${(event: CustomEvent<CriterionId>) => this.mark(event.detail)}></fault-marks>
       <pain-scale .value=${pain} @pain-said=${(event: CustomEvent<number>) => this.say(event.detail)}></pain-scale>
-      <div class="row">
-        <button
-          type="button"
-          aria-label=${fill(TEST_WORDS['prompts-label'], { used: prompts })}
-          @click=${() => this.prompt()}
-        >
-          ${fill(TEST_WORDS.prompts, { used: prompts })}
-        </button>
-        ${
-          plan.beatsPerMinute === null || !isHeard
-            ? nothing
-            : html`<button type="button" aria-pressed=${this.isMuted} @click=${() => this.turnSound()}>
-                ${TEST_WORDS.mute.text}
-              </button>`
-        }
-      </div>`;
+      ${runRow({
+        prompts,
+        prompt: () => this.prompt(),
+        takeBack: this.isByHand ? () => this.hand?.takeBack() : undefined,
+        turnSound: plan.beatsPerMinute === null || !isHeard ? undefined : () => this.turnSound(),
+        isMuted: this.beat.isMuted,
+      })}`;
   }
 }

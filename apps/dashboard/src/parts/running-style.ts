@@ -37,6 +37,14 @@ export const runningStyle = css`
   count-display {
     grid-area: count;
   }
+  tap-target {
+    grid-column: count / ruler;
+    grid-row: count;
+    margin-inline: var(--gap-4);
+  }
+  tap-target count-display {
+    grid-area: auto;
+  }
   set-height {
     grid-area: ruler;
     margin-inline-end: var(--gap-4);

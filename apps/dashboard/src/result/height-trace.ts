@@ -1,5 +1,12 @@
-import { BlockCounter, blockCounterDefaults, counterInput, type Report, type Trace } from '@surae/analysis';
-import type { SetChoice } from '@surae/casebook';
+import {
+  BlockCounter,
+  blockCounterDefaults,
+  counterInput,
+  type Report,
+  type SensedPlacement,
+  type Side,
+  type Trace,
+} from '@surae/analysis';
 import { AXIS_WORDS } from '@surae/shared';
 import type { ChartMark, ChartSeries } from '../charts/readings.ts';
 import { sideDash } from '../charts/side-dash.ts';
@@ -37,7 +44,7 @@ function seriesWords(
  */
 export function heightTrace(
   trace: Trace,
-  { placement, side }: SetChoice,
+  { placement, side }: { readonly placement: SensedPlacement; readonly side: Side },
   heelLeverM: number | null,
   report: Report | null,
 ): HeightTrace {

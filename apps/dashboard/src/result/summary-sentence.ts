@@ -1,6 +1,6 @@
 import type { Report, Side } from '@surae/analysis';
 import { setOf, type Visit, type VisitSet } from '@surae/casebook';
-import { SUMMARY_WORDS } from '@surae/shared';
+import { HAND_WORDS, SUMMARY_WORDS } from '@surae/shared';
 import { fill } from '../words/fill.ts';
 import { scoreFigure } from './score-figure.ts';
 
@@ -35,7 +35,8 @@ function resultClause(leg: string, report: Report): string {
   const { value, low, high, atLeast } = scoreFigure(report);
   const told = toldOfEnd[report.end.class];
   const what = fill(SUMMARY_WORDS[told === 'did' && atLeast ? 'at-least' : told], { leg, count: value });
-  return atLeast || low === high ? what : fill(SUMMARY_WORDS.between, { what, low, high });
+  const bounded = atLeast || low === high ? what : fill(SUMMARY_WORDS.between, { what, low, high });
+  return report.placement === 'hand' ? fill(HAND_WORDS.told, { what: bounded }) : bounded;
 }
 
 /** The result of a visit in one sentence, left before right. */
@@ -45,10 +46,14 @@ export function summarySentence(visit: Visit): string {
 }
 
 /** How the number of a leg came about: tried, met, after the end. Undefined where nothing was found. */
-export function attemptedSentence(side: Side, { count }: Report): string | undefined {
+export function attemptedSentence(side: Side, { count, placement }: Report): string | undefined {
   const { attempted, valid, scored } = count;
   if (attempted === 0) return undefined;
   const leg = capital(SUMMARY_WORDS[side].text);
-  const met = fill(SUMMARY_WORDS[valid === attempted ? 'all-met' : 'some-met'], { leg, attempted, valid });
+  const isAll = valid === attempted;
+  const met =
+    placement === 'hand'
+      ? fill(HAND_WORDS[isAll ? 'tried' : 'tried-marked'], { leg, attempted, marked: attempted - valid })
+      : fill(SUMMARY_WORDS[isAll ? 'all-met' : 'some-met'], { leg, attempted, valid });
   return valid === scored ? met : `${met} ${fill(SUMMARY_WORDS['after-end'], { late: valid - scored })}`;
 }

@@ -1,6 +1,6 @@
 import type { AssessedRepetition, Report, Side } from '@surae/analysis';
 import { setOf, type Visit } from '@surae/casebook';
-import { AXIS_WORDS, WITHHELD_SENTENCES } from '@surae/shared';
+import { AXIS_WORDS, HAND_WORDS, WITHHELD_SENTENCES } from '@surae/shared';
 import type { LegFigure } from './leg-figure.ts';
 import { scoreFigure } from './score-figure.ts';
 
@@ -72,7 +72,7 @@ function peak(report: Report): LegFigure {
   return measured(highest.heightCm, reach * highest.uCm);
 }
 
-type Size = Report['kind'];
+type Size = Exclude<Report['kind'], 'not-measured'>;
 
 const sizeNames = { 'heel-height': 'heel', 'body-rise': 'rise' } as const satisfies Record<Size, string>;
 
@@ -84,7 +84,10 @@ function legFigure(visit: Visit, side: Side, measure: LegMeasure): LegFigure {
 
 /** A height of the heel and a rise of the body are different things and share no axis. */
 function ofSize(size: Size, measure: LegMeasure): LegMeasure {
-  return (report) => (report.kind === size ? measure(report) : open(AXIS_WORDS['another-way'].text));
+  return (report) => {
+    if (report.kind === size) return measure(report);
+    return open(report.kind === 'not-measured' ? HAND_WORDS['no-height'].text : AXIS_WORDS['another-way'].text);
+  };
 }
 
 /** A tenth of a centimetre is shown only where the uncertainty allows it. */
@@ -93,13 +96,24 @@ function heightDecimals(figures: readonly LegFigure[]): number {
   return widest / reach < 1 ? 1 : 0;
 }
 
+/** A count by hand says so wherever it stands. */
+function scoreTitle(visit: Visit): string {
+  const byHand = (['left', 'right'] as const).filter((side) => setOf(visit, side)?.report?.placement === 'hand');
+  const [only] = byHand;
+  if (only === undefined) return AXIS_WORDS.score.text;
+  return HAND_WORDS[byHand.length === 2 ? 'score-both' : (`score-${only}` as const)].text;
+}
+
 /** Left beside right: what counts, the first three heights, the highest. */
 export function twoLegFigures(visit: Visit): TwoLegFigures[] {
   const both = (measure: LegMeasure): Pick<TwoLegFigures, 'left' | 'right'> => ({
     left: legFigure(visit, 'left', measure),
     right: legFigure(visit, 'right', measure),
   });
-  const found = (['left', 'right'] as const).flatMap((side) => setOf(visit, side)?.report?.kind ?? []);
+  const found = (['left', 'right'] as const).flatMap((side): Size[] => {
+    const kind = setOf(visit, side)?.report?.kind;
+    return kind === undefined || kind === 'not-measured' ? [] : [kind];
+  });
   const sizes = found.length === 0 ? (['heel-height'] as const) : [...new Set(found)];
   const heights = sizes.flatMap((size) =>
     (
@@ -119,7 +133,7 @@ export function twoLegFigures(visit: Visit): TwoLegFigures[] {
     }),
   );
   return [
-    { title: AXIS_WORDS.score.text, unit: AXIS_WORDS['score-unit'].text, decimals: 0, ...both(scoreFigure) },
+    { title: scoreTitle(visit), unit: AXIS_WORDS['score-unit'].text, decimals: 0, ...both(scoreFigure) },
     ...heights,
   ];
 }

@@ -48,6 +48,11 @@ function lookAgainWords(repetition: AssessedRepetition): string[] {
   });
 }
 
+/** Whether anything at all was observed of it: of a count by hand nothing is but what was marked. */
+function isObserved(repetition: AssessedRepetition): boolean {
+  return those(repetition, ({ result }) => result !== 'not_observed').length > 0;
+}
+
 /** The verdict of a repetition with its reasons, in the fixed order of the criteria. */
 export function verdictWords(repetition: AssessedRepetition): string {
   const near = those(repetition, ({ result, borderline }) => borderline && result === 'pass');
@@ -58,7 +63,7 @@ export function verdictWords(repetition: AssessedRepetition): string {
   ];
   const known = about.length > 0 || repetition.valid === 'yes';
   const reasons = [
-    ...(known ? about : [REPETITION_WORDS.together.text]),
+    ...(known ? about : [REPETITION_WORDS[isObserved(repetition) ? 'together' : 'nothing-observed'].text]),
     ...(repetition.afterEnd ? [REPETITION_WORDS['after-end'].text] : []),
   ].join('; ');
   const verdict = REPETITION_WORDS[repetition.valid].text;
@@ -86,6 +91,8 @@ export function unseenHere(
   repetition: AssessedRepetition,
   repetitions: readonly AssessedRepetition[],
 ): string | undefined {
+  // the verdict says it
+  if (!isObserved(repetition)) return undefined;
   const throughout = unseenThroughout(repetitions);
   const here = those(repetition, ({ result, reason }) => result === 'not_observed' && reason !== 'not-asked').filter(
     (id) => !throughout.includes(id),

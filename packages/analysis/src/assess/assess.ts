@@ -3,6 +3,7 @@ import { detectHeelRaises } from '../raises/detect-heel.ts';
 import type { Detection } from '../raises/detection.ts';
 import type { HeelSettings } from '../raises/heel/heel-settings.ts';
 import type { Trace } from '../trace.ts';
+import { assessTaps } from './assess-taps.ts';
 import { blockDifferences, provisionalRaises } from './block-differences.ts';
 import { detectionSettings } from './detection-settings.ts';
 import { judge } from './judge.ts';
@@ -21,7 +22,8 @@ function sharedHeightError(subject: Subject, heel: HeelSettings, judging: Judgin
 
 /**
  * Report on one recording of a heel-raise set: the attempted repetitions, their measures and verdicts, the counts with
- * their bounds, the measures of the set, and every difference from the count while samples arrived.
+ * their bounds, the measures of the set, and every difference from the count while samples arrived. A set that somebody
+ * counted by hand goes to {@link assessTaps}.
  *
  * @param trace - the recording, SI units, native sample times [SI]
  * @param request - placement, side, protocol, subject, and what is known of the trial [-]
@@ -33,6 +35,7 @@ function sharedHeightError(subject: Subject, heel: HeelSettings, judging: Judgin
  */
 export function assess(trace: Trace, request: AssessmentRequest, settings: Settings): Report {
   const { placement, subject } = request;
+  if (placement === 'hand') return assessTaps(trace, request, settings);
   requireSeatedPlacement(request);
   const { heel, body, block } = detectionSettings(settings, request.protocol.parameters);
   let detection: Detection;

@@ -3,7 +3,7 @@ import type { ProvisionalRaise } from '../raises/block-machine.ts';
 import type { BlockCounterSettings } from '../raises/block-settings.ts';
 import { counterInput } from '../raises/block-trace.ts';
 import type { Raise } from '../raises/detection.ts';
-import type { Placement, Trace } from '../trace.ts';
+import type { SensedPlacement, Trace } from '../trace.ts';
 import type { BlockDifference } from './report.ts';
 
 /**
@@ -20,7 +20,7 @@ import type { BlockDifference } from './report.ts';
  */
 export function provisionalRaises(
   trace: Trace,
-  placement: Placement,
+  placement: SensedPlacement,
   heelLeverM: number | undefined,
   settings: BlockCounterSettings,
 ): ProvisionalRaise[] {

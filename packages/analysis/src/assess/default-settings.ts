@@ -1,6 +1,7 @@
 import { blockCounterDefaults } from './defaults/block-counter.ts';
 import { bodyDefaults } from './defaults/body.ts';
 import { effortDefaults } from './defaults/efforts.ts';
+import { handDefaults } from './defaults/hand.ts';
 import { heelDefaults } from './defaults/heel.ts';
 import { hopDefaults } from './defaults/hops.ts';
 import { judgingDefaults } from './defaults/judging.ts';
@@ -20,6 +21,7 @@ export function defaultSettings(): Settings {
     body: bodyDefaults,
     block: blockCounterDefaults,
     judging: judgingDefaults,
+    hand: handDefaults,
     signal: signalDefaults,
     efforts: effortDefaults,
     hops: hopDefaults,

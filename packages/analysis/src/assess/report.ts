@@ -31,12 +31,12 @@ export interface Work {
 export interface AssessedRepetition {
   /** from 1 */
   readonly index: number;
-  readonly startS: number;
-  readonly startUS: number;
+  readonly startS: number | null;
+  readonly startUS: number | null;
   readonly topS: number;
   readonly topUS: number;
-  readonly endS: number;
-  readonly endUS: number;
+  readonly endS: number | null;
+  readonly endUS: number | null;
   /** height of the heel, placements heel and foot; null where the lever is unknown or the top lies in a gap [m] */
   readonly heightM: number | null;
   readonly heightUM: number | null;
@@ -48,9 +48,9 @@ export interface AssessedRepetition {
   readonly percentOfReference: number | null;
   readonly percentOfReferenceU: number | null;
   /** leaving the bottom to reaching the hold at the top [s] */
-  readonly upS: number;
-  readonly topHoldS: number;
-  readonly downS: number;
+  readonly upS: number | null;
+  readonly topHoldS: number | null;
+  readonly downS: number | null;
   /** at the bottom until the next repetition starts; null after the last [s] */
   readonly lowS: number | null;
   /** start to next start; null for the last [s] */
@@ -134,11 +134,11 @@ export interface SetMeasures {
   readonly scoredWork: Work;
   readonly meanPowerW: number | null;
   readonly peakPowerW: number | null;
-  readonly timeUnderTensionS: number;
+  readonly timeUnderTensionS: number | null;
   readonly tempo: SetTempo;
   readonly fatigue: HeightFade;
-  /** repetitions that reach a share of the highest one */
-  readonly countAtFraction: readonly { readonly fraction: number; readonly count: number }[];
+  /** repetitions that reach a share of the highest one; null where no height was measured */
+  readonly countAtFraction: readonly { readonly fraction: number; readonly count: number | null }[];
 }
 
 /** Why no load for so many repetitions is named. */
@@ -212,8 +212,8 @@ export interface Report {
   readonly placement: Placement;
   readonly side: Side | null;
   readonly protocol: { readonly id: string; readonly version: string; readonly fingerprint: string };
-  /** whether heights are of the heel or rises of the body */
-  readonly kind: Motion['kind'];
+  /** whether heights are of the heel or rises of the body; neither where somebody counted by hand */
+  readonly kind: Motion['kind'] | 'not-measured';
   readonly repetitions: readonly AssessedRepetition[];
   readonly doubtful: readonly Doubtful[];
   readonly count: Count;
@@ -235,6 +235,8 @@ export interface Report {
 }
 
 export type WithheldReason =
+  /** heights, rise, work and power: somebody counted by hand, and nothing else was measured */
+  | 'counted-by-hand'
   /** heights and everything in metres: the lever of the heel is not given */
   | 'no-heel-lever'
   /** work and power: the body mass is not given */

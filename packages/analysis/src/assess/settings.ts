@@ -53,6 +53,18 @@ export interface SignalLimits {
   readonly intervalRatioMost: number;
 }
 
+/** How far a count by hand can be trusted. */
+export interface HandSettings {
+  /** repetitions that a count by hand may be wrong by, at 95 % [-] */
+  readonly countMost: number;
+  /** standard uncertainty of the instant of a tap [s] */
+  readonly tapUS: number;
+  /** two taps that lie closer may be one [s] */
+  readonly apartLeastS: number;
+  /** largest relative standard uncertainty of a mean period that is still shown [-] */
+  readonly periodRelativeUMost: number;
+}
+
 /** Every number that an assessment uses and no protocol states; plain JSON. */
 export interface Settings {
   /** detection from heel or foot */
@@ -62,6 +74,8 @@ export interface Settings {
   /** the count while samples arrive */
   readonly block: BlockCounterSettings;
   readonly judging: JudgingSettings;
+  /** a count by hand */
+  readonly hand: HandSettings;
   /** what a signal of a person looks like */
   readonly signal: SignalLimits;
   /** isometric efforts */

@@ -2,7 +2,7 @@ import type { Issue, IssueCode } from '../issue.ts';
 import { steadyShare } from '../movement/gravity-direction.ts';
 import { median, quantile } from '../signal/order-statistics.ts';
 import { lowerRail, type Rail, upperRail } from '../signal/rail.ts';
-import type { ChannelGroup, Placement, Quantity, Trace } from '../trace.ts';
+import type { ChannelGroup, Quantity, SensedPlacement, Trace } from '../trace.ts';
 import type { SignalLimits } from './settings.ts';
 
 /** Samples that are looked at for percentiles; more say no more. */
@@ -11,7 +11,7 @@ const LOOKED_AT = 20_000;
 const LOW = 0.01;
 const HIGH = 0.99;
 
-const NEEDED: Readonly<Record<Placement, Quantity>> = {
+const NEEDED: Readonly<Record<SensedPlacement, Quantity>> = {
   heel: 'heel-height',
   foot: 'acceleration',
   trunk: 'acceleration',
@@ -37,7 +37,12 @@ interface Misfit {
  *
  * Source: ours
  */
-export function signalIssues(trace: Trace, placement: Placement, gravityMps2: number, limits: SignalLimits): Issue[] {
+export function signalIssues(
+  trace: Trace,
+  placement: SensedPlacement,
+  gravityMps2: number,
+  limits: SignalLimits,
+): Issue[] {
   const quantity = NEEDED[placement];
   const group = trace.groups.find(({ channels }) => channels.some((channel) => channel.quantity === quantity));
   if (group === undefined || group.timesS.length < 2) return [];
@@ -131,7 +136,7 @@ function inertialMisfits(group: ChannelGroup, every: number, gravityMps2: number
 }
 
 /** Stays at a limit of the sensor; the floor under a heel and an empty platform are none. */
-function saturation(group: ChannelGroup, placement: Placement, limits: SignalLimits): Issue[] {
+function saturation(group: ChannelGroup, placement: SensedPlacement, limits: SignalLimits): Issue[] {
   const { timesS } = group;
   return group.channels.flatMap(({ quantity, samples }) => {
     const rails: (Rail | undefined)[] = [upperRail(samples)];

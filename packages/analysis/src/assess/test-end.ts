@@ -3,8 +3,8 @@ import type { Raise } from '../raises/detection.ts';
 import type { FaultEnd } from '../raises/end-rule.ts';
 import type { TestEnd } from './report.ts';
 
-/** When a repetition began, was highest and was over [s]. */
-type TimedRaise = Pick<Raise, 'startS' | 'topS' | 'endS'>;
+/** What an end rule asks of a repetition. */
+export type RaiseTimes = Pick<Raise, 'startS' | 'topS' | 'endS'>;
 
 const CLASS_OF: Readonly<Record<EndReason, TestEnd['class']>> = {
   fatigue: 'capacity',
@@ -41,7 +41,7 @@ export function endClass(reason: EndReason): TestEnd['class'] {
  * Source: definition
  */
 export function protocolLimit(
-  raises: readonly TimedRaise[],
+  raises: readonly RaiseTimes[],
   parameters: ProtocolParameters,
 ): { readonly count: number; readonly rule: 'repetition-cap' | 'fixed-count' | 'duration' | undefined } {
   const { repetitionCap, fixedCount, duration } = parameters;
@@ -78,7 +78,7 @@ export function protocolLimit(
  * Source: Sleeswijk Visser (2025), Braz J Phys Ther 29:101188 (end rules); classes: common practice, no source
  */
 export function testEnd(
-  raises: readonly TimedRaise[],
+  raises: readonly RaiseTimes[],
   parameters: ProtocolParameters,
   faults: FaultEnd | undefined,
   reasonGiven: EndReason | undefined,

@@ -4,6 +4,7 @@ import { countQuestion } from './leg-finding.ts';
 import { publishedErrors } from './published-errors.ts';
 import type { Reliability } from './reliability.ts';
 import { chooseReliability, type ReliabilityQuestion } from './reliability-choice.ts';
+import { countU } from './scored-repetitions.ts';
 import { setBlocks } from './set-blocks.ts';
 import { testIdentity } from './test-identity.ts';
 import {
@@ -59,6 +60,8 @@ function resultOf({ day, leg }: LegVisit): VisitResult {
     value: leg.report.count.scored,
     unit: '1',
     convention: 'scored repetitions',
+    // the errors of repeated tests are those of counts that were measured
+    ...(leg.report.placement === 'hand' ? { ownU: countU(leg.report.count) } : {}),
     identity: testIdentity(leg.report, leg.protocol, leg.features),
     blocks: setBlocks(leg.report),
     testsBefore: leg.facts.testsBefore,

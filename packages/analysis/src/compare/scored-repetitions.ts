@@ -6,6 +6,18 @@ import type { Reliability } from './reliability.ts';
 const REACH = 1.96;
 
 /**
+ * Standard uncertainty of a count by itself.
+ *
+ * @param count - of the set, with its 95 % bounds [-]
+ * @returns half the width of the interval in standard uncertainties [-]
+ *
+ * Source: JCGM 100:2008, 4.3.4
+ */
+export function countU({ scoredLow, scoredHigh }: Pick<Count, 'scoredLow' | 'scoredHigh'>): number {
+  return (scoredHigh - scoredLow) / (2 * REACH);
+}
+
+/**
  * The scored repetitions of a set as a value to compare: its uncertainty is that from one test to the next together with that
  * of the count itself, as if they were independent, which is cautious.
  *
@@ -19,7 +31,7 @@ export function scoredRepetitions(
   count: Pick<Count, 'scored' | 'scoredLow' | 'scoredHigh'>,
   reliability: Reliability | null,
 ): MeasuredValue {
-  const own = (count.scoredHigh - count.scoredLow) / (2 * REACH);
+  const own = countU(count);
   const convention = 'scored repetitions';
   if (reliability === null || reliability.unit !== '1') return { value: count.scored, u: null, unit: '1', convention };
   const { scale, standardError } = reliability;

@@ -43,7 +43,7 @@ export function handsOf({ repetitions }: Pick<ComparedReport, 'repetitions'>): {
  * Source: common practice, no source
  */
 export function setBlocks(report: ComparedReport): readonly SetBlock[] {
-  const { count, effort, end, gate, reference } = report;
+  const { count, effort, end, gate, kind, reference } = report;
   // a report from a file may contradict itself: each of the two answers about its end stands for itself
   const ends = new Set([end.class, end.reasonGiven === null ? end.class : endClass(end.reasonGiven)]);
   const beyondSide = gate.reasons.some((reason) => reason !== 'side-unknown');
@@ -59,7 +59,8 @@ export function setBlocks(report: ComparedReport): readonly SetBlock[] {
     // of a maximal hold alone
     'no-maximum': false,
     'hands-used': handsOf(report).used,
-    'no-reference': reference === null,
+    // a count by hand holds no height against anything
+    'no-reference': reference === null && kind !== 'not-measured',
     'fixed-test': ends.has('probe'),
   };
   return SET_BLOCKS.filter((block) => holds[block]);

@@ -44,7 +44,8 @@ export function testIdentity(
     version: protocol.version,
     placement: report.placement,
     heights: report.kind,
-    referenceUsed: report.reference?.rule ?? null,
+    // a count by hand is held against no height, which is known and no open question
+    referenceUsed: report.reference?.rule ?? (report.kind === 'not-measured' ? 'none' : null),
     ...Object.fromEntries(parameters.map(([name, parameter]) => [`parameter.${name}`, shown(parameter)])),
   };
 }

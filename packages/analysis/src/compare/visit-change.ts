@@ -29,6 +29,8 @@ export interface VisitResult {
   readonly convention: string;
   /** what forces were counted by; left out where nothing was, as with repetitions */
   readonly scale?: ForceScale;
+  /** standard uncertainty of the value by itself, where the error of measurement does not hold it, as with a count by hand [unit] */
+  readonly ownU?: number;
   readonly identity: TestIdentity;
   /** why the set is not interpreted; empty when nothing stands against it */
   readonly blocks: readonly SetBlock[];
@@ -155,24 +157,36 @@ function withScales(standardError: number, scalesU: number): number {
   return Math.hypot(standardError, scalesU / Math.SQRT2);
 }
 
+/** What two values are uncertain by themselves, as a difference and as the logarithm of a ratio. */
+function ownUs(before: SizedValue, after: SizedValue): number {
+  return Math.hypot(before.ownU ?? 0, after.ownU ?? 0);
+}
+
+function ownLogUs(before: SizedValue, after: SizedValue): number {
+  return Math.hypot((before.ownU ?? 0) / before.value, (after.ownU ?? 0) / after.value);
+}
+
+type SizedValue = ScaledValue & Pick<VisitResult, 'ownU'>;
+
 /**
  * The change on the scale of its error; on the log scale the bounds of the ratio are those of the change as well, but for the
  * share of the change that a common calibration may be wrong by.
  */
 function sized(
-  before: ScaledValue,
-  after: ScaledValue,
+  before: SizedValue,
+  after: SizedValue,
   { scale, standardError }: Reliability,
 ): Pick<VisitChange, 'change' | 'ratio' | 'detectable'> {
   const value = after.value - before.value;
   const scalesU = scaleDifferenceU(after, before);
   if (scale === 'natural') {
-    const detectable = changeZone(value, withScales(standardError, scalesU));
+    const detectable = changeZone(value, withScales(standardError, Math.hypot(scalesU, ownUs(before, after))));
     const { at95 } = detectable;
     return { change: { value, low: value - at95, high: value + at95 }, ratio: null, detectable };
   }
   const times = after.value / before.value;
-  const detectable = changeZone(Math.log(times), withScales(standardError, scaleLogU(after.scale, before.scale)));
+  const logsU = Math.hypot(scaleLogU(after.scale, before.scale), ownLogUs(before, after));
+  const detectable = changeZone(Math.log(times), withScales(standardError, logsU));
   const reach = Math.exp(detectable.at95);
   const ratio = { value: times, low: times / reach, high: times * reach };
   const commonU = scaleBetween(after.scale, before.scale) === 'shared' ? scalesU : 0;

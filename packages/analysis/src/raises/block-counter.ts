@@ -3,7 +3,7 @@ import { InputError } from '../errors.ts';
 import { butterworthLowPass } from '../signal/butterworth.ts';
 import type { Interval } from '../signal/intervals.ts';
 import { SectionFilter } from '../signal/section-filter.ts';
-import type { ChannelGroup, Placement, Quantity } from '../trace.ts';
+import type { ChannelGroup, Quantity, SensedPlacement } from '../trace.ts';
 import { BodyRise, PlatformAcceleration } from './block-body.ts';
 import { CellAverager } from './block-cells.ts';
 import { FootHeight } from './block-foot.ts';
@@ -44,7 +44,7 @@ const neededQuantity = { heel: 'heel-height', foot: 'acceleration', trunk: 'acce
  * give exactly the same repetitions. The count is provisional: the final pass sees what came later.
  */
 export class BlockCounter {
-  private readonly placement: Placement;
+  private readonly placement: SensedPlacement;
   private readonly settings: BlockCounterSettings;
   private readonly leverM: number;
   private readonly machine: RaiseMachine;
@@ -62,7 +62,7 @@ export class BlockCounter {
   private finished = false;
   private ready: ProvisionalRaise[] = [];
 
-  constructor(placement: Placement, { settings, heelLeverM }: BlockCounterOptions) {
+  constructor(placement: SensedPlacement, { settings, heelLeverM }: BlockCounterOptions) {
     this.placement = placement;
     this.settings = settings;
     this.leverM = heelLeverM ?? settings.foot.nominalLeverM;

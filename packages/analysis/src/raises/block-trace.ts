@@ -8,6 +8,7 @@ const quantities: Readonly<Record<Placement, readonly Quantity[]>> = {
   foot: ['acceleration', 'angular-velocity'],
   trunk: ['acceleration'],
   platform: ['force'],
+  hand: ['tap'],
 };
 
 /** The channel on other times, by straight lines between its samples; its ends are held. */

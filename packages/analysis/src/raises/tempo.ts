@@ -62,13 +62,13 @@ function meanOrNull(values: readonly (number | undefined)[]): number | null {
 /**
  * Tempo of a set: means of the parts, repetitions per minute from the mean period, and the drift of the period.
  *
- * @param parts - parts of each repetition in order [s]
+ * @param parts - parts of each repetition in order, as far as they were measured [s]
  * @param cycleTargetS - period of the beat; undefined when none is given [s]
  * @returns means and drift; null where there are too few repetitions [s, 1/min]
  *
  * Source: definition; drift by Sen (1968), J Am Stat Assoc 63:1379
  */
-export function setTempo(parts: readonly TempoParts[], cycleTargetS: number | undefined): SetTempo {
+export function setTempo(parts: readonly Partial<TempoParts>[], cycleTargetS: number | undefined): SetTempo {
   const meanPeriodS = meanOrNull(parts.map((part) => part.periodS));
   const timed = parts.flatMap((part, i) => (part.periodS === undefined ? [] : [{ x: i + 1, y: part.periodS }]));
   return {

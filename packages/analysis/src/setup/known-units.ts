@@ -54,4 +54,5 @@ export const KNOWN_UNITS: Readonly<Record<Quantity, readonly KnownUnit[]>> = {
     unit('N.mm', 0.001, 0.01),
   ],
   angle: [unit('deg', degree, 0.85), unit('rad', 1, 0.13), unit('mrad', 0.001, 0.02)],
+  tap: [unit('1', 1, 1)],
 };

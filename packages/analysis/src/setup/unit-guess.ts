@@ -116,6 +116,9 @@ function expectedOf(question: UnitQuestion, rule: GuessRule): Expected | null {
         usual: USUAL.torqueNm.usual,
         spread: USUAL.torqueNm.spread,
       };
+    // a count has no unit to be guessed
+    case 'tap':
+      return null;
   }
 }
 

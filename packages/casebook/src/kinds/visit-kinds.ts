@@ -3,6 +3,8 @@ import type { BodyKind } from './body-kind.ts';
 import { criterion, endReason, finite, id, note, ofLegs, side, zeroToTen } from './parts.ts';
 
 const origin = z.enum(['simulated', 'replayed', 'live']);
+/** heel raises can be counted by hand, a force cannot */
+const setOrigin = z.enum(['simulated', 'replayed', 'live', 'by-hand']);
 const sensorTold = z.looseObject({
   route: z.enum(['bluetooth', 'serial', 'motion']),
   kindName: z.string(),
@@ -19,7 +21,7 @@ const setChoice = z.looseObject({
   protocolId: z.string().min(1),
   protocolFingerprint: z.string(),
   placement: z.string().min(1),
-  origin,
+  origin: setOrigin,
   sensor: sensorTold.exactOptional(),
   setUp: setUp.exactOptional(),
 });

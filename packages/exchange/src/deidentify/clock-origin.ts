@@ -6,7 +6,12 @@ const TELLS_DATE_S = 1e8;
 function firstInstantS(result: StudyResult): number | undefined {
   switch (result.test) {
     case 'heel-raise':
-      return result.report.repetitions[0]?.startS ?? result.report.issues[0]?.fromS ?? undefined;
+      return (
+        result.report.repetitions[0]?.startS ??
+        result.report.repetitions[0]?.topS ??
+        result.report.issues[0]?.fromS ??
+        undefined
+      );
     case 'isometric':
       return result.report.efforts[0]?.onsetS.value;
     case 'hop-series':
@@ -30,9 +35,9 @@ export function resultFrom(result: StudyResult, originS: number): StudyResult {
       const { report } = result;
       const repetitions = report.repetitions.map((one) => ({
         ...one,
-        startS: from(one.startS),
+        startS: orNull(one.startS),
         topS: from(one.topS),
-        endS: from(one.endS),
+        endS: orNull(one.endS),
         criteria: Object.fromEntries(
           Object.entries(one.criteria).map(([id, finding]) => {
             if (!('evidence' in finding) || finding.evidence === null) return [id, finding];

@@ -10,6 +10,7 @@ const UNITS: Readonly<Record<string, string>> = {
   angle: 'rad',
   acceleration: 'm/s2',
   'angular-velocity': 'rad/s',
+  tap: '1',
 };
 
 /** One observation for each channel of a trace; a channel that is not in equal steps says that it is not told here. */

@@ -25,20 +25,24 @@ function byHandLines(byHand: StudyByHand | undefined): string[] {
   if (byHand === undefined) return [];
   const { count, agreed, of } = byHand;
   const figure = withInterval(count.scored, count.scoredLow, count.scoredHigh, 0);
-  return [filled(words['by-hand'], { agreed: String(agreed), of: String(of), figure })];
+  return [filled(words['judged-by-hand'], { agreed: String(agreed), of: String(of), figure })];
 }
 
 function raiseLines(
   leg: string,
-  { report: { count, reference, measures }, byHand }: Extract<StudyResult, { test: 'heel-raise' }>,
+  { report: { count, placement, reference, measures }, byHand }: Extract<StudyResult, { test: 'heel-raise' }>,
 ): string[] {
   const figure = withInterval(count.scored, count.scoredLow, count.scoredHigh, 0);
   const way = measures.displacementM;
   const { heightM = null, heightUM = null } = reference ?? {};
   return [
-    filled(words[count.censored ? 'raises-at-least' : 'raises'], { leg, figure }),
+    filled(words[`raises${placement === 'hand' ? '-by-hand' : ''}${count.censored ? '-at-least' : ''}`], {
+      leg,
+      figure,
+    }),
     filled(words.tried, { figure: withInterval(count.attempted, count.low, count.high, 0) }),
     ...byHandLines(byHand),
+    ...(placement === 'hand' ? [words['counted-by-hand'].text] : []),
     ...(heightM === null || heightUM === null
       ? []
       : [filled(words.reference, { figure: withUncertainty(1000 * heightM, 1000 * heightUM, 'mm') })]),

@@ -1,5 +1,5 @@
 import type { FieldKind } from '../form/row-form.ts';
-import { type Axis, type Placement, placements, type Quantity, type Side, sides } from '../quantities.ts';
+import { type Axis, type Placement, type Quantity, type Side, sensedPlacements, sides } from '../quantities.ts';
 import { type NameReading, wordsOf } from './column-name.ts';
 import { columnSizes, normSizes } from './column-values.ts';
 import { evidence, type Guessed, guessed, left, unknown } from './guessed.ts';
@@ -172,7 +172,7 @@ function placementOf(column: Known, known: readonly Known[], preamble: PreambleR
     ? ['foot', 'trunk']
     : use.value === 'force'
       ? ['platform']
-      : placements;
+      : sensedPlacements;
   const named = name.placements.filter((one) => allowed.includes(one));
   if (named.length === 1) return guessed(named[0]!, 0.95, [evidence('placement-name', { placement: named[0]! })]);
   if (!inertial) return left([evidence('placement-open')]);

@@ -37,6 +37,8 @@ export const QUANTITY_WORDS: Readonly<Record<Quantity, readonly string[]>> = {
   angle: list(
     `angle, winkel, gelenkwinkel, angulo, angolo, hoek, vinkel, pitch, roll, yaw, tilt, inclination, neigung`,
   ),
+  // a count by hand comes from this software alone: it is never guessed
+  tap: [],
 };
 
 export const SIDE_WORDS: Readonly<Record<Side, readonly string[]>> = {
@@ -55,6 +57,7 @@ export const PLACEMENT_WORDS: Readonly<Record<Placement, readonly string[]>> = {
   platform: list(
     `plate, platform, forceplate, platte, kraftmessplatte, plataforma, plateforme, pedana, plaat, grf, vgrf, fz`,
   ),
+  hand: [],
 };
 
 export const IDENTITY_WORDS: readonly string[] =

@@ -1,11 +1,11 @@
-import { type Quantity, quantities } from '../quantities.ts';
+import { type Quantity, sensedQuantities } from '../quantities.ts';
 import type { NameReading } from './column-name.ts';
 import { type Evidence, evidence, type Guessed, weighed } from './guessed.ts';
 
 /** What a column holds, or that it is not used. */
 export type ColumnUse = Quantity | 'unused';
 
-export const columnUses = [...quantities, 'unused'] as const satisfies readonly ColumnUse[];
+export const columnUses = [...sensedQuantities, 'unused'] as const satisfies readonly ColumnUse[];
 
 /** What is known of a column of numbers beside its name. */
 export interface ColumnSigns {
@@ -25,7 +25,7 @@ export function guessUse({ name, gravity, isConstant, hasNeighbour }: ColumnSign
   if (meant.length > 0) because.push(evidence('name-unit', { unit: name.unit!.spelling }));
   if (gravity !== undefined) because.push(evidence('gravity-norm', { size: Number(gravity.size.toPrecision(3)) }));
   if (name.isOther || name.isIdentity) because.push(evidence('name-other'));
-  const weights = quantities.map((quantity) => {
+  const weights = sensedQuantities.map((quantity) => {
     let weight = -2.5;
     if (name.quantities.includes(quantity)) weight += name.quantities.length === 1 ? 7 : 4.5;
     if (meant.includes(quantity)) weight += quantity === 'acceleration' || meant.length === 1 ? 5.5 : 3.5;

@@ -1,5 +1,5 @@
 import { dateOrders } from '../form/date-order.ts';
-import { type Placement, placements, quantities, type Side, sides } from '../quantities.ts';
+import { type Placement, type Side, sensedPlacements, sensedQuantities, sides } from '../quantities.ts';
 import { units } from '../units.ts';
 import type { ColumnProposal } from './column-guess.ts';
 import type { FormProposal } from './form-proposal.ts';
@@ -133,7 +133,7 @@ export function questionsOf(
     ask(
       'placement',
       same[0]!.placement,
-      placements satisfies readonly Placement[],
+      sensedPlacements satisfies readonly Placement[],
       same.map(({ index }) => index),
     );
   }
@@ -167,13 +167,13 @@ export function answersTo(topic: QuestionTopic): readonly string[] | undefined {
     case 'time-unit':
       return timeUnits;
     case 'use':
-      return [...quantities, 'unused'];
+      return [...sensedQuantities, 'unused'];
     case 'axis':
       return ['x', 'y', 'z'];
     case 'side':
       return sides;
     case 'placement':
-      return placements;
+      return sensedPlacements;
     case 'time':
     case 'rate':
     case 'unit':

@@ -11,6 +11,7 @@ const priors: Readonly<Record<Quantity, Readonly<Record<string, number>>>> = {
   'angular-velocity': { 'deg/s': 0.6, 'rad/s': 0.3, 'mdeg/s': 0.08, 'mrad/s': 0.02 },
   torque: { 'N.m': 0.92, 'N.cm': 0.03, '[lbf_av].[ft_i]': 0.02, 'kgf.m': 0.01, 'N.mm': 0.01, 'kN.m': 0.01 },
   angle: { deg: 0.8, rad: 0.18, mrad: 0.02 },
+  tap: { '1': 1 },
 };
 
 /** What the numbers of a quantity show, and what they usually are in SI: size and its spread on the log scale. */

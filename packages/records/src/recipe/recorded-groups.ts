@@ -1,10 +1,9 @@
 import { RecordError } from '../errors.ts';
 import { fieldLabel } from '../form/row-form.ts';
-import { listGaps } from '../gaps.ts';
 import { refuseOverflow } from '../overflow.ts';
 import { type Side, siUnits } from '../quantities.ts';
 import type { RecordedChannel, RecordedGroup } from '../recording.ts';
-import { checkTimeline } from '../timeline.ts';
+import { gapsIn } from '../timeline.ts';
 import { applyScale, findUnit, scaleToSi, type Unit, units } from '../units.ts';
 import type { RowRange } from './chosen-rows.ts';
 import type { Recipe } from './recipe.ts';
@@ -105,7 +104,7 @@ function groupOf(
     throw new RecordError('too-few-samples', { ...at, column, expected: 'numbers', actual: 'missing values only' });
   }
   const timeColumn = recipe.time.column;
-  const medianS = checkTimeline(timesS, {
+  const gaps = gapsIn(timesS, members, {
     ...at,
     ...(timeColumn === null ? {} : { column: fieldLabel(recipe.header, timeColumn) }),
     rowOf,
@@ -128,7 +127,7 @@ function groupOf(
     };
   });
   const source = recipe.time.unit === 'clock' || recipe.time.unit === 'sample' ? siUnits.time : recipe.time.unit;
-  return { timesS, timeUnit: { source, si: siUnits.time }, channels, gaps: listGaps(timesS, medianS) };
+  return { timesS, timeUnit: { source, si: siUnits.time }, channels, gaps };
 }
 
 function unitOf({ quantity, unit }: RecipeColumn): Unit {

@@ -111,6 +111,7 @@ export const HELD_WORDS = sentences('screen.held', {
   'let-go': 'Disconnect',
   force: 'force',
   'heel-height': 'height of the heel',
+  tap: 'taps',
   acceleration: 'acceleration',
   'angular-velocity': 'turning rate',
   torque: 'torque',
