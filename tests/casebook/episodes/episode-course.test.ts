@@ -1,11 +1,4 @@
-import {
-  countingDocuments,
-  type Episode,
-  type EpisodeCourse,
-  episodeCourses,
-  undoneWhy,
-  undoOf,
-} from '@surae/casebook';
+import { countingDocuments, type EpisodeCourse, episodeCourses, undoneWhy, undoOf } from '@surae/casebook';
 import type { Json, StoredDocument } from '@surae/storage';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';

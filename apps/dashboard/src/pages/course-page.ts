@@ -176,7 +176,7 @@ export class CoursePage extends LitElement {
     return this.show({ begin: draftOf(entry), corrects: this.form?.corrects ?? null });
   }
 
-  private again({ person, own }: Read): TemplateResult | typeof nothing {
+  private again({ person, own }: PersonCourse): TemplateResult | typeof nothing {
     if (this.againOf === undefined) return nothing;
     return html`<course-again
       .visits=${person.visits}

@@ -45,7 +45,8 @@ export class SetVerdicts extends LitElement {
 
   override render(): TemplateResult {
     const set = this.counting();
-    if (set.report === null) return html``;
+    // a set that was counted by hand holds what a person saw already, its faults marked while it ran
+    if (set.report === null || set.choice.placement === 'hand') return html``;
     const marks = stripMarks(set);
     if (marks.length === 0) return html`<p>${REPETITION_WORDS.none.text}</p>`;
     const opened = marks.find(({ index }) => index === this.opened);

@@ -187,7 +187,7 @@ export function assessTaps(trace: Trace, request: AssessmentRequest, settings: S
     parameters.endFaultsInARow.value ?? Number.POSITIVE_INFINITY,
   );
   const end = testEnd(
-    standing.map(({ atS }) => ({ startS: atS, topS: atS, endS: atS })),
+    standing.map(({ atS }) => ({ startS: null, topS: atS, endS: null })),
     parameters,
     faults,
     context?.endReason,

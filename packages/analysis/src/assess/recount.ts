@@ -111,6 +111,8 @@ function seatedBy(report: Report, protocol: Protocol, massRelativeU: number): Se
  * The report as it is once a person has judged some repetitions by eye: verdicts, the end rule, the counts with their
  * bounds, and every figure of the repetitions that score. What was attempted, and what was measured, stays.
  *
+ * A set that was counted by hand holds what a person saw already, its faults marked while it ran: it stays as it is.
+ *
  * Where the lever of a heel is not known, a doubtful movement is not held against the reference, which the report then does
  * not tell in metres: the bounds get wider, never narrower.
  *
@@ -123,6 +125,7 @@ function seatedBy(report: Report, protocol: Protocol, massRelativeU: number): Se
  * Source: ours; end rule: Sleeswijk Visser (2025), Braz J Phys Ther 29:101188
  */
 export function recounted(report: Report, verdicts: readonly HandVerdict[], request: RecountRequest): Report {
+  if (report.placement === 'hand') return report;
   const { protocol, exertion, settings } = request;
   const { parameters } = protocol;
   const handOf = new Map(verdicts.map((one) => [one.repetition, one]));

@@ -76,8 +76,9 @@ export function scoredMeasures(
   endAt: number,
 ): Pick<SetMeasures, 'timeToEndS' | 'scoredDisplacementM' | 'scoredWork'> {
   const scored = repetitions.filter((one) => one.passes && !one.afterEnd);
+  const [fromS, toS] = endAt > 0 ? [repetitions[0].startS, repetitions[endAt - 1].endS] : [null, null];
   return {
-    timeToEndS: endAt > 0 ? repetitions[endAt - 1].endS - repetitions[0].startS : null,
+    timeToEndS: fromS === null || toS === null ? null : toS - fromS,
     scoredDisplacementM: displacement(scored),
     scoredWork: totalWork(scored),
   };

@@ -1,10 +1,13 @@
 import type { EndReason, ProtocolParameters } from '@surae/shared';
-import type { Raise } from '../raises/detection.ts';
 import type { FaultEnd } from '../raises/end-rule.ts';
 import type { TestEnd } from './report.ts';
 
-/** What an end rule asks of a repetition. */
-export type RaiseTimes = Pick<Raise, 'startS' | 'topS' | 'endS'>;
+/** What an end rule asks of a repetition; of one of which only the top is known, the top stands for start and end. */
+export interface RaiseTimes {
+  readonly startS: number | null;
+  readonly topS: number;
+  readonly endS: number | null;
+}
 
 const CLASS_OF: Readonly<Record<EndReason, TestEnd['class']>> = {
   fatigue: 'capacity',
@@ -48,7 +51,7 @@ export function protocolLimit(
   let count = raises.length;
   let rule: 'repetition-cap' | 'fixed-count' | 'duration' | undefined;
   if (duration.value !== null && raises.length > 0) {
-    const untilS = raises[0].startS + duration.value;
+    const untilS = (raises[0].startS ?? raises[0].topS) + duration.value;
     const within = raises.filter((raise) => raise.topS <= untilS).length;
     if (within < count) {
       count = within;
@@ -89,11 +92,12 @@ export function testEnd(
   const rule = byFaults ? 'consecutive-faults' : (limit.rule ?? 'last-repetition');
   const limited =
     rule === 'repetition-cap' ? 'censored' : rule === 'fixed-count' || rule === 'duration' ? 'probe' : 'unknown';
+  const last = atRepetition > 0 ? raises[atRepetition - 1] : undefined;
   return {
     rule,
     kind: byFaults ? faults.kind : null,
     atRepetition,
-    atS: atRepetition > 0 ? raises[atRepetition - 1].endS : null,
+    atS: last === undefined ? null : (last.endS ?? last.topS),
     reasonGiven: reasonGiven ?? null,
     class: reasonGiven === undefined ? limited : endClass(reasonGiven),
   };
