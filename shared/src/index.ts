@@ -124,6 +124,7 @@ export {
 export { HAND_WORDS } from './sentences/screens/hand-words.ts';
 export { HISTORY_WORDS } from './sentences/screens/history-words.ts';
 export { IMPORT_WORDS } from './sentences/screens/import-words.ts';
+export { LADDER_WORDS } from './sentences/screens/ladder-words.ts';
 export { LEGS_FLAG_WORDS, LEGS_WORDS } from './sentences/screens/legs-words.ts';
 export { OWN_ERROR_WORDS } from './sentences/screens/own-error-words.ts';
 export {
@@ -204,6 +205,7 @@ export {
   IRRITABILITY_INPUTS,
   type IrritabilityGrade,
 } from './tables/irritability-grades.ts';
+export { LADDER_RUNGS, type LadderRung, type LadderRungEntry } from './tables/ladder-rungs.ts';
 export { OPTIONAL_TARGETS, type OptionalTarget } from './tables/optional-targets.ts';
 export { REFERENCE_TABLES, type ReferenceEntry } from './tables/reference-tables.ts';
 export { RELIABILITY_TABLES, type ReliabilityEntry } from './tables/reliability-tables.ts';

@@ -4,18 +4,27 @@ import {
   FLOOR,
   HISTORY_WORDS,
   INCLINE_10,
+  LADDER_WORDS,
   READY_WORDS,
   SEATED_PULL,
   STEP,
+  STEP_WORDS,
+  TEST_WORDS,
   TOLERANCE_PROBE,
 } from '@surae/shared';
 import { expect } from 'vitest';
+import { fill } from '../../apps/dashboard/src/words/fill.ts';
 import { browserTest } from './support/browser-test.ts';
-import { answerSafety, answerSoreness, beginVisit, chooseTest, openStart } from './support/journey.mjs';
+import { openFirstSet } from './support/first-set.ts';
+import { answerSafety, answerSoreness, beginVisit, chooseTest, openStart, words } from './support/journey.mjs';
 import { storedBodies } from './support/stored.ts';
 
 interface ChoiceBody {
   readonly choice: object;
+}
+
+interface LadderBody {
+  readonly ladder: object;
 }
 
 browserTest(
@@ -59,5 +68,51 @@ browserTest(
     await page.getByRole('button', { name: CHOICE_WORDS.change.text, exact: true }).click();
     await chooseTest(page, SEATED_PULL);
     await page.locator('pull-ready').waitFor();
+  },
+);
+
+browserTest(
+  'each leg is tried rung by rung, one press each; where it stopped keeps from a test and is told',
+  async (given) => {
+    const { page, origin } = given;
+    await openFirstSet(page, origin);
+    await page.getByRole('button', { name: words(STEP_WORDS['go-through']) }).click();
+    const left = page.getByRole('region', { name: LADDER_WORDS.left.text });
+    const right = page.getByRole('region', { name: LADDER_WORDS.right.text });
+    const pain = (value: number) => ({ name: fill(TEST_WORDS['pain-value'], { value }), exact: true });
+    const next = (leg: typeof left, rung: 'two-leg-raise' | 'one-raise') =>
+      leg.getByText(fill(LADDER_WORDS.next, { rung: LADDER_WORDS[rung].text })).waitFor();
+    await right.getByRole('button', pain(2)).click();
+    await next(right, 'two-leg-raise');
+    // it is kept at once, and a reload goes back to the way of the visit
+    await page.reload();
+    await page.getByRole('heading', { name: CHOICE_WORDS.title.text }).waitFor();
+    await page.getByRole('button', { name: LADDER_WORDS['open-again'].text }).click();
+    await right.getByRole('button', pain(6)).click();
+    await right.getByText(fill(LADDER_WORDS['stop-pain'], { limit: 5 })).waitFor();
+    // the last answer is taken back
+    await right.getByRole('button', { name: LADDER_WORDS.undo.text }).click();
+    await right.getByRole('button', pain(5)).click();
+    await next(right, 'one-raise');
+    await right.getByRole('button', { name: LADDER_WORDS['could-not'].text }).click();
+    await right.getByText(fill(LADDER_WORDS.worth, { rung: LADDER_WORDS['two-leg-raise'].text })).waitFor();
+    await right.getByRole('button', { name: LADDER_WORDS['sudden-yes'].text }).click();
+    await right.getByText(/Referral on the same day/).waitFor();
+    await right.getByRole('button', { name: LADDER_WORDS['sudden-no'].text }).click();
+    await right.getByText(/Referral on the same day/).waitFor({ state: 'detached' });
+    await left.getByRole('button', { name: LADDER_WORDS['not-done'].text }).click();
+    await next(left, 'two-leg-raise');
+    await page.getByRole('button', { name: LADDER_WORDS['go-on'].text }).click();
+    const choices = page.locator('choice-step');
+    await choices.getByText(/^Right leg: up to one raise on both legs .* could not\.$/).waitFor();
+    await choices.getByText(CHOICE_WORDS.blocked.text).click();
+    expect(await choices.getByRole('button', { name: FLOOR.title }).isDisabled()).toBe(true);
+    await chooseTest(page, SEATED_PULL.title);
+    await page.locator('pull-ready').waitFor();
+    const last = (await storedBodies<LadderBody>(page, 'visit-ladder')).at(-1)!;
+    expect(last.ladder).toEqual({
+      left: { answers: ['not-done'], sudden: null },
+      right: { answers: [2, 5, 'could-not'], sudden: false },
+    });
   },
 );

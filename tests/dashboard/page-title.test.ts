@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { currentStep, stepsOf } from '../../apps/dashboard/src/journey/steps.ts';
+import { besideSteps, currentStep, stepsOf } from '../../apps/dashboard/src/journey/steps.ts';
 import { pageTitle, visitTitle } from '../../apps/dashboard/src/page-title.ts';
 import { madeVisit } from '../support/made-visit.ts';
 
@@ -16,4 +16,8 @@ test('a step is named with its place, and no two steps of a visit share a title'
   expect(titles[4]).toBe('Left leg: set, step 5 of 10 · Surae');
   expect(titles.at(-1)).toBe('Result, step 10 of 10 · Surae');
   expect(new Set(titles).size).toBe(10);
+});
+
+test('a step beside the way has no place', () => {
+  expect(visitTitle(madeVisit(), besideSteps[0])).toBe('Each leg rung by rung · Surae');
 });

@@ -81,6 +81,7 @@ describe('a store that version 1 wrote', () => {
     const later: readonly string[] = [
       'visit-history',
       'visit-test',
+      'visit-ladder',
       'visit-choice',
       'verdict-by-hand',
       'sensor-answer',

@@ -51,5 +51,7 @@ export function pageTitle(page: keyof typeof titles): string {
 export function visitTitle(visit: Visit, step: Step): string {
   const steps = stepsOf(visit);
   const at = steps.findIndex(({ id }) => id === step.id) + 1;
+  // a step beside the way has no place
+  if (at === 0) return titled(stepName(step));
   return titled(fill(STEP_WORDS['place-title'], { step: stepName(step), at, of: steps.length }));
 }

@@ -38,6 +38,17 @@ export { type ChoiceFacts, type ChoiceLeg, choiceFacts, gradeOf, type LastTest }
 export { type ChoiceEntry, type ChoiceOffer, choiceOffer } from './choice/choice-offer.ts';
 export { type Choosable, choosablePulls, choosableRaises } from './choice/choosable.ts';
 export { hopsOpen } from './choice/hops-open.ts';
+export {
+  answered,
+  type LadderState,
+  type LegLadder,
+  ladderLimit,
+  ladderState,
+  noLadder,
+  type RungAnswer,
+  takenBack,
+  type VisitLadder,
+} from './choice/ladder.ts';
 export { chosenFor, isChosen, type RuleGoneOver, type TestChosen } from './choice/test-chosen.ts';
 export { judgedProtocol, judgedPullProtocol } from './compare/judged-protocol.ts';
 export { dayNumber, type LegOfVisit, type LegPast, type PastTest, pastOf, takenAlike } from './compare/leg-past.ts';

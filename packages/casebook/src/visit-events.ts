@@ -1,5 +1,6 @@
 import type { Report, Side } from '@surae/analysis';
 import type { StoredDocument } from '@surae/storage';
+import type { VisitLadder } from './choice/ladder.ts';
 import { afterChosen, type TestChosen } from './choice/test-chosen.ts';
 import { entryOf } from './entry.ts';
 import type { VerdictByHand } from './kinds/person-kinds.ts';
@@ -26,6 +27,7 @@ export type VisitEvent =
   | { readonly kind: 'visit-safety'; readonly safety: Omit<SafetyAnswer, 'at'> }
   | { readonly kind: 'visit-first'; readonly first: Side }
   | { readonly kind: 'visit-test'; readonly test: TestKind }
+  | { readonly kind: 'visit-ladder'; readonly ladder: VisitLadder }
   | { readonly kind: 'visit-choice'; readonly choice: TestChosen }
   | { readonly kind: 'set-begun'; readonly choice: SetChoice; readonly bytesId: string }
   | { readonly kind: 'set-mark'; readonly setId: string; readonly mark: FaultMark }
@@ -62,6 +64,7 @@ export const visitEventKinds = [
   'visit-safety',
   'visit-first',
   'visit-test',
+  'visit-ladder',
   'visit-choice',
   'set-begun',
   'set-mark',
@@ -113,6 +116,8 @@ function after(visit: Visit, event: VisitEvent, document: StoredDocument): Visit
       return { ...visit, first: event.first };
     case 'visit-test':
       return { ...visit, tests: afterChoice(visit, event.test) };
+    case 'visit-ladder':
+      return { ...unchosen(visit), ladder: event.ladder };
     case 'visit-choice': {
       const { choice } = event;
       return { ...visit, tests: afterChoice(visit, choice.test), chosen: afterChosen(visit.chosen, choice) };

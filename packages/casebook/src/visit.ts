@@ -1,5 +1,6 @@
 import type { IrritabilityAnswers, Report, Side } from '@surae/analysis';
 import type { CriterionId, EndReason } from '@surae/shared';
+import type { VisitLadder } from './choice/ladder.ts';
 import type { TestChosen } from './choice/test-chosen.ts';
 import type { Entry } from './entry.ts';
 import type { VerdictByHand } from './kinds/person-kinds.ts';
@@ -157,6 +158,8 @@ export interface Visit {
   readonly tests?: readonly TestKind[];
   /** what was chosen for each test, and on what the choice stands; absent where it was not asked */
   readonly chosen?: readonly TestChosen[];
+  /** what each leg bore before the tests; absent where it was not tried */
+  readonly ladder?: VisitLadder;
   /** isometric trials, one entry a leg; absent where there are none */
   readonly pulls?: readonly PullSet[];
   /** rest between the two sides of the isometric test as it was taken; absent when it was not [s] */

@@ -30,6 +30,16 @@ export const CHOICE_RULES = {
   'high-to-fatigue': { ...practice, id: 'choice.high-to-fatigue', override: 'never' },
   /** a sore tendon that is not of low irritability, and a heel that goes below the step */
   'step-not-low': { ...practice, id: 'choice.step-not-low', override: 'with-reason' },
+  /** the leg stopped at ten raises or below, when it was tried before the tests */
+  'ladder-below': { ...practice, id: 'choice.ladder-below', override: 'never' },
+  /** a raise that could not be done, said to be new and sudden: a rupture is asked about first */
+  'sudden-loss': {
+    ...practice,
+    id: 'choice.sudden-loss',
+    source: 'Maffulli 1998 Am J Sports Med 26:266; union of rules from memory',
+    mark: 'from-memory',
+    override: 'never',
+  },
   /** a line of the safety list that keeps from a maximal isometric effort */
   'isometric-lock': {
     ...practice,

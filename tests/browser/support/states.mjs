@@ -12,6 +12,7 @@ import {
   HISTORY_WORDS,
   inWords,
   KEEP_WORDS,
+  LADDER_WORDS,
   READY_WORDS,
   REDO_REASONS,
   RESULT_WORDS,
@@ -145,6 +146,17 @@ async function historyStates(page, look) {
 async function choiceStates(page, look) {
   await page.getByRole('heading', { name: CHOICE_WORDS.title.text }).waitFor();
   await look('choice');
+  await page.getByRole('button', { name: LADDER_WORDS.open.text }).click();
+  const leg = page.getByRole('region', { name: LADDER_WORDS.left.text });
+  await leg.getByRole('button', { name: TEST_WORDS['pain-value'].text.replace('{value}', '1'), exact: true }).click();
+  await leg.getByRole('button', { name: LADDER_WORDS['could-not'].text }).click();
+  await leg.getByRole('button', { name: LADDER_WORDS['sudden-yes'].text }).click();
+  await leg.getByRole('alert').waitFor();
+  await look('ladder');
+  const undo = leg.getByRole('button', { name: LADDER_WORDS.undo.text });
+  await undo.click();
+  await undo.click();
+  await page.getByRole('button', { name: LADDER_WORDS['go-on'].text }).click();
   await chooseTest(page, FLOOR);
 }
 

@@ -13,6 +13,7 @@ import { expect, test } from 'vitest';
 import { choiceBlocks, mayGoOver } from '../../../packages/casebook/src/choice/choice-blocks.ts';
 import { choiceFacts } from '../../../packages/casebook/src/choice/choice-facts.ts';
 import { type Choosable, choosable } from '../../../packages/casebook/src/choice/choosable.ts';
+import { noLadder, type RungAnswer } from '../../../packages/casebook/src/choice/ladder.ts';
 import { HIGH, LOW, visitAtChoice } from '../../support/choice-visit.ts';
 import { madeVisit } from '../../support/made-visit.ts';
 import { MODERATE } from '../../support/told-visit.ts';
@@ -77,6 +78,32 @@ test('a line against maximal efforts blocks pushes and no raises; a list that wa
   expect(rulesOf(SEATED_PULL, visit)).toEqual(['isometric-lock']);
   expect(rulesOf(FLOOR, visit)).toEqual([]);
   expect(rulesOf(SEATED_PULL, { ...visit, safety: null })).toEqual([]);
+});
+
+test('a leg that stopped at ten raises or before blocks raises of one leg, and no push', () => {
+  const tried = (...answers: RungAnswer[]): Visit => ({
+    ...visitAtChoice(right('mid-portion'), LOW),
+    ladder: { ...noLadder, left: { answers, sudden: null } },
+  });
+  for (const answers of [[6], [0, 1, 6], [0, 1, 'could-not'], [0, 1, 2, 6]] as const) {
+    expect(rulesOf(FLOOR, tried(...answers)), String(answers)).toEqual(['ladder-below']);
+    expect(rulesOf(TOLERANCE_PROBE, tried(...answers))).toEqual(['ladder-below']);
+    expect(rulesOf(SEATED_PULL, tried(...answers))).toEqual([]);
+  }
+  // hops are above; what was left out, and what was never come to, stand against nothing
+  for (const answers of [[0, 1, 2, 5, 6], ['not-done', 'not-done', 'not-done'], [0], []] as const) {
+    expect(rulesOf(FLOOR, tried(...answers)), String(answers)).toEqual([]);
+  }
+});
+
+test('a raise that is lost newly and suddenly blocks everything; one that is not does not', () => {
+  const lost = (sudden: boolean | null): Visit => ({
+    ...visitAtChoice(right('no')),
+    ladder: { ...noLadder, left: { answers: [0, 0, 'could-not'], sudden } },
+  });
+  expect(blockedIds(lost(true))).toEqual(choosable.map(({ id }) => id));
+  expect(choiceBlocks(SEATED_PULL, choiceFacts(lost(true), []))).toEqual([{ rule: 'sudden-loss', legs: ['left'] }]);
+  for (const sudden of [false, null]) expect(rulesOf(SEATED_PULL, lost(sudden))).toEqual([]);
 });
 
 test('a clinician may go over a rule only where every rule against the test allows it', () => {

@@ -1,6 +1,8 @@
-import { noHistory, type Soreness, type Visit } from '@surae/casebook';
+import { noHistory, noLadder, type Soreness, type Visit } from '@surae/casebook';
+import { SAFETY_LIST_VERSION } from '@surae/shared';
 import { expect, test } from 'vitest';
 import {
+  besideSteps,
   currentStep,
   firstSide,
   mayAnswerAnew,
@@ -119,4 +121,19 @@ test('soreness, the safety list and the choice may be answered anew until a set 
   const nextDay = '2026-03-02T08:00:00.000+01:00';
   expect(open(begun, nextDay)).toEqual(['history', 'safety']);
   expect(open({ ...begun, closed: true }, nextDay)).toEqual([]);
+});
+
+test('each leg may be tried before the tests once the safety list is clear, and nothing waits for it', () => {
+  const [ladder] = besideSteps;
+  const at = '2026-03-01T09:26:00.000+01:00';
+  const clear = { listVersion: SAFETY_LIST_VERSION, seenWhole: true, ticked: [], overridden: [], at };
+  const visit: Visit = { ...withSore('no', 'no'), safety: clear };
+  expect(idsOf(visit)).not.toContain(ladder.id);
+  expect(mayAnswerAnew(visit, ladder, at)).toBe(true);
+  expect(mayAnswerAnew({ ...visit, safety: null }, ladder, at)).toBe(false);
+  expect(mayAnswerAnew({ ...visit, safety: { ...clear, ticked: ['safety.clot'] } }, ladder, at)).toBe(false);
+  expect(mayAnswerAnew({ ...visit, sets: [madeSet('left', null)] }, ladder, at)).toBe(false);
+  expect(mayAnswerAnew({ ...visit, closed: true }, ladder, at)).toBe(false);
+  expect(ladder.isDone(visit)).toBe(false);
+  expect(ladder.isDone({ ...visit, ladder: noLadder })).toBe(true);
 });

@@ -3,6 +3,7 @@ import {
   isBegun,
   isChosen,
   isOfAnotherDay,
+  mayTest,
   pullSetOf,
   setOf,
   type TestKind,
@@ -23,6 +24,7 @@ export type StepPage =
   | 'history'
   | 'safety'
   | 'choice'
+  | 'ladder'
   | 'test'
   | 'ending'
   | 'rest'
@@ -115,6 +117,11 @@ export function stepsOf(visit: Visit): Step[] {
   ];
 }
 
+/** Steps beside the way: nobody comes to them without asking, and nothing waits for them. */
+export const besideSteps: readonly Step[] = [
+  { id: 'ladder', page: 'ladder', side: null, isDone: ({ ladder }) => ladder !== undefined },
+];
+
 /** The step that a visit has come to: the first that is not done, or the result. */
 export function currentStep(visit: Visit): Step {
   const steps = stepsOf(visit);
@@ -133,6 +140,11 @@ function isInSet({ sets, pulls = [] }: Visit): boolean {
 export function mayAnswerAnew(visit: Visit, step: Step, nowIso: string): boolean {
   // facts about a person and no judgement of a set: they may be told until the visit is closed, but not while a set runs
   if (step.page === 'history') return step.isDone(visit) && !visit.closed && !isInSet(visit);
+  // it is a load on the legs: only while a test could follow
+  if (step.page === 'ladder') {
+    const isBefore = visit.sets.length === 0 && (visit.pulls ?? []).length === 0 && !visit.closed;
+    return isBefore && mayTest('live', visit.safety, nowIso).allowed;
+  }
   const asked = step.page === 'soreness' || step.page === 'safety' || step.page === 'choice';
   if (!asked || !step.isDone(visit)) return false;
   if (!isBegun(visit, 'heel-raise') && !isBegun(visit, 'isometric')) return true;

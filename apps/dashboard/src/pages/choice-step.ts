@@ -1,3 +1,4 @@
+import { consume } from '@lit/context';
 import {
   type ChoiceEntry,
   type ChoiceFacts,
@@ -8,12 +9,16 @@ import {
   type TestChosen,
   type Visit,
 } from '@surae/casebook';
-import { CHOICE_REASONS, CHOICE_WORDS, FEW_RAISES } from '@surae/shared';
+import { CHOICE_REASONS, CHOICE_WORDS, FEW_RAISES, LADDER_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { clockContext, type HostClock } from '../contexts/capabilities.ts';
 import { blockLines, gradeLine, hopsLine, lastLine } from '../journey/choice-lines.ts';
+import { stepAskedFor } from '../journey/step-asked-for.ts';
+import { besideSteps, mayAnswerAnew } from '../journey/steps.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
 import { foldStyle } from '../parts/fold-style.ts';
+import '../parts/ladder-lines.ts';
 import { base } from '../styles/base.ts';
 import { dayOf } from '../words/dates.ts';
 import { entryWords, firstRemark } from '../words/entry-words.ts';
@@ -65,6 +70,7 @@ export class ChoiceStep extends LitElement {
   @property({ attribute: false }) visit!: Visit;
   /** visits of this person before this one, the oldest first */
   @property({ attribute: false }) earlier: readonly Visit[] = [];
+  @consume({ context: clockContext }) private readonly clock!: HostClock;
 
   override render(): TemplateResult {
     const facts = choiceFacts(this.visit, this.earlier);
@@ -73,7 +79,7 @@ export class ChoiceStep extends LitElement {
     return html`
       <h1>${CHOICE_WORDS.title.text}</h1>
       <div class="column">
-        ${this.facts(facts, blocked, fewRaises)}
+        ${this.facts(facts, blocked, fewRaises)} ${this.ladder()}
         ${first === undefined ? html`<p class="voice">${CHOICE_WORDS['nothing-left'].text}</p>` : this.entry(first, true)}
         ${
           next.length === 0
@@ -123,6 +129,19 @@ export class ChoiceStep extends LitElement {
           ? html`<p class="voice">${fill(CHOICE_WORDS['last-blocked'], { date: dayOf(last[0]!.at) })}</p>`
           : nothing
       }
+    </div>`;
+  }
+
+  /** What each leg bore today, and the way to try it: beside the way, never in it. */
+  private ladder(): TemplateResult | typeof nothing {
+    const [ladder] = besideSteps;
+    if (ladder === undefined || !mayAnswerAnew(this.visit, ladder, this.clock.isoNow())) return nothing;
+    const isDone = ladder.isDone(this.visit);
+    return html`<div>
+      <ladder-lines .visit=${this.visit}></ladder-lines>
+      <button class="plain" type="button" @click=${() => this.dispatchEvent(stepAskedFor(ladder.id))}>
+        ${LADDER_WORDS[isDone ? 'open-again' : 'open'].text}
+      </button>
     </div>`;
   }
 

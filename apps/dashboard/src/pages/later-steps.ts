@@ -3,6 +3,7 @@ export function loadLaterSteps(): Promise<unknown> {
   return Promise.all([
     import('../parts/set-verdicts.ts'),
     import('./choice-step.ts'),
+    import('./ladder-step.ts'),
     import('./result-step.ts'),
     import('./test-step.ts'),
     import('./pull-step.ts'),

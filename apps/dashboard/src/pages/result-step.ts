@@ -25,6 +25,7 @@ import { css, html, LitElement, nothing, type PropertyValues, type TemplateResul
 import { customElement, property } from 'lit/decorators.js';
 import { type Assessor, assessorContext, storeContext } from '../contexts/capabilities.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
+import '../parts/ladder-lines.ts';
 import '../parts/comparison-list.ts';
 import '../parts/pull-result.ts';
 import '../parts/two-legs-axis.ts';
@@ -166,6 +167,7 @@ export class ResultStep extends LitElement {
               .assessments=${this.pullAssessments}
             ></pull-result>`,
       )}
+      <ladder-lines .visit=${visit}></ladder-lines>
       ${this.cautions()} ${tests.map((test) => (test === 'heel-raise' ? this.details(sets) : this.pullDetails()))}
       ${this.end(sets)}
     `;

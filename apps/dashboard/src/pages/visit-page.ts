@@ -10,7 +10,7 @@ import { openedVisit } from '../journey/opened-visit.ts';
 import { ReadsInOrder } from '../journey/reads-in-order.ts';
 import type { RemovalRequest } from '../journey/removal-request.ts';
 import type { StepAskedFor } from '../journey/step-asked-for.ts';
-import { currentStep, otherSide, type Step, stepsOf } from '../journey/steps.ts';
+import { besideSteps, currentStep, otherSide, type Step, stepsOf } from '../journey/steps.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { type VisitEventRequest, visitEvent } from '../journey/visit-event-request.ts';
 import { pageTitle, visitTitle } from '../page-title.ts';
@@ -128,8 +128,8 @@ export class VisitPage extends LitElement {
     request.stopPropagation();
     try {
       await this.book.record(this.visitId, request.detail);
-      // an answer about the sensor is given beside a step, and ends none
-      if (request.detail.kind !== 'sensor-answer') this.anew = undefined;
+      // an answer about the sensor is given beside a step, and one of a rung among several: they end none
+      if (request.detail.kind !== 'sensor-answer' && request.detail.kind !== 'visit-ladder') this.anew = undefined;
       this.notKept = false;
     } catch {
       // the page stays as it is, with what was answered, so that it can be tried again
@@ -159,7 +159,7 @@ export class VisitPage extends LitElement {
   }
 
   private stepOf(visit: Visit): Step {
-    return stepsOf(visit).find(({ id }) => id === this.anew) ?? currentStep(visit);
+    return [...stepsOf(visit), ...besideSteps].find(({ id }) => id === this.anew) ?? currentStep(visit);
   }
 
   override render(): TemplateResult {
@@ -199,6 +199,8 @@ export class VisitPage extends LitElement {
         return html`<safety-step .visit=${visit}></safety-step>`;
       case 'choice':
         return html`<choice-step .visit=${visit} .earlier=${this.earlier}></choice-step>`;
+      case 'ladder':
+        return html`<ladder-step .visit=${visit}></ladder-step>`;
       case 'ending':
         return html`<ending-step .visit=${visit} .person=${person} .side=${side}></ending-step>`;
       case 'rest':

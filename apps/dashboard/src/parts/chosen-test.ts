@@ -3,7 +3,7 @@ import { chosenFor, isBegun, type TestKind, type Visit } from '@surae/casebook';
 import { CHOICE_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { goneOverLines, surfaceText } from '../journey/choice-lines.ts';
+import { goneOverLines } from '../journey/choice-lines.ts';
 import { stepAskedFor } from '../journey/step-asked-for.ts';
 import { base } from '../styles/base.ts';
 import { entryWords } from '../words/entry-words.ts';
@@ -34,13 +34,11 @@ export class ChosenTest extends LitElement {
     const chosen = chosenFor(visit, test);
     const isOpen = !isBegun(visit, 'heel-raise') && !isBegun(visit, 'isometric');
     return html`<p class="title">${entryWords(protocol, 'title')}</p>
-      <p class="quiet">
-        ${surfaceText(protocol)}${
-          chosen?.from === 'last-time' && chosen.protocolId === protocol.id
-            ? html`, ${CHOICE_WORDS['as-last-time'].text}`
-            : nothing
-        }
-      </p>
+      ${
+        chosen?.from === 'last-time' && chosen.protocolId === protocol.id
+          ? html`<p class="quiet">${CHOICE_WORDS['last-time'].text}</p>`
+          : nothing
+      }
       ${chosen === undefined ? nothing : goneOverLines(chosen).map((line) => html`<p class="voice">${line}</p>`)}
       ${
         isOpen

@@ -6,7 +6,7 @@ import { customElement, property } from 'lit/decorators.js';
 import { clockContext, type HostClock } from '../contexts/capabilities.ts';
 import { stepAskedFor } from '../journey/step-asked-for.ts';
 import { stepName } from '../journey/step-names.ts';
-import { mayAnswerAnew, type Step, stepsOf } from '../journey/steps.ts';
+import { besideSteps, mayAnswerAnew, type Step, stepsOf } from '../journey/steps.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 
@@ -73,14 +73,14 @@ export class StepLine extends LitElement {
   override render(): TemplateResult {
     const steps = stepsOf(this.visit);
     const place = steps.findIndex(({ id }) => id === this.at);
-    const now = steps[place];
+    const now = [...steps, ...besideSteps].find(({ id }) => id === this.at);
     return html`<nav aria-label=${STEP_WORDS.steps.text}>
-      <p class="quiet">${fill(STEP_WORDS.place, { at: place + 1, of: steps.length })}</p>
+      ${place < 0 ? null : html`<p class="quiet">${fill(STEP_WORDS.place, { at: place + 1, of: steps.length })}</p>`}
       ${now === undefined ? null : html`<p class="now">${stepName(now)}</p>`}
       <ol>
         ${steps.map((step) => this.entry(step))}
       </ol>
-      ${this.anew(steps)}
+      ${this.anew([...steps, ...besideSteps])}
     </nav>`;
   }
 
@@ -98,7 +98,7 @@ export class StepLine extends LitElement {
       ${open.map(
         (step) =>
           html`<button class="plain" type="button" @click=${() => this.ask(step)}>
-            ${fill(STEP_WORDS.change, { step: stepName(step) })}
+            ${fill(STEP_WORDS[step.isDone(this.visit) ? 'change' : 'go-through'], { step: stepName(step) })}
           </button>`,
       )}
     </div>`;

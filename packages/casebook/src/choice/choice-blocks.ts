@@ -3,6 +3,7 @@ import { CHOICE_RULES, type ChoiceRuleCode } from '@surae/shared';
 import type { ChoiceBlock } from './choice-block.ts';
 import type { ChoiceFacts, ChoiceLeg } from './choice-facts.ts';
 import { type Choosable, isToFatigue } from './choosable.ts';
+import { stoppedBy } from './ladder.ts';
 
 const sides = ['left', 'right'] as const satisfies readonly Side[];
 
@@ -24,11 +25,15 @@ export function choiceBlocks(protocol: Choosable, { legs, isometricLocked }: Cho
     const because = sides.filter((side) => holds(legs[side]));
     return because.length === 0 ? [] : [{ rule, legs: because }];
   };
-  if (protocol.test === 'isometric') return isometricLocked ? [{ rule: 'isometric-lock', legs: [] }] : [];
+  const suddenLoss = of('sudden-loss', ({ ladder }) => ladder?.sudden === true);
+  if (protocol.test === 'isometric')
+    return [...suddenLoss, ...(isometricLocked ? [{ rule: 'isometric-lock', legs: [] } as const] : [])];
   const surface = protocol.parameters.surface.value;
   return [
+    ...suddenLoss,
     ...(surface === 'floor' ? [] : of('insertion-not-floor', isInsertion)),
     ...(isToFatigue(protocol) ? of('high-to-fatigue', ({ irritability }) => irritability?.treatAs === 'high') : []),
+    ...of('ladder-below', ({ ladder }) => ladder !== null && stoppedBy(ladder, 'ten-raises')),
     ...(surface === 'step'
       ? of('step-not-low', ({ irritability }) => irritability !== null && irritability.grade !== 'low')
       : []),

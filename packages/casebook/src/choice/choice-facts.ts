@@ -7,6 +7,7 @@ import type { TestKind } from '../test-kind.ts';
 import { isBegun, testsOf } from '../tests-of-visit.ts';
 import type { Soreness, Visit } from '../visit.ts';
 import { setOf } from '../visit-events.ts';
+import { type LadderState, ladderLimit, ladderState } from './ladder.ts';
 
 const sides = ['left', 'right'] as const satisfies readonly Side[];
 
@@ -26,6 +27,8 @@ export interface ChoiceLeg {
   /** single-leg raises of the last time that they were done; null where there is none */
   readonly lastRaises: RaisesDone | null;
   readonly inFlare: boolean | null;
+  /** what the leg bore today; null where it was not tried */
+  readonly ladder: LadderState | null;
 }
 
 /** One test of the last visit. */
@@ -68,11 +71,15 @@ function lastRaises(earlier: readonly Visit[], side: Side): RaisesDone | null {
 function legOf(visit: Visit, earlier: readonly Visit[], side: Side): ChoiceLeg {
   const sore = visit.sore[side];
   const told = visit.history?.legs[side] ?? noHistory.legs[side];
+  const irritability = sore === 'no' ? null : irritabilityOf(irritabilityAnswers(told));
+  const tried = visit.ladder?.[side];
+  const limit = ladderLimit(irritability?.treatAs ?? null);
   return {
     sore,
-    irritability: sore === 'no' ? null : irritabilityOf(irritabilityAnswers(told)),
+    irritability,
     lastRaises: lastRaises(earlier, side),
     inFlare: inFlare(visit, side),
+    ladder: tried === undefined || tried.answers.length === 0 ? null : ladderState(tried, limit),
   };
 }
 

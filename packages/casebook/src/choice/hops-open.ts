@@ -10,10 +10,13 @@ import type { ChoiceFacts } from './choice-facts.ts';
  * Source: ours; the conditions have their own source in the hop protocol
  */
 export function hopsOpen({ legs, safetyClear }: ChoiceFacts): readonly HopEntryCode[] {
-  const open = [legs.left, legs.right].flatMap(({ lastRaises, inFlare }) => {
+  const open = [legs.left, legs.right].flatMap(({ lastRaises, inFlare, ladder }) => {
+    const { 'one-raise': painOnRaise, 'three-hops': painOnTrialHops } = ladder?.pains ?? {};
     const facts = {
       ...(safetyClear === null ? {} : { safetyClear }),
       ...(lastRaises === null ? {} : { validRaises: lastRaises }),
+      ...(painOnRaise === undefined ? {} : { painOnRaise }),
+      ...(painOnTrialHops === undefined ? {} : { painOnTrialHops }),
       // no flare now says nothing of the days before
       ...(inFlare === true ? { daysSinceFlare: 0 } : {}),
     };

@@ -62,6 +62,11 @@ const leg = z.looseObject({
   }),
 });
 
+const legLadder = z.looseObject({
+  answers: z.array(z.union([z.int().min(0).max(10), z.enum(['not-done', 'could-not'])])),
+  sudden: z.boolean().nullable(),
+});
+
 /** the parts that every reader of a report stands on: a report is made anew from the bytes, never by hand */
 const reportHead = {
   placement: z.string().min(1),
@@ -103,6 +108,7 @@ const bodies: Readonly<Record<string, z.ZodType>> = {
   }),
   'visit-first': z.looseObject({ first: side }),
   'visit-test': z.looseObject({ test: z.enum(['heel-raise', 'isometric']) }),
+  'visit-ladder': z.looseObject({ ladder: ofLegs(legLadder) }),
   'visit-choice': z.looseObject({
     choice: z.looseObject({
       test: z.enum(['heel-raise', 'isometric']),
@@ -170,7 +176,7 @@ const bodies: Readonly<Record<string, z.ZodType>> = {
 };
 
 /** What somebody answered may be corrected; what was recorded while it happened is set aside and recorded anew. */
-const amendable: readonly string[] = ['visit-sore', 'visit-history', 'set-end', 'pull-end'];
+const amendable: readonly string[] = ['visit-sore', 'visit-history', 'visit-ladder', 'set-end', 'pull-end'];
 
 /** What a visit is made of. */
 export const visitKinds: readonly BodyKind[] = Object.entries(bodies).map(([kind, body]) => ({

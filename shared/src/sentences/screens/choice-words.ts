@@ -41,7 +41,6 @@ export const CHOICE_WORDS = sentences('screen.choice', {
   'legs-both': 'both legs',
   hops: 'Repeated single-leg hops',
   'gone-over': 'Chosen although: {rule} Reason: {reason}.',
-  'as-last-time': 'as last time',
   change: 'Choose another test',
 });
 
@@ -50,8 +49,10 @@ export const CHOICE_BLOCK_SENTENCES = sentences('choice-block', {
   'insertion-not-floor': 'The heel bone is sore ({legs}), and here the heel starts below the toes. Level floor only.',
   'high-to-fatigue': 'High irritability ({legs}): no test to fatigue. Ten raises at the beat, or a push.',
   'step-not-low': 'Over a step only where irritability is known to be low ({legs}).',
+  'ladder-below': 'A leg that was tried today stopped at ten raises or before ({legs}).',
+  'sudden-loss': 'A raise is lost, said to be new and sudden ({legs}): the first line of the safety list comes first.',
   'isometric-lock': 'A ticked line of the safety list keeps from a maximal isometric effort.',
-  'hop-entry': 'Conditions of hops that are not met or not known: {open}.',
+  'hop-entry': 'Conditions of hops that are not met or not known: {open}',
   'not-in-visit': 'This visit has no step for it.',
 });
 

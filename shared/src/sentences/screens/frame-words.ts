@@ -29,6 +29,8 @@ export const STEP_WORDS = sentences('screen.steps', {
   history: 'what came before',
   safety: 'safety list',
   choice: 'choice of test',
+  ladder: 'each leg rung by rung',
+  'go-through': 'go through: {step}',
   'test-left': 'left leg: set',
   'test-right': 'right leg: set',
   'ending-left': 'left leg: how it ended',
