@@ -61,6 +61,10 @@ export class ChoiceStep extends LitElement {
       .not-today li p {
         margin-block: var(--gap-1) 0;
       }
+      .plain {
+        padding-inline: 0;
+        text-align: start;
+      }
       .facts p {
         margin-block: 0 var(--gap-1);
       }

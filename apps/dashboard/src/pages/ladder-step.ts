@@ -32,7 +32,6 @@ export class LadderStep extends LitElement {
         direction: ltr;
         display: grid;
         gap: var(--gap-8);
-        grid-template-columns: repeat(auto-fit, minmax(min(22rem, 100%), 1fr));
         margin-block: var(--gap-6);
       }
       section {
@@ -59,6 +58,12 @@ export class LadderStep extends LitElement {
         gap: var(--gap-3);
         justify-content: space-between;
         padding-block: var(--gap-1);
+      }
+      /* side by side only where every number of the scale keeps its width */
+      @media (min-width: 61rem) {
+        .legs {
+          grid-template-columns: 1fr 1fr;
+        }
       }
       .plain {
         justify-self: start;
