@@ -115,6 +115,7 @@ export { EPISODE_LINE_WORDS } from './sentences/screens/episode-line-words.ts';
 export { EPISODE_WORDS } from './sentences/screens/episode-words.ts';
 export { EXPORT_WORDS } from './sentences/screens/export-words.ts';
 export { FRAME_WORDS, START_WORDS, STEP_WORDS } from './sentences/screens/frame-words.ts';
+export { HAND_OVER_WORDS } from './sentences/screens/hand-over-words.ts';
 export {
   HAND_CRITERIA,
   HAND_REASONS,
@@ -127,6 +128,7 @@ export { IMPORT_WORDS } from './sentences/screens/import-words.ts';
 export { LADDER_WORDS } from './sentences/screens/ladder-words.ts';
 export { LEGS_FLAG_WORDS, LEGS_WORDS } from './sentences/screens/legs-words.ts';
 export { OWN_ERROR_WORDS } from './sentences/screens/own-error-words.ts';
+export { PLAN_CHOICES, PLAN_WORDS } from './sentences/screens/plan-words.ts';
 export {
   PULL_ENDING_WORDS,
   PULL_READY_WORDS,

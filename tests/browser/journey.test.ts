@@ -5,6 +5,7 @@ import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { browserTest } from './support/browser-test.ts';
 import {
+  closeVisit,
   endRest,
   goToFirstSet,
   openStart,
@@ -90,8 +91,7 @@ browserTest('a set on each leg is counted, judged, stored and saved', async ({ p
   });
   expect(results[0].software).toMatch(/^surae \d/);
 
-  await page.getByRole('button', { name: RESULT_WORDS.close.text }).click();
-  await page.getByText(RESULT_WORDS.closed.text).waitFor();
+  await closeVisit(page);
   const before = await storedDocuments(page);
   await page.reload();
   await page.getByText(RESULT_WORDS.closed.text).waitFor();

@@ -6,7 +6,7 @@ import { JUDGING_WORDS } from '../support/judging-words.ts';
 import type { ToldVisit } from '../support/told-visit.ts';
 import { browserTest } from './support/browser-test.ts';
 import { openFirstSet, UNWATCHED_PACE } from './support/first-set.ts';
-import { endRest, sayEnd, startSet, waitForResult } from './support/journey.mjs';
+import { closeVisit, endRest, sayEnd, startSet, waitForResult } from './support/journey.mjs';
 import { fitsAt, openResult, shows, WOMAN_38 } from './support/result-page.ts';
 import { violations } from './support/violations.ts';
 
@@ -69,7 +69,7 @@ browserTest('a finished visit leads to the page of the two legs, which is alone 
   await startSet(page, 'right');
   await sayEnd(page, 'right', { reason: 'pain', pain: 6 });
   await waitForResult(page);
-  await page.getByRole('button', { name: RESULT_WORDS.close.text }).click();
+  await closeVisit(page);
   await showLegs(page);
   await shows(page, LEGS_WORDS['stopped-for-pain'].text, LEGS_WORDS['not-live'].text);
   expect(await page.title()).toBe('My two legs · Surae');

@@ -18,7 +18,7 @@ import { fill } from '../../apps/dashboard/src/words/fill.ts';
 import { browserTest } from './support/browser-test.ts';
 import { openFirstSet } from './support/first-set.ts';
 import { holdWorkers } from './support/held-workers.ts';
-import { goToFirstSet, words } from './support/journey.mjs';
+import { closeVisit, goToFirstSet, words } from './support/journey.mjs';
 import {
   beginTrial,
   choosePushes,
@@ -134,8 +134,7 @@ browserTest('pushes of both legs are judged trial by trial, survive reloads, and
   expect(again.score.net!.value).toBeCloseTo(first.score.net!.value, 6);
   expect(again.efforts.map(({ accepted }) => accepted)).toEqual(first.efforts.map(({ accepted }) => accepted));
 
-  await close.click();
-  await page.getByText(RESULT_WORDS.closed.text).waitFor();
+  await closeVisit(page);
   await page.reload();
   await page.getByText(RESULT_WORDS.closed.text).waitFor();
   await page.getByText(PULL_RESULT_WORDS['best-mean'].text).waitFor();

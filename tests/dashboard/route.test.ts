@@ -19,6 +19,16 @@ test('the course of a person is named by the id of the person', () => {
   expect(routeOf('#/course')).toEqual({ page: 'lost' });
 });
 
+test('the page of the legs is shown, or given at once in a way that is known', () => {
+  for (const at of ['print', 'file', 'code'] as const) {
+    expect(routeOf(hashOf({ page: 'legs', visitId: 'a/b', at }))).toEqual({ page: 'legs', visitId: 'a/b', at });
+  }
+  expect(hashOf({ page: 'legs', visitId: 'a', at: 'print' })).toBe('#/legs/a/print');
+  for (const hash of ['#/legs/a/fax', '#/visit/a/print', '#/legs/%E0%A4%A/print']) {
+    expect(routeOf(hash), hash).toEqual({ page: 'lost' });
+  }
+});
+
 test('the errors of measurement of the clinic have a place of their own', () => {
   expect(routeOf(hashOf({ page: 'own-errors' }))).toEqual({ page: 'own-errors' });
   expect(hashOf({ page: 'own-errors' })).toBe('#/own-errors');

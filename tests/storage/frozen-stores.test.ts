@@ -85,6 +85,8 @@ describe('a store that version 1 wrote', () => {
       'visit-choice',
       'verdict-by-hand',
       'sensor-answer',
+      'result-seen',
+      'visit-plan',
       ...pullEventKinds,
     ];
     const then = visitEventKinds.filter((kind) => !later.includes(kind));

@@ -234,7 +234,7 @@ export class AppShell extends LitElement {
         return html`<visit-page .visitId=${this.route.visitId} .arrived=${this.arrived}></visit-page>`;
       case 'legs':
         void import('./pages/legs-page.ts');
-        return html`<legs-page .visitId=${this.route.visitId}></legs-page>`;
+        return html`<legs-page .visitId=${this.route.visitId} .at=${this.route.at}></legs-page>`;
       case 'course':
         void import('./pages/course-page.ts');
         return html`<course-page .personId=${this.route.personId}></course-page>`;

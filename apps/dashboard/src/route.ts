@@ -1,3 +1,8 @@
+/** How the page of the legs is given as soon as it is there. */
+export type GivenAs = (typeof givenAs)[number];
+
+const givenAs = ['print', 'file', 'code'] as const;
+
 /** Where in the dashboard one is; it stands in the hash of the address. */
 export type Route =
   | { readonly page: 'start' }
@@ -17,7 +22,7 @@ export type Route =
   | { readonly page: 'describe'; readonly descriptionId: string | null }
   | { readonly page: 'visit'; readonly visitId: string }
   /** what somebody is shown of a visit of theirs */
-  | { readonly page: 'legs'; readonly visitId: string }
+  | { readonly page: 'legs'; readonly visitId: string; readonly at?: GivenAs }
   /** everything of one person on one line of time */
   | { readonly page: 'course'; readonly personId: string }
   | { readonly page: 'lost' };
@@ -36,6 +41,11 @@ export function routeOf(hash: string): Route {
   if (parts.length === 1 && parts[0] === 'export') return { page: 'export' };
   if (parts.length === 1 && parts[0] === 'sensors') return { page: 'sensors', visitId: null };
   if (parts.length === 1 && parts[0] === 'describe') return { page: 'describe', descriptionId: null };
+  const given = parts.length === 3 && parts[0] === 'legs' ? givenAs.find((one) => one === parts[2]) : undefined;
+  if (given !== undefined) {
+    const visitId = decoded(parts[1]!);
+    return visitId === undefined ? { page: 'lost' } : { page: 'legs', visitId, at: given };
+  }
   const id = parts.length === 2 ? decoded(parts[1]!) : undefined;
   if (id !== undefined && parts[0] === 'visit') return { page: 'visit', visitId: id };
   if (id !== undefined && parts[0] === 'legs') return { page: 'legs', visitId: id };
@@ -76,8 +86,9 @@ export function hashOf(route: Route): string {
     case 'describe':
       return place('describe', route.descriptionId);
     case 'visit':
+      return place('visit', route.visitId);
     case 'legs':
-      return place(route.page, route.visitId);
+      return place('legs', route.visitId) + (route.at === undefined ? '' : `/${route.at}`);
     default:
       return '#/';
   }

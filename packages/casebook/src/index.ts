@@ -165,6 +165,8 @@ export type { EpisodeLine, FlareTold, TodayFacts } from './today/today-facts.ts'
 export type {
   AboutPerson,
   FaultMark,
+  HandedAs,
+  HandOver,
   InjuryTime,
   IrritabilityTold,
   LegHistory,

@@ -10,6 +10,7 @@ import type { TestKind } from './test-kind.ts';
 import { afterChoice, isBegun } from './tests-of-visit.ts';
 import type {
   FaultMark,
+  HandedAs,
   SafetyAnswer,
   SetChoice,
   SetEnd,
@@ -51,7 +52,10 @@ export type VisitEvent =
   | { readonly kind: 'set-aside'; readonly setId: string; readonly why: string }
   | ({ readonly kind: 'verdict-by-hand' } & VerdictByHand)
   | { readonly kind: 'rest-over'; readonly restS: number }
-  | { readonly kind: 'visit-closed' }
+  | { readonly kind: 'result-seen' }
+  | { readonly kind: 'visit-plan'; readonly planItemIds: readonly string[] }
+  /** documents before the hand-over hold neither */
+  | { readonly kind: 'visit-closed'; readonly how?: HandedAs; readonly lines?: readonly string[] }
   | SensorAnswerEvent
   | PullEvent;
 
@@ -75,6 +79,8 @@ export const visitEventKinds = [
   'set-aside',
   'verdict-by-hand',
   'rest-over',
+  'result-seen',
+  'visit-plan',
   'visit-closed',
   'sensor-answer',
   ...pullEventKinds,
@@ -115,7 +121,8 @@ function after(visit: Visit, event: VisitEvent, document: StoredDocument): Visit
     case 'visit-first':
       return { ...visit, first: event.first };
     case 'visit-test':
-      return { ...visit, tests: afterChoice(visit, event.test) };
+      // the result is looked at again once there is more of it
+      return { ...visit, tests: afterChoice(visit, event.test), ...(visit.resultSeen ? { resultSeen: false } : {}) };
     case 'visit-ladder':
       return { ...unchosen(visit), ladder: event.ladder };
     case 'visit-choice': {
@@ -158,8 +165,14 @@ function after(visit: Visit, event: VisitEvent, document: StoredDocument): Visit
       }));
     case 'rest-over':
       return { ...visit, restS: event.restS };
-    case 'visit-closed':
-      return { ...visit, closed: true };
+    case 'result-seen':
+      return { ...visit, resultSeen: true };
+    case 'visit-plan':
+      return { ...visit, plan: event.planItemIds };
+    case 'visit-closed': {
+      const { how, lines = [] } = event;
+      return { ...visit, closed: true, ...(how === undefined ? {} : { handOver: { how, lines } }) };
+    }
     case 'sensor-answer':
       return { ...visit, sensorAnswers: afterAnswer(visit.sensorAnswers, event, document) };
     case 'pull-begun':

@@ -169,6 +169,22 @@ export interface Visit {
   readonly sets: readonly VisitSet[];
   /** rest between the two sides as it was taken [s]; null when it was not */
   readonly restS: number | null;
-  /** the tester has looked at the result */
+  /** the tester has looked at the result of every test chosen so far; absent before, and in visits before the plan was asked */
+  readonly resultSeen?: boolean;
+  /** what is to be done, by the ids of its documents, none where none was noted; absent until it was asked */
+  readonly plan?: readonly string[];
+  /** how the visit was handed over; absent until it was, and in visits before that was asked */
+  readonly handOver?: HandOver;
+  /** the visit is over */
   readonly closed: boolean;
+}
+
+/** How somebody was given what was found: on paper, as a file, as a code, or not. */
+export type HandedAs = 'print' | 'file' | 'code' | 'nothing';
+
+/** What was handed over at the end of a visit. */
+export interface HandOver {
+  readonly how: HandedAs;
+  /** codes of the sentences that a clinician confirmed for the mornings */
+  readonly lines: readonly string[];
 }

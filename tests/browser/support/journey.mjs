@@ -3,9 +3,11 @@ import {
   CHOICE_WORDS,
   END_CHOICES,
   ENDING_WORDS,
+  HAND_OVER_WORDS,
   HISTORY_WORDS,
   inWords,
   KEEP_WORDS,
+  PLAN_WORDS,
   READY_WORDS,
   REST_WORDS,
   RESULT_WORDS,
@@ -224,6 +226,18 @@ export async function endRest(page) {
 export async function waitForResult(page) {
   await page.getByRole('heading', { name: RESULT_WORDS.title.text }).waitFor();
   await page.getByRole('button', { name: RESULT_WORDS.close.text, disabled: false }).waitFor();
+}
+
+/**
+ * Goes on from the result, notes no plan and gives nothing: the visit is over.
+ *
+ * @param {Page} page
+ */
+export async function closeVisit(page) {
+  await page.getByRole('button', { name: RESULT_WORDS.close.text }).click();
+  await page.getByRole('button', { name: PLAN_WORDS.none.text }).click();
+  await page.getByRole('button', { name: HAND_OVER_WORDS.nothing.text }).click();
+  await page.getByText(RESULT_WORDS.closed.text).waitFor();
 }
 
 /**

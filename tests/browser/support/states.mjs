@@ -8,11 +8,14 @@ import {
   ENDING_WORDS,
   FLOOR,
   FRAME_WORDS,
+  HAND_OVER_WORDS,
   HAND_VERDICT_WORDS,
   HISTORY_WORDS,
   inWords,
   KEEP_WORDS,
   LADDER_WORDS,
+  PLAN_CHOICES,
+  PLAN_WORDS,
   READY_WORDS,
   REDO_REASONS,
   RESULT_WORDS,
@@ -99,6 +102,12 @@ export async function walkStates(page, origin, look) {
   await page.getByRole('button', { name: RESULT_WORDS['save-report'].text }).nth(1).waitFor();
   await look('result-details');
   await page.getByRole('button', { name: RESULT_WORDS.close.text }).click();
+  await page.getByRole('button', { name: PLAN_CHOICES.holds.text }).click();
+  await look('plan');
+  await page.getByRole('button', { name: PLAN_WORDS.keep.text }).click();
+  await page.getByRole('button', { name: HAND_OVER_WORDS.nothing.text }).waitFor();
+  await look('hand-over');
+  await page.getByRole('button', { name: HAND_OVER_WORDS.nothing.text }).click();
   await page.getByText(RESULT_WORDS.closed.text).waitFor();
   await look('result-closed');
   await openStart(page, origin, { seed: 4, pace: 2 });

@@ -5,7 +5,7 @@ import { madeVisit } from '../../support/made-visit.ts';
 
 test('the steps of a visit all have names of their own', () => {
   const names = stepsOf(madeVisit()).map(stepName);
-  expect(new Set(names).size).toBe(10);
+  expect(new Set(names).size).toBe(12);
 });
 
 test('a step about a leg names it', () => {

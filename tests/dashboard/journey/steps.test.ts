@@ -49,6 +49,8 @@ test('for every answer about soreness the order of the steps is the same, and ea
         ['test-second', second],
         ['ending-second', second],
         ['result', null],
+        ['plan', null],
+        ['hand-over', null],
       ]);
     }
 });
@@ -90,6 +92,32 @@ test('the current step is the first that is not done', () => {
     [{ ...begun, sets: [first, { ...second, setAside: true }], restS: 120 }, 'test-second'],
   ];
   for (const [visit, id] of states) expect(currentStep(visit).id).toBe(id);
+});
+
+test('after the result comes the plan, then the hand-over; a visit that was closed before these were asked stays closed', () => {
+  const tested: Visit = {
+    ...withSore('no', 'no'),
+    safety: { listVersion: '1', seenWhole: true, ticked: [], overridden: [], at: '' },
+    sets: [madeSet('left', null), madeSet('right', null)],
+    restS: 120,
+  };
+  const idOf = (changes: Partial<Visit>): string => currentStep({ ...tested, ...changes }).id;
+  expect(idOf({})).toBe('result');
+  expect(idOf({ resultSeen: true })).toBe('plan');
+  expect(idOf({ resultSeen: true, plan: [] })).toBe('hand-over');
+  const over = { resultSeen: true, plan: ['p1'], closed: true } as const;
+  expect(idOf(over)).toBe('result');
+  expect(idsOf({ ...tested, ...over }).slice(-3)).toEqual(['result', 'plan', 'hand-over']);
+  // an older one was never asked, and is not said to have been
+  expect(idOf({ closed: true })).toBe('result');
+  expect(idsOf({ ...tested, closed: true }).at(-1)).toBe('result');
+  // another test is looked at as well before one goes on
+  const more = { ...tested, resultSeen: true, tests: ['heel-raise', 'isometric'] } as const;
+  expect(currentStep(more).id).toBe('pull-first');
+  const open = stepsOf({ ...tested, resultSeen: true, plan: [] }).filter((step) =>
+    mayAnswerAnew({ ...tested, resultSeen: true, plan: [] }, step, ''),
+  );
+  expect(open.map(({ id }) => id)).toEqual(['history', 'result', 'plan']);
 });
 
 test('steps have ids of their own', () => {

@@ -156,7 +156,9 @@ const journey: readonly (readonly [(sets: readonly string[]) => VisitEvent, stri
   [() => ({ kind: 'set-begun', choice: choice('right'), bytesId: 'b3' }), 'test-second'],
   [([, , third]) => ({ kind: 'set-stopped', setId: third, liveCount: 15 }), 'ending-second'],
   [([, , third]) => ({ kind: 'set-end', setId: third, end }), 'result'],
-  [() => ({ kind: 'visit-closed' }), 'result'],
+  [() => ({ kind: 'result-seen' }), 'plan'],
+  [() => ({ kind: 'visit-plan', planItemIds: [] }), 'hand-over'],
+  [() => ({ kind: 'visit-closed', how: 'nothing', lines: [] }), 'result'],
 ];
 
 test('a program that is started anew after any event is at the same step with the same visit', async () => {

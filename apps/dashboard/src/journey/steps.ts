@@ -31,7 +31,9 @@ export type StepPage =
   | 'pull'
   | 'pull-ending'
   | 'pull-rest'
-  | 'result';
+  | 'result'
+  | 'plan'
+  | 'hand-over';
 
 /** The other leg. */
 export function otherSide(side: Side): Side {
@@ -94,7 +96,16 @@ function stepsOfTest(visit: Visit, test: TestKind): Step[] {
       ];
 }
 
-/** The steps of a visit, in order: questions, the tests that were chosen, the result. */
+/** What comes after the result; a visit that was closed before the plan was asked has none of it. */
+function stepsAfter({ closed, plan }: Visit): Step[] {
+  if (closed && plan === undefined) return [];
+  return [
+    { id: 'plan', page: 'plan', side: null, isDone: (visit) => visit.closed || visit.plan !== undefined },
+    { id: 'hand-over', page: 'hand-over', side: null, isDone: (visit) => visit.closed },
+  ];
+}
+
+/** The steps of a visit, in order: questions, the tests that were chosen, the result, the plan, the hand-over. */
 export function stepsOf(visit: Visit): Step[] {
   return [
     {
@@ -113,7 +124,8 @@ export function stepsOf(visit: Visit): Step[] {
     { id: 'safety', page: 'safety', side: null, isDone: ({ safety }) => safety !== null },
     { id: 'choice', page: 'choice', side: null, isDone: isChosen },
     ...testsOf(visit).flatMap((test) => stepsOfTest(visit, test)),
-    { id: 'result', page: 'result', side: null, isDone: ({ closed }) => closed },
+    { id: 'result', page: 'result', side: null, isDone: ({ closed, resultSeen }) => closed || resultSeen === true },
+    ...stepsAfter(visit),
   ];
 }
 
@@ -122,10 +134,10 @@ export const besideSteps: readonly Step[] = [
   { id: 'ladder', page: 'ladder', side: null, isDone: ({ ladder }) => ladder !== undefined },
 ];
 
-/** The step that a visit has come to: the first that is not done, or the result. */
+/** The step that a visit has come to: the first that is not done; of a closed visit the result. */
 export function currentStep(visit: Visit): Step {
   const steps = stepsOf(visit);
-  return steps.find((step) => !step.isDone(visit)) ?? steps[steps.length - 1]!;
+  return steps.find((step) => !step.isDone(visit)) ?? steps.find(({ page }) => page === 'result')!;
 }
 
 /** A set was begun and its end was not told yet. */
@@ -140,6 +152,8 @@ function isInSet({ sets, pulls = [] }: Visit): boolean {
 export function mayAnswerAnew(visit: Visit, step: Step, nowIso: string): boolean {
   // facts about a person and no judgement of a set: they may be told until the visit is closed, but not while a set runs
   if (step.page === 'history') return step.isDone(visit) && !visit.closed && !isInSet(visit);
+  // looked at again, and planned otherwise, until the visit is handed over
+  if (step.page === 'result' || step.page === 'plan') return step.isDone(visit) && !visit.closed;
   // it is a load on the legs: only while a test could follow
   if (step.page === 'ladder') {
     const isBefore = visit.sets.length === 0 && (visit.pulls ?? []).length === 0 && !visit.closed;

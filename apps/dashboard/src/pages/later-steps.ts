@@ -7,6 +7,8 @@ export function loadLaterSteps(): Promise<unknown> {
     import('./result-step.ts'),
     import('./test-step.ts'),
     import('./pull-step.ts'),
+    import('./plan-step.ts'),
+    import('./hand-over-step.ts'),
   ]);
 }
 

@@ -17,7 +17,7 @@ import { twoLines } from '../legs/two-lines.ts';
 import { twoMarks } from '../legs/two-marks.ts';
 import { drawnPicture } from '../parts/drawn-picture.ts';
 import { saveFile } from '../result/save-file.ts';
-import { hashOf } from '../route.ts';
+import { type GivenAs, hashOf } from '../route.ts';
 import { base } from '../styles/base.ts';
 
 /** What came of reading: a view, or why there is none. */
@@ -52,6 +52,8 @@ export class LegsPage extends LitElement {
   ];
 
   @property({ attribute: false }) visitId = '';
+  /** how it is given as soon as it is there, once */
+  @property({ attribute: false }) at: GivenAs | undefined;
   @consume({ context: bookContext }) private readonly book!: VisitBook;
   @consume({ context: doorContext }) private readonly door!: ClinicDoor;
   @state() private shown: Shown | undefined;
@@ -81,6 +83,17 @@ export class LegsPage extends LitElement {
 
   protected override updated(): void {
     if (this.shown !== undefined) void focusHeading(this);
+    this.give();
+  }
+
+  /** What the last step of the visit asked for; a reload does not ask again. */
+  private give(): void {
+    const { at, shown } = this;
+    if (at === undefined || shown === undefined || typeof shown === 'string') return;
+    this.at = undefined;
+    history.replaceState(null, '', hashOf({ page: 'legs', visitId: this.visitId }));
+    if (at === 'print') print();
+    else if (at === 'file') saveFile(legsFile(shown));
   }
 
   override render(): TemplateResult {

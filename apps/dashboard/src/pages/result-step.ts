@@ -252,10 +252,10 @@ export class ResultStep extends LitElement {
         <a class="button" href=${hashOf({ page: 'course', personId: this.visit.personId })}>${COURSE_WORDS['from-result'].text}</a>
         ${allPeople}
       </div>`;
-    // a visit is closed on what was found, by either test
+    // one goes on from what was found, by either test
     const waiting = this.assessments.isAnyRunning(sets) || this.pullAssessments.isAnyRunning(this.pushes());
     return html`<div class="end">
-      <button class="main" type="button" ?disabled=${waiting} @click=${() => this.close()}>
+      <button class="main" type="button" ?disabled=${waiting} @click=${() => this.goOn()}>
         ${RESULT_WORDS.close.text}
       </button>
       ${this.anotherTest()}
@@ -270,7 +270,7 @@ export class ResultStep extends LitElement {
     </button>`;
   }
 
-  private close(): void {
-    this.dispatchEvent(visitEvent({ kind: 'visit-closed' }));
+  private goOn(): void {
+    this.dispatchEvent(visitEvent({ kind: 'result-seen' }));
   }
 }

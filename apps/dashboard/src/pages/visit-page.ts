@@ -213,6 +213,10 @@ export class VisitPage extends LitElement {
         return html`<pull-ending-step .visit=${visit} .side=${side}></pull-ending-step>`;
       case 'pull-rest':
         return html`<pull-rest-step .visit=${visit} .person=${person} .side=${side}></pull-rest-step>`;
+      case 'plan':
+        return html`<plan-step .visit=${visit}></plan-step>`;
+      case 'hand-over':
+        return html`<hand-over-step .visit=${visit}></hand-over-step>`;
       case 'result':
         return html`<result-step
           .visit=${visit}

@@ -143,7 +143,12 @@ const bodies: Readonly<Record<string, z.ZodType>> = {
     }),
   'set-aside': z.looseObject({ ...ofSet, why: z.string() }),
   'rest-over': z.looseObject({ restS: seconds }),
-  'visit-closed': z.looseObject({}),
+  'result-seen': z.looseObject({}),
+  'visit-plan': z.looseObject({ planItemIds: z.array(id) }),
+  'visit-closed': z.looseObject({
+    how: z.enum(['print', 'file', 'code', 'nothing']).exactOptional(),
+    lines: z.array(z.string().min(1)).exactOptional(),
+  }),
   'sensor-answer': z.looseObject({
     sensor: z.string(),
     subject: z.enum(['unit', 'sign', 'gravity-axis', 'flexion-axis', 'placement']),

@@ -41,6 +41,8 @@ export const STEP_WORDS = sentences('screen.steps', {
   'pull-ending-right': 'right leg: how it ended',
   rest: 'rest',
   result: 'result',
+  plan: 'plan',
+  'hand-over': 'hand over',
   done: 'done',
   now: 'now',
   'to-come': 'to come',

@@ -27,7 +27,7 @@ export const RESULT_WORDS = sentences('screen.result', {
   provenance:
     'Protocol {protocol}, version {version}. SHA-256 of the samples {sha256}, of the settings {settings}. Assessed by: {software}.',
   'not-kept': 'not kept',
-  close: 'Close the visit',
+  close: 'Go on to the plan',
   closed: 'This visit is closed. Its result stays as it was stored.',
   'all-people': 'All people',
 });

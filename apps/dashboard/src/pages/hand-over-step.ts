@@ -1,0 +1,91 @@
+import { consume } from '@lit/context';
+import type { HandedAs, Visit } from '@surae/casebook';
+import { HAND_OVER_WORDS, PLAN_WORDS, STEP_WORDS } from '@surae/shared';
+import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { bookContext } from '../contexts/capabilities.ts';
+import type { PlanEntry } from '../journey/person-notes.ts';
+import type { VisitBook } from '../journey/visit-book.ts';
+import { hashOf } from '../route.ts';
+import { base } from '../styles/base.ts';
+import { fill } from '../words/fill.ts';
+
+/** What can be given; the first is the main one. */
+const ways = ['print', 'file'] as const satisfies readonly HandedAs[];
+
+/** Ends the visit with one press, which says how somebody was given what was found. */
+@customElement('hand-over-step')
+export class HandOverStep extends LitElement {
+  static override styles = [
+    base,
+    css`
+      h2 {
+        font-size: var(--size-2);
+      }
+      ul {
+        margin: 0 0 var(--gap-6);
+        padding-inline-start: 1.2em;
+      }
+      .go {
+        display: grid;
+        gap: var(--gap-3);
+        max-inline-size: 44rem;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) visit!: Visit;
+  @consume({ context: bookContext }) private readonly book!: VisitBook;
+  @state() private plan: readonly PlanEntry[] = [];
+  @state() private failed = false;
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('visit')) void this.read();
+  }
+
+  private async read(): Promise<void> {
+    this.plan = await this.book.notes.plan(this.visit.personId, this.visit.plan ?? []);
+  }
+
+  override render(): TemplateResult {
+    const words = HAND_OVER_WORDS;
+    return html`
+      <h1>${words.title.text}</h1>
+      <h2>${words.plan.text}</h2>
+      ${
+        this.plan.length === 0
+          ? html`<p>${words['no-plan'].text}</p>`
+          : html`<ul>
+              ${this.plan.map(
+                ({ body: { what, side } }) =>
+                  html`<li>${fill(words['plan-line'], { what, side: PLAN_WORDS[side].text })}</li>`,
+              )}
+            </ul>`
+      }
+      <div class="go">
+        <p>${words.explain.text}</p>
+        ${this.failed ? html`<p class="voice" role="alert">${STEP_WORDS['not-kept'].text}</p>` : nothing}
+        ${ways.map(
+          (how, at) =>
+            html`<button class=${at === 0 ? 'main' : ''} type="button" @click=${() => void this.end(how)}>
+              ${words[how].text}
+            </button>`,
+        )}
+        <button type="button" @click=${() => void this.end('nothing')}>${words.nothing.text}</button>
+      </div>
+    `;
+  }
+
+  /** Closed first, and shown then: the page for the patient stands on a closed visit. */
+  private async end(how: HandedAs): Promise<void> {
+    const { id: visitId } = this.visit;
+    try {
+      await this.book.record(visitId, { kind: 'visit-closed', how, lines: [] });
+    } catch {
+      this.failed = true;
+      return;
+    }
+    if (how === 'nothing') this.dispatchEvent(new CustomEvent('visit-moved', { bubbles: true, composed: true }));
+    else location.hash = hashOf({ page: 'legs', visitId, at: how });
+  }
+}
