@@ -107,7 +107,7 @@ browserTest(
     await choices.getByText(/^Right leg: up to one raise on both legs .* could not\.$/).waitFor();
     await choices.getByText(CHOICE_WORDS.blocked.text).click();
     expect(await choices.getByRole('button', { name: FLOOR.title }).isDisabled()).toBe(true);
-    await chooseTest(page, SEATED_PULL.title);
+    await chooseTest(page, SEATED_PULL);
     await page.locator('pull-ready').waitFor();
     const last = (await storedBodies<LadderBody>(page, 'visit-ladder')).at(-1)!;
     expect(last.ladder).toEqual({
