@@ -1,12 +1,12 @@
-// npm run pictures: a picture of every page and state, three widths on light paper and one on dark, into an ignored
-// folder. Needs a build of the packages (npm run build).
+// npm run pictures: a picture of every page and state, three widths on light paper, one on dark and one in the mirrored language,
+// and contact sheets of them, into an ignored folder; -- result pushes takes those areas alone, -- long adds the long language.
+// Needs a build of the packages (npm run build).
 import { spawnSync } from 'node:child_process';
-import { mkdirSync, rmSync } from 'node:fs';
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { newProfile, openBrowser } from './support/browser.mjs';
-import { walkPushStates } from './support/push-states.mjs';
+import { runnerImport } from 'vite';
+import { openContext, startBrowser } from './support/browser.mjs';
 import { serveSite } from './support/site.mjs';
-import { walkComparisons, walkStates } from './support/states.mjs';
 
 process.chdir(fileURLToPath(new URL('../..', import.meta.url)));
 
@@ -15,40 +15,37 @@ if (process.env.SURAE_SITE === undefined) {
   if (status !== 0) process.exit(1);
 }
 
+/** The states are TypeScript, which Node alone does not read. */
+const read = async (path) =>
+  (await runnerImport(fileURLToPath(new URL(path, import.meta.url)), { configFile: false })).module;
+const { takePictures, takeInLanguage } = await read('./support/take-pictures.ts');
+const { contactSheets } = await read('./support/contact-sheet.ts');
+
 const folder = 'tests/dist/pictures';
 rmSync(folder, { recursive: true, force: true });
 mkdirSync(folder, { recursive: true });
-const sheets = [
-  { width: 360, height: 740, colorScheme: 'light' },
-  { width: 768, height: 1024, colorScheme: 'light' },
-  { width: 1280, height: 900, colorScheme: 'light' },
-  { width: 768, height: 1024, colorScheme: 'dark' },
-];
+
+const given = process.argv.slice(2);
+const wanted = given.filter((one) => one !== 'long');
+const languages = given.includes('long') ? ['mirrored', 'long'] : ['mirrored'];
 
 const site = await serveSite();
-const profile = newProfile();
-const context = await openBrowser(profile.folder);
-const page = context.pages()[0];
-let number = 0;
+const browser = await startBrowser();
+const pictures = [];
 try {
-  const look = async (state) => {
-    number += 1;
-    for (const { width, height, colorScheme } of sheets) {
-      await page.emulateMedia({ colorScheme });
-      await page.setViewportSize({ width, height });
-      const name = `${String(number).padStart(2, '0')}-${state}-${width}-${colorScheme}.png`;
-      await page.screenshot({ path: `${folder}/${name}`, fullPage: true });
-    }
-    await page.emulateMedia({ colorScheme: 'light' });
-    await page.setViewportSize({ width: 1280, height: 900 });
-    console.log(`${String(number).padStart(2, '0')} ${state}`);
-  };
-  await walkStates(page, site.origin, look);
-  await walkComparisons(page, site.origin, look);
-  await walkPushStates(page, site.origin, look);
+  for (const language of [undefined, ...languages]) {
+    const context = await openContext(browser);
+    const page = await context.newPage();
+    pictures.push(
+      ...(language === undefined
+        ? await takePictures(page, site.origin, folder, wanted)
+        : await takeInLanguage(page, site.origin, folder, wanted, language)),
+    );
+    await context.close();
+  }
 } finally {
-  await context.close();
+  await browser.close();
   await site.close();
-  profile.dispose();
 }
-console.log(`${number * sheets.length} pictures are in ${folder}`);
+for (const { name, text } of contactSheets(pictures)) writeFileSync(`${folder}/${name}`, text);
+console.log(`${pictures.length} pictures are in ${folder}; begin with index.html`);

@@ -43,7 +43,8 @@ export async function warmUp(page, side, { lever = '' } = {}) {
 
 /** @param {number} n */
 function beginName(n) {
-  return new RegExp(`(begin|Begin) trial ${n}$`);
+  const names = [PULL_WORDS.begin, PULL_WORDS['end-rest']].map(({ text }) => text.replace('{n}', String(n)));
+  return new RegExp(`(${names.join('|')})$`);
 }
 
 /**

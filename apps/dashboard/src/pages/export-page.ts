@@ -79,6 +79,7 @@ export class ExportPage extends LitElement {
       td {
         border-block-end: 1px solid var(--hairline);
         font-weight: 400;
+        overflow-wrap: anywhere;
         padding-block: var(--gap-2);
         text-align: start;
       }
@@ -88,7 +89,7 @@ export class ExportPage extends LitElement {
         text-align: end;
       }
       thead th {
-        color: var(--quiet);
+        color: var(--ink-quiet);
         font-size: var(--size-1);
       }
       button {

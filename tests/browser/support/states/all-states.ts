@@ -1,0 +1,16 @@
+import { comparisonStates } from './comparison-states.ts';
+import { clinicStates, fileStates, sensorStates } from './other-states.ts';
+import { pushStates } from './push-states.ts';
+import type { State } from './state.ts';
+import { startStates, visitStates } from './visit-states.ts';
+
+/** Every screen and state of the dashboard, in the order in which one comes to them. A new one is a line in one of the lists. */
+export const allStates: readonly State[] = [
+  ...startStates,
+  ...visitStates,
+  ...pushStates,
+  ...comparisonStates,
+  ...sensorStates,
+  ...fileStates,
+  ...clinicStates,
+];

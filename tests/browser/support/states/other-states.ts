@@ -1,0 +1,87 @@
+import { CLINIC_WORDS, DESCRIBE_WORDS, DOOR_WORDS, IMPORT_WORDS, SENSOR_WORDS } from '@surae/shared';
+import { addPerson, enter, keepCode, passphrase, press } from '../../../support/clinic-walk.ts';
+import { fixturePath } from '../../../support/fixture.ts';
+import { words } from '../journey.mjs';
+import type { Stand, State } from './state.ts';
+
+/** Sensors and what describes one. */
+export const sensorStates: readonly State[] = [
+  { name: 'sensors', area: 'sensors', reach: (at) => at.go('#/sensors', 'sensors-page h1') },
+  { name: 'sensors-serial', area: 'sensors', reach: chooseSerial },
+  { name: 'describe', area: 'sensors', reach: describe },
+];
+
+/** Files that come and go, and errors of measurement of one's own. */
+export const fileStates: readonly State[] = [
+  { name: 'import', area: 'files', reach: (at) => at.go('#/import', 'import-page h1') },
+  { name: 'import-asked', area: 'files', reach: (at) => importFile(at, 'messy/two-plates.csv') },
+  { name: 'import-looked', area: 'files', reach: (at) => importFile(at, 'recordings/made/heel-three-raises.csv') },
+  { name: 'export', area: 'files', reach: (at) => at.go('#/export', 'export-page h1') },
+  { name: 'own-errors', area: 'files', reach: (at) => at.go('#/own-errors', 'own-errors-page h1') },
+];
+
+/** The clinic: its keys, its door, its lock. They come last, because the page changes its clinic. */
+export const clinicStates: readonly State[] = [
+  { name: 'clinic-demo', area: 'clinic', reach: (at) => at.go('#/clinic', 'clinic-page h1') },
+  { name: 'audit', area: 'clinic', reach: (at) => at.go('#/audit', 'audit-page h1') },
+  { name: 'door', area: 'clinic', reach: leave },
+  { name: 'door-making', area: 'clinic', reach: ({ page }) => press(page, DOOR_WORDS.create) },
+  { name: 'door-code', area: 'clinic', reach: makeClinic },
+  { name: 'start-empty', area: 'clinic', reach: keepOwnCode },
+  { name: 'clinic-own', area: 'clinic', reach: showOwn },
+  { name: 'door-locked', area: 'clinic', reach: lock },
+  { name: 'door-refused', area: 'clinic', reach: enterWrong },
+];
+
+async function chooseSerial({ page }: Stand): Promise<void> {
+  const file = page.getByLabel(SENSOR_WORDS.import.text);
+  await file.setInputFiles(fixturePath('../shared/sensors/examples/string-at-the-heel.json'));
+  await page.getByText(words(SENSOR_WORDS.imported)).waitFor();
+  await page.getByRole('radio', { name: SENSOR_WORDS.serial.text }).check();
+  await page.getByRole('button', { name: SENSOR_WORDS['first-port'].text }).waitFor();
+}
+
+async function describe(at: Stand): Promise<void> {
+  await at.go('#/describe', 'describe-page h1');
+  await at.page.getByText(DESCRIBE_WORDS.usable.text).waitFor();
+}
+
+async function importFile(at: Stand, name: string): Promise<void> {
+  await at.go('#/import', 'import-page h1');
+  await at.page.getByLabel(IMPORT_WORDS.file.text).setInputFiles(fixturePath(name));
+  await at.page.getByRole('button', { name: IMPORT_WORDS.read.text, exact: true }).waitFor();
+}
+
+async function leave(at: Stand): Promise<void> {
+  await at.go('#/clinic', 'clinic-page h1');
+  await press(at.page, CLINIC_WORDS.leave);
+  await at.page.locator('clinic-door h1').waitFor();
+}
+
+async function makeClinic({ page }: Stand): Promise<void> {
+  await page.getByLabel(DOOR_WORDS.author.text).fill('RN');
+  await page.getByLabel(DOOR_WORDS.passphrase.text).fill(passphrase);
+  await page.getByLabel(DOOR_WORDS.again.text).fill(passphrase);
+  await press(page, DOOR_WORDS['make-it']);
+  await page.getByRole('heading', { name: DOOR_WORDS['code-title'].text }).waitFor();
+}
+
+async function keepOwnCode({ page }: Stand): Promise<void> {
+  await keepCode(page);
+  await page.locator('start-page').waitFor();
+}
+
+async function showOwn(at: Stand): Promise<void> {
+  await addPerson(at.page, 'Oda Brenn');
+  await at.go('#/clinic', 'clinic-page h1');
+}
+
+async function lock({ page }: Stand): Promise<void> {
+  await press(page, CLINIC_WORDS['lock-now']);
+  await page.locator('clinic-door h1').waitFor();
+}
+
+async function enterWrong({ page }: Stand): Promise<void> {
+  await enter(page, 'four green ladder');
+  await page.getByRole('alert').first().waitFor();
+}

@@ -1,0 +1,80 @@
+import { MemoryStore } from '@surae/storage';
+import type { Page } from 'playwright-core';
+import { browserClock } from '../../../../apps/dashboard/src/browser-clock.ts';
+import { fillDemoClinic } from '../../../../apps/dashboard/src/demo/clinic.ts';
+import { VisitBook } from '../../../../apps/dashboard/src/journey/visit-book.ts';
+import { putClinic } from './put-clinic.ts';
+import { type PastName, tellPast } from './seeded-past.ts';
+import { SeededVisit } from './seeded-visits.ts';
+
+type Write = (visit: SeededVisit) => Promise<unknown>;
+
+const both = { left: 'insertion', right: 'insertion' } as const;
+
+/** Visits of today by the step at which each stands. A new one is a new line; who it is of does not matter. */
+const today = {
+  soreness: async () => {},
+  history: (visit) => visit.sore(),
+  safety: async (visit) => (await visit.sore()).told(),
+  ready: (visit) => visit.asked(),
+  locked: async (visit) =>
+    (await (await visit.sore({ left: 'insertion', right: 'no' })).told()).safe(['safety.rupture']),
+  ending: async (visit) => (await visit.asked()).stopped('left'),
+  rest: async (visit) => (await visit.asked()).done('left'),
+  'ready-second': async (visit) => (await (await visit.asked()).done('left')).rested(),
+  'cut-off': async (visit) => (await visit.asked()).cutOff('left'),
+  result: async (visit) => (await (await (await visit.asked()).done('left')).rested()).done('right', 'pain', 7),
+  recorded: async (visit) => (await (await (await visit.asked()).recorded('left')).rested()).recorded('right', 6),
+  'push-ready': async (visit) => (await visit.asked({ left: 'no', right: 'insertion' })).pushes(),
+  'push-warm-up': async (visit) => (await (await visit.asked()).pushes()).pushesBegun('left'),
+  'push-first': async (visit) => (await (await visit.asked()).pushes()).trials('left', 0),
+  'push-rest': async (visit) => (await (await visit.asked()).pushes()).trials('left', 2),
+  'push-enough': async (visit) => (await (await visit.asked()).pushes()).trials('left', 4),
+  'push-sides-rest': async (visit) => (await (await visit.asked()).pushes()).pushed('left'),
+  'push-ready-second': async (visit) =>
+    (await (await (await visit.asked({ left: 'no', right: 'insertion' })).pushes()).pushed('left')).pushesRested(),
+  'push-result': async (visit) =>
+    (await (await (await (await visit.asked(both)).pushes()).pushed('left')).pushesRested()).pushed('right', 'pain', 6),
+} satisfies Readonly<Record<string, Write>>;
+
+/** Name of a visit in the seeded clinic. */
+export type SeededName = keyof typeof today | PastName;
+
+/** Ids of the visits of the seeded clinic. */
+export type SeededVisits = Readonly<Record<SeededName, string>>;
+
+/** A clinic that stands at every step at once, made in memory. */
+export async function makeClinic(): Promise<{ store: MemoryStore; visits: SeededVisits; open: string }> {
+  const store = new MemoryStore();
+  const book = new VisitBook(store, browserClock, 'test');
+  const past = await tellPast(store);
+  await fillDemoClinic(book);
+  const { id: personId } = await book.addPerson({
+    name: 'Runa Feldt',
+    bodyMassKg: 68,
+    heelLeverM: 0.17,
+    sex: 'women',
+    birthYear: 1988,
+    demo: false,
+  });
+  const visits = Object.fromEntries(past.map(({ name, id }) => [name, id])) as Record<SeededName, string>;
+  let open = '';
+  for (const [name, write] of Object.entries(today) as [keyof typeof today, Write][]) {
+    const visit = await SeededVisit.begin(book, personId);
+    const written = await write(visit);
+    if (name === 'cut-off') open = String(written);
+    visits[name] = visit.id;
+  }
+  return { store, visits, open };
+}
+
+/** Every walk of a worker shares the clinic: making it takes about a second. */
+let made: ReturnType<typeof makeClinic> | undefined;
+
+/** Puts the seeded clinic in the place of what the page has stored, and loads the page anew; gives the ids of the visits. */
+export async function seedClinic(page: Page): Promise<SeededVisits> {
+  const { store, visits, open } = await (made ??= makeClinic());
+  await putClinic(page, store, open);
+  await page.reload();
+  return visits;
+}

@@ -1,0 +1,75 @@
+import type { Page } from 'playwright-core';
+import { type SeededName, type SeededVisits, seedClinic } from './seeded-clinic.ts';
+
+/** A part of the dashboard that is looked at as a whole. */
+export type Area = 'start' | 'visit' | 'test' | 'result' | 'pushes' | 'comparisons' | 'sensors' | 'files' | 'clinic';
+
+/** A page in a state of its own. */
+export interface State {
+  readonly name: string;
+  readonly area: Area;
+  /** how one comes there from the state before it in the list, whichever that is */
+  readonly reach: (at: Stand) => Promise<unknown>;
+}
+
+/** How fast the simulated person of the states is [times life]: slow enough to be looked at. */
+const pace = 3;
+
+/** The page that states are looked at in. */
+export class Stand {
+  readonly page: Page;
+  readonly origin: string;
+  private visits: SeededVisits | undefined;
+
+  constructor(page: Page, origin: string) {
+    this.page = page;
+    this.origin = origin;
+  }
+
+  /** Opens the dashboard as it is when it is new. */
+  async open(): Promise<void> {
+    await this.page.goto(`${this.origin}/?seed=4&pace=${pace}`);
+    await this.page.locator('start-page').waitFor();
+  }
+
+  /** Goes to a place of the dashboard; what stood there before is made anew. */
+  async go(hash: string, element: string): Promise<void> {
+    if ((await this.page.evaluate(() => location.hash)) === hash) {
+      await this.page.evaluate(() => (location.hash = '#/nowhere'));
+      await this.page.locator(element).waitFor({ state: 'detached' });
+    }
+    await this.page.evaluate((place) => (location.hash = place), hash);
+    await this.page.locator(element).waitFor();
+  }
+
+  /** Goes to a visit of the seeded clinic, which stands at the step that it is named after. */
+  async visit(name: SeededName, element: string, page: 'visit' | 'legs' = 'visit'): Promise<void> {
+    await this.go(`#/${page}/${(await this.seeded())[name]}`, element);
+  }
+
+  /** Ids of the visits of the seeded clinic, which comes in the place of the demo clinic when it is first asked for. */
+  async seeded(): Promise<SeededVisits> {
+    if (this.visits === undefined) {
+      this.visits = await seedClinic(this.page);
+      await this.page.locator('app-shell').waitFor();
+    }
+    return this.visits;
+  }
+}
+
+/**
+ * Goes through states and calls `look` at each; what `look` changes of the window it changes back.
+ */
+export async function walkList(
+  page: Page,
+  origin: string,
+  states: readonly State[],
+  look: (state: State) => Promise<void>,
+): Promise<void> {
+  const stand = new Stand(page, origin);
+  await stand.open();
+  for (const state of states) {
+    await state.reach(stand);
+    await look(state);
+  }
+}

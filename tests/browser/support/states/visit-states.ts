@@ -1,0 +1,182 @@
+import {
+  END_CHOICES,
+  ENDING_WORDS,
+  FRAME_WORDS,
+  HISTORY_WORDS,
+  KEEP_WORDS,
+  READY_WORDS,
+  RESULT_WORDS,
+  SORENESS_WORDS,
+  START_WORDS,
+  TEST_WORDS,
+} from '@surae/shared';
+import { fixturePath } from '../../../support/fixture.ts';
+import { waitForCount, waitForResult, words } from '../journey.mjs';
+import type { Stand, State } from './state.ts';
+
+/** The first page, and what stands on it from one day to the next. */
+export const startStates: readonly State[] = [
+  { name: 'start', area: 'start', reach: (at) => at.open() },
+  { name: 'start-form-refused', area: 'start', reach: refusePerson },
+  { name: 'lost', area: 'start', reach: (at) => at.go('#/lost', 'app-shell h1') },
+  { name: 'start-with-visits', area: 'start', reach: showVisits },
+  { name: 'start-still-open', area: 'start', reach: beginAgain },
+  { name: 'start-offline', area: 'start', reach: goOffline },
+];
+
+/** A visit of heel raises, from its first question to its result. */
+export const visitStates: readonly State[] = [
+  { name: 'soreness', area: 'visit', reach: (at) => at.visit('soreness', 'soreness-step') },
+  { name: 'soreness-half', area: 'visit', reach: answerOneLeg },
+  { name: 'history', area: 'visit', reach: (at) => at.visit('history', 'history-step') },
+  { name: 'history-told', area: 'visit', reach: tellHistory },
+  { name: 'safety', area: 'visit', reach: (at) => at.visit('safety', 'safety-step') },
+  { name: 'safety-ticked', area: 'visit', reach: tickLines },
+  { name: 'ready', area: 'visit', reach: (at) => at.visit('ready', 'set-ready') },
+  {
+    name: 'ready-protocols',
+    area: 'visit',
+    reach: ({ page }) => page.getByText(READY_WORDS['other-protocol'].text).click(),
+  },
+  {
+    name: 'ready-file-refused',
+    area: 'visit',
+    reach: (at) => chooseFile(at, 'broken/unknown-unit.csv', 'file-refused'),
+  },
+  {
+    name: 'ready-file',
+    area: 'visit',
+    reach: (at) => chooseFile(at, 'recordings/made/heel-three-raises.csv', 'file-chosen'),
+  },
+  { name: 'ready-locked', area: 'visit', reach: (at) => at.visit('locked', 'set-ready') },
+  { name: 'running-waiting', area: 'test', reach: beginSet },
+  { name: 'running', area: 'test', reach: ({ page }) => waitForCount(page, 3) },
+  { name: 'running-marked', area: 'test', reach: markFault },
+  { name: 'running-unsaved', area: 'test', reach: fillStore },
+  { name: 'unstored', area: 'test', reach: stopUnstored },
+  { name: 'cut-off', area: 'test', reach: storeAndLeave },
+  { name: 'ending', area: 'test', reach: (at) => at.visit('ending', 'ending-step') },
+  { name: 'ending-pain', area: 'test', reach: (at) => chooseEnd(at, 'pain') },
+  { name: 'ending-safety', area: 'test', reach: (at) => chooseEnd(at, 'safety') },
+  {
+    name: 'ending-again',
+    area: 'test',
+    reach: ({ page }) => page.getByRole('button', { name: ENDING_WORDS.redo.text }).click(),
+  },
+  { name: 'rest', area: 'test', reach: (at) => at.visit('rest', 'rest-step') },
+  { name: 'ready-second', area: 'test', reach: (at) => at.visit('ready-second', 'set-ready') },
+  { name: 'result', area: 'result', reach: (at) => at.visit('result', 'result-step') },
+  { name: 'result-details', area: 'result', reach: showDetails },
+  { name: 'result-closed', area: 'result', reach: closeVisit },
+  { name: 'legs', area: 'result', reach: (at) => at.visit('change', 'legs-page h1', 'legs') },
+  { name: 'legs-both-sore', area: 'result', reach: (at) => at.visit('both-sore-pain', 'legs-page h1', 'legs') },
+];
+
+async function refusePerson({ page }: Stand): Promise<void> {
+  await page.getByText(START_WORDS.add.text, { exact: true }).click();
+  await page.getByLabel(START_WORDS['mass-field'].text).fill('612');
+  await page.getByRole('button', { name: START_WORDS.keep.text }).click();
+  await page.getByText(START_WORDS['mass-range'].text).waitFor();
+}
+
+async function showVisits(at: Stand): Promise<void> {
+  await at.seeded();
+  await at.go('#/', 'start-page');
+  await at.page
+    .getByRole('link', { name: words(START_WORDS['past-visit']) })
+    .first()
+    .waitFor();
+}
+
+async function beginAgain({ page }: Stand): Promise<void> {
+  await page.getByRole('button', { name: `${START_WORDS.begin.text}: Runa Feldt` }).click();
+  await page.getByText(words(START_WORDS['still-open'])).waitFor();
+}
+
+async function goOffline({ page }: Stand): Promise<void> {
+  await page.context().setOffline(true);
+  await page.getByText(FRAME_WORDS.offline.text).waitFor();
+}
+
+async function answerOneLeg({ page }: Stand): Promise<void> {
+  await page.context().setOffline(false);
+  await page.getByRole('button', { name: SORENESS_WORDS.insertion.text }).first().click();
+}
+
+async function tellHistory({ page }: Stand): Promise<void> {
+  const leg = page.getByRole('region', { name: HISTORY_WORDS.left.text });
+  await leg.getByRole('radio', { name: HISTORY_WORDS['injury-over-a-year'].text }).click();
+  await page.getByRole('button', { name: HISTORY_WORDS['one-sided-sport'].text }).click();
+  await page.getByText(HISTORY_WORDS['irritable-right'].text).click();
+  await page.getByRole('radio', { name: HISTORY_WORDS['walking-or-standing'].text }).click();
+}
+
+async function tickLines({ page }: Stand): Promise<void> {
+  await page.getByRole('checkbox').nth(0).check();
+  await page.getByRole('checkbox').nth(9).check();
+}
+
+async function chooseFile({ page }: Stand, name: string, said: 'file-refused' | 'file-chosen'): Promise<void> {
+  await page.getByRole('radio', { name: READY_WORDS.replayed.text }).check();
+  if (said === 'file-chosen') await page.getByRole('radio', { name: READY_WORDS.heel.text }).check();
+  await page.getByLabel(READY_WORDS['choose-file'].text).setInputFiles(fixturePath(name));
+  await page.getByText(words(READY_WORDS[said])).waitFor();
+}
+
+async function beginSet(at: Stand): Promise<void> {
+  await at.visit('ready', 'set-ready');
+  await at.page.getByRole('radio', { name: READY_WORDS.simulated.text }).check();
+  await at.page.getByRole('radio', { name: READY_WORDS.foot.text }).check();
+  await at.page.getByRole('button', { name: READY_WORDS.begin.text }).click();
+  await at.page.locator('running-set').waitFor();
+}
+
+async function markFault({ page }: Stand): Promise<void> {
+  await page.getByRole('button', { name: TEST_WORDS.knee.text, exact: true }).click();
+  await page.getByText(words(TEST_WORDS.marked)).waitFor();
+  const prompts = page.getByRole('button', { name: words(TEST_WORDS['prompts-label']) });
+  for (let prompt = 0; prompt < 2; prompt += 1) await prompts.click();
+  await page.getByRole('button', { name: TEST_WORDS['pain-value'].text.replace('{value}', '8') }).click();
+  await page.getByText(TEST_WORDS['prompts-over'].text).waitFor();
+}
+
+async function fillStore({ page }: Stand): Promise<void> {
+  await page.evaluate(() => {
+    const { prototype } = IDBObjectStore;
+    const add = Reflect.get(prototype, 'add') as (this: IDBObjectStore, ...given: readonly unknown[]) => IDBRequest;
+    addEventListener('store-has-room', () => Reflect.set(prototype, 'add', add), { once: true });
+    prototype.add = function (this: IDBObjectStore, ...given) {
+      if (this.name === 'pieces') throw new DOMException('no room', 'QuotaExceededError');
+      return add.call(this, ...given) as IDBRequest<IDBValidKey>;
+    };
+  });
+  await page.getByText(words(TEST_WORDS.unsaved)).waitFor();
+}
+
+async function stopUnstored({ page }: Stand): Promise<void> {
+  await page.keyboard.press(' ');
+  await page.getByRole('heading', { name: KEEP_WORDS['unsaved-title'].text }).waitFor();
+  await page.evaluate(() => dispatchEvent(new Event('store-has-room')));
+}
+
+async function storeAndLeave(at: Stand): Promise<void> {
+  await at.page.getByRole('button', { name: KEEP_WORDS.again.text }).click();
+  await at.page.locator('ending-step').waitFor();
+  await at.visit('cut-off', 'cut-off-set');
+}
+
+async function chooseEnd({ page }: Stand, reason: 'pain' | 'safety'): Promise<void> {
+  await page.getByRole('radio', { name: END_CHOICES[reason].text, exact: true }).click();
+}
+
+async function showDetails(at: Stand): Promise<void> {
+  await at.visit('recorded', 'result-step');
+  await waitForResult(at.page);
+  for (const detail of await at.page.getByText(RESULT_WORDS.details.text).all()) await detail.click();
+  await at.page.getByRole('button', { name: RESULT_WORDS['save-report'].text }).nth(1).waitFor();
+}
+
+async function closeVisit({ page }: Stand): Promise<void> {
+  await page.getByRole('button', { name: RESULT_WORDS.close.text }).click();
+  await page.getByText(RESULT_WORDS.closed.text).waitFor();
+}
