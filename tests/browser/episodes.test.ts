@@ -1,7 +1,9 @@
 import {
   EPISODE_LINE_WORDS,
   EPISODE_WORDS,
+  HISTORY_WORDS,
   SAFETY_LIST,
+  SAFETY_WORDS,
   SORENESS_WORDS,
   START_WORDS,
   TODAY_WORDS,
@@ -9,7 +11,7 @@ import {
 import { expect } from 'vitest';
 import { fill } from '../../apps/dashboard/src/words/fill.ts';
 import { browserTest } from './support/browser-test.ts';
-import { openStart } from './support/journey.mjs';
+import { answerHistory, answerSoreness, beginVisit, openStart, words } from './support/journey.mjs';
 import { fitsAt } from './support/result-page.ts';
 import { storedBodies } from './support/stored.ts';
 import { violations } from './support/violations.ts';
@@ -84,4 +86,40 @@ browserTest('a new person, the episode, a visit, and the next one as last time',
   await entry.getByText(TODAY_WORDS['never-tested'].text).waitFor();
   await fitsAt(page, 'start-episode', 360, 768, 1280);
   expect(await violations(page)).toEqual([]);
+
+  // the first visit takes over what the episode says; the left leg was not told there
+  await beginVisit(page, 'Zita Orban');
+  const said = { left: SORENESS_WORDS['not-told'].text, right: SORENESS_WORDS.insertion.text };
+  await page.getByRole('button', { name: fill(SORENESS_WORDS['as-episode'], said) }).click();
+  await page.getByText(SORENESS_WORDS['copied-episode'].text).waitFor();
+  await page.getByText(SORENESS_WORDS.missing.text).waitFor();
+  await answerSoreness(page, { left: 'no', right: 'insertion' });
+  await answerHistory(page, { told: true });
+  await openStart(page, origin);
+  await beginVisit(page, 'Zita Orban');
+
+  // the second one as the first: one press for both legs, which can be taken back
+  const asLast = page.getByRole('button', { name: /^As on .*: left not sore, right at the heel bone$/ });
+  await asLast.click();
+  await page.getByText(words(SORENESS_WORDS['copied-visit'])).waitFor();
+  await fitsAt(page, 'soreness-copied', 360, 768, 1280);
+  expect(await violations(page)).toEqual([]);
+  await press(SORENESS_WORDS['copied-back']);
+  expect(await page.getByRole('button', { pressed: true }).count()).toBe(0);
+  await asLast.click();
+  expect(await page.getByRole('button', { pressed: true }).allTextContents()).toHaveLength(2);
+  await press(SORENESS_WORDS['go-on']);
+  await page.getByText(HISTORY_WORDS['copied-not'].text).waitFor();
+  expect(await page.getByRole('radio', { name: HISTORY_WORDS['injury-none'].text, checked: true }).count()).toBe(0);
+  await page.getByRole('button', { name: /^As on .*none of these\)$/ }).click();
+  await page.getByText(words(HISTORY_WORDS['copied-visit'])).waitFor();
+  await fitsAt(page, 'history-copied', 360, 768, 1280);
+  expect(await violations(page)).toEqual([]);
+  await press(HISTORY_WORDS['go-on']);
+  // the safety list is gone through anew
+  await page.getByRole('heading', { name: SAFETY_WORDS.title.text }).waitFor();
+  expect(await page.getByRole('checkbox', { checked: true }).count()).toBe(0);
+  const [first, second] = await storedBodies(page, 'visit-history');
+  expect(second).toEqual(first);
+  expect(await storedBodies(page, 'visit-sore')).toHaveLength(2);
 });

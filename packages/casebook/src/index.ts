@@ -58,6 +58,7 @@ export { legFacts, personFacts } from './compare/told-facts.ts';
 export { toldSide } from './compare/told-side.ts';
 export { legPast, testedLeg, visitLegs } from './compare/visit-legs.ts';
 export { pullPast, testedPull, visitPulls } from './compare/visit-pulls.ts';
+export { type CopiedHistory, type CopiedSoreness, historyBefore, sorenessBefore } from './copied-forward.ts';
 export { type DescriptionEntry, descriptionEntries, descriptionSchema } from './description-entries.ts';
 export { type Entry, entryOf } from './entry.ts';
 export { type EpisodeCourse, episodeCourses, undoneWhy, undoOf } from './episodes/episode-course.ts';
@@ -161,7 +162,7 @@ export { asksToday, type Due, dueToday } from './today/due-today.ts';
 export { earliestDay } from './today/earliest-day.ts';
 export { type MorningLine, type MorningOfLeg, morningLine } from './today/morning-line.ts';
 export { type RetestState, retestState } from './today/retest.ts';
-export type { EpisodeLine, FlareTold, TodayFacts } from './today/today-facts.ts';
+export { type EpisodeLine, type FlareTold, openEpisodes, type TodayFacts } from './today/today-facts.ts';
 export type {
   AboutPerson,
   FaultMark,

@@ -1,11 +1,12 @@
 import type { Side } from '@surae/analysis';
 import {
   type AboutPerson,
+  type CopiedHistory,
+  historyBefore,
   type IrritabilityTold,
   isTold,
   type LegHistory,
   noHistory,
-  proposedHistory,
   soreLegs,
   type Visit,
   type VisitHistory,
@@ -13,12 +14,15 @@ import {
 import { HISTORY_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { sameHistoryWords } from '../journey/copied-words.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
 import type { ChipChosen } from '../parts/chip-choice.ts';
 import '../parts/chip-choice.ts';
 import '../parts/irritability-form.ts';
 import type { IrritabilityChanged } from '../parts/irritability-form.ts';
 import { base } from '../styles/base.ts';
+import { dayOf } from '../words/dates.ts';
+import { fill } from '../words/fill.ts';
 
 const sides = ['left', 'right'] as const satisfies readonly Side[];
 const abouts: readonly AboutPerson[] = [
@@ -67,7 +71,8 @@ export class HistoryStep extends LitElement {
       .about h2 {
         margin-block-end: var(--gap-3);
       }
-      .about button {
+      .about button,
+      .as {
         text-align: start;
       }
       details {
@@ -99,13 +104,15 @@ export class HistoryStep extends LitElement {
   @property({ attribute: false }) visit!: Visit;
   @property({ attribute: false }) earlier: readonly Visit[] = [];
   @state() private history: VisitHistory = noHistory;
-  private carried = false;
+  /** what can be taken over with one press; null where nothing that lasts was told before */
+  private last: CopiedHistory | null = null;
+  /** what stood here before it was taken over; undefined where it was not */
+  @state() private replaced: VisitHistory | undefined;
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('visit') || changed.get('visit') !== undefined) return;
-    const last = this.earlier.findLast(({ history }) => history !== undefined)?.history;
-    this.carried = this.visit.history === undefined && last !== undefined;
-    this.history = this.visit.history ?? proposedHistory(last);
+    this.last = historyBefore(this.earlier);
+    this.history = this.visit.history ?? noHistory;
   }
 
   override render(): TemplateResult {
@@ -113,7 +120,7 @@ export class HistoryStep extends LitElement {
     return html`
       <h1>${words.title.text}</h1>
       <p class="quiet">${words.explain.text}</p>
-      ${this.carried ? html`<p class="voice">${words.carried.text}</p>` : nothing}
+      ${this.asBefore()}
       <div class="legs">${sides.map((side) => this.leg(side))}</div>
       ${this.about()}
       ${soreLegs(this.visit.sore).map((side) => this.irritability(side))}
@@ -123,6 +130,29 @@ export class HistoryStep extends LitElement {
         </button>
       </div>
     `;
+  }
+
+  private asBefore(): TemplateResult | typeof nothing {
+    const { last: before, replaced } = this;
+    if (before === null) return nothing;
+    if (replaced === undefined)
+      return html`<button class="as" type="button" @click=${() => this.copy(before)}>${sameHistoryWords(before)}</button>
+        <p class="quiet">${HISTORY_WORDS['copied-not'].text}</p>`;
+    return html`<p class="voice" role="status">
+        ${fill(HISTORY_WORDS['copied-visit'], { date: dayOf(before.begunAt) })} ${HISTORY_WORDS['copied-not'].text}
+      </p>
+      <button class="as" type="button" @click=${() => this.copy(undefined)}>${HISTORY_WORDS['copied-back'].text}</button>`;
+  }
+
+  /** Takes over what lasts, or takes that back; what was told of today stays as it is. */
+  private async copy(before: CopiedHistory | undefined): Promise<void> {
+    if (before !== undefined) this.replaced = this.history;
+    const { legs, about } = before?.history ?? this.replaced ?? this.history;
+    if (before === undefined) this.replaced = undefined;
+    const leg = (side: Side): LegHistory => ({ ...legs[side], irritability: this.history.legs[side].irritability });
+    this.history = { legs: { left: leg('left'), right: leg('right') }, about };
+    await this.updateComplete;
+    this.renderRoot.querySelector<HTMLElement>('.as')?.focus();
   }
 
   private leg(side: Side): TemplateResult {

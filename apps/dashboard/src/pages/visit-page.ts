@@ -192,7 +192,7 @@ export class VisitPage extends LitElement {
   private step({ page, side }: Step, visit: Visit, person: Person): TemplateResult {
     switch (page) {
       case 'soreness':
-        return html`<soreness-step .visit=${visit}></soreness-step>`;
+        return html`<soreness-step .visit=${visit} .earlier=${this.earlier}></soreness-step>`;
       case 'history':
         return html`<history-step .visit=${visit} .earlier=${this.earlier}></history-step>`;
       case 'safety':

@@ -64,6 +64,15 @@ function flareOf(visit: StoredDocument | undefined, histories: readonly StoredDo
   return sides.length === 0 ? null : { visitId: visit.id, begunAt: visit.at, sides };
 }
 
+/** The episodes among documents of one person that are not over, in their order. */
+export function openEpisodes(documents: readonly StoredDocument[]): readonly EpisodeLine[] {
+  return documents.flatMap(({ id, kind, at, body }): readonly EpisodeLine[] => {
+    if (kind !== 'episode') return [];
+    const { sore, onset, began, over } = body as unknown as Episode;
+    return over === null ? [{ id, at, sore, onset, began }] : [];
+  });
+}
+
 /**
  * What today's list asks of somebody.
  *
@@ -79,13 +88,9 @@ export function todayFacts(
   newest: StoredDocument | undefined,
 ): TodayFacts {
   const ofKind = (kind: string): readonly StoredDocument[] => own.filter((one) => one.kind === kind);
-  const episodes = ofKind('episode').flatMap(({ id, at, body }): readonly EpisodeLine[] => {
-    const { sore, onset, began, over } = body as unknown as Episode;
-    return over === null ? [{ id, at, sore, onset, began }] : [];
-  });
   return {
     ...massOf(begun, ofKind('person-amended')),
-    episodes,
+    episodes: openEpisodes(ofKind('episode')),
     morning: morningLine(ofKind('morning-check').map(({ body }) => body as unknown as MorningCheck)),
     flareTold: flareOf(newest, ofKind('visit-history')),
   };

@@ -4,7 +4,13 @@ import { sentences } from '../sentence.ts';
 export const HISTORY_WORDS = sentences('screen.history', {
   title: 'Before the test',
   explain: 'What is left open counts as not asked, and may stand against a comparison. It can be told later, too.',
-  carried: 'Taken over from the last visit. Look through it and change what is no longer so.',
+  'as-visit': 'As on {date} ({what})',
+  'as-left': 'left leg: {injury}',
+  'as-right': 'right leg: {injury}',
+  'copied-visit':
+    'Taken over from the visit of {date}: old injuries and what holds of the person. Look through it and change what is no longer so.',
+  'copied-not': 'Pain, stiffness and how it is today are never taken over, nor is the safety list.',
+  'copied-back': 'Take it back',
   left: 'Left leg',
   right: 'Right leg',
   injury: 'Surgery, rupture, fracture, or a torn nerve or calf muscle?',

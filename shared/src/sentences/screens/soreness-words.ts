@@ -12,5 +12,11 @@ export const SORENESS_WORDS = sentences('screen.soreness', {
   explain:
     'Mid-portion is two to six centimetres above the heel bone. Where both places are sore, the heel bone counts: level floor only.',
   'go-on': 'Go on',
+  'as-visit': 'As on {date}: left {left}, right {right}',
+  'as-episode': 'As the episode says: left {left}, right {right}',
+  'not-told': 'not told',
+  'copied-visit': 'Taken over from the visit of {date}. Change what is no longer so.',
+  'copied-episode': 'Taken over from the episode. Change what is no longer so.',
+  'copied-back': 'Take it back',
   missing: 'Answer for both legs to go on.',
 });
