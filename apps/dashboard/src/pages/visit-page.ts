@@ -15,6 +15,7 @@ import type { VisitBook } from '../journey/visit-book.ts';
 import { type VisitEventRequest, visitEvent } from '../journey/visit-event-request.ts';
 import { pageTitle, visitTitle } from '../page-title.ts';
 import '../parts/safety-notes.ts';
+import { PresenterForward } from '../parts/presenter-forward.ts';
 import '../parts/step-line.ts';
 import { hashOf } from '../route.ts';
 import { base } from '../styles/base.ts';
@@ -75,6 +76,8 @@ export class VisitPage extends LitElement {
   @state() private notKept = false;
   private shown: Step['id'] | undefined;
   private readonly reads = new ReadsInOrder<VisitRead>();
+  /** while a set runs, the keys belong to it */
+  protected readonly presenter = new PresenterForward(this, () => !this.hasAttribute('bare'));
 
   override connectedCallback(): void {
     super.connectedCallback();

@@ -296,7 +296,11 @@ export class RunningSet extends LitElement {
       </h1>
       ${
         this.isByHand
-          ? html`<tap-target @raise-tapped=${() => this.hand?.tap()}><count-display></count-display></tap-target>`
+          ? html`<tap-target
+              @raise-tapped=${() => this.hand?.tap()}
+              @tap-taken-back=${() => this.hand?.takeBack()}
+              ><count-display></count-display
+            ></tap-target>`
           : html`<count-display></count-display><set-height .plan=${plan} .person=${person}></set-height>`
       }
       <p class="verdict">${this.verdictText()}</p>

@@ -1,9 +1,13 @@
 import { TEST_WORDS } from '@surae/shared';
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement } from 'lit/decorators.js';
+import { presenterAct } from '../journey/presenter-keys.ts';
 import { base } from '../styles/base.ts';
 
-/** Stop: a bar along the whole bottom, and the space bar whatever has the focus. It never asks back. */
+/**
+ * Stop: a bar along the whole bottom; the space bar, and the key by which a presenter makes the screen dark, whatever has the
+ * focus. It never asks back. No other key of a presenter moves or reloads the page meanwhile.
+ */
 @customElement('stop-bar')
 export class StopBar extends LitElement {
   static override styles = [
@@ -47,7 +51,9 @@ export class StopBar extends LitElement {
 
   /** Before anything else on the page: the key presses no button and writes no space. */
   private readonly onKey = (event: KeyboardEvent): void => {
-    if (event.key !== ' ') return;
+    const act = presenterAct(event);
+    if (act !== undefined) event.preventDefault();
+    if (event.key !== ' ' && act !== 'stop') return;
     event.preventDefault();
     event.stopImmediatePropagation();
     if (event.type === 'keydown' && !event.repeat) this.stop();

@@ -1,9 +1,10 @@
 import { HAND_WORDS } from '@surae/shared';
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement } from 'lit/decorators.js';
+import { presenterAct } from '../journey/presenter-keys.ts';
 import { base } from '../styles/base.ts';
 
-/** The place that is tapped once for each raise: as large as the screen allows, the count inside it. A tap counts when the finger comes down. */
+/** The place that is tapped once for each raise: as large as the screen allows, the count inside it. A tap counts when the finger comes down; the keys of a presenter count and take back. */
 @customElement('tap-target')
 export class TapTarget extends LitElement {
   static override styles = [
@@ -32,6 +33,27 @@ export class TapTarget extends LitElement {
       }
     `,
   ];
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    document.addEventListener('keydown', this.onKey, { capture: true });
+  }
+
+  override disconnectedCallback(): void {
+    document.removeEventListener('keydown', this.onKey, { capture: true });
+    super.disconnectedCallback();
+  }
+
+  /** Whatever has the focus: nothing is typed while a set runs. A key that is held is one tap. */
+  private readonly onKey = (event: KeyboardEvent): void => {
+    const act = presenterAct(event);
+    if (act !== 'forward' && act !== 'back') return;
+    event.preventDefault();
+    event.stopImmediatePropagation();
+    if (event.repeat) return;
+    if (act === 'forward') this.tap();
+    else this.dispatchEvent(new CustomEvent('tap-taken-back'));
+  };
 
   /** the finger is down, and its tap was counted */
   private isDown = false;

@@ -6,7 +6,7 @@ export const HAND_WORDS = sentences('screen.hand', {
   explain:
     'You tap once for each raise. Only the count is kept, and the tempo of your taps. Heights and work are not measured, and no rule is judged but what you mark.',
   error: 'A count by hand is taken to be right within two repetitions (common practice, no source).',
-  tap: 'Tap for each raise',
+  tap: 'Tap for each raise, or press forward on a presenter',
   'tap-label': 'Count one raise',
   back: 'Take the last one back',
   counted: '{n}, counted by hand',

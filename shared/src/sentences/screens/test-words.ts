@@ -61,7 +61,7 @@ export const TEST_WORDS = sentences('screen.test', {
   up: 'up',
   down: 'down',
   stop: 'Stop',
-  'stop-hint': 'or the space bar',
+  'stop-hint': 'or the space bar, or the dark screen of a presenter',
   flat: 'No movement seen for 2 seconds. Look at the sensor.',
   'limit-fixed-count': 'All repetitions of this protocol are done: stop.',
   'limit-duration': 'The time of this protocol is over: stop.',
