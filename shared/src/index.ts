@@ -122,7 +122,7 @@ export {
   HAND_REASONS_FOR,
   HAND_VERDICT_WORDS,
 } from './sentences/screens/hand-verdict-words.ts';
-export { HAND_WORDS } from './sentences/screens/hand-words.ts';
+export { HAND_SWITCH_WORDS, HAND_WORDS } from './sentences/screens/hand-words.ts';
 export { HISTORY_WORDS } from './sentences/screens/history-words.ts';
 export { IMPORT_WORDS } from './sentences/screens/import-words.ts';
 export { LADDER_WORDS } from './sentences/screens/ladder-words.ts';

@@ -83,7 +83,10 @@ export const readyStyle = css`
   }
   @media (min-width: 60rem) {
     .sheet {
-      grid-template-columns: 3fr 2fr;
+      grid-template-columns: var(--thumb-sheet, 3fr 2fr);
+    }
+    .go {
+      order: var(--thumb-order, 0);
     }
     .start {
       border: 0;

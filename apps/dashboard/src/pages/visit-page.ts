@@ -14,6 +14,7 @@ import { besideSteps, currentStep, otherSide, type Step, stepsOf } from '../jour
 import type { VisitBook } from '../journey/visit-book.ts';
 import { type VisitEventRequest, visitEvent } from '../journey/visit-event-request.ts';
 import { pageTitle, visitTitle } from '../page-title.ts';
+import '../parts/hand-switch.ts';
 import '../parts/safety-notes.ts';
 import { PresenterForward } from '../parts/presenter-forward.ts';
 import '../parts/step-line.ts';
@@ -183,6 +184,7 @@ export class VisitPage extends LitElement {
     >
       <div class="around">
         <p class="who quiet">${this.person.name}</p>
+        <hand-switch></hand-switch>
         <step-line .visit=${this.visit} at=${step.id}></step-line>
         ${this.notKept ? html`<p class="voice" role="alert">${STEP_WORDS['not-kept'].text}</p>` : null}
         ${isBeforeTest ? html`<safety-notes .visit=${this.visit}></safety-notes>` : null}

@@ -106,14 +106,14 @@ export const runningStyle = css`
     :host {
       grid-template:
         'head head head' auto
-        'count ruler controls' 1fr
-        'verdict ruler controls' auto
+        var(--thumb-count, 'count ruler controls') 1fr
+        var(--thumb-verdict, 'verdict ruler controls') auto
         'beat beat beat' auto
-        'stop stop stop' auto / minmax(0, 1fr) 11rem 24rem;
+        'stop stop stop' auto / var(--thumb-columns, minmax(0, 1fr) 11rem 24rem);
     }
     .controls {
       align-content: end;
-      padding-inline-end: var(--gap-4);
+      padding-inline: var(--gap-4);
     }
   }
 `;

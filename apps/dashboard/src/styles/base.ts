@@ -74,7 +74,8 @@ export const base = css`
   button.main {
     background: var(--ink);
     color: var(--paper);
-    inline-size: 100%;
+    inline-size: var(--thumb-size, 100%);
+    margin-inline: var(--thumb-margin, 0);
     min-block-size: var(--target-main);
   }
   button.plain {

@@ -25,3 +25,9 @@ export const HAND_WORDS = sentences('screen.hand', {
   'score-left': 'Repetitions that count, left counted by hand',
   'score-right': 'Repetitions that count, right counted by hand',
 });
+
+/** Words of the switch between the hands that hold the device. */
+export const HAND_SWITCH_WORDS = sentences('screen.hand-switch', {
+  'for-right': 'Buttons for the right thumb: change',
+  'for-left': 'Buttons for the left thumb: change',
+});

@@ -1,0 +1,38 @@
+import { HAND_SWITCH_WORDS, HAND_WORDS, READY_WORDS } from '@surae/shared';
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { browserTest } from './support/browser-test.ts';
+import { openFirstSet } from './support/first-set.ts';
+import { waitForEnding } from './support/journey.mjs';
+import { fitsAt } from './support/result-page.ts';
+import { violations } from './support/violations.ts';
+
+/** Where the middle of a thing stands across the page, from 0 at the left to 1 at the right. */
+async function across(page: Page, selector: string): Promise<number> {
+  const box = await page.locator(selector).first().boundingBox();
+  if (box === null) throw new Error(`There is no ${selector}.`);
+  return (box.x + box.width / 2) / page.viewportSize()!.width;
+}
+
+browserTest(
+  'one press puts what is pressed on the side of the other thumb, and it stays so',
+  async ({ page, origin }) => {
+    await page.setViewportSize({ width: 1280, height: 800 });
+    await openFirstSet(page, origin, { pace: 40 });
+    expect(await across(page, 'set-ready button.main')).toBeGreaterThan(0.5);
+    await page.getByRole('button', { name: HAND_SWITCH_WORDS['for-right'].text }).click();
+    expect(await across(page, 'set-ready button.main')).toBeLessThan(0.5);
+    await page.getByRole('button', { name: HAND_SWITCH_WORDS['for-left'].text }).waitFor();
+    expect(await violations(page)).toEqual([]);
+    await fitsAt(page, 'before a set, left thumb', 360, 768, 1280);
+    await page.reload();
+    await page.getByRole('radio', { name: HAND_WORDS.source.text }).check();
+    await page.getByRole('button', { name: READY_WORDS.begin.text }).click();
+    await page.getByRole('button', { name: HAND_WORDS['tap-label'].text }).waitFor();
+    expect(await across(page, 'fault-marks')).toBeLessThan(0.5);
+    expect(await across(page, 'tap-target')).toBeGreaterThan(0.5);
+    await fitsAt(page, 'counting by hand, left thumb', 360, 768, 1280);
+    await page.keyboard.press(' ');
+    await waitForEnding(page, 'left');
+  },
+);
