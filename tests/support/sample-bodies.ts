@@ -53,6 +53,7 @@ export const SAMPLE_BODIES: Readonly<Record<string, Json>> = {
     side: 'left',
   },
   note: { on: '2026-03-06', text: 'new shoes since Monday' },
+  target: { on: '2026-03-07', test: 'heel-raise', side: 'both', value: 30, unit: 'repetitions' },
   'verdict-by-hand': { setId: 's', repetition: 4, criterion: 'knee', verdict: 'no', why: 'seen from the side' },
   removal: { why: 'written for somebody else' },
   amendment: { change: { total: 46 }, why: 'figures turned round' },

@@ -84,6 +84,7 @@ export {
   isometricEffort,
 } from './compare/effort-quality.ts';
 export type { ForceScale, ScaleBetween } from './compare/force-scale.ts';
+export { type Governing, governingSide } from './compare/governing-side.ts';
 export {
   type Irritability,
   type IrritabilityAnswers,

@@ -1,6 +1,7 @@
 import type { StoredDocument } from '@surae/storage';
 import { acceptedVisit } from './accepted-set.ts';
 import { laidOver } from './amendments.ts';
+import { withAround } from './around-visit.ts';
 import { type Certificate, certificatesOf } from './calibrations.ts';
 import { type DescriptionEntry, descriptionEntries } from './description-entries.ts';
 import { type Entry, entryOf } from './entry.ts';
@@ -14,6 +15,7 @@ import type {
   PlanItem,
   QuestionnaireTotal,
   Run,
+  Target,
   VerdictByHand,
 } from './kinds/person-kinds.ts';
 import { amendmentRules, type BodyProblemCode, readBodies } from './kinds/read-body.ts';
@@ -51,6 +53,7 @@ export interface CasebookPerson {
   readonly runs: readonly Entry<Run>[];
   readonly questionnaireTotals: readonly Entry<QuestionnaireTotal>[];
   readonly notes: readonly Entry<PersonNote>[];
+  readonly targets: readonly Entry<Target>[];
 }
 
 /** Why a document stands in nothing that the casebook tells. */
@@ -123,7 +126,7 @@ export function casebookOf(documents: readonly StoredDocument[]): Casebook {
       const inside = about.get(visit.id) ?? [];
       const end = inside.find(({ kind }) => kind === 'visit-closed');
       return {
-        visit: acceptedVisit(foldVisit(visit, inside)),
+        visit: withAround(acceptedVisit(foldVisit(visit, inside)), own),
         person: end === undefined ? person : amendedAsOf(born, amendments, end.at),
         verdictsByHand: entries(inside, 'verdict-by-hand'),
         recounts: recountsIn(inside),
@@ -140,6 +143,7 @@ export function casebookOf(documents: readonly StoredDocument[]): Casebook {
       runs: entries(own, 'run'),
       questionnaireTotals: entries(own, 'questionnaire-total'),
       notes: entries(own, 'note'),
+      targets: entries(own, 'target'),
     };
   });
 

@@ -7,6 +7,8 @@ export {
   verdictAgreement,
 } from './accepted-set.ts';
 export { type AmendmentRefused, type AmendmentRules, laidOver } from './amendments.ts';
+export type { AroundVisit } from './around-told.ts';
+export { aroundKinds, isBothSore, isOfEpisode, withAround } from './around-visit.ts';
 export { calibrationTold } from './calibration-told.ts';
 export {
   ageInDays,
@@ -85,6 +87,7 @@ export type {
   PlanItem,
   QuestionnaireTotal,
   Run,
+  Target,
   VerdictByHand,
 } from './kinds/person-kinds.ts';
 export {

@@ -1,5 +1,6 @@
 import type { IrritabilityAnswers, Report, Side } from '@surae/analysis';
 import type { CriterionId, EndReason } from '@surae/shared';
+import type { AroundVisit } from './around-told.ts';
 import type { VisitLadder } from './choice/ladder.ts';
 import type { TestChosen } from './choice/test-chosen.ts';
 import type { Entry } from './entry.ts';
@@ -177,6 +178,8 @@ export interface Visit {
   readonly handOver?: HandOver;
   /** the visit is over */
   readonly closed: boolean;
+  /** what is known of the person beside the visit; absent where nothing is, or it was not read */
+  readonly around?: AroundVisit;
 }
 
 /** How somebody was given what was found: on paper, as a file, as a code, or not. */

@@ -21,6 +21,8 @@ const misfits: readonly (readonly [kind: string, change: object, where: string])
   ['questionnaire-total', { items: ['...'] }, 'body'],
   ['questionnaire-total', { questionnaire: 'How stiff are you?' }, 'questionnaire'],
   ['note', { text: '' }, 'text'],
+  ['target', { unit: 'times-body-weight' }, 'body'],
+  ['target', { value: 0 }, 'value'],
   ['verdict-by-hand', { repetition: 0 }, 'repetition'],
   ['verdict-by-hand', { criterion: 'mood' }, 'criterion'],
   ['removal', { why: '' }, 'why'],

@@ -13,6 +13,7 @@ const courseKinds = [
   'run',
   'questionnaire-total',
   'note',
+  'target',
   'visit',
   ...visitEventKinds,
   'verdict-by-hand',

@@ -7,6 +7,7 @@ import {
   personOf,
   type Visit,
   visitEventKinds,
+  withAround,
 } from '@surae/casebook';
 import type { StoredDocument } from '@surae/storage';
 
@@ -51,7 +52,7 @@ export function personAtVisit(documents: readonly StoredDocument[], { id, person
 
 /** A visit with its person and the visits before it, from all documents of that person; undefined where it is not among them. */
 export function visitAndPast(documents: readonly StoredDocument[], visitId: string): VisitAndPast | undefined {
-  const visits = visitsIn(documents);
+  const visits = visitsIn(documents).map((one) => withAround(one, documents));
   const visit = visits.find(({ id }) => id === visitId);
   if (visit === undefined) return undefined;
   const begun = Date.parse(visit.begunAt);

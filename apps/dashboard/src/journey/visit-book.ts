@@ -4,6 +4,7 @@ import {
   amendedFields,
   amendmentOf,
   answerKinds,
+  aroundKinds,
   type CalibrationKept,
   type CaseloadEntry,
   type Certificate,
@@ -259,7 +260,7 @@ export class VisitBook extends EventTarget {
   async visitAndPast(id: string): Promise<VisitAndPast | undefined> {
     const begun = await this.store.document(id);
     if (begun?.kind !== 'visit' || begun.about === null) return undefined;
-    const kind = [...personAtVisitKinds, ...visitKinds];
+    const kind = [...personAtVisitKinds, ...visitKinds, ...aroundKinds];
     return acceptedPast(visitAndPast(await this.documents({ whose: begun.about, kind }), id));
   }
 

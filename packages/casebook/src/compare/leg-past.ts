@@ -28,6 +28,8 @@ export interface LegPast<Leg> {
 export interface PastTest<Leg> {
   /** the leg on a visit with the visits before it; null where it has no result */
   readonly legOf: (visit: Visit, earlier: readonly Visit[]) => Leg | null;
+  /** whether an earlier visit may be held beside this one at all; each may when left out */
+  readonly isHeldBeside?: (visit: Visit) => boolean;
   /** see `legOverVisits` of the analysis */
   readonly over: (visits: readonly { readonly day: number | null; readonly leg: Leg }[]) => LegCourse;
 }
@@ -41,7 +43,7 @@ export function takenAlike(one: VisitResult, other: VisitResult): boolean {
 export function pastOf<Leg>(
   visit: Visit,
   earlier: readonly Visit[],
-  { legOf, over }: PastTest<Leg>,
+  { legOf, over, isHeldBeside = () => true }: PastTest<Leg>,
 ): LegPast<Leg> | undefined {
   const ofVisit = (one: Visit, before: readonly Visit[]): LegOfVisit<Leg>[] => {
     const leg = legOf(one, before);
@@ -51,8 +53,8 @@ export function pastOf<Leg>(
   const [now] = ofVisit(visit, earlier);
   if (now === undefined) return undefined;
   const past = earlier.flatMap((one, at) => ofVisit(one, earlier.slice(0, at)));
-  const isAlike = ({ result }: LegOfVisit<Leg>): boolean =>
-    takenAlike(result, now.result) && result.blocks.length === 0;
+  const isAlike = ({ visit: one, result }: LegOfVisit<Leg>): boolean =>
+    isHeldBeside(one) && takenAlike(result, now.result) && result.blocks.length === 0;
   // of tests on one day the last one counts: a change within a day is none from visit to visit
   const isLastOfDay = ({ result: { day } }: LegOfVisit<Leg>, at: number, all: readonly LegOfVisit<Leg>[]): boolean =>
     day !== now.result.day && all.slice(at + 1).every((later) => later.result.day !== day);

@@ -53,9 +53,11 @@ export function legPast(
   side: Side,
   earlier: readonly Visit[],
   own: OwnReliabilities = {},
+  isHeldBeside?: (visit: Visit) => boolean,
 ): LegPast<TestedLeg> | undefined {
   return pastOf(visit, earlier, {
     legOf: (one, before) => testedLeg(one, side, before),
     over: (visits) => legOverVisits(visits, own),
+    ...(isHeldBeside === undefined ? {} : { isHeldBeside }),
   });
 }

@@ -65,9 +65,11 @@ export function pullPast(
   side: Side,
   earlier: readonly Visit[],
   own: OwnReliabilities = {},
+  isHeldBeside?: (visit: Visit) => boolean,
 ): LegPast<TestedPull> | undefined {
   return pastOf(visit, earlier, {
     legOf: (one, before) => testedPull(one, side, before),
+    ...(isHeldBeside === undefined ? {} : { isHeldBeside }),
     over: (visits) =>
       pullOverVisits(
         visits.map(({ day, leg }) => ({ day, pull: leg })),

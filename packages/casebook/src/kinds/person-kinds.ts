@@ -120,6 +120,23 @@ const personNote = z.strictObject({ on: day, text: z.string().min(1).max(2000) }
   description: 'What somebody wrote down about a person for a day, in their own words',
 });
 
+const target = z
+  .strictObject({
+    on: day,
+    test: z.enum(['heel-raise', 'isometric']),
+    side: oneOrBoth,
+    value: finite.positive(),
+    unit: z.enum(['repetitions', 'times-body-weight']),
+  })
+  .refine(
+    ({ test, unit }) => (test === 'heel-raise') === (unit === 'repetitions'),
+    'expected repetitions of raises, or times body weight of a push',
+  )
+  .meta({
+    title: 'Target',
+    description: 'What a leg is to reach in a test, as a clinician set it on a day: no pass mark, and none by default',
+  });
+
 const verdictByHand = z
   .strictObject({
     setId: id,
@@ -159,6 +176,7 @@ export type MorningCheck = z.infer<typeof morningCheck>;
 export type Run = z.infer<typeof run>;
 export type QuestionnaireTotal = z.infer<typeof questionnaireTotal>;
 export type PersonNote = z.infer<typeof personNote>;
+export type Target = z.infer<typeof target>;
 export type VerdictByHand = z.infer<typeof verdictByHand>;
 
 const first = { migrations: [] } as const;
@@ -174,6 +192,7 @@ export const personKinds = [
   { kind: 'run', about: 'person', amendable: true, versions: [run], ...first },
   { kind: 'questionnaire-total', about: 'person', amendable: true, versions: [questionnaireTotal], ...first },
   { kind: 'note', about: 'person', amendable: true, versions: [personNote], ...first },
+  { kind: 'target', about: 'person', amendable: true, versions: [target], ...first },
   { kind: 'verdict-by-hand', about: 'visit', amendable: true, versions: [verdictByHand], ...first },
   { kind: 'removal', about: 'document', amendable: false, versions: [removal], ...first },
   { kind: 'amendment', about: 'document', amendable: false, versions: [amendment], ...first },
