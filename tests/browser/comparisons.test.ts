@@ -123,6 +123,7 @@ browserTest(
         target: null,
         legs: [],
         together: [],
+        bilateral: null,
       });
       const list = page.locator('comparison-list');
       await list.getByRole('term').getByText(REASONS[code].text, { exact: true }).waitFor();

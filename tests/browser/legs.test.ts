@@ -127,6 +127,11 @@ browserTest(
       right: { count: right, pain: 3, protocol: FLOOR },
     });
     await openResult(page, origin, [visit('2026-03-02', 12, 14), visit('2026-03-30', 9, 16)]);
+    const own = page.locator('both-sore');
+    await own.getByText('Right: 2 more than at its start, 2 Mar 2026.').waitFor();
+    await own.getByText('Cannot tell which leg governs').waitFor();
+    expect(await violations(page)).toEqual([]);
+    await fitsAt(page, 'both-sore', 360, 768, 1280);
     await showLegs(page);
     await shows(
       page,

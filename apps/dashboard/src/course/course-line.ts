@@ -74,12 +74,13 @@ function visitLines({ visit, recounts }: CasebookVisit): CourseLine[] {
 }
 
 /** Everything that was written down by hand and can be corrected here. */
-export function loggedOf({ morningChecks, doneItems, runs, notes }: CasebookPerson): readonly LoggedEntry[] {
+export function loggedOf({ morningChecks, doneItems, runs, notes, targets }: CasebookPerson): readonly LoggedEntry[] {
   return [
     ...morningChecks.map(({ id, body }) => ({ id, kind: 'morning-check', body }) as const),
     ...doneItems.map(({ id, body }) => ({ id, kind: 'done-item', body }) as const),
     ...runs.map(({ id, body }) => ({ id, kind: 'run', body }) as const),
     ...notes.map(({ id, body }) => ({ id, kind: 'note', body }) as const),
+    ...targets.map(({ id, body }) => ({ id, kind: 'target', body }) as const),
   ];
 }
 
@@ -99,7 +100,9 @@ function episodeDay(began: string | null, at: string): string {
  */
 export function courseLines(person: CasebookPerson): readonly CourseLine[] {
   const written = new Map(
-    [...person.morningChecks, ...person.doneItems, ...person.runs, ...person.notes].map(({ id, at }) => [id, at]),
+    [...person.morningChecks, ...person.doneItems, ...person.runs, ...person.notes, ...person.targets].map(
+      ({ id, at }) => [id, at],
+    ),
   );
   const lines = [
     ...person.visits.flatMap(visitLines),

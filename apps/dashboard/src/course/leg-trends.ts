@@ -1,6 +1,7 @@
 import type { Side } from '@surae/analysis';
 import {
   type CasebookVisit,
+  isBothSore,
   type LegOfVisit,
   type LegPast,
   noOwnErrors,
@@ -13,7 +14,9 @@ import {
 } from '@surae/casebook';
 import { PAST_WORDS, RATIO_BLOCK_SENTENCES, TREND_WORDS } from '@surae/shared';
 import { type WholeLine, wholeLine } from '../legs/leg-change.ts';
-import { comparedPushes, comparedRaises, type PastCompared, pastViews } from '../result/comparisons.ts';
+import { type BilateralView, bilateralView } from '../result/bilateral-view.ts';
+import type { PastCompared } from '../result/compared.ts';
+import { comparedPushes, comparedRaises, groupViews, pastViews } from '../result/comparisons.ts';
 import type { PastView } from '../result/past-view.ts';
 import { capital, type ValueWords } from '../result/value-words.ts';
 import { dayOf } from '../words/dates.ts';
@@ -44,6 +47,8 @@ export interface TestTrend {
   readonly lines: readonly WholeLine[];
   readonly words: ValueWords;
   readonly legs: readonly LegTrend[];
+  /** each leg by itself, where both were sore at the newest visit with this test; null where not */
+  readonly bilateral: BilateralView | null;
 }
 
 const sides = ['left', 'right'] as const satisfies readonly Side[];
@@ -103,6 +108,10 @@ function rowsOf(past: LegPast<unknown>, view: PastView, u: number | null, words:
   return [...onLine.toReversed(), ...apart.toReversed()];
 }
 
+function comparedBy(test: TestKind): (...of: Parameters<typeof comparedRaises>) => PastCompared {
+  return test === 'heel-raise' ? comparedRaises : comparedPushes;
+}
+
 /** A leg from its newest result backwards; nothing where it has none. */
 function legTrend(
   side: Side,
@@ -114,15 +123,27 @@ function legTrend(
   const at = visits.findLastIndex((visit) => hasResult(visit, test, side));
   const visit = visits[at];
   if (visit === undefined) return [];
-  const compare: (...of: Parameters<typeof comparedRaises>) => PastCompared =
-    test === 'heel-raise' ? comparedRaises : comparedPushes;
-  const compared = compare(visit, person, visits.slice(0, at), own);
+  const compared = comparedBy(test)(visit, person, visits.slice(0, at), own);
   const [past, view] = [compared.pasts[side], pastViews(compared).find((one) => one.side === side)];
   if (past === undefined || view === undefined) return [];
   const { unit } = past.now.result;
   const words = compared.wordsOf(unit);
   const rows = rowsOf(past, view, compared.found.findings[side]?.value.u ?? null, words);
   return [{ leg: { side, lead: view.lead, lines: view.lines, rows }, line: wholeLine(side, past), unit, words }];
+}
+
+/** Both legs by themselves at the newest visit with a result of this test, where both are sore. */
+function bilateralNow(
+  test: TestKind,
+  visits: readonly Visit[],
+  person: Person,
+  own: OwnErrorsInUse,
+): BilateralView | null {
+  const at = visits.findLastIndex((visit) => sides.some((side) => hasResult(visit, test, side)));
+  const visit = visits[at];
+  if (visit === undefined || !isBothSore(visit)) return null;
+  const compared = comparedBy(test)(visit, person, visits.slice(0, at), own);
+  return bilateralView(visit, test, compared, test === 'heel-raise' ? groupViews(compared) : []);
 }
 
 /**
@@ -137,6 +158,7 @@ export function testTrends(
   const ordered = visits.map(({ visit }) => visit).sort((a, b) => Date.parse(a.begunAt) - Date.parse(b.begunAt));
   return tests.flatMap((test): readonly TestTrend[] => {
     const found = sides.flatMap((side) => legTrend(side, test, ordered, person, own));
+    const bilateral = bilateralNow(test, ordered, person, own);
     const units = [...new Set(found.map(({ unit }) => unit))];
     return units.map((unit) => {
       const those = found.filter((one) => one.unit === unit);
@@ -146,6 +168,7 @@ export function testTrends(
         lines: those.map(({ line }) => line),
         words: those[0]!.words,
         legs: those.map(({ leg }) => leg),
+        bilateral,
       };
     });
   });

@@ -1,4 +1,4 @@
-import { type PlanItem, type StiffnessTold, stiffnessMinutes, stiffnessTold } from '@surae/casebook';
+import { type PlanItem, type StiffnessTold, stiffnessMinutes, stiffnessTold, type TestKind } from '@surae/casebook';
 import { typedNumber } from '../journey/person-form.ts';
 import type { LogEntry, LogKind } from './log-entry.ts';
 
@@ -24,6 +24,8 @@ export interface LogDraft {
   readonly painDuring: number | null;
   readonly exertion: number | null;
   readonly text: string;
+  readonly test: TestKind;
+  readonly target: string;
 }
 
 /** Why a field is not kept as it is, in a code that has words. */
@@ -34,9 +36,20 @@ export type DraftProblem =
   | 'whole-wrong'
   | 'time-or-way'
   | 'what-missing'
-  | 'text-missing';
+  | 'text-missing'
+  | 'target-missing';
 
-export type DraftField = 'on' | 'left' | 'minutes' | 'kilometres' | 'what' | 'sets' | 'repetitions' | 'load' | 'text';
+export type DraftField =
+  | 'on'
+  | 'left'
+  | 'minutes'
+  | 'kilometres'
+  | 'what'
+  | 'sets'
+  | 'repetitions'
+  | 'load'
+  | 'text'
+  | 'target';
 
 export type DraftProblems = Readonly<Partial<Record<DraftField, DraftProblem>>>;
 
@@ -61,6 +74,8 @@ export function emptyDraft(kind: LogKind, on: string): LogDraft {
     painDuring: null,
     exertion: null,
     text: '',
+    test: 'heel-raise',
+    target: '',
   };
 }
 
@@ -89,6 +104,10 @@ export function draftOf(entry: LogEntry): LogDraft {
     }
     case 'note':
       return { ...empty, text: entry.body.text };
+    case 'target': {
+      const { test, side, value } = entry.body;
+      return { ...empty, test, side, target: typed(value) };
+    }
   }
 }
 
@@ -146,6 +165,9 @@ function problemsOf(draft: LogDraft): DraftProblems {
     );
   }
   if (kind === 'note' && text.trim() === '') found.push(['text', 'text-missing']);
+  // there is no target that one could mean by leaving it out
+  if (kind === 'target')
+    found.push(['target', draft.target.trim() === '' ? 'target-missing' : aboveZero(draft.target)]);
   return Object.fromEntries(found.filter(([, problem]) => problem !== undefined));
 }
 
@@ -181,6 +203,11 @@ function entryIn(draft: LogDraft): LogEntry {
     }
     case 'note':
       return { kind, body: { on, text: draft.text.trim() } };
+    case 'target': {
+      const { test, side } = draft;
+      const unit = test === 'heel-raise' ? 'repetitions' : 'times-body-weight';
+      return { kind, body: { on, test, side, value: typedNumber(draft.target) ?? 0, unit } };
+    }
   }
 }
 

@@ -21,6 +21,9 @@ function isSame(one: LogEntry, other: LogEntry): boolean {
   if (one.kind === 'done-item' && other.kind === 'done-item') {
     return one.body.what === other.body.what && one.body.side === other.body.side;
   }
+  if (one.kind === 'target' && other.kind === 'target') {
+    return one.body.test === other.body.test && one.body.side === other.body.side;
+  }
   return one.kind === 'morning-check' || JSON.stringify(one.body) === JSON.stringify(other.body);
 }
 

@@ -1,5 +1,5 @@
 import { type DoneItem, type Episode, type PlanItem, type QuestionnaireTotal, stiffnessTold } from '@surae/casebook';
-import { COURSE_WORDS } from '@surae/shared';
+import { BILATERAL_WORDS, COURSE_WORDS, TEST_CHOICE_WORDS } from '@surae/shared';
 import { capital } from '../result/value-words.ts';
 import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
@@ -61,6 +61,11 @@ export function logWords(entry: LogEntry): string {
     }
     case 'note':
       return entry.body.text;
+    case 'target': {
+      const { test, side, value, unit } = entry.body;
+      const what = { side: words[side].text, value, unit: BILATERAL_WORDS[unit].text };
+      return capital(fill(words['target-of'], { ...what, test: TEST_CHOICE_WORDS[test].text }));
+    }
   }
 }
 

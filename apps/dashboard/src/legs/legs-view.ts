@@ -11,12 +11,14 @@ import {
   type Visit,
 } from '@surae/casebook';
 import { LEGS_WORDS } from '@surae/shared';
-import { type AnyCompared, comparedPushes, comparedRaises } from '../result/comparisons.ts';
+import type { AnyCompared } from '../result/compared.ts';
+import { comparedPushes, comparedRaises } from '../result/comparisons.ts';
 import { pullFigures } from '../result/pull-figures.ts';
 import { type TwoLegFigures, twoLegFigures } from '../result/two-legs.ts';
 import { capital, type ValueWords } from '../result/value-words.ts';
 import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
+import { bothSoreLeg, paceSentence } from './both-sore.ts';
 import { type ChanceLine, legChange } from './leg-change.ts';
 import { type LegTold, pushesTold, raisesTold } from './leg-told.ts';
 
@@ -80,6 +82,7 @@ function testView(
   figures: TwoLegFigures,
   compared: AnyCompared | null,
   note: readonly string[],
+  bothSore: readonly string[],
 ): LegsTest {
   const title = LEGS_WORDS[test].text;
   const finding = compared?.found.findings.left ?? compared?.found.findings.right;
@@ -89,13 +92,15 @@ function testView(
   }
   const words = compared.wordsOf(finding.value.unit);
   const changes = sides.flatMap((side) => {
-    const past = compared.pasts[side];
-    return past === undefined ? [] : [legChange(side, past, words, isBothSore(compared.found))];
+    // where both are sore each leg has the start of this complaint, and what lies before it is another one
+    const past = (compared.baselines ?? compared.pasts)[side];
+    return past === undefined ? [] : [legChange(side, past, words, compared.baselines !== null)];
   });
   const sentences = [
     leadOf(legs),
     ...besideSentences(compared, legs),
     ...changes.flatMap((change) => change.sentences),
+    ...bothSore,
     ...note,
   ];
   return {
@@ -136,7 +141,11 @@ export function legsView(
     const compared = isAssessed ? compare(visit, person, earlier, own) : null;
     const name = isRaise ? LEGS_WORDS.count.text : fill(LEGS_WORDS.force, { unit: figures.unit });
     const note = figures.unit === 'N' ? [LEGS_WORDS.newton.text] : [];
-    return [testView(test, legs, { ...figures, title: name }, compared, note)];
+    const isBoth = compared !== null && compared.baselines !== null;
+    const bothSore = isBoth
+      ? [...sides.flatMap((side) => bothSoreLeg(visit, side, test, compared)), paceSentence(compared)]
+      : [];
+    return [testView(test, legs, { ...figures, title: name }, compared, note, bothSore)];
   });
   return {
     at: visit.begunAt,

@@ -10,6 +10,7 @@ import type { TargetView } from '../result/target-view.ts';
 import { capital } from '../result/value-words.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
+import './both-sore.ts';
 import type { Lead } from './comparison-fold.ts';
 import './comparison-fold.ts';
 import './group-rows.ts';
@@ -72,7 +73,7 @@ export class ComparisonList extends LitElement {
 
   override render(): TemplateResult {
     const { level } = this;
-    const { side, pasts, groups, target, legs, together } = this.comparisons;
+    const { side, pasts, groups, target, legs, together, bilateral } = this.comparisons;
     const words = COMPARED_WORDS;
     return html`
       ${
@@ -80,6 +81,7 @@ export class ComparisonList extends LitElement {
           ? nothing
           : html`<div class="together">${together.map((line) => html`<p>${line}</p>`)}</div>`
       }
+      ${bilateral === null ? nothing : html`<both-sore level=${level} .view=${bilateral}></both-sore>`}
       <comparison-fold
         level=${level}
         heading=${words.side.text}

@@ -10,6 +10,7 @@ import type { Picture } from '../legs/picture.ts';
 import { twoLines } from '../legs/two-lines.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
+import './both-sore.ts';
 import { drawnPicture } from './drawn-picture.ts';
 import { foldStyle } from './fold-style.ts';
 
@@ -84,9 +85,10 @@ export class CourseTrends extends LitElement {
     </figure>`;
   }
 
-  private test({ title, lines, words, legs }: TestTrend): TemplateResult {
+  private test({ title, lines, words, legs, bilateral }: TestTrend): TemplateResult {
     return html`
       <h3>${title}</h3>
+      ${bilateral === null ? nothing : html`<both-sore .view=${bilateral}></both-sore>`}
       ${legs.map(({ lead }) => html`<p>${lead}</p>`)} ${this.figure(twoLines(lines, words), TREND_WORDS.band.text)}
       ${legs.map((leg) => this.leg(title, leg))}
     `;

@@ -1,5 +1,5 @@
 import type { Entry, PlanItem } from '@surae/casebook';
-import { COURSE_WORDS, LOG_WORDS, type Sentence } from '@surae/shared';
+import { COURSE_WORDS, LOG_WORDS, type Sentence, TEST_CHOICE_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import {
@@ -27,6 +27,7 @@ const stiffness = (['none', 'under-10-minutes', '10-to-30-minutes', 'over-30-min
   text: COURSE_WORDS[`stiffness-${value}`].text,
 }));
 const legs = (['left', 'right', 'both'] as const).map((value) => ({ value, text: COURSE_WORDS[value].text }));
+const tests = (['heel-raise', 'isometric'] as const).map((value) => ({ value, text: TEST_CHOICE_WORDS[value].text }));
 const order: readonly DraftField[] = [
   'on',
   'left',
@@ -37,6 +38,7 @@ const order: readonly DraftField[] = [
   'repetitions',
   'load',
   'text',
+  'target',
 ];
 
 /** One thing is written down, or corrected: a morning, what was done, a run, a note. Tells `log-given` and `log-left`. */
@@ -142,6 +144,8 @@ export class LogForm extends LitElement {
         `;
       case 'done-item':
         return this.done();
+      case 'target':
+        return this.target();
       case 'note':
         return html`<div>
           <label for="text">${words['text-field'].text}</label>
@@ -175,12 +179,7 @@ export class LogForm extends LitElement {
             ></chip-choice>`
       }
       <div class="what">${this.field('what', words['what-field'], 'text')}</div>
-      <chip-choice
-        legend=${words.side.text}
-        .chips=${legs}
-        .value=${side}
-        @chip-chosen=${({ detail }: ChipChosen) => this.set({ side: detail as LogDraft['side'] })}
-      ></chip-choice>
+      ${this.legs(side)}
       <div class="numbers">
         ${this.field('sets', words['sets-field'], 'numeric')}
         ${this.field('repetitions', words['repetitions-field'], 'numeric')} ${this.field('load', words['load-field'])}
@@ -190,6 +189,34 @@ export class LogForm extends LitElement {
       )}
       ${this.scale(words.exertion, ['low-effort', 'high-effort'], exertion, (value) => this.set({ exertion: value }))}
     `;
+  }
+
+  private target(): TemplateResult {
+    const words = LOG_WORDS;
+    const { test, side } = this.draft;
+    const unit = test === 'heel-raise' ? 'repetitions' : 'times-body-weight';
+    return html`
+      <chip-choice
+        legend=${words['which-test'].text}
+        .chips=${tests}
+        .value=${test}
+        @chip-chosen=${({ detail }: ChipChosen) => this.set({ test: detail as LogDraft['test'] })}
+      ></chip-choice>
+      ${this.legs(side)}
+      <div>
+        ${this.field('target', words[`target-${unit}`])}
+        <p class="quiet">${words['target-help'].text}</p>
+      </div>
+    `;
+  }
+
+  private legs(side: LogDraft['side']): TemplateResult {
+    return html`<chip-choice
+      legend=${LOG_WORDS.side.text}
+      .chips=${legs}
+      .value=${side}
+      @chip-chosen=${({ detail }: ChipChosen) => this.set({ side: detail as LogDraft['side'] })}
+    ></chip-choice>`;
   }
 
   private choosePlanned(id: string | null): void {
@@ -218,7 +245,7 @@ export class LogForm extends LitElement {
   }
 
   private field(
-    name: 'minutes' | 'kilometres' | 'what' | 'sets' | 'repetitions' | 'load',
+    name: 'minutes' | 'kilometres' | 'what' | 'sets' | 'repetitions' | 'load' | 'target',
     label: Sentence,
     mode: 'decimal' | 'numeric' | 'text' = 'decimal',
   ): TemplateResult {

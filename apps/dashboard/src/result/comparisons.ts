@@ -11,6 +11,8 @@ import {
   type TestedPull,
 } from '@surae/analysis';
 import {
+  isBothSore,
+  isOfEpisode,
   type LegOfVisit,
   type LegPast,
   legPast,
@@ -18,12 +20,15 @@ import {
   type OwnErrorsInUse,
   type Person,
   pullPast,
+  type TestKind,
   type Visit,
   visitLegs,
   visitPulls,
 } from '@surae/casebook';
 import { AXIS_WORDS, PULL_RESULT_WORDS } from '@surae/shared';
 import { dayOf } from '../words/dates.ts';
+import { type BilateralView, bilateralView } from './bilateral-view.ts';
+import type { AnyCompared, Compared, Finding, PastCompared, Tested } from './compared.ts';
 import { type GroupView, groupView, placeOf } from './group-view.ts';
 import { type LegSentences, legView, pullLegView } from './leg-view.ts';
 import { type PastView, type PastVisit, pastView } from './past-view.ts';
@@ -48,6 +53,8 @@ export interface Comparisons {
   readonly legs: readonly LegLines[];
   /** where the three do not say the same */
   readonly together: readonly string[];
+  /** each leg by itself, where both are sore; null where not */
+  readonly bilateral: BilateralView | null;
 }
 
 const sides = ['left', 'right'] as const satisfies readonly Side[];
@@ -62,29 +69,6 @@ function strengthWords(unit: string): ValueWords {
     ? { unit: words['newton-unit'].text, decimals: 0, isCount: false }
     : { unit: unit === 'N.m' ? words['newton-metre-unit'].text : unit, decimals: 1, isCount: false };
 }
-
-type Finding = LegFinding | PullFinding;
-
-/** What either test tells of the way in which a leg was tested. */
-interface Tested {
-  readonly protocol: { readonly id: string };
-}
-
-/** One test of a visit, with what was found in it. */
-export interface Compared<Leg extends Tested, Found extends Finding> {
-  readonly found: LegsOfVisit<Found>;
-  readonly pasts: Readonly<Record<Side, LegPast<Leg> | undefined>>;
-  readonly wordsOf: (unit: string) => ValueWords;
-  readonly legOf: (side: Side, finding: Found) => LegSentences;
-  readonly target: TargetView | null;
-  readonly own: OwnErrorsInUse;
-}
-
-/** Either test as it was compared, for whoever tells of it in other words. */
-export type AnyCompared = Pick<Compared<Tested, Finding>, 'found' | 'pasts' | 'wordsOf'>;
-
-/** Either test with what it takes to tell of earlier visits. */
-export type PastCompared = AnyCompared & Pick<Compared<Tested, Finding>, 'own'>;
 
 function viewOfPast<Leg>(
   side: Side,
@@ -141,7 +125,21 @@ export function pastViews(compared: PastCompared): readonly PastView[] {
   });
 }
 
-function viewOf<Leg extends Tested, Found extends Finding>(compared: Compared<Leg, Found>): Comparisons {
+/** Each leg that has a result beside the groups that were tested in the same way. */
+export function groupViews({ found, wordsOf }: Pick<AnyCompared, 'found' | 'wordsOf'>): readonly GroupView[] {
+  return sides.flatMap((side) => {
+    const finding = found.findings[side];
+    if (finding === null) return [];
+    const { value, u, unit } = finding.value;
+    return [groupView({ side, value, u, reference: finding.reference, words: wordsOf(unit) })];
+  });
+}
+
+function viewOf<Leg extends Tested, Found extends Finding>(
+  compared: Compared<Leg, Found>,
+  visit: Visit,
+  test: TestKind,
+): Comparisons {
   const { found, wordsOf, legOf, target } = compared;
   const each = <View>(make: (side: Side, finding: Found) => View): readonly View[] =>
     sides.flatMap((side) => {
@@ -151,7 +149,9 @@ function viewOf<Leg extends Tested, Found extends Finding>(compared: Compared<Le
   const ownOf = (side: Side): OwnReliability | undefined => ownError(side, compared);
   const value = (side: Side): number | null => found.findings[side]?.value.value ?? null;
   const unit = (found.findings.left ?? found.findings.right)?.value.unit ?? '1';
+  const groups = groupViews(compared);
   return {
+    bilateral: bilateralView(visit, test, compared, groups),
     side: sideView({
       comparison: found.comparison,
       values: { left: value('left'), right: value('right') },
@@ -163,13 +163,21 @@ function viewOf<Leg extends Tested, Found extends Finding>(compared: Compared<Le
       words: wordsOf(unit),
     }),
     pasts: pastViews(compared),
-    groups: each((side, { value: { value: own, u, unit: code }, reference }) =>
-      groupView({ side, value: own, u, reference, words: wordsOf(code) }),
-    ),
+    groups,
     target,
     legs: each((side, finding) => ({ side, ...legOf(side, finding) })),
     together: disagreements({ left: answersOf('left', compared), right: answersOf('right', compared) }),
   };
+}
+
+/** Each leg beside the tests of its complaint alone, where both legs are sore. */
+function baselinesOf<Leg>(
+  visit: Visit,
+  past: (side: Side, isHeldBeside: (one: Visit) => boolean) => LegPast<Leg> | undefined,
+): Readonly<Record<Side, LegPast<Leg> | undefined>> | null {
+  if (!isBothSore(visit)) return null;
+  const isHeldBeside = (one: Visit): boolean => isOfEpisode(visit, one);
+  return { left: past('left', isHeldBeside), right: past('right', isHeldBeside) };
 }
 
 /** The raises of a visit as they are compared, whoever is told of it; see {@link comparisonsOf}. */
@@ -186,6 +194,7 @@ export function comparedRaises(
       left: legPast(visit, 'left', earlier, own.tests),
       right: legPast(visit, 'right', earlier, own.tests),
     },
+    baselines: baselinesOf(visit, (side, isHeldBeside) => legPast(visit, side, earlier, own.tests, isHeldBeside)),
     own,
     wordsOf: () => repetitions,
     legOf: (side, finding) => legView(finding, legs.legs[side]?.facts.sore ?? null),
@@ -198,7 +207,7 @@ export function comparedRaises(
  * clinic's own errors where they are to be used.
  */
 export function comparisonsOf(...of: Parameters<typeof comparedRaises>): Comparisons {
-  return viewOf(comparedRaises(...of));
+  return viewOf(comparedRaises(...of), of[0], 'heel-raise');
 }
 
 /** The isometric pushes of a visit as they are compared, by their net forces. */
@@ -217,6 +226,7 @@ export function comparedPushes(
       left: pullPast(visit, 'left', earlier, own.tests),
       right: pullPast(visit, 'right', earlier, own.tests),
     },
+    baselines: baselinesOf(visit, (side, isHeldBeside) => pullPast(visit, side, earlier, own.tests, isHeldBeside)),
     own,
     wordsOf: strengthWords,
     legOf: (side, finding) =>
@@ -227,5 +237,5 @@ export function comparedPushes(
 
 /** The same as {@link comparisonsOf} for pushes; no published group stands beside a force. */
 export function pullComparisonsOf(...of: Parameters<typeof comparedPushes>): Comparisons {
-  return viewOf(comparedPushes(...of));
+  return viewOf(comparedPushes(...of), of[0], 'isometric');
 }

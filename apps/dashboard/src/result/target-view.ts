@@ -16,18 +16,31 @@ const sides = ['left', 'right'] as const satisfies readonly Side[];
 /** Protocols that a target was quoted for; any other way of testing has none. */
 const positions: Readonly<Record<string, string>> = { 'seated, knee bent': 'isometric.seated' };
 
-function legLine(side: Side, { report }: TestedPull, u: number | null): string | null {
+/**
+ * What a leg pushed in multiples of body weight, with 95 % bounds from one test to the next; null where it is not known, or
+ * the push does not show what the calf could do.
+ */
+export function timesBodyWeight(
+  report: TestedPull['report'],
+  u: number | null,
+): { readonly value: number; readonly low: number; readonly high: number } | null {
   const { net, rule } = report.score;
   const times = report.derived?.bestMean?.timesBodyWeight ?? null;
   // what pain ended, or is not interpreted, is not held against a target
   if (net === null || times === null || u === null || rule !== 'best-mean' || report.end.class !== 'capacity')
     return null;
   const half = (reach * u * times.value) / net.value;
+  return { value: times.value, low: times.value - half, high: times.value + half };
+}
+
+function legLine(side: Side, { report }: TestedPull, u: number | null): string | null {
+  const times = timesBodyWeight(report, u);
+  if (times === null) return null;
   return fill(TARGET_WORDS.leg, {
     leg: capital(SUMMARY_WORDS[side].text),
     value: decimal(times.value, 2),
-    low: decimal(times.value - half, 2),
-    high: decimal(times.value + half, 2),
+    low: decimal(times.low, 2),
+    high: decimal(times.high, 2),
   });
 }
 

@@ -37,6 +37,7 @@ export const COURSE_WORDS = sentences('screen.course', {
   run: 'Run',
   'questionnaire-total': 'Questionnaire',
   note: 'Note',
+  target: 'Target',
 
   'raises-of': 'Heel raises: {what}.',
   'pushes-of': 'Pushes: {what}.',
@@ -73,6 +74,7 @@ export const COURSE_WORDS = sentences('screen.course', {
   changed: 'changed by the clinician',
   'pain-during': 'Pain during it: {value} of 10.',
   exertion: 'Effort: {value} of 10.',
+  'target-of': '{test}, {side}: {value} {unit}.',
   'total-of': '{questionnaire} ({version}): {total}.',
   left: 'left',
   right: 'right',
@@ -112,6 +114,10 @@ export const LOG_WORDS = sentences('screen.log', {
   'repetitions-field': 'Repetitions in a set',
   'load-field': 'Load carried, kg',
   'text-field': 'Note',
+  'which-test': 'In which test?',
+  'target-repetitions': 'To reach, repetitions',
+  'target-times-body-weight': 'To reach, times body weight',
+  'target-help': 'What you and the person agreed on. No figure is proposed, and it is no pass mark.',
 
   'day-missing': 'A day is needed.',
   'nothing-told': 'At least one answer is needed.',
@@ -119,6 +125,7 @@ export const LOG_WORDS = sentences('screen.log', {
   'whole-wrong': 'A whole number is needed here, from one on.',
   'time-or-way': 'A time, a way or both are needed.',
   'what-missing': 'What was done is needed.',
+  'target-missing': 'What is to be reached is needed: none is proposed.',
   'text-missing': 'There is nothing in the note yet.',
 
   'ask-twice': 'For {day} there is one already: {what} Is this a second one, or does it correct the first?',
