@@ -1,5 +1,5 @@
 import { type ChangeZone, type LegCourse, legOverVisits, type SetBlock, type VisitResult } from '@surae/analysis';
-import { FLOOR, PROTOCOLS } from '@surae/shared';
+import { FEATURE_WORDS, FLOOR, PROTOCOLS } from '@surae/shared';
 import { expect, test } from 'vitest';
 import {
   differenceWords,
@@ -129,23 +129,26 @@ test('an earlier set that shows something else than what the calf could do stand
   expect(apart[0].why).toBe('A leg stopped for pain: its result is what was tolerated.');
 });
 
-test('features that matter have names, codes have words, and fine settings are counted', () => {
+test('every setting of a protocol of raises has a name, codes have words, and what is unknown is counted', () => {
   const same = { protocol: 'a', version: '1', placement: 'heel', origin: 'simulated' };
   const differ = identityDifferences(
-    { ...same, 'parameter.surface': 'floor', 'parameter.leanMost': '10 deg', 'parameter.gapMost': null },
+    { ...same, 'parameter.surface': 'floor', 'parameter.leanMost': '10 deg', 'parameter.ofTomorrow': null },
     {
       ...same,
       placement: 'foot',
       'parameter.surface': 'incline10',
       'parameter.leanMost': '8 deg',
-      'parameter.gapMost': '1',
+      'parameter.ofTomorrow': '1',
     },
   );
   expect(differenceWords(differ)).toEqual([
     'place of the sensor: string at the heel then, top of the foot now',
     'surface: level floor then, 10 degree board now',
-    '2 further settings of the protocol',
+    'most lean of the trunk: 10 deg then, 8 deg now',
+    '1 further settings of the protocol',
   ]);
+  const settings = PROTOCOLS.flatMap(({ parameters }) => Object.keys(parameters));
+  expect(settings.filter((name) => !Object.hasOwn(FEATURE_WORDS, `parameter.${name}`))).toEqual([]);
   expect(PROTOCOLS.length).toBeGreaterThan(1);
 });
 

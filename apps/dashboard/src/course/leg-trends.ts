@@ -124,7 +124,7 @@ function legTrend(
   const visit = visits[at];
   if (visit === undefined) return [];
   const compared = comparedBy(test)(visit, person, visits.slice(0, at), own);
-  const [past, view] = [compared.pasts[side], pastViews(compared).find((one) => one.side === side)];
+  const [past, view] = [compared.pasts[side], pastViews(compared, test).find((one) => one.side === side)];
   if (past === undefined || view === undefined) return [];
   const { unit } = past.now.result;
   const words = compared.wordsOf(unit);

@@ -32,6 +32,7 @@ import type { AnyCompared, Compared, Finding, PastCompared, Tested } from './com
 import { type GroupView, groupView, placeOf } from './group-view.ts';
 import { type LegSentences, legView, pullLegView } from './leg-view.ts';
 import { type PastView, type PastVisit, pastView } from './past-view.ts';
+import { setUpSince } from './set-up-since.ts';
 import { type SideView, sideView } from './side-view.ts';
 import { type TargetView, targetView } from './target-view.ts';
 import { disagreements, type LegAnswers } from './together.ts';
@@ -115,13 +116,15 @@ function ownError(side: Side, { pasts, own }: Pick<PastCompared, 'pasts' | 'own'
 }
 
 /** Each leg that has a result beside its own earlier visits. */
-export function pastViews(compared: PastCompared): readonly PastView[] {
+export function pastViews(compared: PastCompared, test: TestKind): readonly PastView[] {
   const { found, pasts, wordsOf } = compared;
   return sides.flatMap((side) => {
     const [past, finding] = [pasts[side], found.findings[side]];
-    return past === undefined || finding === null
-      ? []
-      : [viewOfPast(side, past, finding.value.u, wordsOf, ownError(side, compared))];
+    if (past === undefined || finding === null) return [];
+    const view = viewOfPast(side, past, finding.value.u, wordsOf, ownError(side, compared));
+    const last = past.alike.at(-1)?.visit;
+    const otherwise = last && setUpSince(last, past.now.visit, side, test);
+    return [otherwise === undefined ? view : { ...view, lines: [...view.lines, otherwise] }];
   });
 }
 
@@ -162,7 +165,7 @@ function viewOf<Leg extends Tested, Found extends Finding>(
       hangsOnReliability: found.hangsOnReliability,
       words: wordsOf(unit),
     }),
-    pasts: pastViews(compared),
+    pasts: pastViews(compared, test),
     groups,
     target,
     legs: each((side, finding) => ({ side, ...legOf(side, finding) })),
