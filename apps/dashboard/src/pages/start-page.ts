@@ -28,7 +28,7 @@ import {
 } from '../contexts/capabilities.ts';
 import { episodeWords } from '../journey/episode-words.ts';
 import { amendedWords, bodyOf, peopleNamed, sortedVisits } from '../journey/people-list.ts';
-import { type Listed, todayList } from '../journey/today-list.ts';
+import { type Listed, type TodayList, todayList } from '../journey/today-list.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { storeWords } from '../live/store-words.ts';
 import '../parts/backup-reminder.ts';
@@ -58,6 +58,7 @@ export class StartPage extends LitElement {
   @consume({ context: doorContext }) private readonly door!: ClinicDoor;
   @consume({ context: clockContext }) private readonly clock!: HostClock;
   @state() private entries: readonly CaseloadEntry[] | undefined;
+  private today: TodayList = { asking: [], rest: [] };
   /** what was typed to find somebody */
   @state() private sought = '';
   @state() private notKept = false;
@@ -85,6 +86,8 @@ export class StartPage extends LitElement {
 
   private async load(): Promise<void> {
     this.entries = await this.book.caseload();
+    // once for a list, and not with every letter that is sought
+    this.today = todayList(this.entries, this.clock.isoNow());
   }
 
   /** Begins a visit; where one is open, shows that it can be gone on with. The book is asked anew: another window may have begun one. */
@@ -199,12 +202,12 @@ export class StartPage extends LitElement {
   private list(): TemplateResult {
     if (this.entries === undefined) return html`<p class="quiet" role="status">${FRAME_WORDS.loading.text}</p>`;
     if (this.entries.length === 0) return html`<p>${START_WORDS.nobody.text}</p>`;
-    const found = peopleNamed(this.entries, this.sought);
-    const { asking, rest } = todayList(found, this.clock.isoNow());
+    const asking = peopleNamed(this.today.asking, this.sought);
+    const rest = peopleNamed(this.today.rest, this.sought);
     return html`${
       this.entries.length > fewPeople
         ? html`<name-search
-              .found=${found.length}
+              .found=${asking.length + rest.length}
               .all=${this.entries.length}
               @name-sought=${(event: NameSought) => (this.sought = event.detail)}
             ></name-search>`
