@@ -88,8 +88,8 @@ export {
   START_NAMES,
   WARM_UP_SENTENCES,
 } from './sentences/pull-sentences.ts';
-export { CHOICE_BLOCK_SENTENCES, CHOICE_REASONS, CHOICE_WORDS } from './sentences/screens/choice-words.ts';
 export { BILATERAL_WORDS, LEGS_BOTH_WORDS } from './sentences/screens/bilateral-words.ts';
+export { CHOICE_BLOCK_SENTENCES, CHOICE_REASONS, CHOICE_WORDS } from './sentences/screens/choice-words.ts';
 export {
   AUDIT_WORDS,
   BANNER_WORDS,

@@ -12,7 +12,7 @@ import {
   type TestKind,
   type Visit,
 } from '@surae/casebook';
-import { PAST_WORDS, RATIO_BLOCK_SENTENCES, TREND_WORDS } from '@surae/shared';
+import { PAST_WORDS, RATIO_BLOCK_SENTENCES, TEST_CHOICE_WORDS, TREND_WORDS } from '@surae/shared';
 import { type WholeLine, wholeLine } from '../legs/leg-change.ts';
 import { type BilateralView, bilateralView } from '../result/bilateral-view.ts';
 import type { PastCompared } from '../result/compared.ts';
@@ -164,7 +164,7 @@ export function testTrends(
       const those = found.filter((one) => one.unit === unit);
       return {
         test,
-        title: capital(TREND_WORDS[test].text),
+        title: capital(TEST_CHOICE_WORDS[test].text),
         lines: those.map(({ line }) => line),
         words: those[0]!.words,
         legs: those.map(({ leg }) => leg),

@@ -1,5 +1,4 @@
 import {
-  acceptedVisit,
   type CasebookPerson,
   casebookOf,
   caseloadOf,
@@ -30,6 +29,5 @@ export function personCourse(
   const person = casebookOf(documents).people.find((one) => one.person.id === personId);
   const entry = caseloadOf(documents).find((one) => one.person.id === personId);
   if (person === undefined || entry === undefined) return null;
-  const visits = person.visits.map((one) => ({ ...one, visit: acceptedVisit(one.visit) }));
-  return { person: { ...person, visits }, own: ownErrorsInUse(own), due: dueToday(entry, isoNow) };
+  return { person, own: ownErrorsInUse(own), due: dueToday(entry, isoNow) };
 }

@@ -143,8 +143,6 @@ export const LOG_WORDS = sentences('screen.log', {
 /** Words of how somebody's tests and mornings went over time. */
 export const TREND_WORDS = sentences('screen.trend', {
   tests: 'Tests over time',
-  'heel-raise': 'Heel raises',
-  isometric: 'Isometric pushes',
   none: 'No test has a result yet.',
   band: 'The shaded band shows what could be chance since its first day. Small marks stand apart: they were done in another way, or do not show what the calf could do, and no line joins them.',
   'table-of': '{test}, {leg}',

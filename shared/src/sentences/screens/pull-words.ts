@@ -2,6 +2,8 @@ import { sentences } from '../sentence.ts';
 
 /** Words for choosing what is tested. */
 export const TEST_CHOICE_WORDS = sentences('screen.test-choice', {
+  'heel-raise': 'heel raises',
+  isometric: 'isometric push (plantarflexion)',
   'after-raises':
     'This leg did heel raises {ago} ago. They cost about 20 % of the greatest force (Sara et al. 2021, PLoS One 16:e0253276): read the result as of a tired calf.',
   'after-pushes': 'This leg did isometric pushes {ago} ago.',

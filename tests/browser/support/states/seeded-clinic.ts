@@ -7,23 +7,38 @@ import { putClinic } from './put-clinic.ts';
 import { type PastName, tellPast } from './seeded-past.ts';
 import { SeededVisit } from './seeded-visits.ts';
 
+/** Who has the visits of today. */
+export const seededPerson = 'Runa Feldt';
+
 type Write = (visit: SeededVisit) => Promise<unknown>;
 
 const both = { left: 'insertion', right: 'insertion' } as const;
+
+async function locked(visit: SeededVisit): Promise<SeededVisit> {
+  return (await (await visit.sore({ left: 'insertion', right: 'no' })).told()).safe(['safety.rupture']);
+}
+
+async function results(visit: SeededVisit): Promise<SeededVisit> {
+  return (await (await (await visit.asked()).done('left')).rested()).done('right', 'pain', 7);
+}
 
 /** Visits of today by the step at which each stands. A new one is a new line; who it is of does not matter. */
 const today = {
   soreness: async () => {},
   history: (visit) => visit.sore(),
   safety: async (visit) => (await visit.sore()).told(),
-  ready: (visit) => visit.asked(),
-  locked: async (visit) =>
-    (await (await visit.sore({ left: 'insertion', right: 'no' })).told()).safe(['safety.rupture']),
+  choice: (visit) => visit.asked(),
+  ready: async (visit) => (await visit.asked()).chose(),
+  'choice-locked': (visit) => locked(visit),
+  locked: async (visit) => (await locked(visit)).chose(),
   ending: async (visit) => (await visit.asked()).stopped('left'),
+  'ending-recorded': async (visit) => (await visit.asked()).stoppedRecorded('left'),
   rest: async (visit) => (await visit.asked()).done('left'),
   'ready-second': async (visit) => (await (await visit.asked()).done('left')).rested(),
   'cut-off': async (visit) => (await visit.asked()).cutOff('left'),
-  result: async (visit) => (await (await (await visit.asked()).done('left')).rested()).done('right', 'pain', 7),
+  result: (visit) => results(visit),
+  plan: async (visit) => (await results(visit)).resultSeen(),
+  'hand-over': async (visit) => (await (await results(visit)).resultSeen()).planned(),
   recorded: async (visit) => (await (await (await visit.asked()).recorded('left')).rested()).recorded('right', 6),
   'push-ready': async (visit) => (await visit.asked({ left: 'no', right: 'insertion' })).pushes(),
   'push-warm-up': async (visit) => (await (await visit.asked()).pushes()).pushesBegun('left'),
@@ -50,7 +65,7 @@ export async function makeClinic(): Promise<{ store: MemoryStore; visits: Seeded
   const past = await tellPast(store);
   await fillDemoClinic(book);
   const { id: personId } = await book.addPerson({
-    name: 'Runa Feldt',
+    name: seededPerson,
     bodyMassKg: 68,
     heelLeverM: 0.17,
     sex: 'women',

@@ -57,6 +57,12 @@ export class SeededVisit {
     return this;
   }
 
+  /** The test of the visit; the step that asks for it is passed. */
+  async chose(): Promise<this> {
+    await this.record({ kind: 'visit-choice', choice: { test: 'heel-raise', protocolId: protocol.id, from: 'other' } });
+    return this;
+  }
+
   /** Every question before a test. */
   async asked(sore?: SoreSides): Promise<this> {
     await this.sore(sore);
@@ -80,8 +86,8 @@ export class SeededVisit {
     return this;
   }
 
-  /** A set with its samples and its end, which the page still has to assess. */
-  async recorded(side: Side, raises = 8): Promise<this> {
+  /** A set with its samples that was stopped; how it ended is not told. Gives its id. */
+  async stoppedRecorded(side: Side, raises = 8): Promise<string> {
     const { trace } = simulateSet({ placement: 'heel', level: 'clean', seed: raises, count: raises });
     const bytesId = await recordedStream(
       await this.book.openBytes(this.id, 'set'),
@@ -89,6 +95,12 @@ export class SeededVisit {
     );
     const setId = await this.record({ kind: 'set-begun', choice: { side, ...heel }, bytesId });
     await this.record({ kind: 'set-stopped', setId, liveCount: raises });
+    return setId;
+  }
+
+  /** A set with its samples and its end, which the page still has to assess. */
+  async recorded(side: Side, raises = 8): Promise<this> {
+    const setId = await this.stoppedRecorded(side, raises);
     await this.record({
       kind: 'set-end',
       setId,
@@ -148,6 +160,18 @@ export class SeededVisit {
 
   async pushesRested(): Promise<this> {
     await this.record({ kind: 'pull-rest-over', restS: 180 });
+    return this;
+  }
+
+  /** The result was looked at; the plan is asked. */
+  async resultSeen(): Promise<this> {
+    await this.record({ kind: 'result-seen' });
+    return this;
+  }
+
+  /** No plan was noted; the visit is to be handed over. */
+  async planned(): Promise<this> {
+    await this.record({ kind: 'visit-plan', planItemIds: [] });
     return this;
   }
 

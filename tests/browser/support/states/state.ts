@@ -1,8 +1,18 @@
 import type { Page } from 'playwright-core';
-import { type SeededName, type SeededVisits, seedClinic } from './seeded-clinic.ts';
+import { type SeededName, type SeededVisits, seedClinic, seededPerson } from './seeded-clinic.ts';
 
 /** A part of the dashboard that is looked at as a whole. */
-export type Area = 'start' | 'visit' | 'test' | 'result' | 'pushes' | 'comparisons' | 'sensors' | 'files' | 'clinic';
+export type Area =
+  | 'start'
+  | 'visit'
+  | 'test'
+  | 'result'
+  | 'course'
+  | 'pushes'
+  | 'comparisons'
+  | 'sensors'
+  | 'files'
+  | 'clinic';
 
 /** A page in a state of its own. */
 export interface State {
@@ -45,6 +55,14 @@ export class Stand {
   /** Goes to a visit of the seeded clinic, which stands at the step that it is named after. */
   async visit(name: SeededName, element: string, page: 'visit' | 'legs' = 'visit'): Promise<void> {
     await this.go(`#/${page}/${(await this.seeded())[name]}`, element);
+  }
+
+  /** Goes by a link of the first page to what is told of the one who has the visits of today. */
+  async ofPerson(link: { readonly text: string }, element: string): Promise<void> {
+    await this.seeded();
+    await this.go('#/', 'start-page');
+    await this.page.getByRole('link', { name: link.text.replace('{name}', seededPerson) }).click();
+    await this.page.locator(element).waitFor();
   }
 
   /** Ids of the visits of the seeded clinic, which comes in the place of the demo clinic when it is first asked for. */

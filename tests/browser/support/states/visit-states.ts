@@ -1,10 +1,18 @@
 import {
+  CHOICE_WORDS,
+  COURSE_WORDS,
   END_CHOICES,
-  ENDING_WORDS,
+  EPISODE_LINE_WORDS,
   FRAME_WORDS,
+  HAND_OVER_WORDS,
+  HAND_VERDICT_WORDS,
+  HAND_WORDS,
   HISTORY_WORDS,
   KEEP_WORDS,
+  LADDER_WORDS,
+  PLAN_CHOICES,
   READY_WORDS,
+  REDO_REASONS,
   RESULT_WORDS,
   SORENESS_WORDS,
   START_WORDS,
@@ -32,12 +40,10 @@ export const visitStates: readonly State[] = [
   { name: 'history-told', area: 'visit', reach: tellHistory },
   { name: 'safety', area: 'visit', reach: (at) => at.visit('safety', 'safety-step') },
   { name: 'safety-ticked', area: 'visit', reach: tickLines },
+  { name: 'choice', area: 'visit', reach: (at) => at.visit('choice', 'choice-step') },
+  { name: 'ladder', area: 'visit', reach: tryLadder },
+  { name: 'choice-blocked', area: 'visit', reach: showBlocked },
   { name: 'ready', area: 'visit', reach: (at) => at.visit('ready', 'set-ready') },
-  {
-    name: 'ready-protocols',
-    area: 'visit',
-    reach: ({ page }) => page.getByText(READY_WORDS['other-protocol'].text).click(),
-  },
   {
     name: 'ready-file-refused',
     area: 'visit',
@@ -58,16 +64,22 @@ export const visitStates: readonly State[] = [
   { name: 'ending', area: 'test', reach: (at) => at.visit('ending', 'ending-step') },
   { name: 'ending-pain', area: 'test', reach: (at) => chooseEnd(at, 'pain') },
   { name: 'ending-safety', area: 'test', reach: (at) => chooseEnd(at, 'safety') },
+  { name: 'ending-verdict', area: 'test', reach: judgeByHand },
   {
     name: 'ending-again',
     area: 'test',
-    reach: ({ page }) => page.getByRole('button', { name: ENDING_WORDS.redo.text }).click(),
+    reach: ({ page }) => page.getByRole('button', { name: REDO_REASONS.interrupted.text }).click(),
   },
+  { name: 'running-by-hand', area: 'test', reach: countByHand },
   { name: 'rest', area: 'test', reach: (at) => at.visit('rest', 'rest-step') },
   { name: 'ready-second', area: 'test', reach: (at) => at.visit('ready-second', 'set-ready') },
   { name: 'result', area: 'result', reach: (at) => at.visit('result', 'result-step') },
   { name: 'result-details', area: 'result', reach: showDetails },
+  { name: 'plan', area: 'result', reach: choosePlan },
+  { name: 'hand-over', area: 'result', reach: (at) => at.visit('hand-over', 'hand-over-step') },
   { name: 'result-closed', area: 'result', reach: closeVisit },
+  { name: 'course', area: 'course', reach: (at) => at.ofPerson(COURSE_WORDS['link-of'], 'course-page h1') },
+  { name: 'episode', area: 'course', reach: (at) => at.ofPerson(EPISODE_LINE_WORDS['link-of'], 'episode-page h1') },
   { name: 'legs', area: 'result', reach: (at) => at.visit('change', 'legs-page h1', 'legs') },
   { name: 'legs-both-sore', area: 'result', reach: (at) => at.visit('both-sore-pain', 'legs-page h1', 'legs') },
 ];
@@ -169,6 +181,33 @@ async function chooseEnd({ page }: Stand, reason: 'pain' | 'safety'): Promise<vo
   await page.getByRole('radio', { name: END_CHOICES[reason].text, exact: true }).click();
 }
 
+async function tryLadder({ page }: Stand): Promise<void> {
+  await page.getByRole('button', { name: LADDER_WORDS.open.text }).click();
+  const leg = page.getByRole('region', { name: LADDER_WORDS.left.text });
+  await leg.getByRole('button', { name: TEST_WORDS['pain-value'].text.replace('{value}', '1'), exact: true }).click();
+  await leg.getByRole('button', { name: LADDER_WORDS['could-not'].text }).click();
+  await leg.getByRole('button', { name: LADDER_WORDS['sudden-yes'].text }).click();
+  await leg.getByRole('alert').waitFor();
+}
+
+async function showBlocked(at: Stand): Promise<void> {
+  await at.visit('choice-locked', 'choice-step');
+  await at.page.getByText(CHOICE_WORDS.blocked.text).click();
+}
+
+async function judgeByHand(at: Stand): Promise<void> {
+  await at.visit('ending-recorded', 'ending-step');
+  const marks = at.page.getByRole('button', { name: words(HAND_VERDICT_WORDS.mark) });
+  await marks.first().click();
+}
+
+async function countByHand(at: Stand): Promise<void> {
+  await at.visit('ready', 'set-ready');
+  await at.page.getByRole('radio', { name: HAND_WORDS.source.text }).check();
+  await at.page.getByRole('button', { name: READY_WORDS.begin.text }).click();
+  await at.page.getByRole('button', { name: HAND_WORDS['tap-label'].text }).click();
+}
+
 async function showDetails(at: Stand): Promise<void> {
   await at.visit('recorded', 'result-step');
   await waitForResult(at.page);
@@ -176,7 +215,12 @@ async function showDetails(at: Stand): Promise<void> {
   await at.page.getByRole('button', { name: RESULT_WORDS['save-report'].text }).nth(1).waitFor();
 }
 
+async function choosePlan(at: Stand): Promise<void> {
+  await at.visit('plan', 'plan-step');
+  await at.page.getByRole('button', { name: PLAN_CHOICES.holds.text }).click();
+}
+
 async function closeVisit({ page }: Stand): Promise<void> {
-  await page.getByRole('button', { name: RESULT_WORDS.close.text }).click();
+  await page.getByRole('button', { name: HAND_OVER_WORDS.nothing.text }).click();
   await page.getByText(RESULT_WORDS.closed.text).waitFor();
 }
