@@ -1,4 +1,5 @@
-// npm run bench: how fast the things are that have to be fast, each beside a named yardstick, in one run.
+// npm run bench: how fast the things are that have to be fast, each beside a named yardstick, in one run; -- page measures the
+// page alone.
 // Equal results are proved before anything is timed; a difference stops the run. Needs a build.
 import { existsSync } from 'node:fs';
 import { cpus } from 'node:os';
@@ -9,6 +10,11 @@ process.chdir(fileURLToPath(new URL('../..', import.meta.url)));
 if (!existsSync('packages/analysis/dist/index.js') || !existsSync('packages/records/dist/index.js')) {
   console.error('The packages are not built. Run: npm run build');
   process.exit(1);
+}
+
+if (process.argv[2] === 'page') {
+  await (await import('./page.mjs')).benchPage();
+  process.exit();
 }
 
 const { benchBlockCore } = await import('./block-core.mjs');

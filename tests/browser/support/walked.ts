@@ -1,9 +1,13 @@
 import type { Page } from 'playwright-core';
-import { tooWide } from './fits-page.ts';
+import { cutOff, tooWide } from './fits-page.ts';
 import { type State, walkList } from './states/state.ts';
+import { tabStops } from './tab-stops.ts';
+import { moving, smallTargets } from './targets.ts';
 import { violations } from './violations.ts';
 
 const narrow = { width: 360, height: 740 };
+/** What is left of a desk of 1280 x 900 where the browser shows everything twice as large. */
+const zoomed = { width: 640, height: 450 };
 const wide = { width: 1280, height: 900 };
 
 /** Everything that breaks a rule in any of these states, on both papers, and the names of the states. */
@@ -24,6 +28,11 @@ export async function walked(
     // the other paper changes colours and nothing else
     add('dark', await violations(page, ['color-contrast', 'link-in-text-block']));
     await page.emulateMedia({ colorScheme: 'light' });
+    add('target', await smallTargets(page));
+    add('tab', await tabStops(page));
+    add('motion', await moving(page));
+    await page.setViewportSize(zoomed);
+    add('zoomed to 200 %', [...(await tooWide(page)), ...(await cutOff(page))]);
     await page.setViewportSize(narrow);
     for (const size of ['100%', '200%']) {
       await page.evaluate((wanted) => (document.documentElement.style.fontSize = wanted), size);

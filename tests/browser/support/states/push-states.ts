@@ -39,6 +39,8 @@ async function refuseFile({ page }: Stand): Promise<void> {
 }
 
 async function stopTrial({ page }: Stand): Promise<void> {
+  // with fewer samples there would be no trial at all
+  await page.waitForTimeout(1000);
   await page.keyboard.press(' ');
   await waitForVerdict(page);
 }
