@@ -110,6 +110,7 @@ export {
   TOGETHER_WORDS,
 } from './sentences/screens/compare-words.ts';
 export { COURSE_WORDS, LOG_WORDS, TREND_WORDS } from './sentences/screens/course-words.ts';
+export { CONTACT_WORDS } from './sentences/screens/contact-words.ts';
 export { DEVICE_ERRORS, SOURCE_ERRORS, STORE_ERRORS } from './sentences/screens/device-words.ts';
 export { END_CHOICES, ENDING_WORDS, REDO_REASONS, STOP_STEPS } from './sentences/screens/ending-words.ts';
 export { EPISODE_LINE_WORDS } from './sentences/screens/episode-line-words.ts';
@@ -128,6 +129,7 @@ export { HISTORY_WORDS } from './sentences/screens/history-words.ts';
 export { IMPORT_WORDS } from './sentences/screens/import-words.ts';
 export { LADDER_WORDS } from './sentences/screens/ladder-words.ts';
 export { LEGS_FLAG_WORDS, LEGS_WORDS } from './sentences/screens/legs-words.ts';
+export { HOME_WORDS, MORNING_CHOICES, MORNINGS_IN_WORDS } from './sentences/screens/morning-words.ts';
 export { OWN_ERROR_WORDS } from './sentences/screens/own-error-words.ts';
 export { PLAN_CHOICES, PLAN_WORDS } from './sentences/screens/plan-words.ts';
 export {

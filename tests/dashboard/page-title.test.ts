@@ -11,11 +11,11 @@ test('pages without a visit have their heading for a title', () => {
 
 test('a step is named with its place, and no two steps of a visit share a title', () => {
   const visit = madeVisit();
-  expect(visitTitle(visit, currentStep(visit))).toBe('Soreness, step 1 of 10 · Surae');
+  expect(visitTitle(visit, currentStep(visit))).toBe('Soreness, step 1 of 12 · Surae');
   const titles = stepsOf(visit).map((step) => visitTitle(visit, step));
-  expect(titles[4]).toBe('Left leg: set, step 5 of 10 · Surae');
-  expect(titles.at(-1)).toBe('Result, step 10 of 10 · Surae');
-  expect(new Set(titles).size).toBe(10);
+  expect(titles[4]).toBe('Left leg: set, step 5 of 12 · Surae');
+  expect(titles.at(-1)).toBe('Hand over, step 12 of 12 · Surae');
+  expect(new Set(titles).size).toBe(12);
 });
 
 test('a step beside the way has no place', () => {

@@ -70,6 +70,7 @@ export const SAMPLE_BODIES: Readonly<Record<string, Json>> = {
     side: null,
     note: null,
   },
+  'clinic-contact': { name: 'Practice at the mill', telephone: '+41 00 000 00 00' },
   'person-erased': { documents: 12, streams: 2, bytes: 81_920 },
   'clock-set-back': { wasAt: '2026-03-01T09:00:00+01:00', isAt: '2026-02-01T09:00:00+01:00' },
   'audit-entry': { what: 'removed', subject: 'p', counts: { documents: 12, streams: 2 } },

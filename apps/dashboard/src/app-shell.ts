@@ -238,6 +238,9 @@ export class AppShell extends LitElement {
       case 'course':
         void import('./pages/course-page.ts');
         return html`<course-page .personId=${this.route.personId}></course-page>`;
+      case 'mornings':
+        void import('./pages/mornings-page.ts');
+        return html`<mornings-page .personId=${this.route.personId}></mornings-page>`;
       case 'own-errors':
         void import('./pages/own-errors-page.ts');
         return html`<own-errors-page></own-errors-page>`;

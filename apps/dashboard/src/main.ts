@@ -1,5 +1,6 @@
 import './checks-without-eval.ts';
 import { ContextProvider } from '@lit/context';
+import { HOME_WORDS } from '@surae/shared';
 import { freshLog, IndexedDbStore, MemoryStore, type RecordStore } from '@surae/storage';
 import './app-shell.ts';
 import { QueuedAssessor } from './assess/queued-assessor.ts';
@@ -135,10 +136,31 @@ door.addEventListener('clinic-changed', () => {
 // before anything else is written; what is read need not wait for it
 void freshLog();
 
+/** What the address of somebody who was tested holds; undefined in a clinic. */
+const homeCode = /^#\/mine\/(.+)$/.exec(location.hash)?.[1];
+
+/** The pages that somebody takes home: no clinic is opened, and no store is looked at. */
+async function showHome(code: string): Promise<void> {
+  await import('./home/home-page.ts');
+  const page = document.createElement('home-page') as HTMLElement & {
+    code: string;
+    memory: Storage;
+    today: () => string;
+  };
+  Object.assign(page, { code, memory: localStorage, today: () => isoNow().slice(0, 10) });
+  document.title = HOME_WORDS.title.text;
+  host.replaceChildren(page);
+}
+
 const goesOnWithDemo = sessionStorage.getItem(demoChosen) !== null;
 // one that was here and is gone is missed at the door
 const hasOwn = async (): Promise<boolean> => ownOpened(localStorage) !== null || (await hasOwnDatabase());
-if (goesOnWithDemo || !(await hasOwn())) await door.openDemo();
+addEventListener('hashchange', () => {
+  // from a page of somebody's own to a clinic, or back, nothing is taken along
+  if (location.hash.startsWith('#/mine/') !== (homeCode !== undefined)) location.reload();
+});
+if (homeCode !== undefined) await showHome(homeCode);
+else if (goesOnWithDemo || !(await hasOwn())) await door.openDemo();
 else await show(null);
 
 if ('serviceWorker' in navigator && import.meta.env.PROD) void navigator.serviceWorker.register('./sw.js');

@@ -9,6 +9,7 @@ import {
   FRAME_WORDS,
   IMPORT_WORDS,
   LEGS_WORDS,
+  MORNINGS_IN_WORDS,
   OWN_ERROR_WORDS,
   SENSOR_WORDS,
   START_WORDS,
@@ -39,6 +40,7 @@ const titles = {
   describe: DESCRIBE_WORDS.title,
   legs: LEGS_WORDS.title,
   course: COURSE_WORDS.title,
+  mornings: MORNINGS_IN_WORDS.title,
   lost: FRAME_WORDS['lost-title'],
 } as const;
 

@@ -25,6 +25,8 @@ export type Route =
   | { readonly page: 'legs'; readonly visitId: string; readonly at?: GivenAs }
   /** everything of one person on one line of time */
   | { readonly page: 'course'; readonly personId: string }
+  /** mornings that somebody gives back */
+  | { readonly page: 'mornings'; readonly personId: string }
   | { readonly page: 'lost' };
 
 /** The place that a hash names. */
@@ -50,6 +52,7 @@ export function routeOf(hash: string): Route {
   if (id !== undefined && parts[0] === 'visit') return { page: 'visit', visitId: id };
   if (id !== undefined && parts[0] === 'legs') return { page: 'legs', visitId: id };
   if (id !== undefined && parts[0] === 'course') return { page: 'course', personId: id };
+  if (id !== undefined && parts[0] === 'mornings') return { page: 'mornings', personId: id };
   if (id !== undefined && parts[0] === 'erase') return { page: 'erase', personId: id };
   if (id !== undefined && parts[0] === 'episode') return { page: 'episode', personId: id };
   if (id !== undefined && parts[0] === 'sensors') return { page: 'sensors', visitId: id };
@@ -80,6 +83,7 @@ export function hashOf(route: Route): string {
     case 'erase':
     case 'course':
     case 'episode':
+    case 'mornings':
       return place(route.page, route.personId);
     case 'sensors':
       return place('sensors', route.visitId);

@@ -76,7 +76,7 @@ export {
 } from './history.ts';
 export { isJudgedByHand } from './judged-by-hand.ts';
 export { type BodyKind, bodyVersion } from './kinds/body-kind.ts';
-export type { AuditEntry, ReliabilitySet } from './kinds/clinic-kinds.ts';
+export type { AuditEntry, ClinicContact, ReliabilitySet } from './kinds/clinic-kinds.ts';
 export { documentJsonSchema } from './kinds/document-schema.ts';
 export { kindOf, kinds } from './kinds/kinds.ts';
 export type {

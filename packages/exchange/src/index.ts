@@ -36,6 +36,17 @@ export {
 } from './fhir/codes.ts';
 export { healthRecord } from './fhir/health-record.ts';
 export { type Sampled, sampledOf } from './fhir/sampled.ts';
+export {
+  type Handout,
+  type HandoutLeg,
+  handoutCode,
+  handoutOfCode,
+  type Morning,
+  morningsCode,
+  morningsOfCode,
+  type Stiffness,
+} from './handout/handout.ts';
+export { openedCode, sealedCode } from './handout/sealed-code.ts';
 export { filled, ofTen, percentWithInterval, withInterval, withUncertainty } from './letter/figures.ts';
 export { legLines } from './letter/leg-lines.ts';
 export { type Letter, letterOf, letterParagraphs } from './letter/letter.ts';

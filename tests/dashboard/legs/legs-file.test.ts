@@ -26,8 +26,8 @@ test('everything that the page says stands in the file, the red flags before all
   const given = await view();
   const text = shown(contentOf(given));
   for (const sentence of given.tests.flatMap(({ sentences }) => sentences)) expect(text).toContain(escaped(sentence));
-  for (const flag of redFlags().lines) expect(text).toContain(flag);
-  expect(text.trim().startsWith(redFlags().title)).toBe(true);
+  for (const flag of redFlags(null).lines) expect(text).toContain(flag);
+  expect(text.trim().startsWith(redFlags(null).title)).toBe(true);
   expect(text).toContain('Supports a clinician&#39;s judgement. Not a diagnosis.');
   expect(contentOf(given).match(/<svg /g)).toHaveLength(2);
 });
@@ -46,6 +46,7 @@ test('whatever the data hold, none of it becomes markup', async () => {
   const evil = `"><script>alert('&')</script>`;
   const points = [0, 1].map((day) => ({ day, at: '2026-03-02', value: 3 }));
   const hostile: LegsView = {
+    contact: { name: evil, telephone: evil },
     at: given.at,
     day: evil,
     notes: [evil],
@@ -94,4 +95,9 @@ test('its colours are those of the light paper of the page', () => {
 test('a visit in which nothing was measured says so', async () => {
   const { visit, person, earlier } = await made({ day: '2026-03-02' });
   expect(shown(contentOf(legsView(visit, person, earlier)))).toContain('Nothing was measured in this visit.');
+});
+
+test('whom the clinic named stands in the file, and cannot become markup', async () => {
+  const text = contentOf({ ...(await view()), contact: { name: 'Mill <b>&</b> Co', telephone: '000 11 22' } });
+  expect(text).toContain('ring Mill &lt;b&gt;&amp;&lt;/b&gt; Co, 000 11 22, today');
 });

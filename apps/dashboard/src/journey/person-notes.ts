@@ -1,11 +1,11 @@
-import { type Entry, entryOf, type PlanItem } from '@surae/casebook';
+import { type ClinicContact, type Entry, entryOf, type MorningCheck, type PlanItem } from '@surae/casebook';
 import type { Json } from '@surae/storage';
 import type { BookHand } from './taken-shelf.ts';
 
 /** A plan item with the id of its document. */
 export type PlanEntry = Entry<PlanItem>;
 
-/** What is kept of a person beside the visits, and what takes a document back. */
+/** What is kept beside the visits, of a person and of the clinic, and what takes a document back. */
 export class PersonNotes {
   private readonly hand: BookHand;
 
@@ -27,6 +27,30 @@ export class PersonNotes {
     }
     await this.remove(before, 'planned-anew');
     return ids;
+  }
+
+  /** Whom somebody who was tested rings; null until the clinic said so. */
+  async contact(): Promise<ClinicContact | null> {
+    const last = (await this.hand.read({ kind: 'clinic-contact' })).at(-1);
+    return last === undefined ? null : entryOf<ClinicContact>(last).body;
+  }
+
+  /** Keeps whom to ring in place of what was said before. */
+  async keepContact({ name, telephone }: ClinicContact): Promise<void> {
+    await this.hand.add({ kind: 'clinic-contact', schema: 1, about: null, body: { name, telephone } });
+  }
+
+  /** Mornings of a person that count. */
+  async mornings(personId: string): Promise<readonly Entry<MorningCheck>[]> {
+    return (await this.hand.read({ kind: 'morning-check', about: personId })).map((one) => entryOf<MorningCheck>(one));
+  }
+
+  /** Keeps a morning in place of what is said to be replaced. */
+  async keepMorning(personId: string, morning: MorningCheck, replaces: readonly string[]): Promise<void> {
+    const { left, right } = morning.pain;
+    const body = { ...morning, pain: { left, right } };
+    await this.hand.add({ kind: 'morning-check', schema: 1, about: personId, body });
+    await this.remove(replaces, 'told-anew');
   }
 
   /** What of a plan still counts, in its order. */

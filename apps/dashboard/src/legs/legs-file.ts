@@ -47,8 +47,8 @@ function testMarkup({ title, sentences, figures, lines, words }: LegsTest): stri
   ];
 }
 
-function flagMarkup(): string[] {
-  const { title, emergency, ring, lines } = redFlags();
+function flagMarkup({ contact }: LegsView): string[] {
+  const { title, emergency, ring, lines } = redFlags(contact);
   return [
     '<section class="flags">',
     element('h2', title),
@@ -97,7 +97,7 @@ export function legsFile(view: LegsView): SavedFile {
     '</head>',
     '<body>',
     '<main>',
-    ...flagMarkup(),
+    ...flagMarkup(view),
     element('h1', LEGS_WORDS.title.text),
     element('p', view.day, 'quiet'),
     ...view.notes.map((note) => element('p', note)),

@@ -1,5 +1,6 @@
 import type { Side } from '@surae/analysis';
 import {
+  type ClinicContact,
   noOwnErrors,
   type OwnErrorsInUse,
   type Person,
@@ -33,6 +34,8 @@ export interface LegsTest {
 
 /** What somebody is shown of their own visit. It knows no name and no day of birth. */
 export interface LegsView {
+  /** whom to ring, as the clinic said; null where it did not */
+  readonly contact: ClinicContact | null;
   /** the time of the visit as it was written */
   readonly at: string;
   readonly day: string;
@@ -129,6 +132,7 @@ export function legsView(
   person: Person,
   earlier: readonly Visit[],
   own: OwnErrorsInUse = noOwnErrors,
+  contact: ClinicContact | null = null,
 ): LegsView {
   const sets = sides.flatMap((side) => [setOf(visit, side) ?? [], pullSetOf(visit, side) ?? []].flat());
   const tests = testsOf(visit).flatMap((test): LegsTest[] => {
@@ -137,7 +141,8 @@ export function legsView(
     const [figures] = (isRaise ? twoLegFigures : pullFigures)(visit);
     if (!isTested(legs) || figures === undefined) return [];
     const isAssessed = sides.some((side) => (isRaise ? setOf : pullSetOf)(visit, side)?.report != null);
-    const compare: (...of: Parameters<typeof legsView>) => AnyCompared = isRaise ? comparedRaises : comparedPushes;
+    const compare: (visit: Visit, person: Person, earlier: readonly Visit[], own: OwnErrorsInUse) => AnyCompared =
+      isRaise ? comparedRaises : comparedPushes;
     const compared = isAssessed ? compare(visit, person, earlier, own) : null;
     const name = isRaise ? LEGS_WORDS.count.text : fill(LEGS_WORDS.force, { unit: figures.unit });
     const note = figures.unit === 'N' ? [LEGS_WORDS.newton.text] : [];
@@ -148,6 +153,7 @@ export function legsView(
     return [testView(test, legs, { ...figures, title: name }, compared, note, bothSore)];
   });
   return {
+    contact,
     at: visit.begunAt,
     day: fill(LEGS_WORDS.day, { day: dayOf(visit.begunAt) }),
     notes: [

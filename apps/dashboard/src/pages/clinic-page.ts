@@ -1,5 +1,5 @@
 import { consume } from '@lit/context';
-import { CLINIC_WORDS, DOOR_WORDS } from '@surae/shared';
+import { CLINIC_WORDS, CONTACT_WORDS, DOOR_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { authorFrom, longestCode } from '../clinic/author-code.ts';
@@ -8,6 +8,7 @@ import { type DeviceSettings, keepSettings, keptSettings, lockChoices } from '..
 import { askToKeep, isPromised } from '../clinic/storage-promise.ts';
 import { clockContext, doorContext, type HostClock } from '../contexts/capabilities.ts';
 import { storeWords } from '../live/store-words.ts';
+import '../parts/contact-setting.ts';
 import '../parts/chip-choice.ts';
 import type { ChipChosen } from '../parts/chip-choice.ts';
 import '../parts/clinic-backup.ts';
@@ -98,6 +99,10 @@ export class ClinicPage extends LitElement {
         isOwn ? nothing : html`<button type="button" @click=${() => void this.door.lock()}>${words.leave.text}</button>`
       }
       ${isOwn ? html`${this.who()} ${this.lock()} ${this.keptHere()}` : nothing}
+      <section>
+        <h2>${CONTACT_WORDS.title.text}</h2>
+        <contact-setting></contact-setting>
+      </section>
       <section>
         <h2>${words['backup-title'].text}</h2>
         <clinic-backup

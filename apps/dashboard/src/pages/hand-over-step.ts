@@ -1,6 +1,6 @@
 import { consume } from '@lit/context';
 import type { HandedAs, Visit } from '@surae/casebook';
-import { HAND_OVER_WORDS, PLAN_WORDS, STEP_WORDS } from '@surae/shared';
+import { HAND_OVER_WORDS, MORNING_CHOICES, MORNINGS_IN_WORDS, PLAN_WORDS, STEP_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { bookContext } from '../contexts/capabilities.ts';
@@ -11,7 +11,7 @@ import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 
 /** What can be given; the first is the main one. */
-const ways = ['print', 'file'] as const satisfies readonly HandedAs[];
+const ways = ['print', 'file', 'code'] as const satisfies readonly HandedAs[];
 
 /** Ends the visit with one press, which says how somebody was given what was found. */
 @customElement('hand-over-step')
@@ -26,6 +26,16 @@ export class HandOverStep extends LitElement {
         margin: 0 0 var(--gap-6);
         padding-inline-start: 1.2em;
       }
+      .legend {
+        font-weight: 600;
+      }
+      .choices button {
+        font-size: var(--size-1);
+        text-align: start;
+      }
+      .choices + .quiet {
+        margin-block: var(--gap-3) var(--gap-6);
+      }
       .go {
         display: grid;
         gap: var(--gap-3);
@@ -37,6 +47,8 @@ export class HandOverStep extends LitElement {
   @property({ attribute: false }) visit!: Visit;
   @consume({ context: bookContext }) private readonly book!: VisitBook;
   @state() private plan: readonly PlanEntry[] = [];
+  /** codes of the sentences for the mornings that are confirmed */
+  @state() private lines: readonly string[] = [];
   @state() private failed = false;
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -62,6 +74,16 @@ export class HandOverStep extends LitElement {
               )}
             </ul>`
       }
+      <p class="legend" id="confirm">${MORNINGS_IN_WORDS.confirm.text}</p>
+      <div class="choices" role="group" aria-labelledby="confirm">
+        ${Object.entries(MORNING_CHOICES).map(
+          ([code, { text }]) =>
+            html`<button type="button" aria-pressed=${this.lines.includes(code)} @click=${() => this.turn(code)}>
+              ${text}
+            </button>`,
+        )}
+      </div>
+      <p class="quiet">${this.lines.length === 0 ? MORNINGS_IN_WORDS['confirm-none'].text : nothing}</p>
       <div class="go">
         <p>${words.explain.text}</p>
         ${this.failed ? html`<p class="voice" role="alert">${STEP_WORDS['not-kept'].text}</p>` : nothing}
@@ -76,11 +98,15 @@ export class HandOverStep extends LitElement {
     `;
   }
 
+  private turn(code: string): void {
+    this.lines = this.lines.includes(code) ? this.lines.filter((one) => one !== code) : [...this.lines, code];
+  }
+
   /** Closed first, and shown then: the page for the patient stands on a closed visit. */
   private async end(how: HandedAs): Promise<void> {
     const { id: visitId } = this.visit;
     try {
-      await this.book.record(visitId, { kind: 'visit-closed', how, lines: [] });
+      await this.book.record(visitId, { kind: 'visit-closed', how, lines: this.lines });
     } catch {
       this.failed = true;
       return;

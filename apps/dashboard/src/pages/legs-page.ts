@@ -1,10 +1,13 @@
 import { consume } from '@lit/context';
-import { FRAME_WORDS, LEGS_WORDS, SCOPE_SENTENCES } from '@surae/shared';
+import type { ClinicContact, Visit } from '@surae/casebook';
+import { handoutCode } from '@surae/exchange';
+import { FRAME_WORDS, HOME_WORDS, LEGS_WORDS, SCOPE_SENTENCES } from '@surae/shared';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { ClinicDoor } from '../clinic/clinic-door.ts';
 import { bookContext, doorContext } from '../contexts/capabilities.ts';
 import { focusHeading } from '../heading-focus.ts';
+import { handoutOf } from '../home/handout-of.ts';
 import { openedVisit } from '../journey/opened-visit.ts';
 import { ReadsInOrder } from '../journey/reads-in-order.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
@@ -15,6 +18,7 @@ import type { Picture } from '../legs/picture.ts';
 import { redFlags } from '../legs/red-flags.ts';
 import { twoLines } from '../legs/two-lines.ts';
 import { twoMarks } from '../legs/two-marks.ts';
+import '../parts/data-code.ts';
 import { drawnPicture } from '../parts/drawn-picture.ts';
 import { saveFile } from '../result/save-file.ts';
 import { type GivenAs, hashOf } from '../route.ts';
@@ -34,6 +38,10 @@ export class LegsPage extends LitElement {
         margin-inline: auto;
         max-inline-size: 44rem;
         padding: var(--gap-4);
+      }
+      .address {
+        display: inline-block;
+        padding-block: var(--gap-4);
       }
       .end {
         display: grid;
@@ -56,6 +64,8 @@ export class LegsPage extends LitElement {
   @property({ attribute: false }) at: GivenAs | undefined;
   @consume({ context: bookContext }) private readonly book!: VisitBook;
   @consume({ context: doorContext }) private readonly door!: ClinicDoor;
+  @state() private homeAddress = '';
+  @state() private contact: ClinicContact | null = null;
   @state() private shown: Shown | undefined;
   private readonly reads = new ReadsInOrder<Shown>();
 
@@ -68,12 +78,24 @@ export class LegsPage extends LitElement {
   private load(): Promise<void> {
     return this.reads.read(
       async () => {
-        const read = await openedVisit(this.book, this.door.open?.audit, this.visitId);
+        const [read, contact] = await Promise.all([
+          openedVisit(this.book, this.door.open?.audit, this.visitId),
+          this.book.notes.contact(),
+        ]);
+        this.contact = contact;
+        this.homeAddress = read === undefined ? '' : await this.addressOf(read.visit, contact);
         if (read?.person === undefined) return 'lost';
-        return read.visit.closed ? legsView(read.visit, read.person, read.earlier, read.own) : 'open';
+        return read.visit.closed ? legsView(read.visit, read.person, read.earlier, read.own, contact) : 'open';
       },
       (shown) => (this.shown = shown),
     );
+  }
+
+  /** The address at which somebody opens their own pages: everything that they show stands in it. */
+  private async addressOf(visit: Visit, contact: ClinicContact | null): Promise<string> {
+    const plan = await this.book.notes.plan(visit.personId, visit.plan ?? []);
+    const items = plan.map(({ body }) => body);
+    return `${location.origin}${location.pathname}#/mine/${handoutCode(handoutOf(visit, contact, items))}`;
   }
 
   protected override firstUpdated(): void {
@@ -94,6 +116,7 @@ export class LegsPage extends LitElement {
     history.replaceState(null, '', hashOf({ page: 'legs', visitId: this.visitId }));
     if (at === 'print') print();
     else if (at === 'file') saveFile(legsFile(shown));
+    else this.renderRoot.querySelector<HTMLElement>('#code')?.focus();
   }
 
   override render(): TemplateResult {
@@ -108,6 +131,7 @@ export class LegsPage extends LitElement {
       ${this.flags()}
       <h1 aria-describedby="flags">${LEGS_WORDS.title.text}</h1>
       ${shown === 'open' ? html`<p>${LEGS_WORDS.open.text}</p>` : this.view(shown)}
+      ${shown === 'open' || this.homeAddress === '' ? nothing : this.codeFor()}
       <div class="end">
         ${
           shown === 'open'
@@ -121,8 +145,22 @@ export class LegsPage extends LitElement {
     `;
   }
 
+  /** The same for a phone of their own: the code holds what it shows. */
+  private codeFor(): TemplateResult {
+    return html`<section class="code" id="code" tabindex="-1">
+      <h2>${HOME_WORDS['code-title'].text}</h2>
+      <p>${HOME_WORDS['code-explain'].text}</p>
+      <data-code
+        .text=${this.homeAddress}
+        label=${HOME_WORDS['code-label'].text}
+        too-long=${HOME_WORDS['code-long'].text}
+      ></data-code>
+      <a class="address" href=${this.homeAddress} target="_blank" rel="noopener">${HOME_WORDS.title.text}</a>
+    </section>`;
+  }
+
   private flags(): TemplateResult {
-    const { title, emergency, ring, lines } = redFlags();
+    const { title, emergency, ring, lines } = redFlags(this.contact);
     return html`<section class="flags" id="flags">
       <h2>${title}</h2>
       <p>${emergency}</p>

@@ -16,6 +16,7 @@ import {
   COMPARISON_RULES,
   COURSE_WORDS,
   LEGS_WORDS,
+  MORNINGS_IN_WORDS,
   RESULT_WORDS,
   SCOPE_SENTENCES,
   TEST_CHOICE_WORDS,
@@ -250,6 +251,9 @@ export class ResultStep extends LitElement {
         <p class="quiet">${RESULT_WORDS.closed.text}</p>
         <a class="button" href=${hashOf({ page: 'legs', visitId: this.visit.id })}>${LEGS_WORDS.show.text}</a>
         <a class="button" href=${hashOf({ page: 'course', personId: this.visit.personId })}>${COURSE_WORDS['from-result'].text}</a>
+        <a class="button" href=${hashOf({ page: 'mornings', personId: this.visit.personId })}>
+          ${MORNINGS_IN_WORDS.link.text}
+        </a>
         ${allPeople}
       </div>`;
     // one goes on from what was found, by either test

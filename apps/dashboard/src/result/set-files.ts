@@ -11,7 +11,13 @@ import { protocolHash } from './settings-hash.ts';
 /** A file for the person at the screen to keep. */
 export interface SavedFile {
   readonly name: string;
-  readonly type: 'text/csv' | 'text/html' | 'application/json' | 'application/octet-stream' | 'application/zip';
+  readonly type:
+    | 'text/csv'
+    | 'text/html'
+    | 'text/plain'
+    | 'application/json'
+    | 'application/octet-stream'
+    | 'application/zip';
   readonly content: string | Uint8Array<ArrayBuffer>;
 }
 

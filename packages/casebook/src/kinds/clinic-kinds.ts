@@ -28,6 +28,12 @@ const ownError = z.looseObject({
   software: z.string(),
 });
 
+const clinicContact = z.strictObject({ name: z.string().min(1).max(80), telephone: z.string().min(3).max(40) }).meta({
+  title: 'Clinic contact',
+  description:
+    'Whom somebody who was tested rings: the place and its number, as the clinic typed them; the newest counts',
+});
+
 const nothing = z.looseObject({});
 
 const reliabilitySet = z
@@ -104,6 +110,7 @@ const clockSetBack = z.looseObject({ wasAt: z.string().min(1), isAt: z.string().
     'What the store notes where the clock of the machine went back: the sequence orders what came, whatever its times say',
 });
 
+export type ClinicContact = z.infer<typeof clinicContact>;
 export type ReliabilitySet = z.infer<typeof reliabilitySet>;
 export type AuditEntry = z.infer<typeof auditEntry>;
 
@@ -132,6 +139,7 @@ export const clinicKinds = [
   { kind: 'recording-used', about: 'document', amendable: false, versions: [recordingUsed], ...first },
   { kind: 'own-error', about: 'nothing', amendable: false, versions: [ownError], ...first },
   { kind: 'own-error-back', about: 'document', amendable: false, versions: [nothing], ...first },
+  { kind: 'clinic-contact', about: 'nothing', amendable: false, versions: [clinicContact], ...first },
   { kind: 'reliability-set', about: 'nothing', amendable: true, versions: [reliabilitySet], ...first },
   { kind: 'author-changed', about: 'nothing', amendable: false, versions: [authorChanged], ...first },
   { kind: 'person-erased', about: 'nothing', amendable: false, versions: [personErased], ...first },

@@ -83,10 +83,19 @@ const doneItem = z
   })
   .meta({ title: 'Done item', description: 'What was done on a day of the calendar of the place' });
 
-const morningCheck = z.strictObject({ on: day, pain: ofLegs(zeroToTen), stiffnessMin: finite.min(0).nullable() }).meta({
-  title: 'Morning check',
-  description: 'Pain at the first steps, 0 to 10, and minutes of stiffness; null was not told',
-});
+const morningCheck = z
+  .strictObject({
+    on: day,
+    pain: ofLegs(zeroToTen),
+    stiffnessMin: finite.min(0).nullable(),
+    /** where it was told as one of a few spans: minutes are null then */
+    stiffness: z.enum(['none', 'under-10', '10-to-30', 'over-30']).exactOptional(),
+  })
+  .meta({
+    title: 'Morning check',
+    description:
+      'Pain at the first steps, 0 to 10, and minutes of stiffness, or the span that they were told in; null was not told',
+  });
 
 const run = z
   .strictObject({

@@ -9,5 +9,6 @@ export const HAND_OVER_WORDS = sentences('screen.hand-over', {
   'plan-line': '{what}: {side}',
   print: 'Print the page for the patient',
   file: 'Give it as a file',
+  code: 'Show a code for their phone',
   nothing: 'Give nothing',
 });

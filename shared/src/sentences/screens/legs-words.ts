@@ -85,9 +85,14 @@ export const LEGS_WORDS = sentences('screen.legs', {
 export const LEGS_FLAG_WORDS = sentences('screen.legs-flag', {
   title: 'First: when to ring',
   ring: 'Stop the exercises and ring the number your clinic gave you, today, if one of these is new:',
+  'ring-whom': 'Stop the exercises and ring {name}, {telephone}, today, if one of these is new:',
   'safety.rupture': 'A sudden pop or blow in your calf, or you suddenly cannot rise onto your toes.',
   'safety.clot': 'Your calf is swollen or hot, or it hurts when you rest.',
   'safety.infection': 'You have a fever, a hot red tendon, or a wound.',
+  'safety.bone': 'Your heel bone hurts when it is squeezed, or a bone hurts at night.',
+  'safety.fluoroquinolone':
+    'You are given an antibiotic of the kind called fluoroquinolone, or had one in the last three months.',
+  'safety.steroid': 'You take steroid tablets, or had a steroid injection near the tendon in the last six weeks.',
   'safety.nerve-vessel': 'Your leg or foot goes numb, your foot drops, or walking hurts your calf until you rest.',
   'safety.during.unwell':
     'Pain in your chest, hard to breathe, or no feeling between your legs? Ring the emergency number of your country now.',

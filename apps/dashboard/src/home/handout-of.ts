@@ -1,0 +1,42 @@
+import type { Side } from '@surae/analysis';
+import { type ClinicContact, type PlanItem, setOf, soreLegs, type Visit } from '@surae/casebook';
+import type { Handout, HandoutLeg, Stiffness } from '@surae/exchange';
+import { scoreFigure } from '../result/score-figure.ts';
+import { toldOfEnd } from '../result/summary-sentence.ts';
+
+const STIFF: Readonly<Record<string, Stiffness>> = {
+  'under-10-minutes': 'under-10',
+  '10-to-30-minutes': '10-to-30',
+  'over-30-minutes': 'over-30',
+};
+
+/** What a leg did, by the number, the bounds and the end that the result page tells; null without a result. */
+function legOf(visit: Visit, side: Side): HandoutLeg | null {
+  const report = setOf(visit, side)?.report ?? null;
+  if (report === null) return null;
+  if (report.count.attempted === 0) return { told: 'none', value: 0, low: 0, high: 0 };
+  const { value, low, high, atLeast } = scoreFigure(report);
+  const end = toldOfEnd[report.end.class];
+  return { told: end === 'did' && atLeast ? 'at-least' : end, value, low, high };
+}
+
+/** What somebody takes home from a visit, without a name. Mornings are asked about the sore leg, or both. */
+export function handoutOf(visit: Visit, contact: ClinicContact | null, plan: readonly PlanItem[]): Handout {
+  const sore = soreLegs(visit.sore);
+  const told = (side: Side) => visit.history?.legs[side].irritability;
+  const stiff = sore.flatMap((side) => STIFF[told(side)?.stiffness ?? ''] ?? []);
+  const order = Object.values(STIFF);
+  return {
+    day: visit.begunAt.slice(0, 10),
+    asked: sore.length === 1 ? sore[0]! : 'both',
+    usual: {
+      left: told('left')?.painNow ?? null,
+      right: told('right')?.painNow ?? null,
+      stiffness: stiff.sort((a, b) => order.indexOf(b) - order.indexOf(a))[0] ?? null,
+    },
+    contact: contact === null ? null : { name: contact.name, telephone: contact.telephone },
+    lines: visit.handOver?.lines ?? [],
+    legs: { left: legOf(visit, 'left'), right: legOf(visit, 'right') },
+    plan: plan.map(({ what, side }) => ({ what, side })),
+  };
+}

@@ -1,0 +1,264 @@
+import {
+  ExchangeError,
+  type Handout,
+  type HandoutLeg,
+  handoutOfCode,
+  type Morning,
+  morningsCode,
+  type Stiffness,
+} from '@surae/exchange';
+import { HOME_WORDS, LEGS_WORDS, SCOPE_SENTENCES } from '@surae/shared';
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { legsStyle } from '../legs/legs-style.ts';
+import { redFlags } from '../legs/red-flags.ts';
+import '../parts/chip-choice.ts';
+import type { ChipChosen } from '../parts/chip-choice.ts';
+import '../parts/data-code.ts';
+import '../parts/number-scale.ts';
+import type { ScaleChosen } from '../parts/number-scale.ts';
+import { saveFile } from '../result/save-file.ts';
+import { capital } from '../result/value-words.ts';
+import { base } from '../styles/base.ts';
+import { dayOf } from '../words/dates.ts';
+import { fill } from '../words/fill.ts';
+import { type HomeMemory, keepMorning, keptMornings } from './kept-mornings.ts';
+import { confirmedLines, morningLine } from './morning-line.ts';
+
+const pages = ['morning', 'legs', 'flare', 'numbers', 'give'] as const;
+type Page = (typeof pages)[number];
+type Answers = { left?: number; right?: number };
+
+const spans = (['none', 'under-10', '10-to-30', 'over-30'] as const).map((value) => ({
+  value,
+  text: HOME_WORDS[value].text,
+}));
+
+/** What a leg did, in words for the one whose leg it is. */
+export function legSentence(side: 'left' | 'right', leg: HandoutLeg | null): string {
+  const told = leg === null ? 'untested' : leg.told;
+  const text = fill(LEGS_WORDS[told], { leg: LEGS_WORDS[side].text, count: leg?.value ?? '' });
+  const hasBounds = leg !== null && leg.told !== 'none' && leg.told !== 'at-least' && leg.low !== leg.high;
+  return hasBounds ? fill(LEGS_WORDS.between, { what: text, low: leg.low, high: leg.high }) : text;
+}
+
+/**
+ * What somebody takes home, on their own device, made of the address alone: nothing is asked of any server, and what is written
+ * down stays in this browser. The red flags and whom to ring stand first on every page.
+ */
+@customElement('home-page')
+export class HomePage extends LitElement {
+  static override styles = [
+    base,
+    legsStyle,
+    css`
+      :host {
+        margin-inline: auto;
+        max-inline-size: 44rem;
+        padding: var(--gap-4);
+      }
+      nav {
+        display: grid;
+        gap: var(--gap-2);
+        margin-block: var(--gap-8) var(--gap-4);
+      }
+      .parts {
+        display: grid;
+        gap: var(--gap-6);
+      }
+      .back {
+        font-size: var(--size-3);
+        line-height: 1.25;
+      }
+      textarea {
+        background: var(--raised);
+        border: 1.5px solid var(--ink);
+        color: inherit;
+        font: inherit;
+        inline-size: 100%;
+        overflow-wrap: anywhere;
+      }
+    `,
+  ];
+
+  /** what the address holds */
+  @property() code = '';
+  @property({ attribute: false }) memory!: HomeMemory;
+  /** the day here, by the clock of this device */
+  @property({ attribute: false }) today!: () => string;
+  @state() private page: Page = 'morning';
+  @state() private answers: Answers = {};
+  @state() private again = false;
+  @state() private notKept = false;
+
+  override render(): TemplateResult {
+    let handout: Handout;
+    try {
+      handout = handoutOfCode(this.code);
+    } catch (error) {
+      const isNewer = error instanceof ExchangeError && error.code === 'newer-version';
+      return html`<main>${this.flags(null)}<h1>${HOME_WORDS.title.text}</h1>
+        <p>${HOME_WORDS[isNewer ? 'newer' : 'not-read'].text}</p></main>`;
+    }
+    return html`<main>
+      ${this.flags(handout)}
+      <h1 tabindex="-1">${HOME_WORDS[this.page].text}</h1>
+      ${this.body(handout)}
+      <nav aria-label=${HOME_WORDS.pages.text}>
+        ${pages.map(
+          (page) =>
+            html`<button type="button" aria-pressed=${page === this.page} @click=${() => this.go(page)}>
+              ${HOME_WORDS[page].text}
+            </button>`,
+        )}
+      </nav>
+      <p class="quiet">${HOME_WORDS.private.text}</p>
+    </main>`;
+  }
+
+  private go(page: Page): void {
+    this.page = page;
+    this.again = false;
+    void this.updateComplete.then(() => this.renderRoot.querySelector('h1')?.focus());
+  }
+
+  private flags(handout: Handout | null): TemplateResult {
+    const { title, emergency, ring, lines } = redFlags(handout?.contact ?? null);
+    return html`<section class="flags" aria-label=${title}>
+      <h2>${title}</h2>
+      <p>${emergency}</p>
+      <p>${ring}</p>
+      <ul>
+        ${lines.map((line) => html`<li>${line}</li>`)}
+      </ul>
+    </section>`;
+  }
+
+  private body(handout: Handout): TemplateResult {
+    switch (this.page) {
+      case 'morning':
+        return this.morning(handout);
+      case 'legs':
+        return this.legs(handout);
+      case 'flare':
+        return this.flare(handout);
+      case 'numbers':
+        return html`<ul>
+            ${(['can-day', 'can-other', 'can-not'] as const).map((code) => html`<li>${LEGS_WORDS[code].text}</li>`)}
+          </ul>
+          <p class="quiet">${SCOPE_SENTENCES.scope.text}</p>`;
+      case 'give':
+        return this.give();
+    }
+  }
+
+  /** One question below the other; the last answer writes it down. */
+  private morning(handout: Handout): TemplateResult {
+    const today = this.today();
+    const told = keptMornings(this.memory).find(({ day }) => day === today);
+    if (told !== undefined && !this.again) return this.answered(handout, told);
+    const asked = handout.asked === 'both' ? (['left', 'right'] as const) : [handout.asked];
+    const isReady = asked.every((side) => this.answers[side] !== undefined);
+    return html`<div class="parts">
+      ${asked.map(
+        (side) =>
+          html`<number-scale
+            legend=${HOME_WORDS[`pain-${side}`].text}
+            low=${HOME_WORDS['pain-low'].text}
+            high=${HOME_WORDS['pain-high'].text}
+            .value=${this.answers[side] ?? null}
+            @scale-chosen=${({ detail }: ScaleChosen) =>
+              (this.answers = { ...this.answers, ...(detail === null ? {} : { [side]: detail }) })}
+          ></number-scale>`,
+      )}
+      ${
+        isReady
+          ? html`<chip-choice
+              legend=${HOME_WORDS.stiffness.text}
+              .chips=${spans}
+              @chip-chosen=${({ detail }: ChipChosen) => this.write(today, detail as Stiffness)}
+            ></chip-choice>`
+          : nothing
+      }
+      ${this.notKept ? html`<p class="voice" role="alert">${HOME_WORDS['not-kept'].text}</p>` : nothing}
+    </div>`;
+  }
+
+  private write(day: string, stiffness: Stiffness): void {
+    const { left = null, right = null } = this.answers;
+    try {
+      keepMorning(this.memory, { day, left, right, stiffness });
+      this.notKept = false;
+    } catch {
+      this.notKept = true;
+      return;
+    }
+    this.again = false;
+    this.answers = {};
+  }
+
+  private answered(handout: Handout, told: Morning): TemplateResult {
+    const line = morningLine(handout, told);
+    return html`<div role="status">
+        <p>${HOME_WORDS.written.text}</p>
+        <p class="back">${line ?? this.whomToAsk(handout)}</p>
+      </div>
+      <button type="button" @click=${() => (this.again = true)}>${HOME_WORDS.again.text}</button>`;
+  }
+
+  private whomToAsk({ contact }: Handout): string {
+    return contact === null ? HOME_WORDS['ask-clinic'].text : fill(HOME_WORDS['ask-whom'], { ...contact });
+  }
+
+  private legs({ day, legs, plan }: Handout): TemplateResult {
+    const [left, right] = (['left', 'right'] as const).map((side) => legSentence(side, legs[side]));
+    return html`
+      <p class="quiet">${fill(HOME_WORDS.day, { day: dayOf(day) })}</p>
+      <p class="lead">${fill(LEGS_WORDS.joined, { first: capital(left!), second: right! })}</p>
+      <h2>${HOME_WORDS.plan.text}</h2>
+      ${
+        plan.length === 0
+          ? html`<p>${HOME_WORDS['plan-none'].text}</p>`
+          : html`<ul>
+              ${plan.map(
+                ({ what, side }) =>
+                  html`<li>${fill(HOME_WORDS['plan-line'], { what, side: HOME_WORDS[side].text })}</li>`,
+              )}
+            </ul>`
+      }
+    `;
+  }
+
+  private flare(handout: Handout): TemplateResult {
+    const { contact } = handout;
+    const agreed = confirmedLines(handout, 'eased');
+    return html`<ol>
+      <li>${HOME_WORDS['flare-first'].text}</li>
+      <li>
+        ${
+          agreed.length === 0 ? HOME_WORDS['flare-none'].text : `${HOME_WORDS['flare-agreed'].text} ${agreed.join(' ')}`
+        }
+      </li>
+      <li>
+        ${contact === null ? HOME_WORDS['flare-ask'].text : fill(HOME_WORDS['flare-ring'], { ...contact })}
+      </li>
+    </ol>`;
+  }
+
+  private give(): TemplateResult {
+    const mornings = keptMornings(this.memory);
+    if (mornings.length === 0) return html`<p>${HOME_WORDS['give-none'].text}</p>`;
+    const code = morningsCode(mornings);
+    const name = `surae-mornings-${this.today().replaceAll('-', '')}.txt`;
+    return html`
+      <p>${fill(HOME_WORDS['give-explain'], { count: mornings.length })}</p>
+      <button type="button" @click=${() => saveFile({ name, type: 'text/plain', content: `${code}\n` })}>
+        ${HOME_WORDS['give-file'].text}
+      </button>
+      <h2>${HOME_WORDS['give-code'].text}</h2>
+      <data-code .text=${code} label=${HOME_WORDS['code-label'].text} too-long=${HOME_WORDS['code-long'].text}></data-code>
+      <h2 id="text">${HOME_WORDS['give-text'].text}</h2>
+      <textarea readonly rows="3" aria-labelledby="text" .value=${code}></textarea>
+    `;
+  }
+}

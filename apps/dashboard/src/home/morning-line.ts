@@ -1,0 +1,49 @@
+import type { Handout, Morning, Stiffness } from '@surae/exchange';
+import { MORNING_CHOICES } from '@surae/shared';
+
+/** What kind of morning it was, beside what was usual at the visit. */
+export type MorningKind = 'steady' | 'hold' | 'eased';
+
+const order: readonly Stiffness[] = ['none', 'under-10', '10-to-30', 'over-30'];
+
+/** Pain of 0 to 10 and how it counts; common practice, no source. Without a usual value: up to 2, up to 5, more. */
+const limits = { holdAbove: 2, easedAbove: 5, holdRise: 1, easedRise: 2 } as const;
+
+function ofPain(pain: number, usual: number | null): MorningKind {
+  if (pain > limits.easedAbove) return 'eased';
+  if (usual === null) return pain > limits.holdAbove ? 'hold' : 'steady';
+  if (pain > usual + limits.easedRise) return 'eased';
+  return pain > usual + limits.holdRise ? 'hold' : 'steady';
+}
+
+function ofStiffness(stiffness: Stiffness, usual: Stiffness | null): MorningKind {
+  const [now, before] = [order.indexOf(stiffness), order.indexOf(usual ?? 'under-10')];
+  if (now <= before) return 'steady';
+  return stiffness === 'over-30' ? 'eased' : 'hold';
+}
+
+/** The kind of a morning: the most careful one that any answer leads to. */
+export function morningKind({ usual }: Pick<Handout, 'usual'>, morning: Morning): MorningKind {
+  const kinds = [
+    ...(['left', 'right'] as const).flatMap((side) => {
+      const pain = morning[side];
+      return pain === null ? [] : [ofPain(pain, usual[side])];
+    }),
+    ofStiffness(morning.stiffness, usual.stiffness),
+  ];
+  return kinds.includes('eased') ? 'eased' : kinds.includes('hold') ? 'hold' : 'steady';
+}
+
+/** Sentences of that kind that a clinician confirmed; codes that this version does not know say nothing. */
+export function confirmedLines({ lines }: Pick<Handout, 'lines'>, kind: MorningKind): readonly string[] {
+  return lines.flatMap((code) =>
+    code.startsWith(`${kind}-`) && Object.hasOwn(MORNING_CHOICES, code)
+      ? MORNING_CHOICES[code as keyof typeof MORNING_CHOICES].text
+      : [],
+  );
+}
+
+/** The one sentence that a morning is answered with; undefined where none was confirmed for it. */
+export function morningLine(handout: Handout, morning: Morning): string | undefined {
+  return confirmedLines(handout, morningKind(handout, morning))[0];
+}

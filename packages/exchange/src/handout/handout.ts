@@ -1,0 +1,170 @@
+import { ExchangeError } from '../errors.ts';
+import { CodeReader, CodeWriter } from './code-bytes.ts';
+import { openedCode, sealedCode } from './sealed-code.ts';
+
+const asked = ['left', 'right', 'both'] as const;
+const told = ['did', 'at-least', 'pain', 'ended-early', 'probe', 'reason-unknown', 'none'] as const;
+const stiff = ['none', 'under-10', '10-to-30', 'over-30'] as const;
+
+/** How stiff a morning was. */
+export type Stiffness = (typeof stiff)[number];
+
+/** What one leg did in its heel raises. */
+export interface HandoutLeg {
+  readonly told: (typeof told)[number];
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** What somebody takes home from a visit. It knows no name, no day of birth and no id. */
+export interface Handout {
+  /** of the visit, by the calendar of the place */
+  readonly day: string;
+  /** whose mornings are asked about */
+  readonly asked: (typeof asked)[number];
+  /** pain and stiffness that was usual at the visit, 0 to 10; null was not asked */
+  readonly usual: { readonly left: number | null; readonly right: number | null; readonly stiffness: Stiffness | null };
+  readonly contact: { readonly name: string; readonly telephone: string } | null;
+  /** codes of the sentences that a clinician confirmed for the mornings */
+  readonly lines: readonly string[];
+  readonly legs: { readonly left: HandoutLeg | null; readonly right: HandoutLeg | null };
+  readonly plan: readonly { readonly what: string; readonly side: (typeof asked)[number] }[];
+}
+
+/** One morning: pain at the first steps of each leg that was asked about, and stiffness. */
+export interface Morning {
+  /** by the calendar of the place where it was told */
+  readonly day: string;
+  readonly left: number | null;
+  readonly right: number | null;
+  readonly stiffness: Stiffness;
+}
+
+const KINDS = { handout: 1, mornings: 2 } as const;
+const VERSION = 1;
+const DAY_MS = 86_400_000;
+const FIRST_DAY = Date.UTC(2020, 0, 1);
+
+function daysOf(day: string): number {
+  return Math.round((Date.parse(`${day}T00:00:00Z`) - FIRST_DAY) / DAY_MS);
+}
+
+function dayOf(days: number): string {
+  const at = new Date(FIRST_DAY + days * DAY_MS);
+  if (days > 100_000) throw new ExchangeError('bad-file', { file: 'code', expected: 'a day', actual: String(days) });
+  return at.toISOString().slice(0, 10);
+}
+
+function begun(kind: keyof typeof KINDS): CodeWriter {
+  return new CodeWriter().number(KINDS[kind]).number(VERSION);
+}
+
+function opened(text: string, kind: keyof typeof KINDS): CodeReader {
+  const reader = new CodeReader(openedCode(text));
+  const found = reader.number();
+  if (found !== KINDS[kind]) {
+    throw new ExchangeError('bad-file', { file: 'code', expected: kind, actual: `kind ${found}` });
+  }
+  const version = reader.number();
+  if (version !== VERSION) {
+    throw new ExchangeError('newer-version', { file: 'code', expected: `version ${VERSION}`, actual: `${version}` });
+  }
+  return reader;
+}
+
+function writeLeg(writer: CodeWriter, leg: HandoutLeg | null): void {
+  writer.maybe(leg === null ? null : told.indexOf(leg.told));
+  if (leg !== null) writer.number(leg.value).number(leg.low).number(leg.high);
+}
+
+function readLeg(reader: CodeReader): HandoutLeg | null {
+  const place = reader.maybe();
+  if (place === null) return null;
+  const word = told[place];
+  if (word === undefined) throw new ExchangeError('bad-file', { file: 'code', expected: 'an end', actual: `${place}` });
+  return { told: word, value: reader.number(), low: reader.number(), high: reader.number() };
+}
+
+function readStiffness(place: number | null): Stiffness | null {
+  if (place === null) return null;
+  const word = stiff[place];
+  if (word === undefined)
+    throw new ExchangeError('bad-file', { file: 'code', expected: 'stiffness', actual: `${place}` });
+  return word;
+}
+
+/**
+ * What somebody takes home as a text that fits into an address or a code for a camera.
+ *
+ * Bytes, then two bytes of a check, as base64url. The bytes: kind 1, version 1, day since 1 January 2020, legs asked about (0
+ * left, 1 right, 2 both), usual pain left and right and usual stiffness, 1 and name and telephone or 0, codes of sentences, left
+ * leg, right leg (end, value, bounds), plan. A number takes seven bits a byte, the lowest first; a text is its length and UTF-8;
+ * what may be missing is one more than it is, or 0; a list is its length and its items.
+ *
+ * @param handout - whole numbers from 0, a day from 2020 on [-]
+ * @returns letters, digits, - and _ [-]
+ * Source: ours; check: CRC-16 with polynomial 0x1021 from 0xffff; letters: RFC 4648, section 5
+ */
+export function handoutCode(handout: Handout): string {
+  const { day, usual, contact, lines, legs, plan } = handout;
+  const writer = begun('handout').number(daysOf(day)).number(asked.indexOf(handout.asked));
+  writer.maybe(usual.left).maybe(usual.right);
+  writer.maybe(usual.stiffness === null ? null : stiff.indexOf(usual.stiffness));
+  writer.number(contact === null ? 0 : 1);
+  if (contact !== null) writer.text(contact.name).text(contact.telephone);
+  writer.list(lines, (line) => writer.text(line));
+  writeLeg(writer, legs.left);
+  writeLeg(writer, legs.right);
+  writer.list(plan, ({ what, side }) => writer.number(asked.indexOf(side)).text(what));
+  return sealedCode(writer.written());
+}
+
+/**
+ * What such a text holds.
+ *
+ * @throws {@link ExchangeError} `bad-file` for a damaged or another text; `newer-version` for one that this software cannot read
+ */
+export function handoutOfCode(text: string): Handout {
+  const reader = opened(text, 'handout');
+  const day = dayOf(reader.number());
+  const legsAsked = reader.oneOf(asked);
+  const usual = { left: reader.maybe(), right: reader.maybe(), stiffness: readStiffness(reader.maybe()) };
+  const contact = reader.number() === 0 ? null : { name: reader.text(), telephone: reader.text() };
+  const lines = reader.list(() => reader.text());
+  const legs = { left: readLeg(reader), right: readLeg(reader) };
+  const plan = reader.list(() => ({ side: reader.oneOf(asked), what: reader.text() }));
+  reader.end();
+  return { day, asked: legsAsked, usual, contact, lines, legs, plan };
+}
+
+/** Mornings as a text, in the way of {@link handoutCode}: kind 2, version 1, each a day, pain left and right, stiffness. */
+export function morningsCode(mornings: readonly Morning[]): string {
+  const writer = begun('mornings');
+  writer.list(mornings, ({ day, left, right, stiffness }) =>
+    writer.number(daysOf(day)).maybe(left).maybe(right).number(stiff.indexOf(stiffness)),
+  );
+  return sealedCode(writer.written());
+}
+
+/**
+ * The mornings that such a text holds.
+ *
+ * @throws {@link ExchangeError} `bad-file` for a damaged or another text, or pain beyond 10; `newer-version` as above
+ */
+export function morningsOfCode(text: string): Morning[] {
+  const reader = opened(text, 'mornings');
+  const mornings = reader.list(() => ({
+    day: dayOf(reader.number()),
+    left: reader.maybe(),
+    right: reader.maybe(),
+    stiffness: reader.oneOf(stiff),
+  }));
+  reader.end();
+  for (const { left, right } of mornings) {
+    const most = Math.max(left ?? 0, right ?? 0);
+    if (most > 10)
+      throw new ExchangeError('bad-file', { file: 'code', expected: 'pain of 0 to 10', actual: `${most}` });
+  }
+  return mornings;
+}

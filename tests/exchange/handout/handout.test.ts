@@ -1,0 +1,96 @@
+import {
+  ExchangeError,
+  type Handout,
+  handoutCode,
+  handoutOfCode,
+  type Morning,
+  morningsCode,
+  morningsOfCode,
+  openedCode,
+  sealedCode,
+} from '@surae/exchange';
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+
+const day = fc
+  .integer({ min: 0, max: 40_000 })
+  .map((days) => new Date(Date.UTC(2020, 0, 1) + days * 86_400_000).toISOString().slice(0, 10));
+const zeroToTen = fc.option(fc.integer({ min: 0, max: 10 }));
+const stiffness = fc.constantFrom('none', 'under-10', '10-to-30', 'over-30' as const);
+const side = fc.constantFrom('left', 'right', 'both' as const);
+const count = fc.nat({ max: 100_000 });
+const text = fc.string({ unit: 'grapheme', maxLength: 40 });
+const leg = fc.option(
+  fc.record({
+    told: fc.constantFrom('did', 'at-least', 'pain', 'ended-early', 'probe', 'reason-unknown', 'none' as const),
+    value: count,
+    low: count,
+    high: count,
+  }),
+);
+const handout: fc.Arbitrary<Handout> = fc.record({
+  day,
+  asked: side,
+  usual: fc.record({ left: zeroToTen, right: zeroToTen, stiffness: fc.option(stiffness) }),
+  contact: fc.option(fc.record({ name: text, telephone: text })),
+  lines: fc.array(text, { maxLength: 4 }),
+  legs: fc.record({ left: leg, right: leg }),
+  plan: fc.array(fc.record({ what: text, side }), { maxLength: 6 }),
+});
+const morning: fc.Arbitrary<Morning> = fc.record({ day, left: zeroToTen, right: zeroToTen, stiffness });
+
+const usual: Handout = {
+  day: '2026-11-29',
+  asked: 'right',
+  usual: { left: null, right: 3, stiffness: '10-to-30' },
+  contact: { name: 'Practice at the mill', telephone: '+41 00 000 00 00' },
+  lines: ['steady-go-on', 'hold-same', 'eased-less'],
+  legs: { left: { told: 'did', value: 27, low: 25, high: 28 }, right: { told: 'pain', value: 9, low: 9, high: 10 } },
+  plan: [
+    { what: 'Holds, slightly up on the toes', side: 'right' },
+    { what: 'Less running for now', side: 'both' },
+  ],
+};
+
+test('whatever is taken home comes back', () => {
+  fc.assert(
+    fc.property(handout, (given) => {
+      expect(handoutOfCode(handoutCode(given))).toEqual(given);
+    }),
+    { seed: 21, numRuns: 200 },
+  );
+});
+
+test('an ordinary one is short enough for a camera', () => {
+  expect(handoutOfCode(handoutCode(usual))).toEqual(usual);
+  expect(handoutCode(usual).length).toBeLessThan(260);
+});
+
+test('whatever mornings are given come back', () => {
+  fc.assert(
+    fc.property(fc.array(morning, { maxLength: 120 }), (given) => {
+      expect(morningsOfCode(morningsCode(given))).toEqual(given);
+    }),
+    { seed: 22, numRuns: 100 },
+  );
+});
+
+test('one kind is not read as the other, a newer version is refused as such, and more than there should be is', () => {
+  const bytes = openedCode(handoutCode(usual));
+  const codeOf = (...given: number[]): string => sealedCode(Uint8Array.from(given));
+  const refusal = (read: () => unknown): unknown => {
+    try {
+      return read();
+    } catch (error) {
+      return error instanceof ExchangeError ? error.code : error;
+    }
+  };
+  expect(refusal(() => morningsOfCode(handoutCode(usual)))).toBe('bad-file');
+  expect(refusal(() => handoutOfCode(morningsCode([])))).toBe('bad-file');
+  expect(refusal(() => handoutOfCode(codeOf(1, 2, ...bytes.slice(2))))).toBe('newer-version');
+  expect(refusal(() => handoutOfCode(codeOf(...bytes, 0)))).toBe('bad-file');
+  expect(refusal(() => handoutOfCode(codeOf(...bytes.slice(0, -1))))).toBe('bad-file');
+  expect(refusal(() => morningsOfCode(codeOf(2, 1, 1, 0, 12, 0, 0)))).toBe('bad-file');
+  expect(refusal(() => morningsOfCode(codeOf(2, 1, 1, 0, 0, 0, 4)))).toBe('bad-file');
+  expect(refusal(() => morningsOfCode(codeOf(2, 1, 255, 255, 1)))).toBe('bad-file');
+});
