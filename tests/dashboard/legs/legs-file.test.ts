@@ -62,7 +62,7 @@ test('whatever the data hold, none of it becomes markup', async () => {
   };
   const html = contentOf(hostile);
   expect(html).not.toContain('<script');
-  expect(html.split('&quot;&gt;&lt;script&gt;alert(&#39;&amp;&#39;)&lt;/script&gt;')).toHaveLength(7);
+  expect(html.split('&quot;&gt;&lt;script&gt;alert(&#39;&amp;&#39;)&lt;/script&gt;')).toHaveLength(9);
   expect(html.split('<section').length).toBe(html.split('</section>').length);
   expect(escaped(`&<>"'`)).toBe('&amp;&lt;&gt;&quot;&#39;');
 });
