@@ -109,8 +109,8 @@ export {
   TARGET_WORDS,
   TOGETHER_WORDS,
 } from './sentences/screens/compare-words.ts';
-export { COURSE_WORDS, LOG_WORDS, TREND_WORDS } from './sentences/screens/course-words.ts';
 export { CONTACT_WORDS } from './sentences/screens/contact-words.ts';
+export { COURSE_WORDS, LOG_WORDS, TREND_WORDS } from './sentences/screens/course-words.ts';
 export { DEVICE_ERRORS, SOURCE_ERRORS, STORE_ERRORS } from './sentences/screens/device-words.ts';
 export { END_CHOICES, ENDING_WORDS, REDO_REASONS, STOP_STEPS } from './sentences/screens/ending-words.ts';
 export { EPISODE_LINE_WORDS } from './sentences/screens/episode-line-words.ts';
