@@ -12,20 +12,11 @@ import {
   START_WORDS,
   TODAY_WORDS,
 } from '@surae/shared';
-import type { RecordStore } from '@surae/storage';
 import { html, LitElement, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { ClinicDoor } from '../clinic/clinic-door.ts';
-import {
-  type Assessor,
-  assessorContext,
-  bookContext,
-  clockContext,
-  doorContext,
-  type HostClock,
-  storeContext,
-} from '../contexts/capabilities.ts';
+import { bookContext, clockContext, doorContext, type HostClock } from '../contexts/capabilities.ts';
 import { episodeWords } from '../journey/episode-words.ts';
 import { amendedWords, bodyOf, peopleNamed, sortedVisits } from '../journey/people-list.ts';
 import { type Listed, type TodayList, todayList } from '../journey/today-list.ts';
@@ -33,6 +24,7 @@ import type { VisitBook } from '../journey/visit-book.ts';
 import { storeWords } from '../live/store-words.ts';
 import '../parts/backup-reminder.ts';
 import { dueLines, dueStyle } from '../parts/due-lines.ts';
+import '../parts/earlier-visits.ts';
 import type { NameSought } from '../parts/name-search.ts';
 import '../parts/name-search.ts';
 import type { PersonAmended, PersonGiven } from '../parts/person-form.ts';
@@ -53,8 +45,6 @@ export class StartPage extends LitElement {
   static override styles = [base, startStyle, dueStyle];
 
   @consume({ context: bookContext }) @state() private book!: VisitBook;
-  @consume({ context: storeContext }) private readonly store!: RecordStore;
-  @consume({ context: assessorContext }) private readonly assessor!: Assessor;
   @consume({ context: doorContext }) private readonly door!: ClinicDoor;
   @consume({ context: clockContext }) private readonly clock!: HostClock;
   @state() private entries: readonly CaseloadEntry[] | undefined;
@@ -68,8 +58,6 @@ export class StartPage extends LitElement {
   @state() private correcting: Person['id'] | undefined;
   /** id of the person whose correction could not be kept */
   @state() private notAmended: Person['id'] | undefined;
-  /** the visits of the invented people that are being made, or that it went wrong */
-  @state() private making: { readonly done: number; readonly of: number } | 'stopped' | undefined;
   /** id of the person who is to begin a visit though one is open */
   @state() private offeredTo: Person['id'] | undefined;
 
@@ -149,7 +137,7 @@ export class StartPage extends LitElement {
       ${this.door.open?.which === 'own' ? null : html`<p class="voice intro">${START_WORDS['demo-clinic'].text}</p>`}
       <backup-reminder .isEmpty=${this.entries === undefined ? undefined : this.entries.length === 0}></backup-reminder>
       <p class="voice" role="alert">${this.notBegun}</p>
-      ${this.earlierVisits()}
+      <earlier-visits .entries=${this.entries ?? []} @earlier-made=${() => void this.load()}></earlier-visits>
       ${memoryOnly ? html`<p class="voice intro" role="status">${START_WORDS['memory-only'].text}</p>` : null}
       ${this.list()}
       <details class="add">
@@ -165,38 +153,6 @@ export class StartPage extends LitElement {
         <a href=${hashOf({ page: 'export' })}>${START_WORDS['export-link'].text}</a>
       </p>
     `;
-  }
-
-  /** Earlier visits for the invented people: simulated, then assessed as any recording is. Offered while none of them has one. */
-  private earlierVisits(): TemplateResult | null {
-    if (this.making === 'stopped')
-      return html`<p class="voice" role="alert">${START_WORDS['earlier-stopped'].text}</p>`;
-    if (this.making !== undefined) {
-      const { done, of } = this.making;
-      return html`<p class="voice intro" role="status">${fill(START_WORDS['earlier-running'], { done: done + 1, of })}</p>`;
-    }
-    const invented = (this.entries ?? []).filter(({ person }) => person.demo);
-    if (invented.length === 0 || invented.some(({ visits }) => visits.length > 0)) return null;
-    return html`<button class="plain earlier" type="button" @click=${() => void this.makeEarlierVisits()}>
-      ${START_WORDS['earlier-visits'].text}
-    </button>`;
-  }
-
-  private async makeEarlierVisits(): Promise<void> {
-    this.making = { done: 0, of: 1 };
-    try {
-      const { addEarlierVisits } = await import('../demo/earlier-visits.ts');
-      await addEarlierVisits({
-        store: this.store,
-        final: (trace, request) => this.assessor.final(trace, request),
-        pulls: (trace, request) => this.assessor.pulls(trace, request),
-        now: new Date(),
-        told: (done, of) => (this.making = done < of ? { done, of } : undefined),
-      });
-    } catch {
-      this.making = 'stopped';
-    }
-    await this.load();
   }
 
   private list(): TemplateResult {

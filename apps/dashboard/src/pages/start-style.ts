@@ -66,13 +66,8 @@ export const startStyle = css`
     display: inline-block;
     padding-block: var(--gap-3);
   }
-  .intro,
-  .earlier {
+  .intro {
     margin-block-end: var(--gap-6);
-  }
-  .earlier {
-    padding-inline: 0;
-    text-align: start;
   }
   @media (max-width: 32rem) {
     .people > li {
