@@ -132,6 +132,7 @@ export { LEGS_FLAG_WORDS, LEGS_WORDS } from './sentences/screens/legs-words.ts';
 export { HOME_WORDS, MORNING_CHOICES, MORNINGS_IN_WORDS } from './sentences/screens/morning-words.ts';
 export { OWN_ERROR_WORDS } from './sentences/screens/own-error-words.ts';
 export { PLAN_CHOICES, PLAN_WORDS } from './sentences/screens/plan-words.ts';
+export { PRACTICE_WORDS } from './sentences/screens/practice-words.ts';
 export {
   PULL_ENDING_WORDS,
   PULL_READY_WORDS,
@@ -216,3 +217,4 @@ export { REFERENCE_TABLES, type ReferenceEntry } from './tables/reference-tables
 export { RELIABILITY_TABLES, type ReliabilityEntry } from './tables/reliability-tables.ts';
 export { SAFETY_LIST, SAFETY_LIST_VERSION, type SafetyEntry } from './tables/safety-list.ts';
 export { RETEST_TIMES, type RetestTime, TODAY_RULES, type TodayRule } from './tables/today-rules.ts';
+export { WARM_UP, type WarmUpEntry } from './tables/warm-up.ts';

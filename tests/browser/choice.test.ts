@@ -1,3 +1,5 @@
+import type { Report } from '@surae/analysis';
+import type { SetChoice } from '@surae/casebook';
 import {
   CHOICE_REASONS,
   CHOICE_WORDS,
@@ -5,6 +7,7 @@ import {
   HISTORY_WORDS,
   INCLINE_10,
   LADDER_WORDS,
+  PRACTICE_WORDS,
   READY_WORDS,
   SEATED_PULL,
   STEP,
@@ -16,7 +19,17 @@ import { expect } from 'vitest';
 import { fill } from '../../apps/dashboard/src/words/fill.ts';
 import { browserTest } from './support/browser-test.ts';
 import { openFirstSet } from './support/first-set.ts';
-import { answerSafety, answerSoreness, beginVisit, chooseTest, openStart, words } from './support/journey.mjs';
+import {
+  answerSafety,
+  answerSoreness,
+  beginVisit,
+  chooseTest,
+  openStart,
+  sayEnd,
+  startSet,
+  waitForCount,
+  words,
+} from './support/journey.mjs';
 import { storedBodies } from './support/stored.ts';
 
 interface ChoiceBody {
@@ -114,5 +127,29 @@ browserTest(
       left: { answers: ['not-done'], sudden: null },
       right: { answers: [2, 5, 'could-not'], sudden: false },
     });
+  },
+);
+
+browserTest(
+  'practice raises are recorded before a set, give its target line, and stand in its result',
+  async (given) => {
+    const { page, origin } = given;
+    await openFirstSet(page, origin, { seed: 4, pace: 8 });
+    await page.getByRole('radio', { name: READY_WORDS.heel.text }).check();
+    await page.getByText(PRACTICE_WORDS.fold.text).click();
+    await page.getByRole('button', { name: fill(PRACTICE_WORDS.begin, { n: 3 }) }).click();
+    await page.getByText(words(PRACTICE_WORDS.reference)).waitFor();
+    const [{ raises }] = await storedBodies<{ raises: readonly object[] }>(page, 'practice-stopped');
+    expect(raises).toHaveLength(3);
+    await startSet(page, 'left', { placement: 'heel' });
+    await page.getByText(words(TEST_WORDS['target-practice'])).waitFor();
+    await waitForCount(page, 5);
+    await page.keyboard.press(' ');
+    await sayEnd(page, 'left');
+    await expect.poll(() => storedBodies(page, 'set-result').then(({ length }) => length), { timeout: 20_000 }).toBe(1);
+    const [{ report }] = await storedBodies<{ report: Report }>(page, 'set-result');
+    expect(report.reference!.rule).toBe('best-two-of-familiarisation');
+    const [{ choice }] = await storedBodies<{ choice: SetChoice }>(page, 'set-begun');
+    expect(choice.protocolFingerprint).toBe(report.protocol.fingerprint);
   },
 );

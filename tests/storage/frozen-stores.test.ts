@@ -87,6 +87,8 @@ describe('a store that version 1 wrote', () => {
       'sensor-answer',
       'result-seen',
       'visit-plan',
+      'practice-begun',
+      'practice-stopped',
       ...pullEventKinds,
     ];
     const then = visitEventKinds.filter((kind) => !later.includes(kind));

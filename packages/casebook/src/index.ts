@@ -120,6 +120,7 @@ export {
   type PersonAmendment,
   type PersonChange,
 } from './person-amendment.ts';
+export { type PracticeEvent, type PracticeSet, practiceEventKinds, practiceFor } from './practice.ts';
 export { afterPull, type PullEvent, pullEventKinds, pullSetOf } from './pull-events.ts';
 export type { PullChoice, PullEnd, PullSet, PullTrial } from './pull-set.ts';
 export { type Recount, recountSchema, recountsIn } from './recounts.ts';
@@ -146,6 +147,7 @@ export {
   type SensorAnswerEvent,
 } from './sensor-answers.ts';
 export type { SensorTold } from './sensor-told.ts';
+export type { SetChoice } from './set-choice.ts';
 export {
   type LightKept,
   lastZeroOf,
@@ -176,7 +178,6 @@ export type {
   LegHistory,
   SafetyAnswer,
   SafetyOverride,
-  SetChoice,
   SetEnd,
   SetNote,
   Soreness,

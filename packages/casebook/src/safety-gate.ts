@@ -1,6 +1,7 @@
 import { SAFETY_LIST, SAFETY_LIST_VERSION, type SafetyEntry } from '@surae/shared';
+import type { SetChoice } from './set-choice.ts';
 import type { TestKind } from './test-kind.ts';
-import type { SafetyAnswer, SetChoice } from './visit.ts';
+import type { SafetyAnswer } from './visit.ts';
 
 /** Why nobody may be tested. */
 export type SafetyBlock =

@@ -4,15 +4,16 @@ import type { VisitLadder } from './choice/ladder.ts';
 import { afterChosen, type TestChosen } from './choice/test-chosen.ts';
 import { entryOf } from './entry.ts';
 import type { VerdictByHand } from './kinds/person-kinds.ts';
+import { afterPractice, type PracticeEvent, practiceEventKinds } from './practice.ts';
 import { afterPull, type PullEvent, pullEventKinds } from './pull-events.ts';
 import { afterAnswer, type SensorAnswerEvent } from './sensor-answers.ts';
+import type { SetChoice } from './set-choice.ts';
 import type { TestKind } from './test-kind.ts';
 import { afterChoice, isBegun } from './tests-of-visit.ts';
 import type {
   FaultMark,
   HandedAs,
   SafetyAnswer,
-  SetChoice,
   SetEnd,
   SetNote,
   SoreSides,
@@ -57,6 +58,7 @@ export type VisitEvent =
   /** documents before the hand-over hold neither */
   | { readonly kind: 'visit-closed'; readonly how?: HandedAs; readonly lines?: readonly string[] }
   | SensorAnswerEvent
+  | PracticeEvent
   | PullEvent;
 
 export type VisitEventKind = VisitEvent['kind'];
@@ -83,6 +85,7 @@ export const visitEventKinds = [
   'visit-plan',
   'visit-closed',
   'sensor-answer',
+  ...practiceEventKinds,
   ...pullEventKinds,
 ] as const satisfies readonly VisitEventKind[];
 
@@ -175,6 +178,9 @@ function after(visit: Visit, event: VisitEvent, document: StoredDocument): Visit
     }
     case 'sensor-answer':
       return { ...visit, sensorAnswers: afterAnswer(visit.sensorAnswers, event, document) };
+    case 'practice-begun':
+    case 'practice-stopped':
+      return { ...visit, practice: afterPractice(visit.practice, event, document) };
     case 'pull-begun':
     case 'pull-warm-up':
     case 'trial-begun':

@@ -5,10 +5,10 @@ import type { VisitLadder } from './choice/ladder.ts';
 import type { TestChosen } from './choice/test-chosen.ts';
 import type { Entry } from './entry.ts';
 import type { VerdictByHand } from './kinds/person-kinds.ts';
+import type { PracticeSet } from './practice.ts';
 import type { PullSet } from './pull-set.ts';
 import type { SensorAnswerEntry } from './sensor-answers.ts';
-import type { SensorTold } from './sensor-told.ts';
-import type { SetUpKept } from './set-up.ts';
+import type { SetChoice } from './set-choice.ts';
 import type { TestKind } from './test-kind.ts';
 
 /** Where a tendon is sore; `no` is an answer, null is none. */
@@ -31,20 +31,6 @@ export interface SafetyAnswer {
   readonly ticked: readonly string[];
   readonly overridden: readonly SafetyOverride[];
   readonly at: string;
-}
-
-/** What is chosen before a set. */
-export interface SetChoice {
-  readonly side: Side;
-  readonly protocolId: string;
-  readonly protocolFingerprint: string;
-  readonly placement: Report['placement'];
-  /** `by-hand`: somebody counted by tap, and no sensor saw it */
-  readonly origin: 'simulated' | 'replayed' | 'live' | 'by-hand';
-  /** absent where no connected sensor gives the samples */
-  readonly sensor?: SensorTold;
-  /** how things stood when it began; absent where nothing was looked at */
-  readonly setUp?: SetUpKept;
 }
 
 export interface FaultMark {
@@ -161,6 +147,8 @@ export interface Visit {
   readonly chosen?: readonly TestChosen[];
   /** what each leg bore before the tests; absent where it was not tried */
   readonly ladder?: VisitLadder;
+  /** raises for practice, the oldest first; absent where there were none */
+  readonly practice?: readonly PracticeSet[];
   /** isometric trials, one entry a leg; absent where there are none */
   readonly pulls?: readonly PullSet[];
   /** rest between the two sides of the isometric test as it was taken; absent when it was not [s] */

@@ -31,3 +31,12 @@ test('a protocol without a share of the reference has no line', () => {
   const none = { ...COUNT_30_S.parameters, heightFraction: { ...parameters.heightFraction, value: null } };
   expect(targetLine(raises(0.1, 0.1), none)).toBeUndefined();
 });
+
+test('practice raises give the line before the first repetition; one that is more than 5 % higher takes their place', () => {
+  const practice = [0.1, 0.08, 0.1].map((heightM) => ({ heightM, heightUM: 0.001 }));
+  expect(targetLine([], parameters, practice)?.referenceM).toBeCloseTo(0.1, 12);
+  expect(targetLine(raises(0.105, 0.104), parameters, practice)?.referenceM).toBeCloseTo(0.1, 12);
+  expect(targetLine(raises(0.106, 0.09), parameters, practice)?.referenceM).toBe(0.106);
+  // one practice raise is no mean of two
+  expect(targetLine([], parameters, practice.slice(2))).toBeUndefined();
+});

@@ -289,13 +289,14 @@ export class VisitBook extends EventTarget {
 
   /** The last gate before a set or a trial exists; the pages ask the same question earlier and say why. */
   private async refuseLocked(visitId: string, event: VisitEvent): Promise<void> {
-    if (event.kind !== 'set-begun' && event.kind !== 'pull-begun' && event.kind !== 'trial-begun') return;
+    const { kind } = event;
+    if (kind !== 'set-begun' && kind !== 'practice-begun' && kind !== 'pull-begun' && kind !== 'trial-begun') return;
     const visit = await this.visit(visitId);
     const origin =
       event.kind === 'trial-begun'
         ? visit?.pulls?.find(({ id }) => id === event.setId)?.choice.origin
         : event.choice.origin;
-    const test = event.kind === 'set-begun' ? 'heel-raise' : 'isometric';
+    const test = event.kind === 'set-begun' || event.kind === 'practice-begun' ? 'heel-raise' : 'isometric';
     // a trial of no known leg is held to be one of a person
     const { allowed, why } = mayTest(origin ?? 'live', visit?.safety ?? null, this.clock.isoNow(), test);
     if (!allowed) throw new SafetyLockError(why);

@@ -1,3 +1,4 @@
+import type { PracticeRaise } from '@surae/analysis';
 import type { SetChoice } from '@surae/casebook';
 import type { Protocol } from '@surae/shared';
 
@@ -9,4 +10,6 @@ export interface SetPlan {
   readonly beatsPerMinute: number | null;
   /** when the first beat was sounded, by the clock of the host [ms] */
   readonly beatFromMs: number;
+  /** heights of practice raises that the set is held against; absent where there are none */
+  readonly practice?: readonly PracticeRaise[];
 }

@@ -4,7 +4,7 @@ import type { SetPlan } from './set-plan.ts';
 
 /** What is asked about a set while it runs; what was not measured of the person is left out. */
 export function setRequest(
-  { choice, protocol }: Pick<SetPlan, 'choice' | 'protocol'>,
+  { choice, protocol, practice }: Pick<SetPlan, 'choice' | 'protocol' | 'practice'>,
   { bodyMassKg, heelLeverM }: Pick<Person, 'bodyMassKg' | 'heelLeverM'>,
   marks: readonly FaultMark[],
 ): AssessmentRequest {
@@ -13,6 +13,6 @@ export function setRequest(
     side: choice.side,
     protocol,
     subject: { ...(bodyMassKg === null ? {} : { bodyMassKg }), ...(heelLeverM === null ? {} : { heelLeverM }) },
-    context: { marks },
+    context: { marks, ...(practice === undefined ? {} : { familiarisation: practice }) },
   };
 }

@@ -34,7 +34,7 @@ export class EndingStep extends LitElement {
     if (set === undefined || set.report !== null || this.earlyOf.has(set.id)) return;
     this.earlyOf.add(set.id);
     this.early = null;
-    earlyReport(set, this.person, this.store, this.assessor).then(
+    earlyReport(this.visit, set, this.person, this.store, this.assessor).then(
       (report) => (this.early = report),
       // the page of the result tries again, and says why where it cannot
       () => (this.early = null),

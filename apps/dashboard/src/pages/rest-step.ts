@@ -54,7 +54,7 @@ export class RestStep extends LitElement {
   private async assess(set: VisitSet): Promise<void> {
     const { setResult } = await import('../result/set-result.ts');
     try {
-      const report = await earlyReport(set, this.person, this.store, this.assessor);
+      const report = await earlyReport(this.visit, set, this.person, this.store, this.assessor);
       this.dispatchEvent(visitEvent(setResult(set.id, report)));
     } catch {
       // the page of the result tries again, and says why where it cannot

@@ -38,9 +38,11 @@ import { cautions, legName } from '../result/cautions.ts';
 import { comparisonsOf } from '../result/comparisons.ts';
 import { handSentences } from '../result/hand-verdicts.ts';
 import { liveDifference } from '../result/live-difference.ts';
+import { practiceAgain } from '../result/practice-again.ts';
 import { assessPullSet, pullsToAssess } from '../result/pull-assessment.ts';
 import { pullResult } from '../result/pull-kept.ts';
 import { pullCautions } from '../result/pull-sentences.ts';
+import { referenceLines } from '../result/reference-lines.ts';
 import { setResult } from '../result/set-result.ts';
 import { attemptedSentence, summarySentence } from '../result/summary-sentence.ts';
 import { twoLegFigures } from '../result/two-legs.ts';
@@ -137,7 +139,9 @@ export class ResultStep extends LitElement {
 
   private async assess(set: VisitSet): Promise<void> {
     const bytes = await this.store.bytes(set.bytesId);
-    const report = await assessSet(set, this.person, bytes, (trace, request) => this.assessor.final(trace, request));
+    const final: Assessor['final'] = (trace, request) => this.assessor.final(trace, request);
+    const practice = await practiceAgain(this.visit, set, this.person, (id) => this.store.bytes(id), final);
+    const report = await assessSet(set, this.person, bytes, final, { practice });
     this.dispatchEvent(visitEvent(setResult(set.id, report)));
   }
 
@@ -169,9 +173,15 @@ export class ResultStep extends LitElement {
             ></pull-result>`,
       )}
       <ladder-lines .visit=${visit}></ladder-lines>
-      ${this.cautions()} ${tests.map((test) => (test === 'heel-raise' ? this.details(sets) : this.pullDetails()))}
+      ${this.references()} ${this.cautions()} ${tests.map((test) => (test === 'heel-raise' ? this.details(sets) : this.pullDetails()))}
       ${this.end(sets)}
     `;
+  }
+
+  private references(): TemplateResult {
+    const { each, lower } = referenceLines(this.visit);
+    return html`${each.map((line) => html`<p class="quiet">${line}</p>`)}
+    ${lower.map((line) => html`<p class="voice">${line}</p>`)}`;
   }
 
   private raises(sets: readonly VisitSet[]): TemplateResult {

@@ -1,6 +1,14 @@
 import { consume } from '@lit/context';
 import { type Placement, protocolFingerprint, type SensedPlacement, type Side } from '@surae/analysis';
-import { chosenFor, mayTest, type SetChoice, type SetUpKept, type Visit } from '@surae/casebook';
+import {
+  chosenFor,
+  mayTest,
+  type Person,
+  practiceFor,
+  type SetChoice,
+  type SetUpKept,
+  type Visit,
+} from '@surae/casebook';
 import { HAND_WORDS, type Protocol, READY_WORDS, SAFETY_LIST } from '@surae/shared';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -28,6 +36,7 @@ import { entryWords } from '../words/entry-words.ts';
 import { fill } from '../words/fill.ts';
 import '../parts/chosen-test.ts';
 import '../parts/earlier-test.ts';
+import '../parts/practice-raises.ts';
 import '../parts/sensor-in-hand.ts';
 import '../parts/set-up-check.ts';
 import type { PlaceAnswered, SensorLooked, SetUpLooked } from '../parts/set-up-check.ts';
@@ -45,6 +54,7 @@ export class SetReady extends LitElement {
   static override styles = [base, foldStyle, readyStyle];
 
   @property({ attribute: false }) visit!: Visit;
+  @property({ attribute: false }) person!: Person;
   @property({ attribute: false }) side!: Side;
   /** why the last attempt to start did nothing; empty when there was none */
   @property({ attribute: false }) problem = '';
@@ -141,25 +151,31 @@ export class SetReady extends LitElement {
     if (playsRecordings(this.sensors)) this.sensors.handOver(handed);
   }
 
-  private async begin(): Promise<void> {
-    const { side, protocol, seenAt: placement, origin, sensors, file } = this;
-    if (origin === 'replayed' && file !== undefined) {
-      if (file.taken !== undefined) this.refusal = await useTaken(sensors, this.book, file.taken, this.visit);
-      if (this.refusal !== '') return;
-      if (playsRecordings(sensors)) sensors.choose(file.trace);
-    }
-    const fingerprint = protocolFingerprint(protocol, placement, protocol.parameters.referenceRule.value);
+  /** How the set would be begun now; practice raises make the rule of the reference another one. */
+  private choice(): SetChoice {
+    const { side, protocol, seenAt: placement, origin } = this;
     const { told } = this.shelf;
-    const choice: SetChoice = {
+    const practised = practiceFor(this.visit, { side, placement, origin }) !== undefined;
+    const rule = practised ? 'best-two-of-familiarisation' : protocol.parameters.referenceRule.value;
+    return {
       side,
       protocolId: protocol.id,
-      protocolFingerprint: fingerprint,
+      protocolFingerprint: protocolFingerprint(protocol, placement, rule),
       placement,
       origin,
       ...(origin === 'live' && told !== undefined ? { sensor: told } : {}),
       ...(origin === 'live' && this.atStart !== undefined ? { setUp: this.atStart } : {}),
     };
-    this.dispatchEvent(new CustomEvent<SetChoice>('begin-set', { detail: choice }));
+  }
+
+  private async begin(): Promise<void> {
+    const { origin, sensors, file } = this;
+    if (origin === 'replayed' && file !== undefined) {
+      if (file.taken !== undefined) this.refusal = await useTaken(sensors, this.book, file.taken, this.visit);
+      if (this.refusal !== '') return;
+      if (playsRecordings(sensors)) sensors.choose(file.trace);
+    }
+    this.dispatchEvent(new CustomEvent<SetChoice>('begin-set', { detail: this.choice() }));
   }
 
   override render(): TemplateResult {
@@ -171,6 +187,7 @@ export class SetReady extends LitElement {
         <div class="choice">
           <earlier-test .visit=${this.visit} .side=${this.side} .test=${'heel-raise' as const}></earlier-test>
           ${this.protocolShown()} ${this.origin === 'by-hand' ? nothing : this.places()} ${this.sources()}
+          ${this.origin === 'by-hand' ? nothing : this.practice()}
         </div>
         <div class="go">
           ${this.cautions()}
@@ -198,6 +215,16 @@ export class SetReady extends LitElement {
       <chosen-test .visit=${this.visit} .test=${'heel-raise' as const} .protocol=${this.protocol}></chosen-test>
       ${isUnlike ? html`<p class="voice">${READY_WORDS['unlike-other-side'].text}</p>` : nothing}
     </section>`;
+  }
+
+  private practice(): TemplateResult {
+    return html`<practice-raises
+      .visit=${this.visit}
+      .person=${this.person}
+      .protocol=${this.protocol}
+      .choice=${this.choice()}
+      .ready=${this.canBegin}
+    ></practice-raises>`;
   }
 
   private option(

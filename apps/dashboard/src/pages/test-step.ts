@@ -1,6 +1,6 @@
 import { consume } from '@lit/context';
 import type { Side } from '@surae/analysis';
-import { mayTest, type Person, type SetChoice, setOf, type Visit } from '@surae/casebook';
+import { mayTest, type Person, practiceFor, type SetChoice, setOf, type Visit } from '@surae/casebook';
 import { SAFETY_BLOCK_SENTENCES } from '@surae/shared';
 import { html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -39,7 +39,9 @@ export class TestStep extends LitElement {
     // in the click itself: browsers let a page sound only then
     if (beats !== null && protocol.parameters.cue.value === 'metronome') this.sound.start(beats);
     this.problem = '';
-    this.plan = { choice, protocol, beatsPerMinute: beats, beatFromMs: this.clock.nowMs() };
+    const practice = practiceFor(this.visit, choice)?.raises;
+    const plan = { choice, protocol, beatsPerMinute: beats, beatFromMs: this.clock.nowMs() };
+    this.plan = practice === undefined ? plan : { ...plan, practice };
   }
 
   private notStarted(reason: string): void {
@@ -88,6 +90,7 @@ export class TestStep extends LitElement {
     return html`<aside-undo .sets=${visit.sets} side=${side}></aside-undo>
       <set-ready
       .visit=${visit}
+      .person=${person}
       .side=${side}
       .problem=${this.problem}
       @begin-set=${(event: CustomEvent<SetChoice>) => this.begin(event.detail)}

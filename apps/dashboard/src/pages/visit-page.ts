@@ -1,5 +1,12 @@
 import { consume } from '@lit/context';
-import { isBegun, noOwnErrors, type OwnErrorsInUse, type Person, type Visit } from '@surae/casebook';
+import {
+  isBegun,
+  noOwnErrors,
+  type OwnErrorsInUse,
+  type Person,
+  type Visit,
+  type VisitEventKind,
+} from '@surae/casebook';
 import { FRAME_WORDS, STEP_WORDS } from '@surae/shared';
 import { css, html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -28,6 +35,9 @@ import { loadLaterSteps } from './later-steps.ts';
 import './rest-step.ts';
 import './safety-step.ts';
 import './soreness-step.ts';
+
+/** What is told beside a step and ends none. */
+const besideKinds: readonly VisitEventKind[] = ['sensor-answer', 'visit-ladder', 'practice-stopped'];
 
 /** A visit as it was read, and what is read once with it. */
 interface VisitRead {
@@ -133,7 +143,7 @@ export class VisitPage extends LitElement {
     try {
       await this.book.record(this.visitId, request.detail);
       // an answer about the sensor is given beside a step, and one of a rung among several: they end none
-      if (request.detail.kind !== 'sensor-answer' && request.detail.kind !== 'visit-ladder') this.anew = undefined;
+      if (!besideKinds.includes(request.detail.kind)) this.anew = undefined;
       this.notKept = false;
     } catch {
       // the page stays as it is, with what was answered, so that it can be tried again

@@ -60,12 +60,12 @@ export class SetHeight extends LitElement {
   override render(): TemplateResult {
     const { placement } = this.plan.choice;
     const { parameters } = this.plan.protocol;
-    const line = targetLine(this.raises, parameters);
+    const line = targetLine(this.raises, parameters, this.plan.practice);
     const percent = Math.round(100 * (parameters.heightFraction.value ?? 0));
     const caption =
       line === undefined
         ? fill(TEST_WORDS['no-target'], { n: parameters.referenceBest.value ?? 2 })
-        : fill(TEST_WORDS['target-at'], { percent });
+        : fill(TEST_WORDS[this.plan.practice === undefined ? 'target-at' : 'target-practice'], { percent });
     const isHeel = placement === 'heel' || placement === 'foot';
     return html`<height-ruler
         .targetM=${line?.targetM}

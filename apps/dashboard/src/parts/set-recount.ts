@@ -16,7 +16,8 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { ClinicDoor } from '../clinic/clinic-door.ts';
 import { type Assessor, assessorContext, bookContext, doorContext, storeContext } from '../contexts/capabilities.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
-import { AssessmentError, assessSet } from '../result/assessment.ts';
+import { AssessmentError, assessSet, type FinalPass } from '../result/assessment.ts';
+import { practiceAgain } from '../result/practice-again.ts';
 import {
   baseProtocol,
   cycleTolerances,
@@ -127,7 +128,10 @@ export class SetRecount extends LitElement {
 
   private async count(set: VisitSet, protocol: Protocol): Promise<Report> {
     const bytes = await this.store.bytes(set.bytesId);
-    return assessSet(set, this.person, bytes, (trace, request) => this.assessor.final(trace, request), protocol);
+    const final: FinalPass = (trace, request) => this.assessor.final(trace, request);
+    const visit = [this.visit, ...this.earlier].find(({ sets }) => sets.some(({ id }) => id === set.id)) ?? this.visit;
+    const practice = await practiceAgain(visit, set, this.person, (id) => this.store.bytes(id), final);
+    return assessSet(set, this.person, bytes, final, { protocol, practice });
   }
 
   /** What the set is held beside is counted by the same criteria, so that like stands beside like; none of that is kept. */

@@ -1,4 +1,4 @@
-import type { AssessmentRequest, Report, Trace } from '@surae/analysis';
+import type { AssessmentRequest, PracticeRaise, Report, Trace } from '@surae/analysis';
 import type { Person, Visit, VisitSet } from '@surae/casebook';
 import { RecordError, type Recording, recordingFromStream } from '@surae/records';
 import { PROTOCOLS, type Protocol, REFUSAL_SENTENCES } from '@surae/shared';
@@ -58,7 +58,7 @@ export function assessmentRequest(
 }
 
 /** The recording of a set from its stored bytes. */
-export function recordingOf({ choice }: VisitSet, bytes: StoredBytes | undefined): Recording {
+export function recordingOf({ choice }: Pick<VisitSet, 'choice'>, bytes: StoredBytes | undefined): Recording {
   if (bytes === undefined) throw new AssessmentError('bytes-missing', 'The bytes of the set are not in the store.');
   try {
     return recordingFromStream(bytes.pieces, { side: choice.side, placement: choice.placement });
@@ -68,18 +68,29 @@ export function recordingOf({ choice }: VisitSet, bytes: StoredBytes | undefined
   }
 }
 
-/** The report of a set by the final pass over its whole recording; by its own protocol, when no other one is given. */
+/** A pass over a whole recording. */
+export type FinalPass = (trace: Trace, request: AssessmentRequest) => Promise<Report>;
+
+/** What a set is counted by: its own protocol where none is given, and practice raises where there are any. */
+export interface CountedBy {
+  readonly protocol?: Protocol;
+  readonly practice?: readonly PracticeRaise[];
+}
+
+/** The report of a set by the final pass over its whole recording. */
 export async function assessSet(
   set: VisitSet,
   person: Person,
   bytes: StoredBytes | undefined,
-  final: (trace: Trace, request: AssessmentRequest) => Promise<Report>,
-  protocol?: Protocol,
+  final: FinalPass,
+  { protocol, practice = [] }: CountedBy = {},
 ): Promise<Report> {
   try {
     // the raw bytes are large and of no use to the final pass
     const { groups } = countedForces(recordingOf(set, bytes), set.choice);
-    return await final({ groups }, assessmentRequest(set, person, protocol));
+    const request = assessmentRequest(set, person, protocol);
+    if (practice.length === 0) return await final({ groups }, request);
+    return await final({ groups }, { ...request, context: { ...request.context, familiarisation: practice } });
   } catch (error) {
     if (error instanceof AssessmentError) throw error;
     throw new AssessmentError('unexpected', error instanceof Error ? error.message : String(error), { cause: error });

@@ -161,6 +161,11 @@ const bodies: Readonly<Record<string, z.ZodType>> = {
       figures: z.record(z.string(), finite),
     }),
   }),
+  'practice-begun': z.looseObject({ choice: setChoice, bytesId: id }),
+  'practice-stopped': z.looseObject({
+    practiceId: id,
+    raises: z.array(z.looseObject({ heightM: finite, heightUM: finite.min(0) })),
+  }),
   'pull-begun': z.looseObject({ choice: pullChoice }),
   'pull-warm-up': z.looseObject({ ...ofSet, how: z.enum(['done', 'left-out']) }),
   'trial-begun': z.looseObject({ ...ofSet, bytesId: id, fromS: seconds, restS: seconds.nullable() }),

@@ -42,6 +42,7 @@ export const TEST_WORDS = sentences('screen.test', {
   'ruler-body': 'Rise of the body',
   centimetres: 'cm',
   'no-target': 'The line comes after {n} repetitions.',
+  'target-practice': 'Line: {percent} % of the best two practice raises, or of one that beat them',
   'target-at': 'Line: {percent} % of the best two',
   prompts: 'Prompts {used}/2',
   'prompts-label': 'Prompts given: {used} of 2. Press after each spoken prompt.',
