@@ -47,7 +47,7 @@ test('a set is held against practice raises that are assessed again from their o
   // not what was written down when they were recorded
   for (const { heightM } of again) expect(heightM).toBeLessThan(0.2);
   const bytes = await store.bytes(set.bytesId);
-  const held = await assessSet(set, person, bytes, final, again);
+  const held = await assessSet(set, person, bytes, final, { practice: again });
   const alone = await assessSet(set, person, bytes, final);
   const best = again.map(({ heightM }) => heightM).sort((a, b) => b - a);
   expect(held.reference).toMatchObject({ rule: 'best-two-of-familiarisation', raised: false });

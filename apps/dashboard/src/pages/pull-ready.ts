@@ -1,7 +1,7 @@
 import { consume } from '@lit/context';
 import { type PullPlacement, pullFingerprint, type Side } from '@surae/analysis';
 import { choosablePulls, chosenFor, mayTest, type PullChoice, type SetUpKept, type Visit } from '@surae/casebook';
-import { LIVE_WORDS, PULL_READY_WORDS, type PullProtocol, READY_WORDS, SAFETY_LIST } from '@surae/shared';
+import { LIVE_WORDS, PULL_READY_WORDS, type PullProtocol, READY_WORDS } from '@surae/shared';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import {
@@ -30,6 +30,7 @@ import '../parts/sensor-in-hand.ts';
 import '../parts/set-up-check.ts';
 import type { SensorLooked, SetUpLooked } from '../parts/set-up-check.ts';
 import '../parts/source-check.ts';
+import { stopFor } from '../parts/stop-for.ts';
 import '../parts/taken-list.ts';
 import type { TakenChosen } from '../parts/taken-list.ts';
 import { leverStyle, readyStyle } from './ready-style.ts';
@@ -157,7 +158,7 @@ export class PullReady extends LitElement {
           <earlier-test .visit=${this.visit} .side=${this.side} .test=${'isometric' as const}></earlier-test>
           ${this.protocols()} ${this.rigs()} ${this.sources()} ${this.leverField()}
         </div>
-        <div class="go">${this.setUp()} ${this.cautions()} ${this.start()}</div>
+        <div class="go">${this.setUp()} ${stopFor('safety.during.balance')} ${this.start()}</div>
       </div>
     `;
   }
@@ -300,16 +301,6 @@ export class PullReady extends LitElement {
         ${isInsertion ? html`<li class="voice">${words.insertion.text}</li>` : nothing}
         ${this.placement === 'platform' ? html`<li>${fill(words.rest, { seconds: stillBefore.value ?? 0 })}</li>` : nothing}
         <li>${words.tare.text}</li>
-      </ul>
-    </section>`;
-  }
-
-  private cautions(): TemplateResult {
-    const watched = SAFETY_LIST.filter(({ when, id }) => when === 'during' && id !== 'safety.during.balance');
-    return html`<section>
-      <h2>${READY_WORDS.cautions.text}</h2>
-      <ul>
-        ${watched.map((line) => html`<li>${entryWords(line, 'ask')}</li>`)}
       </ul>
     </section>`;
   }

@@ -9,7 +9,7 @@ import {
   type SetUpKept,
   type Visit,
 } from '@surae/casebook';
-import { HAND_WORDS, type Protocol, READY_WORDS, SAFETY_LIST } from '@surae/shared';
+import { HAND_WORDS, type Protocol, READY_WORDS } from '@surae/shared';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import {
@@ -32,7 +32,6 @@ import { playsRecordings } from '../live/recording-chooser.ts';
 import { fits } from '../live/recording-fit.ts';
 import { otherLegSensor } from '../live/sensor-change.ts';
 import { base } from '../styles/base.ts';
-import { entryWords } from '../words/entry-words.ts';
 import { fill } from '../words/fill.ts';
 import '../parts/chosen-test.ts';
 import '../parts/earlier-test.ts';
@@ -41,6 +40,7 @@ import '../parts/sensor-in-hand.ts';
 import '../parts/set-up-check.ts';
 import type { PlaceAnswered, SensorLooked, SetUpLooked } from '../parts/set-up-check.ts';
 import '../parts/source-check.ts';
+import { stopFor } from '../parts/stop-for.ts';
 import '../parts/taken-list.ts';
 import { foldStyle } from '../parts/fold-style.ts';
 import type { TakenChosen } from '../parts/taken-list.ts';
@@ -190,7 +190,7 @@ export class SetReady extends LitElement {
           ${this.origin === 'by-hand' ? nothing : this.practice()}
         </div>
         <div class="go">
-          ${this.cautions()}
+          ${stopFor('safety.during.force-drop', READY_WORDS.watch.text)}
           <div class="start">
             ${
               this.problem === ''
@@ -330,16 +330,5 @@ export class SetReady extends LitElement {
         />
       </label>
       <p role="status" class=${this.canBegin ? 'quiet' : 'voice'}>${fileWords({ file: this.file, refusal: this.refusal, fits: this.canBegin }, READY_WORDS['file-does-not-fit'])}</p>`;
-  }
-
-  private cautions(): TemplateResult {
-    const watched = SAFETY_LIST.filter(({ when, id }) => when === 'during' && id !== 'safety.during.force-drop');
-    return html`<section>
-      <h2>${READY_WORDS.cautions.text}</h2>
-      <ul>
-        ${watched.map((line) => html`<li>${entryWords(line, 'ask')}</li>`)}
-      </ul>
-      <p>${READY_WORDS.watch.text}</p>
-    </section>`;
   }
 }
