@@ -75,7 +75,7 @@ browserTest('a sensor that is not connected tests nobody, and the page says so',
   const begin = page.getByRole('button', { name: READY_WORDS.begin.text });
   // the page of the set is fetched when it is needed
   await sources.getByRole('radio').first().waitFor();
-  expect(await sources.getByRole('radio').count()).toBe(3);
+  expect(await sources.getByRole('radio').count()).toBe(4);
   expect(await begin.isDisabled()).toBe(false);
   await sources.getByRole('radio', { name: LIVE_WORDS.live.text }).check();
   await page.getByText(LIVE_WORDS['none-held'].text).waitFor();

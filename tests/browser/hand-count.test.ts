@@ -13,6 +13,7 @@ import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { browserTest } from './support/browser-test.ts';
 import {
+  closeVisit,
   endRest,
   goToFirstSet,
   sayEnd,
@@ -105,8 +106,7 @@ browserTest('a visit without any sensor: both legs counted by hand, to the close
     [12, 10, 14],
     [8, 6, 10],
   ]);
-  await page.getByRole('button', { name: RESULT_WORDS.close.text }).click();
-  await page.getByText(RESULT_WORDS.closed.text).waitFor();
+  await closeVisit(page);
   await page.getByRole('link', { name: LEGS_WORDS.show.text }).click();
   await page.getByText(LEGS_WORDS['by-hand'].text).waitFor();
   expect(await page.getByText(LEGS_WORDS['not-live'].text).count()).toBe(0);

@@ -51,6 +51,7 @@ browserTest(
     for (const box of await boxes.all()) await tabTo(page, box);
     await page.getByText(SAFETY_WORDS['all-seen'].text).waitFor();
     await press(page, button(SAFETY_WORDS.none.text));
+    await press(page, page.locator('choice-step button.take').first());
     await press(page, button(READY_WORDS.begin.text));
     await waitForCount(page, 3);
     await page.keyboard.press('Space');

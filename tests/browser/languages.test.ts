@@ -18,6 +18,7 @@ import {
   waitForResult,
 } from './support/journey.mjs';
 import { plainWords } from './support/plain-words.ts';
+import { resized } from './support/resized.ts';
 
 type Look = (name: string) => Promise<void>;
 
@@ -54,7 +55,7 @@ async function walk(page: Page, origin: string, look: Look): Promise<void> {
 async function misfits(page: Page): Promise<string[]> {
   const found: string[] = [];
   for (const width of widths) {
-    await page.setViewportSize({ width, height: 800 });
+    await resized(page, { width, height: 800 });
     found.push(...[...(await tooWide(page)), ...(await cutOff(page))].map((one) => `${width} px: ${one}`));
   }
   return found;

@@ -101,8 +101,9 @@ browserTest(
     expect(said.indexOf(LEGS_FLAG_WORDS.title.text)).toBe(0);
     expect(said).not.toContain(WOMAN_38.name);
     expect(said).not.toContain(String(WOMAN_38.birthYear));
+    // two pictures, and the code
     const pictures = page.getByRole('img');
-    expect(await pictures.count()).toBe(2);
+    expect(await pictures.count()).toBe(3);
     await page.getByRole('img', { name: '19 on 2 Mar 2026, 22 on 30 Mar 2026, 24 on 27 Apr 2026' }).waitFor();
     await isFit(page, 'legs-week8');
     const { name, text } = await savedPage(page);

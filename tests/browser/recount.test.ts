@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { browserTest } from './support/browser-test.ts';
 import { openFirstSet, UNWATCHED_PACE } from './support/first-set.ts';
-import { endRest, sayEnd, startSet, waitForCount, waitForResult, words } from './support/journey.mjs';
+import { closeVisit, endRest, sayEnd, startSet, waitForCount, waitForResult, words } from './support/journey.mjs';
 import { fitsAt } from './support/result-page.ts';
 import { storedBodies } from './support/stored.ts';
 import { violations } from './support/violations.ts';
@@ -25,8 +25,7 @@ browserTest('a stored set is counted again, and after a reload both results are 
   await page.keyboard.press(' ');
   await sayEnd(page, 'right');
   await waitForResult(page);
-  await page.getByRole('button', { name: RESULT_WORDS.close.text }).click();
-  await page.getByText(RESULT_WORDS.closed.text).waitFor();
+  await closeVisit(page);
   const [first] = await storedBodies<{ readonly report: { readonly count: { readonly scored: number } } }>(
     page,
     'set-result',

@@ -70,13 +70,13 @@ browserTest('the title of the window names the page or the step, and its heading
   await openStart(page, origin);
   expect(await page.title()).toMatch(/^Who is here today\? · Surae$/);
   await beginVisit(page, who);
-  await at(/^Soreness, step 1 of 10 · Surae$/, SORENESS_WORDS.title.text);
+  await at(/^Soreness, step 1 of 12 · Surae$/, SORENESS_WORDS.title.text);
   await answerSoreness(page);
-  await at(/^What came before, step 2 of 10/, HISTORY_WORDS.title.text);
+  await at(/^What came before, step 2 of 12/, HISTORY_WORDS.title.text);
   await answerHistory(page);
-  await at(/^Safety list, step 3 of 10/, SAFETY_WORDS.title.text);
+  await at(/^Safety list, step 3 of 12/, SAFETY_WORDS.title.text);
   await answerSafety(page);
-  await at(/^Left leg: set, step 5 of 10/, READY_WORDS['title-left'].text);
+  await at(/^Left leg: set, step 5 of 12/, READY_WORDS['title-left'].text);
   await page.evaluate(() => (location.hash = '#/nowhere'));
   await at(/^Nothing here · Surae$/, FRAME_WORDS['lost-title'].text);
   await page.evaluate(() => (location.hash = '#/visit/none-of-these'));

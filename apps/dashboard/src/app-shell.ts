@@ -21,7 +21,7 @@ export class AppShell extends LitElement {
     css`
       :host {
         display: grid;
-        grid-template-rows: auto 1fr auto;
+        grid-template: auto 1fr auto / minmax(0, 1fr);
         min-block-size: 100dvh;
       }
       header,

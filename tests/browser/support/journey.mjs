@@ -110,6 +110,8 @@ export async function answerSafety(page, ticked = [], { choose = true } = {}) {
   // a line that rushed by between two frames was not seen: go back to it, as the page asks
   for (let pass = 0; pass < 5 && !(await seen.isVisible()); pass += 1) {
     for (let line = 0; line < count; line += 1) await boxes.nth(line).scrollIntoViewIfNeeded();
+    // the end of the last line may still lie below the window
+    await page.locator('safety-step').getByRole('button').last().scrollIntoViewIfNeeded();
   }
   await seen.waitFor();
   for (const question of ticked) await page.getByRole('checkbox', { name: question }).check();

@@ -4,6 +4,7 @@ import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { documentsOf, type ToldVisit, tellVisits } from '../../support/told-visit.ts';
 import { openStart } from './journey.mjs';
+import { resized } from './resized.ts';
 import { putDocuments } from './stored.ts';
 
 /** Somebody of whom the comparisons know sex and age. */
@@ -57,7 +58,7 @@ export async function shows(page: Page, ...texts: readonly string[]): Promise<vo
 /** Widths at which nothing may stick out of the page. */
 export async function fitsAt(page: Page, name: string, ...widths: readonly number[]): Promise<void> {
   for (const width of widths) {
-    await page.setViewportSize({ width, height: 900 });
+    await resized(page, { width, height: 900 });
     const shots = process.env['SHOTS'];
     if (shots) await page.screenshot({ path: `${shots}/${name}-${width}.png`, fullPage: true });
     expect([width, await page.evaluate(() => document.documentElement.scrollWidth)]).toEqual([width, width]);

@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 
 /**
  * Controls of a page that Tab does not come to, and those that it would come to out of their order. Of a group of radios, or of
- * chips that the arrows go through, one is enough. What takes the focus by itself, such as a heading, is no control.
+ * chips or a row of tools that the arrows go through, one is enough. What takes the focus by itself, such as a heading, is no control.
  */
 export function tabStops(page: Page): Promise<string[]> {
   return page.evaluate(() => {
@@ -18,8 +18,13 @@ export function tabStops(page: Page): Promise<string[]> {
         // a number above 0 would come before everything that stands ahead of it
         if (element instanceof HTMLElement && element.tabIndex > 0) faults.push(`out of order: ${nameOf(element)}`);
         if (!element.matches(pressed) || !element.checkVisibility({ visibilityProperty: true })) continue;
-        const group = element.closest('[role="radiogroup"], [role="group"], fieldset');
-        const others = element.matches('[role="radio"]') ? [...(group?.querySelectorAll('[role="radio"]') ?? [])] : [];
+        const group = element.closest('[role="radiogroup"], [role="group"], [role="toolbar"], fieldset');
+        const like = element.matches('[role="radio"]')
+          ? '[role="radio"]'
+          : group?.matches('[role="toolbar"]')
+            ? 'button'
+            : undefined;
+        const others = like === undefined ? [] : [...(group?.querySelectorAll(like) ?? [])];
         if (!isReached(element) && !others.some(isReached)) faults.push(`not reached: ${nameOf(element)}`);
       }
       // what is moved by the style alone is read in another order than it is seen

@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { cutOff, tooWide } from './fits-page.ts';
+import { resized } from './resized.ts';
 import { type State, walkList } from './states/state.ts';
 import { tabStops } from './tab-stops.ts';
 import { moving, smallTargets } from './targets.ts';
@@ -31,15 +32,15 @@ export async function walked(
     add('target', await smallTargets(page));
     add('tab', await tabStops(page));
     add('motion', await moving(page));
-    await page.setViewportSize(zoomed);
+    await resized(page, zoomed);
     add('zoomed to 200 %', [...(await tooWide(page)), ...(await cutOff(page))]);
-    await page.setViewportSize(narrow);
+    await resized(page, narrow);
     for (const size of ['100%', '200%']) {
       await page.evaluate((wanted) => (document.documentElement.style.fontSize = wanted), size);
       add(`360 px at ${size}`, await tooWide(page));
     }
     await page.evaluate(() => (document.documentElement.style.fontSize = ''));
-    await page.setViewportSize(wide);
+    await resized(page, wide);
   });
   return { found, states: seen };
 }

@@ -120,12 +120,16 @@ export const legsStyle = css`
       margin-block-end: 8pt;
       padding-block-end: 2pt;
     }
+    .flags ul {
+      column-gap: 18pt;
+      columns: 2;
+    }
     figure,
     .can {
       break-inside: avoid;
     }
     h1 {
-      font-size: 17pt;
+      font-size: 16pt;
       margin-block-end: 4pt;
     }
     .flags h2,
@@ -137,8 +141,8 @@ export const legsStyle = css`
     p,
     li {
       font-size: 10.5pt;
-      line-height: 1.25;
-      margin-block-end: 2pt;
+      line-height: 1.2;
+      margin-block-end: 1.5pt;
       max-inline-size: none;
     }
     .lead {
@@ -151,8 +155,11 @@ export const legsStyle = css`
     figure {
       display: inline-block;
       inline-size: 8cm;
-      margin: 6pt 10pt 6pt 0;
+      margin: 2pt 10pt 2pt 0;
       vertical-align: top;
+    }
+    figcaption {
+      font-size: 10.5pt;
     }
   }
 `;

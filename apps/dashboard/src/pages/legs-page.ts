@@ -43,6 +43,9 @@ export class LegsPage extends LitElement {
         display: inline-block;
         padding-block: var(--gap-4);
       }
+      .paper-code {
+        display: none;
+      }
       .end {
         display: grid;
         gap: var(--gap-3);
@@ -52,8 +55,15 @@ export class LegsPage extends LitElement {
         :host {
           padding: 0;
         }
-        .end {
+        .end,
+        .code {
           display: none;
+        }
+        .paper-code {
+          display: block;
+          float: inline-end;
+          inline-size: 3cm;
+          margin-inline-start: 10pt;
         }
       }
     `,
@@ -128,7 +138,7 @@ export class LegsPage extends LitElement {
         <a class="button" href=${hashOf({ page: 'start' })}>${FRAME_WORDS.home.text}</a>`;
     }
     return html`
-      ${this.flags()}
+      ${this.flags()} ${shown === 'open' || this.homeAddress === '' ? nothing : this.codeOnPaper()}
       <h1 aria-describedby="flags">${LEGS_WORDS.title.text}</h1>
       ${shown === 'open' ? html`<p>${LEGS_WORDS.open.text}</p>` : this.view(shown)}
       ${shown === 'open' || this.homeAddress === '' ? nothing : this.codeFor()}
@@ -150,13 +160,25 @@ export class LegsPage extends LitElement {
     return html`<section class="code" id="code" tabindex="-1">
       <h2>${HOME_WORDS['code-title'].text}</h2>
       <p>${HOME_WORDS['code-explain'].text}</p>
-      <data-code
-        .text=${this.homeAddress}
-        label=${HOME_WORDS['code-label'].text}
-        too-long=${HOME_WORDS['code-long'].text}
-      ></data-code>
+      ${this.drawnCode()}
       <a class="address" href=${this.homeAddress} target="_blank" rel="noopener">${HOME_WORDS.title.text}</a>
     </section>`;
+  }
+
+  /** On paper it stands beside the first sentences, where there is room. */
+  private codeOnPaper(): TemplateResult {
+    return html`<aside class="paper-code">
+      ${this.drawnCode()}
+      <p>${HOME_WORDS['code-title'].text}</p>
+    </aside>`;
+  }
+
+  private drawnCode(): TemplateResult {
+    return html`<data-code
+      .text=${this.homeAddress}
+      label=${HOME_WORDS['code-label'].text}
+      too-long=${HOME_WORDS['code-long'].text}
+    ></data-code>`;
   }
 
   private flags(): TemplateResult {

@@ -103,7 +103,10 @@ export class VisitPage extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('visitId')) void this.load();
+    if (!changed.has('visitId')) return;
+    // a step that was asked for belongs to the visit before
+    this.anew = undefined;
+    void this.load();
   }
 
   protected override updated(): void {

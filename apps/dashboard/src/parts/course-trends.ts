@@ -22,6 +22,10 @@ export class CourseTrends extends LitElement {
     legsStyle,
     foldStyle,
     css`
+      :host {
+        container-type: inline-size;
+        display: block;
+      }
       section {
         margin-block-end: var(--gap-8);
       }
@@ -50,6 +54,22 @@ export class CourseTrends extends LitElement {
       .tests tbody th,
       .tests td:not(:last-child) {
         white-space: nowrap;
+      }
+      /* where letters are large for the page, anything may break */
+      @container (max-width: 24em) {
+        .tests tbody th,
+        .tests td:not(:last-child) {
+          white-space: normal;
+        }
+        caption,
+        th,
+        td {
+          overflow-wrap: anywhere;
+        }
+        th,
+        td {
+          padding-inline-end: var(--gap-1);
+        }
       }
       ul {
         padding-inline-start: 1.2em;

@@ -53,7 +53,7 @@ export class SetVerdicts extends LitElement {
     return html`
       <p class="legend" id="legend">${HAND_VERDICT_WORDS.title.text}</p>
       <p class="unseen" id="counts">${stripSentence(set.report)}</p>
-      <div class="row" role="group" aria-labelledby="legend" aria-describedby="counts" @keydown=${this.rove}>
+      <div class="row" role="toolbar" aria-labelledby="legend" aria-describedby="counts" @keydown=${this.rove}>
         ${marks.map((mark, place) => this.mark(mark, place))}
       </div>
       <p class="key quiet" aria-hidden="true">

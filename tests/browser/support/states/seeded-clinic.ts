@@ -29,6 +29,7 @@ const today = {
   safety: async (visit) => (await visit.sore()).told(),
   choice: (visit) => visit.asked(),
   ready: async (visit) => (await visit.asked()).chose(),
+  'ready-by-hand': async (visit) => (await visit.asked()).chose(),
   'choice-locked': (visit) => locked(visit),
   locked: async (visit) => (await locked(visit)).chose(),
   ending: async (visit) => (await visit.asked()).stopped('left'),

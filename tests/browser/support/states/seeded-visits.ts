@@ -124,7 +124,10 @@ export class SeededVisit {
   }
 
   async pushes(): Promise<this> {
-    await this.record({ kind: 'visit-test', test: 'isometric' });
+    await this.record({
+      kind: 'visit-choice',
+      choice: { test: 'isometric', protocolId: SEATED_PULL.id, from: 'other' },
+    });
     return this;
   }
 

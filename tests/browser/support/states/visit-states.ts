@@ -202,7 +202,7 @@ async function judgeByHand(at: Stand): Promise<void> {
 }
 
 async function countByHand(at: Stand): Promise<void> {
-  await at.visit('ready', 'set-ready');
+  await at.visit('ready-by-hand', 'set-ready');
   await at.page.getByRole('radio', { name: HAND_WORDS.source.text }).check();
   await at.page.getByRole('button', { name: READY_WORDS.begin.text }).click();
   await at.page.getByRole('button', { name: HAND_WORDS['tap-label'].text }).click();
