@@ -30,7 +30,8 @@ test('stiffer than usual is never steady, and the more careful answer counts', (
   expect(morningKind(usualOf(null), morningOf(0, 'over-30'))).toBe('eased');
   expect(morningKind(usualOf(null, 'over-30'), morningOf(0, 'over-30'))).toBe('steady');
   expect(morningKind(usualOf(0), { ...morningOf(0), left: 7 })).toBe('eased');
-  expect(morningKind(usualOf(null), morningOf(null))).toBe('steady');
+  // no pain told is no calm morning
+  expect(morningKind(usualOf(null), morningOf(null))).toBe('hold');
 });
 
 test('only what was confirmed is answered, and nothing where nothing was', () => {
@@ -41,5 +42,7 @@ test('only what was confirmed is answered, and nothing where nothing was', () =>
   expect(morningLine(some, morningOf(4))).toBeUndefined();
   expect(morningLine(some, morningOf(9))).toBe(MORNING_CHOICES['eased-ring'].text);
   expect(confirmedLines(some, 'eased')).toHaveLength(2);
+  // what is usual may not be known
+  for (const { text } of Object.values(MORNING_CHOICES)) expect(text).not.toMatch(/usual/);
   for (const line of Object.values(MORNING_CHOICES)) expect(line.source).toBe('common practice, no source');
 });

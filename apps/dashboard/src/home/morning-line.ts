@@ -22,13 +22,14 @@ function ofStiffness(stiffness: Stiffness, usual: Stiffness | null): MorningKind
   return stiffness === 'over-30' ? 'eased' : 'hold';
 }
 
-/** The kind of a morning: the most careful one that any answer leads to. */
+/** The kind of a morning: the most careful one that any answer leads to. One of which no pain was told is never a calm one. */
 export function morningKind({ usual }: Pick<Handout, 'usual'>, morning: Morning): MorningKind {
+  const ofLegs = (['left', 'right'] as const).flatMap((side) => {
+    const pain = morning[side];
+    return pain === null ? [] : [ofPain(pain, usual[side])];
+  });
   const kinds = [
-    ...(['left', 'right'] as const).flatMap((side) => {
-      const pain = morning[side];
-      return pain === null ? [] : [ofPain(pain, usual[side])];
-    }),
+    ...(ofLegs.length === 0 ? (['hold'] as const) : ofLegs),
     ofStiffness(morning.stiffness, usual.stiffness),
   ];
   return kinds.includes('eased') ? 'eased' : kinds.includes('hold') ? 'hold' : 'steady';

@@ -11,24 +11,12 @@ import type { Trace } from '../trace.ts';
 import { faultsOf } from './count-of-set.ts';
 import { effortOf } from './effort.ts';
 import { protocolFingerprint } from './fingerprint.ts';
-import type { AssessedRepetition, Count, GateReason, Report, SetMeasures, TestEnd, Work } from './report.ts';
+import { NO_WORK } from './repetition-work.ts';
+import type { AssessedRepetition, Count, GateReason, Report, SetMeasures, TestEnd } from './report.ts';
 import type { AssessmentRequest, TesterMark } from './request.ts';
 import { seatedLoad } from './seated-load.ts';
 import type { HandSettings, Settings } from './settings.ts';
 import { testEnd } from './test-end.ts';
-
-const NO_WORK: Work = {
-  heelJ: null,
-  heelUJ: null,
-  ankleJ: null,
-  ankleUJ: null,
-  platformJ: null,
-  platformUJ: null,
-  riseJ: null,
-  riseUJ: null,
-  seatedJ: null,
-  seatedUJ: null,
-};
 
 /** A fault is marked when it was seen, which is after the tap of its raise; one before the first tap belongs to the first. */
 function marksOf(taps: readonly Tap[], i: number, marks: readonly TesterMark[]): CriterionId[] {

@@ -55,9 +55,9 @@ export const HOME_WORDS = sentences('screen.home', {
 
 const lines = sentences('morning-choice', {
   'steady-go-on': 'A calm morning. Go on as planned.',
-  'hold-same': 'A bit more than usual. Do the same as last time, and not more.',
-  'eased-less': 'More than usual. Do about a quarter less next time.',
-  'eased-ring': 'More than usual. Ring us before the next exercises.',
+  'hold-same': 'Not a calm morning. Do the same as last time, and not more.',
+  'eased-less': 'A sore morning. Do about a quarter less next time.',
+  'eased-ring': 'A sore morning. Ring us before the next exercises.',
 });
 
 /**
