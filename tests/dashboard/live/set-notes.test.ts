@@ -29,7 +29,7 @@ test('pain above the limit of the protocol is said first', () => {
 test('samples that are not written are said with the reason', () => {
   const [line] = setNotes({ ...calm, unsaved: 'the disk is full' });
   expect(line).toContain('the disk is full');
-  expect(line).toContain('still held');
+  expect(line).toContain('held here');
 });
 
 test('two prompts, and the end of a fixed count, are said', () => {

@@ -17,11 +17,11 @@ export class HeightRuler extends LitElement {
         display: grid;
         gap: var(--gap-2);
         grid-template-rows: 1fr auto;
-        min-block-size: 8rem;
       }
       .ruler {
         border-block-end: 2px solid var(--ink);
         border-inline-start: 2px solid var(--ink);
+        min-block-size: 6rem;
         position: relative;
       }
       .column {

@@ -237,6 +237,7 @@ export class RunningSet extends LitElement {
     };
     const lines = setNotes({ ...scene, parameters: plan.protocol.parameters });
     if (lines.join('\n') !== this.lines.join('\n')) this.lines = lines;
+    this.toggleAttribute('data-told', lines.length > 0);
   }
 
   private wasHidden(seconds: number): void {

@@ -101,6 +101,14 @@ export const runningStyle = css`
     .verdict {
       font-size: var(--size-3);
     }
+    /* a line that needs the eyes now takes room from the count, so that nothing to tap goes under the stop */
+    :host([data-told]),
+    tap-target {
+      --size-count: 6rem;
+    }
+    :host([data-told]) .verdict {
+      min-block-size: auto;
+    }
   }
   @media (min-width: 60rem) {
     :host {

@@ -30,6 +30,12 @@ export class SetHeight extends LitElement {
         grid-template: 1fr auto / minmax(0, 1fr);
         --chart-height: 5rem;
       }
+      /* a window that got small in a set has no room for it any more */
+      @media (max-width: 47.99rem), (max-height: 39.99rem) {
+        signal-chart {
+          display: none;
+        }
+      }
     `,
   ];
 

@@ -70,7 +70,7 @@ export const TEST_WORDS = sentences('screen.test', {
   hidden: 'At {time} s this page was hidden for {seconds} s. The beat may have stopped.',
   'may-sleep': 'The browser cannot keep the screen on. Touch it now and then, so that it stays on.',
   unsaved:
-    'Samples could not be written. {reason} They are still held here: keep this page open. Stop when you like, then save them as a file.',
+    'Samples are not stored. {reason} They are held here: keep this page open, and save them as a file after the stop.',
   'source-failed': 'The sensor stopped giving samples. {reason} What came before is kept.',
   trace: 'Height over the last seconds',
 });
