@@ -38,6 +38,8 @@ import { startStyle } from './start-style.ts';
 
 /** People that are seen at a glance; more of them can be sought by name [-]; ours. */
 const fewPeople = 8;
+/** Visits of a person that are named there; the course has all of them [-]; ours. */
+const fewVisits = 3;
 
 /** Who is here today: everybody in the book, with what they have done. */
 @customElement('start-page')
@@ -157,7 +159,7 @@ export class StartPage extends LitElement {
 
   private list(): TemplateResult {
     if (this.entries === undefined) return html`<p class="quiet" role="status">${FRAME_WORDS.loading.text}</p>`;
-    if (this.entries.length === 0) return html`<p>${START_WORDS.nobody.text}</p>`;
+    if (this.entries.length === 0) return html`<p class="nobody">${START_WORDS.nobody.text}</p>`;
     const asking = peopleNamed(this.today.asking, this.sought);
     const rest = peopleNamed(this.today.rest, this.sought);
     return html`${
@@ -206,7 +208,7 @@ export class StartPage extends LitElement {
         ${facts.episodes.map((one) => html`<p>${episodeWords(one)}</p>`)} ${dueLines(due)}
       </div>
       ${open !== undefined && this.offeredTo === person.id ? this.offer(person, open) : this.choices(person, open)}
-      ${this.past(past)}
+      ${this.past(person, past)}
       <div class="about">${this.episodeLink(person, facts.episodes.length > 0)} ${this.correction(person, amended)}</div>
     </li>`;
   }
@@ -289,13 +291,20 @@ export class StartPage extends LitElement {
     </button>`;
   }
 
-  private past(visits: readonly VisitLine[]): TemplateResult | null {
+  private past({ id: personId, name }: Person, visits: readonly VisitLine[]): TemplateResult | null {
     if (visits.length === 0) return null;
     return html`<div class="past">
-      ${visits.map(({ id, begunAt, closed }) => {
+      ${visits.slice(0, fewVisits).map(({ id, begunAt, closed }) => {
         const words = START_WORDS[closed ? 'past-visit' : 'open-visit'];
         return html`<a href=${hashOf({ page: 'visit', visitId: id })}>${fill(words, { date: dayOf(begunAt) })}</a>`;
       })}
+      ${
+        visits.length > fewVisits
+          ? html`<a aria-label=${fill(COURSE_WORDS['link-of'], { name })} href=${hashOf({ page: 'course', personId })}
+              >${fill(START_WORDS['more-visits'], { count: visits.length - fewVisits })}</a
+            >`
+          : null
+      }
     </div>`;
   }
 }

@@ -66,6 +66,7 @@ export const startStyle = css`
     display: inline-block;
     padding-block: var(--gap-3);
   }
+  .nobody,
   .intro {
     margin-block-end: var(--gap-6);
   }

@@ -69,6 +69,7 @@ export const START_WORDS = sentences('screen.start', {
   past: 'Visits',
   'past-visit': 'Visit of {date}',
   'open-visit': 'Visit of {date}, not finished',
+  'more-visits': 'earlier ones: {count}',
   nobody: 'Nobody is in the book yet.',
   seek: 'Find by name',
   found: '{found} of {all} people',
