@@ -27,6 +27,20 @@ function chosen(wanted: readonly string[]): readonly State[] {
   return allStates.filter(({ name, area }) => wanted.includes(area) || wanted.includes(name));
 }
 
+/** Lays out what lies below the window, too: a page may leave that out until somebody scrolls there. */
+async function layOutWhole(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    const frame = () => new Promise((next) => requestAnimationFrame(next));
+    for (let y = 0; y < document.documentElement.scrollHeight; y += innerHeight) {
+      scrollTo(0, y);
+      await frame();
+      await frame();
+    }
+    scrollTo(0, 0);
+    await frame();
+  });
+}
+
 async function take(
   page: Page,
   { name, area }: State,
@@ -37,6 +51,7 @@ async function take(
   const file = `${area}-${name}-${suffix}.png`;
   await page.emulateMedia({ colorScheme: paper.colorScheme });
   await page.setViewportSize({ width: paper.width, height: paper.height });
+  await layOutWhole(page);
   await page.screenshot({ path: `${folder}/${file}`, fullPage: true });
   return { area, state: name, paper: suffix, file, width: paper.width };
 }
