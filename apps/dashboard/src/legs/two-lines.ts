@@ -11,7 +11,7 @@ import { area, legMark, line, type Mark, type Picture, words } from './picture.t
 
 const width = 320;
 const height = 206;
-const top = 36;
+const top = 46;
 const bottom = 168;
 /** of the two halves of the picture, the left leg in the left one: where they begin, and how wide days are in them */
 const halves = { left: 28, right: 184 } as const satisfies Record<Side, number>;

@@ -30,7 +30,7 @@ export const detailStyle = css`
     margin: 0;
   }
   h3 {
-    font-size: var(--size-1);
+    font-size: var(--size-2);
   }
   button {
     font-size: var(--size-1);

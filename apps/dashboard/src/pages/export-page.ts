@@ -91,6 +91,7 @@ export class ExportPage extends LitElement {
       thead th {
         color: var(--ink-quiet);
         font-size: var(--size-1);
+        overflow-wrap: break-word;
       }
       button {
         margin-block: var(--gap-6) var(--gap-3);

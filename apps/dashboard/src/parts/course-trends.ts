@@ -62,13 +62,18 @@ export class CourseTrends extends LitElement {
           white-space: normal;
         }
         caption,
-        th,
+        tbody th,
         td {
           overflow-wrap: anywhere;
         }
         th,
         td {
           padding-inline-end: var(--gap-1);
+        }
+      }
+      @container (max-width: 14em) {
+        thead th {
+          overflow-wrap: anywhere;
         }
       }
       ul {

@@ -46,7 +46,8 @@ export class EndingQuestions extends LitElement {
         font-weight: 600;
         line-height: 1.25;
         margin-block: var(--gap-6) 0;
-        padding: var(--gap-4) 0 var(--gap-4) 1.5em;
+        padding-block: var(--gap-4);
+        padding-inline: 1.5em 0;
       }
       .stop li + li {
         margin-block-start: var(--gap-3);

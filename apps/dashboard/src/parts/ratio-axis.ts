@@ -25,7 +25,7 @@ export class RatioAxis extends LitElement {
       }
       .title {
         font-weight: 600;
-        margin: 0;
+        margin: 0 0 var(--gap-2);
       }
       svg {
         block-size: calc(64px + 1rem);

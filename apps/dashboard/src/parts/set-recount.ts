@@ -61,9 +61,6 @@ export class SetRecount extends LitElement {
         gap: var(--gap-4);
         grid-template-columns: minmax(0, 1fr);
       }
-      h3 {
-        font-size: var(--size-1);
-      }
       .why {
         max-inline-size: 32rem;
       }

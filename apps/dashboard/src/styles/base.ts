@@ -113,6 +113,10 @@ export const base = css`
     border-block-start: 1px solid var(--hairline);
     margin-block: var(--gap-6);
   }
+  /* the leg keeps together where a title is broken into lines */
+  h1 > .side {
+    display: inline-block;
+  }
   .side::before {
     block-size: 0.7em;
     border: 0.16em solid var(--left);
