@@ -43,7 +43,7 @@ function expectHeel({ recording }: RecipeReading): void {
   }
 }
 
-describe('E52: a decimal comma and semicolons', () => {
+describe('a decimal comma and semicolons', () => {
   test('are found by consistency, and the first rows are shown as they are read', () => {
     const { form, firstRows, questions, columns } = look('decimal-comma.csv');
     expect([form.delimiter.value, form.decimal.value, form.thousands.value]).toEqual([';', ',', 'none']);
@@ -71,7 +71,7 @@ describe('E52: a decimal comma and semicolons', () => {
   });
 });
 
-describe('E53: times as the text of a clock', () => {
+describe('times as the text of a clock', () => {
   test('go on over midnight, keep their offset, and it is said', () => {
     const { time } = look('clock-midnight.csv');
     expect(time.unit.value).toBe('clock');
@@ -96,7 +96,7 @@ describe('E53: times as the text of a clock', () => {
   });
 });
 
-describe('E54: a header in mid-file, a footer, NaN and blank lines', () => {
+describe('a header in mid-file, a footer, NaN and blank lines', () => {
   test('are tolerated, counted and listed by line; a missing value is a gap and never zero', () => {
     const { odd, form, questions } = look('untidy.csv');
     expect(form.header.value).toMatchObject({ line: 4, names: ['time', 'heel height'] });
@@ -120,7 +120,7 @@ describe('E54: a header in mid-file, a footer, NaN and blank lines', () => {
   });
 });
 
-describe('E55: UTF-16, byte order marks and Latin-1', () => {
+describe('UTF-16, byte order marks and Latin-1', () => {
   test.each([
     ['utf-8-mark.csv', 'utf-8'],
     ['utf-16le.csv', 'utf-16le'],
@@ -142,7 +142,7 @@ describe('E55: UTF-16, byte order marks and Latin-1', () => {
   });
 });
 
-describe('E56: two people in one file', () => {
+describe('two people in one file', () => {
   test('are found by the column of codes, and a part has to be named', () => {
     const { parts, partLines } = look('two-people-column.csv');
     expect(parts.by).toBe('column');
@@ -186,7 +186,7 @@ describe('E56: two people in one file', () => {
   });
 });
 
-describe('E57: left and right in one file', () => {
+describe('left and right in one file', () => {
   test('both are mapped', () => {
     const { columns, questions } = look('left-right.csv');
     expect(columns.map(({ use, side, unit }) => [use.value, side.value, unit.value])).toEqual([
@@ -209,7 +209,7 @@ describe('E57: left and right in one file', () => {
   });
 });
 
-describe('E58: numbers of samples and no rate', () => {
+describe('numbers of samples and no rate', () => {
   test('the rate is asked; what hangs on time is null until it is told', () => {
     const { time, questions } = look('sample-numbers.csv');
     expect(time.unit.value).toBe('sample');
@@ -222,7 +222,7 @@ describe('E58: numbers of samples and no rate', () => {
   });
 });
 
-describe('E59: an hour with the test in it', () => {
+describe('an hour with the test in it', () => {
   const rows = Array.from({ length: 36_000 }, (_, i) => {
     const timeS = i / 10;
     const inTest = timeS >= 1800 && timeS < 1840;

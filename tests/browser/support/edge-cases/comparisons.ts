@@ -1,0 +1,108 @@
+import type { EdgeCase } from './edge-case.ts';
+
+/** What a result is held beside, and what may not be held beside it. */
+export const COMPARISONS = {
+  'different-days': {
+    happens: 'the legs were tested on two days',
+    seen: 'two results and no ratio',
+    metBy: [
+      ['casebook/compare/pair-circumstances', 'order, day, source and rest come from the sets themselves'],
+      ['dashboard/result/side-view', '%s: no figure, its reason and what would lift it'],
+    ],
+  },
+  'otherwise-than-last-time': {
+    happens: 'another shoe, board or sensor place than last time',
+    seen: 'no change; side by side with what differs; the test of last time stands first in the choice',
+    metBy: [
+      [
+        'casebook/compare/visit-legs',
+        'visits done alike make a course; another surface, or a set ended for pain, stands apart',
+      ],
+      [
+        'dashboard/result/past-view',
+        'every setting of a protocol of raises has a name, codes have words, and what is unknown is counted',
+      ],
+      ['casebook/choice/choice-offer', 'the test of the last visit comes first and says how it was done'],
+    ],
+  },
+  'newer-protocol': {
+    happens: 'a protocol has a newer version',
+    seen: 'an old result keeps its own; counted again it is a second result beside the first',
+    metBy: [
+      [
+        'casebook/compare/judged-protocol',
+        'the parameters are those that the report was judged by, not those of today',
+      ],
+      ['browser/recount', 'a stored set is counted again, and after a reload both results are there'],
+    ],
+  },
+  'few-on-the-other-leg': {
+    happens: 'the leg to compare with has none, or under five',
+    seen: 'numbers and no ratio',
+    metBy: [
+      ['analysis/compare/ratio-blocks', 'under five it is also plainly too small'],
+      ['dashboard/result/side-view', '%s: no figure, its reason and what would lift it'],
+    ],
+  },
+  'change-within-the-wobble': {
+    happens: 'four more than last time, where six can be told',
+    seen: 'it cannot be told, in words and in the picture',
+    metBy: [
+      [
+        'dashboard/legs/leg-change',
+        'what lies in the band is never called a real change, and what lies outside always',
+      ],
+      [
+        'dashboard/result/comparisons',
+        '75 N more against 118 N cannot be told, by any published error, and one leg alone has no ratio',
+      ],
+    ],
+  },
+  'start-in-a-flare': {
+    happens: 'the first test was in a flare',
+    seen: 'it is named with the change: some of it may be that day passing',
+    metBy: [
+      ['analysis/compare/visit-change', 'the cautions: practice, a flare at the beginning, and what was not told'],
+      ['dashboard/result/bilateral-view', 'a start that was taken in a flare is named as such'],
+    ],
+  },
+  'few-own-pairs': {
+    happens: 'the own error of a clinic rests on six pairs',
+    seen: 'it is shown and not used; the one used is named',
+    metBy: [
+      [
+        'dashboard/result/comparisons',
+        'from 15 to 29 pairs its upper bound is used; under 15, and in another unit, it is shown and the published one stands',
+      ],
+    ],
+  },
+  'copied-pairs': {
+    happens: 'the pairs of an own error are copies of each other',
+    seen: 'an error of zero is refused',
+    metBy: [
+      [
+        'analysis/agreement/measurement-error',
+        'no residual is no proof of no error, and impossible arguments are refused',
+      ],
+      ['analysis/compare/own-ratio-error', 'copied ratios are no error of zero, and impossible arguments are refused'],
+    ],
+  },
+  'agreement-below-zero': {
+    happens: 'people scatter less than the method',
+    seen: 'the coefficient as computed, below zero, with its interval and a note',
+    noScreen: 'agreement is worked out by the command agree; the page takes its result',
+    metBy: [
+      ['analysis/agreement/variance-components', 'a component below zero is told and not cut off'],
+      [
+        'analysis/agreement/intraclass',
+        'what cannot be said is left open: all values alike, or subjects without any spread',
+      ],
+    ],
+  },
+  'rater-looks-early': {
+    happens: 'somebody who counts blindly looks at the labels',
+    seen: 'it is kept, and what that person counts afterwards is marked',
+    noScreen: 'there is no page for counting blindly yet',
+    metBy: [],
+  },
+} as const satisfies Record<string, EdgeCase>;
