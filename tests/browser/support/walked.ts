@@ -1,12 +1,16 @@
 import type { Page } from 'playwright-core';
+import { faintBorders } from './faint-borders.ts';
 import { cutOff, tooWide } from './fits-page.ts';
 import { resized } from './resized.ts';
 import { type State, walkList } from './states/state.ts';
 import { tabStops } from './tab-stops.ts';
 import { moving, smallTargets } from './targets.ts';
+import { withTextSpacing } from './text-spacing.ts';
 import { violations } from './violations.ts';
 
 const narrow = { width: 360, height: 740 };
+/** The narrowest page that must not scroll in two directions: WCAG 2.2, criterion 1.4.10. */
+const narrowest = { width: 320, height: 640 };
 /** What is left of a desk of 1280 x 900 where the browser shows everything twice as large. */
 const zoomed = { width: 640, height: 450 };
 const wide = { width: 1280, height: 900 };
@@ -28,13 +32,18 @@ export async function walked(
     await page.emulateMedia({ colorScheme: 'dark' });
     // the other paper changes colours and nothing else
     add('dark', await violations(page, ['color-contrast', 'link-in-text-block']));
+    add('dark', await faintBorders(page));
     await page.emulateMedia({ colorScheme: 'light' });
+    add('light', await faintBorders(page));
     add('target', await smallTargets(page));
     add('tab', await tabStops(page));
     add('motion', await moving(page));
     await resized(page, zoomed);
     add('zoomed to 200 %', [...(await tooWide(page)), ...(await cutOff(page))]);
+    await resized(page, narrowest);
+    add('320 px', await tooWide(page));
     await resized(page, narrow);
+    add('spaced', await withTextSpacing(page, async () => [...(await tooWide(page)), ...(await cutOff(page))]));
     for (const size of ['100%', '200%']) {
       await page.evaluate((wanted) => (document.documentElement.style.fontSize = wanted), size);
       add(`360 px at ${size}`, await tooWide(page));

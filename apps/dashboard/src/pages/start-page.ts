@@ -293,6 +293,7 @@ export class StartPage extends LitElement {
 
   private past({ id: personId, name }: Person, visits: readonly VisitLine[]): TemplateResult | null {
     if (visits.length === 0) return null;
+    const more = fill(START_WORDS['more-visits'], { count: visits.length - fewVisits });
     return html`<div class="past">
       ${visits.slice(0, fewVisits).map(({ id, begunAt, closed }) => {
         const words = START_WORDS[closed ? 'past-visit' : 'open-visit'];
@@ -300,9 +301,7 @@ export class StartPage extends LitElement {
       })}
       ${
         visits.length > fewVisits
-          ? html`<a aria-label=${fill(COURSE_WORDS['link-of'], { name })} href=${hashOf({ page: 'course', personId })}
-              >${fill(START_WORDS['more-visits'], { count: visits.length - fewVisits })}</a
-            >`
+          ? html`<a aria-label=${`${more}: ${name}`} href=${hashOf({ page: 'course', personId })}>${more}</a>`
           : null
       }
     </div>`;

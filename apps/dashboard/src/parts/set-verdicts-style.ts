@@ -13,7 +13,7 @@ export const setVerdictsStyle = css`
   }
   .mark {
     border: 0;
-    border-block-end: 1px solid var(--hairline);
+    border-block-end: 1.5px solid var(--ink);
     border-radius: 0;
     display: grid;
     gap: 0;
