@@ -59,6 +59,7 @@ export {
   VALUE_BLOCK_SENTENCES,
   VALUE_UNBLOCK_SENTENCES,
 } from './sentences/compare-sentences.ts';
+export { EXERCISE_HOW_WORDS, EXERCISE_WORDS, PLAN_ADVICE_CHOICES } from './sentences/exercise-sentences.ts';
 export {
   HOP_CAUTION_SENTENCES,
   HOP_ENTRY_SENTENCES,
@@ -205,6 +206,13 @@ export {
 } from './tables/choice-rules.ts';
 export { COMPARISON_RULES, type ComparisonRule } from './tables/comparison-rules.ts';
 export {
+  EXERCISES,
+  type ExerciseBegin,
+  type ExerciseEntry,
+  type ExerciseMove,
+  type ExerciseSurface,
+} from './tables/exercises.ts';
+export {
   type GradedChoice,
   type GradedNumber,
   IRRITABILITY_GRADES,
@@ -213,6 +221,16 @@ export {
 } from './tables/irritability-grades.ts';
 export { LADDER_RUNGS, type LadderRung, type LadderRungEntry } from './tables/ladder-rungs.ts';
 export { OPTIONAL_TARGETS, type OptionalTarget } from './tables/optional-targets.ts';
+export {
+  INSERTION_LOWEST,
+  PLAN_BOUNDS,
+  PLAN_OPEN_LINES,
+  PLAN_RULES,
+  type PlanBound,
+  type PlanBoundName,
+  type PlanRule,
+  type PlanRuleCode,
+} from './tables/plan-rules.ts';
 export { REFERENCE_TABLES, type ReferenceEntry } from './tables/reference-tables.ts';
 export { RELIABILITY_TABLES, type ReliabilityEntry } from './tables/reliability-tables.ts';
 export { SAFETY_LIST, SAFETY_LIST_VERSION, type SafetyEntry } from './tables/safety-list.ts';
