@@ -1,3 +1,4 @@
+import { bodyVersion, kindOf, wordsOnly } from '@surae/casebook';
 import type { Json, StoredDocument } from '@surae/storage';
 
 const taken = { bytesId: 'b', mappingId: 'm', sha256: 'a'.repeat(64), byteLength: 12 };
@@ -20,6 +21,8 @@ export const SAMPLE_BODIES: Readonly<Record<string, Json>> = {
     loads: null,
   },
   'plan-item': {
+    ...wordsOnly,
+    goneOver: [],
     what: 'slow raises on two legs',
     side: 'both',
     load: { value: 10, unit: 'kg' },
@@ -88,5 +91,7 @@ export function sampleDocument(
   sequence += 1;
   const id = `${kind}-${sequence}`;
   const at = `2026-03-01T09:${String(Math.floor(sequence / 60) % 60).padStart(2, '0')}:${String(sequence % 60).padStart(2, '0')}+01:00`;
-  return { id, sequence, hash: '', kind, schema: 1, about, author: 'RN', at, body, ...changes };
+  const known = kindOf(kind);
+  const schema = known === undefined ? 1 : bodyVersion(known);
+  return { id, sequence, hash: '', kind, schema, about, author: 'RN', at, body, ...changes };
 }

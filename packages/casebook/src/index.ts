@@ -120,6 +120,18 @@ export {
   type PersonAmendment,
   type PersonChange,
 } from './person-amendment.ts';
+export {
+  isForInsertion,
+  isLoading,
+  lowestOffered,
+  type PlanFacts,
+  type PlanLine,
+  planBlocks,
+  planFacts,
+  planOpenBlocks,
+} from './plan/plan-gate.ts';
+export { holdsOn, type PlanOfDay, planOf } from './plan/plan-of-day.ts';
+export { planItemSchema, wordsOnly } from './plan/words-only.ts';
 export { type PracticeEvent, type PracticeSet, practiceEventKinds, practiceFor } from './practice.ts';
 export { afterPull, type PullEvent, pullEventKinds, pullSetOf } from './pull-events.ts';
 export type { PullChoice, PullEnd, PullSet, PullTrial } from './pull-set.ts';

@@ -54,7 +54,8 @@ export type VisitEvent =
   | ({ readonly kind: 'verdict-by-hand' } & VerdictByHand)
   | { readonly kind: 'rest-over'; readonly restS: number }
   | { readonly kind: 'result-seen' }
-  | { readonly kind: 'visit-plan'; readonly planItemIds: readonly string[] }
+  /** without ids the plan before stays as it is, unless it is said to be over */
+  | { readonly kind: 'visit-plan'; readonly planItemIds: readonly string[]; readonly ended?: boolean }
   /** documents before the hand-over hold neither */
   | { readonly kind: 'visit-closed'; readonly how?: HandedAs; readonly lines?: readonly string[] }
   | SensorAnswerEvent
@@ -171,7 +172,7 @@ function after(visit: Visit, event: VisitEvent, document: StoredDocument): Visit
     case 'result-seen':
       return { ...visit, resultSeen: true };
     case 'visit-plan':
-      return { ...visit, plan: event.planItemIds };
+      return { ...visit, plan: event.planItemIds, planEnded: event.ended === true };
     case 'visit-closed': {
       const { how, lines = [] } = event;
       return { ...visit, closed: true, ...(how === undefined ? {} : { handOver: { how, lines } }) };

@@ -162,6 +162,8 @@ export interface Visit {
   readonly resultSeen?: boolean;
   /** what is to be done, by the ids of its documents, none where none was noted; absent until it was asked */
   readonly plan?: readonly string[];
+  /** the plan before it was ended, and no other was kept; absent until the plan was asked */
+  readonly planEnded?: boolean;
   /** how the visit was handed over; absent until it was, and in visits before that was asked */
   readonly handOver?: HandOver;
   /** the visit is over */

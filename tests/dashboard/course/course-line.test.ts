@@ -1,3 +1,4 @@
+import { bodyVersion, kindOf } from '@surae/casebook';
 import { expect, test } from 'vitest';
 import { courseLines, firstDayOf, loggedOf } from '../../../apps/dashboard/src/course/course-line.ts';
 import { coursePerson } from '../../support/course-person.ts';
@@ -12,7 +13,7 @@ test('everything of a person stands on one line of time, the newest day first, e
     { day: '2026-03-30', left: { count: 22 }, pushes: { right: { netN: 800 } } },
   );
   for (const kind of ['note', 'run', 'done-item', 'morning-check', 'questionnaire-total', 'plan-item', 'episode']) {
-    await book.log.add(personId, { kind, body: SAMPLE_BODIES[kind] as object });
+    await book.hand.add({ kind, schema: bodyVersion(kindOf(kind)!), about: personId, body: SAMPLE_BODIES[kind] });
   }
   const lines = courseLines(await read());
   expect(lines.map(({ day, what, side }) => [day.slice(5), what, side])).toEqual([

@@ -1,4 +1,3 @@
-import type { PlanItem } from '@surae/casebook';
 import { expect, test } from 'vitest';
 import {
   changeBetween,
@@ -9,6 +8,7 @@ import {
   type LogDraft,
 } from '../../../apps/dashboard/src/course/log-draft.ts';
 import { type LogEntry, type LogKind, logKinds } from '../../../apps/dashboard/src/course/log-entry.ts';
+import { madePlanItem } from '../../support/plan-items.ts';
 
 const on = '2026-03-04';
 const from = (kind: LogKind, change: Partial<LogDraft>) => entryFrom({ ...emptyDraft(kind, on), ...change });
@@ -80,7 +80,7 @@ test('what is missing or no number is named at its field, and nothing is kept', 
 });
 
 test('what was planned fills in what was done, and names the plan', () => {
-  const item: PlanItem = {
+  const item = madePlanItem({
     what: 'slow raises on two legs',
     side: 'both',
     load: { value: 10, unit: 'kg' },
@@ -92,7 +92,7 @@ test('what was planned fills in what was done, and names the plan', () => {
     proposedBy: null,
     decision: 'accepted',
     why: null,
-  };
+  });
   expect(entryFrom(draftOfPlanned(emptyDraft('done-item', on), 'p', item))).toMatchObject({
     entry: { body: { planItemId: 'p', what: item.what, load: item.load, sets: 3, repetitions: 15, painDuring: null } },
   });

@@ -1,6 +1,6 @@
-import type { PlanItem } from '@surae/casebook';
 import { expect, test } from 'vitest';
 import { episodeWords, logWords, planWords, totalWords } from '../../../apps/dashboard/src/course/log-words.ts';
+import { madePlanItem } from '../../support/plan-items.ts';
 
 const on = '2026-03-04';
 
@@ -40,7 +40,7 @@ test('what was done and what was planned are told alike', () => {
   expect(logWords({ kind: 'done-item', body })).toBe(
     'Slow raises, left, 3 times 15, with 10 kg. Pain during it: 2 of 10.',
   );
-  const item: PlanItem = {
+  const item = madePlanItem({
     ...dose,
     perWeek: 3,
     from: on,
@@ -48,7 +48,7 @@ test('what was done and what was planned are told alike', () => {
     proposedBy: null,
     decision: 'declined',
     why: null,
-  };
+  });
   expect(planWords(item)).toBe('Slow raises, left, 3 times 15, with 10 kg, 3 times a week, not taken on.');
 });
 

@@ -1,4 +1,11 @@
-import { type ClinicContact, type Entry, entryOf, type MorningCheck, type PlanItem } from '@surae/casebook';
+import {
+  type ClinicContact,
+  type Entry,
+  entryOf,
+  type MorningCheck,
+  type PlanItem,
+  planItemSchema,
+} from '@surae/casebook';
 import type { Json } from '@surae/storage';
 import type { BookHand } from './taken-shelf.ts';
 
@@ -23,7 +30,7 @@ export class PersonNotes {
     const ids: string[] = [];
     for (const item of items) {
       const body = { ...item } as unknown as Json;
-      ids.push((await this.hand.add({ kind: 'plan-item', schema: 1, about: personId, body })).id);
+      ids.push((await this.hand.add({ kind: 'plan-item', schema: planItemSchema, about: personId, body })).id);
     }
     await this.remove(before, 'planned-anew');
     return ids;

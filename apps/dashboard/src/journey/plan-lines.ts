@@ -1,4 +1,4 @@
-import { type PlanItem, soreLegs, type Visit } from '@surae/casebook';
+import { type PlanItem, soreLegs, type Visit, wordsOnly } from '@surae/casebook';
 
 /** Lines of a plan at most; ours. */
 export const planLinesMost = 6;
@@ -22,7 +22,16 @@ export function typedLines(text: string): string[] {
 
 /** Lines as they are kept: noted by a clinician, proposed by nobody. */
 export function planItems(lines: readonly string[], side: PlanSide, day: string): PlanItem[] {
-  const open = { load: null, sets: null, repetitions: null, perWeek: null, until: null, why: null };
+  const open = {
+    ...wordsOnly,
+    goneOver: [],
+    load: null,
+    sets: null,
+    repetitions: null,
+    perWeek: null,
+    until: null,
+    why: null,
+  };
   return [...new Set(lines)].map((what) => ({
     ...open,
     what,

@@ -19,6 +19,14 @@ export const note = z.string().min(1).max(2000).nullable();
 
 export const finite = z.number();
 
+/** With a UCUM code as its unit; null is none. */
+export const load = z.strictObject({ value: finite.positive(), unit: z.string().min(1) }).nullable();
+
+export const oneOrBoth = z.enum(['left', 'right', 'both']);
+
+/** How many, at least one; null was not told. */
+export const count = z.int().min(1).nullable();
+
 export const endReason = z.enum(Object.keys(END_REASON_SENTENCES) as [EndReason, ...EndReason[]]);
 
 export const criterion = z.enum(CRITERION_IDS as readonly [string, ...string[]]);

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { BodyKind } from './body-kind.ts';
-import { criterion, day, finite, id, note, ofLegs, side, zeroToTen } from './parts.ts';
+import { count, criterion, day, finite, id, load, note, ofLegs, oneOrBoth, side, zeroToTen } from './parts.ts';
+import { type planItem2, planItemKind } from './plan-item.ts';
 
 const measured = finite.positive().nullable();
 const sex = z.enum(['women', 'men']).nullable();
@@ -30,9 +31,6 @@ const personAmended = z.looseObject({
 const place = z.enum(['no', 'mid-portion', 'insertion', 'both-places']).nullable();
 /** a day, a month or a year: what somebody remembers of a beginning */
 const partOfDate = z.string().regex(/^\d{4}(-(0[1-9]|1[0-2])(-(0[1-9]|[12]\d|3[01]))?)?$/);
-const load = z.strictObject({ value: finite.positive(), unit: z.string().min(1) }).nullable();
-const oneOrBoth = z.enum(['left', 'right', 'both']);
-const count = z.int().min(1).nullable();
 
 const episode = z
   .strictObject({
@@ -52,22 +50,6 @@ const episode = z
     title: 'Episode',
     description: 'One stretch of complaint, from its beginning until it is over; null was not asked',
   });
-
-const planItem = z
-  .strictObject({
-    what: z.string().min(1),
-    side: oneOrBoth,
-    load,
-    sets: count,
-    repetitions: count,
-    perWeek: finite.positive().nullable(),
-    from: day,
-    until: day.nullable(),
-    proposedBy: z.string().min(1).nullable(),
-    decision: z.enum(['accepted', 'changed', 'declined']),
-    why: note,
-  })
-  .meta({ title: 'Plan item', description: 'What is to be done, as the clinician decided; units are UCUM codes' });
 
 const doneItem = z
   .strictObject({
@@ -179,7 +161,7 @@ const amendment = z
   });
 
 export type Episode = z.infer<typeof episode>;
-export type PlanItem = z.infer<typeof planItem>;
+export type PlanItem = z.infer<typeof planItem2>;
 export type DoneItem = z.infer<typeof doneItem>;
 export type MorningCheck = z.infer<typeof morningCheck>;
 export type Run = z.infer<typeof run>;
@@ -195,7 +177,7 @@ export const personKinds = [
   { kind: 'person', about: 'nothing', amendable: true, versions: [person], ...first },
   { kind: 'person-amended', about: 'person', amendable: false, versions: [personAmended], ...first },
   { kind: 'episode', about: 'person', amendable: true, versions: [episode], ...first },
-  { kind: 'plan-item', about: 'person', amendable: true, versions: [planItem], ...first },
+  { kind: 'plan-item', about: 'person', amendable: true, ...planItemKind },
   { kind: 'done-item', about: 'person', amendable: true, versions: [doneItem], ...first },
   { kind: 'morning-check', about: 'person', amendable: true, versions: [morningCheck], ...first },
   { kind: 'run', about: 'person', amendable: true, versions: [run], ...first },

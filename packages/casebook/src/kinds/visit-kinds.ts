@@ -144,7 +144,7 @@ const bodies: Readonly<Record<string, z.ZodType>> = {
   'set-aside': z.looseObject({ ...ofSet, why: z.string() }),
   'rest-over': z.looseObject({ restS: seconds }),
   'result-seen': z.looseObject({}),
-  'visit-plan': z.looseObject({ planItemIds: z.array(id) }),
+  'visit-plan': z.looseObject({ planItemIds: z.array(id), ended: z.boolean().exactOptional() }),
   'visit-closed': z.looseObject({
     how: z.enum(['print', 'file', 'code', 'nothing']).exactOptional(),
     lines: z.array(z.string().min(1)).exactOptional(),

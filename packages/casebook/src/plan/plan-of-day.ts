@@ -1,0 +1,49 @@
+import type { CasebookPerson } from '../casebook.ts';
+import { dayNumber } from '../compare/leg-past.ts';
+import type { Entry } from '../entry.ts';
+import type { PlanItem } from '../kinds/person-kinds.ts';
+
+/** What holds on a day, and the visit in which a clinician confirmed it. */
+export interface PlanOfDay {
+  readonly visitId: string;
+  /** day of that visit, by the calendar of the place */
+  readonly since: string;
+  /** in the order in which they were kept; those that are over, not begun or taken back are left out */
+  readonly items: readonly Entry<PlanItem>[];
+}
+
+/** Whether a line holds on a day: both its ends are days on which it does. */
+export function holdsOn({ from, until, decision }: PlanItem, day: string): boolean {
+  return decision !== 'declined' && from <= day && (until === null || until >= day);
+}
+
+/**
+ * The plan of a person on a day: that of the newest visit up to it in which one was kept. A visit in which nothing changed leaves
+ * the plan before it as it is; one that ended the plan leaves none. What no visit confirmed is no part of a plan.
+ *
+ * @param person - visits and plan items as they count, in their order [-]
+ * @param day - of the calendar of the place, such as 2026-03-01 [-]
+ * @returns what holds, with no items where all are over; null where no plan was ever kept, or the last one was ended [-]
+ * Source: ours
+ */
+export function planOf(
+  { visits, planItems }: Pick<CasebookPerson, 'visits' | 'planItems'>,
+  day: string,
+): PlanOfDay | null {
+  const until = dayNumber(day);
+  if (until === null) return null;
+  const upTo = visits
+    .map(({ visit }) => visit)
+    .filter(({ begunAt, plan, planEnded }) => {
+      const on = dayNumber(begunAt);
+      return on !== null && on <= until && (planEnded === true || (plan ?? []).length > 0);
+    });
+  const last = upTo.reduce<(typeof upTo)[number] | undefined>(
+    (newest, one) => (newest === undefined || Date.parse(one.begunAt) >= Date.parse(newest.begunAt) ? one : newest),
+    undefined,
+  );
+  if (last === undefined || (last.plan ?? []).length === 0) return null;
+  const byId = new Map(planItems.map((one) => [one.id, one]));
+  const items = (last.plan ?? []).flatMap((id) => byId.get(id) ?? []).filter(({ body }) => holdsOn(body, day));
+  return { visitId: last.id, since: last.begunAt.slice(0, 10), items };
+}

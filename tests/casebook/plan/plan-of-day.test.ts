@@ -1,0 +1,71 @@
+import { type CasebookVisit, type Entry, holdsOn, type PlanItem, planOf, type Visit } from '@surae/casebook';
+import { expect, test } from 'vitest';
+import { madeVisit } from '../../support/made-visit.ts';
+import { madePlanItem } from '../../support/plan-items.ts';
+
+const entry = (id: string, changes: Partial<PlanItem> = {}): Entry<PlanItem> => ({
+  id,
+  at: '2026-03-01T10:00:00+01:00',
+  author: 'RN',
+  body: madePlanItem({ what: id, ...changes }),
+});
+const visitOf = (id: string, day: string, plan?: readonly string[], more: Partial<Visit> = {}): CasebookVisit =>
+  ({
+    visit: { ...madeVisit(), id, begunAt: `${day}T09:00:00+01:00`, ...(plan && { plan }), ...more },
+  }) as CasebookVisit;
+
+const planItems = [
+  entry('a'),
+  entry('b', { until: '2026-03-14' }),
+  entry('c', { from: '2026-03-08' }),
+  entry('d', { decision: 'declined' }),
+  entry('e', { from: '2026-04-01' }),
+  entry('f', { decision: 'changed', from: '2026-04-01' }),
+  entry('loose'),
+];
+const first = visitOf('v1', '2026-03-01', ['a', 'b', 'c', 'd', 'gone']);
+const person = { visits: [first], planItems };
+const whats = (given: Parameters<typeof planOf>[0], day: string): readonly string[] | null =>
+  planOf(given, day)?.items.map(({ id }) => id) ?? null;
+
+test('a line holds on its first and its last day, and on none outside', () => {
+  const item = madePlanItem({ from: '2026-03-02', until: '2026-03-04' });
+  const days = ['2026-03-01', '2026-03-02', '2026-03-03', '2026-03-04', '2026-03-05'];
+  expect(days.map((day) => holdsOn(item, day))).toEqual([false, true, true, true, false]);
+  expect(holdsOn({ ...item, until: null }, '2030-01-01')).toBe(true);
+});
+
+test('what was declined, taken back, not begun or is over is no part of it, nor what no visit confirmed', () => {
+  expect(whats(person, '2026-02-28')).toBeNull();
+  expect(whats(person, '2026-03-01')).toEqual(['a', 'b']);
+  expect(whats(person, '2026-03-08')).toEqual(['a', 'b', 'c']);
+  expect(whats(person, '2026-03-15')).toEqual(['a', 'c']);
+  expect(planOf(person, '2026-03-15')).toMatchObject({ visitId: 'v1', since: '2026-03-01' });
+});
+
+test('a newer plan stands in place of the one before, from its day on', () => {
+  const both = { visits: [first, visitOf('v2', '2026-04-01', ['e', 'f'])], planItems };
+  expect(whats(both, '2026-03-31')).toEqual(['a', 'c']);
+  expect(whats(both, '2026-04-01')).toEqual(['e', 'f']);
+  // in whatever order the visits are handed over
+  expect(whats({ ...both, visits: both.visits.toReversed() }, '2026-04-01')).toEqual(['e', 'f']);
+});
+
+test('a visit in which nothing changed, or that has not come to its plan, leaves it as it is', () => {
+  const visits = [first, visitOf('v2', '2026-03-20', []), visitOf('v3', '2026-03-21')];
+  expect(planOf({ visits, planItems }, '2026-03-22')).toMatchObject({ visitId: 'v1', since: '2026-03-01' });
+});
+
+test('a plan that was ended is none, until another one is kept', () => {
+  const ended = visitOf('v2', '2026-03-20', [], { planEnded: true });
+  expect(whats({ visits: [first, ended], planItems }, '2026-03-19')).toEqual(['a', 'c']);
+  expect(whats({ visits: [first, ended], planItems }, '2026-03-20')).toBeNull();
+  const again = visitOf('v3', '2026-04-02', ['f'], { planEnded: false });
+  expect(whats({ visits: [first, ended, again], planItems }, '2026-04-02')).toEqual(['f']);
+});
+
+test('a plan of which all is over holds nothing, and is no other one', () => {
+  const visits = [first, visitOf('v2', '2026-03-10', ['b'])];
+  expect(whats({ visits, planItems }, '2026-03-15')).toEqual([]);
+  expect(planOf(person, 'no day')).toBeNull();
+});
