@@ -26,6 +26,14 @@ export class ChipChoice extends LitElement {
       button {
         text-align: start;
       }
+      /* the left leg stays on the left in every language */
+      .legs {
+        direction: ltr;
+        inline-size: fit-content;
+      }
+      .legs button {
+        direction: var(--reading);
+      }
       .open {
         border-style: dashed;
       }
@@ -48,7 +56,7 @@ export class ChipChoice extends LitElement {
     const at = all.findIndex(({ value }) => value === this.value);
     return html`
       <p class="legend" id="legend">${this.legend}</p>
-      <div class="choices" role="radiogroup" aria-labelledby="legend" @keydown=${this.rove}>
+      <div class=${this.isOfLegs ? 'choices legs' : 'choices'} role="radiogroup" aria-labelledby="legend" @keydown=${this.rove}>
         ${all.map(
           ({ value, text }, place) =>
             html`<button
@@ -64,6 +72,10 @@ export class ChipChoice extends LitElement {
         )}
       </div>
     `;
+  }
+
+  private get isOfLegs(): boolean {
+    return ['left', 'right'].every((side) => this.chips.some(({ value }) => value === side));
   }
 
   private all(): readonly { readonly value: string | null; readonly text: string }[] {
