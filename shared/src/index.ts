@@ -113,7 +113,13 @@ export {
 export { CONTACT_WORDS } from './sentences/screens/contact-words.ts';
 export { COURSE_WORDS, LOG_WORDS, TREND_WORDS } from './sentences/screens/course-words.ts';
 export { DEVICE_ERRORS, SOURCE_ERRORS, STORE_ERRORS } from './sentences/screens/device-words.ts';
-export { END_CHOICES, ENDING_WORDS, REDO_REASONS, STOP_STEPS } from './sentences/screens/ending-words.ts';
+export {
+  END_CHOICES,
+  ENDING_WORDS,
+  REDO_REASONS,
+  RUPTURE_WORDS,
+  STOP_STEPS,
+} from './sentences/screens/ending-words.ts';
 export { EPISODE_LINE_WORDS } from './sentences/screens/episode-line-words.ts';
 export { EPISODE_WORDS } from './sentences/screens/episode-words.ts';
 export { EXPORT_WORDS } from './sentences/screens/export-words.ts';

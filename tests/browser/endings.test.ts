@@ -5,8 +5,10 @@ import {
   LOCK_WORDS,
   RATIO_BLOCK_SENTENCES,
   READY_WORDS,
+  RUPTURE_WORDS,
   SAFETY_WORDS,
   SIDE_WORDS,
+  TEST_CHOICE_WORDS,
 } from '@surae/shared';
 import { expect } from 'vitest';
 import { browserTest } from './support/browser-test.ts';
@@ -45,6 +47,35 @@ browserTest('a set that ended for pain is told as such, and no ratio is given', 
   const ends = await storedBodies<{ end: object }>(page, 'set-end');
   expect(ends[1].end).toEqual({ reason: 'pain', painPeak: 7, exertion: 8, painSharp: null });
 });
+
+browserTest(
+  'a pop fills the screen with its steps, gives no score, and keeps from any further test',
+  async ({ page, origin }) => {
+    await openFirstSet(page, origin, { pace: UNWATCHED_PACE });
+    await startSet(page, 'left', { placement: 'heel' });
+    await waitForEnding(page, 'left');
+    await page.getByRole('radio', { name: ENDING_WORDS.pop.text, exact: true }).click();
+    const steps = page.getByRole('alert').getByRole('listitem');
+    await steps.first().waitFor();
+    // nothing else is on the screen, and the words are larger than any others of a page
+    expect(await page.getByRole('heading').allInnerTexts()).toEqual([RUPTURE_WORDS['title-left'].text]);
+    expect(await page.getByRole('button').allInnerTexts()).toEqual([RUPTURE_WORDS.keep.text, RUPTURE_WORDS.back.text]);
+    const px = await steps.first().evaluate((step) => Number.parseFloat(getComputedStyle(step).fontSize));
+    expect(px).toBeGreaterThanOrEqual(34);
+    await page.getByRole('button', { name: RUPTURE_WORDS.back.text }).click();
+    await waitForEnding(page, 'left');
+    await page.getByRole('radio', { name: ENDING_WORDS.pop.text, exact: true }).click();
+    await page.getByRole('button', { name: RUPTURE_WORDS.keep.text }).click();
+    await waitForResult(page);
+    await page.getByText(/Left stopped for a pop or a sudden give, so there is no score/).waitFor();
+    expect(await page.locator('banner, header').first().isVisible()).toBe(true);
+    const [{ end }] = await storedBodies<{ end: object }>(page, 'set-end');
+    expect(end).toMatchObject({ reason: 'safety', happened: 'pop' });
+    const safety = await storedBodies<{ safety: { ticked: string[] } }>(page, 'visit-safety');
+    expect(safety.at(-1)?.safety.ticked).toEqual(['safety.rupture']);
+    expect(await page.getByRole('button', { name: TEST_CHOICE_WORDS['add-isometric'].text }).count()).toBe(0);
+  },
+);
 
 browserTest('a line of the safety list that locks is said wherever a test could start', async ({ page, origin }) => {
   await openStart(page, origin, { pace: UNWATCHED_PACE });

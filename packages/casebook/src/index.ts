@@ -62,6 +62,7 @@ export { legPast, testedLeg, visitLegs } from './compare/visit-legs.ts';
 export { pullPast, testedPull, visitPulls } from './compare/visit-pulls.ts';
 export { type CopiedHistory, type CopiedSoreness, historyBefore, sorenessBefore } from './copied-forward.ts';
 export { type DescriptionEntry, descriptionEntries, descriptionSchema } from './description-entries.ts';
+export type { EndingEvent } from './ending-event.ts';
 export { type Entry, entryOf } from './entry.ts';
 export { type EpisodeCourse, episodeCourses, undoneWhy, undoOf } from './episodes/episode-course.ts';
 export {
@@ -132,6 +133,7 @@ export {
 } from './plan/plan-gate.ts';
 export { holdsOn, type PlanOfDay, planOf } from './plan/plan-of-day.ts';
 export { planItemSchema, wordsOnly } from './plan/words-only.ts';
+export { endedWithPop, poppedSide, withRupture } from './popped.ts';
 export { type PracticeEvent, type PracticeSet, practiceEventKinds, practiceFor } from './practice.ts';
 export { afterPull, type PullEvent, pullEventKinds, pullSetOf } from './pull-events.ts';
 export type { PullChoice, PullEnd, PullSet, PullTrial } from './pull-set.ts';

@@ -1,5 +1,6 @@
 import type { PullPlacement, PullReport, Side } from '@surae/analysis';
 import type { EndReason } from '@surae/shared';
+import type { EndingEvent } from './ending-event.ts';
 import type { SensorTold } from './sensor-told.ts';
 import type { SetUpKept } from './set-up.ts';
 
@@ -52,6 +53,8 @@ export interface PullEnd {
   readonly exertion: number | null;
   /** the pain was sharp or tearing; older documents hold none */
   readonly painSharp?: boolean | null;
+  /** what happened that ended it at once; absent where nothing did */
+  readonly happened?: EndingEvent;
 }
 
 /** The isometric trials of one leg. */

@@ -3,6 +3,7 @@ import type { CriterionId, EndReason } from '@surae/shared';
 import type { AroundVisit } from './around-told.ts';
 import type { VisitLadder } from './choice/ladder.ts';
 import type { TestChosen } from './choice/test-chosen.ts';
+import type { EndingEvent } from './ending-event.ts';
 import type { Entry } from './entry.ts';
 import type { VerdictByHand } from './kinds/person-kinds.ts';
 import type { PracticeSet } from './practice.ts';
@@ -53,6 +54,8 @@ export interface SetEnd {
   readonly exertion: number | null;
   /** the pain was sharp or tearing; absent or null was not asked */
   readonly painSharp?: boolean | null;
+  /** what happened that ended it at once; absent where nothing did */
+  readonly happened?: EndingEvent;
 }
 
 /** One set of a visit. It exists from the moment its recording begins. */

@@ -1,7 +1,13 @@
 import { endClass } from '@surae/analysis';
 import { END_CLASS_SENTENCES, END_REASON_SENTENCES, PROTOCOLS, TOLERANCE_PROBE } from '@surae/shared';
 import { expect, test } from 'vitest';
-import { endAnswered, endsOf, notedPainPeak, painLimitOf } from '../../../apps/dashboard/src/journey/ends.ts';
+import {
+  endAnswered,
+  endedByPop,
+  endsOf,
+  notedPainPeak,
+  painLimitOf,
+} from '../../../apps/dashboard/src/journey/ends.ts';
 
 test('the ends that can be chosen are those of the protocol, in its order', () => {
   for (const protocol of PROTOCOLS) expect(endsOf(protocol), protocol.id).toEqual(protocol.endConditions);
@@ -46,4 +52,9 @@ test('where there was no pain it was not sharp; what was not asked stays open', 
   expect(endAnswered('pain', { painPeak: 7, exertion: 8, painSharp: true }).painSharp).toBe(true);
   expect(endAnswered('fatigue', { ...open, painPeak: 0, painSharp: true }).painSharp).toBe(false);
   expect(endAnswered('fatigue', { painPeak: 3, exertion: 8 }).painSharp).toBeNull();
+});
+
+test('a pop ends a test for safety, and what was not asked then stays open', () => {
+  expect(endedByPop(4)).toEqual({ reason: 'safety', painPeak: 4, exertion: null, painSharp: null, happened: 'pop' });
+  expect(endClass(endedByPop(null).reason)).toBe('incomplete');
 });

@@ -165,3 +165,14 @@ test('each leg may be tried before the tests once the safety list is clear, and 
   expect(ladder.isDone(visit)).toBe(false);
   expect(ladder.isDone({ ...visit, ladder: noLadder })).toBe(true);
 });
+
+test('after a pop nothing more is tested: what was done leads to the result', () => {
+  const end = { reason: 'safety', painPeak: null, exertion: null, happened: 'pop' } as const;
+  const popped: Visit = { ...withSore('no', 'no'), sets: [madeSet('left', null, { end })] };
+  expect(idsOf(popped).slice(4)).toEqual(['test-first', 'ending-first', 'result', 'plan', 'hand-over']);
+  const stopped = { ...popped, sets: [madeSet('left', null, { end: { ...end, happened: undefined } as never })] };
+  expect(idsOf(stopped)).toContain('test-second');
+  // of a second test, too, nothing is left but what was done
+  const second: Visit = { ...popped, tests: ['heel-raise', 'isometric'] };
+  expect(idsOf(second)).toEqual(idsOf(popped));
+});

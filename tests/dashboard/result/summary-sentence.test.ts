@@ -1,6 +1,8 @@
 import { assess, defaultSettings } from '@surae/analysis';
 import { FLOOR } from '@surae/shared';
 import { expect, test } from 'vitest';
+import { handoutOf } from '../../../apps/dashboard/src/home/handout-of.ts';
+import { raisesTold } from '../../../apps/dashboard/src/legs/leg-told.ts';
 import { scoreFigure } from '../../../apps/dashboard/src/result/score-figure.ts';
 import { attemptedSentence, summarySentence } from '../../../apps/dashboard/src/result/summary-sentence.ts';
 import { twoLegFigures } from '../../../apps/dashboard/src/result/two-legs.ts';
@@ -51,6 +53,20 @@ test('a leg that was not tested, or has no result yet, is named and not left out
   expect(summarySentence(madeVisit(right25))).toBe('Left was not tested, right did 25.');
   expect(summarySentence(madeVisit(madeSet('left', null), right25))).toBe('Left has no result yet, right did 25.');
   expect(summarySentence(madeVisit({ ...left22, setAside: true }, right25))).toBe('Left was not tested, right did 25.');
+});
+
+test('after a pop there is no score: not in the sentence, not on the axis, not on the page of who was tested', () => {
+  const end = { reason: 'safety', painPeak: null, exertion: null, happened: 'pop' } as const;
+  const visit = madeVisit(madeSet('left', madeReport('left', sureCount(7), 'safety'), { end }), right25);
+  expect(summarySentence(visit)).toBe('Left stopped for a pop or a sudden give, so there is no score, right did 25.');
+  for (const { left } of twoLegFigures(visit)) {
+    expect(left).toEqual({ kind: 'open', why: 'Stopped for a pop or a sudden give: no score.' });
+  }
+  expect(raisesTold(visit, 'left')).toEqual({
+    told: 'popped',
+    text: 'your left leg stopped for a pop or a sudden give, so it has no number',
+  });
+  expect(handoutOf(visit, null, []).legs).toMatchObject({ left: null, right: { value: 25 } });
 });
 
 test('how the number came about: all met, some met, some after the end', () => {

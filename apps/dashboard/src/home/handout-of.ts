@@ -1,5 +1,5 @@
 import type { Side } from '@surae/analysis';
-import { type ClinicContact, type PlanItem, setOf, soreLegs, type Visit } from '@surae/casebook';
+import { type ClinicContact, endedWithPop, type PlanItem, setOf, soreLegs, type Visit } from '@surae/casebook';
 import type { Handout, HandoutLeg, Stiffness } from '@surae/exchange';
 import { scoreFigure } from '../result/score-figure.ts';
 import { toldOfEnd } from '../result/summary-sentence.ts';
@@ -10,9 +10,10 @@ const STIFF: Readonly<Record<string, Stiffness>> = {
   'over-30-minutes': 'over-30',
 };
 
-/** What a leg did, by the number, the bounds and the end that the result page tells; null without a result. */
+/** What a leg did, by the number, the bounds and the end that the result page tells; null without a result, and after a pop. */
 function legOf(visit: Visit, side: Side): HandoutLeg | null {
-  const report = setOf(visit, side)?.report ?? null;
+  const set = setOf(visit, side);
+  const report = set === undefined || endedWithPop(set) ? null : set.report;
   if (report === null) return null;
   if (report.count.attempted === 0) return { told: 'none', value: 0, low: 0, high: 0 };
   const { value, low, high, atLeast } = scoreFigure(report);

@@ -27,3 +27,8 @@ export function notedPainPeak({ notes }: Pick<VisitSet, 'notes'>): number | null
 export function endAnswered(reason: EndReason, answers: Omit<PullEnd, 'reason'>): PullEnd {
   return { reason, ...answers, painSharp: answers.painPeak === 0 ? false : (answers.painSharp ?? null) };
 }
+
+/** The end of a test in which something gave way: whatever else would be asked is not asked then. */
+export function endedByPop(painPeak: number | null): PullEnd {
+  return { reason: 'safety', painPeak, exertion: null, painSharp: null, happened: 'pop' };
+}

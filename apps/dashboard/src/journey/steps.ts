@@ -4,6 +4,7 @@ import {
   isChosen,
   isOfAnotherDay,
   mayTest,
+  poppedSide,
   pullSetOf,
   setOf,
   type TestKind,
@@ -96,6 +97,12 @@ function stepsOfTest(visit: Visit, test: TestKind): Step[] {
       ];
 }
 
+/** The steps of the tests that were chosen; after a pop, those alone that were done: nothing more is tested. */
+function testSteps(visit: Visit): Step[] {
+  const steps = testsOf(visit).flatMap((test) => stepsOfTest(visit, test));
+  return poppedSide(visit) === null ? steps : steps.filter((step) => step.isDone(visit));
+}
+
 /** What comes after the result; a visit that was closed before the plan was asked has none of it. */
 function stepsAfter({ closed, plan }: Visit): Step[] {
   if (closed && plan === undefined) return [];
@@ -123,7 +130,7 @@ export function stepsOf(visit: Visit): Step[] {
     },
     { id: 'safety', page: 'safety', side: null, isDone: ({ safety }) => safety !== null },
     { id: 'choice', page: 'choice', side: null, isDone: isChosen },
-    ...testsOf(visit).flatMap((test) => stepsOfTest(visit, test)),
+    ...testSteps(visit),
     { id: 'result', page: 'result', side: null, isDone: ({ closed, resultSeen }) => closed || resultSeen === true },
     ...stepsAfter(visit),
   ];

@@ -1,5 +1,5 @@
 import type { Side } from '@surae/analysis';
-import { pullSetOf, setOf, type Visit } from '@surae/casebook';
+import { endedWithPop, pullSetOf, setOf, type Visit } from '@surae/casebook';
 import { LEGS_WORDS } from '@surae/shared';
 import { scoreFigure } from '../result/score-figure.ts';
 import { type Told, toldOfEnd } from '../result/summary-sentence.ts';
@@ -8,7 +8,7 @@ import { fill } from '../words/fill.ts';
 
 /** What one leg did, in words for the one whose leg it is. */
 export interface LegTold {
-  readonly told: Told | 'reached' | 'none' | 'waiting' | 'untested';
+  readonly told: Told | 'reached' | 'none' | 'popped' | 'waiting' | 'untested';
   /** a part of a sentence */
   readonly text: string;
 }
@@ -21,6 +21,7 @@ function told(code: LegTold['told'], side: Side, count: string | number = ''): L
 export function raisesTold(visit: Visit, side: Side): LegTold {
   const set = setOf(visit, side);
   if (set === undefined) return told('untested', side);
+  if (endedWithPop(set)) return told('popped', side);
   if (set.report === null) return told('waiting', side);
   if (set.report.count.attempted === 0) return told('none', side);
   const { value, low, high, atLeast } = scoreFigure(set.report);
@@ -33,6 +34,7 @@ export function raisesTold(visit: Visit, side: Side): LegTold {
 export function pushesTold(visit: Visit, side: Side): LegTold {
   const set = pullSetOf(visit, side);
   if (set === undefined) return told('untested', side);
+  if (endedWithPop(set)) return told('popped', side);
   const { report } = set;
   if (report === null) return told(set.trials.length === 0 ? 'none' : 'waiting', side);
   const { net } = report.score;

@@ -6,10 +6,11 @@ import type { RecordStore } from '@surae/storage';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { type Assessor, assessorContext, storeContext } from '../contexts/capabilities.ts';
-import { endsOf, notedPainPeak, painLimitOf } from '../journey/ends.ts';
+import { endedByPop, endsOf, notedPainPeak, painLimitOf } from '../journey/ends.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
 import type { EndAccepted } from '../parts/ending-questions.ts';
 import '../parts/ending-questions.ts';
+import { PopTold } from '../parts/pop-told.ts';
 import type { DoneAgain } from '../parts/redo-choice.ts';
 import { earlyReport } from '../result/early-report.ts';
 import { base } from '../styles/base.ts';
@@ -28,6 +29,7 @@ export class EndingStep extends LitElement {
   /** kept nowhere: the one that is stored is made when the end is told */
   @state() private early: Report | null = null;
   private readonly earlyOf = new Set<string>();
+  private readonly pop = new PopTold(this);
 
   protected override updated(): void {
     const set = setOf(this.visit, this.side);
@@ -45,6 +47,12 @@ export class EndingStep extends LitElement {
     const set = setOf(this.visit, this.side);
     if (set === undefined) return html``;
     const { id: setId, liveCount, sourceLost, choice } = set;
+    if (this.pop.isTold)
+      return this.pop.steps(this.side, this.visit.safety, {
+        kind: 'set-end',
+        setId,
+        end: endedByPop(notedPainPeak(set)),
+      });
     const protocol = PROTOCOLS.find(({ id }) => id === choice.protocolId);
     return html`
       <h1><span class="side" data-side=${this.side}>${ENDING_WORDS[`title-${this.side}`].text}</span></h1>
@@ -66,6 +74,7 @@ export class EndingStep extends LitElement {
         .ends=${endsOf(protocol)}
         .painLimit=${painLimitOf(protocol)}
         .known=${{ painPeak: notedPainPeak(set), ...(sourceLost === undefined ? {} : { reason: 'technical' }) }}
+        @pop-told=${() => this.pop.tell()}
         @end-accepted=${({ detail: end }: EndAccepted) =>
           this.dispatchEvent(visitEvent({ kind: 'set-end', setId, end }))}
         @done-again=${({ detail: why }: DoneAgain) => this.dispatchEvent(visitEvent({ kind: 'set-aside', setId, why }))}

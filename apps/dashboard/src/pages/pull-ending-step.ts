@@ -3,11 +3,12 @@ import { pullSetOf, type Visit } from '@surae/casebook';
 import { PULL_ENDING_WORDS } from '@surae/shared';
 import { html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { endsOf, painLimitOf } from '../journey/ends.ts';
+import { endedByPop, endsOf, painLimitOf } from '../journey/ends.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
 import { pullProtocolOf } from '../live/pull-choices.ts';
 import type { EndAccepted } from '../parts/ending-questions.ts';
 import '../parts/ending-questions.ts';
+import { PopTold } from '../parts/pop-told.ts';
 import type { DoneAgain } from '../parts/redo-choice.ts';
 import { base } from '../styles/base.ts';
 
@@ -18,11 +19,14 @@ export class PullEndingStep extends LitElement {
 
   @property({ attribute: false }) visit!: Visit;
   @property({ attribute: false }) side!: Side;
+  private readonly pop = new PopTold(this);
 
   override render(): TemplateResult {
     const set = pullSetOf(this.visit, this.side);
     if (set === undefined) return html``;
     const { id: setId, choice } = set;
+    if (this.pop.isTold)
+      return this.pop.steps(this.side, this.visit.safety, { kind: 'pull-end', setId, end: endedByPop(null) });
     const protocol = pullProtocolOf(choice.protocolId);
     return html`
       <h1><span class="side" data-side=${this.side}>${PULL_ENDING_WORDS[`title-${this.side}`].text}</span></h1>
@@ -30,6 +34,7 @@ export class PullEndingStep extends LitElement {
         .words=${PULL_ENDING_WORDS}
         .ends=${endsOf(protocol)}
         .painLimit=${painLimitOf(protocol)}
+        @pop-told=${() => this.pop.tell()}
         @end-accepted=${({ detail: end }: EndAccepted) =>
           this.dispatchEvent(visitEvent({ kind: 'pull-end', setId, end }))}
         @done-again=${({ detail: why }: DoneAgain) =>

@@ -1,11 +1,13 @@
 import { consume } from '@lit/context';
 import type { Side } from '@surae/analysis';
 import {
+  endedWithPop,
   noOwnErrors,
   type OwnErrorsInUse,
   openTest,
   type Person,
   type PullSet,
+  poppedSide,
   pullSetOf,
   setOf,
   testsOf,
@@ -219,7 +221,9 @@ export class ResultStep extends LitElement {
     return this.pushes().map((set) => html`<pull-detail .set=${set} .visit=${this.visit}></pull-detail>`);
   }
 
-  private explained(sets: readonly VisitSet[]): TemplateResult {
+  private explained(tested: readonly VisitSet[]): TemplateResult {
+    // of what a pop ended nothing is counted up
+    const sets = tested.filter((set) => !endedWithPop(set));
     const lines = [
       ...sets.flatMap(({ choice, report }) => (report && attemptedSentence(choice.side, report)) ?? []),
       ...sets.flatMap((set) => liveDifference(set).join(' ') || []),
@@ -278,7 +282,7 @@ export class ResultStep extends LitElement {
 
   private anotherTest(): TemplateResult | typeof nothing {
     const test = openTest(this.visit);
-    if (test === null) return nothing;
+    if (test === null || poppedSide(this.visit) !== null) return nothing;
     return html`<button type="button" @click=${() => this.dispatchEvent(visitEvent({ kind: 'visit-test', test }))}>
       ${TEST_CHOICE_WORDS[`add-${test}`].text}
     </button>`;

@@ -24,7 +24,7 @@ const sharpness = (['yes', 'no'] as const).map((value) => ({ value, text: ENDING
 
 /**
  * The questions at the end of a test, whichever it was: why, how sore, how hard. Then it is accepted (`end-accepted`), or set
- * aside and done again (`done-again`), each with one press.
+ * aside and done again (`done-again`), each with one press. That something gave way is told at once (`pop-told`).
  */
 @customElement('ending-questions')
 export class EndingQuestions extends LitElement {
@@ -80,7 +80,10 @@ export class EndingQuestions extends LitElement {
 
   override render(): TemplateResult {
     const { words, reason } = this;
-    const chips = this.ends.map((value) => ({ value, text: END_CHOICES[value].text }));
+    const chips = [
+      ...this.ends.map((value) => ({ value, text: END_CHOICES[value].text })),
+      { value: 'pop', text: ENDING_WORDS.pop.text },
+    ];
     return html`
       <div class="parts">
         <div>
@@ -88,7 +91,7 @@ export class EndingQuestions extends LitElement {
             legend=${words.reason.text}
             .chips=${chips}
             .value=${reason}
-            @chip-chosen=${(event: ChipChosen) => (this.reason = event.detail as EndReason)}
+            @chip-chosen=${({ detail }: ChipChosen) => this.choose(detail)}
           ></chip-choice>
           <div aria-live="polite">${this.consequence()}</div>
         </div>
@@ -153,6 +156,11 @@ export class EndingQuestions extends LitElement {
     return html`<ol class="stop">
       ${Object.values(STOP_STEPS).map(({ text }) => html`<li>${text}</li>`)}
     </ol>`;
+  }
+
+  private choose(chosen: string): void {
+    if (chosen === 'pop') this.dispatchEvent(new CustomEvent('pop-told'));
+    else this.reason = chosen as EndReason;
   }
 
   private accept(): void {

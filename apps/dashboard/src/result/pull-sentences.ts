@@ -1,6 +1,7 @@
 import type { PullReport, Side } from '@surae/analysis';
 import {
   betweenTestsS,
+  endedWithPop,
   type PullSet,
   pullSetOf,
   restBetweenTestsS,
@@ -32,6 +33,7 @@ export function pullClause(side: Side, set: PullSet | undefined): string {
   const words = PULL_RESULT_WORDS;
   if (set === undefined) return fill(words.untested, { leg });
   const { report } = set;
+  if (endedWithPop(set)) return fill(words.popped, { leg });
   if (report === null) return fill(set.trials.length === 0 ? words.nothing : words.waiting, { leg });
   const net = report.score.net;
   if (net === null) return fill(words.nothing, { leg });

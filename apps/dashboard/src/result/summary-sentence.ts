@@ -1,5 +1,5 @@
 import type { Report, Side } from '@surae/analysis';
-import { setOf, type Visit, type VisitSet } from '@surae/casebook';
+import { endedWithPop, setOf, type Visit, type VisitSet } from '@surae/casebook';
 import { HAND_WORDS, SUMMARY_WORDS } from '@surae/shared';
 import { fill } from '../words/fill.ts';
 import { scoreFigure } from './score-figure.ts';
@@ -14,6 +14,7 @@ function capital(text: string): string {
 export function legClause(side: Side, set: VisitSet | undefined): string {
   const leg = SUMMARY_WORDS[side].text;
   if (set === undefined) return fill(SUMMARY_WORDS.untested, { leg });
+  if (endedWithPop(set)) return fill(SUMMARY_WORDS.popped, { leg });
   if (set.report === null) return fill(SUMMARY_WORDS.waiting, { leg });
   return resultClause(leg, set.report);
 }

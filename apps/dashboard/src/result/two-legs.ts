@@ -1,5 +1,5 @@
 import type { AssessedRepetition, Report, Side } from '@surae/analysis';
-import { setOf, type Visit } from '@surae/casebook';
+import { endedWithPop, setOf, type Visit } from '@surae/casebook';
 import { AXIS_WORDS, HAND_WORDS, WITHHELD_SENTENCES } from '@surae/shared';
 import type { LegFigure } from './leg-figure.ts';
 import { scoreFigure } from './score-figure.ts';
@@ -79,6 +79,7 @@ const sizeNames = { 'heel-height': 'heel', 'body-rise': 'rise' } as const satisf
 function legFigure(visit: Visit, side: Side, measure: LegMeasure): LegFigure {
   const set = setOf(visit, side);
   if (set === undefined) return open(AXIS_WORDS['not-tested'].text);
+  if (endedWithPop(set)) return open(AXIS_WORDS.popped.text);
   return set.report === null ? open(AXIS_WORDS['no-result'].text) : measure(set.report);
 }
 

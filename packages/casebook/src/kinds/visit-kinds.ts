@@ -43,6 +43,7 @@ const end = z.looseObject({
   painPeak: zeroToTen,
   exertion: finite.min(0).max(10).nullable(),
   painSharp: z.boolean().nullable().exactOptional(),
+  happened: z.enum(['pop']).exactOptional(),
 });
 
 const place = z.enum(['no', 'mid-portion', 'insertion', 'both-places']).nullable();

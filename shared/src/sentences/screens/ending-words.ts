@@ -19,6 +19,7 @@ export const ENDING_WORDS = sentences('screen.ending', {
   'exertion-low': 'no effort',
   'exertion-high': 'nothing left',
   'not-asked': 'not asked',
+  pop: 'a pop, or a sudden give',
   tolerance: 'The count shows what was tolerated before the pain limit, not what the calf could do.',
   accept: 'Accept this set',
   redo: 'Or do this leg again, because of',
@@ -60,4 +61,19 @@ export const STOP_STEPS = sentences('stop-step', {
   breath: 'Chest pain, breathless or faint: emergency call.',
   pop: 'A pop, a gap, a sudden give: same-day referral, as for a rupture.',
   write: 'No further test today. Write down what happened.',
+});
+
+/**
+ * What fills the screen after a pop or a sudden give; the line of the safety list about a rupture, with its next step, stands among it.
+ * Gap and calf squeeze: Maffulli 1998 Am J Sports Med 26:266; the rest is common practice, no source.
+ */
+export const RUPTURE_WORDS = sentences('screen.rupture', {
+  'title-left': 'Left leg: a pop, or a sudden give',
+  'title-right': 'Right leg: a pop, or a sudden give',
+  sit: 'Sit down. No weight on this leg, and no try of it.',
+  look: 'Feel along the tendon for a gap. Squeeze the calf: does the foot point down?',
+  breath: 'Chest pain, breathless or faint: emergency call.',
+  kept: 'What was recorded is kept. It gives no score.',
+  keep: 'Keep this: no further test today',
+  back: 'It was something else',
 });

@@ -30,6 +30,7 @@ export const LEGS_WORDS = sentences('screen.legs', {
   'at-least': '{leg} did {count} or more',
   pain: '{leg} stopped for pain at {count}',
   'ended-early': '{leg} did {count}, then the test was ended early',
+  popped: '{leg} stopped for a pop or a sudden give, so it has no number',
   probe: '{leg} did {count} of a number that was set before',
   'reason-unknown': '{leg} did {count}, and why it ended was not written down',
   none: 'nothing that counts was found for {leg}',

@@ -128,6 +128,7 @@ export const PULL_RESULT_WORDS = sentences('screen.pull-result', {
   leg: '{leg} reached {force}',
   pain: '{leg} stopped for pain; {force} were tolerated',
   nothing: '{leg} has no push that counts',
+  popped: '{leg} stopped for a pop or a sudden give, so there is no score',
   untested: '{leg} was not tested',
   waiting: '{leg} has no result yet',
   'net-note': 'Forces are means over half a second, above what the resting leg presses.',

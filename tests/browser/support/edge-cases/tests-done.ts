@@ -108,6 +108,21 @@ export const TESTS_DONE = {
     seen: 'the space bar stops it at once; what to do stands in large words',
     metBy: [['browser/stop', 'the space bar stops the set whatever has the focus, and does nothing else']],
   },
+  'pop-in-a-test': {
+    happens: 'something pops or gives way in a test',
+    seen: 'its steps fill the screen in large words; the recording is kept, without a score; nothing more is tested',
+    metBy: [
+      ['browser/endings', 'a pop fills the screen with its steps, gives no score, and keeps from any further test'],
+      [
+        'casebook/popped',
+        'after it nobody is tested any more today, whatever was clear before, and no reason opens it',
+      ],
+      [
+        'dashboard/result/summary-sentence',
+        'after a pop there is no score: not in the sentence, not on the axis, not on the page of who was tested',
+      ],
+    ],
+  },
   'trials-still-rise': {
     happens: 'each push is better than the one before',
     seen: 'another trial is asked for; the best counts and is called no maximum yet',

@@ -2,6 +2,7 @@ import {
   CHOICE_WORDS,
   COURSE_WORDS,
   END_CHOICES,
+  ENDING_WORDS,
   EPISODE_LINE_WORDS,
   FRAME_WORDS,
   HAND_OVER_WORDS,
@@ -64,6 +65,7 @@ export const visitStates: readonly State[] = [
   { name: 'ending', area: 'test', reach: (at) => at.visit('ending', 'ending-step') },
   { name: 'ending-pain', area: 'test', reach: (at) => chooseEnd(at, 'pain') },
   { name: 'ending-safety', area: 'test', reach: (at) => chooseEnd(at, 'safety') },
+  { name: 'ending-pop', area: 'test', reach: tellPop },
   { name: 'ending-verdict', area: 'test', reach: judgeByHand },
   {
     name: 'ending-again',
@@ -179,6 +181,11 @@ async function storeAndLeave(at: Stand): Promise<void> {
 
 async function chooseEnd({ page }: Stand, reason: 'pain' | 'safety'): Promise<void> {
   await page.getByRole('radio', { name: END_CHOICES[reason].text, exact: true }).click();
+}
+
+async function tellPop({ page }: Stand): Promise<void> {
+  await page.getByRole('radio', { name: ENDING_WORDS.pop.text, exact: true }).click();
+  await page.locator('rupture-steps').waitFor();
 }
 
 async function tryLadder({ page }: Stand): Promise<void> {
