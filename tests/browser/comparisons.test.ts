@@ -124,6 +124,7 @@ browserTest(
         legs: [],
         together: [],
         bilateral: null,
+        isOneLeg: false,
       });
       const list = page.locator('comparison-list');
       await list.getByRole('term').getByText(REASONS[code].text, { exact: true }).waitFor();

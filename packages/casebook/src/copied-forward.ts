@@ -1,10 +1,14 @@
+import type { Side } from '@surae/analysis';
 import { isTold, proposedHistory } from './history.ts';
+import { isSorenessTold } from './legs-tested.ts';
 import type { EpisodeLine } from './today/today-facts.ts';
 import type { SoreSides, Visit, VisitHistory } from './visit.ts';
 
 /** Where it was sore, as it can be taken over, and from what. */
 export interface CopiedSoreness {
   readonly sore: SoreSides;
+  /** the one leg that was tested then; absent where both were */
+  readonly only?: Side;
   readonly from: 'visit' | 'episode';
   /** when the visit was begun or the episode written down, with offset */
   readonly at: string;
@@ -17,7 +21,7 @@ export interface CopiedHistory {
 }
 
 /**
- * Where it was sore at the last visit that told of both legs; where there is none, as the newest episode says.
+ * Where it was sore at the last visit that told of both legs, or of the only one that is tested; where there is none, as the newest episode says.
  *
  * @param earlier - visits before this one, the oldest first [-]
  * @param episodes - those that are not over, the oldest first [-]
@@ -25,11 +29,14 @@ export interface CopiedHistory {
  * Source: ours
  */
 export function sorenessBefore(
-  earlier: readonly Pick<Visit, 'sore' | 'begunAt'>[],
+  earlier: readonly Pick<Visit, 'sore' | 'only' | 'begunAt'>[],
   episodes: readonly EpisodeLine[],
 ): CopiedSoreness | null {
-  const last = earlier.findLast(({ sore }) => sore.left !== null && sore.right !== null);
-  if (last !== undefined) return { sore: last.sore, from: 'visit', at: last.begunAt };
+  const last = earlier.findLast(isSorenessTold);
+  if (last !== undefined) {
+    const { sore, only, begunAt: at } = last;
+    return { sore, from: 'visit', at, ...(only === undefined ? {} : { only }) };
+  }
   const episode = episodes.at(-1);
   if (episode === undefined) return null;
   const { left, right } = episode.sore;

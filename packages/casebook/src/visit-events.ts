@@ -24,7 +24,7 @@ import type {
 
 /** What can happen in a visit. Each is stored as a document about the visit; nothing stored is ever changed. */
 export type VisitEvent =
-  | { readonly kind: 'visit-sore'; readonly sore: SoreSides }
+  | { readonly kind: 'visit-sore'; readonly sore: SoreSides; readonly only?: Side }
   | { readonly kind: 'visit-history'; readonly history: VisitHistory }
   | { readonly kind: 'visit-safety'; readonly safety: Omit<SafetyAnswer, 'at'> }
   | { readonly kind: 'visit-first'; readonly first: Side }
@@ -116,8 +116,12 @@ function unchosen(visit: Visit): Visit {
 /** The visit after one more event; an event about a set that is not there changes nothing. */
 function after(visit: Visit, event: VisitEvent, document: StoredDocument): Visit {
   switch (event.kind) {
-    case 'visit-sore':
-      return { ...unchosen(visit), sore: event.sore };
+    case 'visit-sore': {
+      const told: Visit = { ...unchosen(visit), sore: event.sore };
+      if (event.only !== undefined) return { ...told, only: event.only };
+      Reflect.deleteProperty(told, 'only');
+      return told;
+    }
     case 'visit-history':
       return { ...unchosen(visit), history: event.history };
     case 'visit-safety':

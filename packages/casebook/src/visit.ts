@@ -137,6 +137,8 @@ export interface Visit {
   readonly personId: string;
   readonly begunAt: string;
   readonly sore: SoreSides;
+  /** the one leg that is tested, because the other one is not there or is not to be tested; absent where both are */
+  readonly only?: Side;
   /** absent where it was not asked: visits before the question hold none */
   readonly history?: VisitHistory;
   readonly safety: SafetyAnswer | null;

@@ -176,3 +176,34 @@ test('after a pop nothing more is tested: what was done leads to the result', ()
   const second: Visit = { ...popped, tests: ['heel-raise', 'isometric'] };
   expect(idsOf(second)).toEqual(idsOf(popped));
 });
+
+test('of one leg alone there is neither a rest nor another leg, and nothing waits for it', () => {
+  for (const only of ['left', 'right'] as const) {
+    const visit: Visit = { ...withSore(null, null), only, sore: { left: null, right: null, [only]: 'no' } };
+    expect(stepsOf(visit).map(({ id, side }) => [id, side])).toEqual([
+      ['soreness', null],
+      ['history', null],
+      ['safety', null],
+      ['choice', null],
+      ['test-first', only],
+      ['ending-first', only],
+      ['result', null],
+      ['plan', null],
+      ['hand-over', null],
+    ]);
+    // a choice of the other one to begin with says nothing here
+    expect(firstSide({ ...visit, first: otherSide(only) })).toBe(only);
+    const done: Visit = {
+      ...visit,
+      history: noHistory,
+      chosen: [{ test: 'heel-raise', protocolId: 'single-leg.floor', from: 'proposed' }],
+      safety: { listVersion: '1', seenWhole: true, ticked: [], overridden: [], at: '2026-03-01T09:26:00.000+01:00' },
+      sets: [madeSet(only, null)],
+    };
+    expect(currentStep(done).id).toBe('result');
+    expect(idsOf({ ...visit, tests: ['heel-raise', 'isometric'] })).toEqual(
+      expect.arrayContaining(['test-first', 'pull-first', 'pull-ending-first']),
+    );
+    expect(idsOf({ ...visit, tests: ['isometric'] })).not.toContain('pull-rest');
+  }
+});

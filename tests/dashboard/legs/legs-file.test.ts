@@ -48,6 +48,7 @@ test('whatever the data hold, none of it becomes markup', async () => {
   const hostile: LegsView = {
     contact: { name: evil, telephone: evil },
     at: given.at,
+    isOneLeg: false,
     day: evil,
     notes: [evil],
     tests: [

@@ -1,8 +1,13 @@
+import type { Visit } from '@surae/casebook';
 import { FLOOR, LEGS_WORDS } from '@surae/shared';
 import { expect, test } from 'vitest';
-import { type LegsView, legsView } from '../../../apps/dashboard/src/legs/legs-view.ts';
+import { legsFile } from '../../../apps/dashboard/src/legs/legs-file.ts';
+import { canAndCannot, type LegsView, legsTitle, legsView } from '../../../apps/dashboard/src/legs/legs-view.ts';
+import { twoLines } from '../../../apps/dashboard/src/legs/two-lines.ts';
+import { twoMarks } from '../../../apps/dashboard/src/legs/two-marks.ts';
 import { comparisonsOf } from '../../../apps/dashboard/src/result/comparisons.ts';
-import { twoLegFigures } from '../../../apps/dashboard/src/result/two-legs.ts';
+import { summarySentence } from '../../../apps/dashboard/src/result/summary-sentence.ts';
+import { legsShown, twoLegFigures } from '../../../apps/dashboard/src/result/two-legs.ts';
 import { JUDGING_WORDS } from '../../support/judging-words.ts';
 import { made } from '../../support/legs-visit.ts';
 import type { ToldVisit } from '../../support/told-visit.ts';
@@ -30,6 +35,45 @@ test('22 and 25 can come from the ups and downs: the test cannot tell the legs a
     'Your left leg did 22, your right leg did 25.',
     `${LEGS_WORDS['zone-cannot-tell'].text} ${LEGS_WORDS.alike.text}`,
   ]);
+});
+
+test('of one leg alone nothing is said of another: no sentence, no mark, no line, no ratio, for either reader', async () => {
+  for (const [only, other] of [
+    ['left', 'right'],
+    ['right', 'left'],
+  ] as const) {
+    const day = (count: number): Partial<ToldVisit> => ({ [only]: { count } });
+    const told = await made({ day: '2026-03-02', ...day(19) }, { day: '2026-04-27', ...day(24) });
+    const { person } = told;
+    const visit: Visit = { ...told.visit, only };
+    const earlier = told.earlier.map((one): Visit => ({ ...one, only }));
+    const view = legsView(visit, person, earlier);
+    const [{ sentences, figures, lines, words }] = view.tests;
+    expect(sentences[0]).toBe(`Your ${only} leg did 24.`);
+    const pictures = [twoMarks(figures)!, twoLines(lines, words, legsShown(figures))!];
+    const summary = summarySentence(visit);
+    expect(summary).toBe(`${only === 'left' ? 'Left' : 'Right'} did 24.`);
+    const said = [
+      ...sentences,
+      ...canAndCannot(view),
+      legsTitle(view),
+      summary,
+      JSON.stringify(pictures),
+      String(legsFile(view).content).replace(/<style>[^]*?<\/style>/, ''),
+    ];
+    for (const text of said) {
+      expect(text).not.toMatch(
+        new RegExp(`${other} leg|${other === 'left' ? 'Left' : 'Right'}\\b|two legs|other leg|%`),
+      );
+    }
+    expect(JSON.stringify(pictures)).not.toContain(`mark ${other}`);
+    const { isOneLeg, pasts, side } = comparisonsOf(visit, person, earlier);
+    expect([isOneLeg, pasts.map((past) => past.side), side.ratio]).toEqual([true, [only], null]);
+    expect(pasts[0].lead).toMatch(/5 more than on 2 Mar 2026/);
+  }
+  const { visit, person, earlier } = await made(BEGIN);
+  expect(comparisonsOf(visit, person, earlier).isOneLeg).toBe(false);
+  expect(legsTitle(legsView(visit, person, earlier))).toBe('My two legs');
 });
 
 test('legs are never told to be alike where the result page says that one does less', async () => {

@@ -3,6 +3,7 @@ import {
   isBegun,
   isChosen,
   isOfAnotherDay,
+  isSorenessTold,
   mayTest,
   poppedSide,
   pullSetOf,
@@ -42,7 +43,8 @@ export function otherSide(side: Side): Side {
 }
 
 /** The side proposed to begin with: the less sore one teaches the task; left when they are alike. Common practice, no source. */
-export function proposedSide({ sore }: Visit): Side {
+export function proposedSide({ sore, only }: Visit): Side {
+  if (only !== undefined) return only;
   const isSore = (side: Side): boolean => sore[side] !== null && sore[side] !== 'no';
   return isSore('left') && !isSore('right') ? 'right' : 'left';
 }
@@ -50,7 +52,7 @@ export function proposedSide({ sore }: Visit): Side {
 /** The side that a test begins with: what was done decides, then what was chosen, then the proposal. */
 export function firstSide(visit: Visit, test: TestKind = 'heel-raise'): Side {
   const begun = (test === 'heel-raise' ? visit.sets : (visit.pulls ?? [])).find(({ setAside }) => !setAside);
-  return begun?.choice.side ?? visit.first ?? proposedSide(visit);
+  return begun?.choice.side ?? visit.only ?? visit.first ?? proposedSide(visit);
 }
 
 function stepsOfSide(side: Side, place: 'first' | 'second'): Step[] {
@@ -80,10 +82,12 @@ function pullsOfSide(side: Side, place: 'first' | 'second'): Step[] {
   ];
 }
 
-/** The steps of one test: one leg, a rest, the other leg. */
+/** The steps of one test: one leg, a rest, the other leg; of one leg alone neither a rest nor the other. */
 function stepsOfTest(visit: Visit, test: TestKind): Step[] {
   const first = firstSide(visit, test);
   const second = otherSide(first);
+  if (visit.only !== undefined)
+    return test === 'heel-raise' ? stepsOfSide(first, 'first') : pullsOfSide(first, 'first');
   return test === 'heel-raise'
     ? [
         ...stepsOfSide(first, 'first'),
@@ -119,7 +123,7 @@ export function stepsOf(visit: Visit): Step[] {
       id: 'soreness',
       page: 'soreness',
       side: null,
-      isDone: ({ sore }) => sore.left !== null && sore.right !== null,
+      isDone: isSorenessTold,
     },
     {
       id: 'history',

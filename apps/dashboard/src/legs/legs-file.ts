@@ -1,7 +1,8 @@
 import { LEGS_WORDS, SCOPE_SENTENCES } from '@surae/shared';
 import type { SavedFile } from '../result/set-files.ts';
+import { legsShown } from '../result/two-legs.ts';
 import { legsStyle, paperColours } from './legs-style.ts';
-import type { LegsTest, LegsView } from './legs-view.ts';
+import { canAndCannot, type LegsTest, type LegsView, legsTitle } from './legs-view.ts';
 import type { Picture } from './picture.ts';
 import { redFlags } from './red-flags.ts';
 import { twoLines } from './two-lines.ts';
@@ -42,7 +43,7 @@ function testMarkup({ title, sentences, figures, lines, words }: LegsTest): stri
     element('p', lead, 'lead'),
     ...others.map((sentence) => element('p', sentence, 'said')),
     ...figure(twoMarks(figures), figures.title),
-    ...figure(twoLines(lines, words), LEGS_WORDS.course.text, LEGS_WORDS.band.text),
+    ...figure(twoLines(lines, words, legsShown(figures)), LEGS_WORDS.course.text, LEGS_WORDS.band.text),
     '</section>',
   ];
 }
@@ -84,7 +85,7 @@ p { margin-block: 0 12px; max-inline-size: var(--line); }
  * disk without a network; its own policy lets it load nothing.
  */
 export function legsFile(view: LegsView): SavedFile {
-  const can = (['can-day', 'can-other', 'can-not'] as const).map((code) => element('li', LEGS_WORDS[code].text));
+  const can = canAndCannot(view).map((text) => element('li', text));
   const content = [
     '<!doctype html>',
     '<html lang="en">',
@@ -92,13 +93,13 @@ export function legsFile(view: LegsView): SavedFile {
     '<meta charset="utf-8">',
     `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">`,
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
-    element('title', LEGS_WORDS.title.text),
+    element('title', legsTitle(view)),
     `<style>${ground}${legsStyle.cssText}</style>`,
     '</head>',
     '<body>',
     '<main>',
     ...flagMarkup(view),
-    element('h1', LEGS_WORDS.title.text),
+    element('h1', legsTitle(view)),
     element('p', view.day, 'quiet'),
     ...view.notes.map((note) => element('p', note)),
     ...(view.tests.length === 0 ? [element('p', LEGS_WORDS.nothing.text)] : view.tests.flatMap(testMarkup)),

@@ -1,6 +1,7 @@
 import type { Side } from '@surae/analysis';
 import {
   type ClinicContact,
+  legsTested,
   noOwnErrors,
   type OwnErrorsInUse,
   type Person,
@@ -41,6 +42,8 @@ export interface LegsView {
   readonly day: string;
   readonly notes: readonly string[];
   readonly tests: readonly LegsTest[];
+  /** one leg alone is tested: nothing is said of another one */
+  readonly isOneLeg: boolean;
 }
 
 const sides = ['left', 'right'] as const satisfies readonly Side[];
@@ -75,7 +78,8 @@ function isBothSore({ comparison }: Pick<AnyCompared['found'], 'comparison'>): b
 }
 
 function leadOf(legs: readonly LegTold[]): string {
-  const [first = '', second = ''] = legs.map(({ text }) => text);
+  const [first = '', second] = legs.map(({ text }) => text);
+  if (second === undefined) return fill(LEGS_WORDS.alone, { what: capital(first) });
   return fill(LEGS_WORDS.joined, { first: capital(first), second });
 }
 
@@ -101,7 +105,7 @@ function testView(
   });
   const sentences = [
     leadOf(legs),
-    ...besideSentences(compared, legs),
+    ...(legs.length === 1 ? [] : besideSentences(compared, legs)),
     ...changes.flatMap((change) => change.sentences),
     ...bothSore,
     ...note,
@@ -114,6 +118,17 @@ function testView(
     lines: changes.flatMap(({ line }) => line ?? []),
     words,
   };
+}
+
+/** What such numbers can and cannot say; of a leg that is not there nothing is said. */
+export function canAndCannot({ isOneLeg }: Pick<LegsView, 'isOneLeg'>): readonly string[] {
+  const codes = isOneLeg ? (['can-day', 'can-not'] as const) : (['can-day', 'can-other', 'can-not'] as const);
+  return codes.map((code) => LEGS_WORDS[code].text);
+}
+
+/** What the page is called. */
+export function legsTitle({ isOneLeg }: Pick<LegsView, 'isOneLeg'>): string {
+  return LEGS_WORDS[isOneLeg ? 'title-one' : 'title'].text;
 }
 
 /** A simulated or played set tests nobody. */
@@ -137,7 +152,7 @@ export function legsView(
   const sets = sides.flatMap((side) => [setOf(visit, side) ?? [], pullSetOf(visit, side) ?? []].flat());
   const tests = testsOf(visit).flatMap((test): LegsTest[] => {
     const isRaise = test === 'heel-raise';
-    const legs = sides.map((side) => (isRaise ? raisesTold : pushesTold)(visit, side));
+    const legs = legsTested(visit).map((side) => (isRaise ? raisesTold : pushesTold)(visit, side));
     const [figures] = (isRaise ? twoLegFigures : pullFigures)(visit);
     if (!isTested(legs) || figures === undefined) return [];
     const isAssessed = sides.some((side) => (isRaise ? setOf : pullSetOf)(visit, side)?.report != null);
@@ -154,6 +169,7 @@ export function legsView(
   });
   return {
     contact,
+    isOneLeg: visit.only !== undefined,
     at: visit.begunAt,
     day: fill(LEGS_WORDS.day, { day: dayOf(visit.begunAt) }),
     notes: [

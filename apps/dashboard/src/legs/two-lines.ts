@@ -109,18 +109,29 @@ function lineTold({ side, points, band, apart = [] }: WholeLine, told: ValueWord
   return [line, ...beside].join(' ');
 }
 
-/** Each leg over time in its own half, left on the left, with the band of what could be chance; null where there is no line. */
-export function twoLines(lines: readonly WholeLine[], told: ValueWords): Picture | null {
+/**
+ * Each leg over time in its own half, left on the left, with the band of what could be chance; null where there is no line.
+ *
+ * @param shown - the legs that are shown at all
+ */
+export function twoLines(
+  lines: readonly WholeLine[],
+  told: ValueWords,
+  shown: readonly Side[] = sides,
+): Picture | null {
   if (lines.every((one) => marked(one).length === 0)) return null;
   const scale = scaleOf(lines, told);
   const ofSide = (side: Side): WholeLine | undefined =>
     lines.find((one) => one.side === side && marked(one).length > 0);
   const toldOf = (side: Side): string => {
+    if (!shown.includes(side)) return '';
     const one = ofSide(side);
     return one === undefined ? fill(LEGS_WORDS['no-line-told'], { name: named(side) }) : lineTold(one, told);
   };
   return {
-    label: fill(LEGS_WORDS['lines-told'], { left: toldOf('left'), right: toldOf('right') }),
+    label: fill(LEGS_WORDS['lines-told'], { left: toldOf('left'), right: toldOf('right') })
+      .replace(/ {2,}/g, ' ')
+      .trim(),
     width,
     height,
     marks: [
@@ -128,7 +139,7 @@ export function twoLines(lines: readonly WholeLine[], told: ValueWords): Picture
         line('hair', halves.left, scale.y(tick), width, scale.y(tick)),
         words('quiet', halves.left - 6, scale.y(tick) + 5, inDigits(String(tick)), 'end'),
       ]),
-      ...sides.flatMap((side) => {
+      ...shown.flatMap((side) => {
         const one = ofSide(side);
         return [
           words(`name ${side}`, halves[side], 16, named(side), 'start'),

@@ -3,7 +3,7 @@ import { LEGS_WORDS } from '@surae/shared';
 import { type AxisScale, axisScale } from '../result/axis-scale.ts';
 import { figureWords } from '../result/figure-words.ts';
 import type { LegFigure } from '../result/leg-figure.ts';
-import type { TwoLegFigures } from '../result/two-legs.ts';
+import { legsShown, type TwoLegFigures } from '../result/two-legs.ts';
 import { fill } from '../words/fill.ts';
 import { inDigits } from '../words/in-digits.ts';
 import { legMark, line, type Mark, type Picture, words } from './picture.ts';
@@ -13,7 +13,6 @@ const height = 148;
 const axisY = 118;
 const nameY = { left: 16, right: 72 } as const satisfies Record<Side, number>;
 const below = 20;
-const sides = ['left', 'right'] as const satisfies readonly Side[];
 
 function named(side: Side): string {
   return LEGS_WORDS[`${side}-name`].text;
@@ -74,9 +73,13 @@ export function twoMarks(figures: TwoLegFigures): Picture | null {
   const { ticks, percentOf } = scale;
   const at = (value: number): number => (width * percentOf(value)) / 100;
   const most = ticks.at(-1) ?? 0;
-  const [toldLeft, toldRight] = [told('left', left, decimals), told('right', right, decimals)];
+  const shown = legsShown(figures);
+  const toldOf = (side: Side): string => (shown.includes(side) ? told(side, figures[side], decimals) : '');
   return {
-    label: fill(LEGS_WORDS['marks-told'], { left: toldLeft, right: toldRight, most }),
+    label: fill(LEGS_WORDS['marks-told'], { left: toldOf('left'), right: toldOf('right'), most }).replace(
+      / {2,}/g,
+      ' ',
+    ),
     width,
     height,
     marks: [
@@ -85,7 +88,7 @@ export function twoMarks(figures: TwoLegFigures): Picture | null {
         line('axis', at(tick), axisY, at(tick), axisY + 5),
         words('quiet', at(tick), axisY + 22, inDigits(String(tick)), 'middle'),
       ]),
-      ...sides.flatMap((side) => row(side, figures[side], figures, scale)),
+      ...shown.flatMap((side) => row(side, figures[side], figures, scale)),
     ],
   };
 }

@@ -5,6 +5,7 @@ import {
   choiceFacts,
   choiceOffer,
   hopsOpen,
+  legsTested,
   type RuleGoneOver,
   type TestChosen,
   type Visit,
@@ -118,8 +119,8 @@ export class ChoiceStep extends LitElement {
   ): TemplateResult {
     const lastBlocked = last[0] !== undefined && blocked.some(({ last: one }) => one === last[0]);
     return html`<div class="facts">
-      <p class="quiet">${CHOICE_WORDS.explain.text}</p>
-      ${(['left', 'right'] as const).map((side) => {
+      <p class="quiet">${CHOICE_WORDS[this.visit.only === undefined ? 'explain' : (`explain-${this.visit.only}` as const)].text}</p>
+      ${legsTested(this.visit).map((side) => {
         const line = gradeLine(side, legs[side]);
         return line === undefined ? nothing : html`<p><span class="side" data-side=${side}>${line}</span></p>`;
       })}

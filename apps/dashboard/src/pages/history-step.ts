@@ -6,6 +6,7 @@ import {
   type IrritabilityTold,
   isTold,
   type LegHistory,
+  legsTested,
   noHistory,
   soreLegs,
   type Visit,
@@ -24,7 +25,6 @@ import { base } from '../styles/base.ts';
 import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
 
-const sides = ['left', 'right'] as const satisfies readonly Side[];
 const abouts: readonly AboutPerson[] = [
   'pregnant',
   'amputation',
@@ -121,7 +121,7 @@ export class HistoryStep extends LitElement {
       <h1>${words.title.text}</h1>
       <p class="quiet">${words.explain.text}</p>
       ${this.asBefore()}
-      <div class="legs">${sides.map((side) => this.leg(side))}</div>
+      <div class="legs">${legsTested(this.visit).map((side) => this.leg(side))}</div>
       ${this.about()}
       ${soreLegs(this.visit.sore).map((side) => this.irritability(side))}
       <div class="go">

@@ -5,6 +5,7 @@ import {
   type LadderState,
   ladderLimit,
   ladderState,
+  legsTested,
   noLadder,
   takenBack,
   type Visit,
@@ -82,7 +83,7 @@ export class LadderStep extends LitElement {
     return html`
       <h1>${LADDER_WORDS.title.text}</h1>
       <p class="quiet">${LADDER_WORDS.explain.text}</p>
-      <div class="legs">${this.leg('left')} ${this.leg('right')}</div>
+      <div class="legs">${legsTested(this.visit).map((side) => this.leg(side))}</div>
       <button class="main" type="button" @click=${() => this.dispatchEvent(stepAskedFor('choice'))}>
         ${LADDER_WORDS['go-on'].text}
       </button>

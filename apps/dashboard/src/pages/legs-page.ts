@@ -13,11 +13,12 @@ import { ReadsInOrder } from '../journey/reads-in-order.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { legsFile } from '../legs/legs-file.ts';
 import { legsStyle } from '../legs/legs-style.ts';
-import { type LegsTest, type LegsView, legsView } from '../legs/legs-view.ts';
+import { canAndCannot, type LegsTest, type LegsView, legsTitle, legsView } from '../legs/legs-view.ts';
 import type { Picture } from '../legs/picture.ts';
 import { redFlags } from '../legs/red-flags.ts';
 import { twoLines } from '../legs/two-lines.ts';
 import { twoMarks } from '../legs/two-marks.ts';
+import { legsShown } from '../result/two-legs.ts';
 import '../parts/data-code.ts';
 import { drawnPicture } from '../parts/drawn-picture.ts';
 import { saveFile } from '../result/save-file.ts';
@@ -139,7 +140,7 @@ export class LegsPage extends LitElement {
     }
     return html`
       ${this.flags()} ${shown === 'open' || this.homeAddress === '' ? nothing : this.codeOnPaper()}
-      <h1 aria-describedby="flags">${LEGS_WORDS.title.text}</h1>
+      <h1 aria-describedby="flags">${shown === 'open' ? LEGS_WORDS.title.text : legsTitle(shown)}</h1>
       ${shown === 'open' ? html`<p>${LEGS_WORDS.open.text}</p>` : this.view(shown)}
       ${shown === 'open' || this.homeAddress === '' ? nothing : this.codeFor()}
       <div class="end">
@@ -193,8 +194,9 @@ export class LegsPage extends LitElement {
     </section>`;
   }
 
-  private view({ day, notes, tests }: LegsView): TemplateResult {
-    const can = (['can-day', 'can-other', 'can-not'] as const).map((code) => LEGS_WORDS[code].text);
+  private view(view: LegsView): TemplateResult {
+    const { day, notes, tests } = view;
+    const can = canAndCannot(view);
     return html`
       <p class="quiet">${day}</p>
       ${notes.map((note) => html`<p>${note}</p>`)}
@@ -216,7 +218,7 @@ export class LegsPage extends LitElement {
       <p class="lead">${lead}</p>
       ${others.map((sentence) => html`<p class="said">${sentence}</p>`)}
       ${this.figure(twoMarks(figures), figures.title)}
-      ${this.figure(twoLines(lines, words), LEGS_WORDS.course.text, LEGS_WORDS.band.text)}
+      ${this.figure(twoLines(lines, words, legsShown(figures)), LEGS_WORDS.course.text, LEGS_WORDS.band.text)}
     </section>`;
   }
 

@@ -2,6 +2,8 @@ import { consume } from '@lit/context';
 import type { Side } from '@surae/analysis';
 import {
   type CopiedSoreness,
+  isSorenessTold,
+  legsTested,
   openEpisodes,
   type Soreness,
   type SoreSides,
@@ -15,8 +17,15 @@ import { bookContext } from '../contexts/capabilities.ts';
 import { copiedSorenessWords, sameSorenessWords } from '../journey/copied-words.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
+import type { ChipChosen } from '../parts/chip-choice.ts';
+import '../parts/chip-choice.ts';
+import { foldStyle } from '../parts/fold-style.ts';
 import { base } from '../styles/base.ts';
 
+const testedChips = (['both', 'left', 'right'] as const).map((value) => ({
+  value,
+  text: SORENESS_WORDS[`tested-${value}`].text,
+}));
 const answers: readonly Soreness[] = ['no', 'mid-portion', 'insertion', 'both-places'];
 
 /** Which tendon is sore, and where. Left stands on the left, as people see their own legs. */
@@ -24,6 +33,7 @@ const answers: readonly Soreness[] = ['no', 'mid-portion', 'insertion', 'both-pl
 export class SorenessStep extends LitElement {
   static override styles = [
     base,
+    foldStyle,
     css`
       .legs {
         direction: ltr;
@@ -40,6 +50,10 @@ export class SorenessStep extends LitElement {
         margin: 0;
         padding: 0;
       }
+      .tested {
+        margin-block: 0 var(--gap-6);
+        max-inline-size: 44rem;
+      }
       legend {
         font-size: var(--size-2);
         font-weight: 600;
@@ -54,14 +68,17 @@ export class SorenessStep extends LitElement {
   @property({ attribute: false }) earlier: readonly Visit[] = [];
   @consume({ context: bookContext }) private readonly book!: VisitBook;
   @state() private sore: SoreSides = { left: null, right: null };
+  /** the one leg that is tested; undefined where both are */
+  @state() private only: Side | undefined;
   /** what can be taken over with one press; null where nothing was told before */
   @state() private last: CopiedSoreness | null = null;
   /** what stood here before it was taken over; undefined where it was not */
-  @state() private replaced: SoreSides | undefined;
+  @state() private replaced: Pick<Visit, 'sore' | 'only'> | undefined;
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('visit') || changed.get('visit') !== undefined) return;
     this.sore = this.visit.sore;
+    this.only = this.visit.only;
     void this.lookBack();
   }
 
@@ -74,17 +91,39 @@ export class SorenessStep extends LitElement {
   }
 
   override render(): TemplateResult {
-    const whole = this.sore.left !== null && this.sore.right !== null;
+    const asked = legsTested(this.told);
+    const whole = isSorenessTold(this.told);
     return html`
       <h1>${SORENESS_WORDS.title.text}</h1>
       <p class="quiet">${SORENESS_WORDS.explain.text}</p>
       ${this.asBefore()}
-      <div class="legs">${this.leg('left')} ${this.leg('right')}</div>
-      ${whole ? null : html`<p class="quiet" id="missing">${SORENESS_WORDS.missing.text}</p>`}
+      <div class="legs">${asked.map((side) => this.leg(side))}</div>
+      ${this.tested()}
+      ${whole ? null : html`<p class="quiet" id="missing">${SORENESS_WORDS[asked.length === 1 ? 'missing-one' : 'missing'].text}</p>`}
       <button class="main" type="button" ?disabled=${!whole} @click=${() => this.goOn()}>
         ${SORENESS_WORDS['go-on'].text}
       </button>
     `;
+  }
+
+  private get told(): Pick<Visit, 'sore' | 'only'> {
+    return { sore: this.sore, ...(this.only === undefined ? {} : { only: this.only }) };
+  }
+
+  /** Of a leg that is not tested nothing is asked, and what was said of it before is not kept. */
+  private tested(): TemplateResult {
+    return html`<details class="tested" ?open=${this.only !== undefined}>
+      <summary>${SORENESS_WORDS.tested.text}</summary>
+      <chip-choice
+        legend=${SORENESS_WORDS['tested-why'].text}
+        .chips=${testedChips}
+        .value=${this.only ?? 'both'}
+        @chip-chosen=${({ detail }: ChipChosen<Side | 'both'>) => {
+          this.only = detail === 'both' ? undefined : detail;
+          if (this.only !== undefined) this.sore = { left: null, right: null, [this.only]: this.sore[this.only] };
+        }}
+      ></chip-choice>
+    </details>`;
   }
 
   private asBefore(): TemplateResult | typeof nothing {
@@ -98,8 +137,10 @@ export class SorenessStep extends LitElement {
 
   /** Takes over what was told before, or takes that back; the button that was pressed is gone, and the other has the focus. */
   private async copy(before: CopiedSoreness | undefined): Promise<void> {
-    if (before !== undefined) this.replaced = this.sore;
-    this.sore = before?.sore ?? this.replaced ?? this.sore;
+    if (before !== undefined) this.replaced = this.told;
+    const { sore, only } = before ?? this.replaced ?? this.told;
+    this.sore = sore;
+    this.only = only;
     if (before === undefined) this.replaced = undefined;
     await this.updateComplete;
     this.renderRoot.querySelector('button')?.focus();
@@ -124,6 +165,6 @@ export class SorenessStep extends LitElement {
   }
 
   private goOn(): void {
-    this.dispatchEvent(visitEvent({ kind: 'visit-sore', sore: this.sore }));
+    this.dispatchEvent(visitEvent({ kind: 'visit-sore', ...this.told }));
   }
 }

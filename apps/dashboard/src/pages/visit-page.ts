@@ -247,7 +247,7 @@ export class VisitPage extends LitElement {
 
   /** The order of the sides is a proposal until a set was begun. */
   private otherFirst({ id, side }: Step, visit: Visit): TemplateResult | null {
-    if ((id !== 'test-first' && id !== 'pull-first') || side === null) return null;
+    if ((id !== 'test-first' && id !== 'pull-first') || side === null || visit.only !== undefined) return null;
     if (isBegun(visit, id === 'pull-first' ? 'isometric' : 'heel-raise')) return null;
     const other = otherSide(side);
     return html`<button

@@ -73,7 +73,7 @@ export class ComparisonList extends LitElement {
 
   override render(): TemplateResult {
     const { level } = this;
-    const { side, pasts, groups, target, legs, together, bilateral } = this.comparisons;
+    const { side, pasts, groups, target, legs, together, bilateral, isOneLeg } = this.comparisons;
     const words = COMPARED_WORDS;
     return html`
       ${
@@ -82,14 +82,18 @@ export class ComparisonList extends LitElement {
           : html`<div class="together">${together.map((line) => html`<p>${line}</p>`)}</div>`
       }
       ${bilateral === null ? nothing : html`<both-sore level=${level} .view=${bilateral}></both-sore>`}
-      <comparison-fold
-        level=${level}
-        heading=${words.side.text}
-        note=${side.note}
-        .leads=${[{ side: null, text: side.lead }]}
-      >
-        ${this.side(side)}
-      </comparison-fold>
+      ${
+        isOneLeg
+          ? nothing
+          : html`<comparison-fold
+              level=${level}
+              heading=${words.side.text}
+              note=${side.note}
+              .leads=${[{ side: null, text: side.lead }]}
+            >
+              ${this.side(side)}
+            </comparison-fold>`
+      }
       <comparison-fold
         level=${level}
         heading=${words.past.text}

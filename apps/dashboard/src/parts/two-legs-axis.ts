@@ -5,14 +5,13 @@ import { customElement, property } from 'lit/decorators.js';
 import { type AxisScale, axisScale } from '../result/axis-scale.ts';
 import { figureWords, intervalWords } from '../result/figure-words.ts';
 import type { LegFigure } from '../result/leg-figure.ts';
-import type { TwoLegFigures } from '../result/two-legs.ts';
+import { legsShown, type TwoLegFigures } from '../result/two-legs.ts';
 import { base } from '../styles/base.ts';
 import { inDigits } from '../words/in-digits.ts';
 import { legMarkStyle } from './leg-mark-style.ts';
 
 const rowY = { left: 16, right: 46 } as const satisfies Record<Side, number>;
 const axisY = 68;
-const sides = ['left', 'right'] as const satisfies readonly Side[];
 
 /** The two legs on one axis in natural units: an open ring and a filled lozenge, each with its interval; above it the same as a table. */
 @customElement('two-legs-axis')
@@ -87,6 +86,7 @@ export class TwoLegsAxis extends LitElement {
 
   override render(): TemplateResult {
     const { left, right, decimals, title } = this.figures;
+    const sides = legsShown(this.figures);
     const scale = axisScale([left, right], decimals === 0 ? 1 : 10 ** -decimals);
     return html`
       <table>

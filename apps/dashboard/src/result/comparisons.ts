@@ -45,7 +45,10 @@ export interface LegLines extends LegSentences {
 
 /** A result held beside the other leg, beside earlier visits and beside groups, in words and marks. */
 export interface Comparisons {
+  /** where one leg alone is tested nothing of it is shown */
   readonly side: SideView;
+  /** one leg alone is tested: there is no other one to hold it beside */
+  readonly isOneLeg: boolean;
   /** one of each leg that has a result */
   readonly pasts: readonly PastView[];
   readonly groups: readonly GroupView[];
@@ -155,6 +158,7 @@ function viewOf<Leg extends Tested, Found extends Finding>(
   const groups = groupViews(compared);
   return {
     bilateral: bilateralView(visit, test, compared, groups),
+    isOneLeg: visit.only !== undefined,
     side: sideView({
       comparison: found.comparison,
       values: { left: value('left'), right: value('right') },

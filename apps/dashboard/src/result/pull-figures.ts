@@ -2,7 +2,7 @@ import type { DerivedForce, Figure, PullReport, Side } from '@surae/analysis';
 import { pullSetOf, type Visit } from '@surae/casebook';
 import { AXIS_WORDS, PULL_RESULT_WORDS } from '@surae/shared';
 import type { LegFigure } from './leg-figure.ts';
-import type { TwoLegFigures } from './two-legs.ts';
+import { shownAlone, type TwoLegFigures } from './two-legs.ts';
 
 /** 97.5 % quantile of the normal distribution: half a 95 % interval in standard uncertainties. */
 const reach = 1.959964;
@@ -65,7 +65,7 @@ export function pullFigures(visit: Visit): TwoLegFigures[] {
   const figures = (title: string, unit: string, most: number, measure: Measure): TwoLegFigures => {
     const left = legFigure(visit, 'left', measure);
     const right = legFigure(visit, 'right', measure);
-    return { title, unit, decimals: decimalsOf([left, right], most), left, right };
+    return { title, unit, decimals: decimalsOf([left, right], most), left, right, ...shownAlone(visit) };
   };
   const units = (['left', 'right'] as const).flatMap((side) => pullSetOf(visit, side)?.report?.unit ?? []);
   const found = units.length === 0 ? (['N'] as const) : [...new Set(units)];

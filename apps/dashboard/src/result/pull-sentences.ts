@@ -2,6 +2,7 @@ import type { PullReport, Side } from '@surae/analysis';
 import {
   betweenTestsS,
   endedWithPop,
+  legsTested,
   type PullSet,
   pullSetOf,
   restBetweenTestsS,
@@ -24,6 +25,7 @@ import { fill } from '../words/fill.ts';
 import type { Caution } from './cautions.ts';
 import { restAgreement, restAgreementWords } from './rest-agreement.ts';
 import { forceWords } from './trial-verdicts.ts';
+import { capital } from './value-words.ts';
 
 const sides = ['left', 'right'] as const satisfies readonly Side[];
 
@@ -43,7 +45,8 @@ export function pullClause(side: Side, set: PullSet | undefined): string {
 
 /** What the two legs reached, in one sentence. A leg that stopped for pain shows what was tolerated. */
 export function pullSentence(visit: Visit): string {
-  const [first, second] = sides.map((side) => pullClause(side, pullSetOf(visit, side)));
+  const [first, second] = legsTested(visit).map((side) => pullClause(side, pullSetOf(visit, side)));
+  if (visit.only !== undefined) return fill(SUMMARY_WORDS.alone, { what: capital(first ?? '') });
   const sentence = fill(PULL_RESULT_WORDS.both, { first: first ?? '', second: second ?? '' });
   return sentence.charAt(0).toUpperCase() + sentence.slice(1);
 }

@@ -1,10 +1,8 @@
 import type { Report, Side } from '@surae/analysis';
-import { endedWithPop, setOf, type Visit, type VisitSet } from '@surae/casebook';
+import { endedWithPop, legsTested, setOf, type Visit, type VisitSet } from '@surae/casebook';
 import { HAND_WORDS, SUMMARY_WORDS } from '@surae/shared';
 import { fill } from '../words/fill.ts';
 import { scoreFigure } from './score-figure.ts';
-
-const sides = ['left', 'right'] as const satisfies readonly Side[];
 
 function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
@@ -40,9 +38,10 @@ function resultClause(leg: string, report: Report): string {
   return report.placement === 'hand' ? fill(HAND_WORDS.told, { what: bounded }) : bounded;
 }
 
-/** The result of a visit in one sentence, left before right. */
+/** The result of a visit in one sentence, left before right; of one leg alone nothing is said of the other. */
 export function summarySentence(visit: Visit): string {
-  const [first, second] = sides.map((side) => legClause(side, setOf(visit, side)));
+  const [first, second] = legsTested(visit).map((side) => legClause(side, setOf(visit, side)));
+  if (visit.only !== undefined) return fill(SUMMARY_WORDS.alone, { what: capital(first ?? '') });
   return fill(SUMMARY_WORDS.joined, { first: capital(first ?? ''), second: second ?? '' });
 }
 

@@ -1,5 +1,5 @@
 import type { AssessedRepetition, Report, Side } from '@surae/analysis';
-import { endedWithPop, setOf, type Visit } from '@surae/casebook';
+import { endedWithPop, legsTested, setOf, type Visit } from '@surae/casebook';
 import { AXIS_WORDS, HAND_WORDS, WITHHELD_SENTENCES } from '@surae/shared';
 import type { LegFigure } from './leg-figure.ts';
 import { scoreFigure } from './score-figure.ts';
@@ -12,6 +12,18 @@ export interface TwoLegFigures {
   readonly decimals: number;
   readonly left: LegFigure;
   readonly right: LegFigure;
+  /** the only leg that is shown; absent where both are */
+  readonly only?: Side;
+}
+
+/** That one leg alone is shown, where it is. */
+export function shownAlone({ only }: Pick<Visit, 'only'>): Pick<TwoLegFigures, 'only'> {
+  return only === undefined ? {} : { only };
+}
+
+/** The legs that figures show, left before right. */
+export function legsShown({ only }: Pick<TwoLegFigures, 'only'>): readonly Side[] {
+  return legsTested(only === undefined ? {} : { only });
 }
 
 /** 97.5 % quantile of the normal distribution: half a 95 % interval in standard uncertainties. */
@@ -107,7 +119,8 @@ function scoreTitle(visit: Visit): string {
 
 /** Left beside right: what counts, the first three heights, the highest. */
 export function twoLegFigures(visit: Visit): TwoLegFigures[] {
-  const both = (measure: LegMeasure): Pick<TwoLegFigures, 'left' | 'right'> => ({
+  const both = (measure: LegMeasure): Pick<TwoLegFigures, 'left' | 'right' | 'only'> => ({
+    ...shownAlone(visit),
     left: legFigure(visit, 'left', measure),
     right: legFigure(visit, 'right', measure),
   });

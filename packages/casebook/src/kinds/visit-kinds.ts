@@ -94,7 +94,7 @@ const lost = { sourceLost: z.string().exactOptional() };
 
 const bodies: Readonly<Record<string, z.ZodType>> = {
   visit: z.looseObject({ personId: id }),
-  'visit-sore': z.looseObject({ sore: ofLegs(place) }),
+  'visit-sore': z.looseObject({ sore: ofLegs(place), only: side.exactOptional() }),
   'visit-history': z.looseObject({
     history: z.looseObject({ legs: ofLegs(leg), about: z.array(z.string()).nullable() }),
   }),

@@ -4,6 +4,8 @@ import { sentences } from '../sentence.ts';
 export const CHOICE_WORDS = sentences('screen.choice', {
   title: 'What is tested today?',
   explain: 'Both legs are tested in the same way.',
+  'explain-left': 'The left leg alone is tested.',
+  'explain-right': 'The right leg alone is tested.',
   'last-time': 'As last time',
   proposed: 'Proposed',
   'also-proposed': 'Also proposed',

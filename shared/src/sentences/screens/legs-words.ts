@@ -3,6 +3,7 @@ import { sentences } from '../sentence.ts';
 /** Words of the page that shows somebody their own two legs. They are read by who was tested: short, plain, without a judgement. */
 export const LEGS_WORDS = sentences('screen.legs', {
   title: 'My two legs',
+  'title-one': 'My leg',
   show: 'Show this to the person tested',
   back: 'Back to the visit',
   print: 'Print this page',
@@ -24,6 +25,7 @@ export const LEGS_WORDS = sentences('screen.legs', {
   left: 'your left leg',
   right: 'your right leg',
   joined: '{first}, {second}.',
+  alone: '{what}.',
   between: '{what} (between {low} and {high})',
   did: '{leg} did {count}',
   reached: '{leg} reached {count}',

@@ -48,6 +48,7 @@ export const SUMMARY_WORDS = sentences('screen.summary', {
   waiting: '{leg} has no result yet',
   untested: '{leg} was not tested',
   joined: '{first}, {second}.',
+  alone: '{what}.',
   'all-met': '{leg}: all {attempted} that were tried met every rule that could be judged.',
   'some-met': '{leg}: {attempted} tried, {valid} of them met every rule that could be judged.',
   'after-end': '{late} of those came after the test had ended and do not count.',

@@ -19,4 +19,11 @@ export const SORENESS_WORDS = sentences('screen.soreness', {
   'copied-episode': 'Taken over from the episode. Change what is no longer so.',
   'copied-back': 'Take it back',
   missing: 'Answer for both legs to go on.',
+  'missing-one': 'Answer for this leg to go on.',
+  tested: 'Which legs are tested?',
+  'tested-both': 'both legs',
+  'tested-left': 'the left leg only',
+  'tested-right': 'the right leg only',
+  'tested-why':
+    'One leg only, where the other one is not there or is not to be tested. Nothing is then said of the other leg.',
 });

@@ -66,6 +66,21 @@ export const COMPARISONS = {
       ['dashboard/result/bilateral-view', 'a start that was taken in a flare is named as such'],
     ],
   },
+  'one-leg-only': {
+    happens: 'somebody has one leg, or one that alone is to be tested',
+    seen: 'one leg is asked, tested and told; no ratio, and nothing of another leg',
+    metBy: [
+      [
+        'browser/one-leg',
+        'somebody with one leg to test comes to a result, with no ratio and nothing of another leg anywhere',
+      ],
+      [
+        'dashboard/legs/legs-view',
+        'of one leg alone nothing is said of another: no sentence, no mark, no line, no ratio, for either reader',
+      ],
+      ['dashboard/journey/steps', 'of one leg alone there is neither a rest nor another leg, and nothing waits for it'],
+    ],
+  },
   'few-own-pairs': {
     happens: 'the own error of a clinic rests on six pairs',
     seen: 'it is shown and not used; the one used is named',

@@ -38,6 +38,7 @@ const today = {
   'ready-second': async (visit) => (await (await visit.asked()).done('left')).rested(),
   'cut-off': async (visit) => (await visit.asked()).cutOff('left'),
   result: (visit) => results(visit),
+  'one-leg': async (visit) => (await visit.asked({ left: 'insertion', right: null }, 'left')).done('left'),
   plan: async (visit) => (await results(visit)).resultSeen(),
   'hand-over': async (visit) => (await (await results(visit)).resultSeen()).planned(),
   recorded: async (visit) => (await (await (await visit.asked()).recorded('left')).rested()).recorded('right', 6),

@@ -41,8 +41,8 @@ export class SeededVisit {
     return this.book.record(this.id, event);
   }
 
-  async sore(sore: SoreSides = { left: 'no', right: 'mid-portion' }): Promise<this> {
-    await this.record({ kind: 'visit-sore', sore });
+  async sore(sore: SoreSides = { left: 'no', right: 'mid-portion' }, only?: Side): Promise<this> {
+    await this.record({ kind: 'visit-sore', sore, ...(only === undefined ? {} : { only }) });
     return this;
   }
 
@@ -64,8 +64,8 @@ export class SeededVisit {
   }
 
   /** Every question before a test. */
-  async asked(sore?: SoreSides): Promise<this> {
-    await this.sore(sore);
+  async asked(sore?: SoreSides, only?: Side): Promise<this> {
+    await this.sore(sore, only);
     await this.told();
     return this.safe();
   }

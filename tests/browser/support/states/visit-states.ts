@@ -37,6 +37,7 @@ export const startStates: readonly State[] = [
 export const visitStates: readonly State[] = [
   { name: 'soreness', area: 'visit', reach: (at) => at.visit('soreness', 'soreness-step') },
   { name: 'soreness-half', area: 'visit', reach: answerOneLeg },
+  { name: 'soreness-one-leg', area: 'visit', reach: chooseOneLeg },
   { name: 'history', area: 'visit', reach: (at) => at.visit('history', 'history-step') },
   { name: 'history-told', area: 'visit', reach: tellHistory },
   { name: 'safety', area: 'visit', reach: (at) => at.visit('safety', 'safety-step') },
@@ -76,6 +77,7 @@ export const visitStates: readonly State[] = [
   { name: 'rest', area: 'test', reach: (at) => at.visit('rest', 'rest-step') },
   { name: 'ready-second', area: 'test', reach: (at) => at.visit('ready-second', 'set-ready') },
   { name: 'result', area: 'result', reach: (at) => at.visit('result', 'result-step') },
+  { name: 'result-one-leg', area: 'result', reach: (at) => at.visit('one-leg', 'result-step') },
   { name: 'result-details', area: 'result', reach: showDetails },
   { name: 'plan', area: 'result', reach: choosePlan },
   { name: 'hand-over', area: 'result', reach: (at) => at.visit('hand-over', 'hand-over-step') },
@@ -115,6 +117,11 @@ async function goOffline({ page }: Stand): Promise<void> {
 async function answerOneLeg({ page }: Stand): Promise<void> {
   await page.context().setOffline(false);
   await page.getByRole('button', { name: SORENESS_WORDS.insertion.text }).first().click();
+}
+
+async function chooseOneLeg({ page }: Stand): Promise<void> {
+  await page.getByText(SORENESS_WORDS.tested.text).click();
+  await page.getByRole('radio', { name: SORENESS_WORDS['tested-left'].text }).click();
 }
 
 async function tellHistory({ page }: Stand): Promise<void> {
