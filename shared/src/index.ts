@@ -13,6 +13,7 @@ export {
   PERSON_COLUMNS,
   RECOUNT_COLUMNS,
   SAMPLE_COLUMNS,
+  TOTAL_COLUMNS,
   TRIAL_FRAME_COLUMNS,
   TRIAL_KEY_COLUMNS,
   VISIT_COLUMNS,
@@ -163,6 +164,7 @@ export { SET_UP_WORDS } from './sentences/screens/set-up-words.ts';
 export { SORENESS_WORDS } from './sentences/screens/soreness-words.ts';
 export { CHART_WORDS, KEEP_WORDS, READY_WORDS, TEST_WORDS } from './sentences/screens/test-words.ts';
 export { TODAY_WORDS } from './sentences/screens/today-words.ts';
+export { TOTAL_WORDS } from './sentences/screens/total-words.ts';
 export { NO_MAXIMUM_SENTENCES, SEATED_SENTENCES } from './sentences/seated-sentences.ts';
 export type { Sentence, Sentences } from './sentences/sentence.ts';
 export {
@@ -225,6 +227,13 @@ export {
   IRRITABILITY_INPUTS,
   type IrritabilityGrade,
 } from './tables/irritability-grades.ts';
+export {
+  KNEE_TO_WALL_CHANGES,
+  KNEE_TO_WALL_SCALES,
+  KNEE_TO_WALL_TRIALS,
+  type KneeToWallChange,
+  type KneeToWallRule,
+} from './tables/knee-to-wall.ts';
 export { LADDER_RUNGS, type LadderRung, type LadderRungEntry } from './tables/ladder-rungs.ts';
 export { OPTIONAL_TARGETS, type OptionalTarget } from './tables/optional-targets.ts';
 export {
@@ -237,6 +246,12 @@ export {
   type PlanRule,
   type PlanRuleCode,
 } from './tables/plan-rules.ts';
+export {
+  type ImportantChange,
+  QUESTIONNAIRES,
+  type QuestionnaireEntry,
+  type TotalWobble,
+} from './tables/questionnaires.ts';
 export { REFERENCE_TABLES, type ReferenceEntry } from './tables/reference-tables.ts';
 export { RELIABILITY_TABLES, type ReliabilityEntry } from './tables/reliability-tables.ts';
 export { SAFETY_LIST, SAFETY_LIST_VERSION, type SafetyEntry } from './tables/safety-list.ts';

@@ -9,6 +9,7 @@ const UNITS = new Set([
   's',
   'ms',
   'm',
+  'cm',
   'mm',
   'deg',
   'm/s',

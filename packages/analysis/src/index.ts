@@ -85,6 +85,7 @@ export {
 } from './compare/effort-quality.ts';
 export type { ForceScale, ScaleBetween } from './compare/force-scale.ts';
 export { type Governing, governingSide } from './compare/governing-side.ts';
+export { importantChange } from './compare/important-change.ts';
 export {
   type Irritability,
   type IrritabilityAnswers,

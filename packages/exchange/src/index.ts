@@ -18,7 +18,7 @@ export {
 export { unzipped, ZipPacker, zipped } from './bundle/zip.ts';
 export { ageIn, ageLeaving } from './deidentify/age-group.ts';
 export { clockOriginS, resultFrom, traceFrom } from './deidentify/clock-origin.ts';
-export { dayNumber, dayOffsets } from './deidentify/days.ts';
+export { dayNumber, dayOffsets, daysSince } from './deidentify/days.ts';
 export { type DeidentifyRequest, deidentified, type TakenOut } from './deidentify/deidentified.ts';
 export { nameScan } from './deidentify/name-scan.ts';
 export { type Keyed, studyKeys } from './deidentify/study-keys.ts';
@@ -74,6 +74,7 @@ export type {
   StudyPlanItem,
   StudyRecount,
   StudyResult,
+  StudyTotal,
   StudyTrace,
   StudyTrial,
   StudyVisit,

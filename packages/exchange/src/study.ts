@@ -189,12 +189,28 @@ export interface StudyPlanItem {
   readonly repetitionCount: number | null;
 }
 
+/** A total of a questionnaire on a day, and nothing of its questions. */
+export interface StudyTotal {
+  readonly key: string;
+  readonly person: string;
+  readonly at: string | null;
+  /** days since the first visit of the person; null where a day is not known */
+  readonly dayOffset: number | null;
+  readonly questionnaire: string;
+  readonly languageVersion: string | null;
+  /** null where it is about no single leg */
+  readonly side: Side | null;
+  readonly total: number;
+}
+
 /** Everything that leaves, whoever gathered it. */
 export interface Study {
   readonly people: readonly StudyPerson[];
   readonly visits: readonly StudyVisit[];
   readonly trials: readonly StudyTrial[];
   readonly plan: readonly StudyPlanItem[];
+  /** absent where there are none */
+  readonly totals?: readonly StudyTotal[];
   /** the settings at the time of writing, by which results of this version can be made again */
   readonly settings: Settings;
   /** name and version of what writes */

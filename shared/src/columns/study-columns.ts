@@ -6,6 +6,7 @@ const ofVisit = columnsOf('visit');
 const ofTrial = columnsOf('trial');
 const ofSample = columnsOf('sample');
 const ofPart = columnsOf('part');
+const ofTotal = columnsOf('questionnaire-total');
 
 /** Somebody who was tested. In a de-identified export the key is a study key; name, year of birth and note are empty. */
 export const PERSON_COLUMNS: readonly Column[] = [
@@ -110,6 +111,18 @@ export const RECOUNT_COLUMNS: readonly Column[] = [
   ofPart.word('settings_hash', 'settingsHash', 'SHA-256 of all settings and of that protocol with its parameters'),
   ofPart.word('software', 'software', 'name and version of what made the re-count'),
   ofPart.word('why', 'why', 'why it was counted again, as it was written'),
+];
+
+/** A total of a questionnaire. In a de-identified export the day is empty and the day offset stands for it. */
+export const TOTAL_COLUMNS: readonly Column[] = [
+  ofTotal.word('total', 'key', 'key of the entry'),
+  ofTotal.word('person', 'person', 'key of the person'),
+  ofTotal.word('on', 'at', 'the day that it is of'),
+  ofTotal.figure('day_offset', 'dayOffset', 'd', 1, 'days since the first visit of the person'),
+  ofTotal.word('questionnaire', 'questionnaire', 'code of the questionnaire, such as visa-a'),
+  ofTotal.word('language_version', 'languageVersion', 'language version that was filled in'),
+  ofTotal.word('side', 'side', 'left or right; empty where it is about no single leg'),
+  ofTotal.figure('points', 'total', '1', 1, 'total; nothing is known of its items'),
 ];
 
 /** The samples of a trial in SI on their own times, one row for each instant. */

@@ -1,4 +1,4 @@
-import { dayNumber, dayOffsets } from '@surae/exchange';
+import { dayNumber, dayOffsets, daysSince } from '@surae/exchange';
 import { expect, test } from 'vitest';
 
 test('days since the first visit of each person, on the calendar of the place', () => {
@@ -20,4 +20,22 @@ test('what begins with no day has none', () => {
     null,
     null,
   ]);
+});
+
+test('other things are counted from the first visit, before it below zero, and without one not at all', () => {
+  const visits = [
+    { person: 'a', at: '2026-03-05T09:00:00+01:00' },
+    { person: 'a', at: '2026-04-05T09:00:00+02:00' },
+    { person: 'b', at: null },
+  ];
+  const on = (person: string, at: string | null) => ({ person, at });
+  expect(
+    daysSince(visits, [
+      on('a', '2026-03-01'),
+      on('a', '2026-03-06'),
+      on('a', null),
+      on('b', '2026-03-01'),
+      on('c', '2026-03-01'),
+    ]),
+  ).toEqual([-4, 1, null, null, null]);
 });

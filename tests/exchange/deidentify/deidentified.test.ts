@@ -144,6 +144,16 @@ test('no name, year of birth, free text or date of the input stands anywhere in 
           setCount: 3,
           repetitionCount: 15,
         })),
+        totals: told.map((one) => ({
+          key: one.needles[1],
+          person: one.person.key,
+          at: one.needles[3],
+          dayOffset: 3,
+          questionnaire: one.needles[0],
+          languageVersion: one.needles[1],
+          side: null,
+          total: 12,
+        })),
       });
       const seen = await seenIn(study);
       for (const { needles, birthYear, clock } of told) {
@@ -154,6 +164,22 @@ test('no name, year of birth, free text or date of the input stands anywhere in 
     }),
     runs(4, 200),
   );
+});
+
+test('of a language version a language, a place and a year stay, and nothing else does', () => {
+  const total = { key: 'q', person: 'p', at: '2026-03-01', dayOffset: 2, side: 'left', total: 64 } as const;
+  const told = ['de-CH 2019', 'fr', 'de', 'Okonkwo', 'translated by Okonkwo'].map((languageVersion) => ({
+    ...total,
+    key: languageVersion,
+    questionnaire: 'visa-a',
+    languageVersion,
+  }));
+  const { study, out } = deidentified(madeStudy({ totals: told }), { secret: 's', keepDevices: false });
+  expect(study.totals?.map(({ languageVersion }) => languageVersion).sort()).toEqual(
+    ['de', 'de-CH 2019', 'fr', null, null].sort(),
+  );
+  expect(study.totals?.every((one) => one.at === null && one.dayOffset === 2 && one.total === 64)).toBe(true);
+  expect(out.texts).toBeGreaterThanOrEqual(2);
 });
 
 test('that test sees what is left in: the same study named holds all of it', async () => {

@@ -84,3 +84,22 @@ test('sets that were counted again are a table beside the trials, whose own resu
     'asked',
   ]);
 });
+
+test('totals of questionnaires have a table of their own where there are any', () => {
+  const total = {
+    key: 'q',
+    person: 'p',
+    at: '2026-03-01',
+    dayOffset: -2,
+    questionnaire: 'visa-a',
+    languageVersion: 'de-CH 2019',
+    side: null,
+    total: 64.5,
+  };
+  const tables = studyTables(madeStudy({ totals: [total] }));
+  const table = tables.find(({ name }) => name === 'totals');
+  expect(table?.rows).toEqual([['q', 'p', '2026-03-01', -2, 'visa-a', 'de-CH 2019', null, 64.5]]);
+  for (const none of [madeStudy(), madeStudy({ totals: [] })]) {
+    expect(studyTables(none).map(({ name }) => name)).not.toContain('totals');
+  }
+});

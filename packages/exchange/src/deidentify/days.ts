@@ -12,15 +12,20 @@ interface Dated {
   readonly at: string | null;
 }
 
-/** Days since the first dated visit of each person, for each visit in its order; null where it has no day. */
-export function dayOffsets(visits: readonly Dated[]): (number | null)[] {
+/** Days since the first dated visit of each person, for each of other dated things in its order; null where either has no day. */
+export function daysSince(visits: readonly Dated[], dated: readonly Dated[]): (number | null)[] {
   const first = new Map<string, number>();
   for (const { person, at } of visits) {
     const day = dayNumber(at);
     if (day !== null) first.set(person, Math.min(day, first.get(person) ?? day));
   }
-  return visits.map(({ person, at }) => {
-    const day = dayNumber(at);
-    return day === null ? null : day - first.get(person)!;
+  return dated.map(({ person, at }) => {
+    const [day, from] = [dayNumber(at), first.get(person)];
+    return day === null || from === undefined ? null : day - from;
   });
+}
+
+/** Days since the first dated visit of each person, for each visit in its order; null where it has no day. */
+export function dayOffsets(visits: readonly Dated[]): (number | null)[] {
+  return daysSince(visits, visits);
 }

@@ -6,6 +6,7 @@ import type {
   StudyPlanItem,
   StudyRecount,
   StudyResult,
+  StudyTotal,
   StudyTrial,
   StudyVisit,
 } from '../study.ts';
@@ -36,6 +37,8 @@ export interface TakenOut {
 
 /** A code of a list: small letters, digits, points, dashes. Anything else in its place is free text. */
 const CODE = /^[a-z0-9][a-z0-9._-]*$/;
+/** A language, a place and a year, such as de-CH 2019: what a language version of a questionnaire is told by. */
+const VERSION = /^[a-z]{2,3}(-[A-Z]{2})?( \d{4})?$/;
 
 /**
  * A study in which nobody can be named: study keys for keys, day offsets for times, ages for years of birth with the oldest
@@ -170,6 +173,18 @@ export function deidentified(
     text: gone('texts', one.text),
   });
 
+  const total = (one: StudyTotal): StudyTotal => {
+    const { languageVersion: version } = one;
+    return {
+      ...one,
+      key: key('total', one.key),
+      person: key('person', one.person),
+      at: gone('times', one.at),
+      questionnaire: code(one.questionnaire) ?? 'not-told',
+      languageVersion: version === null || VERSION.test(version) ? version : gone('texts', version),
+    };
+  };
+
   const sorted = <Part extends { readonly key: string }>(parts: readonly Part[]): Part[] =>
     [...parts].sort((a, b) => (a.key < b.key ? -1 : 1));
   return {
@@ -179,6 +194,7 @@ export function deidentified(
       visits: sorted(study.visits.map(visit)),
       trials: sorted(study.trials.map(trial)),
       plan: sorted(study.plan.map(planItem)),
+      ...(study.totals === undefined ? {} : { totals: sorted(study.totals.map(total)) }),
     },
     out,
   };

@@ -9,6 +9,7 @@ const LETTERS = {
   calibration: 'C',
   device: 'D',
   recount: 'R',
+  total: 'Q',
 } as const;
 
 /** What has a key of its own. */

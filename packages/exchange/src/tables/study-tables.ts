@@ -12,12 +12,13 @@ import {
   REPETITION_HAND_COLUMNS,
   SET_COLUMNS,
   SET_HAND_COLUMNS,
+  TOTAL_COLUMNS,
   TRIAL_FRAME_COLUMNS,
   TRIAL_KEY_COLUMNS,
   VISIT_COLUMNS,
 } from '@surae/shared';
 import { repetitionRows } from '../record/study-by-hand.ts';
-import type { Study, StudyResult, StudyTrial } from '../study.ts';
+import type { Study, StudyResult, StudyTotal, StudyTrial } from '../study.ts';
 import { columnCells } from './column-cells.ts';
 import { type Cell, type Table, tableOf } from './table.ts';
 
@@ -84,8 +85,15 @@ function recountTable(trials: readonly StudyTrial[]): Table[] {
     : [tableOf({ name: 'recounts', title: 'Heel raises counted again by other criteria', columns, rows })];
 }
 
+/** Totals of questionnaires; no table where there are none. */
+function totalTable(totals: readonly StudyTotal[]): Table[] {
+  const columns = TOTAL_COLUMNS;
+  const rows = totals.map((one) => columnCells(columns, one));
+  return rows.length === 0 ? [] : [tableOf({ name: 'totals', title: 'Totals of questionnaires', columns, rows })];
+}
+
 /** People, visits and trials, and the repetitions, efforts and hops of the trials, each under its one list of columns. */
-export function studyTables({ people, visits, trials }: Study): Table[] {
+export function studyTables({ people, visits, trials, totals = [] }: Study): Table[] {
   const rows = (columns: readonly Column[], sources: readonly object[]): Cell[][] =>
     sources.map((source) => columnCells(columns, source));
   const parts = (
@@ -113,5 +121,6 @@ export function studyTables({ people, visits, trials }: Study): Table[] {
       result.test === 'hop-series' ? rows(HOP_COLUMNS, result.report.hops) : [],
     ),
     ...recountTable(trials),
+    ...totalTable(totals),
   ];
 }

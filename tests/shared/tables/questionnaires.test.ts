@@ -1,0 +1,36 @@
+import { QUESTIONNAIRES } from '@surae/shared';
+import { expect, test } from 'vitest';
+
+test('every questionnaire has a code that a document takes, a range, and figures within it', () => {
+  expect(new Set(QUESTIONNAIRES.map(({ name }) => name)).size).toBe(QUESTIONNAIRES.length);
+  for (const { id, range, important, wobble } of QUESTIONNAIRES) {
+    expect(id).toMatch(/^[a-z0-9][a-z0-9-]{0,39}$/);
+    expect(range[0], id).toBeLessThan(range[1]);
+    for (const { value } of [...important, ...(wobble === null ? [] : [wobble])]) {
+      expect(value, id).toBeGreaterThan(0);
+      expect(value, id).toBeLessThan(range[1] - range[0]);
+    }
+    for (const { value, interval } of important) {
+      if (interval !== null) expect([interval[0] <= value, value <= interval[1]], id).toEqual([true, true]);
+    }
+  }
+});
+
+// Robinson 2001 (Br J Sports Med 35:335): 0 to 100, 100 is best
+test('the VISA-A runs from 0 to 100, and 100 is best', () => {
+  expect(QUESTIONNAIRES.find(({ id }) => id === 'visa-a')).toMatchObject({ range: [0, 100], best: 'high' });
+});
+
+// Murphy 2023 (medRxiv): error 6.54, and a correlation of -0.64 with the VISA-A
+test('the TENDINS-A falls as things get better, and its wobble follows from its error, rounded down to whole points', () => {
+  const { best, wobble, important } = QUESTIONNAIRES.find(({ id }) => id === 'tendins-a')!;
+  expect(best).toBe('low');
+  expect(wobble?.value).toBe(Math.floor(1.96 * Math.SQRT2 * 6.54));
+  expect(important).toEqual([]);
+});
+
+test('what was not read in a paper has no limits that a verdict could rest on', () => {
+  for (const { important } of QUESTIONNAIRES) {
+    for (const { id, mark, interval } of important) if (mark !== 'read') expect(interval, id).toBeNull();
+  }
+});
