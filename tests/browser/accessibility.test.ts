@@ -1,5 +1,6 @@
 import { expect } from 'vitest';
 import { browserTest } from './support/browser-test.ts';
+import { courseStates } from './support/states/course-states.ts';
 import { clinicStates, fileStates, sensorStates } from './support/states/other-states.ts';
 import { startStates, visitStates } from './support/states/visit-states.ts';
 import { walked } from './support/walked.ts';
@@ -10,6 +11,7 @@ browserTest(
     const { found, states } = await walked(page, origin, [
       ...startStates,
       ...visitStates,
+      ...courseStates,
       ...sensorStates,
       ...fileStates,
       ...clinicStates,

@@ -1,7 +1,8 @@
-import { COURSE_WORDS, FLOOR, LOG_WORDS, TREND_WORDS } from '@surae/shared';
+import { COURSE_WORDS, FLOOR, LOG_WORDS, TOTAL_WORDS, TREND_WORDS } from '@surae/shared';
 import { MemoryStore } from '@surae/storage';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
+import { fill } from '../../apps/dashboard/src/words/fill.ts';
 import { documentsOf, tellVisits } from '../support/told-visit.ts';
 import { browserTest } from './support/browser-test.ts';
 import { openStart } from './support/journey.mjs';
@@ -120,5 +121,43 @@ browserTest(
       expect(await violations(page)).toEqual([]);
     }
     await fitsAt(page, 'course', 360, 768, 1280);
+  },
+);
+
+browserTest(
+  'a total is written down within the range of its questionnaire, and its change is answered',
+  async ({ page, origin }) => {
+    await openCourse(page, origin);
+    const lines = page.locator('course-list .line');
+    const begin = () =>
+      page.getByRole('button', { name: COURSE_WORDS['questionnaire-total'].text, exact: true }).click();
+    await begin();
+    await keep(page);
+    await shows(page, TOTAL_WORDS['which-missing'].text, TOTAL_WORDS['version-missing'].text);
+    await page.getByRole('radio', { name: 'VISA-A', exact: true }).click();
+    await page.getByLabel(TOTAL_WORDS['total-field'].text, { exact: true }).fill('101');
+    await page.getByLabel(TOTAL_WORDS['version-field'].text).fill('de-CH 2019');
+    await keep(page);
+    await page.getByText(fill(TOTAL_WORDS['total-range'], { least: 0, most: 100 })).waitFor();
+    await fitsAt(page, 'course-total', 360, 768, 1280);
+    await page.getByLabel(TOTAL_WORDS['total-field'].text, { exact: true }).fill('48');
+    await page.getByRole('radio', { name: LOG_WORDS['other-day'].text }).click();
+    await page.getByLabel(LOG_WORDS['day-field'].text, { exact: true }).fill('2026-03-02');
+    await keep(page);
+    await lines.getByText('VISA-A (de-CH 2019): 48').waitFor();
+
+    // the next one begins with the same questionnaire and version
+    await begin();
+    await page.getByLabel(TOTAL_WORDS['total-field'].text, { exact: true }).fill('71');
+    await page.getByRole('radio', { name: LOG_WORDS['other-day'].text }).click();
+    await page.getByLabel(LOG_WORDS['day-field'].text, { exact: true }).fill('2026-05-25');
+    await keep(page);
+    await lines.getByText('VISA-A (de-CH 2019): 71').waitFor();
+    await shows(page, 'VISA-A: better by 23 points', 'People would call that important');
+    expect((await storedBodies(page, 'questionnaire-total')).map((body) => (body as { total: number }).total)).toEqual([
+      48, 71,
+    ]);
+    expect(await violations(page)).toEqual([]);
+    await fitsAt(page, 'course-totals', 360, 768, 1280);
   },
 );

@@ -32,6 +32,10 @@ const entries: readonly LogEntry[] = [
     },
   },
   { kind: 'note', body: { on, text: 'new shoes' } },
+  {
+    kind: 'questionnaire-total',
+    body: { questionnaire: 'visa-a', languageVersion: 'de-CH 2019', total: 64.5, on, side: 'left' },
+  },
 ];
 
 test('an entry that is opened and kept unchanged is the same entry, whatever it holds', () => {

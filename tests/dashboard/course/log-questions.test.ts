@@ -58,3 +58,12 @@ test('two runs of a day are two runs, unless they are the same one; so with what
   expect(codes(done('raises', 'left'), known(done('raises', 'both'), done('squats', 'left')))).toEqual([]);
   expect(codes(done('raises', 'left'), known(done('raises', 'left')))).toEqual(['twice']);
 });
+
+test('a questionnaire has one total of a day and leg; two questionnaires are two', () => {
+  const total = (questionnaire: string, side: 'left' | null, points: number): LogEntry => ({
+    kind: 'questionnaire-total',
+    body: { questionnaire, languageVersion: 'de', total: points, on: '2026-03-04', side },
+  });
+  expect(codes(total('visa-a', null, 40), known(total('visa-a', null, 50)))).toEqual(['twice']);
+  expect(codes(total('visa-a', null, 40), known(total('visa-a', 'left', 40), total('lefs', null, 40)))).toEqual([]);
+});

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { episodeWords, logWords, planWords, totalWords } from '../../../apps/dashboard/src/course/log-words.ts';
+import { episodeWords, logWords, planWords } from '../../../apps/dashboard/src/course/log-words.ts';
 import { madePlanItem } from '../../support/plan-items.ts';
 
 const on = '2026-03-04';
@@ -52,13 +52,11 @@ test('what was done and what was planned are told alike', () => {
   expect(planWords(item)).toBe('Slow raises, left, 3 times 15, with 10 kg, 3 times a week, not taken on.');
 });
 
-test('a complaint and a total of a questionnaire', () => {
+test('a complaint', () => {
   const sore = { left: 'insertion', right: null } as const;
   const open = { onset: null, story: null, goal: null, loads: null };
   expect(episodeWords({ ...open, sore, began: '2026-01', over: null })).toEqual([
     'Left: at the heel bone, right: not asked.',
     'It began 2026-01.',
   ]);
-  const total = { questionnaire: 'tendon-8', languageVersion: 'de-CH 2019', total: 64, on, side: null };
-  expect(totalWords(total)).toBe('tendon-8 (de-CH 2019): 64.');
 });

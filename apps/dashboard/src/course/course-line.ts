@@ -4,11 +4,11 @@ import { COURSE_WORDS, SUMMARY_WORDS } from '@surae/shared';
 import { recountSentence } from '../result/recount-view.ts';
 import { fill } from '../words/fill.ts';
 import type { LogEntry, LoggedEntry } from './log-entry.ts';
-import { episodeWords, logWords, planWords, totalWords } from './log-words.ts';
+import { episodeWords, logWords, planWords } from './log-words.ts';
 import { testWords } from './test-words.ts';
 
 /** What a line tells of. */
-export type CourseWhat = 'test' | 'episode' | 'flare' | 'planned' | 'questionnaire-total' | LogEntry['kind'];
+export type CourseWhat = 'test' | 'episode' | 'flare' | 'planned' | LogEntry['kind'];
 
 /** One thing on the line of time. */
 export interface CourseLine {
@@ -74,11 +74,19 @@ function visitLines({ visit, recounts }: CasebookVisit): CourseLine[] {
 }
 
 /** Everything that was written down by hand and can be corrected here. */
-export function loggedOf({ morningChecks, doneItems, runs, notes, targets }: CasebookPerson): readonly LoggedEntry[] {
+export function loggedOf({
+  morningChecks,
+  doneItems,
+  runs,
+  questionnaireTotals,
+  notes,
+  targets,
+}: CasebookPerson): readonly LoggedEntry[] {
   return [
     ...morningChecks.map(({ id, body }) => ({ id, kind: 'morning-check', body }) as const),
     ...doneItems.map(({ id, body }) => ({ id, kind: 'done-item', body }) as const),
     ...runs.map(({ id, body }) => ({ id, kind: 'run', body }) as const),
+    ...questionnaireTotals.map(({ id, body }) => ({ id, kind: 'questionnaire-total', body }) as const),
     ...notes.map(({ id, body }) => ({ id, kind: 'note', body }) as const),
     ...targets.map(({ id, body }) => ({ id, kind: 'target', body }) as const),
   ];
@@ -99,22 +107,18 @@ function episodeDay(began: string | null, at: string): string {
  * take a scroll through months. Of one day the later written stands first.
  */
 export function courseLines(person: CasebookPerson): readonly CourseLine[] {
-  const written = new Map(
-    [...person.morningChecks, ...person.doneItems, ...person.runs, ...person.notes, ...person.targets].map(
-      ({ id, at }) => [id, at],
-    ),
-  );
+  const { morningChecks, doneItems, runs, questionnaireTotals, notes, targets } = person;
+  const byHand = [...morningChecks, ...doneItems, ...runs, ...questionnaireTotals, ...notes, ...targets];
+  const written = new Map(byHand.map(({ id, at }) => [id, at]));
   const lines = [
     ...person.visits.flatMap(visitLines),
     ...loggedOf(person).map((logged) =>
       lineOf(logged.kind, { id: logged.id, at: written.get(logged.id) ?? '' }, logged.body.on, [logWords(logged)], {
         logged,
+        side: logged.kind === 'questionnaire-total' ? logged.body.side : null,
       }),
     ),
     ...person.planItems.map((one) => lineOf('planned', one, one.body.from, [planWords(one.body)])),
-    ...person.questionnaireTotals.map((one) =>
-      lineOf('questionnaire-total', one, one.body.on, [totalWords(one.body)], { side: one.body.side }),
-    ),
     ...person.episodes.map((one) => lineOf('episode', one, episodeDay(one.body.began, one.at), episodeWords(one.body))),
   ];
   // times of one place may stand in two offsets: they are compared as moments

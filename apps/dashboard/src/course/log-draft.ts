@@ -1,6 +1,14 @@
 import { type PlanItem, type StiffnessTold, stiffnessMinutes, stiffnessTold, type TestKind } from '@surae/casebook';
 import { typedNumber } from '../journey/person-form.ts';
 import type { LogEntry, LogKind } from './log-entry.ts';
+import {
+  emptyTotal,
+  type TotalDraft,
+  type TotalProblems,
+  totalDraftOf,
+  totalOf,
+  totalProblems,
+} from './total-draft.ts';
 
 /** What was chosen and typed so far, of any kind; null and empty are not told. */
 export interface LogDraft {
@@ -26,6 +34,7 @@ export interface LogDraft {
   readonly text: string;
   readonly test: TestKind;
   readonly target: string;
+  readonly total: TotalDraft;
 }
 
 /** Why a field is not kept as it is, in a code that has words. */
@@ -51,7 +60,7 @@ export type DraftField =
   | 'text'
   | 'target';
 
-export type DraftProblems = Readonly<Partial<Record<DraftField, DraftProblem>>>;
+export type DraftProblems = Readonly<Partial<Record<DraftField, DraftProblem>>> & TotalProblems;
 
 /** A draft of a kind in which nothing is told but the day. */
 export function emptyDraft(kind: LogKind, on: string): LogDraft {
@@ -76,6 +85,7 @@ export function emptyDraft(kind: LogKind, on: string): LogDraft {
     text: '',
     test: 'heel-raise',
     target: '',
+    total: emptyTotal,
   };
 }
 
@@ -104,6 +114,8 @@ export function draftOf(entry: LogEntry): LogDraft {
     }
     case 'note':
       return { ...empty, text: entry.body.text };
+    case 'questionnaire-total':
+      return { ...empty, total: totalDraftOf(entry.body) };
     case 'target': {
       const { test, side, value } = entry.body;
       return { ...empty, test, side, target: typed(value) };
@@ -168,7 +180,8 @@ function problemsOf(draft: LogDraft): DraftProblems {
   // there is no target that one could mean by leaving it out
   if (kind === 'target')
     found.push(['target', draft.target.trim() === '' ? 'target-missing' : aboveZero(draft.target)]);
-  return Object.fromEntries(found.filter(([, problem]) => problem !== undefined));
+  const ofTotal = kind === 'questionnaire-total' ? totalProblems(draft.total) : {};
+  return { ...Object.fromEntries(found.filter(([, problem]) => problem !== undefined)), ...ofTotal };
 }
 
 function stiffMin({ stiffness, stiffnessMin }: LogDraft): number | null {
@@ -203,6 +216,8 @@ function entryIn(draft: LogDraft): LogEntry {
     }
     case 'note':
       return { kind, body: { on, text: draft.text.trim() } };
+    case 'questionnaire-total':
+      return { kind, body: totalOf(draft.total, on) };
     case 'target': {
       const { test, side } = draft;
       const unit = test === 'heel-raise' ? 'repetitions' : 'times-body-weight';

@@ -1,4 +1,4 @@
-import type { DoneItem, MorningCheck, PersonNote, Run, Target } from '@surae/casebook';
+import type { DoneItem, MorningCheck, PersonNote, QuestionnaireTotal, Run, Target } from '@surae/casebook';
 
 /** What can be written down on the line of time by hand. */
 export type LogEntry =
@@ -6,12 +6,20 @@ export type LogEntry =
   | { readonly kind: 'run'; readonly body: Run }
   | { readonly kind: 'done-item'; readonly body: DoneItem }
   | { readonly kind: 'note'; readonly body: PersonNote }
+  | { readonly kind: 'questionnaire-total'; readonly body: QuestionnaireTotal }
   | { readonly kind: 'target'; readonly body: Target };
 
 export type LogKind = LogEntry['kind'];
 
 /** The kinds, in the order in which they are offered: what is asked most often first. */
-export const logKinds = ['morning-check', 'done-item', 'run', 'note', 'target'] as const satisfies readonly LogKind[];
+export const logKinds = [
+  'morning-check',
+  'done-item',
+  'run',
+  'questionnaire-total',
+  'note',
+  'target',
+] as const satisfies readonly LogKind[];
 
 /** An entry that was written down before. */
 export type LoggedEntry = LogEntry & { readonly id: string };

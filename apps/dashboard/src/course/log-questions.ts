@@ -24,6 +24,9 @@ function isSame(one: LogEntry, other: LogEntry): boolean {
   if (one.kind === 'target' && other.kind === 'target') {
     return one.body.test === other.body.test && one.body.side === other.body.side;
   }
+  if (one.kind === 'questionnaire-total' && other.kind === 'questionnaire-total') {
+    return one.body.questionnaire === other.body.questionnaire && one.body.side === other.body.side;
+  }
   return one.kind === 'morning-check' || JSON.stringify(one.body) === JSON.stringify(other.body);
 }
 

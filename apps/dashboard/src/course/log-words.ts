@@ -1,9 +1,10 @@
-import { type DoneItem, type Episode, type PlanItem, type QuestionnaireTotal, stiffnessTold } from '@surae/casebook';
+import { type DoneItem, type Episode, type PlanItem, stiffnessTold } from '@surae/casebook';
 import { BILATERAL_WORDS, COURSE_WORDS, TEST_CHOICE_WORDS } from '@surae/shared';
 import { capital } from '../result/value-words.ts';
 import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
 import type { LogEntry } from './log-entry.ts';
+import { totalWords } from './total-words.ts';
 
 const words = COURSE_WORDS;
 
@@ -61,6 +62,8 @@ export function logWords(entry: LogEntry): string {
     }
     case 'note':
       return entry.body.text;
+    case 'questionnaire-total':
+      return totalWords(entry.body);
     case 'target': {
       const { test, side, value, unit } = entry.body;
       const what = { side: words[side].text, value, unit: BILATERAL_WORDS[unit].text };
@@ -92,9 +95,4 @@ export function episodeWords({ sore, began, over, story }: Episode): readonly st
     ...(over === null ? [] : [fill(words['episode-over'], { over })]),
     ...(story === null ? [] : [story]),
   ];
-}
-
-/** A total of a questionnaire. */
-export function totalWords({ questionnaire, languageVersion: version, total }: QuestionnaireTotal): string {
-  return fill(words['total-of'], { questionnaire, version, total });
 }

@@ -78,6 +78,9 @@ export const legsStyle = css`
   .picture .right {
     --leg: var(--right);
   }
+  .picture .person {
+    --leg: var(--ink);
+  }
   .picture .name,
   .picture .value.left,
   .picture .value.right {
@@ -95,7 +98,8 @@ export const legsStyle = css`
     stroke: var(--leg);
     stroke-width: 3;
   }
-  .picture .mark.right {
+  .picture .mark.right,
+  .picture .mark.person {
     fill: var(--leg);
   }
   .picture .join {

@@ -5,13 +5,15 @@ import { html, LitElement, nothing, type PropertyValues, type TemplateResult } f
 import { customElement, property, state } from 'lit/decorators.js';
 import type { ClinicDoor } from '../clinic/clinic-door.ts';
 import { bookContext, clockContext, doorContext, type HostClock } from '../contexts/capabilities.ts';
+import { beginDraft } from '../course/begin-draft.ts';
 import { courseLines, firstDayOf, loggedOf } from '../course/course-line.ts';
 import { testTrends } from '../course/leg-trends.ts';
-import { changeBetween, draftOf, emptyDraft, type LogDraft } from '../course/log-draft.ts';
+import { changeBetween, draftOf, type LogDraft } from '../course/log-draft.ts';
 import { type LogEntry, type LoggedEntry, type LogKind, logKinds } from '../course/log-entry.ts';
 import { type LogKnown, type LogQuestion, logQuestions } from '../course/log-questions.ts';
 import { morningsOf } from '../course/mornings.ts';
 import { type PersonCourse, personCourse } from '../course/person-course.ts';
+import { totalSeries } from '../course/total-change.ts';
 import { focusHeading } from '../heading-focus.ts';
 import { ReadsInOrder } from '../journey/reads-in-order.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
@@ -113,6 +115,7 @@ export class CoursePage extends LitElement {
         <course-trends
           .tests=${testTrends(person.visits, person.person, own)}
           .mornings=${morningsOf(person.morningChecks, known.today)}
+          .totals=${totalSeries(person.questionnaireTotals)}
         ></course-trends>
         <section>
           <p class="quiet">${COURSE_WORDS['newest-first'].text}</p>
@@ -129,12 +132,12 @@ export class CoursePage extends LitElement {
     `;
   }
 
-  private add({ planItems }: CasebookPerson): TemplateResult {
+  private add(person: CasebookPerson): TemplateResult {
     if (this.asked !== undefined) return this.ask(this.asked);
     if (this.form === undefined) {
       return html`<section class="add">
         <h2>${LOG_WORDS.add.text}</h2>
-        <div class="choices">${logKinds.map((kind) => this.kindButton(kind))}</div>
+        <div class="choices">${logKinds.map((kind) => this.kindButton(kind, person))}</div>
       </section>`;
     }
     const { begin, corrects } = this.form;
@@ -143,7 +146,7 @@ export class CoursePage extends LitElement {
       <log-form
         .begin=${begin}
         .today=${this.today()}
-        .planItems=${planItems}
+        .planItems=${person.planItems}
         .correcting=${corrects !== null}
         @log-given=${({ detail }: LogGiven) => this.given(detail)}
         @log-left=${() => this.close()}
@@ -151,11 +154,11 @@ export class CoursePage extends LitElement {
     </section>`;
   }
 
-  private kindButton(kind: LogKind): TemplateResult {
+  private kindButton(kind: LogKind, person: CasebookPerson): TemplateResult {
     return html`<button
       type="button"
       id=${kind}
-      @click=${() => this.show({ begin: emptyDraft(kind, this.today()), corrects: null })}
+      @click=${() => this.show({ begin: beginDraft(kind, this.today(), person), corrects: null })}
     >
       ${COURSE_WORDS[kind].text}
     </button>`;

@@ -5,6 +5,7 @@ import type { LegTrend, TestTrend } from '../course/leg-trends.ts';
 import { morningPicture } from '../course/morning-picture.ts';
 import { morningRows, morningSentences } from '../course/morning-words.ts';
 import type { Morning } from '../course/mornings.ts';
+import type { TotalSeries } from '../course/total-change.ts';
 import { legsStyle } from '../legs/legs-style.ts';
 import type { Picture } from '../legs/picture.ts';
 import { twoLines } from '../legs/two-lines.ts';
@@ -12,7 +13,9 @@ import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import './both-sore.ts';
 import { drawnPicture } from './drawn-picture.ts';
+import './total-trends.ts';
 import { foldStyle } from './fold-style.ts';
+import { trendTableStyle } from './trend-table-style.ts';
 
 /** How tests and mornings went over time: a picture each, what can be said of it, and the same as a table. */
 @customElement('course-trends')
@@ -21,31 +24,11 @@ export class CourseTrends extends LitElement {
     base,
     legsStyle,
     foldStyle,
+    trendTableStyle,
     css`
       :host {
         container-type: inline-size;
         display: block;
-      }
-      section {
-        margin-block-end: var(--gap-8);
-      }
-      h3 {
-        font-size: var(--size-2);
-      }
-      table {
-        border-collapse: collapse;
-        margin-block-end: var(--gap-4);
-      }
-      caption {
-        font-weight: 600;
-        text-align: start;
-      }
-      th,
-      td {
-        font-weight: 400;
-        padding: var(--gap-1) var(--gap-3) var(--gap-1) 0;
-        text-align: start;
-        vertical-align: top;
       }
       /* only the reason may break; days and numbers keep together */
       .tests td:last-child {
@@ -55,35 +38,19 @@ export class CourseTrends extends LitElement {
       .tests td:not(:last-child) {
         white-space: nowrap;
       }
-      /* where letters are large for the page, anything may break */
+      /* on a narrow page a day breaks between its words, so that the reason keeps room */
       @container (max-width: 24em) {
         .tests tbody th,
         .tests td:not(:last-child) {
           white-space: normal;
         }
-        caption,
-        tbody th,
-        td {
-          overflow-wrap: anywhere;
-        }
-        th,
-        td {
-          padding-inline-end: var(--gap-1);
-        }
-      }
-      @container (max-width: 14em) {
-        thead th {
-          overflow-wrap: anywhere;
-        }
-      }
-      ul {
-        padding-inline-start: 1.2em;
       }
     `,
   ];
 
   @property({ attribute: false }) tests: readonly TestTrend[] = [];
   @property({ attribute: false }) mornings: readonly Morning[] = [];
+  @property({ attribute: false }) totals: readonly TotalSeries[] = [];
 
   override render(): TemplateResult {
     return html`
@@ -99,6 +66,7 @@ export class CourseTrends extends LitElement {
             : this.tests.map((one) => this.test(one))
         }
       </section>
+      <total-trends .series=${this.totals}></total-trends>
     `;
   }
 

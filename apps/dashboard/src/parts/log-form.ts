@@ -1,6 +1,6 @@
 import type { Entry, PlanItem } from '@surae/casebook';
 import { COURSE_WORDS, LOG_WORDS, type Sentence, TEST_CHOICE_WORDS } from '@surae/shared';
-import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import {
   type DraftField,
@@ -16,8 +16,10 @@ import type { ChipChosen } from './chip-choice.ts';
 import './chip-choice.ts';
 import './day-choice.ts';
 import { fieldStyle } from './field-style.ts';
+import { logFormStyle } from './log-form-style.ts';
 import type { ScaleChosen } from './number-scale.ts';
 import './number-scale.ts';
+import { totalFields } from './total-fields.ts';
 
 /** What was written down, to be kept. */
 export type LogGiven = CustomEvent<LogEntry>;
@@ -28,7 +30,7 @@ const stiffness = (['none', 'under-10-minutes', '10-to-30-minutes', 'over-30-min
 }));
 const legs = (['left', 'right', 'both'] as const).map((value) => ({ value, text: COURSE_WORDS[value].text }));
 const tests = (['heel-raise', 'isometric'] as const).map((value) => ({ value, text: TEST_CHOICE_WORDS[value].text }));
-const order: readonly DraftField[] = [
+const order: readonly (keyof DraftProblems)[] = [
   'on',
   'left',
   'minutes',
@@ -39,49 +41,15 @@ const order: readonly DraftField[] = [
   'load',
   'text',
   'target',
+  'questionnaire',
+  'total',
+  'languageVersion',
 ];
 
 /** One thing is written down, or corrected: a morning, what was done, a run, a note. Tells `log-given` and `log-left`. */
 @customElement('log-form')
 export class LogForm extends LitElement {
-  static override styles = [
-    base,
-    fieldStyle,
-    css`
-      form {
-        display: grid;
-        gap: var(--gap-6);
-        max-inline-size: 56rem;
-      }
-      textarea {
-        background: var(--raised);
-        border: 1.5px solid var(--ink);
-        border-radius: 4px;
-        color: inherit;
-        font: inherit;
-        inline-size: 100%;
-        max-inline-size: 44rem;
-        min-block-size: 6rem;
-        padding: var(--gap-3);
-      }
-      .what {
-        max-inline-size: 32rem;
-      }
-      .numbers {
-        display: flex;
-        flex-wrap: wrap;
-        gap: var(--gap-4);
-      }
-      .problem {
-        margin-block: var(--gap-1) 0;
-      }
-      .end {
-        display: grid;
-        gap: var(--gap-3);
-        max-inline-size: 44rem;
-      }
-    `,
-  ];
+  static override styles = [base, fieldStyle, logFormStyle];
 
   /** what it begins with: an empty draft, or what is to be corrected */
   @property({ attribute: false }) begin: LogDraft = emptyDraft('note', '');
@@ -144,6 +112,10 @@ export class LogForm extends LitElement {
         `;
       case 'done-item':
         return this.done();
+      case 'questionnaire-total':
+        return totalFields(this.draft.total, this.problems, (change) =>
+          this.set({ total: { ...this.draft.total, ...change } }),
+        );
       case 'target':
         return this.target();
       case 'note':

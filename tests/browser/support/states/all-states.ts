@@ -1,4 +1,5 @@
 import { comparisonStates } from './comparison-states.ts';
+import { courseStates } from './course-states.ts';
 import { clinicStates, fileStates, sensorStates } from './other-states.ts';
 import { pushStates } from './push-states.ts';
 import type { State } from './state.ts';
@@ -8,6 +9,7 @@ import { startStates, visitStates } from './visit-states.ts';
 export const allStates: readonly State[] = [
   ...startStates,
   ...visitStates,
+  ...courseStates,
   ...pushStates,
   ...comparisonStates,
   ...sensorStates,

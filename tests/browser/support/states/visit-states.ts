@@ -1,9 +1,7 @@
 import {
   CHOICE_WORDS,
-  COURSE_WORDS,
   END_CHOICES,
   ENDING_WORDS,
-  EPISODE_LINE_WORDS,
   FRAME_WORDS,
   HAND_OVER_WORDS,
   HAND_VERDICT_WORDS,
@@ -82,8 +80,6 @@ export const visitStates: readonly State[] = [
   { name: 'plan', area: 'result', reach: choosePlan },
   { name: 'hand-over', area: 'result', reach: (at) => at.visit('hand-over', 'hand-over-step') },
   { name: 'result-closed', area: 'result', reach: closeVisit },
-  { name: 'course', area: 'course', reach: (at) => at.ofPerson(COURSE_WORDS['link-of'], 'course-page h1') },
-  { name: 'episode', area: 'course', reach: (at) => at.ofPerson(EPISODE_LINE_WORDS['link-of'], 'episode-page h1') },
   { name: 'legs', area: 'result', reach: (at) => at.visit('change', 'legs-page h1', 'legs') },
   { name: 'legs-both-sore', area: 'result', reach: (at) => at.visit('both-sore-pain', 'legs-page h1', 'legs') },
 ];

@@ -1,0 +1,60 @@
+import { COURSE_WORDS, EPISODE_LINE_WORDS, LOG_WORDS, TOTAL_WORDS } from '@surae/shared';
+import type { Page } from 'playwright-core';
+import type { Stand, State } from './state.ts';
+
+/** The line of time of one person, and what is written down on it. */
+export const courseStates: readonly State[] = [
+  { name: 'course', area: 'course', reach: openCourse },
+  { name: 'course-total', area: 'course', reach: refuseTotal },
+  { name: 'course-totals', area: 'course', reach: keepTotals },
+  { name: 'episode', area: 'course', reach: (at) => at.ofPerson(EPISODE_LINE_WORDS['link-of'], 'episode-page h1') },
+];
+
+function openCourse(at: Stand): Promise<void> {
+  return at.ofPerson(COURSE_WORDS['link-of'], 'course-page h1');
+}
+
+async function begin(page: Page, code: 'questionnaire-total'): Promise<void> {
+  await page.getByRole('button', { name: COURSE_WORDS[code].text, exact: true }).click();
+  await page.locator('log-form').waitFor();
+}
+
+async function keep(page: Page): Promise<void> {
+  await page.getByRole('button', { name: LOG_WORDS.keep.text, exact: true }).click();
+}
+
+async function tellTotal(page: Page, total: string): Promise<void> {
+  await page.getByRole('radio', { name: 'VISA-A', exact: true }).click();
+  await page.getByLabel(TOTAL_WORDS['total-field'].text, { exact: true }).fill(total);
+}
+
+async function refuseTotal({ page }: Stand): Promise<void> {
+  await begin(page, 'questionnaire-total');
+  await tellTotal(page, '120');
+  await keep(page);
+  await page.getByText(TOTAL_WORDS['version-missing'].text).waitFor();
+}
+
+/** Two totals weeks apart, with what can be said of the change and what it rests on. */
+async function keepTotals({ page }: Stand): Promise<void> {
+  for (const [total, day] of [
+    ['52', '2026-08-30'],
+    ['64', '2026-11-22'],
+  ] as const) {
+    if ((await page.locator('log-form').count()) === 0) await begin(page, 'questionnaire-total');
+    await tellTotal(page, total);
+    await page.getByLabel(TOTAL_WORDS['version-field'].text).fill('de-CH 2019');
+    await page.getByRole('radio', { name: LOG_WORDS['other-day'].text }).click();
+    await page.getByLabel(LOG_WORDS['day-field'].text, { exact: true }).fill(day);
+    await keep(page);
+    // the first one may be asked about: the person may have been seen later for the first time
+    await page.locator('log-form').waitFor({ state: 'detached' });
+    if ((await page.locator('log-asked').count()) > 0) {
+      await page.getByRole('button', { name: LOG_WORDS['answer-keep-day'].text }).click();
+    }
+    await page.locator('log-asked').waitFor({ state: 'detached' });
+  }
+  await page.locator('total-trends details').evaluateAll((all) => {
+    for (const one of all) (one as HTMLDetailsElement).open = true;
+  });
+}
