@@ -60,6 +60,8 @@ declare global {
     work(work: KillWork, next: string): void;
     /** adds until there is no room; gives the code of the refusal and what was acknowledged */
     fillUp(): Promise<{ readonly code: string; readonly ids: readonly string[] }>;
+    /** adds as much once more; gives what was acknowledged */
+    addOne(): Promise<string>;
     /** opens a store that one window at a time writes into; tells whether it is this one */
     share(): Promise<boolean>;
     /** adds to the shared store; gives the code of the refusal, or nothing */
@@ -151,6 +153,8 @@ function noise(length: number): string {
   while (text.length < length) text += crypto.randomUUID();
   return text;
 }
+
+const addFilling = (): Promise<string> => add('filling', null, noise(400_000));
 
 async function backUp(): Promise<void> {
   for (;;) {
@@ -260,11 +264,12 @@ globalThis.killPage = {
   async fillUp() {
     const ids: string[] = [];
     try {
-      for (;;) ids.push(await add('filling', null, noise(400_000)));
+      for (;;) ids.push(await addFilling());
     } catch (error) {
       return { code: (error as StorageError).code, ids };
     }
   },
+  addOne: addFilling,
   async share() {
     shared = await IndexedDbStore.open('shared', { oneWriter: true });
     return shared.access.writes;
