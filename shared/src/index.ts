@@ -139,7 +139,7 @@ export { LADDER_WORDS } from './sentences/screens/ladder-words.ts';
 export { LEGS_FLAG_WORDS, LEGS_WORDS } from './sentences/screens/legs-words.ts';
 export { HOME_WORDS, MORNING_CHOICES, MORNINGS_IN_WORDS } from './sentences/screens/morning-words.ts';
 export { OWN_ERROR_WORDS } from './sentences/screens/own-error-words.ts';
-export { PLAN_CHOICES, PLAN_WORDS } from './sentences/screens/plan-words.ts';
+export { PLAN_LINE_WORDS, PLAN_RULE_SENTENCES, PLAN_WORDS } from './sentences/screens/plan-words.ts';
 export { PRACTICE_WORDS } from './sentences/screens/practice-words.ts';
 export {
   PULL_ENDING_WORDS,

@@ -2,11 +2,11 @@ import { readFileSync } from 'node:fs';
 import {
   CRITERION_SENTENCES,
   ENDING_WORDS,
+  EXERCISE_WORDS,
   HAND_OVER_WORDS,
   HAND_REASONS,
   HAND_VERDICT_WORDS,
   LEGS_WORDS,
-  PLAN_CHOICES,
   PLAN_WORDS,
   READY_WORDS,
   REDO_REASONS,
@@ -76,9 +76,9 @@ browserTest('a verdict that is judged by hand in the rest stands beside the meas
 
   // the plan in two presses, and the visit ended by one that gives the page as a file
   await page.getByRole('button', { name: RESULT_WORDS.close.text }).click();
-  await page.getByRole('button', { name: PLAN_CHOICES.holds.text }).click();
+  await page.getByRole('button', { name: EXERCISE_WORDS['one-leg-hold'].text }).click();
   await page.getByRole('button', { name: PLAN_WORDS.keep.text }).click();
-  await page.getByText(`${PLAN_CHOICES.holds.text}: ${PLAN_WORDS.right.text}`).waitFor();
+  await page.getByText(`${EXERCISE_WORDS['one-leg-hold'].text}: ${PLAN_WORDS.right.text}`).waitFor();
   const [given] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: HAND_OVER_WORDS.file.text }).click(),
@@ -87,7 +87,7 @@ browserTest('a verdict that is judged by hand in the rest stands beside the meas
   expect(file.toLowerCase()).toContain(`your left leg did ${accepted} `);
   expect(await storedBodies(page, 'visit-closed')).toEqual([{ how: 'file', lines: [] }]);
   const [plan] = await storedBodies<{ what: string; side: string }>(page, 'plan-item');
-  expect([plan.what, plan.side]).toEqual([PLAN_CHOICES.holds.text, 'right']);
+  expect([plan.what, plan.side]).toEqual([EXERCISE_WORDS['one-leg-hold'].text, 'right']);
   await page.getByRole('link', { name: LEGS_WORDS.back.text }).click();
   await page.getByText(RESULT_WORDS.closed.text).waitFor();
 });

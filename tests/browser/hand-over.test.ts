@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
 import {
   CONTACT_WORDS,
+  EXERCISE_WORDS,
   HAND_OVER_WORDS,
   HOME_WORDS,
   MORNING_CHOICES,
   MORNINGS_IN_WORDS,
-  PLAN_CHOICES,
   PLAN_WORDS,
   RESULT_WORDS,
 } from '@surae/shared';
@@ -28,7 +28,7 @@ profileTest('a visit is handed over as an address that holds the page, and a mor
   await page.getByText('On the pages for patients: Practice at the mill, 000 11 22.').waitFor();
   await page.evaluate((hash) => (location.hash = hash), visit);
   await page.getByRole('button', { name: RESULT_WORDS.close.text }).click();
-  await page.getByRole('button', { name: PLAN_CHOICES.holds.text }).click();
+  await page.getByRole('button', { name: EXERCISE_WORDS['one-leg-hold'].text }).click();
   await page.getByRole('button', { name: PLAN_WORDS.keep.text }).click();
   await page.getByRole('button', { name: MORNING_CHOICES['hold-same'].text }).click();
   expect(await violations(page)).toEqual([]);

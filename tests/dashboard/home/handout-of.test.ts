@@ -2,8 +2,8 @@ import { noHistory, type PlanItem } from '@surae/casebook';
 import { handoutCode, handoutOfCode } from '@surae/exchange';
 import { expect, test } from 'vitest';
 import { handoutOf } from '../../../apps/dashboard/src/home/handout-of.ts';
-import { planItems } from '../../../apps/dashboard/src/journey/plan-lines.ts';
 import { madeReport, madeSet, madeVisit, sureCount } from '../../support/made-visit.ts';
+import { madePlanItem } from '../../support/plan-items.ts';
 
 test('what is taken home tells the day, the legs, the plan and what was confirmed, and no name', () => {
   const { left } = noHistory.legs;
@@ -23,7 +23,7 @@ test('what is taken home tells the day, the legs, the plan and what was confirme
     handOver: { how: 'code' as const, lines: ['hold-same'] },
     closed: true,
   };
-  const plan: readonly PlanItem[] = planItems(['Holds'], 'right', '2026-03-01');
+  const plan: readonly PlanItem[] = [madePlanItem({ what: 'Holds', side: 'right' })];
   const handout = handoutOf(visit, { name: 'Mill', telephone: '000 11' }, plan);
   expect(handout).toEqual({
     day: '2026-03-01',

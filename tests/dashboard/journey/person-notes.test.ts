@@ -1,8 +1,11 @@
 import { countingDocuments } from '@surae/casebook';
+import { SAFETY_LIST_VERSION } from '@surae/shared';
 import { MemoryStore } from '@surae/storage';
 import { expect, test } from 'vitest';
-import { planItems } from '../../../apps/dashboard/src/journey/plan-lines.ts';
+import { PlanRefusedError } from '../../../apps/dashboard/src/journey/person-notes.ts';
 import { VisitBook } from '../../../apps/dashboard/src/journey/visit-book.ts';
+import { madeVisit } from '../../support/made-visit.ts';
+import { madeExercise, madePlanItem, madeRunLimit } from '../../support/plan-items.ts';
 
 async function opened() {
   const store = new MemoryStore();
@@ -22,13 +25,45 @@ test('what is taken back is told by a document about each, and stays readable', 
   expect(await store.documents({ kind: 'visit' })).toHaveLength(2);
 });
 
+const clear = {
+  at: '2026-03-01T08:50:00+01:00',
+  listVersion: SAFETY_LIST_VERSION,
+  seenWhole: true,
+  ticked: [],
+  overridden: [],
+};
+
 test('a plan is kept line by line in its order, and one planned anew takes its place', async () => {
   const { book, id } = await opened();
-  const first = await book.notes.keepPlan(id, planItems(['holds', 'walk'], 'left', '2026-03-01'), []);
+  const visit = { ...madeVisit(), personId: id, safety: clear };
+  const line = (what: string) => madePlanItem({ what });
+  const first = await book.notes.keepPlan(visit, [line('holds'), madeExercise('one-leg-raise')]);
   const read = await book.notes.plan(id, first);
-  expect(read.map(({ body }) => body.what)).toEqual(['holds', 'walk']);
-  const second = await book.notes.keepPlan(id, planItems(['rest'], 'both', '2026-03-01'), first);
+  expect(read.map(({ body }) => body.what)).toEqual(['holds', 'one-leg-raise']);
+  const second = await book.notes.keepPlan({ ...visit, plan: first }, [line('rest')]);
   expect(await book.notes.plan(id, first)).toEqual([]);
   expect((await book.notes.plan(id, second)).map(({ body }) => body.what)).toEqual(['rest']);
   expect(await book.notes.plan(id, [])).toEqual([]);
+});
+
+test('nothing that loads is kept under a lock, whatever page asks, and nothing is half kept', async () => {
+  const { store, book, id } = await opened();
+  const locked = { ...madeVisit(), personId: id, safety: { ...clear, ticked: ['safety.fluoroquinolone'] } };
+  const items = [madePlanItem(), madeRunLimit()];
+  await expect(book.notes.keepPlan(locked, items)).rejects.toMatchObject({ rules: ['safety-lock'] });
+  await expect(book.notes.keepPlan({ ...locked, safety: null }, items)).rejects.toThrow(PlanRefusedError);
+  expect(await store.documents({ kind: 'plan-item' })).toEqual([]);
+  expect(await book.notes.keepPlan(locked, [madePlanItem()])).toHaveLength(1);
+});
+
+test('a heel below level is kept for a tendon that is sore at the heel bone only with its reason', async () => {
+  const { book, id } = await opened();
+  const visit = { ...madeVisit(), personId: id, safety: clear, sore: { left: 'no', right: 'both-places' } as const };
+  const step = madeExercise('step-raise', { side: 'right', lowestFootDeg: -10 });
+  await expect(book.notes.keepPlan(visit, [step])).rejects.toMatchObject({
+    rules: ['insertion-step', 'insertion-range'],
+  });
+  const goneOver = ['insertion-step', 'insertion-range'].map((rule) => ({ rule, reason: 'calm for three months' }));
+  const [kept] = await book.notes.keepPlan(visit, [{ ...step, goneOver }]);
+  expect((await book.notes.plan(id, [kept]))[0].body.goneOver).toEqual(goneOver);
 });

@@ -4,13 +4,28 @@ import {
   entryOf,
   type MorningCheck,
   type PlanItem,
+  planFacts,
   planItemSchema,
+  planOpenBlocks,
+  type Visit,
 } from '@surae/casebook';
+import type { PlanRuleCode } from '@surae/shared';
 import type { Json } from '@surae/storage';
 import type { BookHand } from './taken-shelf.ts';
 
 /** A plan item with the id of its document. */
 export type PlanEntry = Entry<PlanItem>;
+
+/** A plan was to be kept although rules stand against it. */
+export class PlanRefusedError extends Error {
+  readonly rules: readonly PlanRuleCode[];
+
+  constructor(rules: readonly PlanRuleCode[]) {
+    super(`Rules stand against the plan: ${rules.join(', ')}.`);
+    this.name = 'PlanRefusedError';
+    this.rules = rules;
+  }
+}
 
 /** What is kept beside the visits, of a person and of the clinic, and what takes a document back. */
 export class PersonNotes {
@@ -25,14 +40,19 @@ export class PersonNotes {
     for (const about of ids) await this.hand.add({ kind: 'removal', schema: 1, about, body: { why } });
   }
 
-  /** Keeps a plan in place of an earlier one; gives the ids of its documents, in order. */
-  async keepPlan(personId: string, items: readonly PlanItem[], before: readonly string[]): Promise<readonly string[]> {
+  /**
+   * Keeps the plan of a visit in place of an earlier one of it; gives the ids of its documents, in order. The last gate: what loads
+   * is refused under a lock, and what a rule stands against without a reason.
+   */
+  async keepPlan(visit: Visit, items: readonly PlanItem[]): Promise<readonly string[]> {
+    const rules = items.flatMap((item) => planOpenBlocks(item, planFacts(visit)));
+    if (rules.length > 0) throw new PlanRefusedError(rules);
     const ids: string[] = [];
     for (const item of items) {
       const body = { ...item } as unknown as Json;
-      ids.push((await this.hand.add({ kind: 'plan-item', schema: planItemSchema, about: personId, body })).id);
+      ids.push((await this.hand.add({ kind: 'plan-item', schema: planItemSchema, about: visit.personId, body })).id);
     }
-    await this.remove(before, 'planned-anew');
+    await this.remove(visit.plan ?? [], 'planned-anew');
     return ids;
   }
 

@@ -1,14 +1,15 @@
 import { consume } from '@lit/context';
 import type { HandedAs, Visit } from '@surae/casebook';
-import { HAND_OVER_WORDS, MORNING_CHOICES, MORNINGS_IN_WORDS, PLAN_WORDS, STEP_WORDS } from '@surae/shared';
+import { HAND_OVER_WORDS, MORNING_CHOICES, MORNINGS_IN_WORDS, STEP_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { bookContext } from '../contexts/capabilities.ts';
 import type { PlanEntry } from '../journey/person-notes.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
+import { planAfterVisit } from '../plan/plan-so-far.ts';
+import { planLineText } from '../plan/plan-words.ts';
 import { hashOf } from '../route.ts';
 import { base } from '../styles/base.ts';
-import { fill } from '../words/fill.ts';
 
 /** What can be given; the first is the main one. */
 const ways = ['print', 'file', 'code'] as const satisfies readonly HandedAs[];
@@ -56,7 +57,7 @@ export class HandOverStep extends LitElement {
   }
 
   private async read(): Promise<void> {
-    this.plan = await this.book.notes.plan(this.visit.personId, this.visit.plan ?? []);
+    this.plan = planAfterVisit(await this.book.log.documents(this.visit.personId), this.visit);
   }
 
   override render(): TemplateResult {
@@ -68,10 +69,7 @@ export class HandOverStep extends LitElement {
         this.plan.length === 0
           ? html`<p>${words['no-plan'].text}</p>`
           : html`<ul>
-              ${this.plan.map(
-                ({ body: { what, side } }) =>
-                  html`<li>${fill(words['plan-line'], { what, side: PLAN_WORDS[side].text })}</li>`,
-              )}
+              ${this.plan.map(({ body }) => html`<li>${planLineText(body)}</li>`)}
             </ul>`
       }
       <p class="legend" id="confirm">${MORNINGS_IN_WORDS.confirm.text}</p>

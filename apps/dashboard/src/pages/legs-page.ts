@@ -21,6 +21,7 @@ import { twoMarks } from '../legs/two-marks.ts';
 import { legsShown } from '../result/two-legs.ts';
 import '../parts/data-code.ts';
 import { drawnPicture } from '../parts/drawn-picture.ts';
+import { planAfterVisit } from '../plan/plan-so-far.ts';
 import { saveFile } from '../result/save-file.ts';
 import { type GivenAs, hashOf } from '../route.ts';
 import { base } from '../styles/base.ts';
@@ -104,7 +105,7 @@ export class LegsPage extends LitElement {
 
   /** The address at which somebody opens their own pages: everything that they show stands in it. */
   private async addressOf(visit: Visit, contact: ClinicContact | null): Promise<string> {
-    const plan = await this.book.notes.plan(visit.personId, visit.plan ?? []);
+    const plan = planAfterVisit(await this.book.log.documents(visit.personId), visit);
     const items = plan.map(({ body }) => body);
     return `${location.origin}${location.pathname}#/mine/${handoutCode(handoutOf(visit, contact, items))}`;
   }

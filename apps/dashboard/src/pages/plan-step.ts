@@ -1,34 +1,58 @@
 import { consume } from '@lit/context';
-import type { Visit } from '@surae/casebook';
-import { PLAN_CHOICES, PLAN_WORDS } from '@surae/shared';
-import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { type PlanItem, type PlanOfDay, planFacts, type Visit } from '@surae/casebook';
+import { EXERCISE_WORDS, PLAN_ADVICE_CHOICES, PLAN_WORDS } from '@surae/shared';
+import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { bookContext, clockContext, type HostClock } from '../contexts/capabilities.ts';
-import { type PlanSide, planItems, planLinesMost, planSide, typedLines } from '../journey/plan-lines.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
-import type { ChipChosen } from '../parts/chip-choice.ts';
-import '../parts/chip-choice.ts';
 import { fieldBox } from '../parts/field-style.ts';
+import type { LineChanged } from '../parts/plan-line-form.ts';
+import '../parts/plan-line-form.ts';
+import {
+  added,
+  adviceLine,
+  changed,
+  draftProblem,
+  emptyDraft,
+  exerciseLine,
+  type PlanDraft,
+  planLinesMost,
+  planPainLimit,
+  planSide,
+  removed,
+  runLine,
+  taken,
+  typedLines,
+  undone,
+  wordsLine,
+} from '../plan/plan-draft.ts';
+import { planSoFar } from '../plan/plan-so-far.ts';
+import { planLineText } from '../plan/plan-words.ts';
 import { base } from '../styles/base.ts';
+import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
 
-const sides = (['left', 'right', 'both'] as const).map((value) => ({ value, text: PLAN_WORDS[value].text }));
-const choices = Object.values(PLAN_CHOICES).map(({ text }) => text);
-
-/** What the clinician wants to note as the plan: a few lines from chips, or typed. Nothing is proposed. */
+/** The plan as the clinician writes it: exercises with their numbers, a limit for runs, advice. Nothing is proposed. */
 @customElement('plan-step')
 export class PlanStep extends LitElement {
   static override styles = [
     base,
     css`
-      .parts {
-        display: grid;
-        gap: var(--gap-6);
-        margin-block: var(--gap-4) var(--gap-6);
-        max-inline-size: 56rem;
+      section {
+        margin-block: var(--gap-6);
       }
-      .legend,
+      ul {
+        margin: 0 0 var(--gap-4);
+        padding-inline-start: 1.2em;
+      }
+      h2 {
+        font-size: var(--size-2);
+      }
+      .choices button {
+        font-size: var(--size-1);
+        text-align: start;
+      }
       label {
         display: block;
         font-size: var(--size-2);
@@ -51,97 +75,195 @@ export class PlanStep extends LitElement {
   @property({ attribute: false }) visit!: Visit;
   @consume({ context: bookContext }) private readonly book!: VisitBook;
   @consume({ context: clockContext }) private readonly clock!: HostClock;
-  @state() private chosen: readonly string[] = [];
+  @state() private draft: PlanDraft = emptyDraft;
   @state() private typed = '';
-  @state() private side: PlanSide | undefined;
+  @state() private soFar: PlanOfDay | null = null;
+  /** the line that stands open */
+  @state() private opened = -1;
   @state() private failed = false;
 
-  /** A plan that was noted already stands there again. */
-  override connectedCallback(): void {
-    super.connectedCallback();
-    void this.noted();
+  /** A plan that was kept in this visit already stands there again; of another visit nothing stays. */
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('visit') || changed.get('visit')?.id === this.visit.id) return;
+    this.draft = emptyDraft;
+    this.typed = '';
+    this.soFar = null;
+    this.opened = -1;
+    void this.noted(this.visit);
   }
 
-  private async noted(): Promise<void> {
-    const { plan, personId } = this.visit;
-    if (plan === undefined || plan.length === 0) return;
-    const lines = (await this.book.notes.plan(personId, plan)).map(({ body }) => body);
-    this.chosen = lines.map(({ what }) => what).filter((what) => choices.includes(what));
-    this.typed = lines
-      .map(({ what }) => what)
-      .filter((what) => !choices.includes(what))
-      .join('\n');
-    this.side = lines[0]?.side;
+  private async noted(visit: Visit): Promise<void> {
+    const { plan = [], personId } = visit;
+    const [items, documents] = await Promise.all([
+      this.book.notes.plan(personId, plan),
+      this.book.log.documents(personId),
+    ]);
+    if (visit.id !== this.visit.id) return;
+    this.soFar = planSoFar(documents, visit, this.today());
+    if (items.length === 0 || this.draft.items.length > 0) return;
+    const lines = items.map(({ body }) => body);
+    this.draft = { items: lines.filter(({ of }) => of !== 'words'), before: [] };
+    this.typed = lines.flatMap(({ of, what }) => (of === 'words' ? [what] : [])).join('\n');
+  }
+
+  private today(): string {
+    return this.clock.isoNow().slice(0, 10);
+  }
+
+  /** What would be kept: lines from chips, then lines that were typed. */
+  private items(): readonly PlanItem[] {
+    const side = planSide(this.visit);
+    return [
+      ...this.draft.items,
+      ...[...new Set(typedLines(this.typed))].map((what) => wordsLine(what, side, this.today())),
+    ];
   }
 
   override render(): TemplateResult {
     const words = PLAN_WORDS;
-    const lines = this.lines();
-    const isTooMany = lines.length > planLinesMost;
+    const facts = planFacts(this.visit);
+    const items = this.items();
+    const problem = draftProblem(items, facts);
     return html`
       <h1>${words.title.text}</h1>
       <p>${words.explain.text}</p>
-      <div class="parts">
-        <div>
-          <p class="legend" id="lines">${words.lines.text}</p>
-          <div class="choices" role="group" aria-labelledby="lines">
-            ${choices.map(
-              (text) =>
-                html`<button type="button" aria-pressed=${this.chosen.includes(text)} @click=${() => this.turn(text)}>
-                  ${text}
-                </button>`,
-            )}
-          </div>
-        </div>
-        <chip-choice
-          legend=${words.side.text}
-          .chips=${sides}
-          .value=${this.side ?? planSide(this.visit)}
-          @chip-chosen=${(event: ChipChosen) => (this.side = event.detail as PlanSide)}
-        ></chip-choice>
-        <div>
-          <label for="own">${words.own.text}</label>
-          <textarea
-            id="own"
-            rows="3"
-            aria-describedby="own-help"
-            .value=${this.typed}
-            @input=${(event: Event) => (this.typed = (event.target as HTMLTextAreaElement).value)}
-          ></textarea>
-          <p class="quiet" id="own-help">${fill(words['own-help'], { most: planLinesMost })}</p>
-        </div>
-      </div>
+      ${facts.suddenLoss ? html`<p class="voice" role="alert">${words['lost-raise'].text}</p>` : nothing}
+      ${facts.safetyLocked && !facts.suddenLoss ? html`<p class="voice" role="alert">${words.locked.text}</p>` : nothing}
+      ${this.soFarLines()}
+      <section aria-labelledby="today">
+        <h2 id="today">${words.today.text}</h2>
+        ${this.draft.items.length === 0 ? html`<p class="quiet">${words.empty.text}</p>` : nothing}
+        ${this.draft.items.map(
+          (item, at) =>
+            html`<plan-line-form
+              .item=${item}
+              .facts=${facts}
+              ?opened=${at === this.opened}
+              @line-changed=${({ detail }: LineChanged) => this.set(changed(this.draft, at, detail), at)}
+              @line-removed=${() => this.set(removed(this.draft, at), -1)}
+            ></plan-line-form>`,
+        )}
+        ${
+          this.draft.before.length === 0
+            ? nothing
+            : html`<button class="plain" type="button" @click=${() => this.set(undone(this.draft), this.opened)}>
+                ${words.undo.text}
+              </button>`
+        }
+      </section>
+      ${this.choices()}
       <div class="go">
-        ${isTooMany ? html`<p class="voice" role="status">${fill(words['too-many'], { most: planLinesMost })}</p>` : nothing}
+        ${this.problemWords(problem)}
         ${this.failed ? html`<p class="voice" role="alert">${words['not-kept'].text}</p>` : nothing}
-        <button
-          class="main"
-          type="button"
-          ?disabled=${lines.length === 0 || isTooMany}
-          @click=${() => void this.keep(lines)}
-        >
+        <button class="main" type="button" ?disabled=${problem !== null} @click=${() => void this.keep(items)}>
           ${words.keep.text}
         </button>
-        <button type="button" @click=${() => void this.keep([])}>${words.none.text}</button>
+        <button type="button" @click=${() => void this.keep([])}>
+          ${this.soFar === null ? words.none.text : fill(words.unchanged, { day: dayOf(this.soFar.since) })}
+        </button>
       </div>
     `;
   }
 
-  private lines(): readonly string[] {
-    return [...choices.filter((text) => this.chosen.includes(text)), ...typedLines(this.typed)];
+  private problemWords(problem: ReturnType<typeof draftProblem>): TemplateResult | typeof nothing {
+    if (problem === null || problem === 'nothing') return nothing;
+    return html`<p class="voice" role="status">${fill(PLAN_WORDS[problem], { most: planLinesMost })}</p>`;
   }
 
-  private turn(text: string): void {
-    this.chosen = this.chosen.includes(text) ? this.chosen.filter((one) => one !== text) : [...this.chosen, text];
+  private soFarLines(): TemplateResult | typeof nothing {
+    const { soFar } = this;
+    if (soFar === null) return nothing;
+    const items = soFar.items.map(({ body }) => body);
+    return html`<section aria-labelledby="so-far">
+      <h2 id="so-far">${fill(PLAN_WORDS['so-far'], { day: dayOf(soFar.since) })}</h2>
+      <ul>
+        ${items.map((item) => html`<li>${planLineText(item)}</li>`)}
+      </ul>
+      <div class="choices">
+        <button type="button" @click=${() => this.set(taken(this.draft, items, this.today()), -1)}>
+          ${PLAN_WORDS['take-over'].text}
+        </button>
+        <button type="button" @click=${() => void this.keep([], true)}>${PLAN_WORDS['end-plan'].text}</button>
+      </div>
+    </section>`;
   }
 
-  private async keep(lines: readonly string[]): Promise<void> {
-    const { personId, plan = [] } = this.visit;
-    const items = planItems(lines, this.side ?? planSide(this.visit), this.clock.isoNow().slice(0, 10));
+  private choices(): TemplateResult {
+    const words = PLAN_WORDS;
+    const { visit } = this;
+    const facts = planFacts(visit);
+    const [side, limit, from] = [planSide(visit), planPainLimit(visit), this.today()];
+    const isLocked = facts.safetyLocked || facts.suddenLoss;
+    const exercises = Object.entries(EXERCISE_WORDS) as [keyof typeof EXERCISE_WORDS, { text: string }][];
+    const advice = Object.entries(PLAN_ADVICE_CHOICES) as [keyof typeof PLAN_ADVICE_CHOICES, { text: string }][];
+    const hasRuns = this.draft.items.some(({ of }) => of === 'running');
+    return html`
+      <section aria-labelledby="add">
+        <h2 id="add">${words.add.text}</h2>
+        <p class="quiet" id="add-explain">${words['add-explain'].text}</p>
+        <div class="choices" role="group" aria-labelledby="add" aria-describedby="add-explain">
+          ${exercises.map(([code, { text }]) =>
+            this.adding(text, isLocked, () => exerciseLine(code, side, from, limit, facts)),
+          )}
+        </div>
+      </section>
+      <section aria-labelledby="add-run">
+        <h2 id="add-run">${words['add-run'].text}</h2>
+        <div class="choices" role="group" aria-labelledby="add-run">
+          ${this.adding(words['by-time'].text, isLocked || hasRuns, () => runLine('time', from, limit))}
+          ${this.adding(words['by-way'].text, isLocked || hasRuns, () => runLine('way', from, limit))}
+        </div>
+      </section>
+      <section aria-labelledby="advice">
+        <h2 id="advice">${words.advice.text}</h2>
+        <div class="choices" role="group" aria-labelledby="advice">
+          ${advice.map(([code, { text }]) => {
+            const at = this.draft.items.findIndex((one) => one.of === 'advice' && one.code === code);
+            return html`<button
+              type="button"
+              aria-pressed=${at >= 0}
+              @click=${() =>
+                this.set(at >= 0 ? removed(this.draft, at) : added(this.draft, adviceLine(code, side, from)), -1)}
+            >
+              ${text}
+            </button>`;
+          })}
+        </div>
+      </section>
+      <section>
+        <label for="own">${words.own.text}</label>
+        <textarea
+          id="own"
+          rows="2"
+          aria-describedby="own-help"
+          .value=${this.typed}
+          @input=${(event: Event) => (this.typed = (event.target as HTMLTextAreaElement).value)}
+        ></textarea>
+        <p class="quiet" id="own-help">${fill(words['own-help'], { most: planLinesMost })}</p>
+      </section>
+    `;
+  }
+
+  private adding(text: string, isLocked: boolean, line: () => PlanItem): TemplateResult {
+    return html`<button
+      type="button"
+      ?disabled=${isLocked}
+      @click=${() => this.set(added(this.draft, line()), this.draft.items.length)}
+    >
+      ${text}
+    </button>`;
+  }
+
+  private set(draft: PlanDraft, opened: number): void {
+    this.draft = draft;
+    this.opened = opened;
+  }
+
+  private async keep(items: readonly PlanItem[], ended = false): Promise<void> {
     try {
-      const planItemIds = await this.book.notes.keepPlan(personId, items, plan);
+      const planItemIds = await this.book.notes.keepPlan(this.visit, items);
       this.failed = false;
-      this.dispatchEvent(visitEvent({ kind: 'visit-plan', planItemIds }));
+      this.dispatchEvent(visitEvent({ kind: 'visit-plan', planItemIds, ...(ended ? { ended } : {}) }));
     } catch {
       this.failed = true;
     }

@@ -40,6 +40,9 @@ const today = {
   result: (visit) => results(visit),
   'one-leg': async (visit) => (await visit.asked({ left: 'insertion', right: null }, 'left')).done('left'),
   plan: async (visit) => (await results(visit)).resultSeen(),
+  'plan-insertion': async (visit) =>
+    (await (await (await (await visit.asked(both)).done('left')).rested()).done('right', 'pain', 6)).resultSeen(),
+  'plan-locked': async (visit) => (await (await results(visit)).safe(['safety.fluoroquinolone'])).resultSeen(),
   'hand-over': async (visit) => (await (await results(visit)).resultSeen()).planned(),
   recorded: async (visit) => (await (await (await visit.asked()).recorded('left')).rested()).recorded('right', 6),
   'push-ready': async (visit) => (await visit.asked({ left: 'no', right: 'insertion' })).pushes(),

@@ -2,6 +2,7 @@ import {
   CHOICE_WORDS,
   END_CHOICES,
   ENDING_WORDS,
+  EXERCISE_WORDS,
   FRAME_WORDS,
   HAND_OVER_WORDS,
   HAND_VERDICT_WORDS,
@@ -9,7 +10,9 @@ import {
   HISTORY_WORDS,
   KEEP_WORDS,
   LADDER_WORDS,
-  PLAN_CHOICES,
+  PLAN_ADVICE_CHOICES,
+  PLAN_RULE_SENTENCES,
+  PLAN_WORDS,
   READY_WORDS,
   REDO_REASONS,
   RESULT_WORDS,
@@ -78,6 +81,9 @@ export const visitStates: readonly State[] = [
   { name: 'result-one-leg', area: 'result', reach: (at) => at.visit('one-leg', 'result-step') },
   { name: 'result-details', area: 'result', reach: showDetails },
   { name: 'plan', area: 'result', reach: choosePlan },
+  { name: 'plan-running', area: 'result', reach: planRuns },
+  { name: 'plan-insertion', area: 'result', reach: planOverRule },
+  { name: 'plan-locked', area: 'result', reach: (at) => at.visit('plan-locked', 'plan-step') },
   { name: 'hand-over', area: 'result', reach: (at) => at.visit('hand-over', 'hand-over-step') },
   { name: 'result-closed', area: 'result', reach: closeVisit },
   { name: 'legs', area: 'result', reach: (at) => at.visit('change', 'legs-page h1', 'legs') },
@@ -227,7 +233,20 @@ async function showDetails(at: Stand): Promise<void> {
 
 async function choosePlan(at: Stand): Promise<void> {
   await at.visit('plan', 'plan-step');
-  await at.page.getByRole('button', { name: PLAN_CHOICES.holds.text }).click();
+  await at.page.getByRole('button', { name: EXERCISE_WORDS['one-leg-raise'].text, exact: true }).click();
+  await at.page.locator('number-stepper').first().waitFor();
+}
+
+async function planRuns({ page }: Stand): Promise<void> {
+  await page.getByRole('button', { name: PLAN_WORDS['by-time'].text }).click();
+  await page.getByRole('button', { name: PLAN_ADVICE_CHOICES['no-hills'].text }).click();
+  await page.locator('plan-line-form').nth(1).locator('summary').click();
+}
+
+async function planOverRule(at: Stand): Promise<void> {
+  await at.visit('plan-insertion', 'plan-step');
+  await at.page.getByRole('button', { name: EXERCISE_WORDS['step-raise'].text }).click();
+  await at.page.getByText(PLAN_RULE_SENTENCES['insertion-range'].text).waitFor();
 }
 
 async function closeVisit({ page }: Stand): Promise<void> {
