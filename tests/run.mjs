@@ -101,8 +101,15 @@ const roomy = ['node', '--max-semi-space-size=128'];
 const linted = check('lint', [...roomy, 'node_modules/eslint/bin/eslint.js', '.']);
 const built = await check('types and build', [...roomy, 'node_modules/typescript/bin/tsc', '-b']);
 if (built) {
-  await check('format', ['npx', 'biome', 'check', '.']);
-  await check('build of the dashboard', ['npx', 'vite', 'build', 'apps/dashboard', '--logLevel', 'warn']);
+  await check('format', ['node', 'node_modules/@biomejs/biome/bin/biome', 'check', '.']);
+  await check('build of the dashboard', [
+    'node',
+    'node_modules/vite/bin/vite.js',
+    'build',
+    'apps/dashboard',
+    '--logLevel',
+    'warn',
+  ]);
   for (const program of programs) await findOrInstall(program);
   await tests('tests', ['node'], { SURAE_LONG: long ? '1' : '' });
   if (long && process.platform === 'linux' && process.arch === 'x64') {

@@ -13,3 +13,15 @@ export function startBundleKib() {
     files: files.length,
   };
 }
+
+/** Names of the scripts that run before the language is set: the first of the page, and what it imports before it runs. */
+export function firstScripts() {
+  const page = readFileSync(join(siteFolder, 'index.html'), 'utf8');
+  const found = new Set([...page.matchAll(/<script[^>]* src="\.\/assets\/([^"]+)"/g)].map((match) => match[1]));
+  // a set that grows is walked to its new end
+  for (const name of found) {
+    const script = readFileSync(join(siteFolder, 'assets', name), 'utf8');
+    for (const [, imported] of script.matchAll(/(?:from|import)\s*["'`]\.\/([^"'`]+\.js)["'`]/g)) found.add(imported);
+  }
+  return [...found];
+}
