@@ -150,7 +150,7 @@ export {
   TEST_CHOICE_WORDS,
 } from './sentences/screens/pull-words.ts';
 export { RECOUNT_WORDS } from './sentences/screens/recount-words.ts';
-export { REST_WORDS } from './sentences/screens/rest-words.ts';
+export { REST_WORDS, SWAP_WORDS } from './sentences/screens/rest-words.ts';
 export { AXIS_WORDS, REPETITION_WORDS, RESULT_WORDS, SUMMARY_WORDS } from './sentences/screens/result-words.ts';
 export { LOCK_WORDS, SAFETY_BLOCK_SENTENCES, SAFETY_REASONS, SAFETY_WORDS } from './sentences/screens/safety-words.ts';
 export {

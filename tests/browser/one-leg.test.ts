@@ -33,7 +33,7 @@ browserTest(
     await beginVisit(page);
     const right = page.getByRole('group', { name: SORENESS_WORDS.right.text });
     await right.getByRole('button', { name: SORENESS_WORDS['mid-portion'].text, exact: true }).click();
-    await page.getByText(SORENESS_WORDS.tested.text).click();
+    await page.getByText(SORENESS_WORDS['tested-one'].text, { exact: true }).click();
     await page.getByRole('radio', { name: SORENESS_WORDS['tested-left'].text }).click();
     // what was said of the leg that is not tested is gone, and the other one is asked alone
     expect(await right.count()).toBe(0);

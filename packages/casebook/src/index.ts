@@ -100,6 +100,7 @@ export {
   readBodies,
   readBody,
 } from './kinds/read-body.ts';
+export { swappedAt } from './legs-swapped.ts';
 export { isSorenessTold, legsTested } from './legs-tested.ts';
 export {
   noOwnErrors,

@@ -10,6 +10,8 @@ export interface PracticeSet {
   /** id of the stream of raw bytes */
   readonly bytesId: string;
   readonly begunAt: string;
+  /** named after the other leg since it was recorded; absent or false where it never was, or was named back */
+  readonly swapped?: boolean;
   /** null while it runs, and for ever when the page was closed */
   readonly stoppedAt: string | null;
   /** heights as they were found when it stopped; empty where they could not be told */

@@ -1,5 +1,6 @@
 import type { PullReport, Side } from '@surae/analysis';
 import type { StoredDocument } from '@surae/storage';
+import { namedReport } from './legs-swapped.ts';
 import type { PullChoice, PullEnd, PullSet, PullTrial } from './pull-set.ts';
 import type { Visit } from './visit.ts';
 
@@ -100,7 +101,7 @@ export function afterPull(visit: Visit, event: PullEvent, { id, at }: Pick<Store
     case 'pull-end':
       return changed(visit, event.setId, (set) => ({ ...set, end: event.end }));
     case 'pull-report':
-      return changed(visit, event.setId, (set) => ({ ...set, report: event.report }));
+      return changed(visit, event.setId, (set) => ({ ...set, report: namedReport(event.report, set) }));
     case 'pull-aside':
       return changed(visit, event.setId, (set) => ({
         ...set,

@@ -70,6 +70,8 @@ export interface PullSet {
   readonly stoppedAt: string | null;
   readonly end: PullEnd | null;
   readonly report: PullReport | null;
+  /** named after the other leg since it was recorded; absent or false where it never was, or was named back */
+  readonly swapped?: boolean;
   /** taken back by the tester: kept, not counted */
   readonly setAside: boolean;
   readonly setAsideWhy: string | null;

@@ -4,6 +4,7 @@ import type { VisitLadder } from './choice/ladder.ts';
 import { afterChosen, type TestChosen } from './choice/test-chosen.ts';
 import { entryOf } from './entry.ts';
 import type { VerdictByHand } from './kinds/person-kinds.ts';
+import { afterSwap, type LegsSwapped, namedReport } from './legs-swapped.ts';
 import { afterPractice, type PracticeEvent, practiceEventKinds } from './practice.ts';
 import { afterPull, type PullEvent, pullEventKinds } from './pull-events.ts';
 import { afterAnswer, type SensorAnswerEvent } from './sensor-answers.ts';
@@ -52,6 +53,7 @@ export type VisitEvent =
     }
   | { readonly kind: 'set-aside'; readonly setId: string; readonly why: string }
   | ({ readonly kind: 'verdict-by-hand' } & VerdictByHand)
+  | LegsSwapped
   | { readonly kind: 'rest-over'; readonly restS: number }
   | { readonly kind: 'result-seen' }
   /** without ids the plan before stays as it is, unless it is said to be over */
@@ -81,6 +83,7 @@ export const visitEventKinds = [
   'set-result',
   'set-aside',
   'verdict-by-hand',
+  'legs-swapped',
   'rest-over',
   'result-seen',
   'visit-plan',
@@ -158,7 +161,7 @@ function after(visit: Visit, event: VisitEvent, document: StoredDocument): Visit
     case 'set-end':
       return changed(visit, event.setId, (set) => ({ ...set, end: event.end }));
     case 'set-result':
-      return changed(visit, event.setId, (set) => ({ ...set, report: event.report }));
+      return changed(visit, event.setId, (set) => ({ ...set, report: namedReport(event.report, set) }));
     case 'set-aside':
       return changed(visit, event.setId, (set) => ({
         ...set,
@@ -171,6 +174,8 @@ function after(visit: Visit, event: VisitEvent, document: StoredDocument): Visit
         ...set,
         byHand: [...(set.byHand ?? []), entryOf<VerdictByHand>(document)],
       }));
+    case 'legs-swapped':
+      return afterSwap(visit, event, document.at);
     case 'rest-over':
       return { ...visit, restS: event.restS };
     case 'result-seen':

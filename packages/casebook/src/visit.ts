@@ -10,6 +10,7 @@ import type { PracticeSet } from './practice.ts';
 import type { PullSet } from './pull-set.ts';
 import type { SensorAnswerEntry } from './sensor-answers.ts';
 import type { SetChoice } from './set-choice.ts';
+import type { SwapTold } from './swap-told.ts';
 import type { TestKind } from './test-kind.ts';
 
 /** Where a tendon is sore; `no` is an answer, null is none. */
@@ -82,6 +83,8 @@ export interface VisitSet {
   readonly byHand?: readonly Entry<VerdictByHand>[];
   /** the report as the final pass made it, where verdicts by hand are laid over it; absent elsewhere */
   readonly automatic?: Report;
+  /** named after the other leg since it was recorded; absent or false where it never was, or was named back */
+  readonly swapped?: boolean;
   /** taken back by the tester: kept, not counted */
   readonly setAside: boolean;
   /** why it was taken back */
@@ -161,6 +164,8 @@ export interface Visit {
   /** what was answered about sensors, the oldest first; absent where nobody was asked */
   readonly sensorAnswers?: readonly SensorAnswerEntry[];
   readonly sets: readonly VisitSet[];
+  /** that legs were named otherwise, the oldest first; absent where they never were */
+  readonly swaps?: readonly SwapTold[];
   /** rest between the two sides as it was taken [s]; null when it was not */
   readonly restS: number | null;
   /** the tester has looked at the result of every test chosen so far; absent before, and in visits before the plan was asked */

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { dayOf, shortDayOf } from '../../../apps/dashboard/src/words/dates.ts';
+import { dayOf, shortDayOf, timeOf } from '../../../apps/dashboard/src/words/dates.ts';
 
 test('a day is said as it was written, wherever it is read', () => {
   expect(dayOf('2026-11-25T09:30:00.000+01:00')).toBe('25 Nov 2026');
@@ -14,4 +14,8 @@ test('another locale says it in its own way', () => {
 
 test('a day without its year is the same day', () => {
   expect(shortDayOf('2026-11-25T23:30:00.000-05:00')).toBe('25 Nov');
+});
+
+test('a time is told to the minute, as it was written', () => {
+  expect(timeOf('2026-11-25T09:05:59.000+01:00')).toBe('09:05');
 });

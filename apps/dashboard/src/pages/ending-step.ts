@@ -47,7 +47,7 @@ export class EndingStep extends LitElement {
     const set = setOf(this.visit, this.side);
     if (set === undefined) return html``;
     const { id: setId, liveCount, sourceLost, choice } = set;
-    if (this.pop.isTold)
+    if (this.pop.isToldOf(setId))
       return this.pop.steps(this.side, this.visit.safety, {
         kind: 'set-end',
         setId,
@@ -74,7 +74,7 @@ export class EndingStep extends LitElement {
         .ends=${endsOf(protocol)}
         .painLimit=${painLimitOf(protocol)}
         .known=${{ painPeak: notedPainPeak(set), ...(sourceLost === undefined ? {} : { reason: 'technical' }) }}
-        @pop-told=${() => this.pop.tell()}
+        @pop-told=${() => this.pop.tell(setId)}
         @end-accepted=${({ detail: end }: EndAccepted) =>
           this.dispatchEvent(visitEvent({ kind: 'set-end', setId, end }))}
         @done-again=${({ detail: why }: DoneAgain) => this.dispatchEvent(visitEvent({ kind: 'set-aside', setId, why }))}

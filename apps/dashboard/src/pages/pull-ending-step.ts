@@ -25,7 +25,7 @@ export class PullEndingStep extends LitElement {
     const set = pullSetOf(this.visit, this.side);
     if (set === undefined) return html``;
     const { id: setId, choice } = set;
-    if (this.pop.isTold)
+    if (this.pop.isToldOf(setId))
       return this.pop.steps(this.side, this.visit.safety, { kind: 'pull-end', setId, end: endedByPop(null) });
     const protocol = pullProtocolOf(choice.protocolId);
     return html`
@@ -34,7 +34,7 @@ export class PullEndingStep extends LitElement {
         .words=${PULL_ENDING_WORDS}
         .ends=${endsOf(protocol)}
         .painLimit=${painLimitOf(protocol)}
-        @pop-told=${() => this.pop.tell()}
+        @pop-told=${() => this.pop.tell(setId)}
         @end-accepted=${({ detail: end }: EndAccepted) =>
           this.dispatchEvent(visitEvent({ kind: 'pull-end', setId, end }))}
         @done-again=${({ detail: why }: DoneAgain) =>

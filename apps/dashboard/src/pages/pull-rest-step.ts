@@ -17,6 +17,7 @@ import { otherSide } from '../journey/steps.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
 import { SideRest } from '../live/side-rest.ts';
 import { forceWords } from '../result/trial-verdicts.ts';
+import '../parts/legs-swap.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import { restStyle } from './rest-style.ts';
@@ -86,6 +87,7 @@ export class PullRestStep extends LitElement {
           ${REST_WORDS[over ? (`go-on-${side}` as const) : 'end-early'].text}
         </button>
       </div>
+      <legs-swap .visit=${this.visit} test="isometric"></legs-swap>
     `;
   }
 

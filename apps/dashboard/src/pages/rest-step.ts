@@ -17,6 +17,7 @@ import { otherSide } from '../journey/steps.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
 import { SideRest } from '../live/side-rest.ts';
 import type { DoneAgain } from '../parts/redo-choice.ts';
+import '../parts/legs-swap.ts';
 import '../parts/redo-choice.ts';
 import { earlyReport } from '../result/early-report.ts';
 import { base } from '../styles/base.ts';
@@ -75,6 +76,7 @@ export class RestStep extends LitElement {
           ${REST_WORDS[over ? (`go-on-${this.side}` as const) : 'end-early'].text}
         </button>
       </div>
+      <legs-swap .visit=${this.visit} test="heel-raise"></legs-swap>
       ${this.again()}
     `;
   }

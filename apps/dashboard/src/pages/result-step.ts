@@ -30,6 +30,7 @@ import { type Assessor, assessorContext, storeContext } from '../contexts/capabi
 import { visitEvent } from '../journey/visit-event-request.ts';
 import '../parts/ladder-lines.ts';
 import '../parts/comparison-list.ts';
+import '../parts/legs-swap.ts';
 import '../parts/pull-result.ts';
 import '../parts/two-legs-axis.ts';
 import './pull-detail.ts';
@@ -194,6 +195,7 @@ export class ResultStep extends LitElement {
       <div class="axes">
         ${twoLegFigures(visit).map((figures) => html`<two-legs-axis .figures=${figures}></two-legs-axis>`)}
       </div>
+      <legs-swap .visit=${visit} test="heel-raise"></legs-swap>
       ${this.compared(sets)} ${this.explained(sets)}
     `;
   }

@@ -113,9 +113,9 @@ export class SorenessStep extends LitElement {
   /** Of a leg that is not tested nothing is asked, and what was said of it before is not kept. */
   private tested(): TemplateResult {
     return html`<details class="tested" ?open=${this.only !== undefined}>
-      <summary>${SORENESS_WORDS.tested.text}</summary>
+      <summary>${SORENESS_WORDS['tested-one'].text}</summary>
       <chip-choice
-        legend=${SORENESS_WORDS['tested-why'].text}
+        legend=${SORENESS_WORDS.tested.text}
         .chips=${testedChips}
         .value=${this.only ?? 'both'}
         @chip-chosen=${({ detail }: ChipChosen<Side | 'both'>) => {
@@ -123,6 +123,7 @@ export class SorenessStep extends LitElement {
           if (this.only !== undefined) this.sore = { left: null, right: null, [this.only]: this.sore[this.only] };
         }}
       ></chip-choice>
+      <p class="quiet">${SORENESS_WORDS['tested-why'].text}</p>
     </details>`;
   }
 

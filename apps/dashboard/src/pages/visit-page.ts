@@ -37,7 +37,7 @@ import './safety-step.ts';
 import './soreness-step.ts';
 
 /** What is told beside a step and ends none. */
-const besideKinds: readonly VisitEventKind[] = ['sensor-answer', 'visit-ladder', 'practice-stopped'];
+const besideKinds: readonly VisitEventKind[] = ['sensor-answer', 'visit-ladder', 'practice-stopped', 'legs-swapped'];
 
 /** A visit as it was read, and what is read once with it. */
 interface VisitRead {
@@ -104,8 +104,9 @@ export class VisitPage extends LitElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('visitId')) return;
-    // a step that was asked for belongs to the visit before
+    // a step that was asked for, and a screen that one step filled, belong to the visit before
     this.anew = undefined;
+    this.removeAttribute('bare');
     void this.load();
   }
 

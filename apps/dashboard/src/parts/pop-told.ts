@@ -7,19 +7,21 @@ import './rupture-steps.ts';
 /** That something gave way in a test, as the page of its end is told it: the steps then fill the screen until they are answered. */
 export class PopTold {
   private readonly host: LitElement;
-  private told = false;
+  /** the set or the pushes of which it was told */
+  private of: string | undefined;
 
   constructor(host: LitElement) {
     this.host = host;
   }
 
-  get isTold(): boolean {
-    return this.told;
+  isToldOf(setId: string): boolean {
+    return this.of === setId;
   }
 
-  tell(told = true): void {
-    this.told = told;
-    this.host.dispatchEvent(new CustomEvent('bare-screen', { detail: told, bubbles: true, composed: true }));
+  tell(setId: string | undefined): void {
+    this.of = setId;
+    const detail = setId !== undefined;
+    this.host.dispatchEvent(new CustomEvent('bare-screen', { detail, bubbles: true, composed: true }));
     this.host.requestUpdate();
   }
 
@@ -28,11 +30,11 @@ export class PopTold {
     return html`<rupture-steps
       side=${side}
       @pop-kept=${() => {
-        this.tell(false);
+        this.tell(undefined);
         this.host.dispatchEvent(visitEvent({ kind: 'visit-safety', safety: withRupture(safety) }));
         this.host.dispatchEvent(visitEvent(end));
       }}
-      @pop-undone=${() => this.tell(false)}
+      @pop-undone=${() => this.tell(undefined)}
     ></rupture-steps>`;
   }
 }

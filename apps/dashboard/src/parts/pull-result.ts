@@ -10,6 +10,7 @@ import { pullSentence } from '../result/pull-sentences.ts';
 import { base } from '../styles/base.ts';
 import { assessmentProgress } from './assessment-progress.ts';
 import './comparison-list.ts';
+import './legs-swap.ts';
 import './trial-marks.ts';
 import './two-legs-axis.ts';
 
@@ -71,6 +72,7 @@ export class PullResult extends LitElement {
       <div class="axes">
         ${pullFigures(visit).map((figures) => html`<two-legs-axis .figures=${figures}></two-legs-axis>`)}
       </div>
+      <legs-swap .visit=${visit} test="isometric"></legs-swap>
       ${this.compared(sets)} ${this.trials(sets)}
     `;
   }

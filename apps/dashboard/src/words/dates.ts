@@ -26,3 +26,8 @@ export function dayOf(iso: string, locale = localeInUse()): string {
 export function shortDayOf(iso: string, locale = localeInUse()): string {
   return dayText(iso, dayFormat(locale, undefined));
 }
+
+/** The time of a day, such as 09:05, in the time zone it was written in. */
+export function timeOf(iso: string): string {
+  return iso.slice(11, 16);
+}

@@ -143,6 +143,7 @@ const bodies: Readonly<Record<string, z.ZodType>> = {
         'The same stored bytes judged by other criteria, which stand in the fingerprint of the report; the first result stays the one that counts',
     }),
   'set-aside': z.looseObject({ ...ofSet, why: z.string() }),
+  'legs-swapped': z.looseObject({ test: z.enum(['heel-raise', 'isometric']) }),
   'rest-over': z.looseObject({ restS: seconds }),
   'result-seen': z.looseObject({}),
   'visit-plan': z.looseObject({ planItemIds: z.array(id), ended: z.boolean().exactOptional() }),

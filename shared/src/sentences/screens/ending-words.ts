@@ -70,7 +70,7 @@ export const STOP_STEPS = sentences('stop-step', {
 export const RUPTURE_WORDS = sentences('screen.rupture', {
   'title-left': 'Left leg: a pop, or a sudden give',
   'title-right': 'Right leg: a pop, or a sudden give',
-  sit: 'Sit down. No weight on this leg, and no try of it.',
+  sit: 'Sit down. No weight on this leg; do not try it out.',
   look: 'Feel along the tendon for a gap. Squeeze the calf: does the foot point down?',
   breath: 'Chest pain, breathless or faint: emergency call.',
   kept: 'What was recorded is kept. It gives no score.',

@@ -23,3 +23,11 @@ export const REST_WORDS = sentences('screen.rest', {
   counted: 'counted while it ran',
   'not-counted': 'not measured',
 });
+
+/** Words where left and right were mixed up; `{leg}` and `{other}` are the words left and right. */
+export const SWAP_WORDS = sentences('screen.swap', {
+  one: 'It was the {other} leg, not the {leg} one: name it so',
+  both: 'Left and right were mixed up: change their names',
+  back: 'Change the names back',
+  done: 'The names of the legs were changed at {time}. What was recorded is the same; that it was changed is kept.',
+});

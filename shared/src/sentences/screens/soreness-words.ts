@@ -24,6 +24,7 @@ export const SORENESS_WORDS = sentences('screen.soreness', {
   'tested-both': 'both legs',
   'tested-left': 'the left leg only',
   'tested-right': 'the right leg only',
+  'tested-one': 'One leg only',
   'tested-why':
-    'One leg only, where the other one is not there or is not to be tested. Nothing is then said of the other leg.',
+    'Where the other one is not there, or is not to be tested. Nothing is then asked or said of the other leg.',
 });

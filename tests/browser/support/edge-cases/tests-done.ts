@@ -22,6 +22,18 @@ export const TESTS_DONE = {
       ['dashboard/live/set-limit', 'a cap that a clinic sets ends a set to fatigue'],
     ],
   },
+  'wrong-leg-named': {
+    happens: 'a set or a push was recorded under the name of the other leg',
+    seen: 'one press gives it the other name, also with the result; the recording is the same, and that it was changed is kept',
+    metBy: [
+      [
+        'browser/swapped-legs',
+        'a set under the wrong leg gets the name of the other one, in the rest or with the result, and back',
+      ],
+      ['casebook/legs-swapped', 'what was recorded has the name of the other leg, and is the same recording'],
+      ['casebook/legs-swapped', 'told once more it is as it was, and both are kept with their times'],
+    ],
+  },
   'lazy-first-raise': {
     happens: 'the first raises are lower than those after them',
     seen: 'a higher one takes the place of the reference, all are judged anew, and it is said',

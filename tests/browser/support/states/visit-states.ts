@@ -122,7 +122,7 @@ async function answerOneLeg({ page }: Stand): Promise<void> {
 }
 
 async function chooseOneLeg({ page }: Stand): Promise<void> {
-  await page.getByText(SORENESS_WORDS.tested.text).click();
+  await page.getByText(SORENESS_WORDS['tested-one'].text, { exact: true }).click();
   await page.getByRole('radio', { name: SORENESS_WORDS['tested-left'].text }).click();
 }
 
