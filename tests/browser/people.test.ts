@@ -1,4 +1,4 @@
-import { START_WORDS, TODAY_WORDS } from '@surae/shared';
+import { EPISODE_WORDS, START_WORDS, TODAY_WORDS } from '@surae/shared';
 import { MemoryStore } from '@surae/storage';
 import { expect } from 'vitest';
 import { fill } from '../../apps/dashboard/src/words/fill.ts';
@@ -39,6 +39,30 @@ browserTest('a person is corrected: what was told before stays, and when and who
   await page.reload();
   await entry.getByText('body height 172 cm').waitFor();
 });
+
+browserTest(
+  'a mass of 165 is asked about before anybody is added, and pounds are put right in one press',
+  async ({ page, origin }) => {
+    await openStart(page, origin);
+    await page.getByText(START_WORDS.add.text, { exact: true }).click();
+    const form = page.locator('details.add');
+    await form.getByLabel(START_WORDS.name.text).fill('Case');
+    const mass = form.getByLabel(START_WORDS['mass-field'].text);
+    await mass.fill('165');
+    await form.getByText('165 kg is 26 st 0 lb.').waitFor();
+    await form.getByRole('button', { name: START_WORDS.keep.text }).click();
+    await form.getByText(EPISODE_WORDS['mass-answer'].text).waitFor();
+    expect(await storedBodies<{ name: string }>(page, 'person')).not.toContainEqual(
+      expect.objectContaining({ name: 'Case' }),
+    );
+    await form.getByRole('radio', { name: '74.8 kg' }).click();
+    expect(await mass.inputValue()).toBe('74.8');
+    await form.getByRole('button', { name: START_WORDS.keep.text }).click();
+    await page.getByRole('heading', { name: 'Case', exact: true }).waitFor();
+    const people = await storedBodies<{ name: string; bodyMassKg: number }>(page, 'person');
+    expect(people.at(-1)).toMatchObject({ name: 'Case', bodyMassKg: 74.8 });
+  },
+);
 
 browserTest('somebody in a long list is found by name; a short list has no field for it', async ({ page, origin }) => {
   await openStart(page, origin);

@@ -43,8 +43,8 @@ export interface FaultMark {
 /** Something that happened while a set ran, beside the faults. */
 export interface SetNote {
   readonly atS: number;
-  readonly what: 'pain' | 'prompts' | 'hidden';
-  /** pain from 0 to 10; prompts given so far; how long the page was hidden [s] */
+  readonly what: 'pain' | 'prompts' | 'hidden' | 'sound';
+  /** pain from 0 to 10; prompts given so far; how long the page was hidden [s]; the beat is heard, 1, or only seen and felt, 0 */
   readonly value: number;
 }
 

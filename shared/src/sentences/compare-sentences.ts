@@ -132,7 +132,8 @@ export const NO_REFERENCE_SENTENCES = sentences('no-reference', {
   'no-matching-protocol': 'No matching reference for this way of testing.',
   'no-matching-group': 'No reference for people of this age and sex.',
   'not-for-this-measure': 'No matching reference for this way of testing this measure.',
-  'under-18': 'No reference under 18 years.',
+  'under-18':
+    'No reference under 18 years. As long as the heel bone grows, its growth plate can be what hurts: ask about it.',
   'age-not-known': 'The age is not known.',
   pregnancy: 'No reference during pregnancy.',
   'pregnancy-not-asked': 'Pregnancy was not asked about.',

@@ -1,5 +1,11 @@
 import { expect, test } from 'vitest';
-import { fieldsOf, personFrom, stonesAndPounds, typedNumber } from '../../../apps/dashboard/src/journey/person-form.ts';
+import {
+  fieldsOf,
+  massToAsk,
+  personFrom,
+  stonesAndPounds,
+  typedNumber,
+} from '../../../apps/dashboard/src/journey/person-form.ts';
 
 const fields = (changes: Partial<Record<'name' | 'mass' | 'lever' | 'height' | 'year', string>>) =>
   personFrom({ name: 'A 17', mass: '', lever: '', height: '', year: '', sex: null, ...changes });
@@ -34,7 +40,9 @@ test('mass stays in kilograms, the lever goes from centimetres to metres, a name
 
 test.each([
   ['mass', '25', undefined],
-  ['mass', '250', undefined],
+  ['mass', '139', undefined],
+  ['mass', '165', 'mass-answer'],
+  ['mass', '250', 'mass-answer'],
   ['mass', '24.9', 'mass-range'],
   ['mass', '250.1', 'mass-range'],
   ['mass', '7.5', 'mass-range'],
@@ -61,6 +69,20 @@ test.each([
 ] as const)('%s of "%s" is answered by %s', (field, text, expected) => {
   const form = fields({ [field]: text });
   expect(form.ok ? undefined : form.problems).toEqual(expected === undefined ? undefined : { [field]: expected });
+});
+
+test('somebody new of 165 kg is asked whether it is pounds, and is kept once that is answered', () => {
+  const heavy = { name: 'A 17', mass: '165', lever: '', height: '', year: '', sex: null };
+  expect(personFrom(heavy)).toEqual({ ok: false, problems: { mass: 'mass-answer' } });
+  const said = personFrom({ ...heavy, isKilograms: true });
+  expect(said.ok && said.person.bodyMassKg).toBe(165);
+  // a correction is asked by what is known: 165 after 75 is, the same 165 as before is not
+  expect([personFrom(heavy, 75).ok, personFrom(heavy, 165).ok, personFrom({ ...heavy, mass: '72' }, 75).ok]).toEqual([
+    false,
+    true,
+    true,
+  ]);
+  expect(massToAsk({ mass: '612' }, null)).toBeNull();
 });
 
 test('somebody who is known stands in the fields, and comes out of them as they went in', () => {

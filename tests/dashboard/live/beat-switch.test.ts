@@ -32,3 +32,22 @@ test('a test that is over, or has no beat, makes no sound later', () => {
   vi.advanceTimersByTime(10_000);
   expect(calls.filter((call) => call.startsWith('start'))).toEqual([]);
 });
+
+test('while it is silent the beat is felt, from the next beat up on, until it is heard again or over', () => {
+  const { sound } = heard();
+  const felt: number[] = [];
+  const beat = new BeatSwitch((forMs) => felt.push(forMs));
+  beat.turn(sound, 60, 500);
+  vi.advanceTimersByTime(1499);
+  expect(felt).toEqual([]);
+  // up at 1.5 s, then each second: 1.5, 2.5, 3.5
+  vi.advanceTimersByTime(2001);
+  expect(felt).toEqual([60, 60, 60]);
+  beat.turn(sound, 60, 4000);
+  vi.advanceTimersByTime(5000);
+  expect(felt).toHaveLength(3);
+  beat.turn(sound, 60, 0);
+  beat.stop(sound);
+  vi.advanceTimersByTime(5000);
+  expect(felt).toHaveLength(3);
+});

@@ -84,11 +84,14 @@ test('pain, prompts and a hidden page are kept in their order, at the time of th
   given.sensor.give(heelSet(2), 2000);
   await session.note('pain', 4);
   await session.note('hidden', 2.5);
+  // the beat is seen from now on, and not heard: how it was given stands with the set
+  await session.note('sound', 0);
   const visit = await given.book.visit(given.visitId);
   expect(setOf(visit!, 'left')?.notes).toEqual([
     { atS: 0, what: 'prompts', value: 1 },
     { atS: 7, what: 'pain', value: 4 },
     { atS: 7, what: 'hidden', value: 2.5 },
+    { atS: 7, what: 'sound', value: 0 },
   ]);
 });
 

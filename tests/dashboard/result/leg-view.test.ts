@@ -39,6 +39,13 @@ test('a set that pain ended says what was tolerated, first of all', () => {
   const view = legView(found({ painPeak: 6 }, 'pain'), true);
   expect(view.lead).toBe('Tolerated 9 before the pain limit. This is tolerance, not capacity.');
   expect(legView(found(), true).lead).toBe('Full effort, by a falling height.');
+  // what is worth following is the pain at one repetition, and nothing of it stands where no pain ended the set
+  expect(view.lines.at(-1)).toMatch(/^To follow it, the pain at one and the same repetition/);
+  expect(legView(found(), true).lines.join(' ')).not.toMatch(/To follow it|load on top/);
+});
+
+test('a set that reached the largest number says what would tell more', () => {
+  expect(legView(found(), true, true).lines.at(-1)).toMatch(/^The largest number of this protocol was reached: .*load/);
 });
 
 test('pain within its limit, over it, and not to be told', () => {

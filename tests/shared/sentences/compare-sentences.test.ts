@@ -75,3 +75,7 @@ test('a detectable change is nowhere called important', () => {
   for (const { text } of Object.values(zones)) expect(text).not.toMatch(/important|clinical/i);
   expect(cautions['detectable-is-not-important'].text).toMatch(/need not be an important one/);
 });
+
+test('of somebody under 18 the growing heel bone is named, and no reference', () => {
+  expect(shared.NO_REFERENCE_SENTENCES['under-18'].text).toMatch(/^No reference under 18 years\..*growth plate/);
+});

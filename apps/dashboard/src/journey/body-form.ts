@@ -1,6 +1,7 @@
 import { changeOf, type Person, type PersonChange } from '@surae/casebook';
 import { TODAY_RULES } from '@surae/shared';
 import { type FieldProblem, fieldsOf, personFrom, typedNumber } from './person-form.ts';
+import { looksLikePounds } from './typed-mass.ts';
 
 /** Mass and lever as they were typed. */
 export interface BodyFields {
@@ -17,24 +18,8 @@ export type BodyForm =
   | { readonly ok: true; readonly change: PersonChange | undefined }
   | {
       readonly ok: false;
-      readonly problems: { readonly mass?: FieldProblem | 'mass-answer'; readonly lever?: FieldProblem };
+      readonly problems: { readonly mass?: FieldProblem; readonly lever?: FieldProblem };
     };
-
-const kilogramsPerPound = 0.45359237;
-
-/** A mass without one before it from which it is asked whether it is in pounds [kg]; ours. */
-const askedFromKg = 140;
-
-/** The mass of somebody as it was typed, read as pounds [kg]. */
-export function poundsInKilograms(pounds: number): number {
-  return Math.round(pounds * kilogramsPerPound * 10) / 10;
-}
-
-/** Whether a mass that was typed as kilograms may be pounds: read so it is nearer to the one before, or it is large. */
-export function looksLikePounds(massKg: number, beforeKg: number | null): boolean {
-  if (beforeKg === null) return massKg >= askedFromKg;
-  return Math.abs(massKg * kilogramsPerPound - beforeKg) < Math.abs(massKg - beforeKg);
-}
 
 /** Whether a mass differs from the one before by more than is taken without a question. */
 export function isFarFrom(massKg: number, beforeKg: number | null): boolean {
@@ -56,7 +41,8 @@ export function askedMass(person: Person, { mass, isKilograms }: BodyFields): nu
 
 /** What the fields change of a body. */
 export function bodyFrom(person: Person, fields: BodyFields): BodyForm {
-  const form = personFrom({ ...fieldsOf(person), mass: fields.mass, lever: fields.lever });
+  // whether it is in pounds is asked below, with the answer of these fields
+  const form = personFrom({ ...fieldsOf(person), mass: fields.mass, lever: fields.lever, isKilograms: true });
   const { mass, lever } = form.ok ? {} : form.problems;
   if (mass !== undefined || lever !== undefined) {
     return { ok: false, problems: { ...(mass && { mass }), ...(lever && { lever }) } };

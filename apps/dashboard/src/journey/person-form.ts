@@ -1,4 +1,5 @@
 import type { Person } from '@surae/casebook';
+import { looksLikePounds } from './typed-mass.ts';
 
 /** What was typed about a person, as it stands in the fields. */
 export interface PersonFields {
@@ -9,6 +10,8 @@ export interface PersonFields {
   /** of birth */
   readonly year: string;
   readonly sex: 'women' | 'men' | null;
+  /** a mass that looks like pounds was said to be in kilograms */
+  readonly isKilograms?: boolean;
 }
 
 /** Why a field is not taken. */
@@ -18,6 +21,8 @@ export type FieldProblem =
   | 'not-a-number'
   /** outside 25 to 250 kg: perhaps typed in pounds */
   | 'mass-range'
+  /** it looks like pounds, and nobody said yet that it is in kilograms */
+  | 'mass-answer'
   /** outside 10 to 30 cm: perhaps typed in millimetres */
   | 'lever-range'
   /** outside 100 to 230 cm: perhaps typed in metres */
@@ -53,15 +58,28 @@ function problemOf(
   return value < range.least || value > range.most ? outside : undefined;
 }
 
+/** The mass that was typed where it is asked whether it is in pounds; null where it is not. */
+export function massToAsk(
+  { mass, isKilograms }: Pick<PersonFields, 'mass' | 'isKilograms'>,
+  beforeKg: number | null,
+): number | null {
+  const typed = typedNumber(mass);
+  if (typed == null || isKilograms === true || typed === beforeKg || typed > massRangeKg.most) return null;
+  return looksLikePounds(typed, beforeKg) ? typed : null;
+}
+
 /** The person that the fields tell of; an empty field is not measured and never assumed. */
-export function personFrom({ name, mass, lever, height, year, sex }: PersonFields): PersonForm {
+export function personFrom(fields: PersonFields, beforeKg: number | null = null): PersonForm {
+  const { name, mass, lever, height, year, sex } = fields;
   const bodyMassKg = typedNumber(mass);
   const leverCm = typedNumber(lever);
   const heightCm = typedNumber(height);
   const birthYear = typedNumber(year);
   const problems = {
     name: name.trim() === '' ? ('name-missing' as const) : undefined,
-    mass: problemOf(bodyMassKg, massRangeKg, 'mass-range'),
+    mass:
+      problemOf(bodyMassKg, massRangeKg, 'mass-range') ??
+      (massToAsk(fields, beforeKg) === null ? undefined : ('mass-answer' as const)),
     lever: problemOf(leverCm, leverRangeCm, 'lever-range'),
     height: problemOf(heightCm, heightRangeCm, 'height-range'),
     year:

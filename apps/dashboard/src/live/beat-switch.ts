@@ -6,10 +6,20 @@ interface Beat {
   stop(): void;
 }
 
-/** Turns the sound of a running beat off and on again, in step with the beat that is seen. */
+/** how long a beat is felt [ms]; ours: shorter than the time between two beats by far */
+const feltForMs = 60;
+
+/** Turns the sound of a running beat off and on again, in step with the beat that is seen; while it is off the beat is felt. */
 export class BeatSwitch {
+  private readonly feel: (forMs: number) => unknown;
   private muted = false;
   private timer: ReturnType<typeof setTimeout> | undefined;
+  private pulses: ReturnType<typeof setInterval> | undefined;
+
+  /** @param feel - moves what is held in the hand; left out where nothing does */
+  constructor(feel: (forMs: number) => unknown = () => undefined) {
+    this.feel = feel;
+  }
 
   get isMuted(): boolean {
     return this.muted;
@@ -19,12 +29,19 @@ export class BeatSwitch {
   turn(sound: Beat, beatsPerMinute: number | null, sinceMs: number): void {
     this.muted = !this.muted;
     this.stop(sound);
-    if (this.muted || beatsPerMinute === null) return;
-    this.timer = setTimeout(() => sound.start(beatsPerMinute), untilUpBeatMs(sinceMs, beatsPerMinute));
+    if (beatsPerMinute === null) return;
+    const begin = this.muted ? () => this.pulse(beatsPerMinute) : () => sound.start(beatsPerMinute);
+    this.timer = setTimeout(begin, untilUpBeatMs(sinceMs, beatsPerMinute));
   }
 
   stop(sound: Beat): void {
     clearTimeout(this.timer);
+    clearInterval(this.pulses);
     sound.stop();
+  }
+
+  private pulse(beatsPerMinute: number): void {
+    this.feel(feltForMs);
+    this.pulses = setInterval(() => this.feel(feltForMs), 60_000 / beatsPerMinute);
   }
 }

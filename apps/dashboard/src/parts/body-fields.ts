@@ -2,22 +2,15 @@ import type { Person } from '@surae/casebook';
 import { EPISODE_WORDS, START_WORDS, TODAY_RULES } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import {
-  askedMass,
-  type BodyFields,
-  type BodyForm,
-  isFarFrom,
-  looksLikePounds,
-  poundsInKilograms,
-} from '../journey/body-form.ts';
+import { askedMass, type BodyFields, type BodyForm, isFarFrom } from '../journey/body-form.ts';
 import { stonesAndPounds, typedNumber } from '../journey/person-form.ts';
+import { looksLikePounds } from '../journey/typed-mass.ts';
 import { base } from '../styles/base.ts';
 import { decimal } from '../words/decimal.ts';
 import { fill } from '../words/fill.ts';
-import type { ChipChosen } from './chip-choice.ts';
-import './chip-choice.ts';
 import { fieldStyle } from './field-style.ts';
 import { leverDrawing, leverDrawingStyle } from './lever-drawing.ts';
+import { massQuestion } from './mass-question.ts';
 
 /** The fields as they stand after something was typed or chosen. */
 export type BodyTyped = CustomEvent<BodyFields>;
@@ -111,17 +104,7 @@ export class BodyFieldsElement extends LitElement {
     const isAsked = askedMass(this.person, this.fields) !== null;
     if (mass == null || (!isAsked && !(this.fields.isKilograms && looksLikePounds(mass, this.person.bodyMassKg))))
       return nothing;
-    const chips = [
-      { value: 'kg', text: fill(EPISODE_WORDS['mass-is-kilograms'], { mass, ...stonesAndPounds(mass) }) },
-      { value: 'lb', text: fill(EPISODE_WORDS['mass-is-pounds'], { mass, kilograms: poundsInKilograms(mass) }) },
-    ];
-    return html`<chip-choice
-      legend=${EPISODE_WORDS['mass-pounds'].text}
-      .chips=${chips}
-      .value=${this.fields.isKilograms ? 'kg' : null}
-      @chip-chosen=${({ detail }: ChipChosen) =>
-        this.tell(detail === 'kg' ? { isKilograms: true } : { mass: String(poundsInKilograms(mass)) })}
-    ></chip-choice>`;
+    return massQuestion(mass, this.fields.isKilograms, (said) => this.tell(said));
   }
 
   private today(): TemplateResult {

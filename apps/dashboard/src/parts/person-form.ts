@@ -1,10 +1,11 @@
 import { changeOf, type Person, type PersonChange } from '@surae/casebook';
-import { START_WORDS } from '@surae/shared';
+import { EPISODE_WORDS, START_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import {
   type FieldProblem,
   fieldsOf,
+  massToAsk,
   type PersonFields,
   personFrom,
   stonesAndPounds,
@@ -15,6 +16,7 @@ import type { ChipChosen } from './chip-choice.ts';
 import './chip-choice.ts';
 import { fill } from '../words/fill.ts';
 import { fieldStyle } from './field-style.ts';
+import { massQuestion } from './mass-question.ts';
 
 /** A person who is to be kept. */
 export type PersonGiven = CustomEvent<Omit<Person, 'id'>>;
@@ -57,12 +59,13 @@ export class PersonFormElement extends LitElement {
   }
 
   override render(): TemplateResult {
-    const form = personFrom(this.fields);
+    const form = personFrom(this.fields, this.person?.bodyMassKg ?? null);
     const problems = this.sent && !form.ok ? form.problems : {};
     return html`<form novalidate @submit=${this.send}>
       <p class="quiet">${START_WORDS[this.person === undefined ? 'add-explain' : 'amend-explain'].text}</p>
       ${this.field('name', START_WORDS.name.text, '', problems.name)}
       ${this.field('mass', START_WORDS['mass-field'].text, this.imperial(), problems.mass)}
+      ${this.massInPounds()}
       ${this.field('lever', START_WORDS['lever-field'].text, START_WORDS['lever-help'].text, problems.lever)}
       ${this.field('height', START_WORDS['height-field'].text, START_WORDS['height-help'].text, problems.height)}
       ${this.field('year', START_WORDS['year-field'].text, START_WORDS['year-help'].text, problems.year)}
@@ -97,7 +100,7 @@ export class PersonFormElement extends LitElement {
   }
 
   private field(
-    name: Exclude<keyof PersonFields, 'sex'>,
+    name: Exclude<keyof PersonFields, 'sex' | 'isKilograms'>,
     label: string,
     help: string,
     problem: FieldProblem | undefined,
@@ -114,7 +117,7 @@ export class PersonFormElement extends LitElement {
         @input=${(event: InputEvent) => this.type(name, event)}
       />
       <p id="${name}-help" aria-live="polite" class=${problem === undefined ? 'quiet' : 'voice'}>
-        ${problem === undefined ? help : START_WORDS[problem].text}
+        ${problem === undefined ? help : problem === 'mass-answer' ? EPISODE_WORDS[problem].text : START_WORDS[problem].text}
       </p>
     </div>`;
   }
@@ -125,15 +128,23 @@ export class PersonFormElement extends LitElement {
     return mass == null ? '' : fill(START_WORDS['mass-imperial'], { mass, ...stonesAndPounds(mass) });
   }
 
-  private type(name: Exclude<keyof PersonFields, 'sex'>, event: InputEvent): void {
-    this.fields = { ...this.fields, [name]: (event.target as HTMLInputElement).value };
+  /** Asked where the mass may be in pounds; nothing is kept before it is answered. */
+  private massInPounds(): TemplateResult | typeof nothing {
+    const asked = massToAsk({ ...this.fields, isKilograms: false }, this.person?.bodyMassKg ?? null);
+    if (asked === null) return nothing;
+    return massQuestion(asked, this.fields.isKilograms === true, (said) => (this.fields = { ...this.fields, ...said }));
+  }
+
+  private type(name: Exclude<keyof PersonFields, 'sex' | 'isKilograms'>, event: InputEvent): void {
+    const typed = { [name]: (event.target as HTMLInputElement).value };
+    this.fields = { ...this.fields, ...typed, ...(name === 'mass' ? { isKilograms: false } : {}) };
   }
 
   private readonly send = (event: SubmitEvent): void => {
     event.preventDefault();
     this.sent = true;
     this.same = false;
-    const form = personFrom(this.fields);
+    const form = personFrom(this.fields, this.person?.bodyMassKg ?? null);
     if (!form.ok) {
       const first = (['name', 'mass', 'lever', 'height', 'year'] as const).find(
         (name) => form.problems[name] !== undefined,

@@ -19,6 +19,7 @@ import {
 import type { VisitBook } from '../journey/visit-book.ts';
 import { beatAheadMs } from '../live/beat-phase.ts';
 import { BeatSwitch } from '../live/beat-switch.ts';
+import { feltBeat } from '../live/felt-beat.ts';
 import { type LastVerdict, lastVerdict } from '../live/last-verdict.ts';
 import type { OverSet } from '../live/over-set.ts';
 import { PageWatch } from '../live/page-watch.ts';
@@ -77,7 +78,7 @@ export class RunningSet extends LitElement {
   private sensor: Sensor | undefined;
   private wantsStop = false;
   private endLooks: () => void = () => {};
-  private readonly beat = new BeatSwitch();
+  private readonly beat = new BeatSwitch((forMs) => feltBeat(this.plan.choice)(forMs));
   private unsaved: string | null = null;
   private live: LiveState | undefined;
   private hasFrame = false;
@@ -266,8 +267,7 @@ export class RunningSet extends LitElement {
   }
 
   private prompt(): void {
-    this.prompts = (this.prompts + 1) % 3;
-    this.note('prompts', this.prompts);
+    this.note('prompts', (this.prompts = (this.prompts + 1) % 3));
   }
 
   private say(pain: number): void {
@@ -278,6 +278,7 @@ export class RunningSet extends LitElement {
   private turnSound(): void {
     const { beatsPerMinute, beatFromMs } = this.plan;
     this.beat.turn(this.sound, beatsPerMinute, this.clock.nowMs() - beatFromMs);
+    this.note('sound', this.beat.isMuted ? 0 : 1);
     this.requestUpdate();
   }
 

@@ -204,7 +204,8 @@ export function comparedRaises(
     baselines: baselinesOf(visit, (side, isHeldBeside) => legPast(visit, side, earlier, own.tests, isHeldBeside)),
     own,
     wordsOf: () => repetitions,
-    legOf: (side, finding) => legView(finding, legs.legs[side]?.facts.sore ?? null),
+    legOf: (side, finding) =>
+      legView(finding, legs.legs[side]?.facts.sore ?? null, legs.legs[side]?.report.end.class === 'censored'),
     target: null,
   };
 }

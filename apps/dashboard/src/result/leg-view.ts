@@ -86,11 +86,16 @@ function told(
   return { lead, lines: [...lines, irritabilityWords(irritability, sore)] };
 }
 
-/** What effort, pain and irritability say about one set of raises. */
-export function legView(finding: LegFinding, sore: boolean | null): LegSentences {
+/** What effort, pain and irritability say about one set of raises, and what would tell more. */
+export function legView(finding: LegFinding, sore: boolean | null, isCapped = false): LegSentences {
   const { toleratedRepetitions } = finding.pain;
   const tolerated = toleratedRepetitions === null ? null : String(toleratedRepetitions);
-  return told([effortWords(finding.effort)], finding, tolerated, sore);
+  const { lead, lines } = told([effortWords(finding.effort)], finding, tolerated, sore);
+  const next = [
+    ...(tolerated === null ? [] : [LEG_WORDS['follow-pain'].text]),
+    ...(isCapped ? [LEG_WORDS.capped.text] : []),
+  ];
+  return { lead, lines: [...lines, ...next] };
 }
 
 /** The same about the pushes of one leg: what pain ended is told as the force that was tolerated. */

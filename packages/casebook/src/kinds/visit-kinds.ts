@@ -125,7 +125,7 @@ const bodies: Readonly<Record<string, z.ZodType>> = {
   'set-mark': z.looseObject({ ...ofSet, mark: z.looseObject({ atS: seconds, criterion }) }),
   'set-note': z.looseObject({
     ...ofSet,
-    note: z.looseObject({ atS: seconds, what: z.enum(['pain', 'prompts', 'hidden']), value: finite }),
+    note: z.looseObject({ atS: seconds, what: z.enum(['pain', 'prompts', 'hidden', 'sound']), value: finite }),
   }),
   'set-stopped': z.looseObject({ ...ofSet, liveCount: z.int().min(0), ...lost }),
   'set-end': z.looseObject({ ...ofSet, end }),

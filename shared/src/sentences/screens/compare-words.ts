@@ -152,6 +152,9 @@ export const LEG_WORDS = sentences('screen.leg', {
   'tempo-lengthening': 'a slowing beat',
   missing: 'Not known: {what}.',
   tolerated: 'Tolerated {count} before the pain limit. This is tolerance, not capacity.',
+  'follow-pain':
+    'To follow it, the pain at one and the same repetition, such as the fifth, tells more than how far it went.',
+  capped: 'The largest number of this protocol was reached: to tell more, a test with a load on top.',
   'pain-yes': 'Pain during the set stayed within {limit} of 10.',
   'pain-no': 'Pain during the set went over its limit of {limit} of 10, or was sharp.',
   'pain-cannot_tell': 'Whether pain stayed within {limit} of 10 cannot be told.',

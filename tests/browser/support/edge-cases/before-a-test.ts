@@ -63,6 +63,10 @@ export const BEFORE_A_TEST = {
       ['dashboard/journey/person-form', '%s of "%s" is answered by %s'],
       [
         'dashboard/journey/person-form',
+        'somebody new of 165 kg is asked whether it is pounds, and is kept once that is answered',
+      ],
+      [
+        'dashboard/journey/person-form',
         '70 kg are 11 stone and no pounds, to the pound; 14 pounds never stand beside a stone',
       ],
       [
@@ -145,8 +149,9 @@ export const BEFORE_A_TEST = {
   },
   'pregnant-or-child': {
     happens: 'somebody is pregnant or under 18',
-    seen: 'the line of the safety list; no group stands beside the result, and it says why',
+    seen: 'the line of the safety list; no group stands beside the result, and it says why; of a child that its heel bone grows',
     metBy: [
+      ['shared/sentences/compare-sentences', 'of somebody under 18 the growing heel bone is named, and no reference'],
       ['dashboard/result/group-view', 'every reason against a reference is said in words, and no row is shown'],
       [
         'casebook/pull-events',

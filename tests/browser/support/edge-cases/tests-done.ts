@@ -20,6 +20,7 @@ export const TESTS_DONE = {
     metBy: [
       ['dashboard/result/two-legs', 'the score stands first, with its bounds; a cap makes it a lower bound'],
       ['dashboard/live/set-limit', 'a cap that a clinic sets ends a set to fatigue'],
+      ['dashboard/result/leg-view', 'a set that reached the largest number says what would tell more'],
     ],
   },
   'wrong-leg-named': {
@@ -113,6 +114,20 @@ export const TESTS_DONE = {
         'the beat error is the period minus the beat; the first has none, and without a beat nobody has',
       ],
       ['analysis/assess/assess', 'a shift of the clock moves every time and changes nothing else'],
+    ],
+  },
+  'beat-not-heard': {
+    happens: 'somebody is deaf, or the sound of the beat is off',
+    seen: 'the beat is seen, and felt where a device can; that it was not heard stands with the set',
+    metBy: [
+      [
+        'dashboard/live/beat-switch',
+        'while it is silent the beat is felt, from the next beat up on, until it is heard again or over',
+      ],
+      [
+        'dashboard/live/set-session',
+        'pain, prompts and a hidden page are kept in their order, at the time of the newest sample',
+      ],
     ],
   },
   'falls-or-faints': {
