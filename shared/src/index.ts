@@ -11,6 +11,7 @@ export { REPETITION_COLUMNS } from './columns/repetition-columns.ts';
 export { SET_COLUMNS } from './columns/set-columns.ts';
 export {
   PERSON_COLUMNS,
+  REACH_COLUMNS,
   RECOUNT_COLUMNS,
   SAMPLE_COLUMNS,
   TOTAL_COLUMNS,
@@ -149,6 +150,7 @@ export {
   PULL_WORDS,
   TEST_CHOICE_WORDS,
 } from './sentences/screens/pull-words.ts';
+export { REACH_WORDS } from './sentences/screens/reach-words.ts';
 export { RECOUNT_WORDS } from './sentences/screens/recount-words.ts';
 export { REST_WORDS, SWAP_WORDS } from './sentences/screens/rest-words.ts';
 export { AXIS_WORDS, REPETITION_WORDS, RESULT_WORDS, SUMMARY_WORDS } from './sentences/screens/result-words.ts';

@@ -1,4 +1,4 @@
-import { COURSE_WORDS, FLOOR, LOG_WORDS, TOTAL_WORDS, TREND_WORDS } from '@surae/shared';
+import { COURSE_WORDS, FLOOR, LOG_WORDS, REACH_WORDS, TOTAL_WORDS, TREND_WORDS } from '@surae/shared';
 import { MemoryStore } from '@surae/storage';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
@@ -159,5 +159,54 @@ browserTest(
     ]);
     expect(await violations(page)).toEqual([]);
     await fitsAt(page, 'course-totals', 360, 768, 1280);
+  },
+);
+
+browserTest(
+  'a knee-to-wall test is stepped to without typing, and minded where the heel bone is sore',
+  async ({ page, origin }) => {
+    await openCourse(page, origin);
+    const lines = page.locator('course-list .line');
+    const begin = () => page.getByRole('button', { name: COURSE_WORDS['knee-to-wall'].text, exact: true }).click();
+    const chosen = (name: string) => page.locator('log-form').getByRole('radio', { name, exact: true }).click();
+    const trial = (number: number) => page.getByRole('group', { name: fill(REACH_WORDS.trial, { number }) });
+    await begin();
+    await keep(page);
+    await shows(page, REACH_WORDS['side-missing'].text, REACH_WORDS['trials-missing'].text);
+    expect(await page.locator('log-form input').count()).toBe(0);
+    await chosen(COURSE_WORDS.left.text);
+    expect(await page.getByText(REACH_WORDS['sore-insertion-note'].text).count()).toBe(0);
+    const press = (number: number, value: string) =>
+      trial(number)
+        .getByRole('button', { name: fill(REACH_WORDS.up, { value }) })
+        .click();
+    await press(1, '0.5');
+    await trial(1).getByText('8 cm').waitFor();
+    await press(1, '2');
+    await press(1, '0.5');
+    await trial(1).getByText('10.5 cm').waitFor();
+    // the second begins where the first one ended
+    await press(2, '0.5');
+    await trial(2).getByText('10.5 cm').waitFor();
+    await press(2, '0.5');
+    await press(3, '2');
+    await trial(3).getByRole('button', { name: REACH_WORDS['take-back'].text }).click();
+    await trial(3).getByText(REACH_WORDS['open-value'].text).waitFor();
+    await fitsAt(page, 'course-reach', 360, 768, 1280);
+    expect(await violations(page)).toEqual([]);
+    await keep(page);
+    await lines.getByText('Knee to wall, left: 11 cm, the best of 10.5, 11.').waitFor();
+
+    await begin();
+    await chosen(COURSE_WORDS.right.text);
+    await chosen(REACH_WORDS['skipped-pain'].text);
+    await keep(page);
+    await lines.getByText('Knee to wall, right: not done (it hurt at once).').waitFor();
+    await shows(page, 'Left: one result so far, 11 cm');
+    expect(await storedBodies(page, 'knee-to-wall')).toMatchObject([
+      { side: 'left', unit: 'cm', trials: [10.5, 11], skipped: null },
+      { side: 'right', trials: [], skipped: 'pain' },
+    ]);
+    await fitsAt(page, 'course-reaches', 360, 768, 1280);
   },
 );

@@ -55,6 +55,7 @@ export const SAMPLE_BODIES: Readonly<Record<string, Json>> = {
     on: '2026-03-02',
     side: 'left',
   },
+  'knee-to-wall': { on: '2026-03-02', side: 'right', unit: 'cm', trials: [9.5, 11, 10.5], pain: 1, skipped: null },
   note: { on: '2026-03-06', text: 'new shoes since Monday' },
   target: { on: '2026-03-07', test: 'heel-raise', side: 'both', value: 30, unit: 'repetitions' },
   'verdict-by-hand': { setId: 's', repetition: 4, criterion: 'knee', verdict: 'no', why: 'seen from the side' },

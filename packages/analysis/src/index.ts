@@ -138,6 +138,7 @@ export { chooseReliability, type OwnReliability, type ReliabilityQuestion } from
 export { type RepeatedTests, worthOfRepeated } from './compare/repeated-tests.ts';
 export { scoredRepetitions } from './compare/scored-repetitions.ts';
 export { SET_BLOCKS, type SetBlock, setBlocks } from './compare/set-blocks.ts';
+export { bestReach, type ReachChange, type ReachUnit, reachChange } from './compare/shank-reach.ts';
 export type { SideCaution, SideCircumstances } from './compare/side-cautions.ts';
 export {
   type BlockedBy,

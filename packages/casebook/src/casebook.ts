@@ -7,6 +7,7 @@ import { type DescriptionEntry, descriptionEntries } from './description-entries
 import { type Entry, entryOf } from './entry.ts';
 import type { AuditEntry, ReliabilitySet } from './kinds/clinic-kinds.ts';
 import { kindOf } from './kinds/kinds.ts';
+import type { KneeToWall } from './kinds/knee-to-wall.ts';
 import type {
   DoneItem,
   Episode,
@@ -52,6 +53,7 @@ export interface CasebookPerson {
   readonly morningChecks: readonly Entry<MorningCheck>[];
   readonly runs: readonly Entry<Run>[];
   readonly questionnaireTotals: readonly Entry<QuestionnaireTotal>[];
+  readonly reaches: readonly Entry<KneeToWall>[];
   readonly notes: readonly Entry<PersonNote>[];
   readonly targets: readonly Entry<Target>[];
 }
@@ -142,6 +144,7 @@ export function casebookOf(documents: readonly StoredDocument[]): Casebook {
       morningChecks: entries(own, 'morning-check'),
       runs: entries(own, 'run'),
       questionnaireTotals: entries(own, 'questionnaire-total'),
+      reaches: entries(own, 'knee-to-wall'),
       notes: entries(own, 'note'),
       targets: entries(own, 'target'),
     };

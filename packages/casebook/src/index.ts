@@ -80,6 +80,7 @@ export { type BodyKind, bodyVersion } from './kinds/body-kind.ts';
 export type { AuditEntry, ClinicContact, ReliabilitySet } from './kinds/clinic-kinds.ts';
 export { documentJsonSchema } from './kinds/document-schema.ts';
 export { kindOf, kinds } from './kinds/kinds.ts';
+export type { KneeToWall } from './kinds/knee-to-wall.ts';
 export type {
   DoneItem,
   Episode,

@@ -72,6 +72,7 @@ export type {
   StudyLegs,
   StudyPerson,
   StudyPlanItem,
+  StudyReach,
   StudyRecount,
   StudyResult,
   StudyTotal,

@@ -203,6 +203,24 @@ export interface StudyTotal {
   readonly total: number;
 }
 
+/** A knee-to-wall test of a leg. */
+export interface StudyReach {
+  readonly key: string;
+  readonly person: string;
+  readonly at: string | null;
+  /** days since the first visit of the person; null where a day is not known */
+  readonly dayOffset: number | null;
+  readonly side: Side;
+  /** cm or deg */
+  readonly unit: string;
+  /** in the order in which they were done; empty where it was left out */
+  readonly trials: readonly number[];
+  /** the best of the trials; null where it was left out */
+  readonly best: number | null;
+  readonly pain: number | null;
+  readonly skipped: string | null;
+}
+
 /** Everything that leaves, whoever gathered it. */
 export interface Study {
   readonly people: readonly StudyPerson[];
@@ -211,6 +229,8 @@ export interface Study {
   readonly plan: readonly StudyPlanItem[];
   /** absent where there are none */
   readonly totals?: readonly StudyTotal[];
+  /** absent where there are none */
+  readonly reaches?: readonly StudyReach[];
   /** the settings at the time of writing, by which results of this version can be made again */
   readonly settings: Settings;
   /** name and version of what writes */

@@ -6,6 +6,7 @@ const ofVisit = columnsOf('visit');
 const ofTrial = columnsOf('trial');
 const ofSample = columnsOf('sample');
 const ofPart = columnsOf('part');
+const ofReach = columnsOf('knee-to-wall');
 const ofTotal = columnsOf('questionnaire-total');
 
 /** Somebody who was tested. In a de-identified export the key is a study key; name, year of birth and note are empty. */
@@ -123,6 +124,26 @@ export const TOTAL_COLUMNS: readonly Column[] = [
   ofTotal.word('language_version', 'languageVersion', 'language version that was filled in'),
   ofTotal.word('side', 'side', 'left or right; empty where it is about no single leg'),
   ofTotal.figure('points', 'total', '1', 1, 'total; nothing is known of its items'),
+];
+
+/** A knee-to-wall test of a leg. In a de-identified export the day is empty and the day offset stands for it. */
+export const REACH_COLUMNS: readonly Column[] = [
+  ofReach.word('test', 'key', 'key of the entry'),
+  ofReach.word('person', 'person', 'key of the person'),
+  ofReach.word('on', 'at', 'the day that it is of'),
+  ofReach.figure('day_offset', 'dayOffset', 'd', 1, 'days since the first visit of the person'),
+  ofReach.word('side', 'side', 'left or right'),
+  ofReach.word(
+    'reach_unit',
+    'unit',
+    'cm from the toe to the wall, or deg of the shank from the upright: of the trials and the best',
+  ),
+  ...[0, 1, 2].map((at) =>
+    ofReach.figure(`trial_${at + 1}`, `trials.${at}`, '1', 1, `trial ${at + 1}; empty where it was not taken`),
+  ),
+  ofReach.figure('best', 'best', '1', 1, 'best of the trials; empty where the test was left out'),
+  ofReach.figure('pain', 'pain', '1', 1, 'worst pain in it, 0 to 10'),
+  ofReach.word('skipped', 'skipped', 'why it was left out; empty where it was done'),
 ];
 
 /** The samples of a trial in SI on their own times, one row for each instant. */

@@ -17,20 +17,24 @@ export const KNEE_TO_WALL_TRIALS = {
 
 /**
  * How the reach of the shank over the planted foot is taken, as a way from the great toe to the wall or as the lean of the
- * shank: the step of a press, where a stepper begins (nothing is told before it is pressed), and what no foot and shank reach.
+ * shank: the step of a press and of a press of the outer buttons, where a stepper begins (nothing is told before it is pressed), and what no foot and shank reach.
  */
 export const KNEE_TO_WALL_SCALES = {
   cm: {
     step: { ...practice, id: 'knee-to-wall.step-distance', unit: 'cm', value: 0.5 },
+    stride: { ...practice, id: 'knee-to-wall.stride-distance', unit: 'cm', value: 2 },
     begin: { ...practice, id: 'knee-to-wall.begin-distance', unit: 'cm', value: 8 },
     most: { ...practice, id: 'knee-to-wall.most-distance', unit: 'cm', value: 25 },
   },
   deg: {
     step: { ...practice, id: 'knee-to-wall.step-lean', unit: 'deg', value: 1 },
+    stride: { ...practice, id: 'knee-to-wall.stride-lean', unit: 'deg', value: 5 },
     begin: { ...practice, id: 'knee-to-wall.begin-lean', unit: 'deg', value: 35 },
     most: { ...practice, id: 'knee-to-wall.most-lean', unit: 'deg', value: 70 },
   },
-} as const satisfies Readonly<Record<'cm' | 'deg', Readonly<Record<'step' | 'begin' | 'most', KneeToWallRule>>>>;
+} as const satisfies Readonly<
+  Record<'cm' | 'deg', Readonly<Record<'step' | 'stride' | 'begin' | 'most', KneeToWallRule>>>
+>;
 
 /** How large a change of the reach has to be before it is more than its wobble. */
 export interface KneeToWallChange extends Entry {

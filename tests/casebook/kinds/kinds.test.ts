@@ -20,6 +20,11 @@ const misfits: readonly (readonly [kind: string, change: object, where: string])
   // items of a questionnaire have owners: a body with their words or answers is none of ours
   ['questionnaire-total', { items: ['...'] }, 'body'],
   ['questionnaire-total', { questionnaire: 'How stiff are you?' }, 'questionnaire'],
+  ['knee-to-wall', { trials: [] }, 'body'],
+  ['knee-to-wall', { skipped: 'pain' }, 'body'],
+  ['knee-to-wall', { trials: [1, 2, 3, 4] }, 'trials'],
+  ['knee-to-wall', { trials: [-0.5] }, 'trials.0'],
+  ['knee-to-wall', { unit: 'in' }, 'unit'],
   ['note', { text: '' }, 'text'],
   ['target', { unit: 'times-body-weight' }, 'body'],
   ['target', { value: 0 }, 'value'],

@@ -12,7 +12,16 @@ test('everything of a person stands on one line of time, the newest day first, e
     { day: '2026-03-02', left: { count: 20 }, right: { count: 18 }, history: flare },
     { day: '2026-03-30', left: { count: 22 }, pushes: { right: { netN: 800 } } },
   );
-  for (const kind of ['note', 'run', 'done-item', 'morning-check', 'questionnaire-total', 'plan-item', 'episode']) {
+  for (const kind of [
+    'note',
+    'run',
+    'done-item',
+    'morning-check',
+    'questionnaire-total',
+    'knee-to-wall',
+    'plan-item',
+    'episode',
+  ]) {
     await book.hand.add({ kind, schema: bodyVersion(kindOf(kind)!), about: personId, body: SAMPLE_BODIES[kind] });
   }
   const lines = courseLines(await read());
@@ -26,6 +35,7 @@ test('everything of a person stands on one line of time, the newest day first, e
     ['03-04', 'morning-check', null],
     ['03-03', 'done-item', null],
     ['03-02', 'planned', null],
+    ['03-02', 'knee-to-wall', 'right'],
     ['03-02', 'questionnaire-total', 'left'],
     ['03-02', 'test', 'right'],
     ['03-02', 'test', 'left'],

@@ -36,6 +36,8 @@ const entries: readonly LogEntry[] = [
     kind: 'questionnaire-total',
     body: { questionnaire: 'visa-a', languageVersion: 'de-CH 2019', total: 64.5, on, side: 'left' },
   },
+  { kind: 'knee-to-wall', body: { on, side: 'right', unit: 'deg', trials: [38, 40], pain: 0, skipped: null } },
+  { kind: 'knee-to-wall', body: { on, side: 'left', unit: 'cm', trials: [], pain: 4, skipped: 'pain' } },
 ];
 
 test('an entry that is opened and kept unchanged is the same entry, whatever it holds', () => {

@@ -67,3 +67,12 @@ test('a questionnaire has one total of a day and leg; two questionnaires are two
   expect(codes(total('visa-a', null, 40), known(total('visa-a', null, 50)))).toEqual(['twice']);
   expect(codes(total('visa-a', null, 40), known(total('visa-a', 'left', 40), total('lefs', null, 40)))).toEqual([]);
 });
+
+test('a leg has one knee-to-wall test of a day, and the other leg has its own', () => {
+  const reach = (side: 'left' | 'right', trial: number): LogEntry => ({
+    kind: 'knee-to-wall',
+    body: { on: '2026-03-04', side, unit: 'cm', trials: [trial], pain: null, skipped: null },
+  });
+  expect(codes(reach('left', 9), known(reach('left', 11)))).toEqual(['twice']);
+  expect(codes(reach('right', 9), known(reach('left', 9)))).toEqual([]);
+});

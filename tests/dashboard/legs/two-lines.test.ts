@@ -72,3 +72,11 @@ test('one visit by itself is a mark without a band, and only what stands apart i
   expect(label).toContain('Right: no line yet. Apart from the line: 20 on 2 Mar 2026.');
   expect(twoLines([{ ...alone, points: [] }], words)).toBeNull();
 });
+
+test('a number at the first day stands clear of the numbers of the axis, however long it is', () => {
+  const { marks } = twoLines([lineOf('left', 1180, 1290)], { unit: 'N', decimals: 1, isCount: false })!;
+  const ticks = marks.filter(({ attributes }) => attributes['text-anchor'] === 'end').filter(isOf('quiet'));
+  const first = marks.find(({ text }) => text === '1180.0');
+  // digits of this face are about 9 of 14 px wide
+  expect(number(first, 'x') - (9 * 6) / 2).toBeGreaterThan(Math.min(...ticks.map((one) => number(one, 'x'))));
+});

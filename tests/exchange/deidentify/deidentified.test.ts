@@ -154,6 +154,18 @@ test('no name, year of birth, free text or date of the input stands anywhere in 
           side: null,
           total: 12,
         })),
+        reaches: told.map((one) => ({
+          key: one.needles[1],
+          person: one.person.key,
+          at: one.needles[3],
+          dayOffset: 3,
+          side: 'left' as const,
+          unit: one.needles[0],
+          trials: [],
+          best: null,
+          pain: null,
+          skipped: one.needles[2],
+        })),
       });
       const seen = await seenIn(study);
       for (const { needles, birthYear, clock } of told) {

@@ -34,3 +34,21 @@ test('totals leave with the days since the first visit, and not where single vis
   expect(await totals({ of: 'person', personId })).toHaveLength(2);
   expect(await totals({ of: 'visits', visitIds })).toBeUndefined();
 });
+
+test('knee-to-wall tests leave with their best trial, and one that was left out with none', async () => {
+  const { store, book, personId } = await coursePerson({ day: '2026-03-04', left: { count: 20 } });
+  const body = SAMPLE_BODIES['knee-to-wall'] as object;
+  await book.log.add(personId, { kind: 'knee-to-wall', body });
+  await book.log.add(personId, { kind: 'knee-to-wall', body: { ...body, trials: [], skipped: 'sore-insertion' } });
+  const documents = (await Promise.all(kinds.map(({ kind }) => store.documents({ kind })))).flat();
+  const request = {
+    settings: defaultSettings(),
+    software: 'surae 0.1.0',
+    read: null,
+    extent: { of: 'clinic' },
+  } as const;
+  expect((await recordStudy(documents, request)).reaches).toMatchObject([
+    { person: personId, at: '2026-03-02', dayOffset: -2, side: 'right', unit: 'cm', trials: [9.5, 11, 10.5], best: 11 },
+    { trials: [], best: null, skipped: 'sore-insertion' },
+  ]);
+});

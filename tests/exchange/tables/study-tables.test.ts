@@ -103,3 +103,15 @@ test('totals of questionnaires have a table of their own where there are any', (
     expect(studyTables(none).map(({ name }) => name)).not.toContain('totals');
   }
 });
+
+test('knee-to-wall tests have a table of their own; what was left out has empty trials', () => {
+  const reach = { key: 'k', person: 'p', at: '2026-03-01', dayOffset: 3, pain: null } as const;
+  const done = { ...reach, side: 'left', unit: 'cm', trials: [9.5, 11], best: 11, skipped: null } as const;
+  const left = { ...reach, side: 'right', unit: 'cm', trials: [], best: null, skipped: 'pain' } as const;
+  const table = studyTables(madeStudy({ reaches: [done, left] })).find(({ name }) => name === 'knee-to-wall');
+  expect(table?.rows).toEqual([
+    ['k', 'p', '2026-03-01', 3, 'left', 'cm', 9.5, 11, null, 11, null, null],
+    ['k', 'p', '2026-03-01', 3, 'right', 'cm', null, null, null, null, null, 'pain'],
+  ]);
+  expect(studyTables(madeStudy()).map(({ name }) => name)).not.toContain('knee-to-wall');
+});

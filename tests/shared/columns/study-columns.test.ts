@@ -1,5 +1,6 @@
 import {
   PERSON_COLUMNS,
+  REACH_COLUMNS,
   RECOUNT_COLUMNS,
   SAMPLE_COLUMNS,
   TOTAL_COLUMNS,
@@ -11,6 +12,7 @@ import { expect, test } from 'vitest';
 
 const LISTS = {
   PERSON_COLUMNS,
+  REACH_COLUMNS,
   RECOUNT_COLUMNS,
   SAMPLE_COLUMNS,
   TOTAL_COLUMNS,

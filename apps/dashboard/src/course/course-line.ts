@@ -79,6 +79,7 @@ export function loggedOf({
   doneItems,
   runs,
   questionnaireTotals,
+  reaches,
   notes,
   targets,
 }: CasebookPerson): readonly LoggedEntry[] {
@@ -87,6 +88,7 @@ export function loggedOf({
     ...doneItems.map(({ id, body }) => ({ id, kind: 'done-item', body }) as const),
     ...runs.map(({ id, body }) => ({ id, kind: 'run', body }) as const),
     ...questionnaireTotals.map(({ id, body }) => ({ id, kind: 'questionnaire-total', body }) as const),
+    ...reaches.map(({ id, body }) => ({ id, kind: 'knee-to-wall', body }) as const),
     ...notes.map(({ id, body }) => ({ id, kind: 'note', body }) as const),
     ...targets.map(({ id, body }) => ({ id, kind: 'target', body }) as const),
   ];
@@ -107,15 +109,15 @@ function episodeDay(began: string | null, at: string): string {
  * take a scroll through months. Of one day the later written stands first.
  */
 export function courseLines(person: CasebookPerson): readonly CourseLine[] {
-  const { morningChecks, doneItems, runs, questionnaireTotals, notes, targets } = person;
-  const byHand = [...morningChecks, ...doneItems, ...runs, ...questionnaireTotals, ...notes, ...targets];
+  const { morningChecks, doneItems, runs, questionnaireTotals, reaches, notes, targets } = person;
+  const byHand = [...morningChecks, ...doneItems, ...runs, ...questionnaireTotals, ...reaches, ...notes, ...targets];
   const written = new Map(byHand.map(({ id, at }) => [id, at]));
   const lines = [
     ...person.visits.flatMap(visitLines),
     ...loggedOf(person).map((logged) =>
       lineOf(logged.kind, { id: logged.id, at: written.get(logged.id) ?? '' }, logged.body.on, [logWords(logged)], {
         logged,
-        side: logged.kind === 'questionnaire-total' ? logged.body.side : null,
+        side: logged.kind === 'questionnaire-total' || logged.kind === 'knee-to-wall' ? logged.body.side : null,
       }),
     ),
     ...person.planItems.map((one) => lineOf('planned', one, one.body.from, [planWords(one.body)])),

@@ -2,6 +2,14 @@ import { type PlanItem, type StiffnessTold, stiffnessMinutes, stiffnessTold, typ
 import { typedNumber } from '../journey/person-form.ts';
 import type { LogEntry, LogKind } from './log-entry.ts';
 import {
+  emptyReach,
+  type ReachDraft,
+  type ReachProblems,
+  reachDraftOf,
+  reachOf,
+  reachProblems,
+} from './reach-draft.ts';
+import {
   emptyTotal,
   type TotalDraft,
   type TotalProblems,
@@ -35,6 +43,7 @@ export interface LogDraft {
   readonly test: TestKind;
   readonly target: string;
   readonly total: TotalDraft;
+  readonly reach: ReachDraft;
 }
 
 /** Why a field is not kept as it is, in a code that has words. */
@@ -60,7 +69,7 @@ export type DraftField =
   | 'text'
   | 'target';
 
-export type DraftProblems = Readonly<Partial<Record<DraftField, DraftProblem>>> & TotalProblems;
+export type DraftProblems = Readonly<Partial<Record<DraftField, DraftProblem>>> & TotalProblems & ReachProblems;
 
 /** A draft of a kind in which nothing is told but the day. */
 export function emptyDraft(kind: LogKind, on: string): LogDraft {
@@ -86,6 +95,7 @@ export function emptyDraft(kind: LogKind, on: string): LogDraft {
     test: 'heel-raise',
     target: '',
     total: emptyTotal,
+    reach: emptyReach,
   };
 }
 
@@ -116,6 +126,8 @@ export function draftOf(entry: LogEntry): LogDraft {
       return { ...empty, text: entry.body.text };
     case 'questionnaire-total':
       return { ...empty, total: totalDraftOf(entry.body) };
+    case 'knee-to-wall':
+      return { ...empty, reach: reachDraftOf(entry.body) };
     case 'target': {
       const { test, side, value } = entry.body;
       return { ...empty, test, side, target: typed(value) };
@@ -181,7 +193,8 @@ function problemsOf(draft: LogDraft): DraftProblems {
   if (kind === 'target')
     found.push(['target', draft.target.trim() === '' ? 'target-missing' : aboveZero(draft.target)]);
   const ofTotal = kind === 'questionnaire-total' ? totalProblems(draft.total) : {};
-  return { ...Object.fromEntries(found.filter(([, problem]) => problem !== undefined)), ...ofTotal };
+  const ofReach = kind === 'knee-to-wall' ? reachProblems(draft.reach) : {};
+  return { ...Object.fromEntries(found.filter(([, problem]) => problem !== undefined)), ...ofTotal, ...ofReach };
 }
 
 function stiffMin({ stiffness, stiffnessMin }: LogDraft): number | null {
@@ -218,6 +231,8 @@ function entryIn(draft: LogDraft): LogEntry {
       return { kind, body: { on, text: draft.text.trim() } };
     case 'questionnaire-total':
       return { kind, body: totalOf(draft.total, on) };
+    case 'knee-to-wall':
+      return { kind, body: reachOf(draft.reach, on) };
     case 'target': {
       const { test, side } = draft;
       const unit = test === 'heel-raise' ? 'repetitions' : 'times-body-weight';

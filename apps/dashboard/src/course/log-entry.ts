@@ -1,4 +1,4 @@
-import type { DoneItem, MorningCheck, PersonNote, QuestionnaireTotal, Run, Target } from '@surae/casebook';
+import type { DoneItem, KneeToWall, MorningCheck, PersonNote, QuestionnaireTotal, Run, Target } from '@surae/casebook';
 
 /** What can be written down on the line of time by hand. */
 export type LogEntry =
@@ -7,6 +7,7 @@ export type LogEntry =
   | { readonly kind: 'done-item'; readonly body: DoneItem }
   | { readonly kind: 'note'; readonly body: PersonNote }
   | { readonly kind: 'questionnaire-total'; readonly body: QuestionnaireTotal }
+  | { readonly kind: 'knee-to-wall'; readonly body: KneeToWall }
   | { readonly kind: 'target'; readonly body: Target };
 
 export type LogKind = LogEntry['kind'];
@@ -17,6 +18,7 @@ export const logKinds = [
   'done-item',
   'run',
   'questionnaire-total',
+  'knee-to-wall',
   'note',
   'target',
 ] as const satisfies readonly LogKind[];

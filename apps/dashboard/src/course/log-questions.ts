@@ -27,6 +27,7 @@ function isSame(one: LogEntry, other: LogEntry): boolean {
   if (one.kind === 'questionnaire-total' && other.kind === 'questionnaire-total') {
     return one.body.questionnaire === other.body.questionnaire && one.body.side === other.body.side;
   }
+  if (one.kind === 'knee-to-wall' && other.kind === 'knee-to-wall') return one.body.side === other.body.side;
   return one.kind === 'morning-check' || JSON.stringify(one.body) === JSON.stringify(other.body);
 }
 

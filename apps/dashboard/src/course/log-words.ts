@@ -4,6 +4,7 @@ import { capital } from '../result/value-words.ts';
 import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
 import type { LogEntry } from './log-entry.ts';
+import { reachWords } from './reach-words.ts';
 import { totalWords } from './total-words.ts';
 
 const words = COURSE_WORDS;
@@ -64,6 +65,8 @@ export function logWords(entry: LogEntry): string {
       return entry.body.text;
     case 'questionnaire-total':
       return totalWords(entry.body);
+    case 'knee-to-wall':
+      return reachWords(entry.body);
     case 'target': {
       const { test, side, value, unit } = entry.body;
       const what = { side: words[side].text, value, unit: BILATERAL_WORDS[unit].text };

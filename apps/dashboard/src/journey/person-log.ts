@@ -12,6 +12,7 @@ const courseKinds = [
   'morning-check',
   'run',
   'questionnaire-total',
+  'knee-to-wall',
   'note',
   'target',
   'visit',

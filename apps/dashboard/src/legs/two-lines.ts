@@ -77,9 +77,17 @@ function legLine(one: WholeLine, scale: Scale, { decimals }: ValueWords): readon
     }),
     ...apart.map(({ day, value }) => legMark(side, x(side, day), y(value), 3.5)),
     ...points.map(({ day, value }) => legMark(side, x(side, day), y(value), 6)),
-    ...[...new Set(told)].map(({ day, value }) =>
-      words('value small', x(side, day), y(value) - 12, decimal(value, decimals), 'middle'),
-    ),
+    ...[...new Set(told)].map(({ day, value }) => {
+      const text = decimal(value, decimals);
+      // a long number at the first day does not run into the numbers of the axis
+      return words(
+        'value small',
+        Math.max(x(side, day), halves[side] + 4.5 * text.length),
+        y(value) - 12,
+        text,
+        'middle',
+      );
+    }),
     words('quiet', halves[side], height - 16, shortDayOf(first.at), 'start'),
     ...(first.day === last.day ? [] : [words('quiet', halves[side] + half, height - 16, shortDayOf(last.at), 'end')]),
   ];

@@ -13,6 +13,8 @@ import { type LogEntry, type LoggedEntry, type LogKind, logKinds } from '../cour
 import { type LogKnown, type LogQuestion, logQuestions } from '../course/log-questions.ts';
 import { morningsOf } from '../course/mornings.ts';
 import { type PersonCourse, personCourse } from '../course/person-course.ts';
+import { reachLines } from '../course/reach-lines.ts';
+import { soreAtInsertion } from '../course/sore-insertion.ts';
 import { totalSeries } from '../course/total-change.ts';
 import { focusHeading } from '../heading-focus.ts';
 import { ReadsInOrder } from '../journey/reads-in-order.ts';
@@ -116,6 +118,7 @@ export class CoursePage extends LitElement {
           .tests=${testTrends(person.visits, person.person, own)}
           .mornings=${morningsOf(person.morningChecks, known.today)}
           .totals=${totalSeries(person.questionnaireTotals)}
+          .reaches=${reachLines(person.reaches)}
         ></course-trends>
         <section>
           <p class="quiet">${COURSE_WORDS['newest-first'].text}</p>
@@ -147,6 +150,7 @@ export class CoursePage extends LitElement {
         .begin=${begin}
         .today=${this.today()}
         .planItems=${person.planItems}
+        .sore=${soreAtInsertion(person)}
         .correcting=${corrects !== null}
         @log-given=${({ detail }: LogGiven) => this.given(detail)}
         @log-left=${() => this.close()}

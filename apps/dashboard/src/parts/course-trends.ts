@@ -5,6 +5,7 @@ import type { LegTrend, TestTrend } from '../course/leg-trends.ts';
 import { morningPicture } from '../course/morning-picture.ts';
 import { morningRows, morningSentences } from '../course/morning-words.ts';
 import type { Morning } from '../course/mornings.ts';
+import type { ReachLine } from '../course/reach-lines.ts';
 import type { TotalSeries } from '../course/total-change.ts';
 import { legsStyle } from '../legs/legs-style.ts';
 import type { Picture } from '../legs/picture.ts';
@@ -13,6 +14,7 @@ import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import './both-sore.ts';
 import { drawnPicture } from './drawn-picture.ts';
+import './reach-trends.ts';
 import './total-trends.ts';
 import { foldStyle } from './fold-style.ts';
 import { trendTableStyle } from './trend-table-style.ts';
@@ -51,6 +53,7 @@ export class CourseTrends extends LitElement {
   @property({ attribute: false }) tests: readonly TestTrend[] = [];
   @property({ attribute: false }) mornings: readonly Morning[] = [];
   @property({ attribute: false }) totals: readonly TotalSeries[] = [];
+  @property({ attribute: false }) reaches: readonly (readonly ReachLine[])[] = [];
 
   override render(): TemplateResult {
     return html`
@@ -66,6 +69,7 @@ export class CourseTrends extends LitElement {
             : this.tests.map((one) => this.test(one))
         }
       </section>
+      <reach-trends .units=${this.reaches}></reach-trends>
       <total-trends .series=${this.totals}></total-trends>
     `;
   }

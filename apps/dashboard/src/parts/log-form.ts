@@ -1,3 +1,4 @@
+import type { Side } from '@surae/analysis';
 import type { Entry, PlanItem } from '@surae/casebook';
 import { COURSE_WORDS, LOG_WORDS, type Sentence, TEST_CHOICE_WORDS } from '@surae/shared';
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
@@ -19,6 +20,7 @@ import { fieldStyle } from './field-style.ts';
 import { logFormStyle } from './log-form-style.ts';
 import type { ScaleChosen } from './number-scale.ts';
 import './number-scale.ts';
+import { reachFields } from './reach-fields.ts';
 import { totalFields } from './total-fields.ts';
 
 /** What was written down, to be kept. */
@@ -44,6 +46,8 @@ const order: readonly (keyof DraftProblems)[] = [
   'questionnaire',
   'total',
   'languageVersion',
+  'reachSide',
+  'trials',
 ];
 
 /** One thing is written down, or corrected: a morning, what was done, a run, a note. Tells `log-given` and `log-left`. */
@@ -55,6 +59,8 @@ export class LogForm extends LitElement {
   @property({ attribute: false }) begin: LogDraft = emptyDraft('note', '');
   @property({ attribute: false }) today = '';
   @property({ attribute: false }) planItems: readonly Entry<PlanItem>[] = [];
+  /** legs that are sore at the heel bone */
+  @property({ attribute: false }) sore: readonly Side[] = [];
   @property({ type: Boolean }) correcting = false;
   @state() private draft: LogDraft = this.begin;
   @state() private problems: DraftProblems = {};
@@ -116,6 +122,8 @@ export class LogForm extends LitElement {
         return totalFields(this.draft.total, this.problems, (change) =>
           this.set({ total: { ...this.draft.total, ...change } }),
         );
+      case 'knee-to-wall':
+        return reachFields(this.draft.reach, this.problems, this.sore, (reach) => this.set({ reach }));
       case 'target':
         return this.target();
       case 'note':

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { BodyKind } from './body-kind.ts';
+import { kneeToWall } from './knee-to-wall.ts';
 import { count, criterion, day, finite, id, load, note, ofLegs, oneOrBoth, side, zeroToTen } from './parts.ts';
 import { type planItem2, planItemKind } from './plan-item.ts';
 
@@ -182,6 +183,7 @@ export const personKinds = [
   { kind: 'morning-check', about: 'person', amendable: true, versions: [morningCheck], ...first },
   { kind: 'run', about: 'person', amendable: true, versions: [run], ...first },
   { kind: 'questionnaire-total', about: 'person', amendable: true, versions: [questionnaireTotal], ...first },
+  { kind: 'knee-to-wall', about: 'person', amendable: true, versions: [kneeToWall], ...first },
   { kind: 'note', about: 'person', amendable: true, versions: [personNote], ...first },
   { kind: 'target', about: 'person', amendable: true, versions: [target], ...first },
   { kind: 'verdict-by-hand', about: 'visit', amendable: true, versions: [verdictByHand], ...first },

@@ -4,6 +4,7 @@ import type {
   StudyLeg,
   StudyPerson,
   StudyPlanItem,
+  StudyReach,
   StudyRecount,
   StudyResult,
   StudyTotal,
@@ -185,6 +186,15 @@ export function deidentified(
     };
   };
 
+  const reach = (one: StudyReach): StudyReach => ({
+    ...one,
+    key: key('reach', one.key),
+    person: key('person', one.person),
+    at: gone('times', one.at),
+    unit: code(one.unit) ?? 'not-told',
+    skipped: code(one.skipped),
+  });
+
   const sorted = <Part extends { readonly key: string }>(parts: readonly Part[]): Part[] =>
     [...parts].sort((a, b) => (a.key < b.key ? -1 : 1));
   return {
@@ -195,6 +205,7 @@ export function deidentified(
       trials: sorted(study.trials.map(trial)),
       plan: sorted(study.plan.map(planItem)),
       ...(study.totals === undefined ? {} : { totals: sorted(study.totals.map(total)) }),
+      ...(study.reaches === undefined ? {} : { reaches: sorted(study.reaches.map(reach)) }),
     },
     out,
   };

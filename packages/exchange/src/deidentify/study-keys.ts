@@ -10,6 +10,7 @@ const LETTERS = {
   device: 'D',
   recount: 'R',
   total: 'Q',
+  reach: 'K',
 } as const;
 
 /** What has a key of its own. */

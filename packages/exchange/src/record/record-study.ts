@@ -34,7 +34,7 @@ import type {
 import { utf8 } from '../utf8.ts';
 import { bytesOf, lookAt, type ReadBytes, recordingOf } from './record-bytes.ts';
 import { studyByHand } from './study-by-hand.ts';
-import { totalsOf } from './told-between.ts';
+import { reachesOf, totalsOf } from './told-between.ts';
 
 /** A document as a store or a backup gives it. */
 export type RecordDocument = Parameters<typeof casebookOf>[0][number];
@@ -303,12 +303,14 @@ export async function recordStudy(documents: readonly RecordDocument[], request:
   const asKept = new Map(people.flatMap((one) => one.visits).map((one) => [one.visit.id, one]));
   for (const { id } of visits) trials.push(...(await trialsOf(asKept.get(id)!, made, read)));
   const totals = extent.of === 'visits' ? [] : totalsOf(people, told);
+  const reaches = extent.of === 'visits' ? [] : reachesOf(people, told);
   return {
     people: people.map(personOf),
     visits: told.map((visit, at) => ({ ...visit, dayOffset: offsets[at] ?? null })),
     trials,
     plan: extent.of === 'visits' ? [] : people.flatMap(planOf),
     ...(totals.length === 0 ? {} : { totals }),
+    ...(reaches.length === 0 ? {} : { reaches }),
     settings,
     software,
   };

@@ -1,6 +1,7 @@
+import { bestReach } from '@surae/analysis';
 import type { CasebookPerson, Entry } from '@surae/casebook';
 import { daysSince } from '../deidentify/days.ts';
-import type { StudyTotal, StudyVisit } from '../study.ts';
+import type { StudyReach, StudyTotal, StudyVisit } from '../study.ts';
 
 /** Entries of people, each with its person and the day that it is of. */
 function entriesOf<Body extends { readonly on: string }>(
@@ -25,5 +26,23 @@ export function totalsOf(people: readonly CasebookPerson[], visits: readonly Stu
     languageVersion,
     side,
     total,
+  }));
+}
+
+/** Knee-to-wall tests, by the days since the first visit of each person that leaves. */
+export function reachesOf(people: readonly CasebookPerson[], visits: readonly StudyVisit[]): StudyReach[] {
+  const found = entriesOf(people, ({ reaches }) => reaches);
+  const offsets = daysSince(visits, found);
+  return found.map(({ key, person, at, body: { side, unit, trials, pain, skipped } }, place) => ({
+    key,
+    person,
+    at,
+    dayOffset: offsets[place] ?? null,
+    side,
+    unit,
+    trials,
+    best: trials.length === 0 ? null : bestReach(trials),
+    pain,
+    skipped,
   }));
 }

@@ -7,6 +7,7 @@ import {
   HOP_SERIES_COLUMNS,
   PERSON_COLUMNS,
   PULL_COLUMNS,
+  REACH_COLUMNS,
   RECOUNT_COLUMNS,
   REPETITION_COLUMNS,
   REPETITION_HAND_COLUMNS,
@@ -18,7 +19,7 @@ import {
   VISIT_COLUMNS,
 } from '@surae/shared';
 import { repetitionRows } from '../record/study-by-hand.ts';
-import type { Study, StudyResult, StudyTotal, StudyTrial } from '../study.ts';
+import type { Study, StudyReach, StudyResult, StudyTotal, StudyTrial } from '../study.ts';
 import { columnCells } from './column-cells.ts';
 import { type Cell, type Table, tableOf } from './table.ts';
 
@@ -92,8 +93,15 @@ function totalTable(totals: readonly StudyTotal[]): Table[] {
   return rows.length === 0 ? [] : [tableOf({ name: 'totals', title: 'Totals of questionnaires', columns, rows })];
 }
 
+/** Knee-to-wall tests; no table where there are none. */
+function reachTable(reaches: readonly StudyReach[]): Table[] {
+  const columns = REACH_COLUMNS;
+  const rows = reaches.map((one) => columnCells(columns, one));
+  return rows.length === 0 ? [] : [tableOf({ name: 'knee-to-wall', title: 'Knee-to-wall tests', columns, rows })];
+}
+
 /** People, visits and trials, and the repetitions, efforts and hops of the trials, each under its one list of columns. */
-export function studyTables({ people, visits, trials, totals = [] }: Study): Table[] {
+export function studyTables({ people, visits, trials, totals = [], reaches = [] }: Study): Table[] {
   const rows = (columns: readonly Column[], sources: readonly object[]): Cell[][] =>
     sources.map((source) => columnCells(columns, source));
   const parts = (
@@ -122,5 +130,6 @@ export function studyTables({ people, visits, trials, totals = [] }: Study): Tab
     ),
     ...recountTable(trials),
     ...totalTable(totals),
+    ...reachTable(reaches),
   ];
 }

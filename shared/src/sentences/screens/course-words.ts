@@ -36,6 +36,7 @@ export const COURSE_WORDS = sentences('screen.course', {
   'done-item': 'Done',
   run: 'Run',
   'questionnaire-total': 'Questionnaire',
+  'knee-to-wall': 'Knee to wall',
   note: 'Note',
   target: 'Target',
 

@@ -1,4 +1,4 @@
-import { COURSE_WORDS, EPISODE_LINE_WORDS, LOG_WORDS, TOTAL_WORDS } from '@surae/shared';
+import { COURSE_WORDS, EPISODE_LINE_WORDS, LOG_WORDS, REACH_WORDS, TOTAL_WORDS } from '@surae/shared';
 import type { Page } from 'playwright-core';
 import type { Stand, State } from './state.ts';
 
@@ -7,6 +7,8 @@ export const courseStates: readonly State[] = [
   { name: 'course', area: 'course', reach: openCourse },
   { name: 'course-total', area: 'course', reach: refuseTotal },
   { name: 'course-totals', area: 'course', reach: keepTotals },
+  { name: 'course-reach', area: 'course', reach: stepToReach },
+  { name: 'course-reach-left-out', area: 'course', reach: leaveOutReach },
   { name: 'episode', area: 'course', reach: (at) => at.ofPerson(EPISODE_LINE_WORDS['link-of'], 'episode-page h1') },
 ];
 
@@ -14,7 +16,7 @@ function openCourse(at: Stand): Promise<void> {
   return at.ofPerson(COURSE_WORDS['link-of'], 'course-page h1');
 }
 
-async function begin(page: Page, code: 'questionnaire-total'): Promise<void> {
+async function begin(page: Page, code: 'questionnaire-total' | 'knee-to-wall'): Promise<void> {
   await page.getByRole('button', { name: COURSE_WORDS[code].text, exact: true }).click();
   await page.locator('log-form').waitFor();
 }
@@ -57,4 +59,17 @@ async function keepTotals({ page }: Stand): Promise<void> {
   await page.locator('total-trends details').evaluateAll((all) => {
     for (const one of all) (one as HTMLDetailsElement).open = true;
   });
+}
+
+/** A leg that is sore at the heel bone, one trial stepped to and one not taken. */
+async function stepToReach({ page }: Stand): Promise<void> {
+  await begin(page, 'knee-to-wall');
+  await page.locator('log-form').getByRole('radio', { name: COURSE_WORDS.left.text, exact: true }).click();
+  await page.locator('reach-stepper').first().getByRole('button').last().click();
+  await page.locator('reach-stepper').first().getByRole('button', { name: REACH_WORDS['take-back'].text }).waitFor();
+}
+
+async function leaveOutReach({ page }: Stand): Promise<void> {
+  await page.getByRole('radio', { name: REACH_WORDS['skipped-sore-insertion'].text }).click();
+  await page.locator('reach-stepper').first().waitFor({ state: 'detached' });
 }

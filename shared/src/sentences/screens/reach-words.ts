@@ -1,0 +1,52 @@
+import { sentences } from '../sentence.ts';
+
+/** Words of the knee-to-wall test: how far the shank leans over the planted foot. */
+export const REACH_WORDS = sentences('screen.reach', {
+  how: 'The foot stays flat, the knee goes toward the wall. Three times; the best one counts.',
+  'which-side': 'Which leg?',
+  'which-unit': 'What was read off?',
+  'unit-cm': 'toe to wall, cm',
+  'unit-deg': 'lean of the shank, degrees',
+  'sore-insertion-note': 'This tendon is sore at the heel bone: leave the test out, or stop where it begins to hurt.',
+  'was-done': 'Was it done?',
+  'skipped-open': 'it was done',
+  'skipped-sore-insertion': 'no: sore at the heel bone',
+  'skipped-pain': 'no: it hurt at once',
+  'skipped-other': 'no, for another reason',
+  'why-sore-insertion': 'sore at the heel bone',
+  'why-pain': 'it hurt at once',
+  'why-other': 'for another reason',
+  trial: 'Trial {number}',
+  pain: 'Worst pain in it',
+  cm: '{value} cm',
+  deg: '{value} degrees',
+
+  'open-value': 'not taken',
+  up: 'up by {value}',
+  down: 'down by {value}',
+  'take-back': 'Take it back',
+
+  'side-missing': 'Which leg it was, is needed.',
+  'trials-missing': 'At least one trial is needed, or why it was not done.',
+
+  'reach-of': 'Knee to wall, {side}: {best}.',
+  'reach-of-several': 'Knee to wall, {side}: {best}, the best of {trials}.',
+  'left-out': 'Knee to wall, {side}: not done ({why}).',
+  'pain-of': 'Worst pain: {value} of 10.',
+
+  title: 'Knee to wall',
+  'title-deg': 'Knee to wall, lean of the shank',
+  'one-only': '{leg}: one result so far, {value}; a change needs two.',
+  more: '{leg}: {amount} more than on {day}.',
+  less: '{leg}: {amount} less than on {day}.',
+  equal: '{leg}: as on {day}.',
+  'over-wobble': 'That is more than the usual wobble of this test, {value}.',
+  'cannot-tell': 'Cannot be told from the usual wobble of this test, {value}.',
+  band: 'The shaded band shows what could be chance since its first day. Left and right differ a little in many people.',
+  rest: 'What this rests on',
+  'change-of': '{value}, {group}: {source}.',
+  'greatest-counts': 'Sources do not agree, and the greatest figure counts.',
+  'best-counts': 'The best of up to three trials counts: common practice, no source.',
+  'table-of': '{leg}, the newest first',
+  trials: 'Trials',
+});
