@@ -57,6 +57,27 @@ describe('without a verdict by hand', () => {
     expect(byHand(report, []).count).toEqual(report.count);
   });
 
+  test('what is uncertain about practice raises moves all verdicts together, as it did', () => {
+    // thirty heights around the threshold, held against practice raises that are known to a centimetre
+    const familiarisation = [0.1, 0.1].map((heightM) => ({ heightM, heightUM: 0.01 }));
+    const heightsM = Array.from({ length: 30 }, (_, i) => 0.06 + 0.001 * i);
+    const report = judged({ heightsM, uM: 0.0005 }, { context: { familiarisation } });
+    const sure = judged(
+      { heightsM, uM: 0.0005 },
+      { context: { familiarisation: familiarisation.map(({ heightM }) => ({ heightM, heightUM: 0 })) } },
+    );
+    const widthOf = ({ count }: Report): number => count.validHigh - count.validLow;
+    expect(report.reference).toMatchObject({ fromRepetitions: [], ownRelativeU: 0.1 / Math.SQRT2 });
+    expect(widthOf(report)).toBeGreaterThan(15);
+    expect(widthOf(sure)).toBeLessThan(5);
+    expect(byHand(report, []).count).toEqual(report.count);
+    // one verdict by hand takes no more away than its own doubt
+    expect(widthOf(byHand(report, [[1, 'no']]))).toBeGreaterThan(15);
+    // a report of an earlier version does not tell it: the interval is no narrower
+    const { ownRelativeU: _, ...reference } = report.reference!;
+    expect(widthOf(byHand({ ...report, reference }, [[1, 'no']]))).toBeGreaterThan(15);
+  });
+
   test('a seated set, a capped one and one of a duration keep their ends and loads', () => {
     for (const protocol of PROTOCOLS) {
       const placement = protocol.parameters.externalMass.value === 'on-knee' ? 'foot' : 'heel';

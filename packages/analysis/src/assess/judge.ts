@@ -81,6 +81,9 @@ function reported(
     heightUM: heightsKnown ? Math.hypot(reference.heightUM, commonRelativeU * reference.heightM) : null,
     fromRepetitions: reference.fromRepetitions,
     raised: reference.raised,
+    ...(reference.fromRepetitions.length === 0 && reference.heightM > 0
+      ? { ownRelativeU: reference.heightUM / reference.heightM }
+      : {}),
   };
 }
 

@@ -66,10 +66,22 @@ function faultKinds(one: AssessedRepetition, hand: HandVerdict | undefined): Ret
 }
 
 /**
- * Relative standard uncertainty of the reference apart from what all heights share, from the findings on height: the
- * reference is the mean of some repetitions, and the evidence of each holds its own uncertainty and that of the reference.
+ * The most that the uncertainty of a reference from practice raises can be, for a report of an earlier version, which does not tell it:
+ * no height is surer than the reference in it, and the reference is no less sure than it was told to be with all that heights share.
  */
-function referenceU({ repetitions, reference }: Report): number {
+function mostReferenceU({ repetitions, reference }: Report): number {
+  const evidence = repetitions.flatMap(({ criteria }) => criteria.height.evidence ?? []);
+  const told = reference === null || reference.heightM === null ? [] : [(reference.heightUM ?? 0) / reference.heightM];
+  return evidence.length === 0 ? 0 : Math.min(...told, ...evidence.map(({ u, threshold }) => u / threshold));
+}
+
+/**
+ * Relative standard uncertainty of the reference apart from what all heights share. The report tells that of practice raises. One
+ * from the set is the mean of some repetitions, and the evidence of each on height holds its own uncertainty and that of the reference.
+ */
+function referenceU(report: Report): number {
+  const { repetitions, reference } = report;
+  if (reference?.fromRepetitions.length === 0) return reference.ownRelativeU ?? mostReferenceU(report);
   const evidence = (reference?.fromRepetitions ?? []).flatMap(
     (index) => repetitions[index - 1]?.criteria.height.evidence ?? [],
   );

@@ -107,6 +107,11 @@ export interface Reference {
   /** repetitions of the set that gave it, from 1; empty when practice raises did */
   readonly fromRepetitions: readonly number[];
   readonly raised: boolean;
+  /**
+   * relative standard uncertainty apart from what all heights of the set share, where practice raises gave it: that of one from
+   * repetitions follows from these; absent there, and in reports of earlier versions [-]
+   */
+  readonly ownRelativeU?: number;
 }
 
 /** Where the test ended by the rules that the trace can show. */
