@@ -3,6 +3,7 @@ import type { CriterionId } from '@surae/shared';
 import { judgedProtocol } from './compare/judged-protocol.ts';
 import { isJudgedByHand } from './judged-by-hand.ts';
 import type { VerdictByHand } from './kinds/person-kinds.ts';
+import { type VerdictLeft, verdictPlace } from './verdict-place.ts';
 import type { Visit, VisitSet } from './visit.ts';
 
 const VERDICTS: Readonly<Record<VerdictByHand['verdict'], Verdict>> = {
@@ -23,7 +24,8 @@ export function automaticReport(set: Pick<VisitSet, 'report' | 'automatic'>): Re
 
 /**
  * A set as it counts: with what a person saw laid over the automatic verdicts, which stay beside it. The end rule is applied
- * again; what was attempted stays.
+ * again; what was attempted stays. A verdict about another movement than the one that has its number now is not laid on and stands
+ * apart, see `verdictPlace`.
  *
  * @param set - as its documents tell it [-]
  * @returns the set itself where nobody judged by hand, where there is no report yet, or where this version does not know the protocol [-]
@@ -35,6 +37,14 @@ export function acceptedSet(set: VisitSet): VisitSet {
   if (automatic === null || byHand.length === 0) return set;
   const protocol = judgedProtocol(automatic);
   if (protocol === undefined) return set;
+  const left = byHand.flatMap((verdict): VerdictLeft[] => {
+    const why = verdictPlace(verdict.body, automatic.repetitions);
+    return why === null ? [] : [{ verdict, why }];
+  });
+  if (left.length > 0) {
+    const laid = byHand.filter((one) => left.every(({ verdict }) => verdict !== one));
+    return acceptedSet({ ...set, byHand: laid, notLaidOn: [...(set.notLaidOn ?? []), ...left] });
+  }
   const verdicts = byHand.map(({ body }) => handVerdict(body));
   const settings = defaultSettings().judging;
   const report = recounted(automatic, verdicts, { protocol, exertion: end?.exertion ?? null, settings });

@@ -185,6 +185,7 @@ export { earliestDay } from './today/earliest-day.ts';
 export { type MorningLine, type MorningOfLeg, morningLine } from './today/morning-line.ts';
 export { type RetestState, retestState } from './today/retest.ts';
 export { type EpisodeLine, type FlareTold, openEpisodes, type TodayFacts } from './today/today-facts.ts';
+export { type VerdictLeft, verdictPlace, type WhyLeft } from './verdict-place.ts';
 export type {
   AboutPerson,
   FaultMark,

@@ -12,6 +12,7 @@ import type { SensorAnswerEntry } from './sensor-answers.ts';
 import type { SetChoice } from './set-choice.ts';
 import type { SwapTold } from './swap-told.ts';
 import type { TestKind } from './test-kind.ts';
+import type { VerdictLeft } from './verdict-place.ts';
 
 /** Where a tendon is sore; `no` is an answer, null is none. */
 export type Soreness = 'no' | 'mid-portion' | 'insertion' | 'both-places';
@@ -79,8 +80,10 @@ export interface VisitSet {
   readonly end: SetEnd | null;
   /** as it counts; in an accepted visit with what a person saw laid over the automatic verdicts */
   readonly report: Report | null;
-  /** what a person saw in single repetitions, the oldest first; absent where nobody judged by hand */
+  /** what a person saw in single repetitions, the oldest first, in an accepted set what is laid on; absent where nobody judged by hand */
   readonly byHand?: readonly Entry<VerdictByHand>[];
+  /** in an accepted set what of it is not laid on, and why, see `verdictPlace`; absent where all is */
+  readonly notLaidOn?: readonly VerdictLeft[];
   /** the report as the final pass made it, where verdicts by hand are laid over it; absent elsewhere */
   readonly automatic?: Report;
   /** named after the other leg since it was recorded; absent or false where it never was, or was named back */

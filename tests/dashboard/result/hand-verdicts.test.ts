@@ -17,7 +17,7 @@ const report = judged({ heightsM: [0.1, 0.1, 0.1, 0.05, 0.05, 0.1] }, { protocol
 /** The set after a person gave these reasons, one after the other. */
 function said(...given: readonly (readonly [number, ReturnType<typeof handReasons>[number]])[]): VisitSet {
   const byHand = given.map(([repetition, reason], at) => {
-    const event = judgedByHand('set-left', repetition, reason);
+    const event = judgedByHand(madeSet('left', report), repetition, reason);
     const { kind, ...body } = event as Extract<typeof event, { kind: 'verdict-by-hand' }>;
     expect(kindOf(kind)!.versions[0].safeParse(body).success).toBe(true);
     return { id: `h${at}`, at: '2026-03-01T09:32:00Z', author: 'K', body };
@@ -48,6 +48,21 @@ describe('the marks of a set', () => {
     expect(marks.some(({ isFirstAfterEnd }) => isFirstAfterEnd)).toBe(false);
     expect(handSentences(set)).toEqual(['By hand 5 count, measured 3.', 'Agreement: 5 of 6.']);
     expect(handSentences(madeSet('left', report))).toEqual([]);
+  });
+
+  test('a verdict goes by the top of its repetition: measured anew with other repetitions, it is left out and said', () => {
+    const { id, at, author, body } = said([5, seenWell]).byHand![0];
+    expect(body.topS).toBe(report.repetitions[4].topS);
+    const anew = judged({ heightsM: [0.1, 0.1, 0.1, 0.05] }, { protocol: INCLINE_10 });
+    const set = acceptedSet(madeSet('left', anew, { byHand: [{ id, at, author, body: { ...body, repetition: 4 } }] }));
+    expect(handSentences(set)).toEqual([
+      'A verdict by hand on repetition 4 is left out: measured anew, that number is another movement. Look at it again.',
+    ]);
+    expect(stripMarks(set)[3]).toMatchObject({ valid: 'no', automatic: null, byHand: null, ids: [] });
+    const gone = acceptedSet(madeSet('left', anew, { byHand: [{ id, at, author, body }] }));
+    expect(handSentences(gone)).toEqual([
+      'A verdict by hand on repetition 5 is left out: measured anew, no repetition has that number.',
+    ]);
   });
 
   test('name every document that an undo takes back, and say what was said last', () => {

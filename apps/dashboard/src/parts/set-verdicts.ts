@@ -115,7 +115,7 @@ export class SetVerdicts extends LitElement {
   }
 
   private judge(index: number, reason: Parameters<typeof judgedByHand>[2]): void {
-    this.dispatchEvent(visitEvent(judgedByHand(this.set.id, index, reason)));
+    this.dispatchEvent(visitEvent(judgedByHand(this.counting(), index, reason)));
     this.close();
   }
 

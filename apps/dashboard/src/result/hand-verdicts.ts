@@ -101,19 +101,27 @@ export function stripMarks(set: VisitSet): StripMark[] {
   });
 }
 
-/** The event by which a person judges one repetition. */
-export function judgedByHand(setId: string, repetition: number, { verdict, criterion, why }: HandReason): VisitEvent {
-  return { kind: 'verdict-by-hand', setId, repetition, criterion, verdict, why };
+/** The event by which a person judges one repetition; the time of its top goes with its number. */
+export function judgedByHand(
+  { id: setId, report }: Pick<VisitSet, 'id' | 'report'>,
+  repetition: number,
+  { verdict, criterion, why }: HandReason,
+): VisitEvent {
+  const topS = report?.repetitions[repetition - 1]?.topS;
+  const top = topS === undefined ? {} : { topS };
+  return { kind: 'verdict-by-hand', setId, repetition, ...top, criterion, verdict, why };
 }
 
-/** How both count, and on how many they agree; empty where nobody judged by hand. */
+/** How both count, and on how many they agree, and what is not laid on with its reason; empty where nobody judged by hand. */
 export function handSentences(set: VisitSet): string[] {
+  const { report, automatic, notLaidOn = [] } = set;
+  const left = notLaidOn.map(({ verdict, why }) => fill(HAND_VERDICT_WORDS[why], { index: verdict.body.repetition }));
   const agreement = verdictAgreement(set);
-  const { report, automatic } = set;
-  if (agreement === null || report === null || automatic === undefined) return [];
+  if (agreement === null || report === null || automatic === undefined) return left;
   return [
     fill(HAND_VERDICT_WORDS.both, { accepted: report.count.scored, automatic: automatic.count.scored }),
     fill(HAND_VERDICT_WORDS.agreement, { ...agreement }),
+    ...left,
   ];
 }
 

@@ -78,9 +78,10 @@ export function repetitionFile(set: VisitSet, report: Report): SavedFile {
  * answered before it, as JSON. Answers stand in it as the codes and ids of the catalogue; null is not asked.
  * Version 3 holds `visit.history`, what was told of earlier injuries, irritability and the person; version 4 the verdicts that a
  * person gave by hand and, where there are any, the report as it was measured; `report` is what counts. Files before lack that.
+ * `verdictsNotLaidOn` was added later: those that are about a movement which the report does not have at their number.
  */
 export function reportFile(visit: Visit, set: VisitSet, report: Report, provenance: Provenance): SavedFile {
-  const { choice, begunAt, stoppedAt, liveCount, marks, notes = [], end, byHand = [], automatic } = set;
+  const { choice, begunAt, stoppedAt, liveCount, marks, notes = [], end, byHand = [], notLaidOn = [], automatic } = set;
   const { sore, history = null, safety, earlierSafety = [], restS } = visit;
   const document = {
     kind: 'surae-set-report',
@@ -95,6 +96,7 @@ export function reportFile(visit: Visit, set: VisitSet, report: Report, provenan
     visit: { begunAt: visit.begunAt, sore, history, safety, earlierSafety, restS },
     set: { choice, begunAt, stoppedAt, liveCount, marks, notes, end },
     verdictsByHand: byHand,
+    verdictsNotLaidOn: notLaidOn,
     report: rounded(report),
     automaticReport: automatic === undefined ? null : rounded(automatic),
   };

@@ -133,6 +133,8 @@ const verdictByHand = z
   .strictObject({
     setId: id,
     repetition: z.int().min(1),
+    /** when it was at its top [s]: another version of the final pass may number the repetitions otherwise; absent in earlier ones */
+    topS: z.number().optional(),
     criterion: criterion.nullable(),
     verdict: z.enum(['yes', 'no', 'cannot-tell']),
     why: note,
@@ -140,7 +142,7 @@ const verdictByHand = z
   .meta({
     title: 'Verdict by hand',
     description:
-      'What a person saw in a repetition, counted from 1: of one criterion, or (null) whether it counts. The automatic verdict stays',
+      'What a person saw in a repetition, counted from 1 and known by the time of its top: of one criterion, or (null) whether it counts. The automatic verdict stays',
   });
 
 const removal = z.strictObject({ why: z.string().min(1).max(2000) }).meta({

@@ -20,6 +20,9 @@ export const HAND_VERDICT_WORDS = sentences('screen.hand-verdict', {
   both: 'By hand {accepted} count, measured {automatic}.',
   agreement: 'Agreement: {agreed} of {of}.',
   'why-untold': 'no reason told',
+  'another-movement':
+    'A verdict by hand on repetition {index} is left out: measured anew, that number is another movement. Look at it again.',
+  'no-repetition': 'A verdict by hand on repetition {index} is left out: measured anew, no repetition has that number.',
 });
 
 /** Why a person judges a repetition otherwise; the code is what is stored. A criterion that was not met is a reason of its own. */
