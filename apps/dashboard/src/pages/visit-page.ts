@@ -53,6 +53,13 @@ export class VisitPage extends LitElement {
   static override styles = [
     base,
     css`
+      .head {
+        align-items: center;
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0 var(--gap-4);
+        justify-content: space-between;
+      }
       .who {
         font-size: var(--size-1);
         margin-block-end: 0;
@@ -197,8 +204,10 @@ export class VisitPage extends LitElement {
       @step-asked-for=${(event: StepAskedFor) => (this.anew = event.detail)}
     >
       <div class="around">
-        <p class="who quiet">${this.person.name}</p>
-        <hand-switch></hand-switch>
+        <div class="head">
+          <p class="who quiet">${this.person.name}</p>
+          <hand-switch></hand-switch>
+        </div>
         <step-line .visit=${this.visit} at=${step.id}></step-line>
         ${this.notKept ? html`<p class="voice" role="alert">${STEP_WORDS['not-kept'].text}</p>` : null}
         ${isBeforeTest ? html`<safety-notes .visit=${this.visit}></safety-notes>` : null}

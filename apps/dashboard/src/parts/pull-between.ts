@@ -56,7 +56,10 @@ export class PullBetween extends LitElement {
       }
       @media (min-width: 60rem) {
         .sheet {
-          grid-template-columns: minmax(0, 3fr) minmax(0, 2fr);
+          grid-template-columns: var(--thumb-sheet, minmax(0, 3fr) minmax(0, 2fr));
+        }
+        .go {
+          order: var(--thumb-order, 0);
         }
       }
     `,

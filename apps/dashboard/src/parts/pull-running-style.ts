@@ -77,7 +77,7 @@ export const pullRunningStyle = css`
   }
   @media (min-width: 60rem) {
     :host {
-      grid-template: 'head head' auto 'cue course' auto 'force course' 1fr 'notes course' auto 'stop stop' auto / 5fr 4fr;
+      grid-template: 'head head' auto 'cue course' auto 'force course' 1fr var(--thumb-notes, 'force notes') auto 'stop stop' auto / 5fr 4fr;
     }
     .figure {
       align-self: center;

@@ -2,7 +2,7 @@ import { consume } from '@lit/context';
 import type { Visit } from '@surae/casebook';
 import { STEP_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import { clockContext, type HostClock } from '../contexts/capabilities.ts';
 import { stepAskedFor } from '../journey/step-asked-for.ts';
 import { stepName } from '../journey/step-names.ts';
@@ -49,6 +49,24 @@ export class StepLine extends LitElement {
         flex-wrap: wrap;
         gap: 0 var(--gap-4);
       }
+      .fold {
+        display: none;
+      }
+      /* on a phone the ways back would fill the first screen: one press shows them */
+      @media (max-width: 40rem) {
+        nav {
+          align-items: center;
+        }
+        .fold {
+          display: inline-flex;
+        }
+        .anew:not([data-open]) {
+          display: none;
+        }
+        .anew {
+          flex-basis: 100%;
+        }
+      }
       button.plain {
         color: var(--ink-quiet);
         font-size: var(--size-1);
@@ -69,6 +87,8 @@ export class StepLine extends LitElement {
   @consume({ context: clockContext }) private readonly clock!: HostClock;
   /** id of the step on the page */
   @property() at = '';
+  /** on a phone: the ways back are shown */
+  @state() private isOpen = false;
 
   override render(): TemplateResult {
     const steps = stepsOf(this.visit);
@@ -94,7 +114,16 @@ export class StepLine extends LitElement {
   private anew(steps: readonly Step[]): TemplateResult | null {
     const open = steps.filter((step) => step.id !== this.at && mayAnswerAnew(this.visit, step, this.clock.isoNow()));
     if (open.length === 0) return null;
-    return html`<div class="anew">
+    return html`<button
+        class="plain fold"
+        type="button"
+        aria-expanded=${this.isOpen}
+        aria-controls="anew"
+        @click=${() => (this.isOpen = !this.isOpen)}
+      >
+        ${STEP_WORDS.back.text}
+      </button>
+      <div class="anew" id="anew" ?data-open=${this.isOpen}>
       ${open.map(
         (step) =>
           html`<button class="plain" type="button" @click=${() => this.ask(step)}>
@@ -105,6 +134,7 @@ export class StepLine extends LitElement {
   }
 
   private ask({ id }: Step): void {
+    this.isOpen = false;
     this.dispatchEvent(stepAskedFor(id));
   }
 }

@@ -47,6 +47,7 @@ export const STEP_WORDS = sentences('screen.steps', {
   now: 'now',
   'to-come': 'to come',
   change: 'change: {step}',
+  back: 'Other steps',
   'begin-left': 'Begin with the left leg instead',
   'begin-right': 'Begin with the right leg instead',
   'not-kept': 'This could not be kept on the device. Nothing before it is lost; try again.',
