@@ -94,7 +94,7 @@ export const LEGS_FLAG_WORDS = sentences('screen.legs-flag', {
   'safety.infection': 'You have a fever, a hot red tendon, or a wound.',
   'safety.bone': 'Your heel bone hurts when it is squeezed, or a bone hurts at night.',
   'safety.fluoroquinolone':
-    'You are given an antibiotic of the kind called fluoroquinolone, or had one in the last three months.',
+    'You take a drug of the kind called fluoroquinolone, an antibiotic, or you took it in the last three months.',
   'safety.steroid': 'You take steroid tablets, or had a steroid injection near the tendon in the last six weeks.',
   'safety.nerve-vessel': 'Your leg or foot goes numb, your foot drops, or walking hurts your calf until you rest.',
   'safety.during.unwell':
