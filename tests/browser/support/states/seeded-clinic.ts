@@ -34,6 +34,7 @@ const today = {
   locked: async (visit) => (await locked(visit)).chose(),
   ending: async (visit) => (await visit.asked()).stopped('left'),
   'ending-recorded': async (visit) => (await visit.asked()).stoppedRecorded('left'),
+  'ending-left-out': async (visit) => (await visit.asked()).judgedElsewhere('left'),
   rest: async (visit) => (await visit.asked()).done('left'),
   'ready-second': async (visit) => (await (await visit.asked()).done('left')).rested(),
   'cut-off': async (visit) => (await visit.asked()).cutOff('left'),

@@ -98,6 +98,14 @@ export class SeededVisit {
     return setId;
   }
 
+  /** The same with a verdict by hand about a movement that has another number in the report. */
+  async judgedElsewhere(side: Side): Promise<this> {
+    const setId = await this.stoppedRecorded(side);
+    const verdict = { repetition: 2, topS: 0.5, criterion: null, verdict: 'no', why: 'other-fault' } as const;
+    await this.record({ kind: 'verdict-by-hand', setId, ...verdict });
+    return this;
+  }
+
   /** A set with its samples and its end, which the page still has to assess. */
   async recorded(side: Side, raises = 8): Promise<this> {
     const setId = await this.stoppedRecorded(side, raises);

@@ -69,6 +69,7 @@ export const visitStates: readonly State[] = [
   { name: 'ending-safety', area: 'test', reach: (at) => chooseEnd(at, 'safety') },
   { name: 'ending-pop', area: 'test', reach: tellPop },
   { name: 'ending-verdict', area: 'test', reach: judgeByHand },
+  { name: 'ending-left-out', area: 'test', reach: showLeftOut },
   {
     name: 'ending-again',
     area: 'test',
@@ -215,6 +216,11 @@ async function judgeByHand(at: Stand): Promise<void> {
   await at.visit('ending-recorded', 'ending-step');
   const marks = at.page.getByRole('button', { name: words(HAND_VERDICT_WORDS.mark) });
   await marks.first().click();
+}
+
+async function showLeftOut(at: Stand): Promise<void> {
+  await at.visit('ending-left-out', 'ending-step');
+  await at.page.getByText(words(HAND_VERDICT_WORDS['another-movement'])).waitFor();
 }
 
 async function countByHand(at: Stand): Promise<void> {
