@@ -237,6 +237,7 @@ export {
   type KneeToWallRule,
 } from './tables/knee-to-wall.ts';
 export { LADDER_RUNGS, type LadderRung, type LadderRungEntry } from './tables/ladder-rungs.ts';
+export { MORNING_LIMITS } from './tables/morning-limits.ts';
 export { OPTIONAL_TARGETS, type OptionalTarget } from './tables/optional-targets.ts';
 export {
   INSERTION_LOWEST,

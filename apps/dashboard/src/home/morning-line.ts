@@ -1,19 +1,18 @@
 import type { Handout, Morning, Stiffness } from '@surae/exchange';
-import { MORNING_CHOICES } from '@surae/shared';
+import { MORNING_CHOICES, MORNING_LIMITS } from '@surae/shared';
 
 /** What kind of morning it was, beside what was usual at the visit. */
 export type MorningKind = 'steady' | 'hold' | 'eased';
 
 const order: readonly Stiffness[] = ['none', 'under-10', '10-to-30', 'over-30'];
 
-/** Pain of 0 to 10 and how it counts; common practice, no source. Without a usual value: up to 2, up to 5, more. */
-const limits = { holdAbove: 2, easedAbove: 5, holdRise: 1, easedRise: 2 } as const;
+const { holdAbove, easedAbove, holdRise, easedRise } = MORNING_LIMITS;
 
 function ofPain(pain: number, usual: number | null): MorningKind {
-  if (pain > limits.easedAbove) return 'eased';
-  if (usual === null) return pain > limits.holdAbove ? 'hold' : 'steady';
-  if (pain > usual + limits.easedRise) return 'eased';
-  return pain > usual + limits.holdRise ? 'hold' : 'steady';
+  if (pain > easedAbove.value) return 'eased';
+  if (usual === null) return pain > holdAbove.value ? 'hold' : 'steady';
+  if (pain > usual + easedRise.value) return 'eased';
+  return pain > usual + holdRise.value ? 'hold' : 'steady';
 }
 
 function ofStiffness(stiffness: Stiffness, usual: Stiffness | null): MorningKind {
