@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { FLOOR, FRAME_WORDS, LEGS_FLAG_WORDS, LEGS_WORDS, RESULT_WORDS } from '@surae/shared';
+import { FLOOR, FRAME_WORDS, HOME_WORDS, LEGS_FLAG_WORDS, LEGS_WORDS, RESULT_WORDS } from '@surae/shared';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { JUDGING_WORDS } from '../support/judging-words.ts';
@@ -42,6 +42,15 @@ async function isFit(page: Page, name: string): Promise<void> {
 async function openSaved(page: Page, text: string): Promise<void> {
   await page.goto('about:blank');
   await page.setContent(text);
+}
+
+/** Headings, paragraphs and items of a page or a file, each as it is read, without what belongs to the screen alone. */
+async function paragraphs(page: Page, of: 'legs-page' | 'main'): Promise<readonly string[]> {
+  return page.locator(of).evaluate((root) => {
+    const all = (root.shadowRoot ?? root).querySelectorAll<HTMLElement>('h1, h2, p, li, figcaption, text');
+    const told = [...all].filter((one) => one.closest('.end, .code') === null);
+    return told.map((one) => (one.textContent ?? '').replace(/\s+/g, ' ').trim());
+  });
 }
 
 /** How many sheets of paper the page takes, of the kind that is less tall. */
@@ -111,7 +120,8 @@ browserTest(
     expect(text).not.toMatch(/<script|https?:|\bsrc=|\bhref=|1988/);
     await openSaved(page, text);
     await shows(page, 'Your left leg did 27, your right leg did 24.');
-    expect(await page.getByRole('img').count()).toBe(2);
+    // two marks, two lines, and the code for a phone
+    expect(await page.getByRole('img').count()).toBe(3);
     expect(await violations(page)).toEqual([]);
     await fitsAt(page, 'legs-file', 360, 768, 1280);
   },
@@ -142,6 +152,7 @@ browserTest(
       'Your right leg: 2 more than on 2 Mar 2026.',
     );
     await isFit(page, 'legs-both');
+    const shown = await paragraphs(page, 'legs-page');
     const { text } = await savedPage(page);
     const shots = process.env['SHOTS'];
     if (shots) {
@@ -153,6 +164,11 @@ browserTest(
     expect(await sheets(page)).toBe(1);
     await openSaved(page, text);
     expect(await sheets(page)).toBe(1);
+    // the file says what the page says, and has the code for a phone too
+    const saved = await paragraphs(page, 'main');
+    expect(shown.filter((one) => !saved.includes(one))).toEqual([]);
+    await page.getByRole('img', { name: HOME_WORDS['code-label'].text }).waitFor();
+    await fitsAt(page, 'legs-file-both', 360, 768, 1280);
   },
 );
 

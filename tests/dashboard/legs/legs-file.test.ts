@@ -1,9 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { drawn, escaped, legsFile } from '../../../apps/dashboard/src/legs/legs-file.ts';
+import { legsFile } from '../../../apps/dashboard/src/legs/legs-file.ts';
 import { paperColours } from '../../../apps/dashboard/src/legs/legs-style.ts';
 import { type LegsView, legsView } from '../../../apps/dashboard/src/legs/legs-view.ts';
 import { redFlags } from '../../../apps/dashboard/src/legs/red-flags.ts';
+import { drawn, escaped } from '../../../apps/dashboard/src/sheet/sheet-markup.ts';
 import { made } from '../../support/legs-visit.ts';
 import { inProject } from '../../support/project.ts';
 

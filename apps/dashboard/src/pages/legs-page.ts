@@ -1,7 +1,7 @@
 import { consume } from '@lit/context';
 import type { ClinicContact, Visit } from '@surae/casebook';
 import { handoutCode } from '@surae/exchange';
-import { FRAME_WORDS, HOME_WORDS, LEGS_WORDS, SCOPE_SENTENCES } from '@surae/shared';
+import { FRAME_WORDS, HOME_WORDS, LEGS_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { ClinicDoor } from '../clinic/clinic-door.ts';
@@ -12,18 +12,15 @@ import { openedVisit } from '../journey/opened-visit.ts';
 import { ReadsInOrder } from '../journey/reads-in-order.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { legsFile } from '../legs/legs-file.ts';
+import { flagPart, legsSheet } from '../legs/legs-sheet.ts';
 import { legsStyle } from '../legs/legs-style.ts';
-import { canAndCannot, type LegsTest, type LegsView, legsTitle, legsView } from '../legs/legs-view.ts';
-import type { Picture } from '../legs/picture.ts';
-import { redFlags } from '../legs/red-flags.ts';
-import { twoLines } from '../legs/two-lines.ts';
-import { twoMarks } from '../legs/two-marks.ts';
-import { legsShown } from '../result/two-legs.ts';
+import { type LegsView, legsView } from '../legs/legs-view.ts';
 import '../parts/data-code.ts';
-import { drawnPicture } from '../parts/drawn-picture.ts';
+import { sheetElements } from '../parts/sheet-elements.ts';
 import { planAfterVisit } from '../plan/plan-so-far.ts';
 import { saveFile } from '../result/save-file.ts';
 import { type GivenAs, hashOf } from '../route.ts';
+import type { SheetPart } from '../sheet/sheet.ts';
 import { base } from '../styles/base.ts';
 
 /** What came of reading: a view, or why there is none. */
@@ -127,7 +124,7 @@ export class LegsPage extends LitElement {
     this.at = undefined;
     history.replaceState(null, '', hashOf({ page: 'legs', visitId: this.visitId }));
     if (at === 'print') print();
-    else if (at === 'file') saveFile(legsFile(shown));
+    else if (at === 'file') saveFile(legsFile(shown, this.homeAddress));
     else this.renderRoot.querySelector<HTMLElement>('#code')?.focus();
   }
 
@@ -140,21 +137,27 @@ export class LegsPage extends LitElement {
         <a class="button" href=${hashOf({ page: 'start' })}>${FRAME_WORDS.home.text}</a>`;
     }
     return html`
-      ${this.flags()} ${shown === 'open' || this.homeAddress === '' ? nothing : this.codeOnPaper()}
-      <h1 aria-describedby="flags">${shown === 'open' ? LEGS_WORDS.title.text : legsTitle(shown)}</h1>
-      ${shown === 'open' ? html`<p>${LEGS_WORDS.open.text}</p>` : this.view(shown)}
+      ${sheetElements(shown === 'open' ? this.openParts() : legsSheet(shown, this.homeAddress))}
       ${shown === 'open' || this.homeAddress === '' ? nothing : this.codeFor()}
       <div class="end">
         ${
           shown === 'open'
             ? nothing
             : html`<button type="button" @click=${() => print()}>${LEGS_WORDS.print.text}</button>
-                <button type="button" @click=${() => saveFile(legsFile(shown))}>${LEGS_WORDS.save.text}</button>
+                <button type="button" @click=${() => saveFile(legsFile(shown, this.homeAddress))}>${LEGS_WORDS.save.text}</button>
                 <p class="quiet">${LEGS_WORDS['no-name'].text}</p>`
         }
         <a class="button" href=${hashOf({ page: 'visit', visitId: this.visitId })}>${LEGS_WORDS.back.text}</a>
       </div>
     `;
+  }
+
+  private openParts(): readonly SheetPart[] {
+    return [
+      flagPart(this.contact),
+      { kind: 'title', text: LEGS_WORDS.title.text, describedBy: 'flags' },
+      { kind: 'text', text: LEGS_WORDS.open.text },
+    ];
   }
 
   /** The same for a phone of their own: the code holds what it shows. */
@@ -167,67 +170,11 @@ export class LegsPage extends LitElement {
     </section>`;
   }
 
-  /** On paper it stands beside the first sentences, where there is room. */
-  private codeOnPaper(): TemplateResult {
-    return html`<aside class="paper-code">
-      ${this.drawnCode()}
-      <p>${HOME_WORDS['code-title'].text}</p>
-    </aside>`;
-  }
-
   private drawnCode(): TemplateResult {
     return html`<data-code
       .text=${this.homeAddress}
       label=${HOME_WORDS['code-label'].text}
       too-long=${HOME_WORDS['code-long'].text}
     ></data-code>`;
-  }
-
-  private flags(): TemplateResult {
-    const { title, emergency, ring, lines } = redFlags(this.contact);
-    return html`<section class="flags" id="flags">
-      <h2>${title}</h2>
-      <p>${emergency}</p>
-      <p>${ring}</p>
-      <ul>
-        ${lines.map((line) => html`<li>${line}</li>`)}
-      </ul>
-    </section>`;
-  }
-
-  private view(view: LegsView): TemplateResult {
-    const { day, notes, tests } = view;
-    const can = canAndCannot(view);
-    return html`
-      <p class="quiet">${day}</p>
-      ${notes.map((note) => html`<p>${note}</p>`)}
-      ${tests.length === 0 ? html`<p>${LEGS_WORDS.nothing.text}</p>` : tests.map((test) => this.test(test))}
-      <section class="can">
-        <h2>${LEGS_WORDS['can-title'].text}</h2>
-        <ul>
-          ${can.map((line) => html`<li>${line}</li>`)}
-        </ul>
-        <p class="quiet">${SCOPE_SENTENCES.scope.text}</p>
-      </section>
-    `;
-  }
-
-  private test({ title, sentences, figures, lines, words }: LegsTest): TemplateResult {
-    const [lead, ...others] = sentences;
-    return html`<section class="test">
-      <h2>${title}</h2>
-      <p class="lead">${lead}</p>
-      ${others.map((sentence) => html`<p class="said">${sentence}</p>`)}
-      ${this.figure(twoMarks(figures), figures.title)}
-      ${this.figure(twoLines(lines, words, legsShown(figures)), LEGS_WORDS.course.text, LEGS_WORDS.band.text)}
-    </section>`;
-  }
-
-  private figure(picture: Picture | null, caption: string, below?: string): TemplateResult | typeof nothing {
-    if (picture === null) return nothing;
-    return html`<figure>
-      <figcaption>${caption}</figcaption>
-      ${drawnPicture(picture)} ${below === undefined ? nothing : html`<p class="quiet">${below}</p>`}
-    </figure>`;
   }
 }
