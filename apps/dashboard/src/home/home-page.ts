@@ -17,11 +17,14 @@ import type { ChipChosen } from '../parts/chip-choice.ts';
 import '../parts/data-code.ts';
 import '../parts/number-scale.ts';
 import type { ScaleChosen } from '../parts/number-scale.ts';
+import { sheetElements } from '../parts/sheet-elements.ts';
 import { saveFile } from '../result/save-file.ts';
 import { capital } from '../result/value-words.ts';
+import { figurePart } from '../sheet/sheet.ts';
 import { base } from '../styles/base.ts';
 import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
+import { homeMarks } from './home-marks.ts';
 import { type HomeMemory, keepMorning, keptMornings } from './kept-mornings.ts';
 import { confirmedLines, morningLine } from './morning-line.ts';
 
@@ -215,6 +218,7 @@ export class HomePage extends LitElement {
     return html`
       <p class="quiet">${fill(HOME_WORDS.day, { day: dayOf(day) })}</p>
       <p class="lead">${fill(LEGS_WORDS.joined, { first: capital(left!), second: right! })}</p>
+      ${sheetElements(figurePart(homeMarks({ legs }), LEGS_WORDS.count.text))}
       <h2>${HOME_WORDS.plan.text}</h2>
       ${
         plan.length === 0
