@@ -18,6 +18,7 @@ import '../parts/data-code.ts';
 import '../parts/number-scale.ts';
 import type { ScaleChosen } from '../parts/number-scale.ts';
 import { sheetElements } from '../parts/sheet-elements.ts';
+import '../parts/read-aloud.ts';
 import { saveFile } from '../result/save-file.ts';
 import { capital } from '../result/value-words.ts';
 import { figurePart } from '../sheet/sheet.ts';
@@ -106,6 +107,7 @@ export class HomePage extends LitElement {
     return html`<main>
       ${this.flags(handout)}
       <h1 tabindex="-1">${HOME_WORDS[this.page].text}</h1>
+      <read-aloud of=${this.page}></read-aloud>
       ${this.body(handout)}
       <nav aria-label=${HOME_WORDS.pages.text}>
         ${pages.map(

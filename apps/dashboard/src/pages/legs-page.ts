@@ -17,6 +17,8 @@ import { legsStyle } from '../legs/legs-style.ts';
 import { type LegsView, legsView } from '../legs/legs-view.ts';
 import '../parts/data-code.ts';
 import { sheetElements } from '../parts/sheet-elements.ts';
+import '../parts/read-aloud.ts';
+import { drawnPicture } from '../parts/drawn-picture.ts';
 import { planAfterVisit } from '../plan/plan-so-far.ts';
 import { saveFile } from '../result/save-file.ts';
 import { type GivenAs, hashOf } from '../route.ts';
@@ -138,6 +140,10 @@ export class LegsPage extends LitElement {
     }
     return html`
       ${sheetElements(shown === 'open' ? this.openParts() : legsSheet(shown, this.homeAddress))}
+      ${this.flags()} ${shown === 'open' || this.homeAddress === '' ? nothing : this.codeOnPaper()}
+      <h1 aria-describedby="flags">${shown === 'open' ? LEGS_WORDS.title.text : legsTitle(shown)}</h1>
+      <read-aloud of=${this.visitId}></read-aloud>
+      ${shown === 'open' ? html`<p>${LEGS_WORDS.open.text}</p>` : this.view(shown)}
       ${shown === 'open' || this.homeAddress === '' ? nothing : this.codeFor()}
       <div class="end">
         ${

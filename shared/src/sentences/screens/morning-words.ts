@@ -6,6 +6,8 @@ export const HOME_WORDS = sentences('screen.home', {
   'not-read': 'This address cannot be read. Ask your clinic to give it to you once more.',
   newer: 'This address is newer than this page. Open it again when you are on the internet.',
   pages: 'My pages',
+  'read-aloud': 'Read this page to me',
+  'read-stop': 'Stop reading',
   morning: 'This morning',
   legs: 'My two legs',
   flare: 'If it flares',
