@@ -18,7 +18,6 @@ import { type LegsView, legsView } from '../legs/legs-view.ts';
 import '../parts/data-code.ts';
 import { sheetElements } from '../parts/sheet-elements.ts';
 import '../parts/read-aloud.ts';
-import { drawnPicture } from '../parts/drawn-picture.ts';
 import { planAfterVisit } from '../plan/plan-so-far.ts';
 import { saveFile } from '../result/save-file.ts';
 import { type GivenAs, hashOf } from '../route.ts';
@@ -138,12 +137,12 @@ export class LegsPage extends LitElement {
         <p>${FRAME_WORDS.lost.text}</p>
         <a class="button" href=${hashOf({ page: 'start' })}>${FRAME_WORDS.home.text}</a>`;
     }
+    const sheet = shown === 'open' ? this.openParts() : legsSheet(shown, this.homeAddress);
+    const head = sheet.findIndex(({ kind }) => kind === 'title') + 1;
     return html`
-      ${sheetElements(shown === 'open' ? this.openParts() : legsSheet(shown, this.homeAddress))}
-      ${this.flags()} ${shown === 'open' || this.homeAddress === '' ? nothing : this.codeOnPaper()}
-      <h1 aria-describedby="flags">${shown === 'open' ? LEGS_WORDS.title.text : legsTitle(shown)}</h1>
+      ${sheetElements(sheet.slice(0, head))}
       <read-aloud of=${this.visitId}></read-aloud>
-      ${shown === 'open' ? html`<p>${LEGS_WORDS.open.text}</p>` : this.view(shown)}
+      ${sheetElements(sheet.slice(head))}
       ${shown === 'open' || this.homeAddress === '' ? nothing : this.codeFor()}
       <div class="end">
         ${
