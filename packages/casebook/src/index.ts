@@ -124,6 +124,7 @@ export {
   type PersonAmendment,
   type PersonChange,
 } from './person-amendment.ts';
+export { type HeldLine, heldBack } from './plan/held-back.ts';
 export {
   isForInsertion,
   isLoading,

@@ -2,6 +2,8 @@ import type { CasebookPerson } from '../casebook.ts';
 import { dayNumber } from '../compare/leg-past.ts';
 import type { Entry } from '../entry.ts';
 import type { PlanItem } from '../kinds/person-kinds.ts';
+import type { Visit } from '../visit.ts';
+import { type HeldLine, heldBack } from './held-back.ts';
 
 /** What holds on a day, and the visit in which a clinician confirmed it. */
 export interface PlanOfDay {
@@ -10,6 +12,8 @@ export interface PlanOfDay {
   readonly since: string;
   /** in the order in which they were kept; those that are over, not begun or taken back are left out */
   readonly items: readonly Entry<PlanItem>[];
+  /** lines that would hold, and that what a visit found since stands against */
+  readonly held: readonly HeldLine[];
 }
 
 /** Whether a line holds on a day: both its ends are days on which it does. */
@@ -17,9 +21,17 @@ export function holdsOn({ from, until, decision }: PlanItem, day: string): boole
   return decision !== 'declined' && from <= day && (until === null || until >= day);
 }
 
+function newest(visits: readonly Visit[]): Visit | undefined {
+  return visits.reduce<Visit | undefined>(
+    (last, one) => (last === undefined || Date.parse(one.begunAt) >= Date.parse(last.begunAt) ? one : last),
+    undefined,
+  );
+}
+
 /**
  * The plan of a person on a day: that of the newest visit up to it in which one was kept. A visit in which nothing changed leaves
- * the plan before it as it is; one that ended the plan leaves none. What no visit confirmed is no part of a plan.
+ * the plan before it as it is; one that ended the plan leaves none. What no visit confirmed is no part of a plan. What the newest visit
+ * with a safety list stands against is held back.
  *
  * @param person - visits and plan items as they count, in their order [-]
  * @param day - of the calendar of the place, such as 2026-03-01 [-]
@@ -34,16 +46,16 @@ export function planOf(
   if (until === null) return null;
   const upTo = visits
     .map(({ visit }) => visit)
-    .filter(({ begunAt, plan, planEnded }) => {
+    .filter(({ begunAt }) => {
       const on = dayNumber(begunAt);
-      return on !== null && on <= until && (planEnded === true || (plan ?? []).length > 0);
+      return on !== null && on <= until;
     });
-  const last = upTo.reduce<(typeof upTo)[number] | undefined>(
-    (newest, one) => (newest === undefined || Date.parse(one.begunAt) >= Date.parse(newest.begunAt) ? one : newest),
-    undefined,
-  );
+  const last = newest(upTo.filter(({ plan, planEnded }) => planEnded === true || (plan ?? []).length > 0));
   if (last === undefined || (last.plan ?? []).length === 0) return null;
   const byId = new Map(planItems.map((one) => [one.id, one]));
   const items = (last.plan ?? []).flatMap((id) => byId.get(id) ?? []).filter(({ body }) => holdsOn(body, day));
-  return { visitId: last.id, since: last.begunAt.slice(0, 10), items };
+  const since = { visitId: last.id, since: last.begunAt.slice(0, 10) };
+  const asked = newest(upTo.filter(({ safety }) => safety !== null));
+  const isLater = asked !== undefined && Date.parse(asked.begunAt) >= Date.parse(last.begunAt);
+  return isLater ? { ...since, ...heldBack(items, asked) } : { ...since, items, held: [] };
 }
