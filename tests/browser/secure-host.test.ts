@@ -15,7 +15,7 @@ const offered = `({
   secure: isSecureContext,
   bluetooth: 'bluetooth' in navigator,
   serial: 'serial' in navigator,
-  motion: 'requestPermission' in (globalThis.DeviceMotionEvent ?? {}),
+  motion: 'DeviceMotionEvent' in globalThis,
   worker: 'serviceWorker' in navigator,
 })`;
 

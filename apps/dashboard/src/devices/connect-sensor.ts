@@ -20,7 +20,7 @@ import { HeldLink } from './held-link.ts';
 import { HeldMotion } from './held-motion.ts';
 import type { HeldSensor } from './held-sensor.ts';
 import { LinkedSensor } from './linked-sensor.ts';
-import { allowMotion, type MotionPage } from './motion-access.ts';
+import { allowMotion, type MotionNavigator, type MotionPage } from './motion-access.ts';
 import { expectedSign } from './motion-sign.ts';
 import { PhoneMotion } from './phone-motion.ts';
 import { PieceLink } from './piece-link.ts';
@@ -158,7 +158,7 @@ export async function connectSerial(
 
 /** What of a page is followed for the motion of its own device. */
 export interface MotionWindow extends MotionPage, Pick<EventTarget, 'addEventListener' | 'removeEventListener'> {
-  readonly navigator: { readonly vendor: string };
+  readonly navigator: { readonly vendor: string } & MotionNavigator;
 }
 
 /** Begins to follow the motion of this device, once one reading has come; to be called while a press of a button is handled. */
