@@ -61,7 +61,12 @@ export {
   VALUE_BLOCK_SENTENCES,
   VALUE_UNBLOCK_SENTENCES,
 } from './sentences/compare-sentences.ts';
-export { EXERCISE_HOW_WORDS, EXERCISE_WORDS, PLAN_ADVICE_CHOICES } from './sentences/exercise-sentences.ts';
+export {
+  EXERCISE_HOW_WORDS,
+  EXERCISE_WORDS,
+  PLAN_ADVICE_CHOICES,
+  RUN_WHY_CHOICES,
+} from './sentences/exercise-sentences.ts';
 export {
   HOP_CAUTION_SENTENCES,
   HOP_ENTRY_SENTENCES,
@@ -165,6 +170,7 @@ export {
 export { SET_UP_WORDS } from './sentences/screens/set-up-words.ts';
 export { SORENESS_WORDS } from './sentences/screens/soreness-words.ts';
 export { CHART_WORDS, KEEP_WORDS, READY_WORDS, TEST_WORDS } from './sentences/screens/test-words.ts';
+export { HOME_TODAY_WORDS } from './sentences/screens/today-home-words.ts';
 export { TODAY_WORDS } from './sentences/screens/today-words.ts';
 export { TOTAL_WORDS } from './sentences/screens/total-words.ts';
 export { NO_MAXIMUM_SENTENCES, SEATED_SENTENCES } from './sentences/seated-sentences.ts';

@@ -1,6 +1,7 @@
 import { expect } from 'vitest';
 import { browserTest } from './support/browser-test.ts';
 import { courseStates } from './support/states/course-states.ts';
+import { homeStates } from './support/states/home-states.ts';
 import { clinicStates, fileStates, sensorStates } from './support/states/other-states.ts';
 import { startStates, visitStates } from './support/states/visit-states.ts';
 import { walked } from './support/walked.ts';
@@ -14,6 +15,7 @@ browserTest(
       ...courseStates,
       ...sensorStates,
       ...fileStates,
+      ...homeStates,
       ...clinicStates,
     ]);
     expect(found).toEqual([]);

@@ -3,6 +3,7 @@ import {
   CONTACT_WORDS,
   EXERCISE_WORDS,
   HAND_OVER_WORDS,
+  HOME_TODAY_WORDS,
   HOME_WORDS,
   MORNING_CHOICES,
   MORNINGS_IN_WORDS,
@@ -54,6 +55,9 @@ profileTest('a visit is handed over as an address that holds the page, and a mor
   await home.getByRole('radio', { name: HOME_WORDS['10-to-30'].text }).click();
   await home.getByText(MORNING_CHOICES['hold-same'].text).waitFor();
   await fitsAt(home, 'home-morning', 360, 768, 1280);
+  await home.getByRole('button', { name: HOME_WORDS.today.text, exact: true }).click();
+  await home.getByRole('button', { name: HOME_TODAY_WORDS['one-set-done'].text }).click();
+  await home.getByText('Sets left: 4 of 5').waitFor();
   expect(await violations(home)).toEqual([]);
   for (const name of ['legs', 'flare', 'numbers', 'give'] as const) {
     await home.getByRole('button', { name: HOME_WORDS[name].text }).click();
@@ -83,8 +87,13 @@ profileTest('a visit is handed over as an address that holds the page, and a mor
     await fitsAt(page, 'mornings-in', 360);
     expect(await violations(page)).toEqual([]);
     await keep.click();
-    await page.getByText('Kept: 1.').waitFor();
+    await page.getByText('Kept: 2.').waitFor();
   }
   const checks = await storedBodies<object>(page, 'morning-check');
   expect(checks).toMatchObject([{ pain: { left: null, right: 4 }, stiffness: '10-to-30', stiffnessMin: null }]);
+  const [item] = await storedBodies<{ id: string }>(page, 'plan-item');
+  expect(item).toMatchObject({ code: 'one-leg-hold', side: 'right' });
+  const done = await storedBodies<{ planItemId: string | null }>(page, 'done-item');
+  expect(done).toMatchObject([{ sets: 1, side: 'right', what: EXERCISE_WORDS['one-leg-hold'].text, painDuring: null }]);
+  expect(done[0].planItemId).toMatch(/^[0-9a-f]{32}$/);
 });

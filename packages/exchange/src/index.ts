@@ -36,6 +36,7 @@ export {
 } from './fhir/codes.ts';
 export { healthRecord } from './fhir/health-record.ts';
 export { type Sampled, sampledOf } from './fhir/sampled.ts';
+export { type Diary, type DoneAtHome, diaryCode, diaryOfCode, planKey, type RunAtHome } from './handout/diary.ts';
 export {
   type Handout,
   type HandoutLeg,
@@ -46,6 +47,7 @@ export {
   morningsOfCode,
   type Stiffness,
 } from './handout/handout.ts';
+export { type HandoutLine, isListed, wordsHome } from './handout/plan-code.ts';
 export { openedCode, sealedCode } from './handout/sealed-code.ts';
 export { filled, ofTen, percentWithInterval, withInterval, withUncertainty } from './letter/figures.ts';
 export { legLines } from './letter/leg-lines.ts';

@@ -49,3 +49,11 @@ export const PLAN_ADVICE_CHOICES = sentences('plan-advice', {
   'ask-prescriber': 'Ask who prescribed the medicine before you exercise',
   'test-again': 'Test again as agreed',
 });
+
+/** Why runs have their limit, by the code that a plan is stored with, in words for who runs. */
+export const RUN_WHY_CHOICES = sentences('run-why', {
+  'first-runs': 'These are your first runs after a break.',
+  'longest-run': 'It is a little more than your longest run of the last month.',
+  'sore-now': 'Your tendon gets sore easily at the moment.',
+  'step-by-step': 'One thing is changed at a time, so that we see what your tendon takes.',
+});

@@ -8,9 +8,11 @@ import {
   morningsOfCode,
   openedCode,
   sealedCode,
+  wordsHome,
 } from '@surae/exchange';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { homeExercise, homeLine, homeRun } from '../../support/home-lines.ts';
 
 const day = fc
   .integer({ min: 0, max: 40_000 })
@@ -35,7 +37,8 @@ const handout: fc.Arbitrary<Handout> = fc.record({
   contact: fc.option(fc.record({ name: text, telephone: text })),
   lines: fc.array(text, { maxLength: 4 }),
   legs: fc.record({ left: leg, right: leg }),
-  plan: fc.array(fc.record({ what: text, side }), { maxLength: 6 }),
+  plan: fc.array(homeLine, { maxLength: 6 }),
+  planKey: fc.integer({ min: 0, max: 0xffff }),
 });
 const morning: fc.Arbitrary<Morning> = fc.record({ day, left: zeroToTen, right: zeroToTen, stiffness });
 
@@ -47,9 +50,10 @@ const usual: Handout = {
   lines: ['steady-go-on', 'hold-same', 'eased-less'],
   legs: { left: { told: 'did', value: 27, low: 25, high: 28 }, right: { told: 'pain', value: 9, low: 9, high: 10 } },
   plan: [
-    { what: 'Holds, slightly up on the toes', side: 'right' },
-    { what: 'Less running for now', side: 'both' },
+    wordsHome('Holds, slightly up on the toes', 'right', '2026-11-29'),
+    wordsHome('Less running for now', 'both', '2026-11-29'),
   ],
+  planKey: 51_234,
 };
 
 test('whatever is taken home comes back', () => {
@@ -64,6 +68,31 @@ test('whatever is taken home comes back', () => {
 test('an ordinary one is short enough for a camera', () => {
   expect(handoutOfCode(handoutCode(usual))).toEqual(usual);
   expect(handoutCode(usual).length).toBeLessThan(260);
+});
+
+test('a full plan stays short enough for a camera: four exercises, a limit for runs and three lines of advice', () => {
+  const advice = (code: string) => ({ ...wordsHome('', 'both', usual.day), of: 'advice' as const, code });
+  const plan = [
+    homeExercise('seated-raise', { load: { value: 12.5, unit: 'kg' } }),
+    homeExercise('one-leg-hold', { repetitions: null, holdS: 45, tempo: null }),
+    homeExercise('one-leg-raise', { until: '2027-01-10' }),
+    homeExercise('loaded-one-leg-raise', { restS: 150, load: { value: 20, unit: 'kg' } }),
+    homeRun(),
+    advice('no-hills'),
+    advice('heel-lift'),
+    advice('test-again'),
+  ];
+  const full = { ...usual, plan };
+  expect(handoutOfCode(handoutCode(full))).toEqual(full);
+  expect(handoutCode(full).length).toBeLessThan(330);
+});
+
+/** What version 1 wrote. */
+const FIRST_VERSION =
+  'AQHcEwEABAMBFFByYWN0aWNlIGF0IHRoZSBtaWxsECs0MSAwMCAwMDAgMDAgMDACDHN0ZWFkeS1nby1vbglob2xkLXNhbWUBGxkcAwkJCgIBHkhvbGRzLCBzbGlnaHRseSB1cCBvbiB0aGUgdG9lcwIUTGVzcyBydW5uaW5nIGZvciBub3dHGw';
+
+test('a code of version 1 is read: its plan is words, and is named by no key', () => {
+  expect(handoutOfCode(FIRST_VERSION)).toEqual({ ...usual, lines: usual.lines.slice(0, 2), planKey: 0 });
 });
 
 test('whatever mornings are given come back', () => {
@@ -87,7 +116,8 @@ test('one kind is not read as the other, a newer version is refused as such, and
   };
   expect(refusal(() => morningsOfCode(handoutCode(usual)))).toBe('bad-file');
   expect(refusal(() => handoutOfCode(morningsCode([])))).toBe('bad-file');
-  expect(refusal(() => handoutOfCode(codeOf(1, 2, ...bytes.slice(2))))).toBe('newer-version');
+  expect(refusal(() => handoutOfCode(codeOf(1, 3, ...bytes.slice(2))))).toBe('newer-version');
+  expect(refusal(() => handoutOfCode(codeOf(1, 0, ...bytes.slice(2))))).toBe('newer-version');
   expect(refusal(() => handoutOfCode(codeOf(...bytes, 0)))).toBe('bad-file');
   expect(refusal(() => handoutOfCode(codeOf(...bytes.slice(0, -1))))).toBe('bad-file');
   expect(refusal(() => morningsOfCode(codeOf(2, 1, 1, 0, 12, 0, 0)))).toBe('bad-file');

@@ -1,6 +1,15 @@
 import type { Side } from '@surae/analysis';
-import { type ClinicContact, endedWithPop, type PlanItem, setOf, soreLegs, type Visit } from '@surae/casebook';
-import type { Handout, HandoutLeg, Stiffness } from '@surae/exchange';
+import {
+  type ClinicContact,
+  type Entry,
+  endedWithPop,
+  type PlanItem,
+  setOf,
+  soreLegs,
+  type Visit,
+} from '@surae/casebook';
+import { type Handout, type HandoutLeg, type HandoutLine, isListed, planKey, type Stiffness } from '@surae/exchange';
+import { RUN_WHY_CHOICES } from '@surae/shared';
 import { scoreFigure } from '../result/score-figure.ts';
 import { toldOfEnd } from '../result/summary-sentence.ts';
 
@@ -21,8 +30,47 @@ function legOf(visit: Visit, side: Side): HandoutLeg | null {
   return { told: end === 'did' && atLeast ? 'at-least' : end, value, low, high };
 }
 
+function whole(value: number | null): number | null {
+  return value === null ? null : Math.round(value);
+}
+
+/** A line of a plan as it is taken home: whole numbers, and words only where no list says them. */
+function homeLine(item: PlanItem): HandoutLine {
+  const { of, code, what, side, from, until, sets, repetitions, load, tempo, painLimit, perWeek, run, why } = item;
+  const isOfList = isListed(item) || of === 'running';
+  const isWhyCode = why !== null && Object.hasOwn(RUN_WHY_CHOICES, why);
+  return {
+    of: isOfList ? of : 'words',
+    code: isListed(item) ? code : null,
+    what: isOfList ? '' : what,
+    side,
+    from,
+    until,
+    sets,
+    repetitions,
+    holdS: whole(item.holdS),
+    tempo: tempo === null ? null : { upS: whole(tempo.upS), topS: whole(tempo.topS), downS: whole(tempo.downS) },
+    restS: whole(item.restS),
+    load,
+    lowestFootDeg: whole(item.lowestFootDeg),
+    painLimit,
+    perWeek,
+    run:
+      run === null
+        ? null
+        : {
+            mostS: whole(run.mostS),
+            mostM: whole(run.mostM),
+            daysBetween: run.daysBetween,
+            runS: whole(run.runS),
+            walkS: whole(run.walkS),
+          },
+    why: of === 'running' && isWhyCode ? why : null,
+  };
+}
+
 /** What somebody takes home from a visit, without a name. Mornings are asked about the sore leg, or both. */
-export function handoutOf(visit: Visit, contact: ClinicContact | null, plan: readonly PlanItem[]): Handout {
+export function handoutOf(visit: Visit, contact: ClinicContact | null, plan: readonly Entry<PlanItem>[]): Handout {
   const sore = soreLegs(visit.sore);
   const told = (side: Side) => visit.history?.legs[side].irritability;
   const stiff = sore.flatMap((side) => STIFF[told(side)?.stiffness ?? ''] ?? []);
@@ -38,6 +86,7 @@ export function handoutOf(visit: Visit, contact: ClinicContact | null, plan: rea
     contact: contact === null ? null : { name: contact.name, telephone: contact.telephone },
     lines: visit.handOver?.lines ?? [],
     legs: { left: legOf(visit, 'left'), right: legOf(visit, 'right') },
-    plan: plan.map(({ what, side }) => ({ what, side })),
+    plan: plan.map(({ body }) => homeLine(body)),
+    planKey: planKey(plan.map(({ id }) => id)),
   };
 }

@@ -4,7 +4,6 @@ import {
   type HandoutLeg,
   handoutOfCode,
   type Morning,
-  morningsCode,
   type Stiffness,
 } from '@surae/exchange';
 import { HOME_WORDS, LEGS_WORDS, SCOPE_SENTENCES } from '@surae/shared';
@@ -14,22 +13,25 @@ import { legsStyle } from '../legs/legs-style.ts';
 import { redFlags } from '../legs/red-flags.ts';
 import '../parts/chip-choice.ts';
 import type { ChipChosen } from '../parts/chip-choice.ts';
-import '../parts/data-code.ts';
 import '../parts/number-scale.ts';
 import type { ScaleChosen } from '../parts/number-scale.ts';
 import { sheetElements } from '../parts/sheet-elements.ts';
 import '../parts/read-aloud.ts';
-import { saveFile } from '../result/save-file.ts';
+import { planLineText } from '../plan/plan-words.ts';
 import { capital } from '../result/value-words.ts';
 import { figurePart } from '../sheet/sheet.ts';
 import { base } from '../styles/base.ts';
 import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
 import { homeMarks } from './home-marks.ts';
+import './home-give.ts';
+import './home-running.ts';
+import './home-today.ts';
 import { type HomeMemory, keepMorning, keptMornings } from './kept-mornings.ts';
 import { confirmedLines, morningLine } from './morning-line.ts';
+import { runLimitOn } from './today-lines.ts';
 
-const pages = ['morning', 'legs', 'flare', 'numbers', 'give'] as const;
+const pages = ['morning', 'today', 'running', 'legs', 'flare', 'numbers', 'give'] as const;
 type Page = (typeof pages)[number];
 type Answers = { left?: number; right?: number };
 
@@ -74,14 +76,6 @@ export class HomePage extends LitElement {
         font-size: var(--size-3);
         line-height: 1.25;
       }
-      textarea {
-        background: var(--raised);
-        border: 1.5px solid var(--ink);
-        color: inherit;
-        font: inherit;
-        inline-size: 100%;
-        overflow-wrap: anywhere;
-      }
     `,
   ];
 
@@ -110,7 +104,7 @@ export class HomePage extends LitElement {
       <read-aloud of=${this.page}></read-aloud>
       ${this.body(handout)}
       <nav aria-label=${HOME_WORDS.pages.text}>
-        ${pages.map(
+        ${this.pagesOf(handout).map(
           (page) =>
             html`<button type="button" aria-pressed=${page === this.page} @click=${() => this.go(page)}>
               ${HOME_WORDS[page].text}
@@ -119,6 +113,11 @@ export class HomePage extends LitElement {
       </nav>
       <p class="quiet">${HOME_WORDS.private.text}</p>
     </main>`;
+  }
+
+  /** Runs have a page only where a clinician confirmed a limit for today. */
+  private pagesOf(handout: Handout): readonly Page[] {
+    return pages.filter((page) => page !== 'running' || runLimitOn(handout, this.today()) !== undefined);
   }
 
   private go(page: Page): void {
@@ -152,8 +151,12 @@ export class HomePage extends LitElement {
             ${(['can-day', 'can-other', 'can-not'] as const).map((code) => html`<li>${LEGS_WORDS[code].text}</li>`)}
           </ul>
           <p class="quiet">${SCOPE_SENTENCES.scope.text}</p>`;
+      case 'today':
+        return html`<home-today .handout=${handout} .memory=${this.memory} day=${this.today()}></home-today>`;
+      case 'running':
+        return html`<home-running .handout=${handout} .memory=${this.memory} day=${this.today()}></home-running>`;
       case 'give':
-        return this.give();
+        return html`<home-give .memory=${this.memory} day=${this.today()}></home-give>`;
     }
   }
 
@@ -226,10 +229,7 @@ export class HomePage extends LitElement {
         plan.length === 0
           ? html`<p>${HOME_WORDS['plan-none'].text}</p>`
           : html`<ul>
-              ${plan.map(
-                ({ what, side }) =>
-                  html`<li>${fill(HOME_WORDS['plan-line'], { what, side: HOME_WORDS[side].text })}</li>`,
-              )}
+              ${plan.map((line) => html`<li>${planLineText(line)}</li>`)}
             </ul>`
       }
     `;
@@ -249,22 +249,5 @@ export class HomePage extends LitElement {
         ${contact === null ? HOME_WORDS['flare-ask'].text : fill(HOME_WORDS['flare-ring'], { ...contact })}
       </li>
     </ol>`;
-  }
-
-  private give(): TemplateResult {
-    const mornings = keptMornings(this.memory);
-    if (mornings.length === 0) return html`<p>${HOME_WORDS['give-none'].text}</p>`;
-    const code = morningsCode(mornings);
-    const name = `surae-mornings-${this.today().replaceAll('-', '')}.txt`;
-    return html`
-      <p>${fill(HOME_WORDS['give-explain'], { count: mornings.length })}</p>
-      <button type="button" @click=${() => saveFile({ name, type: 'text/plain', content: `${code}\n` })}>
-        ${HOME_WORDS['give-file'].text}
-      </button>
-      <h2>${HOME_WORDS['give-code'].text}</h2>
-      <data-code .text=${code} label=${HOME_WORDS['code-label'].text} too-long=${HOME_WORDS['code-long'].text}></data-code>
-      <h2 id="text">${HOME_WORDS['give-text'].text}</h2>
-      <textarea readonly rows="3" aria-labelledby="text" .value=${code}></textarea>
-    `;
   }
 }

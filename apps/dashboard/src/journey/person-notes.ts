@@ -1,5 +1,6 @@
 import {
   type ClinicContact,
+  type DoneItem,
   type Entry,
   entryOf,
   type MorningCheck,
@@ -7,6 +8,7 @@ import {
   planFacts,
   planItemSchema,
   planOpenBlocks,
+  type Run,
   type Visit,
 } from '@surae/casebook';
 import type { PlanRuleCode } from '@surae/shared';
@@ -77,6 +79,17 @@ export class PersonNotes {
     const { left, right } = morning.pain;
     const body = { ...morning, pain: { left, right } };
     await this.hand.add({ kind: 'morning-check', schema: 1, about: personId, body });
+    await this.remove(replaces, 'told-anew');
+  }
+
+  /** What was written down at home, in place of what is said to be replaced. */
+  async keepFromHome(
+    personId: string,
+    entry: { readonly kind: 'done-item'; readonly body: DoneItem } | { readonly kind: 'run'; readonly body: Run },
+    replaces: readonly string[],
+  ): Promise<void> {
+    const body = JSON.parse(JSON.stringify(entry.body)) as Json;
+    await this.hand.add({ kind: entry.kind, schema: 1, about: personId, body });
     await this.remove(replaces, 'told-anew');
   }
 

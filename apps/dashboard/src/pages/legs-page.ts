@@ -104,8 +104,7 @@ export class LegsPage extends LitElement {
   /** The address at which somebody opens their own pages: everything that they show stands in it. */
   private async addressOf(visit: Visit, contact: ClinicContact | null): Promise<string> {
     const plan = planAfterVisit(await this.book.log.documents(visit.personId), visit);
-    const items = plan.map(({ body }) => body);
-    return `${location.origin}${location.pathname}#/mine/${handoutCode(handoutOf(visit, contact, items))}`;
+    return `${location.origin}${location.pathname}#/mine/${handoutCode(handoutOf(visit, contact, plan))}`;
   }
 
   protected override firstUpdated(): void {

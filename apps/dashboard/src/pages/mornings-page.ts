@@ -1,12 +1,16 @@
 import { consume } from '@lit/context';
-import { ExchangeError, type Morning, morningsOfCode } from '@surae/exchange';
-import { FRAME_WORDS, HOME_WORDS, MORNINGS_IN_WORDS } from '@surae/shared';
+import type { DoneItem, Run } from '@surae/casebook';
+import { type Diary, diaryOfCode, ExchangeError } from '@surae/exchange';
+import { FRAME_WORDS, HOME_TODAY_WORDS, HOME_WORDS, MORNINGS_IN_WORDS, PLAN_LINE_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { bookContext, clockContext, type HostClock } from '../contexts/capabilities.ts';
+import { type GivenEntry, givenDone, givenRuns } from '../home/taken-diary.ts';
 import { checkOf, type GivenMorning, givenMornings } from '../home/taken-mornings.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { fieldBox, fileFieldStyle } from '../parts/field-style.ts';
+import { keptAround } from '../plan/plan-so-far.ts';
+import { shortNumber } from '../plan/plan-words.ts';
 import { hashOf } from '../route.ts';
 import { base } from '../styles/base.ts';
 import { dayOf } from '../words/dates.ts';
@@ -50,6 +54,8 @@ export class MorningsPage extends LitElement {
   @consume({ context: clockContext }) private readonly clock!: HostClock;
   @state() private name: string | undefined | null;
   @state() private given: readonly GivenMorning[] = [];
+  @state() private done: readonly GivenEntry<DoneItem>[] = [];
+  @state() private runs: readonly GivenEntry<Run>[] = [];
   @state() private chosen: ReadonlySet<string> = new Set();
   @state() private said = '';
 
@@ -78,14 +84,15 @@ export class MorningsPage extends LitElement {
         </div>
       </div>
       <p class="voice" role="status">${this.said}</p>
-      ${this.given.length === 0 ? nothing : this.list()}
+      ${this.given.length + this.done.length + this.runs.length === 0 ? nothing : this.list()}
       <p><a class="button" href=${hashOf({ page: 'start' })}>${words.back.text}</a></p>
     `;
   }
 
   private list(): TemplateResult {
     return html`<ul>
-        ${this.given.map((one) => this.line(one))}
+        ${this.given.map((one) => this.line(one))} ${this.done.map((one) => this.doneLine(one))}
+        ${this.runs.map((one) => this.runLine(one))}
       </ul>
       <button class="main" type="button" ?disabled=${this.chosen.size === 0} @click=${() => void this.keep()}>
         ${MORNINGS_IN_WORDS.keep.text}
@@ -101,15 +108,42 @@ export class MorningsPage extends LitElement {
       right: right ?? open,
       stiffness: HOME_WORDS[stiffness].text,
     });
+    return this.ticked(day, told, state);
+  }
+
+  private doneLine({ key, body, state }: GivenEntry<DoneItem>): TemplateResult {
+    const words = MORNINGS_IN_WORDS;
+    const { on, what, side, sets, painDuring } = body;
+    const open = words['not-asked'].text;
+    const legs = PLAN_LINE_WORDS[side].text;
+    const told = { day: dayOf(on), what, legs, sets: sets ?? open, pain: painDuring ?? open };
+    return this.ticked(key, fill(words.done, told), state);
+  }
+
+  private runLine({ key, body, state }: GivenEntry<Run>): TemplateResult {
+    const words = MORNINGS_IN_WORDS;
+    const { on, durationS, distanceM, pain } = body;
+    const open = words['not-asked'].text;
+    const size =
+      distanceM === null
+        ? fill(HOME_TODAY_WORDS['run-minutes'], { value: shortNumber((durationS ?? 0) / 60) })
+        : fill(HOME_TODAY_WORDS['run-way'], { value: shortNumber(distanceM / 1000) });
+    const told = { day: dayOf(on), size, left: pain.left ?? open, right: pain.right ?? open };
+    return this.ticked(key, fill(words.run, told), state);
+  }
+
+  private ticked(key: string, told: string, state: GivenEntry<unknown>['state']): TemplateResult {
     return html`<li>
       <label>
         <input
           type="checkbox"
-          .checked=${this.chosen.has(day)}
-          ?disabled=${state === 'same'}
-          @change=${() => this.turn(day)}
+          .checked=${this.chosen.has(key)}
+          ?disabled=${state === 'same' || state === 'no-plan'}
+          @change=${() => this.turn(key)}
         />
-        <span>${told} <span class=${state === 'new' ? 'quiet' : 'voice'}>(${words[state].text})</span></span>
+        <span>
+          ${told} <span class=${state === 'new' ? 'quiet' : 'voice'}>(${MORNINGS_IN_WORDS[state].text})</span>
+        </span>
       </label>
     </li>`;
   }
@@ -127,32 +161,49 @@ export class MorningsPage extends LitElement {
 
   /** What nothing stands against is ticked; the rest waits for an answer. */
   private async look(text: string): Promise<void> {
-    this.given = [];
-    let mornings: readonly Morning[];
+    [this.given, this.done, this.runs] = [[], [], []];
+    let diary: Diary;
     try {
-      mornings = morningsOfCode(text);
+      diary = diaryOfCode(text);
     } catch (error) {
       const isNewer = error instanceof ExchangeError && error.code === 'newer-version';
       this.said = MORNINGS_IN_WORDS[isNewer ? 'newer' : 'not-read'].text;
       return;
     }
-    const kept = await this.book.notes.mornings(this.personId);
-    this.given = givenMornings(mornings, kept, this.clock.isoNow().slice(0, 10));
-    this.chosen = new Set(this.given.flatMap(({ state, morning }) => (state === 'new' ? [morning.day] : [])));
+    const [kept, documents] = await Promise.all([
+      this.book.notes.mornings(this.personId),
+      this.book.log.documents(this.personId),
+    ]);
+    const { plans, doneItems, runs } = keptAround(documents, this.personId);
+    const today = this.clock.isoNow().slice(0, 10);
+    this.given = givenMornings(diary.mornings, kept, today);
+    this.done = givenDone(diary.done, doneItems, plans, today);
+    this.runs = givenRuns(diary.runs, runs, today);
+    this.chosen = new Set([
+      ...this.given.flatMap(({ state, morning }) => (state === 'new' ? [morning.day] : [])),
+      ...[...this.done, ...this.runs].flatMap(({ state, key }) => (state === 'new' ? [key] : [])),
+    ]);
     this.said = '';
   }
 
   private async keep(): Promise<void> {
-    const taken = this.given.filter(({ morning }) => this.chosen.has(morning.day));
+    const { personId, chosen } = this;
+    const { notes } = this.book;
     try {
-      for (const { morning, replaces } of taken) {
-        await this.book.notes.keepMorning(this.personId, checkOf(morning), replaces);
+      for (const { morning, replaces } of this.given.filter((one) => chosen.has(one.morning.day))) {
+        await notes.keepMorning(personId, checkOf(morning), replaces);
+      }
+      for (const { body, replaces } of this.done.filter(({ key }) => chosen.has(key))) {
+        await notes.keepFromHome(personId, { kind: 'done-item', body }, replaces);
+      }
+      for (const { body, replaces } of this.runs.filter(({ key }) => chosen.has(key))) {
+        await notes.keepFromHome(personId, { kind: 'run', body }, replaces);
       }
     } catch {
       this.said = MORNINGS_IN_WORDS['not-kept'].text;
       return;
     }
-    this.given = [];
-    this.said = fill(MORNINGS_IN_WORDS.kept, { count: taken.length });
+    [this.given, this.done, this.runs] = [[], [], []];
+    this.said = fill(MORNINGS_IN_WORDS.kept, { count: chosen.size });
   }
 }

@@ -1,5 +1,12 @@
 import type { PlanFacts, PlanItem } from '@surae/casebook';
-import { EXERCISES, PLAN_RULE_SENTENCES, PLAN_RULES, PLAN_WORDS, type PlanRuleCode } from '@surae/shared';
+import {
+  EXERCISES,
+  PLAN_RULE_SENTENCES,
+  PLAN_RULES,
+  PLAN_WORDS,
+  type PlanRuleCode,
+  RUN_WHY_CHOICES,
+} from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { footPicture } from '../plan/foot-picture.ts';
@@ -21,6 +28,8 @@ import type { Stepped } from './number-stepper.ts';
 export type LineChanged = CustomEvent<PlanItem>;
 
 const sides = (['left', 'right', 'both'] as const).map((value) => ({ value, text: PLAN_WORDS[value].text }));
+
+const whys = Object.entries(RUN_WHY_CHOICES).map(([value, { text }]) => ({ value, text }));
 
 /** One line of a plan with its numbers, folded under what it tells. Tells `line-changed` and `line-removed`. */
 @customElement('plan-line-form')
@@ -82,7 +91,7 @@ export class PlanLineForm extends LitElement {
     return html`<details ?open=${this.opened}>
       <summary>${summary}</summary>
       <div class="inside">
-        ${this.legs()} ${this.rules()}
+        ${this.legs()} ${this.why()} ${this.rules()}
         <div class="numbers">${planNumbers(item, this.facts).map((number) => this.stepper(number))}</div>
         ${this.tension()} ${this.range()} ${this.out(name)}
       </div>
@@ -110,6 +119,19 @@ export class PlanLineForm extends LitElement {
       .chips=${sides}
       .value=${item.side}
       @chip-chosen=${({ detail }: ChipChosen) => this.tell(forSide(item, detail as PlanSide, this.facts))}
+    ></chip-choice>`;
+  }
+
+  /** Why runs have their limit, as the patient reads it. */
+  private why(): TemplateResult | typeof nothing {
+    const { item } = this;
+    if (item.of !== 'running') return nothing;
+    return html`<chip-choice
+      legend=${PLAN_WORDS['run-why'].text}
+      open=${PLAN_WORDS['run-why-none'].text}
+      .chips=${whys}
+      .value=${item.why}
+      @chip-chosen=${({ detail }: ChipChosen<string | null>) => this.tell({ ...item, why: detail })}
     ></chip-choice>`;
   }
 

@@ -31,13 +31,28 @@ export function planSoFar(
  * before the plan was asked, and none where it was ended.
  */
 export function planAfterVisit(documents: readonly StoredDocument[], visit: Visit): readonly Entry<PlanItem>[] {
-  const { id, personId, plan, planEnded, begunAt } = visit;
-  const person = plan === undefined || planEnded === true ? undefined : personIn(documents, personId);
-  if (person === undefined) return [];
+  const person = personIn(documents, visit.personId);
+  return person === undefined ? [] : planGivenIn(person, visit);
+}
+
+function planGivenIn(person: CasebookPerson, visit: Visit): readonly Entry<PlanItem>[] {
+  const { id, plan, planEnded, begunAt } = visit;
+  if (plan === undefined || planEnded === true) return [];
   const own = (plan ?? []).flatMap((itemId) => person.planItems.filter((one) => one.id === itemId));
   if ((plan ?? []).length > 0) return own.filter(({ body }) => body.decision !== 'declined');
   const visits = person.visits.filter(
     (one) => one.visit.id !== id && Date.parse(one.visit.begunAt) <= Date.parse(begunAt),
   );
   return planOf({ visits, planItems: person.planItems }, begunAt.slice(0, 10))?.items ?? [];
+}
+
+/** What came from home is held against: the plans that were ever taken home, and what is kept of exercises and runs. */
+export function keptAround(
+  documents: readonly StoredDocument[],
+  personId: string,
+): Pick<CasebookPerson, 'doneItems' | 'runs'> & { readonly plans: readonly (readonly Entry<PlanItem>[])[] } {
+  const person = personIn(documents, personId);
+  if (person === undefined) return { doneItems: [], runs: [], plans: [] };
+  const plans = person.visits.map(({ visit }) => planGivenIn(person, visit)).filter((plan) => plan.length > 0);
+  return { doneItems: person.doneItems, runs: person.runs, plans };
 }

@@ -69,7 +69,7 @@ export function rangeWords({ of, lowestFootDeg: lowest }: Pick<PlanTold, 'of' | 
 }
 
 /** How often. */
-function oftenWords({ perWeek }: Pick<PlanTold, 'perWeek'>): readonly string[] {
+export function oftenWords({ perWeek }: Pick<PlanTold, 'perWeek'>): readonly string[] {
   if (perWeek === null) return [];
   if (perWeek === 7) return [words['every-day'].text];
   if (perWeek === 14) return [words['twice-a-day'].text];

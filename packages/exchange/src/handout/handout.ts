@@ -1,5 +1,7 @@
 import { ExchangeError } from '../errors.ts';
 import { CodeReader, CodeWriter } from './code-bytes.ts';
+import { dayOf, daysOf } from './code-day.ts';
+import { type HandoutLine, readLine, wordsHome, writeLine } from './plan-code.ts';
 import { openedCode, sealedCode } from './sealed-code.ts';
 
 const asked = ['left', 'right', 'both'] as const;
@@ -29,7 +31,10 @@ export interface Handout {
   /** codes of the sentences that a clinician confirmed for the mornings */
   readonly lines: readonly string[];
   readonly legs: { readonly left: HandoutLeg | null; readonly right: HandoutLeg | null };
-  readonly plan: readonly { readonly what: string; readonly side: (typeof asked)[number] }[];
+  /** what a clinician confirmed, in its order */
+  readonly plan: readonly HandoutLine[];
+  /** by which what is done at home names the plan; 0 where there is none, and in codes of version 1 */
+  readonly planKey: number;
 }
 
 /** One morning: pain at the first steps of each leg that was asked about, and stiffness. */
@@ -41,36 +46,42 @@ export interface Morning {
   readonly stiffness: Stiffness;
 }
 
-const KINDS = { handout: 1, mornings: 2 } as const;
-const VERSION = 1;
-const DAY_MS = 86_400_000;
-const FIRST_DAY = Date.UTC(2020, 0, 1);
+const KINDS = { handout: 1, mornings: 2, diary: 3 } as const;
+type Kind = keyof typeof KINDS;
+/** newest version of each kind that this software writes and reads */
+const VERSIONS: Readonly<Record<Kind, number>> = { handout: 2, mornings: 1, diary: 1 };
 
-function daysOf(day: string): number {
-  return Math.round((Date.parse(`${day}T00:00:00Z`) - FIRST_DAY) / DAY_MS);
+/** A code of a kind, begun with its kind and version. */
+export function begunCode(kind: Kind): CodeWriter {
+  return new CodeWriter().number(KINDS[kind]).number(VERSIONS[kind]);
 }
 
-function dayOf(days: number): string {
-  const at = new Date(FIRST_DAY + days * DAY_MS);
-  if (days > 100_000) throw new ExchangeError('bad-file', { file: 'code', expected: 'a day', actual: String(days) });
-  return at.toISOString().slice(0, 10);
-}
-
-function begun(kind: keyof typeof KINDS): CodeWriter {
-  return new CodeWriter().number(KINDS[kind]).number(VERSION);
-}
-
-function opened(text: string, kind: keyof typeof KINDS): CodeReader {
+/** A code of one of these kinds, opened behind its version. */
+export function openedCodeOf(
+  text: string,
+  kinds: readonly Kind[],
+): { readonly reader: CodeReader; readonly kind: Kind; readonly version: number } {
   const reader = new CodeReader(openedCode(text));
   const found = reader.number();
-  if (found !== KINDS[kind]) {
-    throw new ExchangeError('bad-file', { file: 'code', expected: kind, actual: `kind ${found}` });
+  const kind = kinds.find((one) => KINDS[one] === found);
+  if (kind === undefined) {
+    throw new ExchangeError('bad-file', { file: 'code', expected: kinds.join(' or '), actual: `kind ${found}` });
   }
   const version = reader.number();
-  if (version !== VERSION) {
-    throw new ExchangeError('newer-version', { file: 'code', expected: `version ${VERSION}`, actual: `${version}` });
+  if (version < 1 || version > VERSIONS[kind]) {
+    throw new ExchangeError('newer-version', {
+      file: 'code',
+      expected: `version ${VERSIONS[kind]}`,
+      actual: `${version}`,
+    });
   }
-  return reader;
+  return { reader, kind, version };
+}
+
+/** A line of a code of version 1: words, and for which leg. */
+function firstLine(reader: CodeReader, day: string): HandoutLine {
+  const side = reader.oneOf(asked);
+  return wordsHome(reader.text(), side, day);
 }
 
 function writeLeg(writer: CodeWriter, leg: HandoutLeg | null): void {
@@ -97,9 +108,9 @@ function readStiffness(place: number | null): Stiffness | null {
 /**
  * What somebody takes home as a text that fits into an address or a code for a camera.
  *
- * Bytes, then two bytes of a check, as base64url. The bytes: kind 1, version 1, day since 1 January 2020, legs asked about (0
+ * Bytes, then two bytes of a check, as base64url. The bytes: kind 1, version 2, day since 1 January 2020, legs asked about (0
  * left, 1 right, 2 both), usual pain left and right and usual stiffness, 1 and name and telephone or 0, codes of sentences, left
- * leg, right leg (end, value, bounds), plan. A number takes seven bits a byte, the lowest first; a text is its length and UTF-8;
+ * leg, right leg (end, value, bounds), key of the plan, plan (see `writeLine`; version 1: leg and words of each line, and no key). A number takes seven bits a byte, the lowest first; a text is its length and UTF-8;
  * what may be missing is one more than it is, or 0; a list is its length and its items.
  *
  * @param handout - whole numbers from 0, a day from 2020 on [-]
@@ -107,8 +118,8 @@ function readStiffness(place: number | null): Stiffness | null {
  * Source: ours; check: CRC-16 with polynomial 0x1021 from 0xffff; letters: RFC 4648, section 5
  */
 export function handoutCode(handout: Handout): string {
-  const { day, usual, contact, lines, legs, plan } = handout;
-  const writer = begun('handout').number(daysOf(day)).number(asked.indexOf(handout.asked));
+  const { day, usual, contact, lines, legs, plan, planKey } = handout;
+  const writer = begunCode('handout').number(daysOf(day)).number(asked.indexOf(handout.asked));
   writer.maybe(usual.left).maybe(usual.right);
   writer.maybe(usual.stiffness === null ? null : stiff.indexOf(usual.stiffness));
   writer.number(contact === null ? 0 : 1);
@@ -116,7 +127,7 @@ export function handoutCode(handout: Handout): string {
   writer.list(lines, (line) => writer.text(line));
   writeLeg(writer, legs.left);
   writeLeg(writer, legs.right);
-  writer.list(plan, ({ what, side }) => writer.number(asked.indexOf(side)).text(what));
+  writer.number(planKey).list(plan, (line) => writeLine(writer, line));
   return sealedCode(writer.written());
 }
 
@@ -126,24 +137,37 @@ export function handoutCode(handout: Handout): string {
  * @throws {@link ExchangeError} `bad-file` for a damaged or another text; `newer-version` for one that this software cannot read
  */
 export function handoutOfCode(text: string): Handout {
-  const reader = opened(text, 'handout');
+  const { reader, version } = openedCodeOf(text, ['handout']);
   const day = dayOf(reader.number());
   const legsAsked = reader.oneOf(asked);
   const usual = { left: reader.maybe(), right: reader.maybe(), stiffness: readStiffness(reader.maybe()) };
   const contact = reader.number() === 0 ? null : { name: reader.text(), telephone: reader.text() };
   const lines = reader.list(() => reader.text());
   const legs = { left: readLeg(reader), right: readLeg(reader) };
-  const plan = reader.list(() => ({ side: reader.oneOf(asked), what: reader.text() }));
+  const planKey = version === 1 ? 0 : reader.number();
+  const plan = reader.list(() => (version === 1 ? firstLine(reader, day) : readLine(reader)));
   reader.end();
-  return { day, asked: legsAsked, usual, contact, lines, legs, plan };
+  return { day, asked: legsAsked, usual, contact, lines, legs, plan, planKey };
+}
+
+/** Writes one morning: day, pain left and right, stiffness. */
+export function writeMorning(writer: CodeWriter, { day, left, right, stiffness }: Morning): void {
+  writer.number(daysOf(day)).maybe(left).maybe(right).number(stiff.indexOf(stiffness));
+}
+
+/** Reads one; a pain beyond 10 is refused. */
+export function readMorning(reader: CodeReader): Morning {
+  const day = dayOf(reader.number());
+  const [left, right] = [reader.maybe(), reader.maybe()];
+  const most = Math.max(left ?? 0, right ?? 0);
+  if (most > 10) throw new ExchangeError('bad-file', { file: 'code', expected: 'pain of 0 to 10', actual: `${most}` });
+  return { day, left, right, stiffness: reader.oneOf(stiff) };
 }
 
 /** Mornings as a text, in the way of {@link handoutCode}: kind 2, version 1, each a day, pain left and right, stiffness. */
 export function morningsCode(mornings: readonly Morning[]): string {
-  const writer = begun('mornings');
-  writer.list(mornings, ({ day, left, right, stiffness }) =>
-    writer.number(daysOf(day)).maybe(left).maybe(right).number(stiff.indexOf(stiffness)),
-  );
+  const writer = begunCode('mornings');
+  writer.list(mornings, (one) => writeMorning(writer, one));
   return sealedCode(writer.written());
 }
 
@@ -153,18 +177,8 @@ export function morningsCode(mornings: readonly Morning[]): string {
  * @throws {@link ExchangeError} `bad-file` for a damaged or another text, or pain beyond 10; `newer-version` as above
  */
 export function morningsOfCode(text: string): Morning[] {
-  const reader = opened(text, 'mornings');
-  const mornings = reader.list(() => ({
-    day: dayOf(reader.number()),
-    left: reader.maybe(),
-    right: reader.maybe(),
-    stiffness: reader.oneOf(stiff),
-  }));
+  const { reader } = openedCodeOf(text, ['mornings']);
+  const mornings = reader.list(() => readMorning(reader));
   reader.end();
-  for (const { left, right } of mornings) {
-    const most = Math.max(left ?? 0, right ?? 0);
-    if (most > 10)
-      throw new ExchangeError('bad-file', { file: 'code', expected: 'pain of 0 to 10', actual: `${most}` });
-  }
   return mornings;
 }

@@ -13,6 +13,12 @@ function checkOf(bytes: Uint8Array): readonly [number, number] {
   return [crc >> 8, crc & 0xff];
 }
 
+/** The same as one number. */
+export function checkNumber(bytes: Uint8Array): number {
+  const [high, low] = checkOf(bytes);
+  return 256 * high + low;
+}
+
 /** Bytes as a text for an address or a code to be read by a camera, with a check at its end. */
 export function sealedCode(bytes: Uint8Array): string {
   const all = [...bytes, ...checkOf(bytes)];

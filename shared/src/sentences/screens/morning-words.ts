@@ -9,10 +9,12 @@ export const HOME_WORDS = sentences('screen.home', {
   'read-aloud': 'Read this page to me',
   'read-stop': 'Stop reading',
   morning: 'This morning',
+  today: 'Today',
+  running: 'Running',
   legs: 'My two legs',
   flare: 'If it flares',
   numbers: 'What these numbers can and cannot say',
-  give: 'Give my mornings to the clinic',
+  give: 'Give what I wrote down to the clinic',
   day: 'From your visit on {day}',
   plan: 'What you agreed on',
   'plan-line': '{what}: {side}',
@@ -42,8 +44,9 @@ export const HOME_WORDS = sentences('screen.home', {
   'flare-ring': 'Ask {name}, {telephone}, and say what you wrote down this morning.',
   'flare-ask': 'Ask your clinic, and say what you wrote down this morning.',
 
-  'give-none': 'No morning is written down yet.',
-  'give-explain': 'Mornings on this device: {count}. They leave it only when you give them. No name is in them.',
+  'give-none': 'Nothing is written down yet.',
+  'give-explain':
+    'On this device: mornings {mornings}, exercises {done}, runs {runs}. They leave it only when you give them. No name is in them.',
   'give-file': 'Save as a file',
   'give-code': 'A code that your clinic can read',
   'give-text': 'Or this text, to copy',
@@ -52,6 +55,8 @@ export const HOME_WORDS = sentences('screen.home', {
   'code-title': 'For your own phone',
   'code-explain':
     'The code holds the page itself: the day, the results, the plan, whom to ring. No name is in it, and nothing is sent.',
+  'not-told': 'leave it open',
+  'give-long': 'This is too much for a code. Save it as a file, or copy the text.',
   'code-long': 'This is too much for a code. Print the page, or save it as a file.',
 });
 
@@ -75,18 +80,21 @@ export const MORNING_CHOICES: Sentences<keyof typeof lines> = Object.fromEntries
 
 /** Words of the page where a clinic takes mornings in. */
 export const MORNINGS_IN_WORDS = sentences('screen.mornings-in', {
-  title: 'Mornings from home',
-  link: 'Take in mornings from home',
+  title: 'What comes from home',
+  link: 'Take in what comes from home',
   text: 'Text that was given',
   file: 'Or a file',
   look: 'Look at it',
-  'not-read': 'This is no list of mornings, or it is damaged.',
+  'not-read': 'This is nothing that was written down at home, or it is damaged.',
   newer: 'A newer version wrote this.',
   new: 'new',
   same: 'there already',
   other: 'another answer for this day is there: take this one instead',
   future: 'this day is still to come: take it all the same',
   line: '{day}: left {left}, right {right}, stiff {stiffness}',
+  done: '{day}: {what}, {legs}, sets {sets}, pain {pain}',
+  run: '{day}: run of {size}, pain left {left}, right {right}',
+  'no-plan': 'no plan of this person holds it',
   'not-asked': 'not asked',
   keep: 'Keep those ticked',
   kept: 'Kept: {count}.',

@@ -17,6 +17,8 @@ export const PLAN_WORDS = sentences('screen.plan', {
   'add-explain':
     'Each begins from common numbers (common practice, no source). Look at each number before you keep it.',
   'add-run': 'Running',
+  'run-why': 'Why this limit, as the patient reads it',
+  'run-why-none': 'not said',
   'by-time': 'Limit by minutes',
   'by-way': 'Limit by kilometres',
   advice: 'Advice',

@@ -1,5 +1,6 @@
 import { comparisonStates } from './comparison-states.ts';
 import { courseStates } from './course-states.ts';
+import { homeStates } from './home-states.ts';
 import { clinicStates, fileStates, sensorStates } from './other-states.ts';
 import { pushStates } from './push-states.ts';
 import type { State } from './state.ts';
@@ -14,5 +15,6 @@ export const allStates: readonly State[] = [
   ...comparisonStates,
   ...sensorStates,
   ...fileStates,
+  ...homeStates,
   ...clinicStates,
 ];

@@ -12,6 +12,7 @@ export type Area =
   | 'comparisons'
   | 'sensors'
   | 'files'
+  | 'home'
   | 'clinic';
 
 /** A page in a state of its own. */

@@ -1,0 +1,110 @@
+import { EXERCISES } from '@surae/shared';
+import { ExchangeError } from '../errors.ts';
+import { utf8 } from '../utf8.ts';
+import type { CodeReader, CodeWriter } from './code-bytes.ts';
+import { dayOf, daysOf } from './code-day.ts';
+import { begunCode, type Morning, openedCodeOf, readMorning, writeMorning } from './handout.ts';
+import { checkNumber, sealedCode } from './sealed-code.ts';
+
+const sides = ['left', 'right', 'both'] as const;
+const exercises = EXERCISES.map(({ code }) => code);
+
+/** What was done of one exercise on a day. */
+export interface DoneAtHome {
+  /** by the calendar of the place where it was told */
+  readonly day: string;
+  /** of the plan that it is of, see {@link planKey}, and the place of its line there */
+  readonly planKey: number;
+  readonly place: number;
+  /** code of the exercise, for whom the plan is not at hand */
+  readonly code: string;
+  readonly side: (typeof sides)[number];
+  readonly sets: number;
+  /** worst pain in it, 0 to 10; null was not told */
+  readonly pain: number | null;
+}
+
+/** A run on a day: by time or by way, and the worst pain of each leg in it; null was not told. */
+export interface RunAtHome {
+  readonly day: string;
+  /** whole seconds and metres */
+  readonly durationS: number | null;
+  readonly distanceM: number | null;
+  readonly left: number | null;
+  readonly right: number | null;
+}
+
+/** What somebody wrote down at home. */
+export interface Diary {
+  readonly mornings: readonly Morning[];
+  readonly done: readonly DoneAtHome[];
+  readonly runs: readonly RunAtHome[];
+}
+
+/** A short number of the plan that these documents are: what is done at home names it, and no id leaves. */
+export function planKey(ids: readonly string[]): number {
+  return ids.length === 0 ? 0 : checkNumber(utf8(ids.join(' ')));
+}
+
+function writeDone(writer: CodeWriter, { day, planKey: key, place, code, side, sets, pain }: DoneAtHome): void {
+  writer.number(daysOf(day)).number(key).number(place).number(exercises.indexOf(code)).number(sides.indexOf(side));
+  writer.number(sets).maybe(pain);
+}
+
+function readDone(reader: CodeReader): DoneAtHome {
+  const [day, key, place] = [dayOf(reader.number()), reader.number(), reader.number()];
+  const code = reader.oneOf(exercises);
+  return {
+    day,
+    planKey: key,
+    place,
+    code,
+    side: reader.oneOf(sides),
+    sets: reader.number(),
+    pain: painOf(reader.maybe()),
+  };
+}
+
+function writeRun(writer: CodeWriter, { day, durationS, distanceM, left, right }: RunAtHome): void {
+  writer.number(daysOf(day)).maybe(durationS).maybe(distanceM).maybe(left).maybe(right);
+}
+
+function readRun(reader: CodeReader): RunAtHome {
+  const day = dayOf(reader.number());
+  const [durationS, distanceM] = [reader.maybe(), reader.maybe()];
+  return { day, durationS, distanceM, left: painOf(reader.maybe()), right: painOf(reader.maybe()) };
+}
+
+function painOf(value: number | null): number | null {
+  if (value !== null && value > 10) {
+    throw new ExchangeError('bad-file', { file: 'code', expected: 'pain of 0 to 10', actual: String(value) });
+  }
+  return value;
+}
+
+/**
+ * What somebody wrote down at home as a text that can be given back: kind 3, version 1, then mornings, what was done of exercises
+ * and runs, in the way of `handoutCode`.
+ */
+export function diaryCode({ mornings, done, runs }: Diary): string {
+  const writer = begunCode('diary');
+  writer.list(mornings, (one) => writeMorning(writer, one));
+  writer.list(done, (one) => writeDone(writer, one));
+  writer.list(runs, (one) => writeRun(writer, one));
+  return sealedCode(writer.written());
+}
+
+/**
+ * What such a text holds; one of mornings alone, as pages before gave it, is read too.
+ *
+ * @throws {@link ExchangeError} `bad-file` for a damaged or another text, or pain beyond 10; `newer-version` for a later version
+ */
+export function diaryOfCode(text: string): Diary {
+  const { reader, kind } = openedCodeOf(text, ['diary', 'mornings']);
+  const mornings = reader.list(() => readMorning(reader));
+  const isWhole = kind === 'diary';
+  const done = isWhole ? reader.list(() => readDone(reader)) : [];
+  const runs = isWhole ? reader.list(() => readRun(reader)) : [];
+  reader.end();
+  return { mornings, done, runs };
+}

@@ -1,0 +1,50 @@
+import { EXERCISE_WORDS, HOME_TODAY_WORDS, HOME_WORDS, type Sentence } from '@surae/shared';
+import { homeHash } from '../../../support/home-address.ts';
+import type { Stand, State } from './state.ts';
+
+/** What somebody takes home: another page than the clinic's, at an address of its own. */
+export const homeStates: readonly State[] = [
+  { name: 'home-morning', area: 'home', reach: open },
+  { name: 'home-today', area: 'home', reach: (at) => show(at, HOME_WORDS.today) },
+  { name: 'home-today-set', area: 'home', reach: doSet },
+  { name: 'home-today-hold', area: 'home', reach: showHold },
+  { name: 'home-running', area: 'home', reach: (at) => show(at, HOME_WORDS.running) },
+  { name: 'home-running-written', area: 'home', reach: writeRun },
+  { name: 'home-legs', area: 'home', reach: (at) => show(at, HOME_WORDS.legs) },
+  { name: 'home-give', area: 'home', reach: (at) => show(at, HOME_WORDS.give) },
+  { name: 'home-left', area: 'home', reach: leave },
+];
+
+async function open({ page, origin }: Stand): Promise<void> {
+  await page.goto(`${origin}/${homeHash()}`);
+  await page.locator('home-page h1').waitFor();
+}
+
+async function show({ page }: Stand, { text }: Sentence): Promise<void> {
+  await page.locator('home-page nav').getByRole('button', { name: text, exact: true }).click();
+  await page.getByRole('heading', { name: text, exact: true }).waitFor();
+}
+
+async function doSet({ page }: Stand): Promise<void> {
+  await page.getByRole('button', { name: HOME_TODAY_WORDS['one-set-done'].text }).click();
+  await page.getByText('Sets left: 2 of 3').waitFor();
+}
+
+async function showHold({ page }: Stand): Promise<void> {
+  await page.getByRole('button', { name: HOME_TODAY_WORDS.next.text }).click();
+  await page.getByRole('heading', { name: EXERCISE_WORDS['one-leg-hold'].text }).waitFor();
+}
+
+async function writeRun({ page }: Stand): Promise<void> {
+  const more = HOME_TODAY_WORDS['run-more'].text.replace('{what}', HOME_TODAY_WORDS.minutes.text);
+  await page.getByRole('button', { name: more }).click();
+  await page.getByRole('radio', { name: '2', exact: true }).click();
+  await page.getByRole('button', { name: HOME_TODAY_WORDS['write-run'].text }).click();
+  await page.getByText(HOME_TODAY_WORDS['over-limit'].text).waitFor();
+}
+
+/** Back to the clinic, for the states that follow. */
+async function leave(at: Stand): Promise<void> {
+  await at.page.evaluate(() => (location.hash = '#/'));
+  await at.page.locator('start-page').waitFor();
+}
