@@ -1,5 +1,16 @@
 import { readFileSync } from 'node:fs';
-import { FLOOR, FRAME_WORDS, HOME_WORDS, LEGS_FLAG_WORDS, LEGS_WORDS, RESULT_WORDS } from '@surae/shared';
+import {
+  EXERCISE_WORDS,
+  FLOOR,
+  FRAME_WORDS,
+  HAND_OVER_WORDS,
+  HOME_WORDS,
+  LEGS_FLAG_WORDS,
+  LEGS_WORDS,
+  PLAN_ADVICE_CHOICES,
+  PLAN_WORDS,
+  RESULT_WORDS,
+} from '@surae/shared';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { JUDGING_WORDS } from '../support/judging-words.ts';
@@ -171,6 +182,33 @@ browserTest(
     await fitsAt(page, 'legs-file-both', 360, 768, 1280);
   },
 );
+
+browserTest('the plan stands on the printed page and in the file, on one sheet', async ({ page, origin }) => {
+  await openResult(page, origin, [BEGIN, { day: '2026-03-30', open: true, left: { count: 26 }, right: { count: 22 } }]);
+  await page.getByRole('button', { name: RESULT_WORDS.close.text }).click();
+  const exercises = ['seated-raise', 'one-leg-hold', 'one-leg-raise', 'loaded-one-leg-raise'] as const;
+  for (const code of exercises) {
+    await page.getByRole('button', { name: EXERCISE_WORDS[code].text, exact: true }).click();
+  }
+  await page.getByRole('button', { name: PLAN_WORDS['by-time'].text }).click();
+  await page.getByRole('button', { name: PLAN_ADVICE_CHOICES['no-hills'].text }).click();
+  await page.getByRole('button', { name: PLAN_WORDS.keep.text }).click();
+  await page.getByRole('button', { name: HAND_OVER_WORDS.nothing.text }).click();
+  await showLegs(page);
+  await shows(page, 'Seated heel raises: both legs, 3 sets of 15', 'Running: 5 min of running at most');
+  if (process.env['SHOTS']) {
+    await page.setViewportSize({ width: 710, height: 950 });
+    await page.emulateMedia({ media: 'print' });
+    await page.screenshot({ path: `${process.env['SHOTS']}/plan-paper.png`, fullPage: true });
+    await page.emulateMedia({ media: null });
+  }
+  expect(await sheets(page)).toBe(1);
+  const { text } = await savedPage(page);
+  await openSaved(page, text);
+  await shows(page, 'heel never below the floor line');
+  expect(await page.locator('.agreed li').count()).toBe(6);
+  expect(await sheets(page)).toBe(1);
+});
 
 browserTest('a visit that goes on has no page of the two legs yet, nor one that there never was', async (given) => {
   const { page, origin } = given;

@@ -55,6 +55,7 @@ const handout = handoutCode({
   lines: [],
   legs,
   plan: [],
+  planKey: 0,
 });
 
 browserTest(

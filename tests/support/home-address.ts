@@ -6,6 +6,7 @@ const from = '2026-01-05';
 /** A plan that holds since a while, as it is taken home. */
 export const HOME_PLAN: readonly HandoutLine[] = [
   homeExercise('one-leg-raise', { from, load: { value: 7.5, unit: 'kg' } }),
+  homeExercise('step-raise', { from, lowestFootDeg: -15, tempo: { upS: 2, topS: 1, downS: 5 } }),
   homeExercise('one-leg-hold', { from, repetitions: null, holdS: 45, tempo: null, sets: 5, perWeek: 7 }),
   homeRun({ from }),
   { ...wordsHome('', 'right', from), of: 'advice', code: 'heel-lift' },

@@ -52,6 +52,7 @@ test('whatever the data hold, none of it becomes markup', async () => {
     isOneLeg: false,
     day: evil,
     notes: [evil],
+    plan: ['Holds <slow>: right leg'],
     tests: [
       {
         title: evil,
@@ -64,6 +65,7 @@ test('whatever the data hold, none of it becomes markup', async () => {
   };
   const html = contentOf(hostile);
   expect(html).not.toContain('<script');
+  expect(html).toContain('<li>Holds &lt;slow&gt;: right leg</li>');
   expect(html.split('&quot;&gt;&lt;script&gt;alert(&#39;&amp;&#39;)&lt;/script&gt;')).toHaveLength(9);
   expect(html.split('<section').length).toBe(html.split('</section>').length);
   expect(escaped(`&<>"'`)).toBe('&amp;&lt;&gt;&quot;&#39;');

@@ -89,7 +89,6 @@ export class HomeRunning extends LitElement {
     const isTime = draft.by === 'time';
     const what = words[isTime ? 'minutes' : 'way'].text;
     const asked = this.handout.asked === 'both' ? (['left', 'right'] as const) : [this.handout.asked];
-    const isTold = asked.every((side) => draft.pain[side] !== undefined);
     return html`<h2>${words['log-run'].text}</h2>
       <div class="parts">
         <number-stepper
@@ -117,7 +116,7 @@ export class HomeRunning extends LitElement {
                 this.set({ ...draft, pain: { ...draft.pain, [side]: detail } })}
             ></number-scale>`,
         )}
-        <button class="main" type="button" ?disabled=${!isTold} @click=${() => this.write(line, draft)}>
+        <button class="main" type="button" @click=${() => this.write(line, draft)}>
           ${words['write-run'].text}
         </button>
         <p role="status">${this.saidWords()}</p>

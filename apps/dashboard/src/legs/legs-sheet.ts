@@ -50,9 +50,16 @@ function codePart(address: string): SheetPart {
   };
 }
 
+/** What was agreed on; nothing where nothing was. */
+function planPart(plan: LegsView['plan']): readonly SheetPart[] {
+  if (plan.length === 0) return [];
+  const parts = [{ kind: 'heading', text: HOME_WORDS.plan.text } as const, { kind: 'list', items: plan } as const];
+  return [{ kind: 'section', of: 'can agreed', parts }];
+}
+
 /** What somebody is shown of their two legs, on the page, on paper and in the file; an empty address has no code. */
 export function legsSheet(view: LegsView, address: string): readonly SheetPart[] {
-  const { contact, day, notes, tests } = view;
+  const { contact, day, notes, tests, plan } = view;
   return [
     flagPart(contact),
     ...(address === '' ? [] : [codePart(address)]),
@@ -60,6 +67,7 @@ export function legsSheet(view: LegsView, address: string): readonly SheetPart[]
     { kind: 'text', of: 'quiet', text: day },
     ...notes.map((text): SheetPart => ({ kind: 'text', text })),
     ...(tests.length === 0 ? [{ kind: 'text', text: LEGS_WORDS.nothing.text } as const] : tests.map(testPart)),
+    ...planPart(plan),
     {
       kind: 'section',
       of: 'can',

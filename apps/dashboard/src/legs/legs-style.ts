@@ -165,6 +165,27 @@ export const legsStyle = css`
     figcaption {
       font-size: 10.5pt;
     }
+    /* with the plan it is one sheet still */
+    .test:has(~ .agreed) figure {
+      inline-size: 5.8cm;
+      margin-block: 0;
+    }
+    .test:has(~ .agreed) :is(.said, figcaption, .quiet),
+    .flags:has(~ .agreed) :is(p, li),
+    .agreed li,
+    .agreed ~ .can :is(p, li) {
+      font-size: 9.5pt;
+    }
+    .flags:has(~ .agreed) {
+      margin-block-end: 4pt;
+    }
+    .agreed ul,
+    .agreed ~ .can ul {
+      margin-block-end: 3pt;
+    }
+    .test:has(~ .agreed) figcaption {
+      padding-block-end: 0;
+    }
   }
 `;
 

@@ -5,6 +5,7 @@ import {
   noOwnErrors,
   type OwnErrorsInUse,
   type Person,
+  type PlanItem,
   pullSetOf,
   type SetChoice,
   setOf,
@@ -13,6 +14,7 @@ import {
   type Visit,
 } from '@surae/casebook';
 import { LEGS_WORDS } from '@surae/shared';
+import { planLineText } from '../plan/plan-words.ts';
 import type { AnyCompared } from '../result/compared.ts';
 import { comparedPushes, comparedRaises } from '../result/comparisons.ts';
 import { pullFigures } from '../result/pull-figures.ts';
@@ -44,6 +46,8 @@ export interface LegsView {
   readonly tests: readonly LegsTest[];
   /** one leg alone is tested: nothing is said of another one */
   readonly isOneLeg: boolean;
+  /** what was agreed on, a line each; empty where nothing was */
+  readonly plan: readonly string[];
 }
 
 const sides = ['left', 'right'] as const satisfies readonly Side[];
@@ -148,6 +152,7 @@ export function legsView(
   earlier: readonly Visit[],
   own: OwnErrorsInUse = noOwnErrors,
   contact: ClinicContact | null = null,
+  plan: readonly PlanItem[] = [],
 ): LegsView {
   const sets = sides.flatMap((side) => [setOf(visit, side) ?? [], pullSetOf(visit, side) ?? []].flat());
   const tests = testsOf(visit).flatMap((test): LegsTest[] => {
@@ -177,5 +182,6 @@ export function legsView(
       ...(sets.some(({ choice }) => choice.placement === 'hand') ? [LEGS_WORDS['by-hand'].text] : []),
     ],
     tests,
+    plan: plan.map(planLineText),
   };
 }

@@ -9,6 +9,7 @@ import { bookContext, doorContext } from '../contexts/capabilities.ts';
 import { focusHeading } from '../heading-focus.ts';
 import { handoutOf } from '../home/handout-of.ts';
 import { openedVisit } from '../journey/opened-visit.ts';
+import type { PlanEntry } from '../journey/person-notes.ts';
 import { ReadsInOrder } from '../journey/reads-in-order.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { legsFile } from '../legs/legs-file.ts';
@@ -26,6 +27,11 @@ import { base } from '../styles/base.ts';
 
 /** What came of reading: a view, or why there is none. */
 type Shown = LegsView | 'open' | 'lost';
+
+/** The address at which somebody opens their own pages: everything that they show stands in it. */
+function addressOf(visit: Visit, contact: ClinicContact | null, plan: readonly PlanEntry[]): string {
+  return `${location.origin}${location.pathname}#/mine/${handoutCode(handoutOf(visit, contact, plan))}`;
+}
 
 /** What somebody is shown of a visit of their own: nothing else is on the screen, and no name. */
 @customElement('legs-page')
@@ -93,18 +99,20 @@ export class LegsPage extends LitElement {
           this.book.notes.contact(),
         ]);
         this.contact = contact;
-        this.homeAddress = read === undefined ? '' : await this.addressOf(read.visit, contact);
+        const plan = read === undefined ? [] : await this.planOf(read.visit);
+        this.homeAddress = read === undefined ? '' : addressOf(read.visit, contact, plan);
         if (read?.person === undefined) return 'lost';
-        return read.visit.closed ? legsView(read.visit, read.person, read.earlier, read.own, contact) : 'open';
+        const { visit, person, earlier, own } = read;
+        const items = plan.map(({ body }) => body);
+        return visit.closed ? legsView(visit, person, earlier, own, contact, items) : 'open';
       },
       (shown) => (this.shown = shown),
     );
   }
 
-  /** The address at which somebody opens their own pages: everything that they show stands in it. */
-  private async addressOf(visit: Visit, contact: ClinicContact | null): Promise<string> {
-    const plan = planAfterVisit(await this.book.log.documents(visit.personId), visit);
-    return `${location.origin}${location.pathname}#/mine/${handoutCode(handoutOf(visit, contact, plan))}`;
+  /** What somebody leaves the visit with. */
+  private async planOf(visit: Visit): Promise<readonly PlanEntry[]> {
+    return planAfterVisit(await this.book.log.documents(visit.personId), visit);
   }
 
   protected override firstUpdated(): void {

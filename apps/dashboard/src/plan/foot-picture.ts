@@ -71,7 +71,7 @@ export function footPicture(lowestDeg: number): Picture {
         : line('ground', 8, ball.y, width - 8, ball.y),
       line('floor-line', 8, ball.y, below ? ball.x - 14 : 60, ball.y),
       foot('foot', lowestDeg),
-      words('small', 8, ball.y + 20, PLAN_LINE_WORDS['floor-line'].text, 'start'),
+      words('small', 8, ball.y + (below ? -10 : 20), PLAN_LINE_WORDS['floor-line'].text, 'start'),
     ],
   };
 }

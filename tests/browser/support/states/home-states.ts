@@ -1,5 +1,6 @@
 import { EXERCISE_WORDS, HOME_TODAY_WORDS, HOME_WORDS, type Sentence } from '@surae/shared';
 import { homeHash } from '../../../support/home-address.ts';
+import { words } from '../journey.mjs';
 import type { Stand, State } from './state.ts';
 
 /** What somebody takes home: another page than the clinic's, at an address of its own. */
@@ -7,7 +8,8 @@ export const homeStates: readonly State[] = [
   { name: 'home-morning', area: 'home', reach: open },
   { name: 'home-today', area: 'home', reach: (at) => show(at, HOME_WORDS.today) },
   { name: 'home-today-set', area: 'home', reach: doSet },
-  { name: 'home-today-hold', area: 'home', reach: showHold },
+  { name: 'home-today-step', area: 'home', reach: (at) => showNext(at, 'step-raise') },
+  { name: 'home-today-hold', area: 'home', reach: (at) => showNext(at, 'one-leg-hold') },
   { name: 'home-running', area: 'home', reach: (at) => show(at, HOME_WORDS.running) },
   { name: 'home-running-written', area: 'home', reach: writeRun },
   { name: 'home-legs', area: 'home', reach: (at) => show(at, HOME_WORDS.legs) },
@@ -27,12 +29,13 @@ async function show({ page }: Stand, { text }: Sentence): Promise<void> {
 
 async function doSet({ page }: Stand): Promise<void> {
   await page.getByRole('button', { name: HOME_TODAY_WORDS['one-set-done'].text }).click();
-  await page.getByText('Sets left: 2 of 3').waitFor();
+  await page.getByText(words(HOME_TODAY_WORDS['sets-left'])).waitFor();
+  await page.getByRole('button', { name: HOME_TODAY_WORDS['one-set-back'].text }).waitFor();
 }
 
-async function showHold({ page }: Stand): Promise<void> {
+async function showNext({ page }: Stand, code: 'step-raise' | 'one-leg-hold'): Promise<void> {
   await page.getByRole('button', { name: HOME_TODAY_WORDS.next.text }).click();
-  await page.getByRole('heading', { name: EXERCISE_WORDS['one-leg-hold'].text }).waitFor();
+  await page.getByRole('heading', { name: EXERCISE_WORDS[code].text }).waitFor();
 }
 
 async function writeRun({ page }: Stand): Promise<void> {
