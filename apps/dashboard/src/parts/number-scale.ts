@@ -69,14 +69,14 @@ export class NumberScale extends LitElement {
     return html`
       <p class="legend" id="legend">${this.legend}</p>
       <div class="scale" role="radiogroup" aria-labelledby="legend" aria-describedby="ends" @keydown=${this.rove}>
-        ${steps.map(
+        ${this.steps().map(
           (step) =>
             html`<button
               type="button"
               role="radio"
               class=${step === null ? 'open' : 'step'}
               aria-checked=${step === this.value}
-              tabindex=${step === this.value ? 0 : -1}
+              tabindex=${step === (this.value ?? (this.open === '' ? 0 : null)) ? 0 : -1}
               @click=${() => this.choose(step)}
             >
               ${step ?? this.open}
@@ -85,6 +85,11 @@ export class NumberScale extends LitElement {
       </div>
       <p class="ends" id="ends"><span>0 ${this.low}</span> <span>10 ${this.high}</span></p>
     `;
+  }
+
+  /** Without words for it nothing is left open here: an answer is asked for. */
+  private steps(): readonly (number | null)[] {
+    return this.open === '' ? steps.filter((step) => step !== null) : steps;
   }
 
   private choose(step: number | null): void {
@@ -97,7 +102,7 @@ export class NumberScale extends LitElement {
     const to = roved(event.key, buttons.indexOf(event.target as HTMLButtonElement), buttons.length);
     if (to === undefined) return;
     event.preventDefault();
-    this.choose(steps[to]!);
+    this.choose(this.steps()[to]!);
     buttons[to]!.focus();
   };
 }
