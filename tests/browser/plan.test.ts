@@ -113,6 +113,7 @@ browserTest('the plan so far is taken over by one press, and goes on by one wher
   await page.getByRole('button', { name: PLAN_WORDS.undo.text }).click();
   expect(await page.locator('plan-line-form').count()).toBe(0);
   await page.getByRole('button', { name: words(PLAN_WORDS.unchanged) }).click();
+  await page.getByRole('heading', { name: HAND_OVER_WORDS.title.text }).waitFor();
   await page.getByText(/^Seated heel raises: both legs, 3 sets of 15/).waitFor();
   expect(await storedBodies(page, 'plan-item')).toHaveLength(2);
 });

@@ -135,7 +135,7 @@ export {
   planFacts,
   planOpenBlocks,
 } from './plan/plan-gate.ts';
-export { holdsOn, type PlanOfDay, planOf } from './plan/plan-of-day.ts';
+export { holdsOn, type PlanOfDay, planAfter, planOf } from './plan/plan-of-day.ts';
 export { planItemSchema, wordsOnly } from './plan/words-only.ts';
 export { endedWithPop, poppedSide, withRupture } from './popped.ts';
 export { type PracticeEvent, type PracticeSet, practiceEventKinds, practiceFor } from './practice.ts';

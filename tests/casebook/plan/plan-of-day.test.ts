@@ -1,4 +1,4 @@
-import { type CasebookVisit, type Entry, holdsOn, type PlanItem, planOf, type Visit } from '@surae/casebook';
+import { type CasebookVisit, type Entry, holdsOn, type PlanItem, planAfter, planOf, type Visit } from '@surae/casebook';
 import { expect, test } from 'vitest';
 import { madeVisit } from '../../support/made-visit.ts';
 import { madePlanItem } from '../../support/plan-items.ts';
@@ -68,4 +68,21 @@ test('a plan of which all is over holds nothing, and is no other one', () => {
   const visits = [first, visitOf('v2', '2026-03-10', ['b'])];
   expect(whats({ visits, planItems }, '2026-03-15')).toEqual([]);
   expect(planOf(person, 'no day')).toBeNull();
+});
+
+test('one leaves a visit with what it kept, or with what went on though its lines were dated later than the visit', () => {
+  const none = visitOf('v2', '2026-03-20', []);
+  const given = { visits: [first, none], planItems };
+  const after = (visits: readonly CasebookVisit[], at: number): readonly string[] =>
+    planAfter({ ...given, visits }, visits[at].visit).map(({ id }) => id);
+  expect(after([first], 0)).toEqual(['a', 'b', 'c']);
+  // b was over on 14 March
+  expect(after([first, none], 1)).toEqual(['a', 'c']);
+  // what was kept in a visit on a later day than it was begun on
+  const late = visitOf('v0', '2026-03-01', ['e']);
+  expect(after([late, none], 1)).toEqual(['e']);
+  const ended = visitOf('v2', '2026-03-20', [], { planEnded: true });
+  expect(after([first, ended], 1)).toEqual([]);
+  expect(after([first, ended, visitOf('v3', '2026-03-22', [])], 2)).toEqual([]);
+  expect(after([first, visitOf('v2', '2026-03-20')], 1)).toEqual([]);
 });

@@ -28,6 +28,49 @@ function newest(visits: readonly Visit[]): Visit | undefined {
   );
 }
 
+/** Visits that were begun up to a day of the calendar; none where it is no day. */
+function begunUpTo({ visits }: Pick<CasebookPerson, 'visits'>, day: string): readonly Visit[] {
+  const until = dayNumber(day);
+  return visits
+    .map(({ visit }) => visit)
+    .filter(({ begunAt }) => {
+      const on = dayNumber(begunAt);
+      return on !== null && until !== null && on <= until;
+    });
+}
+
+/**
+ * The newest of these visits that says what holds: one in which a plan was kept, or the one before was ended; undefined where there
+ * is none. What changed nothing says nothing.
+ */
+function lastPlanned(visits: readonly Visit[]): Visit | undefined {
+  return newest(visits.filter(({ plan, planEnded }) => planEnded === true || (plan ?? []).length > 0));
+}
+
+function itemsOf({ plan = [] }: Visit, planItems: readonly Entry<PlanItem>[]): readonly Entry<PlanItem>[] {
+  const byId = new Map(planItems.map((one) => [one.id, one]));
+  return plan.flatMap((id) => byId.get(id) ?? []).filter(({ body }) => body.decision !== 'declined');
+}
+
+/**
+ * What somebody leaves a visit with, whatever its lines say of when they begin: what was kept in it; where nothing changed, what went
+ * on, was not over on its day and is not held back by what the visit found; nothing where the plan was ended, or was not asked yet.
+ */
+export function planAfter(
+  { visits, planItems }: Pick<CasebookPerson, 'visits' | 'planItems'>,
+  visit: Visit,
+): readonly Entry<PlanItem>[] {
+  const { id, plan, planEnded, begunAt } = visit;
+  if (plan === undefined || planEnded === true) return [];
+  if (plan.length > 0) return itemsOf(visit, planItems);
+  const day = begunAt.slice(0, 10);
+  const before = visits.filter((one) => one.visit.id !== id && Date.parse(one.visit.begunAt) <= Date.parse(begunAt));
+  const last = lastPlanned(begunUpTo({ visits: before }, day));
+  if (last === undefined) return [];
+  const goesOn = itemsOf(last, planItems).filter(({ body: { until } }) => until === null || until >= day);
+  return heldBack(goesOn, visit).items;
+}
+
 /**
  * The plan of a person on a day: that of the newest visit up to it in which one was kept. A visit in which nothing changed leaves
  * the plan before it as it is; one that ended the plan leaves none. What no visit confirmed is no part of a plan. What the newest visit
@@ -42,18 +85,10 @@ export function planOf(
   { visits, planItems }: Pick<CasebookPerson, 'visits' | 'planItems'>,
   day: string,
 ): PlanOfDay | null {
-  const until = dayNumber(day);
-  if (until === null) return null;
-  const upTo = visits
-    .map(({ visit }) => visit)
-    .filter(({ begunAt }) => {
-      const on = dayNumber(begunAt);
-      return on !== null && on <= until;
-    });
-  const last = newest(upTo.filter(({ plan, planEnded }) => planEnded === true || (plan ?? []).length > 0));
+  const upTo = begunUpTo({ visits }, day);
+  const last = lastPlanned(upTo);
   if (last === undefined || (last.plan ?? []).length === 0) return null;
-  const byId = new Map(planItems.map((one) => [one.id, one]));
-  const items = (last.plan ?? []).flatMap((id) => byId.get(id) ?? []).filter(({ body }) => holdsOn(body, day));
+  const items = itemsOf(last, planItems).filter(({ body }) => holdsOn(body, day));
   const since = { visitId: last.id, since: last.begunAt.slice(0, 10) };
   const asked = newest(upTo.filter(({ safety }) => safety !== null));
   const isLater = asked !== undefined && Date.parse(asked.begunAt) >= Date.parse(last.begunAt);
