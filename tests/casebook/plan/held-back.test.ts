@@ -1,4 +1,12 @@
-import { type CasebookVisit, type Entry, heldBack, type PlanItem, planOf, type Visit } from '@surae/casebook';
+import {
+  type CasebookVisit,
+  type Entry,
+  heldBack,
+  type PlanItem,
+  planAfter,
+  planOf,
+  type Visit,
+} from '@surae/casebook';
 import { SAFETY_LIST_VERSION } from '@surae/shared';
 import { expect, test } from 'vitest';
 import { madeVisit } from '../../support/made-visit.ts';
@@ -64,4 +72,9 @@ test('the plan of a day follows the newest list: held back after a tick, and goi
   expect(of('2026-03-31')).toEqual([plan, []]);
   expect(of('2026-04-01')).toEqual([['words'], ['raise', 'step', 'run']]);
   expect(of('2026-04-20')).toEqual([plan, []]);
+  // and nobody takes home what is held back
+  const home = (at: number): readonly string[] =>
+    planAfter({ visits, planItems: items }, visits[at]!.visit).map(({ id }) => id);
+  expect(home(0)).toEqual(plan);
+  expect(home(1)).toEqual(['words']);
 });
