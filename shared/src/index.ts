@@ -141,6 +141,7 @@ export {
 export { HAND_SWITCH_WORDS, HAND_WORDS } from './sentences/screens/hand-words.ts';
 export { HISTORY_WORDS } from './sentences/screens/history-words.ts';
 export { IMPORT_WORDS } from './sentences/screens/import-words.ts';
+export { HOPS_WORDS } from './sentences/screens/hops-words.ts';
 export { LADDER_WORDS } from './sentences/screens/ladder-words.ts';
 export { LEGS_FLAG_WORDS, LEGS_WORDS } from './sentences/screens/legs-words.ts';
 export { HOME_WORDS, MORNING_CHOICES, MORNINGS_IN_WORDS } from './sentences/screens/morning-words.ts';
@@ -229,6 +230,7 @@ export {
   type ExerciseSurface,
 } from './tables/exercises.ts';
 export {
+export { FLARE_TIMES, type FlareTime, type LastFlare } from './tables/flare-times.ts';
   type GradedChoice,
   type GradedNumber,
   IRRITABILITY_GRADES,

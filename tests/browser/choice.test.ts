@@ -1,10 +1,11 @@
 import type { Report } from '@surae/analysis';
-import type { SetChoice } from '@surae/casebook';
+import type { SetChoice, VisitHistory } from '@surae/casebook';
 import {
   CHOICE_REASONS,
   CHOICE_WORDS,
   FLOOR,
   HISTORY_WORDS,
+  HOPS_WORDS,
   INCLINE_10,
   LADDER_WORDS,
   PRACTICE_WORDS,
@@ -34,6 +35,10 @@ import { storedBodies } from './support/stored.ts';
 
 interface ChoiceBody {
   readonly choice: object;
+}
+
+interface HistoryBody {
+  readonly history: VisitHistory;
 }
 
 interface LadderBody {
@@ -127,6 +132,36 @@ browserTest(
       left: { answers: ['not-done'], sudden: null },
       right: { answers: [2, 5, 'could-not'], sudden: false },
     });
+  },
+);
+
+browserTest(
+  'the last flare is told from the conditions before hops, and they say what is met by what',
+  async (given) => {
+    const { page, origin } = given;
+    await openStart(page, origin);
+    await beginVisit(page);
+    await answerSoreness(page);
+    // the way of a visit that is not about hops: the question is folded away
+    const flare = page.getByRole('radiogroup', { name: HOPS_WORDS['when-right'].text });
+    await page.getByText(HOPS_WORDS.fold.text).waitFor();
+    expect(await flare.isVisible()).toBe(false);
+    await page.getByRole('button', { name: HISTORY_WORDS['go-on-open'].text }).click();
+    await answerSafety(page, [], { choose: false });
+    await page.getByText(fill(HOPS_WORDS.title, { state: HOPS_WORDS['state-cannot_tell'].text })).click();
+    await page.getByText('Right leg not known: not asked', { exact: true }).waitFor();
+    await page.getByRole('button', { name: HOPS_WORDS['ask-flare'].text }).click();
+    await flare.getByRole('radio', { name: HOPS_WORDS['within-two-days'].text }).click();
+    const other = page.getByRole('radiogroup', { name: HOPS_WORDS['when-left'].text });
+    expect(await other.getByRole('radio', { name: HOPS_WORDS.now.text, exact: true }).count()).toBe(0);
+    await other.getByRole('radio', { name: HOPS_WORDS['longer-ago-or-never'].text }).click();
+    await page.getByRole('button', { name: HISTORY_WORDS['go-on'].text, exact: true }).click();
+    await page.getByText(fill(HOPS_WORDS.title, { state: HOPS_WORDS['state-no'].text })).click();
+    await page.getByText('Left leg met: last flare longer ago, or never').waitFor();
+    await page.getByText('Right leg not met: last flare within two days').waitFor();
+    const { history } = (await storedBodies<HistoryBody>(page, 'visit-history')).at(-1)!;
+    expect(history.legs.right).toMatchObject({ lastFlare: 'within-two-days', irritability: { flare: 'no' } });
+    expect(history.legs.left).toMatchObject({ lastFlare: 'longer-ago-or-never', irritability: { flare: null } });
   },
 );
 

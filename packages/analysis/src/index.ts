@@ -203,6 +203,7 @@ export { type Tap, TapList, takeTaps, tapsOf } from './hand/tap-list.ts';
 export { findHops, type HopRequest } from './hops/find-hops.ts';
 export type { Hop, HopReason } from './hops/hop.ts';
 export {
+  type DayRange,
   type EntryVerdict,
   HOP_ENTRY_CODES,
   type HopEntry,

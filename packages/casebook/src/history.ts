@@ -21,7 +21,7 @@ export const noHistory: VisitHistory = { legs: { left: noLeg, right: noLeg }, ab
 /** What a visit begins with: what was told at the last one of what lasts, for the tester to look at; else nothing. */
 export function proposedHistory(earlier: VisitHistory | undefined): VisitHistory {
   if (earlier === undefined) return noHistory;
-  const lasting = (leg: LegHistory): LegHistory => ({ ...leg, irritability: nothing });
+  const lasting = ({ injury, confirmed }: LegHistory): LegHistory => ({ injury, confirmed, irritability: nothing });
   return { ...earlier, legs: { left: lasting(earlier.legs.left), right: lasting(earlier.legs.right) } };
 }
 
@@ -34,8 +34,8 @@ export function soreLegs(sore: Readonly<Record<Side, Soreness | null>>): readonl
 
 /** Whether anything at all was told. */
 export function isTold({ legs, about }: VisitHistory): boolean {
-  const told = ({ injury, irritability }: LegHistory): boolean =>
-    injury !== null || Object.values(irritability).some((answer) => answer !== null);
+  const told = ({ injury, lastFlare, irritability }: LegHistory): boolean =>
+    injury !== null || lastFlare !== undefined || Object.values(irritability).some((answer) => answer !== null);
   return about !== null || told(legs.left) || told(legs.right);
 }
 

@@ -39,7 +39,7 @@ export { choiceBlocks } from './choice/choice-blocks.ts';
 export { type ChoiceFacts, type ChoiceLeg, choiceFacts, gradeOf, type LastTest } from './choice/choice-facts.ts';
 export { type ChoiceEntry, type ChoiceOffer, choiceOffer } from './choice/choice-offer.ts';
 export { type Choosable, choosablePulls, choosableRaises } from './choice/choosable.ts';
-export { hopsOpen } from './choice/hops-open.ts';
+export { type HopCondition, type HopConditions, hopConditions } from './choice/hop-conditions.ts';
 export {
   answered,
   type LadderState,
@@ -101,6 +101,7 @@ export {
   readBodies,
   readBody,
 } from './kinds/read-body.ts';
+export { type FlareKnown, lastFlareOf, withFlareNow, withLastFlare } from './last-flare.ts';
 export { swappedAt } from './legs-swapped.ts';
 export { isSorenessTold, legsTested } from './legs-tested.ts';
 export {

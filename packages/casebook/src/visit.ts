@@ -1,5 +1,5 @@
 import type { IrritabilityAnswers, Report, Side } from '@surae/analysis';
-import type { CriterionId, EndReason } from '@surae/shared';
+import type { CriterionId, EndReason, LastFlare } from '@surae/shared';
 import type { AroundVisit } from './around-told.ts';
 import type { VisitLadder } from './choice/ladder.ts';
 import type { TestChosen } from './choice/test-chosen.ts';
@@ -127,6 +127,8 @@ export interface LegHistory {
   readonly injury: InjuryTime | null;
   /** a clinician confirms that the leg may be compared with in spite of an old injury */
   readonly confirmed: boolean | null;
+  /** when the last flare was, asked where hops are thought of; absent where it was not asked, and in visits before the question */
+  readonly lastFlare?: LastFlare;
   readonly irritability: IrritabilityTold;
 }
 

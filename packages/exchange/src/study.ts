@@ -25,6 +25,8 @@ export interface StudyLeg {
   readonly sore: string | null;
   readonly injury: string | null;
   readonly confirmed: boolean | null;
+  /** when the last flare was; null or absent was not asked */
+  readonly lastFlare?: string | null;
   readonly irritability: {
     readonly provokedBy: string | null;
     readonly peakPain: number | null;

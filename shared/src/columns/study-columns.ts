@@ -39,6 +39,7 @@ function legColumns(side: 'left' | 'right'): Column[] {
     word(`${side}.trend`, `${irritability}.trend`, `over the last two weeks`),
     word(`${side}.flare`, `${irritability}.flare`, `the visit fell into a flare ${of}`),
     figure(`${side}.pain_now`, `${irritability}.painNow`, '1', 1, `pain ${of} before the test, 0 to 10`),
+    word(`${side}.last_flare`, `legs.${side}.lastFlare`, `when the last flare ${of} was; empty was not asked`),
   ];
 }
 

@@ -48,15 +48,6 @@ export const CHOICE_RULES = {
     mark: 'from-memory',
     override: 'never',
   },
-  /** hops have conditions of their own */
-  'hop-entry': { ...practice, id: 'choice.hop-entry', override: 'never' },
-  /** a test that the steps of a visit do not hold */
-  'not-in-visit': {
-    ...ours,
-    id: 'choice.not-in-visit',
-    source: 'ours: what the steps of a visit hold',
-    override: 'never',
-  },
 } as const satisfies Readonly<Record<string, ChoiceRule>>;
 
 /** Single-leg raises of the last time under which both legs together are proposed. */

@@ -51,3 +51,16 @@ test('somebody who never had a flare meets that condition; a protocol without a 
   const lenient = { ...parameters, entryPainMost: { ...parameters.entryPainMost, value: null } };
   expect(hopEntry({ ...clear, painOnRaise: 9 }, lenient).met).toBe('yes');
 });
+
+test('days that are known as a range are met, missed or open', () => {
+  const met = (least: number, under: number) => metOf({ daysSinceFlare: { least, under } }, 'no-recent-flare');
+  expect(parameters.entryFlareFree.value).toBe(7);
+  expect(met(7, Infinity)).toBe('yes');
+  expect(met(0, 7)).toBe('no');
+  expect(met(0, 8)).toBe('cannot_tell');
+  expect(met(6, Infinity)).toBe('cannot_tell');
+  // said to be longer ago, and known to be nearer
+  expect(met(7, 4)).toBe('no');
+  const lenient = { ...parameters, entryFlareFree: { ...parameters.entryFlareFree, value: null } };
+  expect(hopEntry({ ...clear, daysSinceFlare: { least: 0, under: 1 } }, lenient).met).toBe('yes');
+});

@@ -6,7 +6,6 @@ import {
   blockLines,
   goneOverLines,
   gradeLine,
-  hopsLine,
   lastLine,
   surfaceText,
 } from '../../../apps/dashboard/src/journey/choice-lines.ts';
@@ -14,16 +13,10 @@ import { HIGH, visitAtChoice } from '../../support/choice-visit.ts';
 
 test('every rule has a sentence, with the legs that it is about', () => {
   for (const rule of Object.keys(CHOICE_RULES) as (keyof typeof CHOICE_RULES)[]) {
-    if (rule === 'hop-entry') continue;
     expect(blockLines([{ rule, legs: ['left'] }])[0], rule).not.toMatch(/\{/);
   }
   expect(blockLines([{ rule: 'insertion-not-floor', legs: ['right'] }])[0]).toContain('(right leg)');
   expect(blockLines([{ rule: 'insertion-not-floor', legs: ['left', 'right'] }])[0]).toContain('(both legs)');
-});
-
-test('hops are told with what is open, or that a visit has no step for them', () => {
-  expect(hopsLine(['valid-raises', 'no-recent-flare'])).toContain('Enough valid single-leg raises. No flare');
-  expect(hopsLine([])).toBe('This visit has no step for it.');
 });
 
 test('a leg that is not sore is not graded; one of which answers are missing says how many, and how it is treated', () => {

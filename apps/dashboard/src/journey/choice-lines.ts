@@ -1,10 +1,9 @@
-import type { HopEntryCode, Side } from '@surae/analysis';
+import type { Side } from '@surae/analysis';
 import type { ChoiceBlock, ChoiceLeg, Choosable, LastTest, TestChosen } from '@surae/casebook';
 import {
   CHOICE_BLOCK_SENTENCES,
   CHOICE_REASONS,
   CHOICE_WORDS,
-  HOP_ENTRY_SENTENCES,
   IRRITABILITY_INPUTS,
   PROTOCOLS,
   PULL_PROTOCOLS,
@@ -19,14 +18,6 @@ function legsText(legs: readonly Side[]): string {
 /** Why a test is not for today, one sentence a rule. */
 export function blockLines(blocks: readonly ChoiceBlock[]): string[] {
   return blocks.map(({ rule, legs }) => fill(CHOICE_BLOCK_SENTENCES[rule], { legs: legsText(legs) }));
-}
-
-/** The same of hops: conditions that are open, or that a visit has no step for them. */
-export function hopsLine(open: readonly HopEntryCode[]): string {
-  if (open.length === 0) return CHOICE_BLOCK_SENTENCES['not-in-visit'].text;
-  return fill(CHOICE_BLOCK_SENTENCES['hop-entry'], {
-    open: open.map((code) => HOP_ENTRY_SENTENCES[code].text).join(' '),
-  });
 }
 
 /** How irritable a sore tendon is, as the choice takes it; undefined for a leg that is not sore. */

@@ -4,7 +4,6 @@ import {
   type ChoiceFacts,
   choiceFacts,
   choiceOffer,
-  hopsOpen,
   legsTested,
   type RuleGoneOver,
   type TestChosen,
@@ -14,11 +13,12 @@ import { CHOICE_REASONS, CHOICE_WORDS, FEW_RAISES, LADDER_WORDS } from '@surae/s
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { clockContext, type HostClock } from '../contexts/capabilities.ts';
-import { blockLines, gradeLine, hopsLine, lastLine } from '../journey/choice-lines.ts';
+import { blockLines, gradeLine, lastLine } from '../journey/choice-lines.ts';
 import { stepAskedFor } from '../journey/step-asked-for.ts';
-import { besideSteps, mayAnswerAnew } from '../journey/steps.ts';
+import { besideSteps, mayAnswerAnew, type Step } from '../journey/steps.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
 import { foldStyle } from '../parts/fold-style.ts';
+import '../parts/hops-fold.ts';
 import '../parts/ladder-lines.ts';
 import { base } from '../styles/base.ts';
 import { dayOf } from '../words/dates.ts';
@@ -107,7 +107,8 @@ export class ChoiceStep extends LitElement {
           </ul>
         </details>`
         }
-        ${this.notToday(blocked, facts)}
+        ${this.notToday(blocked)}
+        <hops-fold .visit=${this.visit} .facts=${facts} ?ladder=${this.ladderStep !== undefined}></hops-fold>
       </div>
     `;
   }
@@ -137,10 +138,15 @@ export class ChoiceStep extends LitElement {
     </div>`;
   }
 
+  /** The step in which the legs are tried; undefined where they cannot be now. */
+  private get ladderStep(): Step | undefined {
+    return besideSteps.find((step) => mayAnswerAnew(this.visit, step, this.clock.isoNow()));
+  }
+
   /** What each leg bore today, and the way to try it: beside the way, never in it. */
   private ladder(): TemplateResult | typeof nothing {
-    const [ladder] = besideSteps;
-    if (ladder === undefined || !mayAnswerAnew(this.visit, ladder, this.clock.isoNow())) return nothing;
+    const ladder = this.ladderStep;
+    if (ladder === undefined) return nothing;
     const isDone = ladder.isDone(this.visit);
     return html`<div>
       <ladder-lines .visit=${this.visit}></ladder-lines>
@@ -162,9 +168,10 @@ export class ChoiceStep extends LitElement {
     </button>`;
   }
 
-  private notToday(blocked: readonly ChoiceEntry[], facts: ChoiceFacts): TemplateResult {
+  private notToday(blocked: readonly ChoiceEntry[]): TemplateResult | typeof nothing {
+    if (blocked.length === 0) return nothing;
     return html`<details class="not-today" ?open=${blocked.some(({ last }) => last !== undefined)}>
-      <summary>${CHOICE_WORDS.blocked.text} (${blocked.length + 1})</summary>
+      <summary>${CHOICE_WORDS.blocked.text} (${blocked.length})</summary>
       <ul>
         ${blocked.map(
           (entry) => html`<li>
@@ -172,7 +179,6 @@ export class ChoiceStep extends LitElement {
             ${entry.mayGoOver ? this.goOver(entry) : nothing}
           </li>`,
         )}
-        <li>${this.blocked(CHOICE_WORDS.hops.text, [hopsLine(hopsOpen(facts))])}</li>
       </ul>
     </details>`;
   }

@@ -11,8 +11,10 @@ import {
   soreLegs,
   type Visit,
   type VisitHistory,
+  withFlareNow,
+  withLastFlare,
 } from '@surae/casebook';
-import { HISTORY_WORDS } from '@surae/shared';
+import { HISTORY_WORDS, HOPS_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { sameHistoryWords } from '../journey/copied-words.ts';
@@ -21,6 +23,8 @@ import type { ChipChosen } from '../parts/chip-choice.ts';
 import '../parts/chip-choice.ts';
 import '../parts/irritability-form.ts';
 import type { IrritabilityChanged } from '../parts/irritability-form.ts';
+import type { LastFlareTold } from '../parts/last-flare-form.ts';
+import '../parts/last-flare-form.ts';
 import { base } from '../styles/base.ts';
 import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
@@ -123,7 +127,7 @@ export class HistoryStep extends LitElement {
       ${this.asBefore()}
       <div class="legs">${legsTested(this.visit).map((side) => this.leg(side))}</div>
       ${this.about()}
-      ${soreLegs(this.visit.sore).map((side) => this.irritability(side))}
+      ${soreLegs(this.visit.sore).map((side) => this.irritability(side))} ${this.lastFlare()}
       <div class="go">
         <button class="main" type="button" @click=${() => this.goOn()}>
           ${words[isTold(this.history) ? 'go-on' : 'go-on-open'].text}
@@ -149,7 +153,10 @@ export class HistoryStep extends LitElement {
     if (before !== undefined) this.replaced = this.history;
     const { legs, about } = before?.history ?? this.replaced ?? this.history;
     if (before === undefined) this.replaced = undefined;
-    const leg = (side: Side): LegHistory => ({ ...legs[side], irritability: this.history.legs[side].irritability });
+    const leg = (side: Side): LegHistory => {
+      const { injury, confirmed } = legs[side];
+      return { ...this.history.legs[side], injury, confirmed };
+    };
     this.history = { legs: { left: leg('left'), right: leg('right') }, about };
     await this.updateComplete;
     this.renderRoot.querySelector<HTMLElement>('.as')?.focus();
@@ -210,13 +217,32 @@ export class HistoryStep extends LitElement {
     </details>`;
   }
 
+  /** Asked where hops are thought of: out of the way of a visit that does not, open where one came back to it. */
+  private lastFlare(): TemplateResult {
+    const { visit, history } = this;
+    return html`<details ?open=${visit.history !== undefined}>
+      <summary>${HOPS_WORDS.fold.text}</summary>
+      <last-flare-form
+        .visit=${visit}
+        .legs=${history.legs}
+        @last-flare-told=${({ detail: { side, answer } }: LastFlareTold) =>
+          this.changeTo(side, withLastFlare(history.legs[side], answer, soreLegs(visit.sore).includes(side)))}
+      ></last-flare-form>
+    </details>`;
+  }
+
   private change(side: Side, changes: Partial<LegHistory>): void {
-    const { legs } = this.history;
-    this.history = { ...this.history, legs: { ...legs, [side]: { ...legs[side], ...changes } } };
+    this.changeTo(side, { ...this.history.legs[side], ...changes });
+  }
+
+  private changeTo(side: Side, leg: LegHistory): void {
+    this.history = { ...this.history, legs: { ...this.history.legs, [side]: leg } };
   }
 
   private changeIrritability(side: Side, changes: Partial<IrritabilityTold>): void {
-    this.change(side, { irritability: { ...this.history.legs[side].irritability, ...changes } });
+    const leg = this.history.legs[side];
+    const told = { ...leg, irritability: { ...leg.irritability, ...changes } };
+    this.changeTo(side, changes.flare === undefined ? told : withFlareNow(told, changes.flare));
   }
 
   /** A second press takes the answer back; the last one taken back leaves the question open. */

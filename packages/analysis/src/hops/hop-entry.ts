@@ -2,6 +2,13 @@ import type { HopParameters } from '@surae/shared';
 
 export type EntryVerdict = 'yes' | 'no' | 'cannot_tell';
 
+/** Days that have passed, as far as they are known: at least so many, and fewer than that. */
+export interface DayRange {
+  readonly least: number;
+  /** Infinity where there is no such bound */
+  readonly under: number;
+}
+
 /** What is known of a person before hops; what is left out was not asked. */
 export interface HopEntryFacts {
   /** nothing on the safety list speaks against a test */
@@ -12,8 +19,8 @@ export interface HopEntryFacts {
   readonly painOnRaise?: number;
   /** pain on three hops for trial, 0 to 10 */
   readonly painOnTrialHops?: number;
-  /** days since the last flare; Infinity when there never was one */
-  readonly daysSinceFlare?: number;
+  /** days since the last flare, to the day or as a range; Infinity when there never was one */
+  readonly daysSinceFlare?: number | DayRange;
 }
 
 export const HOP_ENTRY_CODES = [
@@ -52,6 +59,14 @@ function raises(facts: HopEntryFacts, least: number | null): EntryVerdict {
   return validRaises.high < least ? 'no' : 'cannot_tell';
 }
 
+function flareFree(days: number | DayRange | undefined, least: number | null): EntryVerdict {
+  if (typeof days !== 'object') return known(days, least, (value, limit) => value >= limit);
+  if (least === null) return 'yes';
+  // a bound from above that is too low stands whatever else is said
+  if (days.under <= least) return 'no';
+  return days.least >= least ? 'yes' : 'cannot_tell';
+}
+
 /**
  * Whether the conditions for a hop series are met. One that is not met makes it no, whatever else is missing; one that is
  * not known leaves it open. It is a list to go through and no permission: who tests decides.
@@ -71,10 +86,7 @@ export function hopEntry(facts: HopEntryFacts, parameters: HopParameters): HopEn
     { code: 'valid-raises', met: raises(facts, parameters.entryValidRaises.value) },
     { code: 'pain-on-raise', met: known(facts.painOnRaise, painMost, atMost) },
     { code: 'pain-on-trial-hops', met: known(facts.painOnTrialHops, painMost, atMost) },
-    {
-      code: 'no-recent-flare',
-      met: known(facts.daysSinceFlare, parameters.entryFlareFree.value, (days, least) => days >= least),
-    },
+    { code: 'no-recent-flare', met: flareFree(facts.daysSinceFlare, parameters.entryFlareFree.value) },
   ];
   const met = findings.some((one) => one.met === 'no')
     ? 'no'

@@ -1,6 +1,7 @@
 import { type Irritability, irritabilityOf, type Side } from '@surae/analysis';
 import { IRRITABILITY_GRADES, type IrritabilityGrade, PROTOCOLS } from '@surae/shared';
-import { inFlare, irritabilityAnswers, noHistory } from '../history.ts';
+import { irritabilityAnswers, noHistory } from '../history.ts';
+import { type FlareKnown, lastFlareOf } from '../last-flare.ts';
 import { pullSetOf } from '../pull-events.ts';
 import { isometricLocksOf, locksOf } from '../safety-gate.ts';
 import type { TestKind } from '../test-kind.ts';
@@ -26,7 +27,7 @@ export interface ChoiceLeg {
   readonly irritability: Irritability | null;
   /** single-leg raises of the last time that they were done; null where there is none */
   readonly lastRaises: RaisesDone | null;
-  readonly inFlare: boolean | null;
+  readonly lastFlare: FlareKnown;
   /** what the leg bore today; null where it was not tried */
   readonly ladder: LadderState | null;
 }
@@ -78,7 +79,7 @@ function legOf(visit: Visit, earlier: readonly Visit[], side: Side): ChoiceLeg {
     sore,
     irritability,
     lastRaises: lastRaises(earlier, side),
-    inFlare: inFlare(visit, side),
+    lastFlare: lastFlareOf(visit, earlier, side),
     ladder: tried === undefined || tried.answers.length === 0 ? null : ladderState(tried, limit),
   };
 }

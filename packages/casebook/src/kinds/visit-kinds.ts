@@ -51,6 +51,7 @@ const place = z.enum(['no', 'mid-portion', 'insertion', 'both-places']).nullable
 const leg = z.looseObject({
   injury: z.enum(['none', 'within-a-year', 'over-a-year', 'when-unknown']).nullable(),
   confirmed: z.boolean().nullable(),
+  lastFlare: z.enum(['now', 'within-two-days', 'within-a-week', 'longer-ago-or-never']).exactOptional(),
   irritability: z.looseObject({
     provokedBy: z.string().nullable(),
     peakPain: zeroToTen,

@@ -84,13 +84,14 @@ export function deidentified(
       note: gone('texts', one.note),
     };
   };
-  const leg = ({ sore, injury, confirmed, irritability }: StudyLeg): StudyLeg => {
+  const leg = ({ sore, injury, confirmed, lastFlare = null, irritability }: StudyLeg): StudyLeg => {
     const { provokedBy, settles, stiffness, restPain, trend, flare, ...figures } = irritability;
     return {
       sore: code(sore),
       injury: code(injury),
       confirmed,
       irritability: {
+      lastFlare: code(lastFlare),
         ...figures,
         provokedBy: code(provokedBy),
         settles: code(settles),

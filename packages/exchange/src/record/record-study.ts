@@ -67,8 +67,8 @@ function madeBy(
 }
 
 function legOf({ sore, history = noHistory }: Visit, side: 'left' | 'right'): StudyLeg {
-  const { injury, confirmed, irritability } = history.legs[side];
-  return { sore: sore[side], injury, confirmed, irritability };
+  const { injury, confirmed, lastFlare = null, irritability } = history.legs[side];
+  return { sore: sore[side], injury, confirmed, lastFlare, irritability };
 }
 
 /** What a comparison of legs asks for beside the visit. */

@@ -41,7 +41,6 @@ export const CHOICE_WORDS = sentences('screen.choice', {
   'legs-left': 'left leg',
   'legs-right': 'right leg',
   'legs-both': 'both legs',
-  hops: 'Repeated single-leg hops',
   'gone-over': 'Chosen although: {rule} Reason: {reason}.',
   change: 'Choose another test',
 });
@@ -54,8 +53,6 @@ export const CHOICE_BLOCK_SENTENCES = sentences('choice-block', {
   'ladder-below': 'A leg that was tried today stopped at ten raises or before ({legs}).',
   'sudden-loss': 'A raise is lost, said to be new and sudden ({legs}): the first line of the safety list comes first.',
   'isometric-lock': 'A ticked line of the safety list keeps from a maximal isometric effort.',
-  'hop-entry': 'Conditions of hops that are not met or not known: {open}',
-  'not-in-visit': 'This visit has no step for it.',
 });
 
 /** Reasons with which a clinician goes over a rule that allows it; the code is what is stored. */

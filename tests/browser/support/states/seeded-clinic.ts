@@ -40,6 +40,7 @@ const today = {
   'cut-off': async (visit) => (await visit.asked()).cutOff('left'),
   result: (visit) => results(visit),
   'one-leg': async (visit) => (await visit.asked({ left: 'insertion', right: null }, 'left')).done('left'),
+  'choice-hops': async (visit) => (await visit.asked()).hopsTold(),
   plan: async (visit) => (await results(visit)).resultSeen(),
   'plan-insertion': async (visit) =>
     (await (await (await (await visit.asked(both)).done('left')).rested()).done('right', 'pain', 6)).resultSeen(),

@@ -57,6 +57,15 @@ export class SeededVisit {
     return this;
   }
 
+  /** What is asked before hops, so that every condition is met where both legs did their raises before. */
+  async hopsTold(): Promise<this> {
+    const leg = { ...noHistory.legs.left, lastFlare: 'longer-ago-or-never' } as const;
+    await this.record({ kind: 'visit-history', history: { legs: { left: leg, right: leg }, about: null } });
+    const tried = { answers: [0, 0, 1, 1, 2], sudden: null };
+    await this.record({ kind: 'visit-ladder', ladder: { left: tried, right: tried } });
+    return this;
+  }
+
   /** The test of the visit; the step that asks for it is passed. */
   async chose(): Promise<this> {
     await this.record({ kind: 'visit-choice', choice: { test: 'heel-raise', protocolId: protocol.id, from: 'other' } });

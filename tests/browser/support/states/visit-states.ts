@@ -8,6 +8,7 @@ import {
   HAND_VERDICT_WORDS,
   HAND_WORDS,
   HISTORY_WORDS,
+  HOPS_WORDS,
   KEEP_WORDS,
   LADDER_WORDS,
   PLAN_ADVICE_CHOICES,
@@ -44,6 +45,9 @@ export const visitStates: readonly State[] = [
   { name: 'safety', area: 'visit', reach: (at) => at.visit('safety', 'safety-step') },
   { name: 'safety-ticked', area: 'visit', reach: tickLines },
   { name: 'choice', area: 'visit', reach: (at) => at.visit('choice', 'choice-step') },
+  { name: 'choice-hops-open', area: 'visit', reach: openHops },
+  { name: 'history-last-flare', area: 'visit', reach: askFlare },
+  { name: 'choice-hops-met', area: 'visit', reach: hopsMet },
   { name: 'ladder', area: 'visit', reach: tryLadder },
   { name: 'choice-blocked', area: 'visit', reach: showBlocked },
   { name: 'ready', area: 'visit', reach: (at) => at.visit('ready', 'set-ready') },
@@ -198,7 +202,25 @@ async function tellPop({ page }: Stand): Promise<void> {
   await page.locator('rupture-steps').waitFor();
 }
 
-async function tryLadder({ page }: Stand): Promise<void> {
+async function openHops({ page }: Stand): Promise<void> {
+  await page.getByText(words(HOPS_WORDS.title)).click();
+  await page.getByRole('button', { name: HOPS_WORDS['ask-flare'].text }).waitFor();
+}
+
+async function askFlare({ page }: Stand): Promise<void> {
+  await page.getByRole('button', { name: HOPS_WORDS['ask-flare'].text }).click();
+  const leg = page.getByRole('radiogroup', { name: HOPS_WORDS['when-right'].text });
+  await leg.getByRole('radio', { name: HOPS_WORDS['within-a-week'].text }).click();
+}
+
+async function hopsMet(at: Stand): Promise<void> {
+  await at.visit('choice-hops', 'choice-step');
+  await at.page.getByText(HOPS_WORDS.title.text.replace('{state}', HOPS_WORDS['state-yes'].text)).click();
+}
+
+async function tryLadder(at: Stand): Promise<void> {
+  const { page } = at;
+  await at.visit('choice', 'choice-step');
   await page.getByRole('button', { name: LADDER_WORDS.open.text }).click();
   const leg = page.getByRole('region', { name: LADDER_WORDS.left.text });
   await leg.getByRole('button', { name: TEST_WORDS['pain-value'].text.replace('{value}', '1'), exact: true }).click();
