@@ -11,6 +11,7 @@ export { REPETITION_COLUMNS } from './columns/repetition-columns.ts';
 export { SET_COLUMNS } from './columns/set-columns.ts';
 export {
   PERSON_COLUMNS,
+  PRACTICE_COLUMNS,
   REACH_COLUMNS,
   RECOUNT_COLUMNS,
   SAMPLE_COLUMNS,
@@ -140,8 +141,8 @@ export {
 } from './sentences/screens/hand-verdict-words.ts';
 export { HAND_SWITCH_WORDS, HAND_WORDS } from './sentences/screens/hand-words.ts';
 export { HISTORY_WORDS } from './sentences/screens/history-words.ts';
-export { IMPORT_WORDS } from './sentences/screens/import-words.ts';
 export { HOPS_WORDS } from './sentences/screens/hops-words.ts';
+export { IMPORT_WORDS } from './sentences/screens/import-words.ts';
 export { LADDER_WORDS } from './sentences/screens/ladder-words.ts';
 export { LEGS_FLAG_WORDS, LEGS_WORDS } from './sentences/screens/legs-words.ts';
 export { HOME_WORDS, MORNING_CHOICES, MORNINGS_IN_WORDS } from './sentences/screens/morning-words.ts';
@@ -229,8 +230,8 @@ export {
   type ExerciseMove,
   type ExerciseSurface,
 } from './tables/exercises.ts';
-export {
 export { FLARE_TIMES, type FlareTime, type LastFlare } from './tables/flare-times.ts';
+export {
   type GradedChoice,
   type GradedNumber,
   IRRITABILITY_GRADES,

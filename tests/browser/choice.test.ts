@@ -169,11 +169,20 @@ browserTest(
   'practice raises are recorded before a set, give its target line, and stand in its result',
   async (given) => {
     const { page, origin } = given;
-    await openFirstSet(page, origin, { seed: 4, pace: 8 });
+    // slowly at first, so that there is time to close the page in the middle of it
+    await openFirstSet(page, origin, { seed: 4, pace: 1 });
+    await page.getByRole('radio', { name: READY_WORDS.heel.text }).check();
+    await page.getByText(PRACTICE_WORDS.fold.text).click();
+    await page.getByRole('button', { name: fill(PRACTICE_WORDS.begin, { n: 3 }) }).click();
+    // a reload cuts it off: a line says so, with what is kept, until it was recorded again
+    await page.getByText(/^Practice raises: [12] of 3$/).waitFor();
+    await page.goto(page.url().replace('pace=1', 'pace=8'));
+    await page.getByText(words(PRACTICE_WORDS['cut-off'])).waitFor();
     await page.getByRole('radio', { name: READY_WORDS.heel.text }).check();
     await page.getByText(PRACTICE_WORDS.fold.text).click();
     await page.getByRole('button', { name: fill(PRACTICE_WORDS.begin, { n: 3 }) }).click();
     await page.getByText(words(PRACTICE_WORDS.reference)).waitFor();
+    expect(await page.getByText(words(PRACTICE_WORDS['cut-off'])).count()).toBe(0);
     const [{ raises }] = await storedBodies<{ raises: readonly object[] }>(page, 'practice-stopped');
     expect(raises).toHaveLength(3);
     await startSet(page, 'left', { placement: 'heel' });

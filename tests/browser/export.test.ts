@@ -38,6 +38,9 @@ async function recordedSet(): Promise<{ store: MemoryStore; stream: ForeignStrea
   const recording = recordingOf(set, { id: writer.id, pieces, sha256: null });
   const report = assess({ groups: recording.groups }, assessmentRequest(set, person), defaultSettings());
   expect(report.repetitions.length).toBe(4);
+  const practised = await book.record(visit, { kind: 'practice-begun', choice: set.choice, bytesId: 'none' });
+  const raises = [{ heightM: 0.1, heightUM: 0.002 }];
+  await book.record(visit, { kind: 'practice-stopped', practiceId: practised, raises });
   const setId = await book.record(visit, { kind: 'set-begun', choice: set.choice, bytesId: writer.id });
   await book.record(visit, { kind: 'set-result', setId, report, settingsHash: 'made' });
   const [facts] = (await store.changesSince(null, Number.MAX_SAFE_INTEGER)).streams;
@@ -159,6 +162,7 @@ browserTest(
     for (const ending of ['csv', 'jsonl', 'parquet'])
       expect([...files.keys()]).toContain(`samples/${trial[0]}.${ending}`);
     expect(text(`samples/${trial[0]}.csv`).split('\r\n').length).toBeGreaterThan(500);
+    expect(text('tables/practice.csv')).toMatch(/,left,foot,[^,]+,simulated,yes,1,100,2,/);
     expect(
       text('tables/repetitions.csv')
         .split('\r\n')

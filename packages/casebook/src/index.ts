@@ -139,7 +139,14 @@ export {
 export { holdsOn, type PlanOfDay, planAfter, planOf } from './plan/plan-of-day.ts';
 export { planItemSchema, wordsOnly } from './plan/words-only.ts';
 export { endedWithPop, poppedSide, withRupture } from './popped.ts';
-export { type PracticeEvent, type PracticeSet, practiceEventKinds, practiceFor } from './practice.ts';
+export {
+  cutOffPractice,
+  heldAgainst,
+  type PracticeEvent,
+  type PracticeSet,
+  practiceEventKinds,
+  practiceFor,
+} from './practice.ts';
 export { afterPull, type PullEvent, pullEventKinds, pullSetOf } from './pull-events.ts';
 export type { PullChoice, PullEnd, PullSet, PullTrial } from './pull-set.ts';
 export { type Recount, recountSchema, recountsIn } from './recounts.ts';

@@ -74,6 +74,7 @@ export type {
   StudyLegs,
   StudyPerson,
   StudyPlanItem,
+  StudyPractice,
   StudyReach,
   StudyRecount,
   StudyResult,

@@ -223,6 +223,24 @@ export interface StudyReach {
   readonly skipped: string | null;
 }
 
+/** Raises for practice before a set, as their heights were found when they stopped. */
+export interface StudyPractice {
+  readonly key: string;
+  readonly person: string;
+  readonly visit: string;
+  readonly side: Side;
+  readonly at: string | null;
+  readonly placement: string | null;
+  readonly protocol: string | null;
+  readonly origin: string | null;
+  /** false where the page was closed or left before the end: no height is known of it */
+  readonly stopped: boolean;
+  /** height of the heel, or rise of the body where the sensor sees that [m] */
+  readonly raises: readonly { readonly heightM: number; readonly heightUM: number }[];
+  /** keys of the trials whose reference height is the mean of the best of these raises */
+  readonly trials: readonly string[];
+}
+
 /** Everything that leaves, whoever gathered it. */
 export interface Study {
   readonly people: readonly StudyPerson[];
@@ -233,6 +251,8 @@ export interface Study {
   readonly totals?: readonly StudyTotal[];
   /** absent where there are none */
   readonly reaches?: readonly StudyReach[];
+  /** absent where there are none */
+  readonly practice?: readonly StudyPractice[];
   /** the settings at the time of writing, by which results of this version can be made again */
   readonly settings: Settings;
   /** name and version of what writes */

@@ -6,6 +6,7 @@ const ofVisit = columnsOf('visit');
 const ofTrial = columnsOf('trial');
 const ofSample = columnsOf('sample');
 const ofPart = columnsOf('part');
+const ofPractice = columnsOf('practice');
 const ofReach = columnsOf('knee-to-wall');
 const ofTotal = columnsOf('questionnaire-total');
 
@@ -38,8 +39,8 @@ function legColumns(side: 'left' | 'right'): Column[] {
     word(`${side}.rest_pain`, `${irritability}.restPain`, `pain ${of} at rest or at night`),
     word(`${side}.trend`, `${irritability}.trend`, `over the last two weeks`),
     word(`${side}.flare`, `${irritability}.flare`, `the visit fell into a flare ${of}`),
-    figure(`${side}.pain_now`, `${irritability}.painNow`, '1', 1, `pain ${of} before the test, 0 to 10`),
     word(`${side}.last_flare`, `legs.${side}.lastFlare`, `when the last flare ${of} was; empty was not asked`),
+    figure(`${side}.pain_now`, `${irritability}.painNow`, '1', 1, `pain ${of} before the test, 0 to 10`),
   ];
 }
 
@@ -145,6 +146,33 @@ export const REACH_COLUMNS: readonly Column[] = [
   ofReach.figure('best', 'best', '1', 1, 'best of the trials; empty where the test was left out'),
   ofReach.figure('pain', 'pain', '1', 1, 'worst pain in it, 0 to 10'),
   ofReach.word('skipped', 'skipped', 'why it was left out; empty where it was done'),
+];
+
+/** A raise for practice before a set. In a de-identified export the time is empty. */
+export const PRACTICE_COLUMNS: readonly Column[] = [
+  ofPractice.word('practice', 'key', 'key of the practice'),
+  ofPractice.word('person', 'person', 'key of the person'),
+  ofPractice.word('visit', 'visit', 'key of the visit'),
+  ofPractice.word('at', 'at', 'when it began: ISO 8601, with offset'),
+  ofPractice.word('side', 'side', 'left or right'),
+  ofPractice.word('placement', 'placement', 'where the sensor was'),
+  ofPractice.word('protocol', 'protocol', 'the rules of the set that it was for'),
+  ofPractice.word('origin', 'origin', 'what it was taken from: live, or simulated'),
+  ofPractice.flag('stopped', 'stopped', 'no where the page was closed or left before its end: no height is known then'),
+  ofPractice.figure('raise', 'raise', '1', 1, 'number of the raise, from 1; empty where no height is known'),
+  ofPractice.figure(
+    'height_mm',
+    'heightM',
+    'mm',
+    1000,
+    'height of the heel, or rise of the body where the sensor sees that, as it was found when it stopped',
+  ),
+  ofPractice.figure('height_u_mm', 'heightUM', 'mm', 1000, 'standard uncertainty of height_mm'),
+  ofPractice.list(
+    'reference_of',
+    'trials',
+    'trials whose reference height is the mean of the best two raises of this practice; empty where it is that of none',
+  ),
 ];
 
 /** The samples of a trial in SI on their own times, one row for each instant. */

@@ -171,3 +171,38 @@ test('a recording with two clocks makes two files', () => {
     'surae-20260301-0930-left-samples-2.csv',
   ]);
 });
+
+test('the report holds the raises for practice of its leg before it, and whether its reference is theirs', () => {
+  const { set, report } = onScreen();
+  const raises = [
+    { heightM: 0.1, heightUM: 0.002 },
+    { heightM: 0.11, heightUM: 0.002 },
+  ];
+  const at = (time: string): string => `2026-03-01T${time}.000+01:00`;
+  const done = {
+    id: 'p',
+    choice: set.choice,
+    bytesId: 'b',
+    begunAt: at('09:20:00'),
+    stoppedAt: at('09:21:00'),
+    raises,
+  };
+  const practice = [
+    { ...done, id: 'cut', begunAt: at('09:19:00'), stoppedAt: null, raises: [] },
+    done,
+    { ...done, id: 'other', choice: { ...set.choice, side: 'right' as const } },
+    { ...done, id: 'later', begunAt: at('09:40:00'), stoppedAt: at('09:41:00') },
+  ];
+  const reference = { ...report.reference!, fromRepetitions: [], raised: false };
+  const held = { ...set, report: { ...report, reference } };
+  const provenance = { sha256: 'a', settingsHash: null, software: null, writtenBy: 'surae 9.9.9' };
+  const read = (visit: Parameters<typeof reportFile>[0]): unknown => {
+    const { content } = reportFile(visit, held, report, provenance);
+    return (JSON.parse(String(content)) as { readonly practice: unknown }).practice;
+  };
+  expect(read({ ...madeVisit(held), practice })).toMatchObject([
+    { begunAt: at('09:19:00'), stoppedAt: null, raises: [], isReference: false },
+    { begunAt: at('09:20:00'), raises, isReference: true },
+  ]);
+  expect(read({ ...madeVisit(held) })).toEqual([]);
+});

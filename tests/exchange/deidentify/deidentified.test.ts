@@ -207,3 +207,16 @@ test('that test sees what is left in: the same study named holds all of it', asy
   const text = files.map(({ bytes }) => new TextDecoder().decode(bytes)).join('\n');
   for (const needle of ['Okonkwo', '1957', 'likes long walks', '2026-03-01']) expect(text).toContain(needle);
 });
+
+test('of raises for practice keys and times go, their heights stay, and they still name their trial', () => {
+  const raises = [{ heightM: 0.1, heightUM: 0.002 }];
+  const of = { person: 'person-1', visit: 'visit-1', at: '2026-03-01T09:20:00+01:00' } as const;
+  const told = { placement: 'heel', protocol: 'of Ms Lind', origin: 'live' } as const;
+  const one = { ...of, ...told, key: 'p', side: 'left', stopped: true, raises, trials: ['trial-1'] } as const;
+  const { study } = deidentified(madeStudy({ practice: [one] }), request);
+  const [left] = study.practice!;
+  expect(left).toMatchObject({ at: null, placement: 'heel', protocol: null, raises, side: 'left', stopped: true });
+  expect([left.person, left.visit]).toEqual([study.people[0].key, study.visits[0].key]);
+  expect(study.trials.map(({ key }) => key)).toContain(left.trials[0]);
+  expect(left.key).toMatch(/^W-/);
+});

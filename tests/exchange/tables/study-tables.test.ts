@@ -115,3 +115,33 @@ test('knee-to-wall tests have a table of their own; what was left out has empty 
   ]);
   expect(studyTables(madeStudy()).map(({ name }) => name)).not.toContain('knee-to-wall');
 });
+
+test('raises for practice have a row each; a practice of which no height is known has one without', () => {
+  const of = {
+    person: 'p',
+    visit: 'v',
+    at: '2026-03-01T09:20:00+01:00',
+    placement: 'heel',
+    protocol: 'floor',
+  } as const;
+  const raises = [
+    { heightM: 0.1, heightUM: 0.002 },
+    { heightM: 0.112, heightUM: 0.003 },
+  ];
+  const done = { ...of, key: 'a', side: 'left', origin: 'live', stopped: true, raises, trials: ['t1', 't2'] } as const;
+  const cut = { ...of, key: 'b', side: 'right', origin: 'live', stopped: false, raises: [], trials: [] } as const;
+  const table = studyTables(madeStudy({ practice: [done, cut] })).find(({ name }) => name === 'practice')!;
+  expect(table.columns.map(({ key }) => key).slice(8)).toEqual([
+    'stopped',
+    'raise',
+    'height_mm',
+    'height_u_mm',
+    'reference_of',
+  ]);
+  expect(table.rows.map((row) => [row[0], row[4], ...row.slice(8)])).toEqual([
+    ['a', 'left', true, 1, 100, 2, 't1; t2'],
+    ['a', 'left', true, 2, 112, 3, 't1; t2'],
+    ['b', 'right', false, null, null, null, null],
+  ]);
+  expect(studyTables(madeStudy()).map(({ name }) => name)).not.toContain('practice');
+});

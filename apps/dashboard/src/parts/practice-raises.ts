@@ -1,5 +1,5 @@
 import { consume } from '@lit/context';
-import { type Person, practiceFor, type SetChoice, type Visit } from '@surae/casebook';
+import { cutOffPractice, type Person, practiceFor, type SetChoice, type Visit } from '@surae/casebook';
 import { PRACTICE_WORDS, type Protocol, WARM_UP } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -25,6 +25,7 @@ import { warmUpTime } from '../live/warm-up-time.ts';
 import { practiceHeights, practiceMost } from '../result/practice-again.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
+import './cut-off-practice.ts';
 import { foldStyle } from './fold-style.ts';
 
 /** Warm-up and practice before a set, folded away: whoever wants none of it presses nothing. */
@@ -142,11 +143,18 @@ export class PracticeRaises extends LitElement {
   }
 
   override render(): TemplateResult {
-    return html`<details>
+    return html`${this.cutOff()}<details>
       <summary>${PRACTICE_WORDS.fold.text}</summary>
       <div class="part">${this.warmUpPart()}</div>
       <div class="part">${this.practicePart()}</div>
     </details>`;
+  }
+
+  private cutOff(): TemplateResult | typeof nothing {
+    // the one that is recorded now is not cut off
+    const left = this.doing === 'nothing' ? cutOffPractice(this.visit, this.choice.side) : undefined;
+    if (left === undefined) return nothing;
+    return html`<cut-off-practice .practice=${left} .heelLeverM=${this.person.heelLeverM}></cut-off-practice>`;
   }
 
   private warmUpPart(): TemplateResult {

@@ -1,5 +1,5 @@
 import type { Report } from '@surae/analysis';
-import type { Visit, VisitSet } from '@surae/casebook';
+import { heldAgainst, type Visit, type VisitSet } from '@surae/casebook';
 import { columnCells, csvText, repetitionRows, studyByHand } from '@surae/exchange';
 import { joinPieces, type Recording, writeRecordingCsv } from '@surae/records';
 import { REPETITION_COLUMNS, REPETITION_HAND_COLUMNS } from '@surae/shared';
@@ -73,12 +73,29 @@ export function repetitionFile(set: VisitSet, report: Report): SavedFile {
   return { name: fileName(set, 'repetitions.csv'), type: 'text/csv', content: csvText(header, rows) };
 }
 
+/** The raises for practice of the same leg that were begun before a set, and whether its reference height is theirs. */
+function practiceBefore(visit: Visit, set: VisitSet): object[] {
+  return (visit.practice ?? [])
+    .filter(({ choice, begunAt }) => choice.side === set.choice.side && Date.parse(begunAt) <= Date.parse(set.begunAt))
+    .map((practice) => {
+      const { choice, begunAt, stoppedAt, raises } = practice;
+      return {
+        choice,
+        begunAt,
+        stoppedAt,
+        raises,
+        isReference: heldAgainst(visit, practice).some(({ id }) => id === set.id),
+      };
+    });
+}
+
 /**
  * The whole report with what it takes to make it again, what was noted while the set ran and how it ended, and what was
  * answered before it, as JSON. Answers stand in it as the codes and ids of the catalogue; null is not asked.
  * Version 3 holds `visit.history`, what was told of earlier injuries, irritability and the person; version 4 the verdicts that a
  * person gave by hand and, where there are any, the report as it was measured; `report` is what counts. Files before lack that.
- * `verdictsNotLaidOn` was added later: those that are about a movement which the report does not have at their number.
+ * `verdictsNotLaidOn` was added later: those that are about a movement which the report does not have at their number; so was
+ * `practice`, the raises for practice of this leg before the set, as their heights were found when they stopped.
  */
 export function reportFile(visit: Visit, set: VisitSet, report: Report, provenance: Provenance): SavedFile {
   const { choice, begunAt, stoppedAt, liveCount, marks, notes = [], end, byHand = [], notLaidOn = [], automatic } = set;
@@ -94,6 +111,7 @@ export function reportFile(visit: Visit, set: VisitSet, report: Report, provenan
       written_by: provenance.writtenBy,
     },
     visit: { begunAt: visit.begunAt, sore, history, safety, earlierSafety, restS },
+    practice: practiceBefore(visit, set),
     set: { choice, begunAt, stoppedAt, liveCount, marks, notes, end },
     verdictsByHand: byHand,
     verdictsNotLaidOn: notLaidOn,

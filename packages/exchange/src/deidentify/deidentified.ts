@@ -4,6 +4,7 @@ import type {
   StudyLeg,
   StudyPerson,
   StudyPlanItem,
+  StudyPractice,
   StudyReach,
   StudyRecount,
   StudyResult,
@@ -90,8 +91,8 @@ export function deidentified(
       sore: code(sore),
       injury: code(injury),
       confirmed,
-      irritability: {
       lastFlare: code(lastFlare),
+      irritability: {
         ...figures,
         provokedBy: code(provokedBy),
         settles: code(settles),
@@ -196,6 +197,18 @@ export function deidentified(
     skipped: code(one.skipped),
   });
 
+  const practice = (one: StudyPractice): StudyPractice => ({
+    ...one,
+    key: key('practice', one.key),
+    person: key('person', one.person),
+    visit: key('visit', one.visit),
+    at: gone('times', one.at),
+    placement: code(one.placement),
+    protocol: code(one.protocol),
+    origin: code(one.origin),
+    trials: one.trials.map((trialKey) => key('trial', trialKey)).sort(),
+  });
+
   const sorted = <Part extends { readonly key: string }>(parts: readonly Part[]): Part[] =>
     [...parts].sort((a, b) => (a.key < b.key ? -1 : 1));
   return {
@@ -207,6 +220,7 @@ export function deidentified(
       plan: sorted(study.plan.map(planItem)),
       ...(study.totals === undefined ? {} : { totals: sorted(study.totals.map(total)) }),
       ...(study.reaches === undefined ? {} : { reaches: sorted(study.reaches.map(reach)) }),
+      ...(study.practice === undefined ? {} : { practice: sorted(study.practice.map(practice)) }),
     },
     out,
   };

@@ -11,6 +11,7 @@ const LETTERS = {
   recount: 'R',
   total: 'Q',
   reach: 'K',
+  practice: 'W',
 } as const;
 
 /** What has a key of its own. */

@@ -32,6 +32,7 @@ import type {
   StudyVisit,
 } from '../study.ts';
 import { utf8 } from '../utf8.ts';
+import { practiceOf } from './practice-of.ts';
 import { bytesOf, lookAt, type ReadBytes, recordingOf } from './record-bytes.ts';
 import { studyByHand } from './study-by-hand.ts';
 import { reachesOf, totalsOf } from './told-between.ts';
@@ -304,6 +305,7 @@ export async function recordStudy(documents: readonly RecordDocument[], request:
   for (const { id } of visits) trials.push(...(await trialsOf(asKept.get(id)!, made, read)));
   const totals = extent.of === 'visits' ? [] : totalsOf(people, told);
   const reaches = extent.of === 'visits' ? [] : reachesOf(people, told);
+  const practice = practiceOf(visits);
   return {
     people: people.map(personOf),
     visits: told.map((visit, at) => ({ ...visit, dayOffset: offsets[at] ?? null })),
@@ -311,6 +313,7 @@ export async function recordStudy(documents: readonly RecordDocument[], request:
     plan: extent.of === 'visits' ? [] : people.flatMap(planOf),
     ...(totals.length === 0 ? {} : { totals }),
     ...(reaches.length === 0 ? {} : { reaches }),
+    ...(practice.length === 0 ? {} : { practice }),
     settings,
     software,
   };

@@ -6,6 +6,7 @@ import {
   HOP_COLUMNS,
   HOP_SERIES_COLUMNS,
   PERSON_COLUMNS,
+  PRACTICE_COLUMNS,
   PULL_COLUMNS,
   REACH_COLUMNS,
   RECOUNT_COLUMNS,
@@ -19,7 +20,7 @@ import {
   VISIT_COLUMNS,
 } from '@surae/shared';
 import { repetitionRows } from '../record/study-by-hand.ts';
-import type { Study, StudyReach, StudyResult, StudyTotal, StudyTrial } from '../study.ts';
+import type { Study, StudyPractice, StudyReach, StudyResult, StudyTotal, StudyTrial } from '../study.ts';
 import { columnCells } from './column-cells.ts';
 import { type Cell, type Table, tableOf } from './table.ts';
 
@@ -100,8 +101,19 @@ function reachTable(reaches: readonly StudyReach[]): Table[] {
   return rows.length === 0 ? [] : [tableOf({ name: 'knee-to-wall', title: 'Knee-to-wall tests', columns, rows })];
 }
 
+/** Raises for practice, one row each; one of which no height is known has a row without. No table where there are none. */
+function practiceTable(practice: readonly StudyPractice[]): Table[] {
+  const columns = PRACTICE_COLUMNS;
+  const rows = practice.flatMap(({ raises, ...of }) =>
+    (raises.length === 0 ? [{}] : raises.map((raise, at) => ({ raise: at + 1, ...raise }))).map((raise) =>
+      columnCells(columns, { ...of, ...raise }),
+    ),
+  );
+  return rows.length === 0 ? [] : [tableOf({ name: 'practice', title: 'Raises for practice', columns, rows })];
+}
+
 /** People, visits and trials, and the repetitions, efforts and hops of the trials, each under its one list of columns. */
-export function studyTables({ people, visits, trials, totals = [], reaches = [] }: Study): Table[] {
+export function studyTables({ people, visits, trials, totals = [], reaches = [], practice = [] }: Study): Table[] {
   const rows = (columns: readonly Column[], sources: readonly object[]): Cell[][] =>
     sources.map((source) => columnCells(columns, source));
   const parts = (
@@ -131,5 +143,6 @@ export function studyTables({ people, visits, trials, totals = [], reaches = [] 
     ...recountTable(trials),
     ...totalTable(totals),
     ...reachTable(reaches),
+    ...practiceTable(practice),
   ];
 }

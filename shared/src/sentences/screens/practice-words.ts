@@ -20,6 +20,12 @@ export const PRACTICE_WORDS = sentences('screen.practice', {
     'The practice is kept, but the heights of at least two raises could not be told. The set is held against its own first repetitions.',
   'not-live': 'Practice is recorded from a sensor or a simulated person, not from a file.',
   'not-begun': 'The practice did not start. {reason}',
+  'cut-off':
+    'The page was closed or left during the practice of this leg. {seconds} s of it are kept, and count for nothing: record it again, or go on without.',
+  'cut-off-empty':
+    'The page was closed or left before any samples of the practice of this leg came. Nothing was measured.',
+  'cut-off-unreadable':
+    'The page was closed or left during the practice of this leg. What was kept of it counts for nothing and cannot be read: {reason}',
   'reference-left': 'Left leg, reference {height} cm. {rule}',
   'reference-right': 'Right leg, reference {height} cm. {rule}',
   raised: 'One of the first repetitions was higher than the practice raises and took their place.',

@@ -32,6 +32,7 @@ const today = {
   'ready-by-hand': async (visit) => (await visit.asked()).chose(),
   'choice-locked': (visit) => locked(visit),
   locked: async (visit) => (await locked(visit)).chose(),
+  'practice-cut-off': async (visit) => (await (await visit.asked()).chose()).practiceCutOff('left'),
   ending: async (visit) => (await visit.asked()).stopped('left'),
   'ending-recorded': async (visit) => (await visit.asked()).stoppedRecorded('left'),
   'ending-left-out': async (visit) => (await visit.asked()).judgedElsewhere('left'),
@@ -39,8 +40,8 @@ const today = {
   'ready-second': async (visit) => (await (await visit.asked()).done('left')).rested(),
   'cut-off': async (visit) => (await visit.asked()).cutOff('left'),
   result: (visit) => results(visit),
-  'one-leg': async (visit) => (await visit.asked({ left: 'insertion', right: null }, 'left')).done('left'),
   'choice-hops': async (visit) => (await visit.asked()).hopsTold(),
+  'one-leg': async (visit) => (await visit.asked({ left: 'insertion', right: null }, 'left')).done('left'),
   plan: async (visit) => (await results(visit)).resultSeen(),
   'plan-insertion': async (visit) =>
     (await (await (await (await visit.asked(both)).done('left')).rested()).done('right', 'pain', 6)).resultSeen(),

@@ -135,6 +135,15 @@ export class SeededVisit {
     return bytesId;
   }
 
+  /** Practice raises of a leg that were begun and never stopped, with their samples. */
+  async practiceCutOff(side: Side): Promise<this> {
+    const { trace } = simulateSet({ placement: 'heel', level: 'clean', seed: 5, count: 2 });
+    const samples = counterInput({ groups: trace.groups }, 'heel');
+    const bytesId = await recordedStream(await this.book.openBytes(this.id, 'practice'), samples);
+    await this.record({ kind: 'practice-begun', choice: { side, ...heel }, bytesId });
+    return this;
+  }
+
   async rested(): Promise<this> {
     await this.record({ kind: 'rest-over', restS: 180 });
     return this;

@@ -61,6 +61,7 @@ export const visitStates: readonly State[] = [
     area: 'visit',
     reach: (at) => chooseFile(at, 'recordings/made/heel-three-raises.csv', 'file-chosen'),
   },
+  { name: 'ready-practice-cut-off', area: 'visit', reach: (at) => at.visit('practice-cut-off', 'cut-off-practice p') },
   { name: 'ready-locked', area: 'visit', reach: (at) => at.visit('locked', 'set-ready') },
   { name: 'running-waiting', area: 'test', reach: beginSet },
   { name: 'running', area: 'test', reach: ({ page }) => waitForCount(page, 3) },
