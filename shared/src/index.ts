@@ -144,6 +144,7 @@ export { HISTORY_WORDS } from './sentences/screens/history-words.ts';
 export { HOPS_WORDS } from './sentences/screens/hops-words.ts';
 export { IMPORT_WORDS } from './sentences/screens/import-words.ts';
 export { LADDER_WORDS } from './sentences/screens/ladder-words.ts';
+export { LEGS_NEXT_WORDS } from './sentences/screens/legs-next-words.ts';
 export { LEGS_FLAG_WORDS, LEGS_WORDS } from './sentences/screens/legs-words.ts';
 export { HOME_WORDS, MORNING_CHOICES, MORNINGS_IN_WORDS } from './sentences/screens/morning-words.ts';
 export { OWN_ERROR_WORDS } from './sentences/screens/own-error-words.ts';

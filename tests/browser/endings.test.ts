@@ -1,10 +1,15 @@
 import {
   END_CHOICES,
   ENDING_WORDS,
+  HAND_OVER_WORDS,
+  LEGS_NEXT_WORDS,
+  LEGS_WORDS,
   LIVE_WORDS,
   LOCK_WORDS,
+  PLAN_WORDS,
   RATIO_BLOCK_SENTENCES,
   READY_WORDS,
+  RESULT_WORDS,
   RUPTURE_WORDS,
   SAFETY_WORDS,
   SIDE_WORDS,
@@ -18,6 +23,7 @@ import {
   answerSafety,
   answerSoreness,
   beginVisit,
+  chooseTest,
   endRest,
   openStart,
   sayEnd,
@@ -85,7 +91,11 @@ browserTest('a line of the safety list that locks is said wherever a test could 
   // before the last line was in view nothing can be answered
   await page.setViewportSize({ width: 768, height: 500 });
   expect(await page.getByRole('button', { name: SAFETY_WORDS.none.text }).isDisabled()).toBe(true);
-  await answerSafety(page, [/Sudden pop or blow to the calf/]);
+  await answerSafety(page, [/Sudden pop or blow to the calf/], { choose: false });
+  await page.getByRole('heading', { name: LOCK_WORDS.locked.text, level: 1 }).waitFor();
+  // a test can be chosen only out of the way, and nothing of it is in sight
+  expect(await page.locator('choice-step button.take').first().isVisible()).toBe(false);
+  await chooseTest(page);
   await page.getByText(LOCK_WORDS.locked.text).waitFor();
   const [{ safety }] = await storedBodies<{ safety: { ticked: string[]; seenWhole: boolean } }>(page, 'visit-safety');
   expect(safety).toMatchObject({ ticked: ['safety.rupture'], seenWhole: true, overridden: [] });
@@ -99,6 +109,30 @@ browserTest('a line of the safety list that locks is said wherever a test could 
   const [{ choice }] = await storedBodies<{ choice: { origin: string } }>(page, 'set-begun');
   expect(choice.origin).toBe('simulated');
 });
+
+browserTest(
+  'a visit in which nobody is tested is closed with its plan and hand-over, and says what comes next',
+  async (given) => {
+    const { page, origin } = given;
+    await openStart(page, origin);
+    await beginVisit(page);
+    await answerSoreness(page);
+    await answerHistory(page);
+    await answerSafety(page, [/Sudden pop or blow to the calf/], { choose: false });
+    await page.getByRole('button', { name: LOCK_WORDS['go-on'].text }).click();
+    await page.getByRole('heading', { name: PLAN_WORDS.title.text }).waitFor();
+    // a reload stands at the same place
+    await page.reload();
+    await page.getByRole('button', { name: PLAN_WORDS.none.text }).click();
+    await page.getByRole('button', { name: HAND_OVER_WORDS.nothing.text }).click();
+    await page.getByText(RESULT_WORDS.closed.text).waitFor();
+    await page.getByText(/Referral on the same day\./).waitFor();
+    await page.getByRole('link', { name: LEGS_WORDS.show.text }).click();
+    await page.getByText(LEGS_NEXT_WORDS['not-tested'].text).waitFor();
+    await page.getByText(LEGS_NEXT_WORDS['safety.rupture'].text).waitFor();
+    await page.getByText(words(LEGS_WORDS['day-untested'])).waitFor();
+  },
+);
 
 browserTest('a sensor that is not connected tests nobody, and the page says so', async ({ page, origin }) => {
   await openFirstSet(page, origin);

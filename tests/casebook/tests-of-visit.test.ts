@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { afterChoice, isBegun, openTest, testsOf } from '../../packages/casebook/src/tests-of-visit.ts';
+import { afterChoice, isBegun, isUntested, openTest, testsOf } from '../../packages/casebook/src/tests-of-visit.ts';
 import { madePullSet, madePullVisit } from '../support/made-pull-visit.ts';
 import { madeSet, madeVisit } from '../support/made-visit.ts';
 
@@ -22,4 +22,13 @@ test('the test that can still be added is the other one', () => {
   expect(openTest(madeVisit())).toBe('isometric');
   expect(openTest({ tests: ['isometric'] })).toBe('heel-raise');
   expect(openTest({ tests: ['isometric', 'heel-raise'] })).toBeNull();
+});
+
+test('a visit goes on without a test where its result was passed before anything was begun', () => {
+  const passed = { resultSeen: true } as const;
+  expect(isUntested({ ...madeVisit(), ...passed })).toBe(true);
+  expect(isUntested(madeVisit())).toBe(false);
+  // what was begun and taken back was begun
+  expect(isUntested({ ...madeVisit(madeSet('left', null, { setAside: true })), ...passed })).toBe(false);
+  expect(isUntested({ ...madePullVisit(madePullSet('left', [])), ...passed })).toBe(false);
 });

@@ -163,3 +163,14 @@ test('a set whose sensor was lost keeps why; one that was stopped holds nothing 
   expect(stopped({ sourceLost: 'gone' }).sourceLost).toBe('gone');
   expect(stopped({})).not.toHaveProperty('sourceLost');
 });
+
+test('a visit that went on without a test is asked again once the list or the choice is answered anew', () => {
+  const seen = document('result-seen', {});
+  const list = document('visit-safety', { safety: { listVersion: '2', seenWhole: true, ticked: [], overridden: [] } });
+  const chose = document('visit-choice', { choice: { test: 'isometric', protocolId: 'p', from: 'other' } });
+  expect(foldVisit(begun, [seen]).resultSeen).toBe(true);
+  expect(foldVisit(begun, [seen, list]).resultSeen).toBe(false);
+  expect(foldVisit(begun, [seen, chose]).resultSeen).toBe(false);
+  const set = document('set-begun', { choice, bytesId: 'b' }, 's');
+  expect(foldVisit(begun, [set, seen, list]).resultSeen).toBe(true);
+});

@@ -188,7 +188,7 @@ export { type StiffnessTold, stiffnessMinutes, stiffnessTold } from './stiffness
 export { type TakenRecording, takenRecordings, takenSchema } from './taken-recordings.ts';
 export type { TestKind } from './test-kind.ts';
 export { betweenTestsS, type EarlierTest, earlierTest, restBetweenTestsS } from './test-rest.ts';
-export { afterChoice, isBegun, openTest, testsOf } from './tests-of-visit.ts';
+export { afterChoice, isBegun, isUntested, openTest, testsOf } from './tests-of-visit.ts';
 export { asksToday, type Due, dueToday } from './today/due-today.ts';
 export { earliestDay } from './today/earliest-day.ts';
 export { type MorningLine, type MorningOfLeg, morningLine } from './today/morning-line.ts';

@@ -23,3 +23,8 @@ export function afterChoice(visit: Visit, test: TestKind): readonly TestKind[] {
 export function openTest(visit: Pick<Visit, 'tests'>): TestKind | null {
   return kinds.find((kind) => !testsOf(visit).includes(kind)) ?? null;
 }
+
+/** Whether a visit goes on without any test: its result was passed before anything of a test was ever begun. */
+export function isUntested({ sets, pulls = [], resultSeen }: Pick<Visit, 'sets' | 'pulls' | 'resultSeen'>): boolean {
+  return resultSeen === true && sets.length === 0 && pulls.length === 0;
+}

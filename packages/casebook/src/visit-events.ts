@@ -10,7 +10,7 @@ import { afterPull, type PullEvent, pullEventKinds } from './pull-events.ts';
 import { afterAnswer, type SensorAnswerEvent } from './sensor-answers.ts';
 import type { SetChoice } from './set-choice.ts';
 import type { TestKind } from './test-kind.ts';
-import { afterChoice, isBegun } from './tests-of-visit.ts';
+import { afterChoice, isBegun, isUntested } from './tests-of-visit.ts';
 import type {
   FaultMark,
   HandedAs,
@@ -117,6 +117,11 @@ function unchosen(visit: Visit): Visit {
 }
 
 /** The visit after one more event; an event about a set that is not there changes nothing. */
+/** A visit that went on without a test, once it is asked again whether there is one; as it was where something was begun. */
+function reopened(visit: Visit): Visit {
+  return isUntested(visit) ? { ...visit, resultSeen: false } : visit;
+}
+
 function after(visit: Visit, event: VisitEvent, document: StoredDocument): Visit {
   switch (event.kind) {
     case 'visit-sore': {
@@ -128,7 +133,7 @@ function after(visit: Visit, event: VisitEvent, document: StoredDocument): Visit
     case 'visit-history':
       return { ...unchosen(visit), history: event.history };
     case 'visit-safety':
-      return { ...keptSafety(visit), safety: { ...noAnswer, ...event.safety, at: document.at } };
+      return { ...reopened(keptSafety(visit)), safety: { ...noAnswer, ...event.safety, at: document.at } };
     case 'visit-first':
       return { ...visit, first: event.first };
     case 'visit-test':
@@ -138,7 +143,8 @@ function after(visit: Visit, event: VisitEvent, document: StoredDocument): Visit
       return { ...unchosen(visit), ladder: event.ladder };
     case 'visit-choice': {
       const { choice } = event;
-      return { ...visit, tests: afterChoice(visit, choice.test), chosen: afterChosen(visit.chosen, choice) };
+      const tests = afterChoice(visit, choice.test);
+      return { ...reopened(visit), tests, chosen: afterChosen(visit.chosen, choice) };
     }
     case 'set-begun': {
       const { choice, bytesId } = event;

@@ -7,6 +7,7 @@ import {
   HISTORY_WORDS,
   inWords,
   KEEP_WORDS,
+  LOCK_WORDS,
   PLAN_WORDS,
   READY_WORDS,
   REST_WORDS,
@@ -129,8 +130,11 @@ export async function answerSafety(page, ticked = [], { choose = true } = {}) {
  */
 export async function chooseTest(page, protocol) {
   const title = protocol && inWords(`${protocol.id}.title`, protocol.title);
-  await page.getByRole('heading', { name: CHOICE_WORDS.title.text }).waitFor();
   const choices = page.locator('choice-step');
+  await choices.getByRole('heading', { level: 1 }).waitFor();
+  // where nobody is tested, a simulated or replayed set is chosen out of the way
+  const tryOut = choices.getByText(LOCK_WORDS['try-out'].text, { exact: true });
+  if (await tryOut.isVisible()) await tryOut.click();
   const others = choices.getByText(CHOICE_WORDS.others.text, { exact: true });
   const wanted = title === undefined ? choices.locator('button.take') : choices.getByRole('button', { name: title });
   if (title !== undefined && !(await wanted.first().isVisible())) await others.click();

@@ -207,3 +207,17 @@ test('of one leg alone there is neither a rest nor another leg, and nothing wait
     expect(idsOf({ ...visit, tests: ['isometric'] })).not.toContain('pull-rest');
   }
 });
+
+test('where nobody is tested one press leads past the tests to the plan and the hand-over, and the choice can still be made', () => {
+  const at = '2026-03-01T09:26:00.000+01:00';
+  const safety = { listVersion: SAFETY_LIST_VERSION, seenWhole: true, ticked: ['safety.rupture'], overridden: [], at };
+  const locked: Visit = { ...withSore('no', 'insertion'), history: noHistory, safety };
+  expect(currentStep(locked).id).toBe('choice');
+  const passed: Visit = { ...locked, resultSeen: true };
+  expect(idsOf(passed)).toEqual(['soreness', 'history', 'safety', 'choice', 'result', 'plan', 'hand-over']);
+  expect(currentStep(passed).id).toBe('plan');
+  expect(currentStep({ ...passed, plan: [] }).id).toBe('hand-over');
+  expect(currentStep({ ...passed, plan: [], closed: true }).id).toBe('result');
+  const choice = stepsOf(passed).find(({ id }) => id === 'choice')!;
+  expect(mayAnswerAnew(passed, choice, at)).toBe(true);
+});

@@ -1,5 +1,5 @@
 import type { Visit } from '@surae/casebook';
-import { FLOOR, LEGS_WORDS } from '@surae/shared';
+import { FLOOR, LEGS_NEXT_WORDS, LEGS_WORDS, SAFETY_LIST, SAFETY_LIST_VERSION } from '@surae/shared';
 import { expect, test } from 'vitest';
 import { legsFile } from '../../../apps/dashboard/src/legs/legs-file.ts';
 import { canAndCannot, type LegsView, legsTitle, legsView } from '../../../apps/dashboard/src/legs/legs-view.ts';
@@ -178,4 +178,26 @@ test('somebody whose raises were counted by hand did them, and is told how they 
     choice: { ...set.choice, origin: 'by-hand', placement: 'hand' } as const,
   }));
   expect(legsView({ ...visit, sets }, person, earlier).notes).toEqual([LEGS_WORDS['by-hand'].text]);
+});
+
+test('somebody who was not tested reads what comes next, line by line, and of a visit without a test nothing else', async () => {
+  const { visit, person, earlier } = await made(BEGIN);
+  const at = visit.begunAt;
+  const answer = { listVersion: SAFETY_LIST_VERSION, seenWhole: true, overridden: [], at };
+  const view = (ticked: readonly string[], sets = [] as Visit['sets']): LegsView =>
+    legsView({ ...visit, sets, resultSeen: true, safety: { ...answer, ticked } }, person, earlier);
+  const { tests, day, notes } = view(['safety.bone', 'safety.rupture']);
+  expect([tests, day]).toEqual([[], 'Visit of 2 Mar 2026']);
+  expect(notes).toEqual([
+    LEGS_NEXT_WORDS['not-tested'].text,
+    LEGS_NEXT_WORDS['safety.rupture'].text,
+    LEGS_NEXT_WORDS['safety.bone'].text,
+  ]);
+  expect(view([]).notes).toEqual([]);
+  expect(view(['safety.rupture'], visit.sets).notes).toEqual([LEGS_WORDS['not-live'].text]);
+});
+
+test('every line of the safety list that keeps from a test has its words for who was not tested', () => {
+  const locks = SAFETY_LIST.filter(({ effect }) => effect === 'do-not-test').map(({ id }) => id);
+  expect(Object.keys(LEGS_NEXT_WORDS).filter((code) => code !== 'not-tested')).toEqual(locks);
 });

@@ -4,6 +4,7 @@ import {
   isChosen,
   isOfAnotherDay,
   isSorenessTold,
+  isUntested,
   mayTest,
   poppedSide,
   pullSetOf,
@@ -101,10 +102,10 @@ function stepsOfTest(visit: Visit, test: TestKind): Step[] {
       ];
 }
 
-/** The steps of the tests that were chosen; after a pop, those alone that were done: nothing more is tested. */
+/** The steps of the tests that were chosen; after a pop, and where nobody is tested, those alone that were done. */
 function testSteps(visit: Visit): Step[] {
   const steps = testsOf(visit).flatMap((test) => stepsOfTest(visit, test));
-  return poppedSide(visit) === null ? steps : steps.filter((step) => step.isDone(visit));
+  return poppedSide(visit) === null && !isUntested(visit) ? steps : steps.filter((step) => step.isDone(visit));
 }
 
 /** What comes after the result; a visit that was closed before the plan was asked has none of it. */
@@ -133,7 +134,7 @@ export function stepsOf(visit: Visit): Step[] {
       isDone: ({ history, safety, sets }) => history !== undefined || safety !== null || sets.length > 0,
     },
     { id: 'safety', page: 'safety', side: null, isDone: ({ safety }) => safety !== null },
-    { id: 'choice', page: 'choice', side: null, isDone: isChosen },
+    { id: 'choice', page: 'choice', side: null, isDone: (visit) => isChosen(visit) || isUntested(visit) },
     ...testSteps(visit),
     { id: 'result', page: 'result', side: null, isDone: ({ closed, resultSeen }) => closed || resultSeen === true },
     ...stepsAfter(visit),

@@ -1,7 +1,9 @@
 import type { Side } from '@surae/analysis';
 import {
   type ClinicContact,
+  isUntested,
   legsTested,
+  locksOf,
   noOwnErrors,
   type OwnErrorsInUse,
   type Person,
@@ -13,7 +15,7 @@ import {
   testsOf,
   type Visit,
 } from '@surae/casebook';
-import { LEGS_WORDS } from '@surae/shared';
+import { LEGS_NEXT_WORDS, LEGS_WORDS } from '@surae/shared';
 import { planLineText } from '../plan/plan-words.ts';
 import type { AnyCompared } from '../result/compared.ts';
 import { comparedPushes, comparedRaises } from '../result/comparisons.ts';
@@ -145,6 +147,15 @@ function isTested(legs: readonly LegTold[]): boolean {
   return legs.some(({ told }) => told !== 'untested');
 }
 
+/** What comes next for somebody who was not tested, by the lines of the safety list that kept from it. */
+function nextSteps({ safety }: Visit): readonly string[] {
+  const lines = safety === null ? [] : locksOf(safety);
+  const known = lines.flatMap(({ id }) => (id in LEGS_NEXT_WORDS ? [id as keyof typeof LEGS_NEXT_WORDS] : []));
+  return known.length === 0
+    ? []
+    : [...new Set((['not-tested', ...known] as const).map((code) => LEGS_NEXT_WORDS[code].text))];
+}
+
 /** What somebody is shown of a visit: the numbers and verdicts of its result page, in words for who was tested. */
 export function legsView(
   visit: Visit,
@@ -176,8 +187,9 @@ export function legsView(
     contact,
     isOneLeg: visit.only !== undefined,
     at: visit.begunAt,
-    day: fill(LEGS_WORDS.day, { day: dayOf(visit.begunAt) }),
+    day: fill(LEGS_WORDS[isUntested(visit) ? 'day-untested' : 'day'], { day: dayOf(visit.begunAt) }),
     notes: [
+      ...(isUntested(visit) ? nextSteps(visit) : []),
       ...(sets.some(({ choice }) => !testsSomebody(choice)) ? [LEGS_WORDS['not-live'].text] : []),
       ...(sets.some(({ choice }) => choice.placement === 'hand') ? [LEGS_WORDS['by-hand'].text] : []),
     ],

@@ -2,14 +2,17 @@ import { consume } from '@lit/context';
 import {
   type ChoiceEntry,
   type ChoiceFacts,
+  type ChoiceOffer,
   choiceFacts,
   choiceOffer,
   legsTested,
+  mayTest,
   type RuleGoneOver,
+  type SafetyBlock,
   type TestChosen,
   type Visit,
 } from '@surae/casebook';
-import { CHOICE_REASONS, CHOICE_WORDS, FEW_RAISES, LADDER_WORDS } from '@surae/shared';
+import { CHOICE_REASONS, CHOICE_WORDS, FEW_RAISES, LADDER_WORDS, LOCK_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { clockContext, type HostClock } from '../contexts/capabilities.ts';
@@ -20,6 +23,7 @@ import { visitEvent } from '../journey/visit-event-request.ts';
 import { foldStyle } from '../parts/fold-style.ts';
 import '../parts/hops-fold.ts';
 import '../parts/ladder-lines.ts';
+import '../parts/safety-notes.ts';
 import { base } from '../styles/base.ts';
 import { dayOf } from '../words/dates.ts';
 import { entryWords, firstRemark } from '../words/entry-words.ts';
@@ -62,6 +66,9 @@ export class ChoiceStep extends LitElement {
       .not-today li p {
         margin-block: var(--gap-1) 0;
       }
+      .main {
+        inline-size: 100%;
+      }
       .plain {
         padding-inline: 0;
         text-align: start;
@@ -79,37 +86,77 @@ export class ChoiceStep extends LitElement {
 
   override render(): TemplateResult {
     const facts = choiceFacts(this.visit, this.earlier);
-    const { proposed, others, blocked, fewRaises } = choiceOffer(facts);
-    const [first, ...next] = proposed;
+    const offer = choiceOffer(facts);
+    const { allowed, why } = mayTest('live', this.visit.safety, this.clock.isoNow());
+    if (!allowed) return this.locked(offer, why);
     return html`
       <h1>${CHOICE_WORDS.title.text}</h1>
+      <safety-notes .visit=${this.visit}></safety-notes>
       <div class="column">
-        ${this.facts(facts, blocked, fewRaises)} ${this.ladder()}
-        ${first === undefined ? html`<p class="voice">${CHOICE_WORDS['nothing-left'].text}</p>` : this.entry(first, true)}
-        ${
-          next.length === 0
-            ? nothing
-            : html`<section aria-labelledby="also">
-          <h2 id="also">${CHOICE_WORDS['also-proposed'].text}</h2>
-          <ul>
-            ${next.map((one) => html`<li>${this.entry(one)}</li>`)}
-          </ul>
-        </section>`
-        }
-        <p class="quiet">${CHOICE_WORDS.order.text}</p>
-        ${
-          others.length === 0
-            ? nothing
-            : html`<details>
-          <summary>${CHOICE_WORDS.others.text}</summary>
-          <ul>
-            ${others.map((one) => html`<li>${this.entry(one)}</li>`)}
-          </ul>
-        </details>`
-        }
-        ${this.notToday(blocked)}
+        ${this.facts(facts, offer.blocked, offer.fewRaises)} ${this.ladder()} ${this.tests(offer, true)}
         <hops-fold .visit=${this.visit} .facts=${facts} ?ladder=${this.ladderStep !== undefined}></hops-fold>
       </div>
+    `;
+  }
+
+  /** Nobody is tested: the way goes on to the end of the visit, or back to the list where its answer is not of today. */
+  private locked(offer: ChoiceOffer, why: readonly SafetyBlock[]): TemplateResult {
+    const isAnswered = why.every((one) => one === 'locked');
+    const goOn = (isMain: boolean): TemplateResult =>
+      html`<button
+        class=${isMain ? 'main' : ''}
+        type="button"
+        @click=${() => this.dispatchEvent(visitEvent({ kind: 'result-seen' }))}
+      >
+        ${LOCK_WORDS['go-on'].text}
+      </button>`;
+    const again = html`<button
+      class="main"
+      type="button"
+      @click=${() => this.dispatchEvent(stepAskedFor('safety'))}
+    >
+      ${LOCK_WORDS.change.text}
+    </button>`;
+    return html`
+      <h1>${LOCK_WORDS.locked.text}</h1>
+      <safety-notes .visit=${this.visit} headed></safety-notes>
+      <div class="column">
+        ${isAnswered ? goOn(true) : html`${again} ${goOn(false)}`}
+        <details class="try-out">
+          <summary>${LOCK_WORDS['try-out'].text}</summary>
+          ${this.tests(offer, false)}
+        </details>
+      </div>
+    `;
+  }
+
+  /** The tests in the order in which they are offered; the first is the main thing on the page, or one of them. */
+  private tests({ proposed, others, blocked }: ChoiceOffer, hasMain: boolean): TemplateResult {
+    const [first, ...next] = proposed;
+    return html`
+      ${first === undefined ? html`<p class="voice">${CHOICE_WORDS['nothing-left'].text}</p>` : this.entry(first, hasMain)}
+      ${
+        next.length === 0
+          ? nothing
+          : html`<section aria-labelledby="also">
+              <h2 id="also">${CHOICE_WORDS['also-proposed'].text}</h2>
+              <ul>
+                ${next.map((one) => html`<li>${this.entry(one)}</li>`)}
+              </ul>
+            </section>`
+      }
+      <p class="quiet">${CHOICE_WORDS.order.text}</p>
+      ${
+        others.length === 0
+          ? nothing
+          : html`<details>
+              <summary>${CHOICE_WORDS.others.text}</summary>
+              <ul>
+                ${others.map((one) => html`<li>${this.entry(one)}</li>`)}
+              </ul>
+            </details>`
+      }
+      ${this.notToday(blocked)}
     `;
   }
 

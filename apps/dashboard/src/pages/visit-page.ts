@@ -196,7 +196,6 @@ export class VisitPage extends LitElement {
     }
     const step = this.stepOf(this.visit);
     const isTest = step.page === 'test' || step.page === 'pull';
-    const isBeforeTest = isTest || step.page === 'choice';
     return html`<div
       @visit-event=${this.keep}
       @removal-asked=${this.takeBack}
@@ -210,7 +209,7 @@ export class VisitPage extends LitElement {
         </div>
         <step-line .visit=${this.visit} at=${step.id}></step-line>
         ${this.notKept ? html`<p class="voice" role="alert">${STEP_WORDS['not-kept'].text}</p>` : null}
-        ${isBeforeTest ? html`<safety-notes .visit=${this.visit}></safety-notes>` : null}
+        ${isTest ? html`<safety-notes .visit=${this.visit}></safety-notes>` : null}
       </div>
       <div class="step">${this.step(step, this.visit, this.person)}</div>
       ${isTest ? html`<div class="around">${this.otherFirst(step, this.visit)}</div>` : null}

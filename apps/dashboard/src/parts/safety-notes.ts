@@ -33,6 +33,8 @@ export class SafetyNotes extends LitElement {
   ];
 
   @property({ attribute: false }) visit!: Visit;
+  /** the page around it has the heading of the lock */
+  @property({ type: Boolean }) headed = false;
   @consume({ context: clockContext }) private readonly clock!: HostClock;
 
   override render(): TemplateResult {
@@ -45,10 +47,10 @@ export class SafetyNotes extends LitElement {
     if (why.length === 0) return null;
     const locks = safety === null ? [] : locksOf(safety);
     return html`<section class="lock">
-      <h2 class="voice">${LOCK_WORDS.locked.text}</h2>
+      ${this.headed ? null : html`<h2 class="voice">${LOCK_WORDS.locked.text}</h2>`}
       ${why.map((code) => html`<p>${SAFETY_BLOCK_SENTENCES[code].text}</p>`)}
       ${locks.length === 0 ? null : html`<ul>${locks.map(({ ask, next }) => html`<li>${ask} <strong>${next}</strong></li>`)}</ul>`}
-      <p>${LOCK_WORDS['tests-nobody'].text}</p>
+      ${this.headed ? null : html`<p>${LOCK_WORDS['tests-nobody'].text}</p>`}
     </section>`;
   }
 

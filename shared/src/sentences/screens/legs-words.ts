@@ -12,6 +12,7 @@ export const LEGS_WORDS = sentences('screen.legs', {
   open: 'This visit is not closed yet. The page is there when it is.',
   nothing: 'Nothing was measured in this visit.',
   day: 'Tested on {day}',
+  'day-untested': 'Visit of {day}',
   'by-hand':
     'Somebody counted your heel raises by hand. Such a count can be off by one or two. How high your heel went was not measured.',
   'not-live': 'These numbers are from a made-up or replayed test. Nobody did them on that day.',

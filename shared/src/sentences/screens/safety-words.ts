@@ -41,6 +41,8 @@ export const SAFETY_BLOCK_SENTENCES = sentences('safety-block', {
 /** Words of the lock, wherever a test could start. */
 export const LOCK_WORDS = sentences('screen.lock', {
   locked: 'Nobody is tested in this visit.',
+  'go-on': 'Go on without a test: plan and hand-over',
+  'try-out': 'Try it out with a simulated or replayed set',
   'tests-nobody': 'A simulated or replayed set may run: it tests nobody.',
   change: 'Go through the list again',
   notes: 'Noted before the test',

@@ -51,8 +51,8 @@ export class SeededVisit {
     return this;
   }
 
-  async safe(ticked: readonly string[] = []): Promise<this> {
-    const safety = { listVersion: SAFETY_LIST_VERSION, seenWhole: true, ticked, overridden: [] };
+  async safe(ticked: readonly string[] = [], seenWhole = true): Promise<this> {
+    const safety = { listVersion: SAFETY_LIST_VERSION, seenWhole, ticked, overridden: [] };
     await this.record({ kind: 'visit-safety', safety });
     return this;
   }

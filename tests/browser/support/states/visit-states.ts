@@ -11,6 +11,7 @@ import {
   HOPS_WORDS,
   KEEP_WORDS,
   LADDER_WORDS,
+  LOCK_WORDS,
   PLAN_ADVICE_CHOICES,
   PLAN_RULE_SENTENCES,
   PLAN_WORDS,
@@ -49,7 +50,9 @@ export const visitStates: readonly State[] = [
   { name: 'history-last-flare', area: 'visit', reach: askFlare },
   { name: 'choice-hops-met', area: 'visit', reach: hopsMet },
   { name: 'ladder', area: 'visit', reach: tryLadder },
+  { name: 'choice-locked', area: 'visit', reach: (at) => at.visit('choice-locked', 'choice-step') },
   { name: 'choice-blocked', area: 'visit', reach: showBlocked },
+  { name: 'choice-another-list', area: 'visit', reach: (at) => at.visit('choice-half-seen', 'choice-step') },
   { name: 'ready', area: 'visit', reach: (at) => at.visit('ready', 'set-ready') },
   {
     name: 'ready-file-refused',
@@ -92,6 +95,8 @@ export const visitStates: readonly State[] = [
   { name: 'plan-locked', area: 'result', reach: (at) => at.visit('plan-locked', 'plan-step') },
   { name: 'hand-over', area: 'result', reach: (at) => at.visit('hand-over', 'hand-over-step') },
   { name: 'result-closed', area: 'result', reach: closeVisit },
+  { name: 'result-untested', area: 'result', reach: (at) => at.visit('untested', 'result-step') },
+  { name: 'legs-untested', area: 'result', reach: (at) => at.visit('untested', 'legs-page h1', 'legs') },
   { name: 'legs', area: 'result', reach: (at) => at.visit('change', 'legs-page h1', 'legs') },
   { name: 'legs-both-sore', area: 'result', reach: (at) => at.visit('both-sore-pain', 'legs-page h1', 'legs') },
 ];
@@ -231,8 +236,8 @@ async function tryLadder(at: Stand): Promise<void> {
 }
 
 async function showBlocked(at: Stand): Promise<void> {
-  await at.visit('choice-locked', 'choice-step');
-  await at.page.getByText(CHOICE_WORDS.blocked.text).click();
+  await at.page.getByText(LOCK_WORDS['try-out'].text).click();
+  await at.page.getByText(words(CHOICE_WORDS.blocked)).click();
 }
 
 async function judgeByHand(at: Stand): Promise<void> {
