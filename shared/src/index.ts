@@ -160,6 +160,7 @@ export {
 } from './sentences/screens/pull-words.ts';
 export { REACH_WORDS } from './sentences/screens/reach-words.ts';
 export { RECOUNT_WORDS } from './sentences/screens/recount-words.ts';
+export { REPORT_WORDS } from './sentences/screens/report-words.ts';
 export { REST_WORDS, SWAP_WORDS } from './sentences/screens/rest-words.ts';
 export { AXIS_WORDS, REPETITION_WORDS, RESULT_WORDS, SUMMARY_WORDS } from './sentences/screens/result-words.ts';
 export { LOCK_WORDS, SAFETY_BLOCK_SENTENCES, SAFETY_REASONS, SAFETY_WORDS } from './sentences/screens/safety-words.ts';

@@ -42,6 +42,7 @@ test('the sensors have a place of their own, and one that leads back to a visit;
     { page: 'describe', descriptionId: null },
     { page: 'describe', descriptionId: 'c d' },
     { page: 'episode', personId: 'a/b' },
+    { page: 'report', visitId: 'a/b' },
   ] as const) {
     expect(routeOf(hashOf(route))).toEqual(route);
   }

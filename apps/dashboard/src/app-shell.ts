@@ -235,6 +235,9 @@ export class AppShell extends LitElement {
       case 'legs':
         void import('./pages/legs-page.ts');
         return html`<legs-page .visitId=${this.route.visitId} .at=${this.route.at}></legs-page>`;
+      case 'report':
+        void import('./pages/report-page.ts');
+        return html`<report-page .visitId=${this.route.visitId}></report-page>`;
       case 'course':
         void import('./pages/course-page.ts');
         return html`<course-page .personId=${this.route.personId}></course-page>`;

@@ -11,6 +11,7 @@ import {
   LEGS_WORDS,
   MORNINGS_IN_WORDS,
   OWN_ERROR_WORDS,
+  REPORT_WORDS,
   SENSOR_WORDS,
   START_WORDS,
   STEP_WORDS,
@@ -41,6 +42,7 @@ const titles = {
   legs: LEGS_WORDS.title,
   course: COURSE_WORDS.title,
   mornings: MORNINGS_IN_WORDS.title,
+  report: REPORT_WORDS.title,
   lost: FRAME_WORDS['lost-title'],
 } as const;
 

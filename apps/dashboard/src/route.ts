@@ -23,6 +23,8 @@ export type Route =
   | { readonly page: 'visit'; readonly visitId: string }
   /** what somebody is shown of a visit of theirs */
   | { readonly page: 'legs'; readonly visitId: string; readonly at?: GivenAs }
+  /** one page about a visit for the record */
+  | { readonly page: 'report'; readonly visitId: string }
   /** everything of one person on one line of time */
   | { readonly page: 'course'; readonly personId: string }
   /** mornings that somebody gives back */
@@ -51,6 +53,7 @@ export function routeOf(hash: string): Route {
   const id = parts.length === 2 ? decoded(parts[1]!) : undefined;
   if (id !== undefined && parts[0] === 'visit') return { page: 'visit', visitId: id };
   if (id !== undefined && parts[0] === 'legs') return { page: 'legs', visitId: id };
+  if (id !== undefined && parts[0] === 'report') return { page: 'report', visitId: id };
   if (id !== undefined && parts[0] === 'course') return { page: 'course', personId: id };
   if (id !== undefined && parts[0] === 'mornings') return { page: 'mornings', personId: id };
   if (id !== undefined && parts[0] === 'erase') return { page: 'erase', personId: id };
@@ -90,7 +93,8 @@ export function hashOf(route: Route): string {
     case 'describe':
       return place('describe', route.descriptionId);
     case 'visit':
-      return place('visit', route.visitId);
+    case 'report':
+      return place(route.page, route.visitId);
     case 'legs':
       return place('legs', route.visitId) + (route.at === undefined ? '' : `/${route.at}`);
     default:

@@ -45,7 +45,7 @@ test('every text of a sheet stands in its markup, in the same order', () => {
     { kind: 'title', text: 'one' },
     { kind: 'section', of: 'test', parts: [{ kind: 'list', items: ['two', 'three'] }] },
     { kind: 'table', caption: 'four', head: ['five', 'six'], rows: [['seven', 'eight']] },
-    { kind: 'text', text: 'nine' },
+    { kind: 'subheading', text: 'nine' },
   ];
   const read = sheetMarkup(numbered)
     .join('\n')

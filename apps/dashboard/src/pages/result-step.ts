@@ -19,6 +19,7 @@ import {
   COURSE_WORDS,
   LEGS_WORDS,
   MORNINGS_IN_WORDS,
+  REPORT_WORDS,
   RESULT_WORDS,
   SCOPE_SENTENCES,
   TEST_CHOICE_WORDS,
@@ -266,6 +267,7 @@ export class ResultStep extends LitElement {
       return html`<div class="end">
         <p class="quiet">${RESULT_WORDS.closed.text}</p>
         <a class="button" href=${hashOf({ page: 'legs', visitId: this.visit.id })}>${LEGS_WORDS.show.text}</a>
+        <a class="button" href=${hashOf({ page: 'report', visitId: this.visit.id })}>${REPORT_WORDS.link.text}</a>
         <a class="button" href=${hashOf({ page: 'course', personId: this.visit.personId })}>${COURSE_WORDS['from-result'].text}</a>
         <a class="button" href=${hashOf({ page: 'mornings', personId: this.visit.personId })}>
           ${MORNINGS_IN_WORDS.link.text}

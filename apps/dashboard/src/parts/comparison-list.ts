@@ -1,8 +1,8 @@
-import type { Side } from '@surae/analysis';
 import { AXIS_WORDS, COMPARED_WORDS, PAST_WORDS, SIDE_WORDS, SUMMARY_WORDS, TARGET_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Comparisons, LegLines } from '../result/comparisons.ts';
+import { leadsOf } from '../result/leads-of.ts';
 import type { PastView } from '../result/past-view.ts';
 import { sharedLines } from '../result/shared-lines.ts';
 import type { SideView } from '../result/side-view.ts';
@@ -11,7 +11,6 @@ import { capital } from '../result/value-words.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import './both-sore.ts';
-import type { Lead } from './comparison-fold.ts';
 import './comparison-fold.ts';
 import './group-rows.ts';
 import './leg-course.ts';
@@ -177,12 +176,4 @@ export class ComparisonList extends LitElement {
       ${this.list(lines)}
     </section>`;
   }
-}
-
-/** Answers about a leg each, with the name of the leg before those that do not begin with it. */
-function leadsOf(views: readonly { readonly side: Side; readonly lead: string }[]): readonly Lead[] {
-  return views.map(({ side, lead }) => {
-    const name = capital(SUMMARY_WORDS[side].text);
-    return { side, text: lead.startsWith(name) ? lead : `${name}: ${lead}` };
-  });
 }

@@ -1,4 +1,4 @@
-import { COURSE_WORDS, LOG_WORDS, RECOUNT_WORDS } from '@surae/shared';
+import { COURSE_WORDS, LOG_WORDS, RECOUNT_WORDS, REPORT_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
@@ -150,7 +150,8 @@ export class CourseList extends LitElement {
         ${
           visitId === null || what !== 'test'
             ? nothing
-            : html`<a href=${hashOf({ page: 'visit', visitId })}>${COURSE_WORDS['open-visit'].text}</a>`
+            : html`<a href=${hashOf({ page: 'visit', visitId })}>${COURSE_WORDS['open-visit'].text}</a>
+                <a href=${hashOf({ page: 'report', visitId })}>${REPORT_WORDS.link.text}</a>`
         }
         ${isCounted ? this.again(line) : nothing}
         ${logged === null ? nothing : [this.button('correct', what, logged), this.button('take-out', what, logged)]}

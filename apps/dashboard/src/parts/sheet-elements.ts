@@ -31,6 +31,8 @@ function partElements(part: SheetPart): TemplateResult {
       return html`<h1 tabindex="-1" aria-describedby=${part.describedBy ?? nothing}>${part.text}</h1>`;
     case 'heading':
       return html`<h2>${part.text}</h2>`;
+    case 'subheading':
+      return html`<h3>${part.text}</h3>`;
     case 'text':
       return html`<p class=${part.of ?? nothing}>${part.text}</p>`;
     case 'list':

@@ -69,6 +69,8 @@ function partMarkup(part: SheetPart): string[] {
       return [element('h1', part.text, { 'aria-describedby': part.describedBy })];
     case 'heading':
       return [element('h2', part.text)];
+    case 'subheading':
+      return [element('h3', part.text)];
     case 'text':
       return [element('p', part.text, { class: part.of })];
     case 'list':

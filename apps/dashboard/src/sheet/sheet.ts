@@ -3,7 +3,7 @@ import type { Picture } from '../legs/picture.ts';
 /** One part of a sheet that is shown on a page, printed, and saved as a file: what it says, and never how it is made. */
 export type SheetPart =
   | { readonly kind: 'title'; readonly text: string; readonly describedBy?: string }
-  | { readonly kind: 'heading'; readonly text: string }
+  | { readonly kind: 'heading' | 'subheading'; readonly text: string }
   | { readonly kind: 'text'; readonly text: string; readonly of?: 'lead' | 'said' | 'quiet' | 'voice' }
   | { readonly kind: 'list'; readonly items: readonly string[] }
   | { readonly kind: 'figure'; readonly picture: Picture; readonly caption: string; readonly below?: string }
@@ -35,6 +35,7 @@ export function sheetTexts(parts: readonly SheetPart[]): readonly string[] {
     switch (part.kind) {
       case 'title':
       case 'heading':
+      case 'subheading':
       case 'text':
         return [part.text];
       case 'list':

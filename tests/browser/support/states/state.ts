@@ -54,7 +54,7 @@ export class Stand {
   }
 
   /** Goes to a visit of the seeded clinic, which stands at the step that it is named after. */
-  async visit(name: SeededName, element: string, page: 'visit' | 'legs' = 'visit'): Promise<void> {
+  async visit(name: SeededName, element: string, page: 'visit' | 'legs' | 'report' = 'visit'): Promise<void> {
     await this.go(`#/${page}/${(await this.seeded())[name]}`, element);
   }
 

@@ -98,6 +98,12 @@ export const visitStates: readonly State[] = [
   { name: 'result-untested', area: 'result', reach: (at) => at.visit('untested', 'result-step') },
   { name: 'legs-untested', area: 'result', reach: (at) => at.visit('untested', 'legs-page h1', 'legs') },
   { name: 'legs', area: 'result', reach: (at) => at.visit('change', 'legs-page h1', 'legs') },
+  { name: 'report', area: 'result', reach: (at) => at.visit('change', 'report-page table', 'report') },
+  {
+    name: 'report-both-sore',
+    area: 'result',
+    reach: (at) => at.visit('both-sore-pain', 'report-page table', 'report'),
+  },
   { name: 'legs-both-sore', area: 'result', reach: (at) => at.visit('both-sore-pain', 'legs-page h1', 'legs') },
 ];
 
