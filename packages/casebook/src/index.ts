@@ -65,6 +65,7 @@ export { type DescriptionEntry, descriptionEntries, descriptionSchema } from './
 export type { EndingEvent } from './ending-event.ts';
 export { type Entry, entryOf } from './entry.ts';
 export { type EpisodeCourse, episodeCourses, undoneWhy, undoOf } from './episodes/episode-course.ts';
+export { heldAgainst } from './held-against.ts';
 export {
   holdsOf,
   inFlare,
@@ -141,7 +142,6 @@ export { planItemSchema, wordsOnly } from './plan/words-only.ts';
 export { endedWithPop, poppedSide, withRupture } from './popped.ts';
 export {
   cutOffPractice,
-  heldAgainst,
   type PracticeEvent,
   type PracticeSet,
   practiceEventKinds,

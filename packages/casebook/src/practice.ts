@@ -1,7 +1,6 @@
 import type { PracticeRaise, Side } from '@surae/analysis';
 import type { StoredDocument } from '@surae/storage';
 import type { SetChoice } from './set-choice.ts';
-import type { VisitSet } from './visit.ts';
 
 /** Raises for practice before a set: a recording of its own, from which the reference height is taken. */
 export interface PracticeSet {
@@ -75,24 +74,4 @@ export function cutOffPractice(
 ): PracticeSet | undefined {
   const last = practice.findLast(({ choice }) => choice.side === side);
   return last?.stoppedAt === null ? last : undefined;
-}
-
-/**
- * The sets of a visit whose reference height is that of a practice: held against it, with heights of their own that did not
- * take its place.
- *
- * @param visit - the visit of both [-]
- * @param practice - one of its practices [-]
- * @returns the sets in their order; empty where it is the reference of none, or none has a result [-]
- * Source: ours
- */
-export function heldAgainst(
-  visit: { readonly practice?: readonly PracticeSet[]; readonly sets: readonly VisitSet[] },
-  practice: Pick<PracticeSet, 'id'>,
-): readonly VisitSet[] {
-  return visit.sets.filter(({ choice, begunAt, report }) => {
-    const reference = report?.reference ?? null;
-    if (reference === null || reference.raised || reference.fromRepetitions.length > 0) return false;
-    return practiceFor(visit, choice, begunAt)?.id === practice.id;
-  });
 }

@@ -12,6 +12,6 @@ export const LEGS_NEXT_WORDS = sentences('screen.legs-next', {
   'safety.bone': 'Have the bone looked at before you load the leg.',
   'safety.fluoroquinolone': 'Ask who gave you the medicine before you load the leg or do exercises.',
   'safety.steroid': 'Ask a doctor before the leg is tested.',
-  'safety.surgery-fracture': 'Your clinician decides with you whether and what is tested.',
+  'safety.surgery-fracture': 'You and your clinic decide if your leg is tested, and how.',
   'safety.nerve-vessel': 'Have this looked at by a doctor first.',
 });
