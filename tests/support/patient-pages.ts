@@ -56,6 +56,7 @@ export function patientPages(): readonly (readonly [list: string, sentences: rea
     ...filesUnder('apps/dashboard/src/home'),
     ...filesUnder('apps/dashboard/src/legs'),
     'apps/dashboard/src/pages/legs-page.ts',
+    'apps/dashboard/src/plan/plan-words.ts',
   ];
   return takenBy(paths)
     .filter((name) => !forTheClinic.includes(name))

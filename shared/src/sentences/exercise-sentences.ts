@@ -46,7 +46,7 @@ export const PLAN_ADVICE_CHOICES = sentences('plan-advice', {
   'floor-only': 'Heel never below the floor line',
   'no-stretch': 'No calf stretches for now',
   'cycle-swim': 'Cycle or swim in place of running',
-  'ask-prescriber': 'Ask who prescribed the medicine before you exercise',
+  'ask-prescriber': 'Ask who gave you the drug before you do the exercises',
   'test-again': 'Test again as agreed',
 });
 
