@@ -1,7 +1,8 @@
 import { foldVisit, type PracticeSet } from '@surae/casebook';
 import type { Json } from '@surae/storage';
 import { expect, test } from 'vitest';
-import { afterPractice, cutOffPractice, heldAgainst, practiceFor } from '../../packages/casebook/src/practice.ts';
+import { heldAgainst } from '../../packages/casebook/src/held-against.ts';
+import { afterPractice, cutOffPractice, practiceFor } from '../../packages/casebook/src/practice.ts';
 import { madeSet } from '../support/made-visit.ts';
 import { sampleDocument } from '../support/sample-bodies.ts';
 import { toldReport } from '../support/told-visit.ts';

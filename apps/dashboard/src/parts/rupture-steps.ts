@@ -60,12 +60,12 @@ export class RuptureSteps extends LitElement {
     const line = SAFETY_LIST.find(({ id }) => id === 'safety.rupture');
     return html`
       <h1 tabindex="-1"><span class="side" data-side=${this.side}>${words[`title-${this.side}`].text}</span></h1>
-      <ol role="alert">
+      <div role="alert"><ol>
         <li>${words.sit.text}</li>
         ${line === undefined ? nothing : html`<li>${entryWords(line, 'next')}</li>`}
         <li>${words.look.text}</li>
         <li>${words.breath.text}</li>
-      </ol>
+      </ol></div>
       <div class="go">
         <p class="quiet">${words.kept.text}</p>
         <button class="main" type="button" @click=${() => this.dispatchEvent(new CustomEvent('pop-kept'))}>
