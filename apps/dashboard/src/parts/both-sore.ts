@@ -18,10 +18,15 @@ export class BothSore extends LitElement {
       .title {
         font-weight: 600;
       }
+      /* left stays on the left in a language that is read from the right */
       .legs {
+        direction: ltr;
         display: grid;
         gap: var(--gap-4) var(--gap-8);
         grid-template-columns: repeat(auto-fit, minmax(min(100%, 18rem), 1fr));
+      }
+      .legs > * {
+        direction: var(--reading);
       }
       .legs p {
         margin-block-end: var(--gap-1);

@@ -36,6 +36,13 @@ export class PullResult extends LitElement {
         grid-template-columns: minmax(0, 1fr);
         margin-block: var(--gap-6);
       }
+      /* left stays on the left in a language that is read from the right */
+      .trials {
+        direction: ltr;
+      }
+      .trials > * {
+        direction: var(--reading);
+      }
       @media (min-width: 40rem) {
         .axes,
         .trials {

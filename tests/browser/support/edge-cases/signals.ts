@@ -147,6 +147,13 @@ export const SIGNALS = {
       ['dashboard/live/source-watch', 'samples that come and do not move are stillness'],
     ],
   },
+  'steps-off-the-plate': {
+    happens: 'somebody steps off the plate, or leans on it from beside',
+    seen: 'the count waits, and begins again with whoever stands there then',
+    noScreen:
+      'the count that waits is seen, but no word says yet that nobody stands on the plate, and no mark is kept of it',
+    metBy: [['analysis/raises/block-body', 'stepping off ends it, and stepping on again takes the new weight']],
+  },
   clipped: {
     happens: 'a force reaches the end of the range of its sensor',
     seen: 'the effort does not count, is told as clipped, and may have been the best',

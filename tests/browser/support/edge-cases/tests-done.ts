@@ -35,6 +35,13 @@ export const TESTS_DONE = {
       ['casebook/legs-swapped', 'told once more it is as it was, and both are kept with their times'],
     ],
   },
+  'same-leg-twice': {
+    happens: 'one leg is tested twice, once under the name of the other one',
+    seen: 'recordings that are nearly the same are asked about',
+    noScreen:
+      'nothing looks for it yet; a set can be done again with that as its reason, and names of legs can be changed',
+    metBy: [],
+  },
   'lazy-first-raise': {
     happens: 'the first raises are lower than those after them',
     seen: 'a higher one takes the place of the reference, all are judged anew, and it is said',

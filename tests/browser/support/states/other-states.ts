@@ -1,4 +1,4 @@
-import { CLINIC_WORDS, DESCRIBE_WORDS, DOOR_WORDS, IMPORT_WORDS, SENSOR_WORDS } from '@surae/shared';
+import { CLINIC_WORDS, DESCRIBE_WORDS, DOOR_WORDS, ERASE_WORDS, IMPORT_WORDS, SENSOR_WORDS } from '@surae/shared';
 import { addPerson, enter, keepCode, passphrase, press } from '../../../support/clinic-walk.ts';
 import { fixturePath } from '../../../support/fixture.ts';
 import { words } from '../journey.mjs';
@@ -24,6 +24,7 @@ export const fileStates: readonly State[] = [
 export const clinicStates: readonly State[] = [
   { name: 'clinic-demo', area: 'clinic', reach: (at) => at.go('#/clinic', 'clinic-page h1') },
   { name: 'audit', area: 'clinic', reach: (at) => at.go('#/audit', 'audit-page h1') },
+  { name: 'erase', area: 'clinic', reach: eraseSomebody },
   { name: 'door', area: 'clinic', reach: leave },
   { name: 'door-making', area: 'clinic', reach: ({ page }) => press(page, DOOR_WORDS.create) },
   { name: 'door-code', area: 'clinic', reach: makeClinic },
@@ -50,6 +51,17 @@ async function importFile(at: Stand, name: string): Promise<void> {
   await at.go('#/import', 'import-page h1');
   await at.page.getByLabel(IMPORT_WORDS.file.text).setInputFiles(fixturePath(name));
   await at.page.getByRole('button', { name: IMPORT_WORDS.read.text, exact: true }).waitFor();
+}
+
+/** The page on which somebody is erased: nothing is erased here. */
+async function eraseSomebody(at: Stand): Promise<void> {
+  await at.go('#/', 'start-page');
+  await at.page.locator('details.amend summary').first().click();
+  await at.page
+    .getByRole('link', { name: words(ERASE_WORDS['link-of']) })
+    .first()
+    .click();
+  await at.page.locator('erase-page h1').waitFor();
 }
 
 async function leave(at: Stand): Promise<void> {

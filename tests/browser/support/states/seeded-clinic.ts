@@ -1,3 +1,4 @@
+import { SOURCE_ERRORS } from '@surae/shared';
 import { MemoryStore } from '@surae/storage';
 import type { Page } from 'playwright-core';
 import { browserClock } from '../../../../apps/dashboard/src/browser-clock.ts';
@@ -36,6 +37,7 @@ const today = {
   locked: async (visit) => (await locked(visit)).chose(),
   'practice-cut-off': async (visit) => (await (await visit.asked()).chose()).practiceCutOff('left'),
   ending: async (visit) => (await visit.asked()).stopped('left'),
+  'ending-lost': async (visit) => (await visit.asked()).stopped('left', SOURCE_ERRORS.lost.text),
   'ending-recorded': async (visit) => (await visit.asked()).stoppedRecorded('left'),
   'ending-left-out': async (visit) => (await visit.asked()).judgedElsewhere('left'),
   rest: async (visit) => (await visit.asked()).done('left'),

@@ -80,9 +80,10 @@ export class SeededVisit {
   }
 
   /** A set that was recorded and stopped; how it ended is not told. Gives its id. */
-  async stopped(side: Side): Promise<string> {
+  async stopped(side: Side, sourceLost?: string): Promise<string> {
     const setId = await this.record({ kind: 'set-begun', choice: { side, ...heel }, bytesId: `none-${side}` });
-    await this.record({ kind: 'set-stopped', setId, liveCount: 20 });
+    const lost = sourceLost === undefined ? {} : { sourceLost };
+    await this.record({ kind: 'set-stopped', setId, liveCount: 20, ...lost });
     return setId;
   }
 

@@ -29,6 +29,7 @@ import type { Stand, State } from './state.ts';
 /** The first page, and what stands on it from one day to the next. */
 export const startStates: readonly State[] = [
   { name: 'start', area: 'start', reach: (at) => at.open() },
+  { name: 'start-memory-only', area: 'start', reach: keepNothing },
   { name: 'start-form-refused', area: 'start', reach: refusePerson },
   { name: 'lost', area: 'start', reach: (at) => at.go('#/lost', 'app-shell h1') },
   { name: 'start-with-visits', area: 'start', reach: showVisits },
@@ -72,6 +73,7 @@ export const visitStates: readonly State[] = [
   { name: 'running-unsaved', area: 'test', reach: fillStore },
   { name: 'unstored', area: 'test', reach: stopUnstored },
   { name: 'cut-off', area: 'test', reach: storeAndLeave },
+  { name: 'ending-sensor-lost', area: 'test', reach: (at) => at.visit('ending-lost', 'ending-step') },
   { name: 'ending', area: 'test', reach: (at) => at.visit('ending', 'ending-step') },
   { name: 'ending-pain', area: 'test', reach: (at) => chooseEnd(at, 'pain') },
   { name: 'ending-safety', area: 'test', reach: (at) => chooseEnd(at, 'safety') },
@@ -106,6 +108,16 @@ export const visitStates: readonly State[] = [
   },
   { name: 'legs-both-sore', area: 'result', reach: (at) => at.visit('both-sore-pain', 'legs-page h1', 'legs') },
 ];
+
+/** As it is where the browser keeps nothing; the store of this page keeps what it has. */
+async function keepNothing(at: Stand): Promise<void> {
+  await at.page.evaluate(() => (document.documentElement.dataset['store'] = 'memory'));
+  // made anew, by way of another page
+  await at.go('#/lost', 'app-shell h1');
+  await at.go('#/', 'start-page');
+  await at.page.getByText(START_WORDS['memory-only'].text).waitFor();
+  await at.page.evaluate(() => delete document.documentElement.dataset['store']);
+}
 
 async function refusePerson({ page }: Stand): Promise<void> {
   await page.getByText(START_WORDS.add.text, { exact: true }).click();

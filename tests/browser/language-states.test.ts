@@ -1,0 +1,51 @@
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { browserTest } from './support/browser-test.ts';
+import { cutOff, tooWide } from './support/fits-page.ts';
+import { inLanguage } from './support/in-language.mjs';
+import { resized } from './support/resized.ts';
+import { allStates } from './support/states/all-states.ts';
+import { walkList } from './support/states/state.ts';
+
+const phone = { width: 360, height: 740 };
+const desk = { width: 1280, height: 900 };
+
+for (const language of ['long', 'mirrored'] as const) {
+  browserTest(
+    `in the ${language} language every state fits a phone, nothing of it is cut off, and left stays left`,
+    async ({ page, origin }) => {
+      const found: string[] = [];
+      await inLanguage(page, language, () =>
+        walkList(page, origin, allStates, async ({ name }) => {
+          await resized(page, phone);
+          found.push(...[...(await tooWide(page)), ...(await cutOff(page))].map((one) => `${name}: ${one}`));
+          found.push(...(await crossedLegs(page)).map((one) => `${name}: ${one}`));
+          await resized(page, desk);
+          found.push(...(await crossedLegs(page)).map((one) => `${name} (desk): ${one}`));
+        }),
+      );
+      expect(found).toEqual([]);
+    },
+    600_000,
+  );
+}
+
+/** Pairs of legs that stand beside each other with the right one on the left: a left one and the right one that follows it. */
+function crossedLegs(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const crossed: string[] = [];
+    const walk = (root: ParentNode): void => {
+      for (const { shadowRoot } of root.querySelectorAll('*')) if (shadowRoot !== null) walk(shadowRoot);
+      const marks = [...root.querySelectorAll('.side[data-side]')].filter((one) => one.checkVisibility());
+      marks.forEach((right, at) => {
+        const left = marks[at - 1];
+        if (left?.getAttribute('data-side') !== 'left' || right.getAttribute('data-side') !== 'right') return;
+        const [a, b] = [left.getBoundingClientRect(), right.getBoundingClientRect()];
+        if (Math.abs(a.top - b.top) < b.height / 2 && a.left > b.left)
+          crossed.push(`the right leg stands left of the left one: ${(right.textContent ?? '').trim()}`);
+      });
+    };
+    walk(document);
+    return crossed;
+  });
+}
