@@ -120,7 +120,7 @@ browserTest(
     await answerHistory(page);
     await answerSafety(page, [/Sudden pop or blow to the calf/], { choose: false });
     await page.getByRole('button', { name: LOCK_WORDS['go-on'].text }).click();
-    await page.getByRole('heading', { name: PLAN_WORDS.title.text }).waitFor();
+    await page.getByRole('heading', { name: PLAN_WORDS.title.text, level: 1 }).waitFor();
     // a reload stands at the same place
     await page.reload();
     await page.getByRole('button', { name: PLAN_WORDS.none.text }).click();

@@ -162,7 +162,7 @@ browserTest(
     for (const ending of ['csv', 'jsonl', 'parquet'])
       expect([...files.keys()]).toContain(`samples/${trial[0]}.${ending}`);
     expect(text(`samples/${trial[0]}.csv`).split('\r\n').length).toBeGreaterThan(500);
-    expect(text('tables/practice.csv')).toMatch(/,left,foot,[^,]+,simulated,yes,1,100,2,/);
+    expect(text('tables/practice.csv')).toMatch(/,left,foot,[^,]+,simulated,true,1,100,2,/);
     expect(
       text('tables/repetitions.csv')
         .split('\r\n')

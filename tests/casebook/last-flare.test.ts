@@ -82,8 +82,10 @@ test('it is something told, of that day alone, and a member that older documents
       about: 'visit',
       author: 'KL',
       at: at('2026-03-10'),
-      body: JSON.parse(JSON.stringify({ history })),
-    } as Parameters<typeof readBody>[0]).ok;
+      body: JSON.parse(JSON.stringify({ history })) as Parameters<typeof readBody>[0]['body'],
+      sequence: 1,
+      hash: '',
+    }).ok;
   expect([reads(noHistory), reads(today.history)]).toEqual([true, true]);
   expect(reads(visit('2026-03-10', { lastFlare: 'yesterday' as LastFlare }).history)).toBe(false);
 });

@@ -16,7 +16,7 @@ export function heldAgainst(
 ): readonly VisitSet[] {
   return visit.sets.filter(({ choice, begunAt, report }) => {
     const reference = report?.reference ?? null;
-    if (reference === null || reference.raised || reference.fromRepetitions.length > 0) return false;
+    if (reference === null || reference.fromRepetitions.length > 0) return false;
     return practiceFor(visit, choice, begunAt)?.id === practice.id;
   });
 }

@@ -158,7 +158,11 @@ export const PRACTICE_COLUMNS: readonly Column[] = [
   ofPractice.word('placement', 'placement', 'where the sensor was'),
   ofPractice.word('protocol', 'protocol', 'the rules of the set that it was for'),
   ofPractice.word('origin', 'origin', 'what it was taken from: live, or simulated'),
-  ofPractice.flag('stopped', 'stopped', 'no where the page was closed or left before its end: no height is known then'),
+  ofPractice.flag(
+    'stopped',
+    'stopped',
+    'false where the page was closed or left before its end: no height is known then',
+  ),
   ofPractice.figure('raise', 'raise', '1', 1, 'number of the raise, from 1; empty where no height is known'),
   ofPractice.figure(
     'height_mm',

@@ -220,4 +220,7 @@ test('where nobody is tested one press leads past the tests to the plan and the 
   expect(currentStep({ ...passed, plan: [], closed: true }).id).toBe('result');
   const choice = stepsOf(passed).find(({ id }) => id === 'choice')!;
   expect(mayAnswerAnew(passed, choice, at)).toBe(true);
+  // what was handed over stays as it is
+  const closed: Visit = { ...passed, plan: [], closed: true };
+  expect(stepsOf(closed).filter((step) => mayAnswerAnew(closed, step, at))).toEqual([]);
 });

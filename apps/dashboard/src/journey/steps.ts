@@ -172,8 +172,8 @@ export function mayAnswerAnew(visit: Visit, step: Step, nowIso: string): boolean
     return isBefore && mayTest('live', visit.safety, nowIso).allowed;
   }
   const asked = step.page === 'soreness' || step.page === 'safety' || step.page === 'choice';
-  if (!asked || !step.isDone(visit)) return false;
+  if (!asked || visit.closed || !step.isDone(visit)) return false;
   if (!isBegun(visit, 'heel-raise') && !isBegun(visit, 'isometric')) return true;
-  const { safety, closed } = visit;
-  return step.page === 'safety' && !closed && safety !== null && isOfAnotherDay(safety, nowIso);
+  const { safety } = visit;
+  return step.page === 'safety' && safety !== null && isOfAnotherDay(safety, nowIso);
 }

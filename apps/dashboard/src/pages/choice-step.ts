@@ -69,6 +69,9 @@ export class ChoiceStep extends LitElement {
       .main {
         inline-size: 100%;
       }
+      .try-out > * + * {
+        margin-block-start: var(--gap-3);
+      }
       .plain {
         padding-inline: 0;
         text-align: start;

@@ -2,6 +2,7 @@ import { consume } from '@lit/context';
 import type { Side } from '@surae/analysis';
 import {
   endedWithPop,
+  isUntested,
   noOwnErrors,
   type OwnErrorsInUse,
   openTest,
@@ -162,9 +163,11 @@ export class ResultStep extends LitElement {
   override render(): TemplateResult {
     const { visit } = this;
     const sets = sides.flatMap((side) => setOf(visit, side) ?? []);
-    const tests = testsOf(visit);
+    const untested = isUntested(visit);
+    const tests = untested ? [] : testsOf(visit);
     return html`
       <h1 tabindex="-1">${RESULT_WORDS.title.text}</h1>
+      ${untested ? html`<p class="sentence">${RESULT_WORDS.untested.text}</p>` : nothing}
       ${tests.map((test) =>
         test === 'heel-raise'
           ? this.raises(sets)

@@ -3,6 +3,7 @@ import { sentences } from '../sentence.ts';
 /** Words of the page that shows what the two legs did. */
 export const RESULT_WORDS = sentences('screen.result', {
   title: 'What the legs did',
+  untested: 'Nobody was tested in this visit.',
   assessing: 'The {leg} leg is gone through once more, from the whole recording …',
   'not-assessed':
     'The set of the {leg} leg could not be assessed: {why} What is kept of it stays as it is and can be saved as a file.',
