@@ -1,7 +1,8 @@
 import { type CasebookVisit, type Entry, holdsOn, type PlanItem, planAfter, planOf, type Visit } from '@surae/casebook';
+import { SAFETY_LIST_VERSION } from '@surae/shared';
 import { expect, test } from 'vitest';
 import { madeVisit } from '../../support/made-visit.ts';
-import { madePlanItem } from '../../support/plan-items.ts';
+import { madeExercise, madePlanItem } from '../../support/plan-items.ts';
 
 const entry = (id: string, changes: Partial<PlanItem> = {}): Entry<PlanItem> => ({
   id,
@@ -85,4 +86,23 @@ test('one leaves a visit with what it kept, or with what went on though its line
   expect(after([first, ended], 1)).toEqual([]);
   expect(after([first, ended, visitOf('v3', '2026-03-22', [])], 2)).toEqual([]);
   expect(after([first, visitOf('v2', '2026-03-20')], 1)).toEqual([]);
+});
+
+test('where nothing changed but a line was ticked since, what loads is not taken home', () => {
+  const [safety, ticked] = [[], ['safety.fluoroquinolone']].map((list) => ({
+    at: '',
+    listVersion: SAFETY_LIST_VERSION,
+    seenWhole: true,
+    ticked: list,
+    overridden: [],
+  }));
+  const items = [entry('words'), { ...entry('raise'), body: madeExercise('one-leg-raise') }];
+  const kept = visitOf('v1', '2026-03-01', ['words', 'raise'], { safety });
+  const after = (next: CasebookVisit): readonly string[] =>
+    planAfter({ visits: [kept, next], planItems: items }, next.visit).map(({ id }) => id);
+  expect(after(visitOf('v2', '2026-03-20', [], { safety }))).toEqual(['words', 'raise']);
+  expect(after(visitOf('v2', '2026-03-20', [], { safety: ticked }))).toEqual(['words']);
+  // and what was ticked after it was kept, in the same visit
+  const same = visitOf('v1', '2026-03-01', ['words', 'raise'], { safety: ticked });
+  expect(planAfter({ visits: [same], planItems: items }, same.visit).map(({ id }) => id)).toEqual(['words']);
 });

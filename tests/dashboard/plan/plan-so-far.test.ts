@@ -45,3 +45,15 @@ test('one leaves a visit with what was kept in it, with what went on, or with no
   await book.record(third, { kind: 'visit-plan', planItemIds: [], ended: true });
   expect(await codes(third)).toEqual([]);
 });
+
+test('what this visit found holds lines of the plan so far back before anything is pressed', async () => {
+  const { book, begin, visit, from, documents } = await planned();
+  const second = await begin();
+  const ticked = { ...safety, ticked: ['safety.fluoroquinolone'] };
+  await book.record(second, { kind: 'visit-safety', safety: ticked });
+  const found = planSoFar(await documents(), await visit(second), from);
+  expect(found?.items).toEqual([]);
+  expect(found?.held.map(({ item, rules }) => [item.body.code, rules])).toEqual([['seated-raise', ['safety-lock']]]);
+  await book.record(second, { kind: 'visit-plan', planItemIds: [] });
+  expect(planAfterVisit(await documents(), await visit(second))).toEqual([]);
+});

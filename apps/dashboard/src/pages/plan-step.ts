@@ -159,10 +159,18 @@ export class PlanStep extends LitElement {
           ${words.keep.text}
         </button>
         <button type="button" @click=${() => void this.keep([])}>
-          ${this.soFar === null ? words.none.text : fill(words.unchanged, { day: dayOf(this.soFar.since) })}
+          ${this.unchangedWords()}
         </button>
       </div>
     `;
+  }
+
+  /** What goes on where nothing changes: nothing is said to, where all of it is held back. */
+  private unchangedWords(): string {
+    const { soFar } = this;
+    return soFar === null || soFar.items.length === 0
+      ? PLAN_WORDS.none.text
+      : fill(PLAN_WORDS.unchanged, { day: dayOf(soFar.since) });
   }
 
   private problemWords(problem: ReturnType<typeof draftProblem>): TemplateResult | typeof nothing {
@@ -179,8 +187,20 @@ export class PlanStep extends LitElement {
       <ul>
         ${items.map((item) => html`<li>${planLineText(item)}</li>`)}
       </ul>
+      ${
+        soFar.held.length === 0
+          ? nothing
+          : html`<p class="voice" id="held">${PLAN_WORDS.held.text}</p>
+              <ul aria-labelledby="held">
+                ${soFar.held.map(({ item: { body } }) => html`<li>${planLineText(body)}</li>`)}
+              </ul>`
+      }
       <div class="choices">
-        <button type="button" @click=${() => this.set(taken(this.draft, items, this.today()), -1)}>
+        <button
+          type="button"
+          ?disabled=${items.length === 0}
+          @click=${() => this.set(taken(this.draft, items, this.today()), -1)}
+        >
           ${PLAN_WORDS['take-over'].text}
         </button>
         <button type="button" @click=${() => void this.keep([], true)}>${PLAN_WORDS['end-plan'].text}</button>

@@ -2,6 +2,7 @@ import {
   type CasebookPerson,
   casebookOf,
   type Entry,
+  heldBack,
   type PlanItem,
   type PlanOfDay,
   planAfter,
@@ -14,17 +15,19 @@ function personIn(documents: readonly StoredDocument[], personId: string): Caseb
   return casebookOf(documents).people.find((one) => one.person.id === personId);
 }
 
-/** The plan that holds before a visit is planned: what other visits confirmed, as it counts on this day; null where none does. */
-export function planSoFar(
-  documents: readonly StoredDocument[],
-  { id, personId }: Pick<Visit, 'id' | 'personId'>,
-  day: string,
-): PlanOfDay | null {
-  const person = personIn(documents, personId);
+/**
+ * The plan that holds before a visit is planned: what other visits confirmed, as it counts on this day, parted by what this visit
+ * found; null where none does.
+ */
+export function planSoFar(documents: readonly StoredDocument[], visit: Visit, day: string): PlanOfDay | null {
+  const person = personIn(documents, visit.personId);
   if (person === undefined) return null;
-  const visits = person.visits.filter(({ visit }) => visit.id !== id);
+  const visits = person.visits.filter((one) => one.visit.id !== visit.id);
   const plan = planOf({ visits, planItems: person.planItems }, day);
-  return plan === null || plan.items.length === 0 ? null : plan;
+  if (plan === null) return null;
+  const { items, held } = heldBack(plan.items, visit);
+  const all = { ...plan, items, held: [...plan.held, ...held] };
+  return all.items.length + all.held.length === 0 ? null : all;
 }
 
 /** What somebody leaves a visit with, see `planAfter`. */

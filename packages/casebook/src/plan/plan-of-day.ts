@@ -28,33 +28,29 @@ function newest(visits: readonly Visit[]): Visit | undefined {
   );
 }
 
-/** Visits that were begun up to a day of the calendar; none where it is no day. */
-function begunUpTo({ visits }: Pick<CasebookPerson, 'visits'>, day: string): readonly Visit[] {
-  const until = dayNumber(day);
-  return visits
-    .map(({ visit }) => visit)
-    .filter(({ begunAt }) => {
-      const on = dayNumber(begunAt);
-      return on !== null && until !== null && on <= until;
-    });
-}
-
-/**
- * The newest of these visits that says what holds: one in which a plan was kept, or the one before was ended; undefined where there
- * is none. What changed nothing says nothing.
- */
+/** The newest visit that says what holds: one in which a plan was kept, or the one before was ended. */
 function lastPlanned(visits: readonly Visit[]): Visit | undefined {
   return newest(visits.filter(({ plan, planEnded }) => planEnded === true || (plan ?? []).length > 0));
 }
 
-function itemsOf({ plan = [] }: Visit, planItems: readonly Entry<PlanItem>[]): readonly Entry<PlanItem>[] {
+/** Lines that were kept in a visit and were not declined or taken back, parted by what the newest safety list since then found. */
+function linesOf(
+  kept: Visit,
+  visits: readonly Visit[],
+  planItems: readonly Entry<PlanItem>[],
+): Pick<PlanOfDay, 'items' | 'held'> {
   const byId = new Map(planItems.map((one) => [one.id, one]));
-  return plan.flatMap((id) => byId.get(id) ?? []).filter(({ body }) => body.decision !== 'declined');
+  const items = (kept.plan ?? [])
+    .flatMap((id) => byId.get(id) ?? [])
+    .filter(({ body }) => body.decision !== 'declined');
+  const asked = newest(visits.filter(({ safety }) => safety !== null));
+  const isLater = asked !== undefined && Date.parse(asked.begunAt) >= Date.parse(kept.begunAt);
+  return isLater ? heldBack(items, asked) : { items, held: [] };
 }
 
 /**
  * What somebody leaves a visit with, whatever its lines say of when they begin: what was kept in it; where nothing changed, what went
- * on, was not over on its day and is not held back by what the visit found; nothing where the plan was ended, or was not asked yet.
+ * on, was not over on its day, and nothing that was found in it stands against; nothing where the plan was ended, or was not asked yet.
  */
 export function planAfter(
   { visits, planItems }: Pick<CasebookPerson, 'visits' | 'planItems'>,
@@ -62,13 +58,15 @@ export function planAfter(
 ): readonly Entry<PlanItem>[] {
   const { id, plan, planEnded, begunAt } = visit;
   if (plan === undefined || planEnded === true) return [];
-  if (plan.length > 0) return itemsOf(visit, planItems);
+  const before = visits
+    .map((one) => one.visit)
+    .filter((one) => one.id !== id && Date.parse(one.begunAt) <= Date.parse(begunAt));
+  const upTo = [...before, visit];
+  const last = lastPlanned(upTo);
   const day = begunAt.slice(0, 10);
-  const before = visits.filter((one) => one.visit.id !== id && Date.parse(one.visit.begunAt) <= Date.parse(begunAt));
-  const last = lastPlanned(begunUpTo({ visits: before }, day));
   if (last === undefined) return [];
-  const goesOn = itemsOf(last, planItems).filter(({ body: { until } }) => until === null || until >= day);
-  return heldBack(goesOn, visit).items;
+  const { items } = linesOf(last, upTo, planItems);
+  return last.id === id ? items : items.filter(({ body: { until } }) => until === null || until >= day);
 }
 
 /**
@@ -85,12 +83,21 @@ export function planOf(
   { visits, planItems }: Pick<CasebookPerson, 'visits' | 'planItems'>,
   day: string,
 ): PlanOfDay | null {
-  const upTo = begunUpTo({ visits }, day);
+  const until = dayNumber(day);
+  if (until === null) return null;
+  const upTo = visits
+    .map(({ visit }) => visit)
+    .filter(({ begunAt }) => {
+      const on = dayNumber(begunAt);
+      return on !== null && on <= until;
+    });
   const last = lastPlanned(upTo);
   if (last === undefined || (last.plan ?? []).length === 0) return null;
-  const items = itemsOf(last, planItems).filter(({ body }) => holdsOn(body, day));
-  const since = { visitId: last.id, since: last.begunAt.slice(0, 10) };
-  const asked = newest(upTo.filter(({ safety }) => safety !== null));
-  const isLater = asked !== undefined && Date.parse(asked.begunAt) >= Date.parse(last.begunAt);
-  return isLater ? { ...since, ...heldBack(items, asked) } : { ...since, items, held: [] };
+  const { items, held } = linesOf(last, upTo, planItems);
+  return {
+    visitId: last.id,
+    since: last.begunAt.slice(0, 10),
+    items: items.filter(({ body }) => holdsOn(body, day)),
+    held: held.filter(({ item: { body } }) => holdsOn(body, day)),
+  };
 }

@@ -9,6 +9,7 @@ export const PLAN_WORDS = sentences('screen.plan', {
   'lost-raise':
     'No exercise and no run can be planned: a raise is lost, said to be new and sudden. The first line of the safety list comes first. Advice can be noted.',
   'so-far': 'The plan so far, from {day}',
+  held: 'Held back because of what was found since. These lines are not on the pages for the patient:',
   'take-over': 'Take over the plan so far',
   'end-plan': 'End the plan: nothing from today on',
   today: 'The plan from today',
