@@ -163,11 +163,10 @@ export class ResultStep extends LitElement {
   override render(): TemplateResult {
     const { visit } = this;
     const sets = sides.flatMap((side) => setOf(visit, side) ?? []);
-    const untested = isUntested(visit);
-    const tests = untested ? [] : testsOf(visit);
+    const tests = isUntested(visit) ? [] : testsOf(visit);
     return html`
       <h1 tabindex="-1">${RESULT_WORDS.title.text}</h1>
-      ${untested ? html`<p class="sentence">${RESULT_WORDS.untested.text}</p>` : nothing}
+      ${tests.length === 0 ? html`<p class="sentence">${RESULT_WORDS.untested.text}</p>` : nothing}
       ${tests.map((test) =>
         test === 'heel-raise'
           ? this.raises(sets)
