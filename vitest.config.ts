@@ -12,6 +12,7 @@ const moments = inBrowser([
   'journey',
   'killed',
   'live-motion',
+  'page-faults',
   'pushes',
   'set-up',
   'stop',
@@ -23,7 +24,7 @@ const workers = 4;
 
 /** Files that take long, though some of them are short to read: they begin, so that no worker is left alone with one at the end. */
 const long =
-  /tests\/(?:accuracy|open-recordings)\/|(?:simulate-set|detect-body|find-efforts|killed|killed-taking-in|live-sensors|live-losses|accessibility|bluetooth|kept-sets|comparisons)\.test/;
+  /tests\/(?:accuracy|open-recordings)\/|(?:simulate-set|detect-body|find-efforts|killed|killed-taking-in|live-sensors|live-losses|accessibility|language-states|bluetooth|kept-sets|comparisons)\.test/;
 
 class LongFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {

@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
+import { isLong } from '../support/runs.ts';
 import { browserTest } from './support/browser-test.ts';
 import { cutOff, tooWide } from './support/fits-page.ts';
 import { inLanguage } from './support/in-language.mjs';
@@ -10,13 +11,26 @@ import { walkList } from './support/states/state.ts';
 const phone = { width: 360, height: 740 };
 const desk = { width: 1280, height: 900 };
 
-for (const language of ['long', 'mirrored'] as const) {
+const languages = ['long', 'mirrored'] as const;
+
+/**
+ * States that are looked at in a language: by turns one in the one and one in the other, and each in both in the long run. Every state
+ * is come to all the same, because one may lead to the next.
+ */
+function isLookedAt(place: number, language: (typeof languages)[number]): boolean {
+  return isLong || languages[place % languages.length] === language;
+}
+
+for (const language of languages) {
   browserTest(
-    `in the ${language} language every state fits a phone, nothing of it is cut off, and left stays left`,
+    `in the ${language} language states fit a phone, nothing of them is cut off, and left stays left`,
     async ({ page, origin }) => {
       const found: string[] = [];
+      let place = 0;
       await inLanguage(page, language, () =>
         walkList(page, origin, allStates, async ({ name }) => {
+          place += 1;
+          if (!isLookedAt(place, language)) return;
           await resized(page, phone);
           found.push(...[...(await tooWide(page)), ...(await cutOff(page))].map((one) => `${name}: ${one}`));
           found.push(...(await crossedLegs(page)).map((one) => `${name}: ${one}`));
@@ -25,6 +39,7 @@ for (const language of ['long', 'mirrored'] as const) {
         }),
       );
       expect(found).toEqual([]);
+      expect(place).toBe(allStates.length);
     },
     600_000,
   );
