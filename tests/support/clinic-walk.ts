@@ -42,6 +42,8 @@ export async function enter(page: Page, secret: string): Promise<void> {
 }
 
 export async function addPerson(page: Page, name: string): Promise<void> {
+  // the list pushes what is pressed away while it comes
+  await page.locator('start-page h2, start-page .nobody').first().waitFor();
   await page.getByText(START_WORDS.add.text, { exact: true }).click();
   await page.getByLabel(START_WORDS.name.text).fill(name);
   await press(page, START_WORDS.keep);
