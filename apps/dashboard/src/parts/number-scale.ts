@@ -14,6 +14,9 @@ export class NumberScale extends LitElement {
   static override styles = [
     base,
     css`
+      :host {
+        container-type: inline-size;
+      }
       .legend {
         font-size: var(--size-2);
         font-weight: 600;
@@ -48,7 +51,8 @@ export class NumberScale extends LitElement {
         color: inherit;
         border: 3px double var(--ink);
       }
-      @media (min-width: 64rem) {
+      /* in one row where there is room for it: the page may be wide and its column narrow */
+      @container (min-width: 54rem) {
         .scale {
           grid-template-columns: repeat(11, minmax(var(--target), 1fr)) auto;
         }
