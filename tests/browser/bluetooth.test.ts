@@ -172,6 +172,23 @@ radioTests('a link that breaks', {
   },
 });
 
+radioTests('a link that is opened again at once', {
+  'the late end of a connection that was closed takes the next one with it once': async ({ page, radio, chooser }) => {
+    const device = radio.add(forceDevice());
+    chooser.choose(cell);
+    const both = [SAMPLES, SECOND].map((characteristic) => ({ service: SERVICE, characteristic }));
+    await choose(page, { ...forcePlan, streams: both });
+    await open(page);
+    await close(page);
+    await expect.poll(() => device.connected).toBe(false);
+    void device.listened(SAMPLES).then(() => device.dropLink());
+    expect(await open(page)).toBe('done');
+    await sendAtRate(numbered(10), 500, (packet) => device.notify(SAMPLES, packet));
+    await arrived(page, 10);
+    expect(await told(page)).toEqual([]);
+  },
+});
+
 radioTests('a Bluetooth device that cannot be used', {
   'a list that is closed without a choice': async ({ page, chooser }) => {
     chooser.cancel();

@@ -50,6 +50,8 @@ export class BluetoothLink implements Link {
   private opened: Opened | undefined;
   /** counts connections, so that what an earlier one still says is not heard */
   private turn = 0;
+  /** the page closed the last connection, and the end of it may reach the system only after the next one was asked for */
+  private mayStillEnd = false;
 
   constructor(device: BluetoothDevice, options: BluetoothLinkOptions) {
     this.device = device;
@@ -67,6 +69,18 @@ export class BluetoothLink implements Link {
 
   async open(): Promise<void> {
     if (this.opened !== undefined) return;
+    const { mayStillEnd } = this;
+    this.mayStillEnd = false;
+    try {
+      await this.openOnce();
+    } catch (error) {
+      // the end of the connection before took this one with it
+      if (!mayStillEnd || !(error instanceof DeviceError) || error.code !== 'lost') throw error;
+      await this.openOnce();
+    }
+  }
+
+  private async openOnce(): Promise<void> {
     this.turn += 1;
     const turn = this.turn;
     this.queue = new OperationQueue();
@@ -124,6 +138,7 @@ export class BluetoothLink implements Link {
     const { opened } = this;
     this.opened = undefined;
     this.turn += 1;
+    this.mayStillEnd = opened !== undefined;
     opened?.deafen();
     this.device.gatt?.disconnect();
   }
