@@ -1,6 +1,7 @@
 import { batteryLevel, openSamples, openService } from '@surae/sensors';
 import { HELD_WORDS, LIVE_WORDS, READY_WORDS, SENSOR_KIND_WORDS, SENSOR_WORDS, TEST_WORDS } from '@surae/shared';
 import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
 import { expectAsSent } from './support/as-sent.ts';
 import { upTo } from './support/devices/driven.ts';
 import { openFirstSet } from './support/first-set.ts';
@@ -167,6 +168,8 @@ radioTests(
       await page.getByRole('button', { name: HELD_WORDS['let-go'].text }).click();
 
       radio.takeAway();
+      // the browser is told of it in its own time
+      await expect.poll(() => page.evaluate(() => navigator.bluetooth.getAvailability())).toBe(false);
       await ask(given, 'Invented string');
       await reads(page, 'no-radio');
     },

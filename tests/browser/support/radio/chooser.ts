@@ -45,6 +45,11 @@ export class Chooser {
     const device = devices.find(({ name }) => name === wanted.name);
     if (device === undefined) return;
     this.answered.add(id);
-    await this.session.send('DeviceAccess.selectPrompt', { id, deviceId: device.id });
+    try {
+      await this.session.send('DeviceAccess.selectPrompt', { id, deviceId: device.id });
+    } catch {
+      // it left the list between the two, or the list was closed: a list that is still open tells of itself again
+      this.answered.delete(id);
+    }
   }
 }

@@ -1,4 +1,13 @@
-import { CLINIC_WORDS, DESCRIBE_WORDS, DOOR_WORDS, ERASE_WORDS, IMPORT_WORDS, SENSOR_WORDS } from '@surae/shared';
+import {
+  BANNER_WORDS,
+  CLINIC_WORDS,
+  DESCRIBE_WORDS,
+  DOOR_WORDS,
+  ERASE_WORDS,
+  FRAME_WORDS,
+  IMPORT_WORDS,
+  SENSOR_WORDS,
+} from '@surae/shared';
 import { addPerson, enter, keepCode, passphrase, press } from '../../../support/clinic-walk.ts';
 import { fixturePath } from '../../../support/fixture.ts';
 import { words } from '../journey.mjs';
@@ -32,6 +41,8 @@ export const clinicStates: readonly State[] = [
   { name: 'clinic-own', area: 'clinic', reach: showOwn },
   { name: 'door-locked', area: 'clinic', reach: lock },
   { name: 'door-refused', area: 'clinic', reach: enterWrong },
+  { name: 'second-window', area: 'clinic', reach: openBeside },
+  { name: 'loading', area: 'clinic', reach: waitForBook },
 ];
 
 async function chooseSerial({ page }: Stand): Promise<void> {
@@ -96,4 +107,28 @@ async function lock({ page }: Stand): Promise<void> {
 async function enterWrong({ page }: Stand): Promise<void> {
   await enter(page, 'four green ladder');
   await page.getByRole('alert').first().waitFor();
+}
+
+/** The page where another window came first and writes. */
+async function openBeside({ page, origin }: Stand): Promise<void> {
+  const first = await page.context().newPage();
+  // nobody writes while the page is away
+  await page.goto('about:blank');
+  await first.goto(origin);
+  await press(first, DOOR_WORDS['open-demo']);
+  await first.locator('start-page').waitFor();
+  await page.goto(origin);
+  await press(page, DOOR_WORDS['open-demo']);
+  await page.getByText(BANNER_WORDS['reads-only'].text).waitFor();
+}
+
+/** The list of people that does not come: nothing that the store is asked for is answered any more. */
+async function waitForBook(at: Stand): Promise<void> {
+  await at.page.evaluate(() => {
+    IDBRequest.prototype.addEventListener = () => undefined;
+    location.hash = '#/nowhere';
+  });
+  await at.page.locator('start-page').waitFor({ state: 'detached' });
+  await at.page.evaluate(() => (location.hash = '#/'));
+  await at.page.getByText(FRAME_WORDS.loading.text).waitFor();
 }
