@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import { brokenWords } from './broken-words.ts';
 import { faintBorders } from './faint-borders.ts';
 import { cutOff, tooWide } from './fits-page.ts';
 import { resized } from './resized.ts';
@@ -38,11 +39,13 @@ export async function walked(
     add('target', await smallTargets(page));
     add('tab', await tabStops(page));
     add('motion', await moving(page));
+    add('broken words', await brokenWords(page));
     await resized(page, zoomed);
     add('zoomed to 200 %', [...(await tooWide(page)), ...(await cutOff(page))]);
     await resized(page, narrowest);
     add('320 px', await tooWide(page));
     await resized(page, narrow);
+    add('broken words, 360 px', await brokenWords(page));
     add('spaced', await withTextSpacing(page, async () => [...(await tooWide(page)), ...(await cutOff(page))]));
     for (const size of ['100%', '200%']) {
       await page.evaluate((wanted) => (document.documentElement.style.fontSize = wanted), size);

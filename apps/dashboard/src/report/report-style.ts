@@ -21,6 +21,10 @@ export const reportStyle = css`
     text-align: start;
     vertical-align: top;
   }
+  /* words of what was measured are longer than its figures */
+  th:first-child {
+    inline-size: 40%;
+  }
   thead th {
     color: var(--ink-quiet);
   }
