@@ -42,7 +42,7 @@ test('what the protocol does not ask for is no lack of the sensor', () => {
 
 test('issues stand with their place, and a column that was not used is said', () => {
   const text = reportText(handMadeOutcome(heightsMm), screen).join('\n').replace(/\s+/g, ' ');
-  expect(text).toContain('take care 3.2 to 3.5 s: Samples are missing here');
+  expect(text).toContain('take care 3.2 to 3.5 s: Samples are missing');
   expect(text).toContain('The column "temperature [Cel]" was not used');
 });
 

@@ -2,7 +2,7 @@ import { sentences } from './sentence.ts';
 
 /** What a reader must know about the signal. */
 export const ISSUE_SENTENCES = sentences('issue', {
-  gap: 'Samples are missing here; a repetition with too long a gap cannot be judged.',
+  gap: 'Samples are missing; a repetition with too long a gap cannot be judged.',
   spikes: 'Single stray samples were taken out before repetitions were looked for.',
   'sensor-moved': 'The level at rest jumped: the sensor moved. Heights after it are less certain.',
   saturated: 'The signal sits at a limit of the sensor: the true value may lie beyond.',
@@ -25,7 +25,7 @@ export const ISSUE_SENTENCES = sentences('issue', {
   'taps-too-close':
     'Taps came less than half a second apart: some may be one raise tapped twice. The lower bound of the count allows for it.',
   'taps-taken-back': 'Taps were taken back while the set was counted; they are kept and not counted.',
-  'samples-missing': 'Samples are missing here; an effort with a gap near its peak does not count.',
+  'samples-missing': 'Samples are missing; an effort with a gap near its peak does not count.',
   'rest-load-changed': 'The load at rest is another one after this effort: the zero or the leg moved.',
   'rest-load-differs': 'The load at rest differs from effort to effort; each net force is taken above its own.',
   'tare-left-on':

@@ -1,8 +1,8 @@
-import { HOME_WORDS, LEGS_WORDS } from '@surae/shared';
+import { HOME_WORDS, LEGS_WORDS, SCOPE_SENTENCES } from '@surae/shared';
 import { expect, test } from 'vitest';
 import { legsFile } from '../../../apps/dashboard/src/legs/legs-file.ts';
 import { flagPart, legsSheet } from '../../../apps/dashboard/src/legs/legs-sheet.ts';
-import { type LegsView, legsView } from '../../../apps/dashboard/src/legs/legs-view.ts';
+import { canAndCannot, type LegsView, legsView } from '../../../apps/dashboard/src/legs/legs-view.ts';
 import { redFlags } from '../../../apps/dashboard/src/legs/red-flags.ts';
 import { sheetTexts } from '../../../apps/dashboard/src/sheet/sheet.ts';
 import { escaped } from '../../../apps/dashboard/src/sheet/sheet-markup.ts';
@@ -24,6 +24,15 @@ test('the red flags stand first, then the title, and every sentence of the view'
   expect(texts[0]).toBe(redFlags(null).title);
   expect(texts).toEqual(expect.arrayContaining([...given.tests.flatMap(({ sentences }) => sentences)]));
   expect(texts.indexOf(LEGS_WORDS.title.text)).toBe(sheetTexts([flagPart(null)]).length);
+});
+
+test('what numbers can and cannot say stands only where there are numbers', async () => {
+  const given = await view();
+  const ofNumbers = [LEGS_WORDS['can-title'].text, ...canAndCannot(given)];
+  expect(sheetTexts(legsSheet(given, ''))).toEqual(expect.arrayContaining(ofNumbers));
+  const texts = sheetTexts(legsSheet({ ...given, tests: [] }, ''));
+  expect(texts.filter((text) => ofNumbers.includes(text))).toEqual([]);
+  expect(texts).toContain(SCOPE_SENTENCES.scope.text);
 });
 
 test('the file says what the page says, and carries the code of the address but not the address', async () => {

@@ -32,7 +32,7 @@ test('warnings of the signal are said once however often they came; notes are le
   expect(cautions(madeVisit(madeSet('left', report), plain)).map(({ text }) => text)).toEqual([
     'Stopped before signs of fatigue: ask about pain, worry, balance or a misunderstanding.',
     'Too much of the set is lost in gaps to compare it with another.',
-    'Samples are missing here; a repetition with too long a gap cannot be judged.',
+    'Samples are missing; a repetition with too long a gap cannot be judged.',
     'Work and power are not shown: enter the body mass.',
   ]);
 });

@@ -68,14 +68,17 @@ export function legsSheet(view: LegsView, address: string): readonly SheetPart[]
     ...notes.map((text): SheetPart => ({ kind: 'text', text })),
     ...(tests.length === 0 ? [{ kind: 'text', text: LEGS_WORDS.nothing.text } as const] : tests.map(testPart)),
     ...planPart(plan),
-    {
-      kind: 'section',
-      of: 'can',
-      parts: [
-        { kind: 'heading', text: LEGS_WORDS['can-title'].text },
-        { kind: 'list', items: canAndCannot(view) },
-        { kind: 'text', of: 'quiet', text: SCOPE_SENTENCES.scope.text },
-      ],
-    },
+    { kind: 'section', of: 'can', parts: [...numbersPart(view), scope] },
+  ];
+}
+
+const scope = { kind: 'text', of: 'quiet', text: SCOPE_SENTENCES.scope.text } as const;
+
+/** What such numbers can and cannot say, where there are some. */
+function numbersPart(view: LegsView): readonly SheetPart[] {
+  if (view.tests.length === 0) return [];
+  return [
+    { kind: 'heading', text: LEGS_WORDS['can-title'].text },
+    { kind: 'list', items: canAndCannot(view) },
   ];
 }
