@@ -69,6 +69,12 @@ export {
   RUN_WHY_CHOICES,
 } from './sentences/exercise-sentences.ts';
 export {
+  GUIDANCE_CHANGED_BY,
+  GUIDANCE_FACT_WORDS,
+  GUIDANCE_SENTENCES,
+  GUIDANCE_SETTLED_BY,
+} from './sentences/guidance-sentences.ts';
+export {
   HOP_CAUTION_SENTENCES,
   HOP_ENTRY_SENTENCES,
   HOP_WITHHELD_SENTENCES,
@@ -233,6 +239,12 @@ export {
   type ExerciseSurface,
 } from './tables/exercises.ts';
 export { FLARE_TIMES, type FlareTime, type LastFlare } from './tables/flare-times.ts';
+export { GUIDANCE_FACTS } from './tables/guidance/all-facts.ts';
+export { GUIDANCE_RULES } from './tables/guidance/all-rules.ts';
+export type { Condition } from './tables/guidance/condition.ts';
+export type { FactEntry } from './tables/guidance/fact-entry.ts';
+export type { GuidanceRule, RuleEdit, RuleNumber, RuleProposal, Touch } from './tables/guidance/rule-entry.ts';
+export { GUIDANCE_VARIABLES, type GuidanceVariable } from './tables/guidance/variables.ts';
 export {
   type GradedChoice,
   type GradedNumber,

@@ -8,6 +8,7 @@ export const may: Readonly<Record<string, readonly string[]>> = {
   'packages/records': ['shared'],
   'packages/sensors': ['shared'],
   'packages/storage': ['shared'],
+  'packages/guidance': ['shared'],
   'packages/casebook': ['shared', 'packages/analysis', 'packages/records', 'packages/storage'],
   'packages/exchange': ['shared', 'packages/analysis', 'packages/records', 'packages/casebook'],
   'apps/cli': [
@@ -46,6 +47,7 @@ export const npmOfPure: Readonly<Record<string, readonly string[]>> = {
   'packages/simulation': [],
   'packages/records': ['mathjs', 'papaparse', 'zod', '@noble/hashes'],
   'packages/sensors': ['zod'],
+  'packages/guidance': [],
   'packages/casebook': ['zod'],
   'packages/exchange': ['fflate', 'hyparquet-writer'],
 };

@@ -1,0 +1,107 @@
+import { type FactEntry, GUIDANCE_VARIABLES, type GuidanceRule, type GuidanceVariable } from '@surae/shared';
+import { type GivenFacts, LEGS, type Leg } from './given-facts.ts';
+import type { Blocked, Guidance, Proposed, Together } from './guidance.ts';
+import { type FactTable, factTable, judgeRule, type RuleTrace } from './judge-rule.ts';
+import { blocksAgainst } from './standing-blocks.ts';
+import { takeTogether } from './take-together.ts';
+import { weakestMark } from './weakest-mark.ts';
+
+const variables = Object.keys(GUIDANCE_VARIABLES) as readonly GuidanceVariable[];
+
+function judged(rules: readonly GuidanceRule[], given: GivenFacts, facts: FactTable): RuleTrace[] {
+  const scopes = (rule: GuidanceRule): readonly (Leg | null)[] => (rule.of === 'leg' ? LEGS : [null]);
+  return rules.flatMap((rule) => scopes(rule).map((leg) => judgeRule(rule, leg, given, facts)));
+}
+
+function proposedBy(trace: RuleTrace, notRuledOut: readonly RuleTrace[]): Proposed {
+  const { rule, leg, held } = trace;
+  const standing = held === 'yes' && notRuledOut.length === 0 ? 'stands' : 'waits';
+  return { about: rule.about, leg, rule, standing, trace, notRuledOut, mark: weakestMark(rule) };
+}
+
+/** What is taken of the rules about one variable, for one leg or for the person. */
+interface Taken {
+  readonly proposals: readonly Proposed[];
+  readonly blocked: readonly Blocked[];
+}
+
+/** One rule: the lowest that holds. What only lies between two ranks goes to the lower one, and waits. */
+function lowestOf(candidates: readonly RuleTrace[]): Proposed | null {
+  const sorted = candidates.toSorted((one, other) => one.rule.rank - other.rule.rank);
+  const open = sorted.filter(({ held }) => held === 'cannot-tell');
+  const taken =
+    sorted.find(({ held }) => held === 'yes') ??
+    open.find(({ missing, between }) => missing.length === 0 && between.length > 0);
+  if (taken === undefined) return null;
+  return proposedBy(
+    taken,
+    open.filter((one) => one !== taken && one.rule.rank <= taken.rule.rank),
+  );
+}
+
+function take(about: GuidanceVariable, candidates: readonly RuleTrace[], blocks: readonly RuleTrace[]): Taken {
+  const against = (trace: RuleTrace): Blocked => ({ trace, by: blocksAgainst(trace, blocks) });
+  const isOpen = (trace: RuleTrace): boolean => blocksAgainst(trace, blocks).length === 0;
+  const { choice } = GUIDANCE_VARIABLES[about];
+  if (choice === 'lowest') {
+    const taken = lowestOf(candidates);
+    if (taken === null || isOpen(taken.trace)) return { proposals: taken === null ? [] : [taken], blocked: [] };
+    return { proposals: [], blocked: [against(taken.trace)] };
+  }
+  const holding = candidates.filter(({ held }) => held === 'yes');
+  const blocked = holding.filter((one) => !isOpen(one)).map(against);
+  if (choice === 'each') return { proposals: holding.filter(isOpen).map((one) => proposedBy(one, [])), blocked };
+  const taken = lowestOf(candidates.filter(isOpen));
+  return { proposals: taken === null ? [] : [taken], blocked };
+}
+
+/**
+ * What is proposed for today, from facts and rules. Whatever cannot be ruled out and stands against something keeps it from being
+ * proposed; a proposal that a missing answer could still make more careful waits and says for what.
+ *
+ * @param given - what is known [unit of the fact]
+ * @param rules - without faults, see {@link ruleFaults} [-]
+ * @param facts - every fact that the rules ask about [-]
+ * @returns proposals with the answers they rest on, what is blocked and by which, what is lacking [-]
+ * @throws {@link GuidanceError} `not-an-answer` for an answer that its fact cannot hold; `unknown-fact`, `unknown-number`
+ *
+ * Source: ours; each rule has its own source
+ */
+export function propose(given: GivenFacts, rules: readonly GuidanceRule[], facts: readonly FactEntry[]): Guidance {
+  const traces = judged(rules, given, factTable(facts));
+  const blocks = traces.filter(({ rule: { proposes }, held }) => {
+    if (proposes.kind !== 'block') return false;
+    return proposes.onlyWhereItHolds === true ? held === 'yes' : held !== 'no';
+  });
+  const proposals: Proposed[] = [];
+  const blocked: Blocked[] = [];
+  const together: Together[] = [];
+  for (const about of variables) {
+    const follows = ({ follows: first }: GuidanceRule): boolean =>
+      first === undefined ||
+      together.some(
+        (one) => one.about === first.about && one.rule.proposes.code === first.code && one.standing === 'stands',
+      );
+    const asked = traces.filter(({ rule }) => rule.about === about && rule.proposes.kind !== 'block' && follows(rule));
+    for (const leg of [...LEGS, null]) {
+      const taken = take(
+        about,
+        asked.filter((one) => one.leg === leg),
+        blocks,
+      );
+      proposals.push(...taken.proposals);
+      blocked.push(...taken.blocked);
+    }
+    const one = GUIDANCE_VARIABLES[about].across ? takeTogether(about, proposals, blocked, given) : null;
+    if (one !== null) together.push(one);
+  }
+  return {
+    blocks,
+    locked: blocks.some(({ rule }) => rule.proposes.blocks?.includes('loading') === true),
+    proposals,
+    together,
+    blocked,
+    lacking: traces.filter(({ held }) => held === 'cannot-tell'),
+    edited: rules.filter(({ edits }) => edits !== undefined && edits.length > 0),
+  };
+}

@@ -1,0 +1,11 @@
+import type { FactEntry } from './fact-entry.ts';
+import { LEG_FACTS, PERSON_FACTS } from './leg-facts.ts';
+import { LEG_SAFETY_FACTS, SAFETY_FACTS } from './safety-facts.ts';
+
+/** Every fact that rules may ask about. */
+export const GUIDANCE_FACTS: readonly FactEntry[] = [
+  ...SAFETY_FACTS,
+  ...LEG_SAFETY_FACTS,
+  ...LEG_FACTS,
+  ...PERSON_FACTS,
+];

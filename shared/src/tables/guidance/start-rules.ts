@@ -1,0 +1,86 @@
+import { COMPARISON_RULES } from '../comparison-rules.ts';
+import type { Condition } from './condition.ts';
+import type { GuidanceRule } from './rule-entry.ts';
+import { type Basis, guidanceRule, ruleNumber } from './rule-made.ts';
+
+const staged: Basis = { source: 'Silbernagel 2020 J Athl Train 55:438, table 2; adapted', mark: 'read' };
+const heavy: Basis = { source: 'Beyer 2015 Am J Sports Med 43:1704, as quoted elsewhere', mark: 'second-hand' };
+
+/** A leg that is not sore has no irritability, and nothing that settles. */
+const notSore: Condition = { fact: 'place', is: 'no' };
+
+const some = ruleNumber('raises-some', 1);
+const ten = ruleNumber('raises-ten', 10);
+const twenty = ruleNumber('raises-twenty', 20);
+
+/**
+ * Where a programme begins, the lowest level first. A leg that is not graded counts as moderate where that holds back, and is not let
+ * into the heavy level without a grade.
+ */
+export const START_RULES: readonly GuidanceRule[] = [
+  guidanceRule({
+    code: 'start-calm',
+    about: 'start-level',
+    rank: 0,
+    when: {
+      any: [
+        { fact: 'irritability', is: 'high' },
+        { fact: 'valid-raises', below: 'some' },
+        { fact: 'pain-double-raise', above: 'pain' },
+      ],
+    },
+    numbers: { some, pain: COMPARISON_RULES.painMost },
+    standIns: ['irritability'],
+    proposes: { kind: 'level', code: 'calm', touches: ['loading'] },
+  }),
+  guidanceRule({
+    ...staged,
+    code: 'start-learn',
+    about: 'start-level',
+    rank: 1,
+    when: {
+      any: [
+        {
+          all: [
+            { fact: 'valid-raises', atLeast: 'some' },
+            { fact: 'valid-raises', below: 'ten' },
+          ],
+        },
+        // above the pain at which a single raise is gone on with, a higher level is no answer either
+        { fact: 'pain-single-raise', atLeast: 'pain' },
+      ],
+    },
+    numbers: { some, ten, pain: ruleNumber('learn-pain', 4) },
+    proposes: { kind: 'level', code: 'learn', touches: ['loading'] },
+  }),
+  guidanceRule({
+    ...staged,
+    code: 'start-single',
+    about: 'start-level',
+    rank: 2,
+    when: {
+      all: [
+        { fact: 'valid-raises', atLeast: 'ten' },
+        { fact: 'valid-raises', below: 'twenty' },
+        { fact: 'pain-single-raise', atMost: 'pain' },
+        { any: [notSore, { fact: 'settles-overnight', is: 'yes' }] },
+      ],
+    },
+    numbers: { ten, twenty, pain: COMPARISON_RULES.painMost },
+    proposes: { kind: 'level', code: 'single', touches: ['loading'] },
+  }),
+  guidanceRule({
+    ...heavy,
+    code: 'start-heavy',
+    about: 'start-level',
+    rank: 4,
+    when: {
+      all: [
+        { fact: 'valid-raises', atLeast: 'twenty' },
+        { any: [notSore, { fact: 'irritability', oneOf: ['low', 'moderate'] }] },
+      ],
+    },
+    numbers: { twenty },
+    proposes: { kind: 'level', code: 'heavy', touches: ['loading'] },
+  }),
+];
