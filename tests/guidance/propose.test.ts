@@ -17,6 +17,9 @@ const quiet = {
   'settles-overnight': 'yes',
 };
 
+const without = (fact: keyof typeof quiet) =>
+  Object.fromEntries(Object.entries(quiet).filter(([code]) => code !== fact));
+
 describe('a start level', () => {
   test('is the lowest that holds, with the answers it rests on', () => {
     const { proposals } = guided(madeFacts({ ...quiet, 'valid-raises': 12 }));
@@ -30,7 +33,7 @@ describe('a start level', () => {
   });
 
   test('waits where a lower one is not ruled out, and says for what', () => {
-    const { 'pain-double-raise': _, ...rest } = quiet;
+    const rest = without('pain-double-raise');
     const one = guided(madeFacts({ ...rest, 'valid-raises': 12 })).proposals.find(
       ({ about }) => about === 'start-level',
     );
@@ -54,7 +57,7 @@ describe('a start level', () => {
   });
 
   test('of a leg that is not graded is treated as moderate where that holds back, and is not let into the heavy one', () => {
-    const { irritability: _, ...rest } = quiet;
+    const rest = without('irritability');
     const twelve = guided(madeFacts({ ...rest, 'valid-raises': 12 }));
     expect(twelve.proposals.find(({ about }) => about === 'start-level')).toMatchObject({ standing: 'stands' });
     expect(level(madeFacts({ ...rest, 'valid-raises': 25 }))).toBeNull();
