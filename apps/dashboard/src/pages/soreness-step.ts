@@ -54,6 +54,9 @@ export class SorenessStep extends LitElement {
         margin-block: 0 var(--gap-6);
         max-inline-size: 44rem;
       }
+      .tested p {
+        margin-block-start: var(--gap-3);
+      }
       legend {
         font-size: var(--size-2);
         font-weight: 600;

@@ -70,5 +70,6 @@ async function showDetails({ page }: Stand): Promise<void> {
 
 async function addRaises({ page }: Stand): Promise<void> {
   await page.getByRole('button', { name: TEST_CHOICE_WORDS['add-heel-raise'].text }).click();
-  await page.getByText(words(TEST_CHOICE_WORDS['leave-rest'])).waitFor();
+  // whether a rest is left hangs on how long the states before it took
+  await page.getByText(words(TEST_CHOICE_WORDS['after-pushes'])).waitFor();
 }
