@@ -95,11 +95,13 @@ function stale() {
 }
 
 if (stale()) await check('install', ['npm', 'ci', '--no-audit', '--no-fund']);
-// linter and compiler make so many small things that a fifth of their time goes to clearing them away in small steps
+// a linter makes so many small things that a fifth of its time goes to clearing them away in small steps
 const roomy = ['node', '--max-semi-space-size=128'];
-// the linter reads the sources and not the build, and most tests wait for a browser: all at once
-const linted = check('lint', [...roomy, 'node_modules/eslint/bin/eslint.js', '.']);
-const built = await check('types and build', [...roomy, 'node_modules/typescript/bin/tsc', '-b']);
+// the linters read the sources and not the build, and most tests wait for a browser: all at once
+const linted = check('lint', [...roomy, 'node_modules/eslint/bin/eslint.js', '.']).then(() =>
+  check('lint of what needs the types', ['node', 'node_modules/oxlint/bin/oxlint']),
+);
+const built = await check('types and build', ['node', 'node_modules/native-typescript/bin/tsc', '-b']);
 if (built) {
   await check('format', ['node', 'node_modules/@biomejs/biome/bin/biome', 'check', '.']);
   await check('build of the dashboard', [
