@@ -15,6 +15,9 @@ export class HomeGive extends LitElement {
   static override styles = [
     base,
     css`
+      h2 {
+        margin-block-start: var(--gap-6);
+      }
       textarea {
         background: var(--raised);
         border: 1.5px solid var(--ink);
