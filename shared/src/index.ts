@@ -170,6 +170,7 @@ export { REPORT_WORDS } from './sentences/screens/report-words.ts';
 export { REST_WORDS, SWAP_WORDS } from './sentences/screens/rest-words.ts';
 export { AXIS_WORDS, REPETITION_WORDS, RESULT_WORDS, SUMMARY_WORDS } from './sentences/screens/result-words.ts';
 export { LOCK_WORDS, SAFETY_BLOCK_SENTENCES, SAFETY_REASONS, SAFETY_WORDS } from './sentences/screens/safety-words.ts';
+export { SAME_LEG_WORDS } from './sentences/screens/same-leg-words.ts';
 export {
   DESCRIBE_WORDS,
   HELD_WORDS,
@@ -281,5 +282,6 @@ export {
 export { REFERENCE_TABLES, type ReferenceEntry } from './tables/reference-tables.ts';
 export { RELIABILITY_TABLES, type ReliabilityEntry } from './tables/reliability-tables.ts';
 export { SAFETY_LIST, SAFETY_LIST_VERSION, type SafetyEntry } from './tables/safety-list.ts';
+export { SAME_LEG_RULES, type SameLegRule } from './tables/same-leg-rules.ts';
 export { RETEST_TIMES, type RetestTime, TODAY_RULES, type TodayRule } from './tables/today-rules.ts';
 export { WARM_UP, type WarmUpEntry } from './tables/warm-up.ts';

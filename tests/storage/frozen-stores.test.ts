@@ -88,6 +88,7 @@ describe('a store that version 1 wrote', () => {
       'result-seen',
       'visit-plan',
       'legs-swapped',
+      'same-leg',
       'practice-begun',
       'practice-stopped',
       ...pullEventKinds,

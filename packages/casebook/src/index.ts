@@ -161,6 +161,8 @@ export {
   type SafetyGate,
   safetyLines,
 } from './safety-gate.ts';
+export { type SameLegTold, sameLegWhy } from './same-leg.ts';
+export { liesAsItLay, type SameLegSigns, type SensorLay, sameLegSigns, turnedDeg } from './same-leg-signs.ts';
 export {
   type AskedSubject,
   afterAnswer,

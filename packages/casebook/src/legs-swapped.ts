@@ -15,7 +15,8 @@ interface OfLeg {
   readonly swapped?: boolean;
 }
 
-function other(side: Side): Side {
+/** The other leg. */
+export function otherLeg(side: Side): Side {
   return side === 'left' ? 'right' : 'left';
 }
 
@@ -28,8 +29,8 @@ export function namedReport<Report extends { readonly side: Side | null }>(
 }
 
 /** The same recording under the name of the other leg: bytes and numbers are the same ones. */
-function renamed<Tested extends OfLeg>(one: Tested): Tested {
-  const side = other(one.choice.side);
+export function renamed<Tested extends OfLeg>(one: Tested): Tested {
+  const side = otherLeg(one.choice.side);
   const report = one.report == null || one.report.side === null ? one.report : { ...one.report, side };
   return {
     ...one,

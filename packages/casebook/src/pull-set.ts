@@ -72,6 +72,8 @@ export interface PullSet {
   readonly report: PullReport | null;
   /** named after the other leg since it was recorded; absent or false where it never was, or was named back */
   readonly swapped?: boolean;
+  /** whether it was told to be the other leg once more; absent where nobody was asked */
+  readonly sameLeg?: 'no' | 'yes';
   /** taken back by the tester: kept, not counted */
   readonly setAside: boolean;
   readonly setAsideWhy: string | null;

@@ -7,6 +7,7 @@ import type { VerdictByHand } from './kinds/person-kinds.ts';
 import { afterSwap, type LegsSwapped, namedReport } from './legs-swapped.ts';
 import { afterPractice, type PracticeEvent, practiceEventKinds } from './practice.ts';
 import { afterPull, type PullEvent, pullEventKinds } from './pull-events.ts';
+import { afterSameLeg, type SameLegTold } from './same-leg.ts';
 import { afterAnswer, type SensorAnswerEvent } from './sensor-answers.ts';
 import type { SetChoice } from './set-choice.ts';
 import type { TestKind } from './test-kind.ts';
@@ -54,6 +55,7 @@ export type VisitEvent =
   | { readonly kind: 'set-aside'; readonly setId: string; readonly why: string }
   | ({ readonly kind: 'verdict-by-hand' } & VerdictByHand)
   | LegsSwapped
+  | SameLegTold
   | { readonly kind: 'rest-over'; readonly restS: number }
   | { readonly kind: 'result-seen' }
   /** without ids the plan before stays as it is, unless it is said to be over */
@@ -84,6 +86,7 @@ export const visitEventKinds = [
   'set-aside',
   'verdict-by-hand',
   'legs-swapped',
+  'same-leg',
   'rest-over',
   'result-seen',
   'visit-plan',
@@ -182,6 +185,8 @@ function after(visit: Visit, event: VisitEvent, document: StoredDocument): Visit
       }));
     case 'legs-swapped':
       return afterSwap(visit, event, document.at);
+    case 'same-leg':
+      return afterSameLeg(visit, event, document.id);
     case 'rest-over':
       return { ...visit, restS: event.restS };
     case 'result-seen':

@@ -1,6 +1,6 @@
-import type { SensorTold } from '@surae/casebook';
+import type { SensorTold, VisitSet } from '@surae/casebook';
 import { expect, test } from 'vitest';
-import { otherLegSensor, sensorChange } from '../../../apps/dashboard/src/live/sensor-change.ts';
+import { otherLegSensor, sensorChange, unmovedSensor } from '../../../apps/dashboard/src/live/sensor-change.ts';
 
 const one: SensorTold = {
   route: 'bluetooth',
@@ -30,4 +30,25 @@ test('the other leg counts by its last test that was not set aside', () => {
   expect(otherLegSensor(tests, 'right')?.deviceName).toBe('B');
   expect(otherLegSensor(tests, 'left')?.deviceName).toBe('C');
   expect(otherLegSensor([{ setAside: false, choice: { side: 'left' } }], 'right')).toBeUndefined();
+});
+
+test('a sensor that lies as it lay on the other leg is told before the set, and one that was moved is not', () => {
+  const set = (side: 'left' | 'right', change: object = {}) =>
+    ({
+      setAside: false,
+      choice: { side, placement: 'foot', sensor: one, setUp: { up: [0, 0, 1] }, ...change },
+    }) as unknown as VisitSet;
+  const now = { side: 'right', placement: 'foot', sensor: one } as const;
+  const tilted = [Math.sin(0.1), 0, Math.cos(0.1)] as const;
+  expect(unmovedSensor({ sets: [set('left')] }, now, [0, 0, 1])).toContain(
+    'as it lay on the left leg, turned by 0 degrees',
+  );
+  expect(unmovedSensor({ sets: [set('left')] }, now, tilted)).toBeNull();
+  expect(unmovedSensor({ sets: [set('left')] }, now, null)).toBeNull();
+  expect(
+    unmovedSensor({ sets: [set('left')] }, { ...now, sensor: { ...one, deviceName: 'Foot 2' } }, [0, 0, 1]),
+  ).toBeNull();
+  // done again, or nothing done yet
+  expect(unmovedSensor({ sets: [set('left'), set('right')] }, now, [0, 0, 1])).toBeNull();
+  expect(unmovedSensor({ sets: [] }, now, [0, 0, 1])).toBeNull();
 });

@@ -1,6 +1,15 @@
 import type { Side } from '@surae/analysis';
-import { type SensorTold, sensorKey } from '@surae/casebook';
-import { LIVE_WORDS } from '@surae/shared';
+import {
+  liesAsItLay,
+  type SensorTold,
+  type SetChoice,
+  type SetUpKept,
+  sensorKey,
+  turnedDeg,
+  type Visit,
+} from '@surae/casebook';
+import { LIVE_WORDS, SAME_LEG_WORDS, SUMMARY_WORDS } from '@surae/shared';
+import { decimal } from '../words/decimal.ts';
 import { fill } from '../words/fill.ts';
 
 /** What of a test tells with which sensor a leg was measured. */
@@ -18,4 +27,24 @@ export function otherLegSensor(tests: readonly MeasuredLeg[], side: Side): Senso
 export function sensorChange(before: SensorTold | undefined, now: SensorTold | undefined): string | null {
   if (before === undefined || now === undefined || sensorKey(before) === sensorKey(now)) return null;
   return fill(LIVE_WORDS['other-sensor'], { before: `${before.kindName}, ${before.deviceName}` });
+}
+
+/**
+ * What to say before a set where the sensor lies as it lay on the other leg; null where it was moved, or nothing tells. A set of
+ * this leg that was there before was answered for already.
+ */
+export function unmovedSensor(
+  { sets }: Pick<Visit, 'sets'>,
+  { side, placement, sensor }: Pick<SetChoice, 'side' | 'placement' | 'sensor'>,
+  up: SetUpKept['up'] | null | undefined,
+): string | null {
+  const last = sets.findLast(({ setAside }) => !setAside);
+  if (last === undefined || last.choice.side === side || sensor === undefined || up == null) return null;
+  const { choice } = last;
+  if (choice.sensor === undefined) return null;
+  const before = { placement: choice.placement, sensor: choice.sensor, up: choice.setUp?.up ?? null };
+  const turned = turnedDeg(before, { placement, sensor, up });
+  if (!liesAsItLay(turned)) return null;
+  const names = { leg: SUMMARY_WORDS[side].text, other: SUMMARY_WORDS[choice.side].text };
+  return fill(SAME_LEG_WORDS['ready-unmoved'], { ...names, turned: decimal(turned, 0) });
 }

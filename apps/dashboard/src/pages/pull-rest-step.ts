@@ -1,7 +1,7 @@
 import { consume } from '@lit/context';
 import type { Side } from '@surae/analysis';
 import { type Person, type PullSet, pullSetOf, type Visit } from '@surae/casebook';
-import { COMPARISON_RULES, PULL_REST_WORDS, REST_WORDS } from '@surae/shared';
+import { COMPARISON_RULES, PULL_REST_WORDS, REST_WORDS, SAME_LEG_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
@@ -41,7 +41,8 @@ export class PullRestStep extends LitElement {
   private readonly rest = new SideRest(this, {
     wholeS,
     clock: () => this.clock,
-    stoppedAt: () => this.first?.stoppedAt,
+    // also one that does not count was work
+    stoppedAt: () => this.visit.pulls?.findLast(({ choice }) => choice.side === otherSide(this.side))?.stoppedAt,
   });
 
   protected override firstUpdated(): void {
@@ -82,6 +83,7 @@ export class PullRestStep extends LitElement {
       <p class="unseen" aria-live="polite">${this.rest.news === undefined ? '' : REST_WORDS[this.rest.news].text}</p>
       ${this.firstLeg()}
       <div class="go">
+        <p>${SAME_LEG_WORDS[`rest-${side}`].text}</p>
         ${over ? nothing : html`<p class="voice">${fill(PULL_REST_WORDS['early-price'], { whole })}</p>`}
         <button class=${over ? 'main' : ''} type="button" @click=${() => this.goOn()}>
           ${REST_WORDS[over ? (`go-on-${side}` as const) : 'end-early'].text}

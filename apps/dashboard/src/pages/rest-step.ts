@@ -1,7 +1,7 @@
 import { consume } from '@lit/context';
 import type { Side } from '@surae/analysis';
 import { type Person, setOf, type Visit, type VisitSet } from '@surae/casebook';
-import { COMPARISON_RULES, ENDING_WORDS, HAND_WORDS, REST_WORDS } from '@surae/shared';
+import { COMPARISON_RULES, ENDING_WORDS, HAND_WORDS, REST_WORDS, SAME_LEG_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
@@ -43,7 +43,8 @@ export class RestStep extends LitElement {
   private readonly rest = new SideRest(this, {
     wholeS,
     clock: () => this.clock,
-    stoppedAt: () => setOf(this.visit, otherSide(this.side))?.stoppedAt,
+    // also one that does not count was work
+    stoppedAt: () => this.visit.sets.findLast(({ choice }) => choice.side === otherSide(this.side))?.stoppedAt,
   });
 
   protected override firstUpdated(): void {
@@ -71,6 +72,7 @@ export class RestStep extends LitElement {
       <p class="unseen" aria-live="polite">${this.rest.news === undefined ? '' : REST_WORDS[this.rest.news].text}</p>
       ${this.firstResult()}
       <div class="go">
+        <p>${SAME_LEG_WORDS[`rest-${this.side}`].text}</p>
         ${over ? null : html`<p class="voice" id="price">${fill(REST_WORDS['early-price'], { whole })}</p>`}
         <button class=${over ? 'main' : ''} type="button" @click=${() => this.goOn()}>
           ${REST_WORDS[over ? (`go-on-${this.side}` as const) : 'end-early'].text}

@@ -30,7 +30,7 @@ import { setOrigins, setOriginWords } from '../live/origin-words.ts';
 import { protocolOf, protocolOfLeg } from '../live/protocol-choices.ts';
 import { playsRecordings } from '../live/recording-chooser.ts';
 import { fits } from '../live/recording-fit.ts';
-import { otherLegSensor } from '../live/sensor-change.ts';
+import { otherLegSensor, unmovedSensor } from '../live/sensor-change.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import '../parts/chosen-test.ts';
@@ -70,6 +70,8 @@ export class SetReady extends LitElement {
   @state() private looked: SensorLooked | undefined;
   /** how things stand with the connected sensor; kept when the test begins */
   private atStart: SetUpKept | undefined;
+  /** the sensor lies as it lay on the other leg, in words */
+  @state() private unmoved: string | null = null;
 
   /** What was chosen for the set before, so that both legs are tested alike without another choice. */
   private get lastChoice(): SetChoice | undefined {
@@ -197,6 +199,7 @@ export class SetReady extends LitElement {
                 ? nothing
                 : html`<p class="voice" role="alert">${fill(READY_WORDS['not-started'], { reason: this.problem })}</p>`
             }
+            <p class="voice" role="status">${this.origin === 'live' ? this.unmoved : nothing}</p>
             ${this.isLocked ? html`<p class="voice">${READY_WORDS['live-locked'].text}</p>` : nothing}
             <button class="main" type="button" ?disabled=${!this.canBegin} @click=${() => void this.begin()}>
               ${READY_WORDS.begin.text}
@@ -316,7 +319,8 @@ export class SetReady extends LitElement {
       @place-answered=${({ detail }: PlaceAnswered) => {
         if (detail !== 'inline') this.placement = detail;
       }}
-      @set-up-looked-at=${({ detail }: SetUpLooked) => (this.atStart = detail)}
+      @set-up-looked-at=${({ detail }: SetUpLooked) =>
+        (this.unmoved = unmovedSensor(this.visit, this.choice(), (this.atStart = detail).up))}
     ></set-up-check>`;
   }
 

@@ -9,6 +9,7 @@ import { visitEvent } from '../journey/visit-event-request.ts';
 import { base } from '../styles/base.ts';
 import { timeOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
+import './same-leg.ts';
 
 /** Where the wrong leg was named: what was recorded gets the name of the other one, in one press, and back in another. */
 @customElement('legs-swap')
@@ -43,6 +44,7 @@ export class LegsSwap extends LitElement {
       >
         ${this.press(legs, first)}
       </button>
+      <same-leg .visit=${this.visit} test=${this.test}></same-leg>
     `;
   }
 

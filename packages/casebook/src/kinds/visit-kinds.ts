@@ -145,6 +145,11 @@ const bodies: Readonly<Record<string, z.ZodType>> = {
     }),
   'set-aside': z.looseObject({ ...ofSet, why: z.string() }),
   'legs-swapped': z.looseObject({ test: z.enum(['heel-raise', 'isometric']) }),
+  'same-leg': z.looseObject({
+    test: z.enum(['heel-raise', 'isometric']),
+    setId: id,
+    counts: z.enum(['first', 'second']).nullable(),
+  }),
   'rest-over': z.looseObject({ restS: seconds }),
   'result-seen': z.looseObject({}),
   'visit-plan': z.looseObject({ planItemIds: z.array(id), ended: z.boolean().exactOptional() }),

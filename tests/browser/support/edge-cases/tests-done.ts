@@ -37,10 +37,25 @@ export const TESTS_DONE = {
   },
   'same-leg-twice': {
     happens: 'one leg is tested twice, once under the name of the other one',
-    seen: 'recordings that are nearly the same are asked about',
-    noScreen:
-      'nothing looks for it yet; a set can be done again with that as its reason, and names of legs can be changed',
-    metBy: [],
+    seen: 'a sensor that lies as it lay is told before the set and asked about after it; else it is said that nothing can tell, and one press says it was so; which of the two counts is chosen, both are kept, and the leg that was left out is tested',
+    metBy: [
+      [
+        'browser/same-leg',
+        'one leg that was tested twice is asked about, both are kept, one counts, and the other leg comes next',
+      ],
+      [
+        'dashboard/live/sensor-change',
+        'a sensor that lies as it lay on the other leg is told before the set, and one that was moved is not',
+      ],
+      [
+        'casebook/same-leg',
+        'one leg twice: the second has the name of that leg and is kept, the first counts, and the other leg stands open with its rest',
+      ],
+      [
+        'casebook/same-leg-signs',
+        'a sensor that lies as it lay makes it likely, up to two degrees, and one that was turned proves nothing',
+      ],
+    ],
   },
   'lazy-first-raise': {
     happens: 'the first raises are lower than those after them',

@@ -44,6 +44,8 @@ const today = {
   'ready-second': async (visit) => (await (await visit.asked()).done('left')).rested(),
   'cut-off': async (visit) => (await visit.asked()).cutOff('left'),
   result: (visit) => results(visit),
+  'same-leg': async (visit) =>
+    (await (await (await visit.asked()).doneWorn('left', [0, 0, 1])).rested()).doneWorn('right', [0.01, 0, 0.99995]),
   'choice-hops': async (visit) => (await visit.asked()).hopsTold(),
   'one-leg': async (visit) => (await visit.asked({ left: 'insertion', right: null }, 'left')).done('left'),
   plan: async (visit) => (await results(visit)).resultSeen(),

@@ -96,6 +96,25 @@ export class SeededVisit {
     return this;
   }
 
+  /** A set as `done` makes it, of a sensor on the foot that saw up there when it began. */
+  async doneWorn(side: Side, up: readonly [number, number, number]): Promise<this> {
+    const sensor = { route: 'serial', kindName: 'Invented', deviceName: 'port 1' } as const;
+    const choice = { ...heel, side, placement: 'foot', origin: 'live' } as const;
+    const setUp = { lights: [], zero: null, certificate: null, up };
+    const told = { ...sensor, descriptionId: 'none', batteryPercent: null, names: {} };
+    const begun = { kind: 'set-begun', choice: { ...choice, sensor: told, setUp }, bytesId: `none-${side}` } as const;
+    const setId = await this.record(begun);
+    await this.record({ kind: 'set-stopped', setId, liveCount: 20 });
+    await this.record({
+      kind: 'set-end',
+      setId,
+      end: { reason: 'fatigue', painPeak: 2, exertion: 9, painSharp: false },
+    });
+    const report = toldReport(side, { count: 20, reason: 'fatigue', protocol });
+    await this.record({ kind: 'set-result', setId, report, settingsHash: 'made' });
+    return this;
+  }
+
   /** A set with its samples that was stopped; how it ended is not told. Gives its id. */
   async stoppedRecorded(side: Side, raises = 8): Promise<string> {
     const { trace } = simulateSet({ placement: 'heel', level: 'clean', seed: raises, count: raises });

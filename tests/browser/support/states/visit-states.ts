@@ -18,6 +18,7 @@ import {
   READY_WORDS,
   REDO_REASONS,
   RESULT_WORDS,
+  SAME_LEG_WORDS,
   SORENESS_WORDS,
   START_WORDS,
   TEST_WORDS,
@@ -89,6 +90,8 @@ export const visitStates: readonly State[] = [
   { name: 'rest', area: 'test', reach: (at) => at.visit('rest', 'rest-step') },
   { name: 'ready-second', area: 'test', reach: (at) => at.visit('ready-second', 'set-ready') },
   { name: 'result', area: 'result', reach: (at) => at.visit('result', 'result-step') },
+  { name: 'result-same-leg', area: 'result', reach: (at) => at.visit('same-leg', 'same-leg .asked') },
+  { name: 'rest-same-leg', area: 'result', reach: saySameLeg },
   { name: 'result-one-leg', area: 'result', reach: (at) => at.visit('one-leg', 'result-step') },
   { name: 'result-details', area: 'result', reach: showDetails },
   { name: 'plan', area: 'result', reach: choosePlan },
@@ -108,6 +111,12 @@ export const visitStates: readonly State[] = [
   },
   { name: 'legs-both-sore', area: 'result', reach: (at) => at.visit('both-sore-pain', 'legs-page h1', 'legs') },
 ];
+
+/** One leg was tested twice, and the first of the two counts. */
+async function saySameLeg({ page }: Stand): Promise<void> {
+  await page.getByRole('button', { name: words(SAME_LEG_WORDS['first-counts']) }).click();
+  await page.getByText(words(SAME_LEG_WORDS['told-first'])).waitFor();
+}
 
 /** As it is where the browser keeps nothing; the store of this page keeps what it has. */
 async function keepNothing(at: Stand): Promise<void> {
