@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { besideSteps, currentStep, stepsOf } from '../../apps/dashboard/src/journey/steps.ts';
-import { pageTitle, visitTitle } from '../../apps/dashboard/src/page-title.ts';
+import { pageOf, pageTitle, visitTitle } from '../../apps/dashboard/src/page-title.ts';
 import { madeVisit } from '../support/made-visit.ts';
 
 test('pages without a visit have their heading for a title', () => {
@@ -20,4 +20,10 @@ test('a step is named with its place, and no two steps of a visit share a title'
 
 test('a step beside the way has no place', () => {
   expect(visitTitle(madeVisit(), besideSteps[0])).toBe('Each leg rung by rung · Surae');
+});
+
+test('the page alone is told to who does not see the title', () => {
+  expect(pageOf(pageTitle('start'))).toBe('Who is here today?');
+  const visit = madeVisit();
+  expect(pageOf(visitTitle(visit, currentStep(visit)))).toBe('Soreness, step 1 of 12');
 });

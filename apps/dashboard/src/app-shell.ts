@@ -9,7 +9,7 @@ import { auditContext, doorContext, storeContext } from './contexts/capabilities
 import './pages/start-page.ts';
 import './pages/visit-page.ts';
 import { focusHeading } from './heading-focus.ts';
-import { pageTitle } from './page-title.ts';
+import { pageOf, pageTitle } from './page-title.ts';
 import { hashOf, type Route, routeOf } from './route.ts';
 import { base } from './styles/base.ts';
 
@@ -116,6 +116,8 @@ export class AppShell extends LitElement {
   @state() private route: Route = routeOf(location.hash);
   /** one came to this page from another one of the dashboard */
   private arrived = false;
+  /** what page that is, for those who do not see it */
+  @state() private said = '';
   @state() private online = navigator.onLine;
   private readonly system = matchMedia('(prefers-color-scheme: dark)');
   @state() private night = this.system.matches;
@@ -130,6 +132,7 @@ export class AppShell extends LitElement {
     this.audit.addEventListener('audit-missing', this.renew);
     // a set fills the screen: nothing else is shown while somebody is being tested
     this.addEventListener('bare-screen', this.makeBare);
+    this.addEventListener('page-arrived', this.sayPage);
   }
 
   override disconnectedCallback(): void {
@@ -152,6 +155,10 @@ export class AppShell extends LitElement {
 
   private readonly makeBare = (event: Event): void => {
     this.toggleAttribute('bare', (event as CustomEvent<boolean>).detail);
+  };
+
+  private readonly sayPage = (): void => {
+    this.said = pageOf(document.title);
   };
 
   private readonly renew = (): void => {
@@ -209,6 +216,7 @@ export class AppShell extends LitElement {
         </button>
         ${this.banner()}
       </header>
+      <p class="unseen" role="status">${this.said}</p>
       <main id="page" tabindex="-1">${this.page()}</main>
       <footer class="quiet">
         <span>${words.scope.text}</span>

@@ -13,7 +13,8 @@ function headingOf(element: Element): HTMLElement | undefined {
 
 /**
  * Takes whoever reads with the ear, or goes by the keyboard, to the heading of a page, however deep in the elements that it
- * is made of; to the page itself where it has none.
+ * is made of; to the page itself where it has none. Tells the frame (`page-arrived`) that says so: a screen reader that stood on what
+ * was pressed, which is gone, moves along with the focus and says nothing of it.
  */
 export async function focusHeading(page: Element): Promise<void> {
   if (page.localName.includes('-')) {
@@ -23,4 +24,5 @@ export async function focusHeading(page: Element): Promise<void> {
   const heading = headingOf(page) ?? (page as HTMLElement);
   heading.setAttribute('tabindex', '-1');
   heading.focus();
+  heading.dispatchEvent(new Event('page-arrived', { bubbles: true, composed: true }));
 }

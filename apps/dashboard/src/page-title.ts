@@ -59,3 +59,8 @@ export function visitTitle(visit: Visit, step: Step): string {
   if (at === 0) return titled(stepName(step));
   return titled(fill(STEP_WORDS['place-title'], { step: stepName(step), at, of: steps.length }));
 }
+
+/** The page alone, of what stands in the title bar. */
+export function pageOf(title: string): string {
+  return title.replace(titled(''), '');
+}

@@ -166,7 +166,8 @@ export class PracticeRaises extends LitElement {
           ${PRACTICE_WORDS['begin-warm-up'].text}
         </button>`;
     }
-    return html`<p role="timer">${fill(PRACTICE_WORDS[at.phase], { left: at.leftS })}</p>
+    const left = fill(PRACTICE_WORDS[at.phase], { left: at.leftS });
+    return html`<p role="timer" aria-label=${left}>${left}</p>
       <button type="button" @click=${() => this.endWarmUp()}>${PRACTICE_WORDS['leave-out'].text}</button>`;
   }
 

@@ -215,7 +215,7 @@ export class PullBetween extends LitElement {
       <p class="next voice">${this.asked()}</p>
       ${
         resting && !ended
-          ? html`<p class="left" role="timer" aria-live="off">${minutesAndSeconds(leftS)}</p>
+          ? html`<p class="left" role="timer" aria-live="off" aria-label=${minutesAndSeconds(leftS)}>${minutesAndSeconds(leftS)}</p>
               <p class="quiet">${fill(PULL_WORDS['rest-left'], { whole: minutesAndSeconds(wholeS) })}</p>`
           : nothing
       }
