@@ -139,6 +139,7 @@ export class AppShell extends LitElement {
     this.endAccess?.();
     this.audit.removeEventListener('audit-missing', this.renew);
     this.removeEventListener('bare-screen', this.makeBare);
+    this.removeEventListener('page-arrived', this.sayPage);
     removeEventListener('hashchange', this.follow);
     removeEventListener('online', this.look);
     removeEventListener('offline', this.look);
