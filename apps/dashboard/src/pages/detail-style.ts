@@ -14,11 +14,11 @@ export const detailStyle = css`
     min-block-size: var(--target);
   }
   summary::before {
-    content: '+';
+    content: '+' / '';
     inline-size: 1ch;
   }
   details[open] > summary::before {
-    content: '–';
+    content: '–' / '';
   }
   .inside {
     display: grid;

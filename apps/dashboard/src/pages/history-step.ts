@@ -92,11 +92,11 @@ export class HistoryStep extends LitElement {
         padding-block: var(--gap-2);
       }
       summary::before {
-        content: '+';
+        content: '+' / '';
         inline-size: 1ch;
       }
       details[open] > summary::before {
-        content: '–';
+        content: '–' / '';
       }
       .go {
         border-block-start: 1px solid var(--hairline);

@@ -34,11 +34,11 @@ export class ComparisonFold extends LitElement {
         display: none;
       }
       summary::before {
-        content: '+';
+        content: '+' / '';
         line-height: 1.4;
       }
       details[open] > summary::before {
-        content: '–';
+        content: '–' / '';
       }
       .told {
         grid-column: 2;

@@ -1,5 +1,5 @@
 import { css, html, LitElement, type TemplateResult } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import type { Press } from '../plan/plan-numbers.ts';
 import { base } from '../styles/base.ts';
 
@@ -54,18 +54,22 @@ export class NumberStepper extends LitElement {
   @property({ type: Boolean, attribute: 'no-less' }) noLess = false;
   @property({ type: Boolean, attribute: 'no-more' }) noMore = false;
 
+  /** a number that nobody changed is not said when its line opens: there are ten of them */
+  @state() private pressed = false;
+
   override render(): TemplateResult {
     return html`
       <p class="legend" id="legend">${this.legend}</p>
       <div class="stepper" role="group" aria-labelledby="legend" @keydown=${this.byKey}>
         <button type="button" aria-label=${this.less} ?disabled=${this.noLess} @click=${() => this.tell(-1)}>&minus;</button>
-        <output aria-live="polite">${this.told}</output>
+        <output aria-live=${this.pressed ? 'polite' : 'off'}>${this.told}</output>
         <button type="button" aria-label=${this.more} ?disabled=${this.noMore} @click=${() => this.tell(1)}>+</button>
       </div>
     `;
   }
 
   private tell(press: Press): void {
+    this.pressed = true;
     this.dispatchEvent(new CustomEvent('stepped', { detail: press }));
   }
 

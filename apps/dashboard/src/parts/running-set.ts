@@ -293,7 +293,7 @@ export class RunningSet extends LitElement {
     const { plan, person } = this;
     return html`
       <h1 class="head" tabindex="-1">
-        <span class="side" data-side=${plan.choice.side}>${TEST_WORDS[plan.choice.side].text}</span>
+        <span class="side" data-side=${plan.choice.side}>${TEST_WORDS[plan.choice.side].text}</span><span class="unseen">: </span>
         <span class="quiet">${entryWords(plan.protocol, 'title')}</span>
       </h1>
       ${
