@@ -22,15 +22,44 @@ const moments = inBrowser([
 /** Pages that are only looked at share the workers, two more than two cores: a browser waits most of the time. */
 const workers = 4;
 
-/** Files that take long, though some of them are short to read: they begin, so that no worker is left alone with one at the end. */
-const long =
-  /tests\/(?:accuracy|open-recordings)\/|(?:simulate-set|detect-body|find-efforts|killed|killed-taking-in|live-sensors|live-losses|accessibility|language-states|bluetooth|kept-sets|comparisons)\.test/;
+/**
+ * Files that take long, the longest first, though many of them are short to read: they begin, so that no worker is left alone with one
+ * at the end.
+ */
+const longest: readonly string[] = [
+  ...[
+    'raises/detect-body',
+    'simulation/simulate-set',
+    'efforts/find-efforts',
+    'tests/open-recordings/',
+    'tests/accuracy/',
+  ],
+  ...['cli/bin', 'assess/recount'],
+  ...inBrowser(['accessibility', 'language-states', 'comparison-accessibility', 'live-sensors', 'push-accessibility']),
+  ...inBrowser([
+    'sensors-page',
+    'live-losses',
+    'legs',
+    'course',
+    'clinic',
+    'start',
+    'live-count',
+    'choice',
+    'kept-sets',
+  ]),
+  ...inBrowser(['endings', 'comparisons', 'people', 'languages', 'hand-over', 'lost-clinic', 'recount', 'own-errors']),
+  ...inBrowser(['lock', 'acceptance', 'visits', 'import', 'live-serial', 'bluetooth', 'export', 'hand-count']),
+  ...inBrowser(['sensor-faults', 'killed-taking-in', 'offline', 'torn-log']),
+  ...inBrowser(['page-faults', 'pushes', 'killed', 'interruptions', 'set-up']),
+];
 
 class LongFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
-    const sorted = await super.sort(files);
-    const isLong = ({ moduleId }: TestSpecification): boolean => long.test(moduleId);
-    return [...sorted.filter(isLong), ...sorted.filter((file) => !isLong(file))];
+    const place = ({ moduleId }: TestSpecification): number => {
+      const at = longest.findIndex((name) => moduleId.includes(name));
+      return at === -1 ? longest.length : at;
+    };
+    return (await super.sort(files)).sort((one, other) => place(one) - place(other));
   }
 }
 
