@@ -27,7 +27,10 @@ function slopes(at: Float64Array, here: Float64Array, departures: Departures, st
   const columns = Array.from(at, (_, j) => {
     const moved = at.slice();
     moved[j] += steps[j];
-    return departures(moved).map((value, i) => (value - here[i]) / steps[j]);
+    const there = departures(moved);
+    const column = new Float64Array(here.length);
+    for (let i = 0; i < here.length; i++) column[i] = (there[i] - here[i]) / steps[j];
+    return column;
   });
   const curvature = new Float64Array(size * size);
   const downhill = new Float64Array(size);
