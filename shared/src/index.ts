@@ -243,8 +243,19 @@ export { FLARE_TIMES, type FlareTime, type LastFlare } from './tables/flare-time
 export { GUIDANCE_FACTS } from './tables/guidance/all-facts.ts';
 export { GUIDANCE_RULES } from './tables/guidance/all-rules.ts';
 export type { Condition } from './tables/guidance/condition.ts';
+export type { DoseLine, DoseSpan } from './tables/guidance/dose-line.ts';
 export type { FactEntry } from './tables/guidance/fact-entry.ts';
+export {
+  HEAVY_SLOW,
+  HEAVY_SLOW_EXERCISES,
+  HEAVY_SLOW_LINES,
+  HEAVY_SLOW_REST,
+  type HeavySlowRow,
+} from './tables/guidance/heavy-slow.ts';
+export { LEVELS, type LevelEntry } from './tables/guidance/levels.ts';
+export { PROGRAMMES, type ProgrammeEntry } from './tables/guidance/programmes.ts';
 export type { GuidanceRule, RuleEdit, RuleNumber, RuleProposal, Touch } from './tables/guidance/rule-entry.ts';
+export { TOLERANCE_RUNGS, type ToleranceRung } from './tables/guidance/tolerance-rungs.ts';
 export { GUIDANCE_VARIABLES, type GuidanceVariable } from './tables/guidance/variables.ts';
 export {
   type GradedChoice,

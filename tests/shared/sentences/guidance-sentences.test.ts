@@ -28,8 +28,8 @@ test.each(GUIDANCE_RULES.map((rule) => [rule.code, rule] as const))(
       for (const [, blank] of text.matchAll(/\{(\w+)\}/g)) {
         expect(blank === 'next' || Object.hasOwn(numbers, blank), `{${blank}} in: ${text}`).toBe(true);
       }
-      // a number of a rule may be changed by a clinic: no sentence writes one out
-      expect(text).not.toMatch(/\d/);
+      // a number of a rule may be changed by a clinic: no sentence writes one out, but for the scale of pain
+      expect(text.replaceAll('of 10', '')).not.toMatch(/\d/);
     }
   },
 );

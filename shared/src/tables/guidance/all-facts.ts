@@ -1,3 +1,4 @@
+import { COURSE_FACTS, DOSE_FACTS } from './course-facts.ts';
 import type { FactEntry } from './fact-entry.ts';
 import { LEG_FACTS, PERSON_FACTS } from './leg-facts.ts';
 import { LEG_SAFETY_FACTS, SAFETY_FACTS } from './safety-facts.ts';
@@ -7,5 +8,7 @@ export const GUIDANCE_FACTS: readonly FactEntry[] = [
   ...SAFETY_FACTS,
   ...LEG_SAFETY_FACTS,
   ...LEG_FACTS,
+  ...COURSE_FACTS,
+  ...DOSE_FACTS,
   ...PERSON_FACTS,
 ];

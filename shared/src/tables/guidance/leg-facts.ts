@@ -31,6 +31,8 @@ export const LEG_FACTS: readonly FactEntry[] = [
 export const PERSON_FACTS: readonly FactEntry[] = [
   /** which legs are sore: those govern what is done */
   codeFact('sore-legs', 'person', ['left', 'right', 'both', 'none']),
+  /** the tendon is sore at the heel bone on both legs */
+  codeFact('both-heel-bones', 'person'),
   /** a rig that measures force without movement */
   codeFact('rig-at-hand', 'person'),
 ];

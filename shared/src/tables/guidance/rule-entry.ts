@@ -22,7 +22,9 @@ export type Touch =
   /** bounces, hops, runs */
   | 'impact'
   /** more than what is done so far */
-  | 'increase';
+  | 'increase'
+  /** the beginning of a programme */
+  | 'begin';
 
 /** What a rule proposes to a clinician, who decides. */
 export interface RuleProposal {

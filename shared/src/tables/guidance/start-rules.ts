@@ -1,5 +1,6 @@
 import { COMPARISON_RULES } from '../comparison-rules.ts';
 import type { Condition } from './condition.ts';
+import { AT_HEEL_BONE } from './range-rules.ts';
 import type { GuidanceRule } from './rule-entry.ts';
 import { type Basis, guidanceRule, ruleNumber } from './rule-made.ts';
 
@@ -31,7 +32,7 @@ export const START_RULES: readonly GuidanceRule[] = [
     },
     numbers: { some, pain: COMPARISON_RULES.painMost },
     standIns: ['irritability'],
-    proposes: { kind: 'level', code: 'calm', touches: ['loading'] },
+    proposes: { kind: 'level', code: 'calm', touches: ['loading', 'begin'] },
   }),
   guidanceRule({
     ...staged,
@@ -51,7 +52,7 @@ export const START_RULES: readonly GuidanceRule[] = [
       ],
     },
     numbers: { some, ten, pain: ruleNumber('learn-pain', 4) },
-    proposes: { kind: 'level', code: 'learn', touches: ['loading'] },
+    proposes: { kind: 'level', code: 'learn', touches: ['loading', 'begin'] },
   }),
   guidanceRule({
     ...staged,
@@ -64,10 +65,32 @@ export const START_RULES: readonly GuidanceRule[] = [
         { fact: 'valid-raises', below: 'twenty' },
         { fact: 'pain-single-raise', atMost: 'pain' },
         { any: [notSore, { fact: 'settles-overnight', is: 'yes' }] },
+        // what is next after it is for no heel that is sore at the bone: that one stays on the floor
+        { any: [AT_HEEL_BONE, { not: { fact: 'level-two-met', is: 'yes' } }] },
       ],
     },
     numbers: { ten, twenty, pain: COMPARISON_RULES.painMost },
-    proposes: { kind: 'level', code: 'single', touches: ['loading'] },
+    standIns: ['level-two-met'],
+    proposes: { kind: 'level', code: 'single', touches: ['loading', 'begin'] },
+  }),
+  guidanceRule({
+    ...staged,
+    code: 'start-range',
+    about: 'start-level',
+    rank: 3,
+    when: {
+      all: [
+        { fact: 'valid-raises', atLeast: 'ten' },
+        { fact: 'valid-raises', below: 'twenty' },
+        { fact: 'pain-single-raise', atMost: 'pain' },
+        { any: [notSore, { fact: 'settles-overnight', is: 'yes' }] },
+        { fact: 'level-two-met', is: 'yes' },
+        { not: AT_HEEL_BONE },
+      ],
+    },
+    numbers: { ten, twenty, pain: COMPARISON_RULES.painMost },
+    standIns: ['level-two-met'],
+    proposes: { kind: 'level', code: 'range', touches: ['loading', 'begin', 'step', 'below-level'] },
   }),
   guidanceRule({
     ...heavy,
@@ -81,6 +104,13 @@ export const START_RULES: readonly GuidanceRule[] = [
       ],
     },
     numbers: { twenty },
-    proposes: { kind: 'level', code: 'heavy', touches: ['loading'] },
+    proposes: { kind: 'level', code: 'heavy', touches: ['loading', 'begin'] },
+  }),
+  guidanceRule({
+    code: 'begun',
+    about: 'block',
+    when: { fact: 'programme-begun', is: 'yes' },
+    standIns: ['programme-begun'],
+    proposes: { kind: 'block', code: 'begin', touches: [], blocks: ['begin'], onlyWhereItHolds: true },
   }),
 ];

@@ -23,7 +23,7 @@ export const GUIDANCE_VARIABLES = {
   /** how far the heel goes down */
   range: { choice: 'lowest', across: true },
   /** where a leg stands on the tolerance ladder */
-  rung: { choice: 'lowest', across: false },
+  rung: { choice: 'next', across: false },
   /** what is asked or looked at */
   prompt: { choice: 'each', across: false },
 } as const satisfies Readonly<

@@ -1,0 +1,94 @@
+import { IRRITABILITY_INPUTS } from '../irritability-grades.ts';
+import { MORNING_LIMITS } from '../morning-limits.ts';
+import type { Condition } from './condition.ts';
+import { AT_HEEL_BONE } from './range-rules.ts';
+import type { GuidanceRule } from './rule-entry.ts';
+import { type Basis, guidanceRule, ruleNumber } from './rule-made.ts';
+
+const guideline: Basis = { source: 'de Vos 2021 Br J Sports Med 55:1125; from memory', mark: 'from-memory' };
+const lifts: Basis = { source: 'Rabusin 2021 Br J Sports Med 55:486 (12 mm; 9.6 points, 1.8 to 17.4)', mark: 'read' };
+
+const { source, mark, moderateMost } = IRRITABILITY_INPUTS.morningStiffness;
+const stiff = ruleNumber('stiffness-long', moderateMost, 'min', { source, mark });
+
+function prompt(
+  code: string,
+  when: Condition,
+  numbers: GuidanceRule['numbers'] = {},
+  more: Partial<GuidanceRule> = {},
+): GuidanceRule {
+  const amounts = more.proposes?.amounts ?? [];
+  return guidanceRule({
+    code,
+    about: 'prompt',
+    when,
+    numbers,
+    ...more,
+    proposes: { kind: 'prompt', code, touches: [], amounts },
+  });
+}
+
+/** What is asked, looked at or spoken about; none of it loads anything. */
+export const PROMPT_RULES: readonly GuidanceRule[] = [
+  prompt('flare', { fact: 'morning-rise-last', above: 'eased' }, { eased: MORNING_LIMITS.easedRise }),
+  prompt(
+    'week-rising',
+    { fact: 'week-trend', is: 'rising' },
+    {},
+    {
+      source: 'Silbernagel 2007 Am J Sports Med 35:897 (pain-monitoring model), as quoted elsewhere',
+      mark: 'second-hand',
+    },
+  ),
+  prompt(
+    'plateau',
+    {
+      all: [
+        { fact: 'changed-six-weeks', is: 'no' },
+        { fact: 'share-six-weeks', atLeast: 'share' },
+        { fact: 'days-in-programme', atLeast: 'days' },
+      ],
+    },
+    { share: ruleNumber('plateau-share', 0.7), days: ruleNumber('plateau-days', 42, 'd') },
+  ),
+  prompt(
+    'twelve-weeks',
+    {
+      all: [
+        { fact: 'important-change', is: 'no' },
+        { fact: 'days-in-programme', atLeast: 'days' },
+      ],
+    },
+    { days: ruleNumber('programme-least', 84, 'd', guideline) },
+    guideline,
+  ),
+  prompt(
+    'go-on',
+    { fact: 'days-in-programme', below: 'days' },
+    { days: ruleNumber('programme-least', 84, 'd', guideline) },
+    guideline,
+  ),
+  prompt(
+    'inflammatory',
+    {
+      all: [
+        { fact: 'rest-pain', oneOf: ['occasional', 'present'] },
+        { fact: 'morning-stiffness', above: 'stiff' },
+        { fact: 'both-heel-bones', is: 'yes' },
+      ],
+    },
+    { stiff },
+  ),
+  prompt(
+    'heel-lift-middle',
+    { fact: 'place', is: 'mid-portion' },
+    { mm: ruleNumber('heel-lift', 12, 'mm', lifts) },
+    { ...lifts, proposes: { kind: 'prompt', code: 'heel-lift', touches: [], amounts: ['mm'] } },
+  ),
+  prompt(
+    'heel-lift-flare',
+    { all: [AT_HEEL_BONE, { fact: 'irritability', is: 'high' }] },
+    { least: ruleNumber('heel-lift-least', 10, 'mm'), most: ruleNumber('heel-lift-most', 15, 'mm') },
+    { proposes: { kind: 'prompt', code: 'heel-lift', touches: [], amounts: ['least', 'most'] } },
+  ),
+];
