@@ -32,17 +32,34 @@ function heldIn(rule: GuidanceRule, world: World): Held {
   return judgeRule(asked, rule.of === 'leg' ? 'left' : null, givenIn(world), facts).held;
 }
 
-/** A world in which the answer to one fact decides the rule; what is not answered yet is missing, and what is decided is left. */
-function decidedBy(rule: GuidanceRule, code: string, world: World, left: readonly string[]): World | null {
-  const each = tellingAnswers(rule, code).map((one) => heldIn(rule, { ...world, [code]: one }));
+/** One fact and some of its answers. */
+interface Asked {
+  readonly code: string;
+  readonly answers: readonly (number | string)[];
+}
+
+/** A world in which these answers to one fact decide the rule; what is not answered yet is missing. */
+function decidedBy(rule: GuidanceRule, asked: Asked, world: World, left: readonly string[]): World | null {
+  const each = asked.answers.map((one) => heldIn(rule, { ...world, [asked.code]: one }));
   if (!each.includes('cannot-tell')) return new Set(each).size > 1 ? fullWorld(rule, world, left) : null;
   const [next, ...rest] = left;
   if (next === undefined) return null;
   for (const one of tellingAnswers(rule, next)) {
-    const found = decidedBy(rule, code, { ...world, [next]: one }, rest);
+    const found = decidedBy(rule, asked, { ...world, [next]: one }, rest);
     if (found !== null) return found;
   }
   return null;
+}
+
+/** Every fact with all of its answers, and with those about each of its numbers. */
+function askedOf(rule: GuidanceRule): readonly Asked[] {
+  const ofFacts = factsOf(rule.when).map((code) => ({ code, answers: tellingAnswers(rule, code) }));
+  const ofNumbers = numbersOf(rule.when).map(({ fact, number }) => {
+    const limit = rule.numbers[number].value;
+    const near = tellingAnswers(rule, fact).filter((one) => Math.abs(Number(one) - limit) < 2e-6);
+    return { code: fact, answers: near };
+  });
+  return [...ofFacts, ...ofNumbers];
 }
 
 function fullWorld(rule: GuidanceRule, world: World, left: readonly string[]): World {
@@ -50,8 +67,8 @@ function fullWorld(rule: GuidanceRule, world: World, left: readonly string[]): W
 }
 
 /**
- * Worlds that a rule can tell apart: an answer to each of its facts. All of them, or, where they are many, for each fact those in
- * which it decides, and each of these with one more answer changed.
+ * Worlds that a rule can tell apart: an answer to each of its facts. All of them, or, where they are many, for each fact and each number
+ * those in which it decides.
  */
 export function worldsOf(rule: GuidanceRule): readonly World[] {
   const codes = factsOf(rule.when);
@@ -62,14 +79,10 @@ export function worldsOf(rule: GuidanceRule): readonly World[] {
       [{}],
     );
   }
-  const deciding = codes.flatMap((code) => {
-    const found = decidedBy(
-      rule,
-      code,
-      {},
-      codes.filter((one) => one !== code),
-    );
-    return found === null ? [] : tellingAnswers(rule, code).map((one) => ({ ...found, [code]: one }));
+  const deciding = askedOf(rule).flatMap((asked) => {
+    const others = codes.filter((one) => one !== asked.code);
+    const found = decidedBy(rule, asked, {}, others);
+    return found === null ? [] : asked.answers.map((one) => ({ ...found, [asked.code]: one }));
   });
   return [...new Map(deciding.map((one) => [JSON.stringify(one), one])).values()];
 }

@@ -1,4 +1,11 @@
 export { answerOf } from './answer-of.ts';
+export { courseFacts } from './course/course-facts.ts';
+export type { LegCourse, MorningTold, SessionTold } from './course/leg-course.ts';
+export { type RungHeld, type RungTried, rungHeld } from './course/rung-held.ts';
+export { theilSenSlope } from './course/slope.ts';
+export { type DoseSum, doseSum } from './dose/dose-sum.ts';
+export { exerciseTouches, type LineHeldBack, linesFor } from './dose/line-touches.ts';
+export { type LoadStart, loadStart } from './dose/load-start.ts';
 export { editedRule, type NumberChange } from './edited-rule.ts';
 export {
   type FactsOf,

@@ -20,16 +20,20 @@ export interface Ground {
   readonly numbers: GuidanceRule['numbers'];
 }
 
-const plain = (isSo: boolean): Judged => ({ held: isSo ? 'yes' : 'no', missing: [], between: [] });
+const yes: Judged = { held: 'yes', missing: [], between: [] };
+const no: Judged = { held: 'no', missing: [], between: [] };
+
+const plain = (isSo: boolean): Judged => (isSo ? yes : no);
 
 function joined(held: Held, parts: readonly Judged[]): Judged {
-  if (held !== 'cannot-tell') return { held, missing: [], between: [] };
+  if (held !== 'cannot-tell') return plain(held === 'yes');
   const open = parts.filter((one) => one.held === 'cannot-tell');
-  const only = (codes: readonly string[]): string[] => [...new Set(codes)];
+  const [only] = open;
+  if (open.length === 1 && only !== undefined) return only;
   return {
     held,
-    missing: only(open.flatMap(({ missing }) => missing)),
-    between: only(open.flatMap(({ between }) => between)),
+    missing: [...new Set(open.flatMap(({ missing }) => missing))],
+    between: [...new Set(open.flatMap(({ between }) => between))],
   };
 }
 
@@ -68,7 +72,8 @@ export function judgeCondition(condition: Condition, ground: Ground): Judged {
   }
   if ('not' in condition) {
     const inner = judgeCondition(condition.not, ground);
-    return { ...inner, held: doesNotHold(inner.held) };
+    const held = doesNotHold(inner.held);
+    return held === 'cannot-tell' ? inner : plain(held === 'yes');
   }
   const { fact } = condition;
   const answer = Object.hasOwn(ground.answers, fact) ? ground.answers[fact] : undefined;
@@ -92,14 +97,20 @@ export function judgeCondition(condition: Condition, ground: Ground): Judged {
   return against(fact, answer, (one) => one < limit);
 }
 
+/** A condition never changes: what it asks about is read once. */
+const asked = new WeakMap<Condition, readonly string[]>();
+
+function read(condition: Condition): readonly string[] {
+  if ('all' in condition) return condition.all.flatMap(read);
+  if ('any' in condition) return condition.any.flatMap(read);
+  return 'not' in condition ? read(condition.not) : [condition.fact];
+}
+
 /** Codes of the facts that a condition asks about, each once, in their order. */
 export function factsOf(condition: Condition): readonly string[] {
-  const of = (one: Condition): string[] => {
-    if ('all' in one) return one.all.flatMap(of);
-    if ('any' in one) return one.any.flatMap(of);
-    return 'not' in one ? of(one.not) : [one.fact];
-  };
-  return [...new Set(of(condition))];
+  const known = asked.get(condition) ?? [...new Set(read(condition))];
+  asked.set(condition, known);
+  return known;
 }
 
 /** Names of the numbers that a condition holds facts against, each with its fact. */

@@ -40,8 +40,10 @@ function lowestOf(candidates: readonly RuleTrace[]): Proposed | null {
 }
 
 function take(about: GuidanceVariable, candidates: readonly RuleTrace[], blocks: readonly RuleTrace[]): Taken {
-  const against = (trace: RuleTrace): Blocked => ({ trace, by: blocksAgainst(trace, blocks) });
-  const isOpen = (trace: RuleTrace): boolean => blocksAgainst(trace, blocks).length === 0;
+  const standing = ({ rule, leg }: RuleTrace): readonly RuleTrace[] =>
+    blocksAgainst(rule.proposes.touches, leg, blocks);
+  const against = (trace: RuleTrace): Blocked => ({ trace, by: standing(trace) });
+  const isOpen = (trace: RuleTrace): boolean => standing(trace).length === 0;
   const { choice } = GUIDANCE_VARIABLES[about];
   if (choice === 'lowest') {
     const taken = lowestOf(candidates);
@@ -53,6 +55,14 @@ function take(about: GuidanceVariable, candidates: readonly RuleTrace[], blocks:
   if (choice === 'each') return { proposals: holding.filter(isOpen).map((one) => proposedBy(one, [])), blocked };
   const taken = lowestOf(candidates.filter(isOpen));
   return { proposals: taken === null ? [] : [taken], blocked };
+}
+
+/** Whether something is proposed about a variable, and stands. */
+function stands(
+  taken: readonly Pick<Proposed, 'about' | 'rule' | 'standing'>[],
+  { about, code }: NonNullable<GuidanceRule['follows']>,
+): boolean {
+  return taken.some((one) => one.about === about && one.rule.proposes.code === code && one.standing === 'stands');
 }
 
 /**
@@ -73,16 +83,19 @@ export function propose(given: GivenFacts, rules: readonly GuidanceRule[], facts
     if (proposes.kind !== 'block') return false;
     return proposes.onlyWhereItHolds === true ? held === 'yes' : held !== 'no';
   });
+  const proposing = traces.filter(({ rule }) => rule.proposes.kind !== 'block');
   const proposals: Proposed[] = [];
   const blocked: Blocked[] = [];
   const together: Together[] = [];
   for (const about of variables) {
-    const follows = ({ follows: first }: GuidanceRule): boolean =>
+    const follows = ({ rule: { follows: first }, leg }: RuleTrace): boolean =>
       first === undefined ||
-      together.some(
-        (one) => one.about === first.about && one.rule.proposes.code === first.code && one.standing === 'stands',
-      );
-    const asked = traces.filter(({ rule }) => rule.about === about && rule.proposes.kind !== 'block' && follows(rule));
+      (stands(together, first) &&
+        stands(
+          proposals.filter((one) => one.leg === leg),
+          first,
+        ));
+    const asked = proposing.filter((one) => one.rule.about === about && follows(one));
     for (const leg of [...LEGS, null]) {
       const taken = take(
         about,

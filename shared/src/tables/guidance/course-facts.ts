@@ -6,7 +6,7 @@ import { TOLERANCE_RUNGS } from './tolerance-rungs.ts';
 const pain = [0, 10] as const;
 const rise = [-10, 10] as const;
 const open = [0, null] as const;
-const any = [-1440, 1440] as const;
+const any = [-10_000, 10_000] as const;
 
 /** One session with the morning after it; `last` is the newest, `before` the one before it. */
 function ofSession(which: 'last' | 'before'): readonly FactEntry[] {

@@ -58,7 +58,7 @@ export interface GuidanceRule extends Entry {
   /** among rules about the same variable, of which one is taken: the lowest that holds */
   readonly rank: number;
   readonly of: 'leg' | 'person';
-  /** it is looked at only where this was proposed and stands on every leg that governs */
+  /** it is looked at only where this is proposed for the leg itself and for every leg that governs, and stands */
   readonly follows?: { readonly about: GuidanceVariable; readonly code: string };
   readonly when: Condition;
   readonly numbers: Readonly<Record<string, RuleNumber>>;

@@ -1,0 +1,37 @@
+/** What was done with a leg on a day; null was not told. */
+export interface SessionTold {
+  /** by the calendar of the place */
+  readonly day: string;
+  /** the least of sets, repetitions and tempo done, of what was planned [1] */
+  readonly shareDone: number | null;
+  /** 0 to 10 */
+  readonly painDuring: number | null;
+  readonly exertion: number | null;
+  /** heavy raises were done */
+  readonly heavy: boolean;
+}
+
+/** How a leg was on a morning; null was not told. */
+export interface MorningTold {
+  readonly day: string;
+  /** at the first steps, 0 to 10 */
+  readonly pain: number | null;
+  readonly stiffnessMin: number | null;
+}
+
+/** What is known of the course of one leg; of several entries of a day the last one stands. */
+export interface LegCourse {
+  /** days for which a session was planned */
+  readonly planned: readonly string[];
+  readonly sessions: readonly SessionTold[];
+  readonly mornings: readonly MorningTold[];
+}
+
+/** Entries by day number, those after a day left out. */
+export function byDay<Told extends { readonly day: string }>(
+  told: readonly Told[],
+  number: (day: string) => number,
+  until: number,
+): ReadonlyMap<number, Told> {
+  return new Map(told.map((one) => [number(one.day), one] as const).filter(([on]) => on <= until));
+}
