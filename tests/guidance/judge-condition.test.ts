@@ -7,7 +7,7 @@ const ten: RuleNumber = { id: 'ten', version: '1', unit: '1', source: 'made', ma
 const gone: MissingFact = { missing: 'not-asked' };
 
 function judged(condition: Condition, answers: Readonly<Record<string, KnownFact | MissingFact>>) {
-  return judgeCondition(condition, { answers, numbers: { ten } });
+  return judgeCondition(condition, { answers: new Map(Object.entries(answers)), numbers: { ten } });
 }
 
 describe('a number against a limit', () => {

@@ -22,27 +22,42 @@ function checked(entry: FactEntry, fact: KnownFact): KnownFact {
   return isIn(value) && isIn(low) && (high === Number.POSITIVE_INFINITY || isIn(high)) ? fact : refuse(code, value);
 }
 
-function bagOf(entry: FactEntry, leg: Leg | null, given: GivenFacts): FactsOf {
-  if (entry.of === 'person') return given.person;
-  if (leg === null)
-    throw new GuidanceError('rule-fault', { fact: entry.code, why: 'a fact of a leg, asked of the person' });
-  return given.legs[leg];
-}
-
 /**
  * The answer to a fact, checked against what the fact may hold.
  *
  * @param entry - the fact [-]
- * @param leg - of which leg; null of the person [-]
- * @param given - what is known [unit of the fact]
+ * @param bag - answers of the leg, or of the person, that the fact is of [unit of the fact]
  * @returns the answer, or why there is none: `not-given` where nothing was said of it [unit of the fact]
  * @throws {@link GuidanceError} `not-an-answer` for a number out of its range or an unknown code
  *
  * Source: ours
  */
-export function answerOf(entry: FactEntry, leg: Leg | null, given: GivenFacts): Answer {
-  const bag = bagOf(entry, leg, given);
+export function answerOf(entry: FactEntry, bag: FactsOf): Answer {
   const fact = Object.hasOwn(bag, entry.code) ? bag[entry.code] : undefined;
   if (fact === undefined) return { missing: 'not-given' };
   return 'missing' in fact ? fact : checked(entry, fact);
+}
+
+/**
+ * Every answer there is for a leg with those of the person, or for the person alone.
+ *
+ * @param leg - null for the person [-]
+ * @param given - what is known [unit of the fact]
+ * @param facts - every fact there is [-]
+ * @returns answers by the code of the fact; for the person, none to a fact of a leg [unit of the fact]
+ * @throws {@link GuidanceError} see {@link answerOf}
+ *
+ * Source: ours
+ */
+export function answersFor(
+  leg: Leg | null,
+  given: GivenFacts,
+  facts: Iterable<FactEntry>,
+): ReadonlyMap<string, Answer> {
+  const answers = new Map<string, Answer>();
+  for (const entry of facts) {
+    if (entry.of === 'person') answers.set(entry.code, answerOf(entry, given.person));
+    else if (leg !== null) answers.set(entry.code, answerOf(entry, given.legs[leg]));
+  }
+  return answers;
 }

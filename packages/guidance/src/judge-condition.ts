@@ -16,7 +16,7 @@ export interface Judged {
 /** What a condition is judged on. */
 export interface Ground {
   /** by the code of a fact, its stand-in already in the place of what is missing */
-  readonly answers: Readonly<Record<string, Answer>>;
+  readonly answers: ReadonlyMap<string, Answer>;
   readonly numbers: GuidanceRule['numbers'];
 }
 
@@ -76,7 +76,7 @@ export function judgeCondition(condition: Condition, ground: Ground): Judged {
     return held === 'cannot-tell' ? inner : plain(held === 'yes');
   }
   const { fact } = condition;
-  const answer = Object.hasOwn(ground.answers, fact) ? ground.answers[fact] : undefined;
+  const answer = ground.answers.get(fact);
   if (answer === undefined) throw new GuidanceError('unknown-fact', { fact });
   if ('missing' in answer) return { held: 'cannot-tell', missing: [fact], between: [] };
   if ('is' in condition) return plain(answer.value === condition.is);

@@ -1,5 +1,5 @@
 import type { FactEntry, GuidanceRule } from '@surae/shared';
-import { type Answer, answerOf } from './answer-of.ts';
+import { type Answer, answersFor } from './answer-of.ts';
 import type { GivenFacts, KnownFact, Leg } from './given-facts.ts';
 import { GuidanceError } from './guidance-error.ts';
 import { factsOf, type Judged, judgeCondition } from './judge-condition.ts';
@@ -35,32 +35,52 @@ export function factTable(facts: readonly FactEntry[]): FactTable {
 }
 
 /**
- * Judges one rule.
+ * Judges one rule on answers that are looked up already.
  *
  * @param rule - see {@link GuidanceRule} [-]
  * @param leg - for which leg; null for the person [-]
- * @param given - what is known [unit of the fact]
+ * @param answers - see {@link answersFor} [unit of the fact]
  * @param facts - every fact that the rule asks about [-]
  * @returns verdict, the answers used, and what is missing or was treated as something [-]
- * @throws {@link GuidanceError} `unknown-fact` for one that is not in the table; see {@link answerOf}
+ * @throws {@link GuidanceError} `unknown-fact` for one that has no answer, not even a missing one
  *
  * Source: ours
  */
-export function judgeRule(rule: GuidanceRule, leg: Leg | null, given: GivenFacts, facts: FactTable): RuleTrace {
-  const answers: Record<string, Answer> = {};
+export function judgeOn(
+  rule: GuidanceRule,
+  leg: Leg | null,
+  answers: ReadonlyMap<string, Answer>,
+  facts: FactTable,
+): RuleTrace {
   const used: FactUsed[] = [];
   const treatedAs: TreatedAs[] = [];
-  for (const fact of factsOf(rule.when)) {
-    const entry = facts.get(fact);
-    if (entry === undefined) throw new GuidanceError('unknown-fact', { fact, rule: rule.id });
-    const answer = answerOf(entry, leg, given);
-    answers[fact] = answer;
+  const asked = factsOf(rule.when);
+  for (const fact of asked) {
+    const answer = answers.get(fact);
+    if (answer === undefined) throw new GuidanceError('unknown-fact', { fact, rule: rule.id });
     if (!('missing' in answer)) {
       used.push({ fact, answer });
-    } else if (entry.standIn !== null && rule.standIns?.includes(fact) === true) {
-      answers[fact] = { value: entry.standIn, from: { what: 'stand-in', day: null } };
-      treatedAs.push({ fact, as: entry.standIn, missing: answer.missing });
+    } else if (rule.standIns?.includes(fact) === true) {
+      const as = facts.get(fact)?.standIn ?? null;
+      if (as !== null) treatedAs.push({ fact, as, missing: answer.missing });
     }
   }
-  return { ...judgeCondition(rule.when, { answers, numbers: rule.numbers }), rule, leg, used, treatedAs };
+  const ground = treatedAs.length === 0 ? answers : withStandIns(asked, answers, treatedAs);
+  const { held, missing, between } = judgeCondition(rule.when, { answers: ground, numbers: rule.numbers });
+  return { held, missing, between, rule, leg, used, treatedAs };
+}
+
+function withStandIns(
+  asked: readonly string[],
+  answers: ReadonlyMap<string, Answer>,
+  treatedAs: readonly TreatedAs[],
+): ReadonlyMap<string, Answer> {
+  const ground = new Map(asked.map((fact) => [fact, answers.get(fact)!] as const));
+  for (const { fact, as } of treatedAs) ground.set(fact, { value: as, from: { what: 'stand-in', day: null } });
+  return ground;
+}
+
+/** Judges one rule on what is known; see {@link judgeOn} and {@link answersFor}. */
+export function judgeRule(rule: GuidanceRule, leg: Leg | null, given: GivenFacts, facts: FactTable): RuleTrace {
+  return judgeOn(rule, leg, answersFor(leg, given, facts.values()), facts);
 }

@@ -1,7 +1,8 @@
 import { type FactEntry, GUIDANCE_VARIABLES, type GuidanceRule, type GuidanceVariable } from '@surae/shared';
-import { type GivenFacts, LEGS, type Leg } from './given-facts.ts';
+import { answersFor } from './answer-of.ts';
+import { type GivenFacts, LEGS } from './given-facts.ts';
 import type { Blocked, Guidance, Proposed, Together } from './guidance.ts';
-import { type FactTable, factTable, judgeRule, type RuleTrace } from './judge-rule.ts';
+import { type FactTable, factTable, judgeOn, type RuleTrace } from './judge-rule.ts';
 import { blocksAgainst } from './standing-blocks.ts';
 import { takeTogether } from './take-together.ts';
 import { weakestMark } from './weakest-mark.ts';
@@ -9,8 +10,14 @@ import { weakestMark } from './weakest-mark.ts';
 const variables = Object.keys(GUIDANCE_VARIABLES) as readonly GuidanceVariable[];
 
 function judged(rules: readonly GuidanceRule[], given: GivenFacts, facts: FactTable): RuleTrace[] {
-  const scopes = (rule: GuidanceRule): readonly (Leg | null)[] => (rule.of === 'leg' ? LEGS : [null]);
-  return rules.flatMap((rule) => scopes(rule).map((leg) => judgeRule(rule, leg, given, facts)));
+  const left = answersFor('left', given, facts.values());
+  const right = answersFor('right', given, facts.values());
+  const person = answersFor(null, given, facts.values());
+  return rules.flatMap((rule) =>
+    rule.of === 'leg'
+      ? [judgeOn(rule, 'left', left, facts), judgeOn(rule, 'right', right, facts)]
+      : judgeOn(rule, null, person, facts),
+  );
 }
 
 function proposedBy(trace: RuleTrace, notRuledOut: readonly RuleTrace[]): Proposed {

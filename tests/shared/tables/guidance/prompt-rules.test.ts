@@ -1,0 +1,65 @@
+import { propose } from '@surae/guidance';
+import { GUIDANCE_FACTS, GUIDANCE_RULES, TOLERANCE_RUNGS } from '@surae/shared';
+import { describe, expect, test } from 'vitest';
+import { madeFacts } from '../../../support/guidance-facts.ts';
+
+type Told = Record<string, string | number>;
+
+const told = (about: string, left: Told, person: Told = {}) =>
+  propose(madeFacts(left, {}, person), GUIDANCE_RULES, GUIDANCE_FACTS)
+    .proposals.filter((one) => one.about === about && one.leg === 'left')
+    .map(({ rule }) => rule.proposes.code);
+
+const plateau: Told = { 'changed-six-weeks': 'no', 'share-six-weeks': 0.7, 'days-in-programme': 42 };
+const inflamed: Told = { 'rest-pain': 'present', 'morning-stiffness': 31 };
+
+describe('what is looked at', () => {
+  // de Vos 2021, Br J Sports Med 55:1125, from memory; the rest common practice, no source
+  test.each([
+    ['plateau', plateau, true],
+    ['plateau', { ...plateau, 'share-six-weeks': 0.69 }, false],
+    ['plateau', { ...plateau, 'days-in-programme': 41 }, false],
+    ['plateau', { ...plateau, 'changed-six-weeks': 'yes' }, false],
+    ['twelve-weeks', { 'important-change': 'no', 'days-in-programme': 84 }, true],
+    ['twelve-weeks', { 'important-change': 'no', 'days-in-programme': 83 }, false],
+    ['go-on', { 'days-in-programme': 83 }, true],
+    ['go-on', { 'days-in-programme': 84 }, false],
+    ['flare', { 'morning-rise-last': 3 }, true],
+    ['flare', { 'morning-rise-last': 2 }, false],
+    ['week-rising', { 'week-trend': 'rising' }, true],
+    ['inflammatory', inflamed, true],
+    ['inflammatory', { ...inflamed, 'morning-stiffness': 30 }, false],
+    ['inflammatory', { ...inflamed, 'rest-pain': 'none' }, false],
+    ['heel-lift-middle', { place: 'mid-portion' }, true],
+    ['heel-lift-flare', { place: 'insertion', irritability: 'high' }, true],
+    ['heel-lift-flare', { place: 'insertion', irritability: 'moderate' }, false],
+  ] as const)('%s with %o: %s', (code, left, expected) => {
+    expect(told('prompt', left, { 'both-heel-bones': 'yes' }).includes(code)).toBe(expected);
+  });
+
+  test('is told under a lock too: none of it loads anything', () => {
+    expect(told('prompt', plateau, { 'safety.clot': 'ticked' })).toContain('plateau');
+  });
+});
+
+describe('the rung to try next', () => {
+  const next = (held: string, place = 'mid-portion', heavy: Told = { 'days-since-heavy': 3 }) =>
+    told('rung', { 'rung-held': held, place, ...heavy })[0] ?? 'none';
+
+  test('is the one over the rung that is held', () => {
+    const codes = TOLERANCE_RUNGS.map(({ code }) => code);
+    expect(codes.slice(0, -1).map((code) => next(code))).toEqual(codes.slice(1));
+    expect(next('hops-forward')).toBe('none');
+  });
+
+  test('leaves out the step for a heel that is sore at the bone, or not known', () => {
+    expect(next('single-floor', 'insertion')).toBe('single-loaded');
+    expect(next('single-floor', 'both-places')).toBe('single-loaded');
+  });
+
+  test('with impact waits two days from heavy raises on', () => {
+    expect(next('single-loaded', 'mid-portion', { 'days-since-heavy': 2 })).toBe('quick-rebounds');
+    expect(next('single-loaded', 'mid-portion', { 'days-since-heavy': 1 })).toBe('none');
+    expect(next('single-loaded', 'mid-portion', {})).toBe('none');
+  });
+});
