@@ -95,12 +95,14 @@ const person = fc.record({ left: leg, right: leg, others: fc.oneof(fc.constant({
 
 type Person = typeof person extends fc.Arbitrary<infer One> ? One : never;
 
+const told = factsTold(forward);
+const clear = factsTold({ ...clearList, 'sore-legs': 'both', 'rig-at-hand': 'yes' });
+
 function givenOf(drawn: Person): GivenFacts {
   const of = (one: Leg): FactsOf => {
-    const { course: told, others: changed } = drawn[one];
-    return { ...factsTold(forward), ...courseFacts(courseOf(told), today, 5), ...changed };
+    const { course: drawnCourse, others: changed } = drawn[one];
+    return { ...told, ...courseFacts(courseOf(drawnCourse), today, 5), ...changed };
   };
-  const clear = factsTold({ ...clearList, 'sore-legs': 'both', 'rig-at-hand': 'yes' });
   return { legs: { left: of('left'), right: of('right') }, person: { ...clear, ...drawn.others } };
 }
 

@@ -3,9 +3,13 @@ import type { LegCourse, MorningTold, SessionTold } from '@surae/guidance';
 /** The day that courses are looked at on. */
 export const today = '2026-03-31';
 
+const before = new Map<number, string>();
+
 /** A day so many days before that one. */
 export function daysAgo(days: number): string {
-  return new Date(Date.UTC(2026, 2, 31 - days)).toISOString().slice(0, 10);
+  const day = before.get(days) ?? new Date(Date.UTC(2026, 2, 31 - days)).toISOString().slice(0, 10);
+  before.set(days, day);
+  return day;
 }
 
 export function madeSession(ago: number, changes: Partial<SessionTold> = {}): SessionTold {
