@@ -75,6 +75,8 @@ export default defineConfig({
     allowOnly: false,
     testTimeout: 300_000,
     hookTimeout: 300_000,
+    // what is waited for comes later on a busy machine; without this it has one second
+    expect: { poll: { timeout: 30_000 } },
     execArgv,
     sequence: { sequencer: LongFirst },
     projects: [

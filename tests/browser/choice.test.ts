@@ -190,7 +190,7 @@ browserTest(
     await waitForCount(page, 5);
     await page.keyboard.press(' ');
     await sayEnd(page, 'left');
-    await expect.poll(() => storedBodies(page, 'set-result').then(({ length }) => length), { timeout: 20_000 }).toBe(1);
+    await expect.poll(() => storedBodies(page, 'set-result').then(({ length }) => length)).toBe(1);
     const [{ report }] = await storedBodies<{ report: Report }>(page, 'set-result');
     expect(report.reference!.rule).toBe('best-two-of-familiarisation');
     const [{ choice }] = await storedBodies<{ choice: SetChoice }>(page, 'set-begun');

@@ -99,7 +99,7 @@ browserTest('pushes of both legs are judged trial by trial, survive reloads, and
   const close = page.getByRole('button', { name: RESULT_WORDS.close.text });
   expect(await close.isDisabled()).toBe(true);
   await letGo();
-  await expect.poll(async () => (await storedBodies(page, 'pull-report')).length, { timeout: 20_000 }).toBe(2);
+  await expect.poll(async () => (await storedBodies(page, 'pull-report')).length).toBe(2);
   await page.getByText(PULL_RESULT_WORDS['best-mean'].text).waitFor();
   expect(await close.isEnabled()).toBe(true);
   const [first, second] = (await storedBodies<ReportBody>(page, 'pull-report')).map(({ report }) => report);

@@ -58,7 +58,7 @@ serialTests({
     // a read that is under way may fail before the browser knows that the port is gone
     const news = async (): Promise<string[]> =>
       (await told(page)).filter((one, i) => i > 0 || one !== 'disturbed: UnknownError');
-    await expect.poll(news, { timeout: 10_000 }).toEqual(['lost']);
+    await expect.poll(news).toEqual(['lost']);
     expect(await page.evaluate(() => onPage.write(0, 0, [1]))).toBe('not-open');
     expect(await news()).toEqual(['lost']);
   },

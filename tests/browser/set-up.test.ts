@@ -61,7 +61,7 @@ async function answersWhatIsAsked(page: Page, sender: CellSender): Promise<void>
         if (sender.isCaughtUp && (await look.count()) > 0) await look.click();
         return asked.count();
       },
-      { timeout: 15_000, interval: 200 },
+      { interval: 200 },
     )
     .toBe(1);
   await asked.getByText(words(SET_UP_WORDS['ask-guess'])).waitFor();
@@ -113,7 +113,7 @@ serialDashboardTests({
                 await page.getByRole('button', { name: SET_UP_WORDS['read-mass'].text }).click();
               return rows.count();
             },
-            { timeout: 15_000, interval: 100 },
+            { interval: 100 },
           )
           .toBeGreaterThan(before);
       }
@@ -142,7 +142,7 @@ serialDashboardTests({
             if ((await again.count()) > 0) await again.click();
             return (await storedBodies(page, 'sensor-zero')).length;
           },
-          { timeout: 15_000, interval: 100 },
+          { interval: 100 },
         )
         .toBe(1);
       await page.getByText(words(SET_UP_WORDS['zero-taken'])).waitFor();
@@ -158,7 +158,7 @@ serialDashboardTests({
               if (sender.isCaughtUp) await weigh.click();
               return page.getByText(words(said)).count();
             },
-            { timeout: 15_000, interval: 100 },
+            { interval: 100 },
           )
           .toBe(1);
       // another place is watched anew, from its first sample
