@@ -112,9 +112,11 @@ async function enterWrong({ page }: Stand): Promise<void> {
 /** The page where another window came first and writes. */
 async function openBeside({ page, origin }: Stand): Promise<void> {
   const first = await page.context().newPage();
+  // in the language of the page
+  const { search } = new URL(page.url());
   // nobody writes while the page is away
   await page.goto('about:blank');
-  await first.goto(origin);
+  await first.goto(`${origin}/${search}`);
   await press(first, DOOR_WORDS['open-demo']);
   await first.locator('start-page').waitFor();
   await page.goto(origin);
