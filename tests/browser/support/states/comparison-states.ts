@@ -12,7 +12,7 @@ const shown = [
 
 /** Results beside earlier ones, each folded and with everything open. */
 export const comparisonStates: readonly State[] = shown.flatMap((name): State[] => [
-  { name: `result-${name}`, area: 'comparisons', reach: (at) => showPast(at, name) },
+  { name: `result-${name}`, area: 'comparisons', reach: (at) => showPast(at, name), anew: true },
   { name: `result-${name}-open`, area: 'comparisons', reach: openAll },
 ]);
 

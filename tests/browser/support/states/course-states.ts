@@ -4,12 +4,17 @@ import type { Stand, State } from './state.ts';
 
 /** The line of time of one person, and what is written down on it. */
 export const courseStates: readonly State[] = [
-  { name: 'course', area: 'course', reach: openCourse },
+  { name: 'course', area: 'course', reach: openCourse, anew: true },
   { name: 'course-total', area: 'course', reach: refuseTotal },
   { name: 'course-totals', area: 'course', reach: keepTotals },
   { name: 'course-reach', area: 'course', reach: stepToReach },
   { name: 'course-reach-left-out', area: 'course', reach: leaveOutReach },
-  { name: 'episode', area: 'course', reach: (at) => at.ofPerson(EPISODE_LINE_WORDS['link-of'], 'episode-page h1') },
+  {
+    name: 'episode',
+    area: 'course',
+    reach: (at) => at.ofPerson(EPISODE_LINE_WORDS['link-of'], 'episode-page h1'),
+    anew: true,
+  },
 ];
 
 function openCourse(at: Stand): Promise<void> {

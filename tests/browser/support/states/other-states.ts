@@ -15,25 +15,25 @@ import type { Stand, State } from './state.ts';
 
 /** Sensors and what describes one. */
 export const sensorStates: readonly State[] = [
-  { name: 'sensors', area: 'sensors', reach: (at) => at.go('#/sensors', 'sensors-page h1') },
+  { name: 'sensors', area: 'sensors', reach: (at) => at.go('#/sensors', 'sensors-page h1'), anew: true },
   { name: 'sensors-serial', area: 'sensors', reach: chooseSerial },
-  { name: 'describe', area: 'sensors', reach: describe },
+  { name: 'describe', area: 'sensors', reach: describe, anew: true },
 ];
 
 /** Files that come and go, and errors of measurement of one's own. */
 export const fileStates: readonly State[] = [
-  { name: 'import', area: 'files', reach: (at) => at.go('#/import', 'import-page h1') },
+  { name: 'import', area: 'files', reach: (at) => at.go('#/import', 'import-page h1'), anew: true },
   { name: 'import-asked', area: 'files', reach: (at) => importFile(at, 'messy/two-plates.csv') },
   { name: 'import-looked', area: 'files', reach: (at) => importFile(at, 'recordings/made/heel-three-raises.csv') },
-  { name: 'export', area: 'files', reach: (at) => at.go('#/export', 'export-page h1') },
-  { name: 'own-errors', area: 'files', reach: (at) => at.go('#/own-errors', 'own-errors-page h1') },
+  { name: 'export', area: 'files', reach: (at) => at.go('#/export', 'export-page h1'), anew: true },
+  { name: 'own-errors', area: 'files', reach: (at) => at.go('#/own-errors', 'own-errors-page h1'), anew: true },
 ];
 
 /** The clinic: its keys, its door, its lock. They come last, because the page changes its clinic. */
 export const clinicStates: readonly State[] = [
   { name: 'clinic-demo', area: 'clinic', reach: (at) => at.go('#/clinic', 'clinic-page h1') },
-  { name: 'audit', area: 'clinic', reach: (at) => at.go('#/audit', 'audit-page h1') },
-  { name: 'erase', area: 'clinic', reach: eraseSomebody },
+  { name: 'audit', area: 'clinic', reach: (at) => at.go('#/audit', 'audit-page h1'), anew: true },
+  { name: 'erase', area: 'clinic', reach: eraseSomebody, anew: true },
   { name: 'door', area: 'clinic', reach: leave },
   { name: 'door-making', area: 'clinic', reach: ({ page }) => press(page, DOOR_WORDS.create) },
   { name: 'door-code', area: 'clinic', reach: makeClinic },

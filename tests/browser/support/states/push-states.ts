@@ -15,18 +15,18 @@ const cueS = 6;
 
 /** The isometric test, from its first page to its result. */
 export const pushStates: readonly State[] = [
-  { name: 'push-ready', area: 'pushes', reach: (at) => at.visit('push-ready', 'pull-ready') },
+  { name: 'push-ready', area: 'pushes', reach: (at) => at.visit('push-ready', 'pull-ready'), anew: true },
   { name: 'push-ready-file-refused', area: 'pushes', reach: refuseFile },
-  { name: 'push-warm-up', area: 'pushes', reach: (at) => at.visit('push-warm-up', 'pull-warm-up') },
-  { name: 'push-first', area: 'pushes', reach: (at) => at.visit('push-first', 'pull-between') },
+  { name: 'push-warm-up', area: 'pushes', reach: (at) => at.visit('push-warm-up', 'pull-warm-up'), anew: true },
+  { name: 'push-first', area: 'pushes', reach: (at) => at.visit('push-first', 'pull-between'), anew: true },
   { name: 'push-running-relaxed', area: 'pushes', reach: ({ page }) => beginTrial(page, 1) },
   { name: 'push-not-measured', area: 'pushes', reach: stopTrial },
-  { name: 'push-rest', area: 'pushes', reach: (at) => waitForTrials(at, 'push-rest') },
+  { name: 'push-rest', area: 'pushes', reach: (at) => waitForTrials(at, 'push-rest'), anew: true },
   { name: 'push-running', area: 'pushes', reach: runTrial },
-  { name: 'push-enough', area: 'pushes', reach: (at) => waitForTrials(at, 'push-enough') },
-  { name: 'push-sides-rest', area: 'pushes', reach: (at) => at.visit('push-sides-rest', 'pull-rest-step') },
-  { name: 'push-ready-second', area: 'pushes', reach: (at) => at.visit('push-ready-second', 'pull-ready') },
-  { name: 'push-result', area: 'pushes', reach: showResult },
+  { name: 'push-enough', area: 'pushes', reach: (at) => waitForTrials(at, 'push-enough'), anew: true },
+  { name: 'push-sides-rest', area: 'pushes', reach: (at) => at.visit('push-sides-rest', 'pull-rest-step'), anew: true },
+  { name: 'push-ready-second', area: 'pushes', reach: (at) => at.visit('push-ready-second', 'pull-ready'), anew: true },
+  { name: 'push-result', area: 'pushes', reach: showResult, anew: true },
   { name: 'push-result-details', area: 'pushes', reach: showDetails },
   { name: 'ready-after-pushes', area: 'pushes', reach: addRaises },
 ];

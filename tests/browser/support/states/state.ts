@@ -21,6 +21,8 @@ export interface State {
   readonly area: Area;
   /** how one comes there from the state before it in the list, whichever that is */
   readonly reach: (at: Stand) => Promise<unknown>;
+  /** one comes there from any state of the dashboard, and what the states before it left behind is not needed */
+  readonly anew?: true;
 }
 
 /** How fast the simulated person of the states is [times life]: slow enough to be looked at. */
@@ -76,19 +78,30 @@ export class Stand {
   }
 }
 
+/** States that have to be come to so that those that are wanted are: what no wanted one rests on is left out. */
+export function neededFor(states: readonly State[], isWanted: (place: number) => boolean): State[] {
+  const needed = states.map((_, place) => isWanted(place));
+  for (let place = states.length - 2; place >= 0; place -= 1) {
+    if (needed[place + 1] && states[place + 1].anew !== true) needed[place] = true;
+  }
+  return states.filter((_, place) => needed[place]);
+}
+
 /**
- * Goes through states and calls `look` at each; what `look` changes of the window it changes back.
+ * Goes through states and calls `look` at each; what `look` changes of the window it changes back. Of states that are not wanted only
+ * those are come to that a wanted one rests on.
  */
 export async function walkList(
   page: Page,
   origin: string,
   states: readonly State[],
   look: (state: State) => Promise<void>,
+  isWanted: (place: number) => boolean = () => true,
 ): Promise<void> {
   const stand = new Stand(page, origin);
   await stand.open();
-  for (const state of states) {
+  for (const state of neededFor(states, isWanted)) {
     await state.reach(stand);
-    await look(state);
+    if (isWanted(states.indexOf(state))) await look(state);
   }
 }
