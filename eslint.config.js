@@ -30,7 +30,10 @@ export default tseslint.config(
     },
   },
   {
-    files: ['packages/{analysis,simulation,records,sensors,guidance,casebook,exchange}/src/**/*.ts', 'shared/src/**/*.ts'],
+    files: [
+      'packages/{analysis,simulation,records,sensors,guidance,casebook,exchange}/src/**/*.ts',
+      'shared/src/**/*.ts',
+    ],
     rules: { 'no-restricted-properties': ['error', ...impure] },
   },
   ...[
