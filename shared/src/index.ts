@@ -152,6 +152,7 @@ export { IMPORT_WORDS } from './sentences/screens/import-words.ts';
 export { LADDER_WORDS } from './sentences/screens/ladder-words.ts';
 export { LEGS_NEXT_WORDS } from './sentences/screens/legs-next-words.ts';
 export { LEGS_FLAG_WORDS, LEGS_WORDS } from './sentences/screens/legs-words.ts';
+export { MASS_CHOICE_WORDS } from './sentences/screens/mass-choice-words.ts';
 export { HOME_WORDS, MORNING_CHOICES, MORNINGS_IN_WORDS } from './sentences/screens/morning-words.ts';
 export { OWN_ERROR_WORDS } from './sentences/screens/own-error-words.ts';
 export { PLAN_LINE_WORDS, PLAN_RULE_SENTENCES, PLAN_WORDS } from './sentences/screens/plan-words.ts';
@@ -294,5 +295,6 @@ export { REFERENCE_TABLES, type ReferenceEntry } from './tables/reference-tables
 export { RELIABILITY_TABLES, type ReliabilityEntry } from './tables/reliability-tables.ts';
 export { SAFETY_LIST, SAFETY_LIST_VERSION, type SafetyEntry } from './tables/safety-list.ts';
 export { SAME_LEG_RULES, type SameLegRule } from './tables/same-leg-rules.ts';
+export { SIGNAL_RULES, type SignalRule } from './tables/signal-rules.ts';
 export { RETEST_TIMES, type RetestTime, TODAY_RULES, type TodayRule } from './tables/today-rules.ts';
 export { WARM_UP, type WarmUpEntry } from './tables/warm-up.ts';

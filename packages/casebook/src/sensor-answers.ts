@@ -3,6 +3,9 @@ import type { StoredDocument } from '@surae/storage';
 /** What of a sensor somebody is asked where its samples do not tell it. */
 export type AskedSubject = 'unit' | 'sign' | 'gravity-axis' | 'flexion-axis' | 'placement';
 
+/** What answers are about: also which mass counts, the one on the plate or the one that was typed. */
+export type AnsweredSubject = AskedSubject | 'mass';
+
 /** The answer that nobody can tell: it is kept, and not asked for again. */
 export const cannotTell = 'cannot-tell';
 
@@ -20,7 +23,7 @@ export interface SeenThen {
 export interface SensorAnswer {
   /** which sensor, see `sensorKey` */
   readonly sensor: string;
-  readonly subject: AskedSubject;
+  readonly subject: AnsweredSubject;
   /** a quantity for unit and sign, a place for the placement, a place and a leg for how it is worn */
   readonly about: string;
   /** code of the answer, a UCUM code for a unit, or {@link cannotTell} */
@@ -55,7 +58,7 @@ export function answersAbout(answers: readonly SensorAnswerEntry[] = [], sensor:
 /** The answer about one thing; undefined where nobody was asked. */
 export function answerTo(
   answers: readonly SensorAnswerEntry[],
-  subject: AskedSubject,
+  subject: AnsweredSubject,
   about: string,
 ): SensorAnswerEntry | undefined {
   return answers.find((one) => one.subject === subject && one.about === about);

@@ -44,6 +44,7 @@ import { base } from '../styles/base.ts';
 import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
 import './light-list.ts';
+import './mass-choice.ts';
 import type { FixAskedFor } from './light-list.ts';
 import './rest-load.ts';
 import type { RestLoadTaken } from './rest-load.ts';
@@ -248,6 +249,7 @@ export class SetUpCheck extends LitElement {
     const isForce = placement === 'platform' || placement === 'inline';
     const isOpen = lights.some(({ state: now }) => now !== 'lit');
     return html`<light-list .lights=${lights.map(lightInWords)} @fix-asked-for=${this.fix}></light-list>
+      <mass-choice .visit=${this.visit} .lights=${lights} .answers=${this.answers} .sensor=${this.key} @mass-kept=${() => void this.load()}></mass-choice>
       ${isForce ? this.force(lights) : nothing}
       <p role="status" class="voice">${this.said}</p>
       ${isOpen ? html`<p class="quiet">${SET_UP_WORDS['go-on'].text}</p>` : nothing} ${this.asked()}`;

@@ -126,7 +126,11 @@ const bodies: Readonly<Record<string, z.ZodType>> = {
   'set-mark': z.looseObject({ ...ofSet, mark: z.looseObject({ atS: seconds, criterion }) }),
   'set-note': z.looseObject({
     ...ofSet,
-    note: z.looseObject({ atS: seconds, what: z.enum(['pain', 'prompts', 'hidden', 'sound']), value: finite }),
+    note: z.looseObject({
+      atS: seconds,
+      what: z.enum(['pain', 'prompts', 'hidden', 'sound', 'off-plate']),
+      value: finite,
+    }),
   }),
   'set-stopped': z.looseObject({ ...ofSet, liveCount: z.int().min(0), ...lost }),
   'set-end': z.looseObject({ ...ofSet, end }),
@@ -159,7 +163,7 @@ const bodies: Readonly<Record<string, z.ZodType>> = {
   }),
   'sensor-answer': z.looseObject({
     sensor: z.string(),
-    subject: z.enum(['unit', 'sign', 'gravity-axis', 'flexion-axis', 'placement']),
+    subject: z.enum(['unit', 'sign', 'gravity-axis', 'flexion-axis', 'placement', 'mass']),
     about: z.string(),
     answer: z.string(),
     seen: z.looseObject({
