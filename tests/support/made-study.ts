@@ -77,6 +77,8 @@ export function studyTrial(changes: Partial<StudyTrial> = {}): StudyTrial {
     reason: null,
     setAside: false,
     setAsideWhy: null,
+    renamed: null,
+    happened: null,
     endReason: null,
     exertion: null,
     painBefore: null,

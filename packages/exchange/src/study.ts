@@ -159,9 +159,13 @@ export interface StudyTrial {
   readonly readAs: readonly string[];
   readonly status: 'assessed' | 'refused' | 'no-result';
   readonly reason: string | null;
+  /** named after the other leg since it was recorded; null is not told */
+  readonly renamed: boolean | null;
   readonly setAside: boolean;
   readonly setAsideWhy: string | null;
   readonly endReason: EndReason | null;
+  /** what happened that ended it at once, such as `pop`; null where nothing did, or it is not told */
+  readonly happened: string | null;
   readonly exertion: number | null;
   readonly painBefore: number | null;
   readonly painPeak: number | null;

@@ -1,6 +1,7 @@
 import { defaultSettings } from '@surae/analysis';
 import { kinds } from '@surae/casebook';
 import { type Extent, type RecordDocument, recordStudy } from '@surae/exchange';
+import { TRIAL_FRAME_COLUMNS } from '@surae/shared';
 import { type Json, MemoryStore } from '@surae/storage';
 import { beforeAll, expect, test } from 'vitest';
 import { recordedStream } from '../../../apps/dashboard/src/demo/recorded-stream.ts';
@@ -135,4 +136,25 @@ test('a set that was counted again leaves with both results, the first as that o
     { key: 'again', protocol: 'other', settingsHash: 's', why: 'asked', result: { report: { count: { scored: 17 } } } },
   ]);
   expect(others.every(({ recounts }) => recounts === undefined)).toBe(true);
+});
+
+test('a pop and a leg that was named otherwise leave with the set, and of every other it is told that there was none', async () => {
+  const own = documents.find(({ kind, about }) => kind === 'set-begun' && about === visits[0])!;
+  const end = { reason: 'safety', painPeak: 6, exertion: null, happened: 'pop' };
+  const popped = { ...own, id: 'popped', kind: 'set-end', sequence: 1e6, body: { setId: own.id, end } as Json };
+  const swapped = {
+    ...own,
+    id: 'swapped',
+    kind: 'legs-swapped',
+    sequence: 1e6 + 1,
+    body: { test: 'heel-raise' } as Json,
+  };
+  const before = (await recordStudy(documents, request)).trials;
+  expect(before.every(({ happened, renamed }) => happened === null && renamed === false)).toBe(true);
+  const study = await recordStudy([...documents, popped, swapped], request);
+  const trial = study.trials.find(({ key }) => key === own.id)!;
+  const was = before.find(({ key }) => key === own.id)!;
+  expect(trial).toMatchObject({ endReason: 'safety', happened: 'pop', renamed: true });
+  expect(trial.side).not.toBe(was.side);
+  expect(TRIAL_FRAME_COLUMNS.map(({ key }) => key)).toEqual(expect.arrayContaining(['happened', 'leg_renamed']));
 });

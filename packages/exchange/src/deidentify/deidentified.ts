@@ -158,6 +158,7 @@ export function deidentified(
       reason: gone('texts', one.reason),
       setAsideWhy: code(one.setAsideWhy),
       endReason: code(one.endReason),
+      happened: code(one.happened),
       footwear: code(one.footwear),
       support: code(one.support),
       note: gone('texts', one.note),
