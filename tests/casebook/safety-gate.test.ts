@@ -27,7 +27,7 @@ const firm = [
   'safety.steroid',
 ];
 const withReason = ['safety.bone', 'safety.surgery-fracture', 'safety.nerve-vessel'];
-const notes = ['safety.heart', 'safety.inflammatory', 'safety.other-caution'];
+const notes = ['safety.heart', 'safety.implant', 'safety.inflammatory', 'safety.other-caution'];
 
 test('every line of the list stands in exactly one of the three groups', () => {
   expect(safetyLines.map(({ id }) => id).sort()).toEqual([...firm, ...withReason, ...notes].sort());

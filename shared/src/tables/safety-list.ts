@@ -116,6 +116,17 @@ const before: readonly SafetyEntry[] = [
   },
   {
     ...memory,
+    id: 'safety.implant',
+    source:
+      '15 cm: FDA safety communication 2021 on magnets in telephones and watches; no maximal effort: common practice; from memory',
+    when: 'before',
+    effect: 'no-maximal-isometric',
+    override: 'not-needed',
+    ask: 'A pacemaker, a defibrillator, or another implant that works by electricity or a magnet?',
+    next: 'No maximal isometric effort until whoever looks after it was asked. Telephone and sensors stay 15 cm from it at least.',
+  },
+  {
+    ...memory,
     id: 'safety.inflammatory',
     source: 'de Vos 2021 Br J Sports Med 55:1125 (principle); list from memory',
     when: 'before',
@@ -160,7 +171,7 @@ const during: readonly SafetyEntry[] = [
 ];
 
 /** Changes whenever a line is added, taken out or worded anew: an answer holds for the list that was asked. */
-export const SAFETY_LIST_VERSION = '2';
+export const SAFETY_LIST_VERSION = '3';
 
 /** Everything that is asked before a test and watched during it. */
 export const SAFETY_LIST: readonly SafetyEntry[] = [...before, ...during];

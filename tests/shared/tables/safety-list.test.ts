@@ -1,4 +1,4 @@
-import { SAFETY_LIST } from '@surae/shared';
+import { SAFETY_LIST, SAFETY_LIST_VERSION } from '@surae/shared';
 import { expect, test } from 'vitest';
 
 const before = SAFETY_LIST.filter((entry) => entry.when === 'before');
@@ -42,4 +42,16 @@ test('an override is a matter of locks alone', () => {
   for (const { id, effect, override } of SAFETY_LIST) {
     expect(override === 'not-needed', id).toBe(effect !== 'do-not-test');
   }
+});
+
+test('an implant keeps from a maximal isometric effort, and says whom to ask and how far a sensor stays away', () => {
+  const line = SAFETY_LIST.find(({ id }) => id === 'safety.implant')!;
+  expect(line).toMatchObject({ when: 'before', effect: 'no-maximal-isometric', mark: 'from-memory' });
+  expect(line.ask).toMatch(/pacemaker/);
+  expect(line.next).toMatch(/until whoever looks after it was asked.*15 cm/);
+});
+
+test('the version is that of these lines: whoever changes a line gives it another number', () => {
+  const lines = before.map(({ id, ask }) => `${id} ${ask.length}`);
+  expect([SAFETY_LIST_VERSION, lines.length]).toEqual(['3', 13]);
 });

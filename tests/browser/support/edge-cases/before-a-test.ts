@@ -85,8 +85,10 @@ export const BEFORE_A_TEST = {
   },
   'mass-unlike-plate': {
     happens: 'the plate shows another mass than was typed',
-    seen: 'the light of the mass is out, with both masses and what to do',
+    seen: 'the light of the mass is out, with both masses; one press says which counts, and both are kept',
     metBy: [
+      ['browser/mass-choice', 'a plate that shows another mass than was typed asks which counts, and both are kept'],
+      ['dashboard/live/mass-choice', 'two masses that differ are asked about until it is said which counts'],
       ['analysis/setup/five-lights', 'what the platform shows has the uncertainty of its level and of its zero'],
       ['dashboard/live/light-words', 'every sentence finds its figures'],
     ],
@@ -148,9 +150,13 @@ export const BEFORE_A_TEST = {
     ],
   },
   'pregnant-or-child': {
-    happens: 'somebody is pregnant or under 18',
+    happens: 'somebody is pregnant, has a pacemaker or is under 18',
     seen: 'the line of the safety list; no group stands beside the result, and it says why; of a child that its heel bone grows',
     metBy: [
+      [
+        'shared/tables/safety-list',
+        'an implant keeps from a maximal isometric effort, and says whom to ask and how far a sensor stays away',
+      ],
       ['shared/sentences/compare-sentences', 'of somebody under 18 the growing heel bone is named, and no reference'],
       ['dashboard/result/group-view', 'every reason against a reference is said in words, and no row is shown'],
       [
