@@ -117,7 +117,13 @@ export const COMPARISONS = {
   'rater-looks-early': {
     happens: 'somebody who counts blindly looks at the labels',
     seen: 'it is kept, and what that person counts afterwards is marked',
-    noScreen: 'there is no page for counting blindly yet',
-    metBy: [],
+    noScreen:
+      'nobody can count blindly with it yet: no page hides leg, person or day, so nobody can look at labels too early; the list says so until there is one',
+    metBy: [
+      [
+        'conventions/edge-cases',
+        'counting blindly, which no page does yet, is promised by no sentence and kept by no document',
+      ],
+    ],
   },
 } as const satisfies Record<string, EdgeCase>;
