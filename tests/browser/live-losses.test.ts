@@ -86,6 +86,19 @@ radioTests(
       process.stdout.write(`A link that broke in a set: hole of ${longest} samples, all others as sent.\n`);
     },
 
+    'and falls silent while it stays connected ends the set as technical, with all that came': async (given) => {
+      const { page } = given;
+      const { sender } = await runningSet(given);
+      sender.stop();
+      await lines(page).getByText(words(LIVE_WORDS.silent)).waitFor();
+      await waitForEnding(page, 'left');
+      await page.getByText(words(LIVE_WORDS.technical)).waitFor();
+      await page.getByRole('radio', { name: END_CHOICES.technical.text, exact: true, checked: true }).waitFor();
+      expectAsSent(sent, new Set(), (await storedSet(page)).stored);
+      const [stopped] = (await storedBodies<{ sourceLost?: string }>(page, 'set-stopped')).slice(-1);
+      expect(stopped?.sourceLost).toMatch(/^No samples came for 1\d s\.$/);
+    },
+
     'and stays away closes the set as technical, with all that came': async (given) => {
       const { page } = given;
       const { device, sender } = await runningSet(given);

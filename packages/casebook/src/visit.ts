@@ -44,8 +44,8 @@ export interface FaultMark {
 /** Something that happened while a set ran, beside the faults. */
 export interface SetNote {
   readonly atS: number;
-  readonly what: 'pain' | 'prompts' | 'hidden' | 'sound';
-  /** pain from 0 to 10; prompts given so far; how long the page was hidden [s]; the beat is heard, 1, or only seen and felt, 0 */
+  readonly what: 'pain' | 'prompts' | 'hidden' | 'sound' | 'off-plate';
+  /** pain from 0 to 10; prompts given so far; how long the page was hidden [s]; the beat is heard, 1, or only seen and felt, 0; nobody stood on the plate [s] */
   readonly value: number;
 }
 

@@ -2,7 +2,7 @@ import { consume } from '@lit/context';
 import { type Person, type PullSet, secondsBetween } from '@surae/casebook';
 import type { SampleBlock, Sensor } from '@surae/sensors';
 import type { PullProtocol } from '@surae/shared';
-import { LIVE_WORDS, PULL_WORDS, TEST_WORDS } from '@surae/shared';
+import { LIVE_WORDS, PULL_WORDS, SIGNAL_RULES, TEST_WORDS } from '@surae/shared';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import {
@@ -17,6 +17,7 @@ import { PageWatch } from '../live/page-watch.ts';
 import { type CueTimes, cueAt, cueTimes, type PullCue } from '../live/pull-cue.ts';
 import type { FollowedPull } from '../live/pull-follower.ts';
 import { nextFromS, PullSession } from '../live/pull-session.ts';
+import { lostWords, silentEnd } from '../live/silent-end.ts';
 import { type SourceSeen, SourceWatch } from '../live/source-watch.ts';
 import { sourceWords } from '../live/source-words.ts';
 import { storeWords } from '../live/store-words.ts';
@@ -29,7 +30,6 @@ import { pullRunningStyle } from './pull-running-style.ts';
 import './stop-bar.ts';
 
 /** A resting leg is still: a sensor is told to be silent where no samples come for so long [s]; ours. */
-const silentForS = 3;
 const lookEveryMs = 500;
 
 /** A trial while it runs, and nothing else on the screen. Tells `trial-over`, or `trial-not-started` with the reason. */
@@ -59,7 +59,7 @@ export class PullRunning extends LitElement {
   @query('pull-course') private readonly course!: PullCourse;
   private session: PullSession | undefined;
   private sensor: Sensor | undefined;
-  private readonly source = new SourceWatch(silentForS);
+  private readonly source = new SourceWatch(SIGNAL_RULES.silentTold.value);
   private readonly page = new PageWatch(
     () => this.clock.nowMs(),
     (seconds) => (this.hiddenForS += seconds),
@@ -140,6 +140,8 @@ export class PullRunning extends LitElement {
   private look(): void {
     this.seen = this.source.seen(this.clock.nowMs());
     this.maySleep = this.page.maySleep;
+    const lost = silentEnd(this.seen, this.set.choice.origin);
+    if (lost !== null) void this.stop(lost);
   }
 
   private onSamples(live: FollowedPull, block: SampleBlock): void {
@@ -235,7 +237,7 @@ export class PullRunning extends LitElement {
           ${this.dropped ? html`<p class="voice">${PULL_WORDS.dropped.text}</p>` : nothing}
           ${link === null ? nothing : html`<p class="voice">${link}</p>`}
           ${hasBegun ? nothing : html`<p class="quiet">${LIVE_WORDS.waiting.text}</p>`}
-          ${silentS === null ? nothing : html`<p class="voice">${fill(LIVE_WORDS.silent, { seconds: silentS })}</p>`}
+          ${silentS === null ? nothing : html`<p class="voice">${fill(LIVE_WORDS.silent, { seconds: silentS, ends: SIGNAL_RULES.silentEnds.value })}</p>`}
           ${this.unsaved === null ? nothing : html`<p class="voice">${fill(TEST_WORDS.unsaved, { reason: this.unsaved })}</p>`}
           ${this.maySleep ? html`<p class="voice">${TEST_WORDS['may-sleep'].text}</p>` : nothing}
           ${this.lifted ? html`<p class="quiet">${PULL_WORDS['lifted-kept'].text}</p>` : nothing}
@@ -245,7 +247,7 @@ export class PullRunning extends LitElement {
           ${PULL_WORDS.lifted.text}
         </button>
       </div>
-      <stop-bar @stop-set=${() => void this.stop()}></stop-bar>
+      <stop-bar @stop-set=${() => void this.stop(this.seen === undefined ? null : lostWords(this.seen))}></stop-bar>
     `;
   }
 

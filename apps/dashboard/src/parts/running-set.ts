@@ -3,7 +3,7 @@ import type { LiveState } from '@surae/analysis';
 import type { Person, SetNote } from '@surae/casebook';
 import { HandCount, type SampleBlock, type Sensor } from '@surae/sensors';
 import { type CriterionId, HAND_WORDS, LIVE_WORDS, TEST_WORDS } from '@surae/shared';
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import {
   type Assessor,
@@ -23,29 +23,27 @@ import { feltBeat } from '../live/felt-beat.ts';
 import { type LastVerdict, lastVerdict } from '../live/last-verdict.ts';
 import type { OverSet } from '../live/over-set.ts';
 import { PageWatch } from '../live/page-watch.ts';
-import { setNotes } from '../live/set-notes.ts';
+import { hiddenWords, markedWords, offPlateWords, setNotes } from '../live/set-notes.ts';
 import type { SetPlan } from '../live/set-plan.ts';
 import { setRequest } from '../live/set-request.ts';
 import { SetSession } from '../live/set-session.ts';
-import { handSeen, SourceWatch } from '../live/source-watch.ts';
+import { lostWords, silentEnd, watchOf } from '../live/silent-end.ts';
+import { handSeen, type SourceSeen, type SourceWatch } from '../live/source-watch.ts';
 import { sourceWords } from '../live/source-words.ts';
 import { storeWords } from '../live/store-words.ts';
 import { base } from '../styles/base.ts';
-import { entryWords } from '../words/entry-words.ts';
 import { fill } from '../words/fill.ts';
-import './beat-pendulum.ts';
 import './count-display.ts';
 import type { CountDisplay } from './count-display.ts';
 import './fault-marks.ts';
 import './pain-scale.ts';
-import { runRow } from './run-row.ts';
+import { pendulum, runHead, runRow, toldRow } from './run-row.ts';
 import { runningStyle } from './running-style.ts';
 import './set-height.ts';
 import type { SetHeight } from './set-height.ts';
 import './stop-bar.ts';
 import './tap-target.ts';
 
-const flatForS = 2;
 const lookEveryMs = 250;
 
 /** A set while it runs, and nothing else on the screen. */
@@ -70,7 +68,7 @@ export class RunningSet extends LitElement {
   @query('count-display') private readonly count!: CountDisplay;
   @query('set-height') private readonly height!: SetHeight;
   private session: SetSession | undefined;
-  private readonly source = new SourceWatch(flatForS);
+  private source!: SourceWatch;
   private readonly page = new PageWatch(
     () => this.clock.nowMs(),
     (seconds) => this.wasHidden(seconds),
@@ -89,6 +87,7 @@ export class RunningSet extends LitElement {
     super.connectedCallback();
     this.dispatchEvent(new CustomEvent('bare-screen', { detail: true, bubbles: true, composed: true }));
     this.page.start();
+    this.source = watchOf(this.plan.choice);
     this.beatSinceMs = this.clock.nowMs() - this.plan.beatFromMs - beatAheadMs;
   }
 
@@ -177,6 +176,10 @@ export class RunningSet extends LitElement {
     return this.sensor instanceof HandCount ? this.sensor : undefined;
   }
 
+  private get seen(): SourceSeen {
+    return this.isByHand ? handSeen : this.source.seen(this.clock.nowMs());
+  }
+
   private get isByHand(): boolean {
     return this.plan.choice.placement === 'hand';
   }
@@ -186,14 +189,12 @@ export class RunningSet extends LitElement {
     const { session, plan, person } = this;
     if (session === undefined) return;
     const trace = { groups: [session.live.log.group()] };
-    try {
-      const report = await this.assessor.soFar(trace, setRequest(plan, person, session.marks));
-      if (report === undefined || session.live.raises.at(-1) !== raise) return;
-      this.verdict = lastVerdict(count, raise, report);
-      this.said = this.verdictText();
-    } catch {
-      // a set so far can be too short to be judged: the count stands, and the whole set is judged at its end
-    }
+    const request = setRequest(plan, person, session.marks);
+    // a set so far can be too short to be judged: the count stands, and the whole set is judged at its end
+    const report = await this.assessor.soFar(trace, request).catch(() => undefined);
+    if (report === undefined || session.live.raises.at(-1) !== raise) return;
+    this.verdict = lastVerdict(count, raise, report);
+    this.said = this.verdictText();
   }
 
   /** Stops the set. The first call counts: there is nothing to ask and nothing to undo. */
@@ -208,6 +209,7 @@ export class RunningSet extends LitElement {
     if (this.isOver) return;
     this.isOver = true;
     this.letGo();
+    this.keepOffPlate(true);
     // the screen stays bare, and the clinic open, until all that came is stored
     const stopped = await session.live.stop();
     const detail: OverSet = { session, stopped, unsaved: this.unsaved, failure };
@@ -227,10 +229,14 @@ export class RunningSet extends LitElement {
 
   private look(): void {
     const { session, prompts, pain, unsaved, plan } = this;
+    const { seen } = this;
+    const lost = silentEnd(seen, plan.choice.origin);
+    if (lost !== null) return void this.stop(lost);
+    this.keepOffPlate();
     const scene = {
       count: session?.live.count ?? 0,
       timeS: session?.timeS ?? 0,
-      ...(this.isByHand ? handSeen : this.source.seen(this.clock.nowMs())),
+      ...seen,
       maySleep: this.page.maySleep,
       pain,
       prompts,
@@ -242,16 +248,23 @@ export class RunningSet extends LitElement {
   }
 
   private wasHidden(seconds: number): void {
-    const time = Math.max(0, (this.session?.timeS ?? 0) - seconds).toFixed(0);
-    const { origin } = this.plan.choice;
-    const words = { live: LIVE_WORDS.hidden, 'by-hand': HAND_WORDS.hidden };
-    const said = origin === 'live' || origin === 'by-hand' ? words[origin] : TEST_WORDS.hidden;
-    this.lastKept = fill(said, { time, seconds: seconds.toFixed(0) });
+    this.lastKept = hiddenWords(this.plan.choice.origin, (this.session?.timeS ?? 0) - seconds, seconds);
     this.note('hidden', seconds);
   }
 
-  private note(what: SetNote['what'], value: number): void {
+  private keepOffPlate(isEnd = false): void {
+    for (const off of this.source.takeOffPlate(isEnd)) {
+      this.lastKept = offPlateWords(off);
+      this.keep('off-plate', off.forS);
+    }
+  }
+
+  private keep(what: SetNote['what'], value: number): void {
     this.session?.note(what, value).catch((error: unknown) => this.notSaved(error));
+  }
+
+  private note(what: SetNote['what'], value: number): void {
+    this.keep(what, value);
     this.look();
   }
 
@@ -259,8 +272,7 @@ export class RunningSet extends LitElement {
     try {
       const mark = await this.session?.mark(criterion);
       if (mark === undefined) return;
-      const fault = TEST_WORDS[criterion as 'knee' | 'lean' | 'hands' | 'other-foot'].text;
-      this.lastKept = fill(TEST_WORDS.marked, { time: mark.atS.toFixed(1), fault });
+      this.lastKept = markedWords(mark);
     } catch (error) {
       this.notSaved(error);
     }
@@ -292,10 +304,7 @@ export class RunningSet extends LitElement {
   override render(): TemplateResult {
     const { plan, person } = this;
     return html`
-      <h1 class="head" tabindex="-1">
-        <span class="side" data-side=${plan.choice.side}>${TEST_WORDS[plan.choice.side].text}</span><span class="unseen">: </span>
-        <span class="quiet">${entryWords(plan.protocol, 'title')}</span>
-      </h1>
+      ${runHead(plan)}
       ${
         this.isByHand
           ? html`<tap-target
@@ -308,22 +317,15 @@ export class RunningSet extends LitElement {
       <p class="verdict">${this.verdictText()}</p>
       <p class="unseen" aria-live="polite">${this.said}</p>
       <div class="controls">${this.controls()}</div>
-      ${
-        plan.beatsPerMinute === null
-          ? nothing
-          : html`<beat-pendulum .beatsPerMinute=${plan.beatsPerMinute} .sinceMs=${this.beatSinceMs}></beat-pendulum>`
-      }
-      <stop-bar @stop-set=${() => this.stop(null)}></stop-bar>
+      ${pendulum(plan, this.beatSinceMs)}
+      <stop-bar @stop-set=${() => this.stop(lostWords(this.seen))}></stop-bar>
     `;
   }
 
   private controls(): TemplateResult {
     const { prompts, pain, plan } = this;
     const isHeard = plan.protocol.parameters.cue.value === 'metronome';
-    return html`<div class="notes" role="status">
-        ${this.lines.map((line) => html`<p class="voice">${line}</p>`)}
-        <p class="quiet">${this.lastKept}</p>
-      </div>
+    return html`${toldRow(this.lines, this.lastKept)}
       <fault-marks @fault-seen=${(event: CustomEvent<CriterionId>) => this.mark(event.detail)}></fault-marks>
       <pain-scale .value=${pain} @pain-said=${(event: CustomEvent<number>) => this.say(event.detail)}></pain-scale>
       ${runRow({

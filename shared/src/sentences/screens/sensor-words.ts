@@ -137,7 +137,9 @@ export const LIVE_WORDS = sentences('screen.live', {
   'stopped-early': 'It was stopped before the sensor answered.',
   'other-sensor':
     'The other leg was measured with another sensor: {before}. Two legs compare best by one sensor: connect that one, or go on and mind it.',
-  silent: 'No samples for {seconds} s. Look at the sensor.',
+  silent:
+    'No samples for {seconds} s. Look at the sensor. If none come, the set ends after {ends} s; what came is kept.',
+  'silent-ended': 'No samples came for {seconds} s.',
   lost: 'The connection to the sensor broke. It is sought again for up to {seconds} s; go on or stop as you like.',
   back: 'Samples come again after {seconds} s. Missing: {lost}; they stay a hole.',
   'back-untold': 'Samples come again after {seconds} s. Nobody can tell how many are missing.',

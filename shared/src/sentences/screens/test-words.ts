@@ -63,7 +63,10 @@ export const TEST_WORDS = sentences('screen.test', {
   down: 'down',
   stop: 'Stop',
   'stop-hint': 'or the space bar, or the dark screen of a presenter',
-  flat: 'No movement seen for 2 seconds. Look at the sensor.',
+  flat: 'No movement seen for 2 seconds. Look at the sensor. Stop ends the set; what came is kept.',
+  'off-plate':
+    'Nobody stands on the plate with the whole weight. The count waits. Step on and stand still to go on; Stop ends the set.',
+  'off-plate-kept': 'At {time} s nobody stood on the plate for {seconds} s. That is kept with the set.',
   'limit-fixed-count': 'All repetitions of this protocol are done: stop.',
   'limit-duration': 'The time of this protocol is over: stop.',
   'limit-cap': 'The largest count of this protocol is reached: stop.',

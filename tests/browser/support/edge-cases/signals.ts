@@ -141,18 +141,35 @@ export const SIGNALS = {
   },
   'flat-signal': {
     happens: 'the sensor is dead or lies on the table',
-    seen: 'after two seconds: no movement seen; the tester stops it',
+    seen: 'after two seconds: no movement seen, or no samples; where none come it ends after ten seconds as technical, and what came is kept',
     metBy: [
       ['dashboard/live/flat-watch', 'two seconds of one value are flat, and a little less is not'],
       ['dashboard/live/source-watch', 'samples that come and do not move are stillness'],
+      [
+        'dashboard/live/silent-end',
+        'a set of a connected sensor ends once no sample came for ten seconds, and not before',
+      ],
+      [
+        'browser/live-losses',
+        'and falls silent while it stays connected ends the set as technical, with all that came',
+      ],
     ],
   },
   'steps-off-the-plate': {
     happens: 'somebody steps off the plate, or leans on it from beside',
-    seen: 'the count waits, and begins again with whoever stands there then',
-    noScreen:
-      'the count that waits is seen, but no word says yet that nobody stands on the plate, and no mark is kept of it',
-    metBy: [['analysis/raises/block-body', 'stepping off ends it, and stepping on again takes the new weight']],
+    seen: 'it is said at once that nobody stands there and the count waits; it is kept with the set; the count begins again with whoever stands there then',
+    metBy: [
+      [
+        'browser/off-plate',
+        'who steps off the plate is told at once, the set goes on when somebody steps on, and both are kept',
+      ],
+      [
+        'dashboard/live/plate-watch',
+        'below a fifth of the weight that stood there nobody stands there, and at more somebody does',
+      ],
+      ['dashboard/live/set-notes', 'who stepped off the plate is told at once, with what comes next'],
+      ['analysis/raises/block-body', 'stepping off ends it, and stepping on again takes the new weight'],
+    ],
   },
   clipped: {
     happens: 'a force reaches the end of the range of its sensor',
