@@ -16,8 +16,8 @@ test('every line that keeps from a test keeps from loading, but for those that l
   );
 });
 
-test('a line of the heart keeps from hard holds and from nothing else', () => {
-  expect(blocks('hard-hold')).toEqual(['safety.heart']);
+test('a line of the heart or of an implant keeps from hard holds and from nothing else', () => {
+  expect(blocks('hard-hold')).toEqual(['safety.heart', 'safety.implant']);
 });
 
 test('a line that no reason opens has a rule that no reason opens', () => {
