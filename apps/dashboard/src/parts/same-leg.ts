@@ -1,5 +1,5 @@
 import type { TestKind, Visit } from '@surae/casebook';
-import { SAME_LEG_WORDS, SUMMARY_WORDS } from '@surae/shared';
+import { SAME_LEG_RULES, SAME_LEG_WORDS, SUMMARY_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { undoing } from '../journey/removal-request.ts';
@@ -57,7 +57,7 @@ export class SameLeg extends LitElement {
       ${
         signs.heightShare === null
           ? nothing
-          : html`<p>${fill(SAME_LEG_WORDS['heights-too'], { share: decimal(100 * signs.heightShare, 1) })}</p>`
+          : html`<p>${fill(SAME_LEG_WORDS['heights-too'], { share: decimal(100 * SAME_LEG_RULES.heightShareMost.value, 0) })}</p>`
       }
       ${this.answers(view)}
     </section>`;
