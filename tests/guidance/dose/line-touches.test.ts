@@ -28,6 +28,17 @@ test('a line of the heart holds back holds, and a lock holds back everything', (
   ]);
 });
 
+test.each([
+  ['two-leg-raise', ['loading']],
+  ['two-leg-hold', ['loading', 'hard-hold']],
+  ['step-raise', ['loading', 'step', 'below-level']],
+  ['calf-stretch', ['loading', 'stretch', 'below-level']],
+  ['quick-rebounds', ['loading', 'impact']],
+  ['forward-hops', ['loading', 'impact']],
+])('%s does %o', (code, touches) => {
+  expect(exerciseTouches(code)).toEqual(touches);
+});
+
 test('an exercise that is not known is taken to do everything', () => {
   const all = EXERCISES.flatMap(({ code }) => exerciseTouches(code));
   expect(exerciseTouches('of-tomorrow')).toEqual(expect.arrayContaining([...new Set(all)]));
