@@ -246,6 +246,7 @@ export { GUIDANCE_RULES } from './tables/guidance/all-rules.ts';
 export type { Condition } from './tables/guidance/condition.ts';
 export type { DoseLine, DoseSpan } from './tables/guidance/dose-line.ts';
 export type { FactEntry } from './tables/guidance/fact-entry.ts';
+export { FLARE_NUMBERS } from './tables/guidance/flare-numbers.ts';
 export {
   HEAVY_SLOW,
   HEAVY_SLOW_EXERCISES,
@@ -255,7 +256,22 @@ export {
 } from './tables/guidance/heavy-slow.ts';
 export { LEVELS, type LevelEntry } from './tables/guidance/levels.ts';
 export { PROGRAMMES, type ProgrammeEntry } from './tables/guidance/programmes.ts';
+export { FULL_RETURN, KEEP_UP, type ReturnCriterion, START_RUNNING } from './tables/guidance/return-criteria.ts';
 export type { GuidanceRule, RuleEdit, RuleNumber, RuleProposal, Touch } from './tables/guidance/rule-entry.ts';
+export {
+  ACTIVITY_FIGURES,
+  LONGEST_RUN_BANDS,
+  type LongestRunBand,
+  type PublishedFigure,
+} from './tables/guidance/running-evidence.ts';
+export { RUNNING_NUMBERS, type RunningNumbers } from './tables/guidance/running-numbers.ts';
+export {
+  RELATIVE_LOADS,
+  type RelativeLoad,
+  TENDON_LOADS,
+  type TendonLoad,
+  type TendonMethod,
+} from './tables/guidance/tendon-loads.ts';
 export { TOLERANCE_RUNGS, type ToleranceRung } from './tables/guidance/tolerance-rungs.ts';
 export { GUIDANCE_VARIABLES, type GuidanceVariable } from './tables/guidance/variables.ts';
 export {

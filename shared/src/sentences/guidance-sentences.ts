@@ -1,7 +1,14 @@
+import {
+  ACTIVITY_CHANGED_BY_TEXTS,
+  ACTIVITY_FACT_TEXTS,
+  ACTIVITY_SETTLED_BY_TEXTS,
+  ACTIVITY_TEXTS,
+} from './activity-sentences.ts';
 import { sentences } from './sentence.ts';
 
 /** What a rule proposes, to a clinician; a blank is a number of the rule by its name, and `next` the next step of a line. */
 export const GUIDANCE_SENTENCES = sentences('guidance', {
+  ...ACTIVITY_TEXTS,
   'lock-line': 'No loading is proposed: a line of the safety list is ticked, or was not asked. Usual next step: {next}',
   'lock-sudden-loss':
     'No loading is proposed: a raise is lost, said to be new and sudden. The first line of the safety list comes first: {next}',
@@ -78,6 +85,7 @@ export const GUIDANCE_SENTENCES = sentences('guidance', {
 
 /** What would change a proposal. */
 export const GUIDANCE_CHANGED_BY = sentences('guidance-changed-by', {
+  ...ACTIVITY_CHANGED_BY_TEXTS,
   'lock-line': 'The line is gone through again and is clear.',
   'lock-line-reason': 'The line is clear, or a clinician goes over it with a reason that is kept.',
   'lock-sudden-loss': 'The first line of the safety list was gone through and the loss is not new and sudden.',
@@ -137,6 +145,7 @@ export const GUIDANCE_CHANGED_BY = sentences('guidance-changed-by', {
 
 /** What a fact is, in words. A line of the safety list has its own question. */
 export const GUIDANCE_FACT_WORDS = sentences('guidance-fact', {
+  ...ACTIVITY_FACT_TEXTS,
   'sudden-loss': 'A raise that is lost newly and suddenly',
   'rupture-looked': 'Signs of a rupture, looked for on this leg',
   place: 'Where the tendon is sore',
@@ -197,6 +206,7 @@ export const GUIDANCE_FACT_WORDS = sentences('guidance-fact', {
 
 /** What would settle a fact that is missing. */
 export const GUIDANCE_SETTLED_BY = sentences('guidance-settled-by', {
+  ...ACTIVITY_SETTLED_BY_TEXTS,
   line: 'Go through this line of the safety list.',
   'sudden-loss': 'Ask whether the raise was lost newly and suddenly.',
   'rupture-looked': 'Squeeze the calf, feel for a gap, and compare how far the foot hangs.',

@@ -1,3 +1,4 @@
+import { ACTIVITY_FACTS, RETURN_FACTS } from './activity-facts.ts';
 import { COURSE_FACTS, DOSE_FACTS } from './course-facts.ts';
 import type { FactEntry } from './fact-entry.ts';
 import { LEG_FACTS, PERSON_FACTS } from './leg-facts.ts';
@@ -11,4 +12,6 @@ export const GUIDANCE_FACTS: readonly FactEntry[] = [
   ...COURSE_FACTS,
   ...DOSE_FACTS,
   ...PERSON_FACTS,
+  ...ACTIVITY_FACTS,
+  ...RETURN_FACTS,
 ];

@@ -1,8 +1,10 @@
+import { ACTIVITY_RULES, RECOVERY_RULES } from './activity-rules.ts';
 import { CHANGE_RULES } from './change-rules.ts';
 import { LOAD_RULES } from './load-rules.ts';
 import { PROGRAMME_RULES } from './programme-rules.ts';
 import { PROMPT_RULES } from './prompt-rules.ts';
 import { RANGE_RULES } from './range-rules.ts';
+import { RETURN_RULES } from './return-rules.ts';
 import type { GuidanceRule } from './rule-entry.ts';
 import { RUNG_RULES } from './rung-rules.ts';
 import { SAFETY_RULES } from './safety-rules.ts';
@@ -20,4 +22,7 @@ export const GUIDANCE_RULES: readonly GuidanceRule[] = [
   ...CHANGE_RULES,
   ...RUNG_RULES,
   ...PROMPT_RULES,
+  ...ACTIVITY_RULES,
+  ...RECOVERY_RULES,
+  ...RETURN_RULES,
 ];

@@ -24,6 +24,14 @@ export const GUIDANCE_VARIABLES = {
   range: { choice: 'lowest', across: true },
   /** where a leg stands on the tolerance ladder */
   rung: { choice: 'next', across: false },
+  /** how much is run, and how work on the feet is done, by irritability */
+  running: { choice: 'lowest', across: true },
+  standing: { choice: 'lowest', across: true },
+  /** days before the next load on the tendon */
+  recovery: { choice: 'lowest', across: true },
+  /** a first run, and what is kept up in the end */
+  'run-start': { choice: 'lowest', across: true },
+  'full-return': { choice: 'lowest', across: true },
   /** what is asked or looked at */
   prompt: { choice: 'each', across: false },
 } as const satisfies Readonly<

@@ -1,0 +1,132 @@
+import { type GivenFacts, propose } from '@surae/guidance';
+import { ACTIVITY_FIGURES, GUIDANCE_FACTS, GUIDANCE_RULES, LONGEST_RUN_BANDS, RUNNING_NUMBERS } from '@surae/shared';
+import { describe, expect, test } from 'vitest';
+import { madeFacts } from '../../../support/guidance-facts.ts';
+
+const guided = (given: GivenFacts) => propose(given, GUIDANCE_RULES, GUIDANCE_FACTS);
+const about = (given: GivenFacts, which: string) =>
+  guided(given).proposals.filter((one) => one.about === which && one.leg === 'left');
+const amountsOf = (given: GivenFacts, which: string) =>
+  about(given, which).map(({ rule }) => [
+    rule.code,
+    Object.fromEntries(Object.entries(rule.numbers).map(([name, one]) => [name, one.value])),
+  ]);
+
+const yes = { runs: 'yes', 'job-on-feet': 'yes' };
+
+describe('each grade of irritability', () => {
+  test.each([
+    ['high', { pauseLeast: 7, pauseMost: 14 }, { breakEvery: 60, boutLess: 33, liftLeast: 10, liftMost: 15 }],
+    ['moderate', { lessLeast: 30, lessMost: 50, between: 1 }, { liftLeast: 10, liftMost: 15 }],
+    ['low', { flatLeast: 14, flatMost: 28 }, {}],
+  ])('%s has a proposal of its own for running and for work on the feet', (grade, running, standing) => {
+    const given = madeFacts({ irritability: grade }, {}, yes);
+    expect(amountsOf(given, 'running')).toEqual([[`running-${grade}`, running]]);
+    expect(amountsOf(given, 'standing')).toEqual([[`standing-${grade}`, standing]]);
+    expect(about(given, 'running')[0]).toMatchObject({ mark: 'common-practice', standing: 'stands' });
+  });
+
+  test('that was not told is treated as moderate, and says so', () => {
+    const [one] = about(madeFacts({}, {}, yes), 'running');
+    expect(one.rule.code).toBe('running-moderate');
+    expect(one.trace.treatedAs).toEqual([{ fact: 'irritability', as: 'moderate', missing: 'not-given' }]);
+  });
+
+  test('the leg that is more irritable governs where both are sore', () => {
+    const given = madeFacts({ irritability: 'low' }, { irritability: 'high' }, { ...yes, 'sore-legs': 'both' });
+    expect(guided(given).together.find((one) => one.about === 'running')).toMatchObject({
+      rule: { code: 'running-high' },
+      legs: ['right'],
+    });
+  });
+
+  test('nothing is said of running to who does not run, nor of work on the feet to who sits', () => {
+    const given = madeFacts({ irritability: 'high' }, {}, { runs: 'no', 'job-on-feet': 'no' });
+    expect([...about(given, 'running'), ...about(given, 'standing')]).toEqual([]);
+  });
+
+  test('where it was not asked, somebody is taken to run and to stand', () => {
+    const [one] = about(madeFacts({ irritability: 'high' }), 'standing');
+    expect(one.trace.treatedAs.map(({ fact, as }) => [fact, as])).toEqual([['job-on-feet', 'yes']]);
+  });
+
+  test('no run is proposed past a line of the safety list, and a pause still is', () => {
+    const ticked = { ...yes, 'safety.clot': 'ticked' };
+    expect(about(madeFacts({ irritability: 'low' }, {}, ticked), 'running')).toEqual([]);
+    expect(about(madeFacts({ irritability: 'moderate' }, {}, ticked), 'running')).toEqual([]);
+    expect(about(madeFacts({ irritability: 'high' }, {}, ticked), 'running')).toHaveLength(1);
+  });
+});
+
+describe('days of recovery', () => {
+  // light daily, medium about two days, high about three: Silbernagel & Crossley 2015 J Orthop Sports Phys Ther 45:876, from memory
+  test.each([
+    ['high', 2.999, 'recovery-high'],
+    ['high', 3, undefined],
+    ['medium', 1.999, 'recovery-medium'],
+    ['medium', 2, undefined],
+    ['light', 0, undefined],
+  ])('after a %s load and %f days: %s', (load, days, code) => {
+    const found = about(madeFacts({ 'last-load': load, 'recovery-days': days }), 'recovery');
+    expect(found[0]?.rule.code).toBe(code);
+    if (code !== undefined) expect(found[0]).toMatchObject({ mark: 'from-memory' });
+  });
+
+  test('a load that was not graded is taken to be high, and days that are not known cannot be told', () => {
+    expect(about(madeFacts({ 'recovery-days': 2 }), 'recovery')[0]).toMatchObject({
+      rule: { code: 'recovery-high' },
+      trace: { treatedAs: [{ fact: 'last-load', as: 'high' }] },
+    });
+    const open = guided(madeFacts({ 'last-load': 'high' })).lacking.find(({ rule }) => rule.code === 'recovery-high');
+    expect(open?.missing).toEqual(['recovery-days']);
+  });
+});
+
+test('hills are asked about, of who runs, and not any more once they were', () => {
+  const asks = (person: Readonly<Record<string, string>>) =>
+    guided(madeFacts({}, {}, person)).proposals.some(({ rule }) => rule.code === 'ask-hills');
+  expect([asks({ runs: 'yes' }), asks({ runs: 'yes', 'hills-asked': 'yes' }), asks({ runs: 'no' })]).toEqual([
+    true,
+    false,
+    false,
+  ]);
+});
+
+test('a first run and what is kept up are proposed where their lists are met, and wait where they cannot be told', () => {
+  const code = (met: string | { missing: string }, which: string, fact: string) =>
+    about(madeFacts({ [fact]: met, 'days-since-heavy': 3 }), which)[0]?.rule.code;
+  expect(code('yes', 'run-start', 'return-criteria')).toBe('first-run');
+  expect(code('no', 'run-start', 'return-criteria')).toBeUndefined();
+  expect(code({ missing: 'cannot-tell' }, 'run-start', 'return-criteria')).toBeUndefined();
+  expect(code('yes', 'full-return', 'full-return-met')).toBe('keep-up');
+  // no bounce the day after a heavy session, and none where it is not known
+  for (const heavy of [{ 'days-since-heavy': 1 }, {}]) {
+    expect(about(madeFacts({ 'return-criteria': 'yes', ...heavy }), 'run-start')).toEqual([]);
+  }
+});
+
+describe('figures that are shown as information', () => {
+  test('heel lifts: the difference as it comes, 26.0 less 17.4, is not the adjusted one, and both are under what was called important', () => {
+    // Rabusin 2021 Br J Sports Med 55:486
+    const { liftChange, loweringChange, rawDifference, adjustedDifference, importantBeforehand, liftHeight } =
+      ACTIVITY_FIGURES;
+    expect(liftHeight.value).toBe(12);
+    expect(liftChange.value - loweringChange.value).toBeCloseTo(rawDifference.value, 9);
+    expect([rawDifference.value, adjustedDifference.value, ...adjustedDifference.range]).toEqual([8.6, 9.6, 1.8, 17.4]);
+    expect(adjustedDifference.value).toBeLessThan(importantBeforehand.value);
+  });
+
+  test('growth of a tenth a week made no difference in the one trial: 20.8 beside 20.3 %', () => {
+    // Buist 2008 Am J Sports Med 36:33
+    expect([ACTIVITY_FIGURES.gradedInjured.value, ACTIVITY_FIGURES.standardInjured.value]).toEqual([20.8, 20.3]);
+  });
+
+  test('bands of a single run join without a hole, and are those of the study', () => {
+    // Frandsen 2025 Br J Sports Med 59:1203: 1.64, 1.52, 2.28
+    expect(LONGEST_RUN_BANDS.map(({ hazardRatio }) => hazardRatio)).toEqual([1, 1.64, 1.52, 2.28]);
+    for (const [i, { over }] of LONGEST_RUN_BANDS.entries()) {
+      expect(over[1] ?? null).toBe(LONGEST_RUN_BANDS[i + 1]?.over[0] ?? null);
+    }
+    expect(LONGEST_RUN_BANDS[0].over[1]).toBe(RUNNING_NUMBERS.growth.value);
+  });
+});
