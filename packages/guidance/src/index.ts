@@ -21,8 +21,26 @@ export type { Blocked, Guidance, Proposed, Standing, Together } from './guidance
 export { GuidanceError, type GuidanceErrorCode } from './guidance-error.ts';
 export { factsOf, type Judged, judgeCondition, numbersOf } from './judge-condition.ts';
 export { type FactTable, type FactUsed, factTable, judgeRule, type RuleTrace, type TreatedAs } from './judge-rule.ts';
+export { type DoseAsked, doseOf, type LegDose, type WithheldDose } from './load/dose-of.ts';
+export {
+  type FlareGround,
+  type FlareThreshold,
+  flareThreshold,
+  type NoThreshold,
+  type SessionAndMorning,
+} from './load/flare-threshold.ts';
+export { type LoadViews, loadViews, type Stride, type StrideMissing } from './load/load-views.ts';
+export { type DoneEntry, type LineBeside, type PlannedLine, plannedAndDone } from './load/planned-and-done.ts';
+export { type LoadRange, type RelativeRange, relativeOf, relativeTo } from './load/relative-load.ts';
 export { propose } from './propose.ts';
 export { type RuleFault, ruleFaults } from './rule-faults.ts';
+export { type CriteriaTrace, type CriterionTrace, criteriaFact, judgeCriteria } from './running/judge-criteria.ts';
+export { bandOf, type LoadStory, loadStory, type RunJump, type WeekRun } from './running/load-story.ts';
+export { type NextRun, nextRun, type RunReturn } from './running/next-run.ts';
+export { type RaceAsked, type RaceReach, raceReach } from './running/race-day.ts';
+export type { DaySpan, RunDone, RunLog } from './running/run-log.ts';
+export { type OneAtATime, oneAtATime, type RunEffort, type RunWalk, runWalk } from './running/run-plan.ts';
+export { type Cap, type CapSettledBy, type SessionCap, sessionCap } from './running/session-cap.ts';
 export { governingLegs } from './take-together.ts';
 export { allHold, anyHolds, doesNotHold, type Held } from './verdict.ts';
 export { weakestMark } from './weakest-mark.ts';
