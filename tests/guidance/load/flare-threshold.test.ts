@@ -52,7 +52,12 @@ describe('diaries whose truth is known', () => {
   });
 
   test('where load makes no difference, a threshold is told to hardly anybody', () => {
-    expect(coverage({ sessions: 60, threshold: 50, spread: null }).told).toBeLessThan(0.03);
+    const truth = { sessions: 60, threshold: 50, spread: null };
+    expect(coverage(truth).told).toBeLessThan(0.03);
+    const whys = Array.from({ length: 20 }, (_, seed) => flareThreshold(diary(truth, seed + 1))).flatMap((one) =>
+      one.held === 'yes' ? [] : one.missing,
+    );
+    expect(whys.filter((one) => one === 'no-relation').length).toBeGreaterThan(14);
   });
 
   test('flares for other reasons, one morning in seven, make it too low and not too high', () => {
