@@ -103,6 +103,16 @@ export {
   START_NAMES,
   WARM_UP_SENTENCES,
 } from './sentences/pull-sentences.ts';
+export {
+  LOAD_DOUBT_SENTENCES,
+  LONGEST_RUN_SENTENCES,
+  NO_THRESHOLD_SENTENCES,
+  RACE_SENTENCES,
+  RETURN_SENTENCES,
+  RUN_SETTLED_BY,
+  RUN_STEP_SENTENCES,
+  THRESHOLD_DOUBT_SENTENCES,
+} from './sentences/running-sentences.ts';
 export { BILATERAL_WORDS, LEGS_BOTH_WORDS } from './sentences/screens/bilateral-words.ts';
 export { CHOICE_BLOCK_SENTENCES, CHOICE_REASONS, CHOICE_WORDS } from './sentences/screens/choice-words.ts';
 export {

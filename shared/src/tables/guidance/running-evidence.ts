@@ -46,6 +46,16 @@ export const ACTIVITY_FIGURES = {
   /** runners with an injury, of those who grew by a tenth a week over 13 weeks, and of those who did not, over 8 */
   gradedInjured: { ...graded, id: 'running.graded-injured', value: 20.8 },
   standardInjured: { ...graded, id: 'running.standard-injured', value: 20.3 },
+  /** growth over two weeks, more than which some injuries came more often: shown, and no limit */
+  twoWeekGrowth: {
+    version: '1',
+    id: 'running.two-week-growth',
+    unit: '%',
+    source: 'Nielsen 2014 J Orthop Sports Phys Ther, as quoted elsewhere',
+    mark: 'second-hand',
+    value: 30,
+    n: 873,
+  },
   /** impulse on the tendon in each step of who lands on the forefoot, over that of the heel */
   forefootImpulse: {
     version: '1',
