@@ -164,6 +164,7 @@ export { LEGS_NEXT_WORDS } from './sentences/screens/legs-next-words.ts';
 export { LEGS_FLAG_WORDS, LEGS_WORDS } from './sentences/screens/legs-words.ts';
 export { MASS_CHOICE_WORDS } from './sentences/screens/mass-choice-words.ts';
 export { HOME_WORDS, MORNING_CHOICES, MORNINGS_IN_WORDS } from './sentences/screens/morning-words.ts';
+export { NEW_START_WORDS } from './sentences/screens/new-start-words.ts';
 export { OWN_ERROR_WORDS } from './sentences/screens/own-error-words.ts';
 export { PLAN_LINE_WORDS, PLAN_RULE_SENTENCES, PLAN_WORDS } from './sentences/screens/plan-words.ts';
 export { PRACTICE_WORDS } from './sentences/screens/practice-words.ts';

@@ -89,6 +89,7 @@ describe('a store that version 1 wrote', () => {
       'visit-plan',
       'legs-swapped',
       'same-leg',
+      'new-start',
       'practice-begun',
       'practice-stopped',
       ...pullEventKinds,

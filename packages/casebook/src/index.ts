@@ -105,6 +105,7 @@ export {
 export { type FlareKnown, lastFlareOf, withFlareNow, withLastFlare } from './last-flare.ts';
 export { swappedAt } from './legs-swapped.ts';
 export { isSorenessTold, legsTested } from './legs-tested.ts';
+export { isNewStart, type NewStartTold, newStartOf } from './new-start.ts';
 export {
   noOwnErrors,
   type OwnErrorsEntry,

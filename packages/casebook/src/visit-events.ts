@@ -5,6 +5,7 @@ import { afterChosen, type TestChosen } from './choice/test-chosen.ts';
 import { entryOf } from './entry.ts';
 import type { VerdictByHand } from './kinds/person-kinds.ts';
 import { afterSwap, type LegsSwapped, namedReport } from './legs-swapped.ts';
+import { afterNewStart, type NewStartTold } from './new-start.ts';
 import { afterPractice, type PracticeEvent, practiceEventKinds } from './practice.ts';
 import { afterPull, type PullEvent, pullEventKinds } from './pull-events.ts';
 import { afterSameLeg, type SameLegTold } from './same-leg.ts';
@@ -56,6 +57,7 @@ export type VisitEvent =
   | ({ readonly kind: 'verdict-by-hand' } & VerdictByHand)
   | LegsSwapped
   | SameLegTold
+  | NewStartTold
   | { readonly kind: 'rest-over'; readonly restS: number }
   | { readonly kind: 'result-seen' }
   /** without ids the plan before stays as it is, unless it is said to be over */
@@ -87,6 +89,7 @@ export const visitEventKinds = [
   'verdict-by-hand',
   'legs-swapped',
   'same-leg',
+  'new-start',
   'rest-over',
   'result-seen',
   'visit-plan',
@@ -187,6 +190,8 @@ function after(visit: Visit, event: VisitEvent, document: StoredDocument): Visit
       return afterSwap(visit, event, document.at);
     case 'same-leg':
       return afterSameLeg(visit, event, document.id);
+    case 'new-start':
+      return afterNewStart(visit, event);
     case 'rest-over':
       return { ...visit, restS: event.restS };
     case 'result-seen':

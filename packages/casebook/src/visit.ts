@@ -173,6 +173,8 @@ export interface Visit {
   readonly sets: readonly VisitSet[];
   /** that legs were named otherwise, the oldest first; absent where they never were */
   readonly swaps?: readonly SwapTold[];
+  /** tests whose later results are held against this visit and none before it; absent where nobody was asked */
+  readonly newStarts?: readonly TestKind[];
   /** rest between the two sides as it was taken [s]; null when it was not */
   readonly restS: number | null;
   /** the tester has looked at the result of every test chosen so far; absent before, and in visits before the plan was asked */

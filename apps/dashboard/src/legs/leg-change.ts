@@ -39,7 +39,7 @@ export interface LegChange {
   readonly line: ChanceLine | null;
 }
 
-type Past<Leg> = Pick<LegPast<Leg>, 'now' | 'alike' | 'unlike' | 'course'>;
+type Past<Leg> = Pick<LegPast<Leg>, 'now' | 'alike' | 'unlike' | 'beforeStart' | 'course'>;
 
 /** An earlier visit and what the comparison says of the change since it. */
 interface Since {
@@ -102,7 +102,8 @@ function pointsOf(visits: readonly LegOfVisit<unknown>[]): readonly LinePoint[] 
  * the others apart from it.
  */
 export function wholeLine(side: Side, past: Past<unknown>): WholeLine {
-  const { now, alike, unlike, course } = past;
+  const { now, alike, beforeStart, course } = past;
+  const unlike = [...beforeStart, ...past.unlike];
   // a test that is not interpreted is held against none: then nothing is joined
   const isJoined = now.result.blocks.length === 0;
   const since = course === null ? null : sinceOf(course, past, true);

@@ -33,6 +33,7 @@ import { visitEvent } from '../journey/visit-event-request.ts';
 import '../parts/ladder-lines.ts';
 import '../parts/comparison-list.ts';
 import '../parts/legs-swap.ts';
+import '../parts/new-start.ts';
 import '../parts/pull-result.ts';
 import '../parts/two-legs-axis.ts';
 import './pull-detail.ts';
@@ -199,6 +200,7 @@ export class ResultStep extends LitElement {
         ${twoLegFigures(visit).map((figures) => html`<two-legs-axis .figures=${figures}></two-legs-axis>`)}
       </div>
       <legs-swap .visit=${visit} test="heel-raise"></legs-swap>
+      <new-start .visit=${visit} .person=${this.person} .earlier=${this.earlier} .own=${this.own}></new-start>
       ${this.compared(sets)} ${this.explained(sets)}
     `;
   }

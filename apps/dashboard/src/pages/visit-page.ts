@@ -37,7 +37,13 @@ import './safety-step.ts';
 import './soreness-step.ts';
 
 /** What is told beside a step and ends none. */
-const besideKinds: readonly VisitEventKind[] = ['sensor-answer', 'visit-ladder', 'practice-stopped', 'legs-swapped'];
+const besideKinds: readonly VisitEventKind[] = [
+  'sensor-answer',
+  'visit-ladder',
+  'practice-stopped',
+  'legs-swapped',
+  'new-start',
+];
 
 /** A visit as it was read, and what is read once with it. */
 interface VisitRead {

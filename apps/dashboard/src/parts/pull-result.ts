@@ -11,6 +11,7 @@ import { base } from '../styles/base.ts';
 import { assessmentProgress } from './assessment-progress.ts';
 import './comparison-list.ts';
 import './legs-swap.ts';
+import './new-start.ts';
 import './trial-marks.ts';
 import './two-legs-axis.ts';
 
@@ -80,6 +81,7 @@ export class PullResult extends LitElement {
         ${pullFigures(visit).map((figures) => html`<two-legs-axis .figures=${figures}></two-legs-axis>`)}
       </div>
       <legs-swap .visit=${visit} test="isometric"></legs-swap>
+      <new-start .visit=${visit} .person=${this.person} .earlier=${this.earlier} .own=${this.own} test="isometric"></new-start>
       ${this.compared(sets)} ${this.trials(sets)}
     `;
   }

@@ -20,6 +20,8 @@ export interface LegPast<Leg> {
   /** done in the same way as this one and showing what the calf could do, the oldest first */
   readonly alike: readonly LegOfVisit<Leg>[];
   readonly unlike: readonly LegOfVisit<Leg>[];
+  /** those before a visit that was taken as the new start: held against none after it */
+  readonly beforeStart: readonly LegOfVisit<Leg>[];
   /** null where this one is not interpreted, or nothing is alike */
   readonly course: LegCourse | null;
 }
@@ -30,6 +32,8 @@ export interface PastTest<Leg> {
   readonly legOf: (visit: Visit, earlier: readonly Visit[]) => Leg | null;
   /** whether an earlier visit may be held beside this one at all; each may when left out */
   readonly isHeldBeside?: (visit: Visit) => boolean;
+  /** whether what lies before a visit is not held against what comes after it; none is when left out */
+  readonly startsAnew?: (visit: Visit) => boolean;
   /** see `legOverVisits` of the analysis */
   readonly over: (visits: readonly { readonly day: number | null; readonly leg: Leg }[]) => LegCourse;
 }
@@ -43,7 +47,7 @@ export function takenAlike(one: VisitResult, other: VisitResult): boolean {
 export function pastOf<Leg>(
   visit: Visit,
   earlier: readonly Visit[],
-  { legOf, over, isHeldBeside = () => true }: PastTest<Leg>,
+  { legOf, over, isHeldBeside = () => true, startsAnew = () => false }: PastTest<Leg>,
 ): LegPast<Leg> | undefined {
   const ofVisit = (one: Visit, before: readonly Visit[]): LegOfVisit<Leg>[] => {
     const leg = legOf(one, before);
@@ -52,7 +56,10 @@ export function pastOf<Leg>(
   };
   const [now] = ofVisit(visit, earlier);
   if (now === undefined) return undefined;
-  const past = earlier.flatMap((one, at) => ofVisit(one, earlier.slice(0, at)));
+  const start = Math.max(0, earlier.findLastIndex(startsAnew));
+  const ofVisits = (from: number, to?: number): LegOfVisit<Leg>[] =>
+    earlier.slice(from, to).flatMap((one, at) => ofVisit(one, earlier.slice(0, from + at)));
+  const past = ofVisits(start);
   const isAlike = ({ visit: one, result }: LegOfVisit<Leg>): boolean =>
     isHeldBeside(one) && takenAlike(result, now.result) && result.blocks.length === 0;
   // of tests on one day the last one counts: a change within a day is none from visit to visit
@@ -64,6 +71,7 @@ export function pastOf<Leg>(
     now,
     alike,
     unlike: past.filter((one) => !alike.includes(one)),
+    beforeStart: ofVisits(0, start),
     course: hasCourse ? over([...alike, now].map(({ leg, result: { day } }) => ({ day, leg }))) : null,
   };
 }

@@ -6,6 +6,7 @@ import {
   type TestedLeg,
   type VisitLegs,
 } from '@surae/analysis';
+import { isNewStart } from '../new-start.ts';
 import type { Person } from '../person.ts';
 import type { Visit, VisitSet } from '../visit.ts';
 import { setOf } from '../visit-events.ts';
@@ -58,6 +59,7 @@ export function legPast(
   return pastOf(visit, earlier, {
     legOf: (one, before) => testedLeg(one, side, before),
     over: (visits) => legOverVisits(visits, own),
+    startsAnew: (one) => isNewStart(one, 'heel-raise'),
     ...(isHeldBeside === undefined ? {} : { isHeldBeside }),
   });
 }

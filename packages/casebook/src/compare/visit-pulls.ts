@@ -6,6 +6,7 @@ import {
   type TestedPull,
   type VisitPulls,
 } from '@surae/analysis';
+import { isNewStart } from '../new-start.ts';
 import type { Person } from '../person.ts';
 import { pullSetOf } from '../pull-events.ts';
 import type { PullSet } from '../pull-set.ts';
@@ -69,6 +70,7 @@ export function pullPast(
 ): LegPast<TestedPull> | undefined {
   return pastOf(visit, earlier, {
     legOf: (one, before) => testedPull(one, side, before),
+    startsAnew: (one) => isNewStart(one, 'isometric'),
     ...(isHeldBeside === undefined ? {} : { isHeldBeside }),
     over: (visits) =>
       pullOverVisits(

@@ -154,6 +154,7 @@ const bodies: Readonly<Record<string, z.ZodType>> = {
     setId: id,
     counts: z.enum(['first', 'second']).nullable(),
   }),
+  'new-start': z.looseObject({ test: z.enum(['heel-raise', 'isometric']), taken: z.boolean() }),
   'rest-over': z.looseObject({ restS: seconds }),
   'result-seen': z.looseObject({}),
   'visit-plan': z.looseObject({ planItemIds: z.array(id), ended: z.boolean().exactOptional() }),

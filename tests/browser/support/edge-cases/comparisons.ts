@@ -60,10 +60,15 @@ export const COMPARISONS = {
   },
   'start-in-a-flare': {
     happens: 'the first test was in a flare',
-    seen: 'it is named with the change: some of it may be that day passing',
+    seen: 'it is named with the change: some of it may be that day passing; later tests can be held against a calmer one, and back',
     metBy: [
       ['analysis/compare/visit-change', 'the cautions: practice, a flare at the beginning, and what was not told'],
       ['dashboard/result/bilateral-view', 'a start that was taken in a flare is named as such'],
+      [
+        'dashboard/journey/new-start-view',
+        'after a new start a test is held against it and none before it, which stays in the course apart from the line',
+      ],
+      ['browser/new-start', 'later tests can be held against a calmer one where the first was in a flare, and back'],
     ],
   },
   'one-leg-only': {
