@@ -50,10 +50,10 @@ browserTest(
     const soreness = page.getByRole('button', {
       name: STEP_WORDS.change.text.replace('{step}', STEP_WORDS.soreness.text),
     });
-    expect(await soreness.isVisible()).toBe(false);
+    await expect.poll(() => soreness.isVisible()).toBe(false);
     // the first question of the page begins on the first screen
-    const title = await page.locator('pull-ready h1').boundingBox();
-    expect(title!.y).toBeLessThan(370);
+    const title = page.locator('pull-ready h1');
+    await expect.poll(async () => (await title.boundingBox())?.y).toBeLessThan(370);
     await back.click();
     expect(await soreness.isVisible()).toBe(true);
     expect(await violations(page)).toEqual([]);
