@@ -8,15 +8,14 @@ import type { Morning } from '../course/mornings.ts';
 import type { ReachLine } from '../course/reach-lines.ts';
 import type { TotalSeries } from '../course/total-change.ts';
 import { legsStyle } from '../legs/legs-style.ts';
-import type { Picture } from '../legs/picture.ts';
 import { twoLines } from '../legs/two-lines.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import './both-sore.ts';
-import { drawnPicture } from './drawn-picture.ts';
 import './reach-trends.ts';
 import './total-trends.ts';
 import { foldStyle } from './fold-style.ts';
+import { trendFigure, trendRest, trendTable } from './trend-parts.ts';
 import { trendTableStyle } from './trend-table-style.ts';
 
 /** How tests and mornings went over time: a picture each, what can be said of it, and the same as a table. */
@@ -74,19 +73,11 @@ export class CourseTrends extends LitElement {
     `;
   }
 
-  private figure(picture: Picture | null, note: string): TemplateResult | typeof nothing {
-    if (picture === null) return nothing;
-    return html`<figure>
-      ${drawnPicture(picture)}
-      <p class="quiet">${note}</p>
-    </figure>`;
-  }
-
   private test({ title, lines, words, legs, bilateral }: TestTrend): TemplateResult {
     return html`
       <h3>${title}</h3>
       ${bilateral === null ? nothing : html`<both-sore .view=${bilateral}></both-sore>`}
-      ${legs.map(({ lead }) => html`<p>${lead}</p>`)} ${this.figure(twoLines(lines, words), TREND_WORDS.band.text)}
+      ${legs.map(({ lead }) => html`<p>${lead}</p>`)} ${trendFigure(twoLines(lines, words), TREND_WORDS.band.text)}
       ${legs.map((leg) => this.leg(title, leg))}
     `;
   }
@@ -117,16 +108,7 @@ export class CourseTrends extends LitElement {
           )}
         </tbody>
       </table>
-      ${
-        lines.length === 0
-          ? nothing
-          : html`<details>
-              <summary>${words.rest.text}</summary>
-              <ul>
-                ${lines.map((line) => html`<li>${line}</li>`)}
-              </ul>
-            </details>`
-      }
+      ${lines.length === 0 ? nothing : trendRest(words.rest.text, lines)}
     `;
   }
 
@@ -135,30 +117,12 @@ export class CourseTrends extends LitElement {
     const leg = (side: 'left' | 'right'): string => fill(words.pain, { leg: AXIS_WORDS[side].text });
     return html`
       ${morningSentences(this.mornings).map((line) => html`<p>${line}</p>`)}
-      ${this.figure(morningPicture(this.mornings), words['mornings-note'].text)}
-      <details>
-        <summary>${words['mornings-table'].text}</summary>
-        <table>
-          <thead>
-            <tr>
-              ${[words.day.text, leg('left'), leg('right'), words.stiffness.text].map(
-                (text) => html`<th scope="col" class="quiet">${text}</th>`,
-              )}
-            </tr>
-          </thead>
-          <tbody>
-            ${morningRows(this.mornings).map(
-              ({ when, left, right, stiffness }) =>
-                html`<tr>
-                  <th scope="row">${when}</th>
-                  <td>${left}</td>
-                  <td>${right}</td>
-                  <td>${stiffness}</td>
-                </tr>`,
-            )}
-          </tbody>
-        </table>
-      </details>
+      ${trendFigure(morningPicture(this.mornings), words['mornings-note'].text)}
+      ${trendTable(
+        words['mornings-table'].text,
+        [words.day.text, leg('left'), leg('right'), words.stiffness.text],
+        morningRows(this.mornings).map(({ when, left, right, stiffness }) => [when, left, right, stiffness]),
+      )}
     `;
   }
 }

@@ -7,8 +7,8 @@ import { legsStyle } from '../legs/legs-style.ts';
 import { twoLines } from '../legs/two-lines.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
-import { drawnPicture } from './drawn-picture.ts';
 import { foldStyle } from './fold-style.ts';
+import { trendFigure, trendRest, trendTable } from './trend-parts.ts';
 import { trendTableStyle } from './trend-table-style.ts';
 
 /** How far the shank of each leg leant over its foot, over time. */
@@ -45,46 +45,16 @@ export class ReachTrends extends LitElement {
     return html`<section>
       <h2>${REACH_WORDS[unit === 'cm' ? 'title' : 'title-deg'].text}</h2>
       ${lines.map((line) => html`<p>${reachSentences(line).join(' ')}</p>`)}
-      ${
-        picture === null
-          ? nothing
-          : html`<figure>
-              ${drawnPicture(picture)}
-              <p class="quiet">${REACH_WORDS.band.text}</p>
-            </figure>`
-      }
-      ${lines.map((line) => this.table(line))}
-      <details>
-        <summary>${REACH_WORDS.rest.text}</summary>
-        <ul>
-          ${reachRest(unit).map((line) => html`<li>${line}</li>`)}
-        </ul>
-      </details>
+      ${trendFigure(picture, REACH_WORDS.band.text)} ${lines.map((line) => this.table(line))}
+      ${trendRest(REACH_WORDS.rest.text, reachRest(unit))}
     </section>`;
   }
 
   private table(line: ReachLine): TemplateResult {
-    return html`<details>
-      <summary>${fill(REACH_WORDS['table-of'], { leg: AXIS_WORDS[line.side].text })}</summary>
-      <table>
-        <thead>
-          <tr>
-            ${[TREND_WORDS.day, TREND_WORDS.result, REACH_WORDS.trials].map(
-              ({ text }) => html`<th scope="col" class="quiet">${text}</th>`,
-            )}
-          </tr>
-        </thead>
-        <tbody>
-          ${reachRows(line).map(
-            ({ when, value, trials }) =>
-              html`<tr>
-                <th scope="row">${when}</th>
-                <td>${value}</td>
-                <td class="quiet">${trials}</td>
-              </tr>`,
-          )}
-        </tbody>
-      </table>
-    </details>`;
+    return trendTable(
+      fill(REACH_WORDS['table-of'], { leg: AXIS_WORDS[line.side].text }),
+      [TREND_WORDS.day.text, TREND_WORDS.result.text, REACH_WORDS.trials.text],
+      reachRows(line).map(({ when, value, trials }) => [when, value, trials]),
+    );
   }
 }

@@ -7,8 +7,8 @@ import { rangeWords, seriesName, seriesRest, seriesRows, seriesSentences } from 
 import { legsStyle } from '../legs/legs-style.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
-import { drawnPicture } from './drawn-picture.ts';
 import { foldStyle } from './fold-style.ts';
+import { trendFigure, trendRest, trendTable } from './trend-parts.ts';
 import { trendTableStyle } from './trend-table-style.ts';
 
 /** How totals of questionnaires went over time: what can be said of each, its picture, and the same as a table. */
@@ -40,46 +40,16 @@ export class TotalTrends extends LitElement {
   private one(series: TotalSeries): TemplateResult {
     const words = TOTAL_WORDS;
     const name = seriesName(series);
-    const picture = totalPicture(series);
     return html`
       <h3>${name}</h3>
       ${seriesSentences(series).map((line) => html`<p>${line}</p>`)}
-      ${
-        picture === null
-          ? nothing
-          : html`<figure>
-              ${drawnPicture(picture)}
-              <p class="quiet">${rangeWords(series.questionnaire)}</p>
-            </figure>`
-      }
-      <details>
-        <summary>${fill(words['table-of'], { name })}</summary>
-        <table>
-          <thead>
-            <tr>
-              ${[TREND_WORDS.day, words['total-field'], words.version].map(
-                ({ text }) => html`<th scope="col" class="quiet">${text}</th>`,
-              )}
-            </tr>
-          </thead>
-          <tbody>
-            ${seriesRows(series).map(
-              ({ when, total, version }) =>
-                html`<tr>
-                  <th scope="row">${when}</th>
-                  <td>${total}</td>
-                  <td class="quiet">${version}</td>
-                </tr>`,
-            )}
-          </tbody>
-        </table>
-      </details>
-      <details>
-        <summary>${words.rest.text}</summary>
-        <ul>
-          ${seriesRest(series).map((line) => html`<li>${line}</li>`)}
-        </ul>
-      </details>
+      ${trendFigure(totalPicture(series), rangeWords(series.questionnaire))}
+      ${trendTable(
+        fill(words['table-of'], { name }),
+        [TREND_WORDS.day.text, words['total-field'].text, words.version.text],
+        seriesRows(series).map(({ when, total, version }) => [when, total, version]),
+      )}
+      ${trendRest(words.rest.text, seriesRest(series))}
     `;
   }
 }
