@@ -113,6 +113,15 @@ export {
   RUN_STEP_SENTENCES,
   THRESHOLD_DOUBT_SENTENCES,
 } from './sentences/running-sentences.ts';
+export {
+  ADVICE_FROM_WORDS,
+  ADVICE_MISSING_WORDS,
+  ADVICE_VALUE_WORDS,
+  ADVICE_WORDS,
+  DECLINE_CHOICES,
+  type DeclineReason,
+  MARK_WORDS,
+} from './sentences/screens/advice-words.ts';
 export { BILATERAL_WORDS, LEGS_BOTH_WORDS } from './sentences/screens/bilateral-words.ts';
 export { CHOICE_BLOCK_SENTENCES, CHOICE_REASONS, CHOICE_WORDS } from './sentences/screens/choice-words.ts';
 export {

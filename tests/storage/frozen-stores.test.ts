@@ -87,6 +87,7 @@ describe('a store that version 1 wrote', () => {
       'sensor-answer',
       'result-seen',
       'visit-plan',
+      'proposal-declined',
       'legs-swapped',
       'same-leg',
       'new-start',

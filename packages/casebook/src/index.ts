@@ -139,6 +139,7 @@ export {
   planOpenBlocks,
 } from './plan/plan-gate.ts';
 export { holdsOn, type PlanOfDay, planAfter, planOf } from './plan/plan-of-day.ts';
+export type { ProposalDeclined, ProposalDeclinedEvent } from './plan/proposal-declined.ts';
 export { planItemSchema, wordsOnly } from './plan/words-only.ts';
 export { endedWithPop, poppedSide, withRupture } from './popped.ts';
 export {

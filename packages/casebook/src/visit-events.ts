@@ -6,6 +6,7 @@ import { entryOf } from './entry.ts';
 import type { VerdictByHand } from './kinds/person-kinds.ts';
 import { afterSwap, type LegsSwapped, namedReport } from './legs-swapped.ts';
 import { afterNewStart, type NewStartTold } from './new-start.ts';
+import { afterDecline, type ProposalDeclinedEvent } from './plan/proposal-declined.ts';
 import { afterPractice, type PracticeEvent, practiceEventKinds } from './practice.ts';
 import { afterPull, type PullEvent, pullEventKinds } from './pull-events.ts';
 import { afterSameLeg, type SameLegTold } from './same-leg.ts';
@@ -62,6 +63,7 @@ export type VisitEvent =
   | { readonly kind: 'result-seen' }
   /** without ids the plan before stays as it is, unless it is said to be over */
   | { readonly kind: 'visit-plan'; readonly planItemIds: readonly string[]; readonly ended?: boolean }
+  | ProposalDeclinedEvent
   /** documents before the hand-over hold neither */
   | { readonly kind: 'visit-closed'; readonly how?: HandedAs; readonly lines?: readonly string[] }
   | SensorAnswerEvent
@@ -93,6 +95,7 @@ export const visitEventKinds = [
   'rest-over',
   'result-seen',
   'visit-plan',
+  'proposal-declined',
   'visit-closed',
   'sensor-answer',
   ...practiceEventKinds,
@@ -198,6 +201,8 @@ function after(visit: Visit, event: VisitEvent, document: StoredDocument): Visit
       return { ...visit, resultSeen: true };
     case 'visit-plan':
       return { ...visit, plan: event.planItemIds, planEnded: event.ended === true };
+    case 'proposal-declined':
+      return { ...visit, declined: afterDecline(visit.declined, event) };
     case 'visit-closed': {
       const { how, lines = [] } = event;
       return { ...visit, closed: true, ...(how === undefined ? {} : { handOver: { how, lines } }) };

@@ -6,6 +6,7 @@ import type { TestChosen } from './choice/test-chosen.ts';
 import type { EndingEvent } from './ending-event.ts';
 import type { Entry } from './entry.ts';
 import type { VerdictByHand } from './kinds/person-kinds.ts';
+import type { ProposalDeclined } from './plan/proposal-declined.ts';
 import type { PracticeSet } from './practice.ts';
 import type { PullSet } from './pull-set.ts';
 import type { SensorAnswerEntry } from './sensor-answers.ts';
@@ -183,6 +184,8 @@ export interface Visit {
   readonly plan?: readonly string[];
   /** the plan before it was ended, and no other was kept; absent until the plan was asked */
   readonly planEnded?: boolean;
+  /** proposals that the clinician declined, each with why; absent where none was, or all were taken back */
+  readonly declined?: readonly ProposalDeclined[];
   /** how the visit was handed over; absent until it was, and in visits before that was asked */
   readonly handOver?: HandOver;
   /** the visit is over */

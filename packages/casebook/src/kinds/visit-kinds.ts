@@ -158,6 +158,13 @@ const bodies: Readonly<Record<string, z.ZodType>> = {
   'rest-over': z.looseObject({ restS: seconds }),
   'result-seen': z.looseObject({}),
   'visit-plan': z.looseObject({ planItemIds: z.array(id), ended: z.boolean().exactOptional() }),
+  'proposal-declined': z.looseObject({
+    proposedBy: z.string().min(1),
+    reason: z
+      .string()
+      .regex(/^[a-z0-9][a-z0-9-]{0,39}$/)
+      .nullable(),
+  }),
   'visit-closed': z.looseObject({
     how: z.enum(['print', 'file', 'code', 'nothing']).exactOptional(),
     lines: z.array(z.string().min(1)).exactOptional(),

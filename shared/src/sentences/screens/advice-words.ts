@@ -1,0 +1,152 @@
+import { sentences } from '../sentence.ts';
+
+/** Words of what is proposed beside the plan. A clinician decides; nothing of it reaches a page for the patient before it is kept. */
+export const ADVICE_WORDS = sentences('screen.advice', {
+  title: 'Proposed',
+  explain:
+    'Rules read what is kept of this person and propose. Nothing is chosen for you, and only a plan that you keep reaches the patient.',
+  'title-left': 'Left leg',
+  'title-right': 'Right leg',
+  stands: 'Stands: nothing that is missing could make it more careful.',
+  waits: 'Waits: something that is not known could make it more careful.',
+  nothing: 'Nothing is proposed for this leg: what a rule asks for is not known. See below what would settle it.',
+  'nothing-holds': 'Nothing is proposed for this leg: no rule about what changes today holds.',
+  'nothing-simulated': 'Nothing is proposed from a simulated or played set: it tests nobody.',
+  'locked-title': 'Nothing that loads is proposed',
+  means: 'What it means as lines of a plan',
+  'no-lines': 'It changes no line of its own accord: set the number in the line itself.',
+  'no-base': 'There is no plan so far on this device to change. Write the line below, or note the plan of now.',
+  take: 'Take it over',
+  'take-label': 'Take it over, {leg}: {what}',
+  taken: 'Taken over. The lines stand in the plan from today; change any number there.',
+  'taken-changed': 'Taken over, and changed by you.',
+  'take-back': 'Undo: take its lines out again',
+  decline: 'Decline, because …',
+  'decline-label': 'Decline, {leg}: {what}',
+  declined: 'Declined: {reason}.',
+  'decline-back': 'Undo: ask again',
+  why: 'Why this',
+  'why-label': 'Why this, {leg}: {what}',
+  'why-rule': 'The rule',
+  'why-from': 'What it read',
+  'why-treated': '{fact}: not known ({why}), so taken as: {as}',
+  'why-nothing': 'It read no answer.',
+  'why-blocked': 'What was held back, and by what',
+  'why-nothing-blocked': 'Nothing was held back.',
+  'why-lacking': 'What is lacking, and what would settle it',
+  'why-nothing-lacking': 'Nothing is lacking for it.',
+  'why-sure': 'How sure',
+  'why-whose': 'Whose rule',
+  'why-change': 'What would change it',
+  'rule-line': '{rule} {source}. {mark}',
+  'rule-practice': '{rule} {mark}',
+  'number-line': 'Numbers in it: {values}. {source}. {mark}',
+  'practice-line': 'Numbers in it: {values}. {mark}',
+  'fact-line': '{fact}: {value} ({from})',
+  'fact-bounds': '{value}, between {low} and {high}',
+  'fact-least': '{value} or more',
+  'fact-unit': '{value} {unit}',
+  'held-line': '{what}: held back. {by}',
+  'blocked-line': '{what} Held back: {by}',
+  'lacking-line': '{fact}: not known ({why}). {settled}',
+  'between-line': '{fact}: its bounds lie on both sides of what the rule asks. {settled}',
+  'two-leg': '{what}: done with both legs, so it goes by the more careful leg',
+  ours: 'As it comes with this program, version {version}. No number in it was changed here.',
+  edited: 'Changed for this clinic: {number} was {was}, changed by {by} on {day}.',
+  'from-day': '{what}, {day}',
+  'from-this-visit': '{what}, in this visit',
+  'proposed-by': 'proposed by a rule ({rule}, version {version})',
+  'course-declined': 'Proposal declined ({rule}, version {version}, {leg}): {reason}.',
+});
+
+/** Why a proposal was declined, in a word or two. */
+export const DECLINE_CHOICES = sentences('decline', {
+  'too-much': 'too much for now',
+  'too-little': 'too little for now',
+  wish: 'the patient wants another way',
+  'no-time': 'no time or place',
+  'not-at-hand': 'not at hand',
+  otherwise: 'I judge otherwise',
+});
+
+/** Code of a reason to decline. */
+export type DeclineReason = keyof typeof DECLINE_CHOICES;
+
+/** How well something is supported, in plain words. */
+export const MARK_WORDS = sentences('mark', {
+  read: 'Read in the paper.',
+  'second-hand': 'As quoted elsewhere; not checked against the paper.',
+  'from-memory': 'From memory; not checked against the paper.',
+  'common-practice': 'Common practice, no source.',
+  computed: 'Ours: a definition.',
+});
+
+/** What an answer was told or measured by. */
+export const ADVICE_FROM_WORDS = sentences('advice-from', {
+  soreness: 'where it is sore',
+  history: 'the history',
+  'safety-list': 'the safety list',
+  ladder: 'the tries before the test',
+  'heel-raise': 'the heel raise test',
+  isometric: 'the push without movement',
+  'session-log': 'the log of sessions',
+  'morning-check': 'the mornings that were told',
+  plan: 'the plan so far',
+  run: 'the log of sessions and runs',
+});
+
+/** Why an answer is missing. */
+export const ADVICE_MISSING_WORDS = sentences('advice-missing', {
+  'not-given': 'nothing was noted',
+  'not-asked': 'not asked in this visit',
+  'not-seen-whole': 'the list was answered before its end was in view',
+  'other-list': 'answered to another version of the list',
+  'unknown-line': 'a line is ticked that this version does not know',
+  'not-sore': 'the leg is not sore',
+  'not-graded': 'not every question was answered',
+  'not-tested': 'not tested in this visit',
+  simulated: 'a simulated or played set tests nobody',
+  'not-assessed': 'the recording is not assessed',
+  'other-test': 'tested with both legs, or with a weight',
+  'not-usable': 'the result is not to be used',
+  'not-tried': 'not tried in this visit',
+  'left-out': 'left out on purpose',
+  'could-not': 'tried, and could not be done',
+  'not-told': 'not told',
+  'no-session': 'no session was logged',
+  'too-few': 'too few were told',
+  'no-plan': 'no plan is kept here',
+  'days-not-set': 'the plan does not say how often',
+  'no-level': 'no line of the plan says which level',
+  'not-noted': 'there is no place here where it is noted',
+});
+
+/** Answers that are codes, in words. */
+export const ADVICE_VALUE_WORDS = sentences('advice-value', {
+  yes: 'yes',
+  no: 'no',
+  none: 'none',
+  clear: 'not ticked',
+  ticked: 'ticked',
+  reasoned: 'ticked, and gone over with a reason',
+  'mid-portion': 'the middle of the tendon',
+  insertion: 'the heel bone',
+  'both-places': 'the middle and the heel bone',
+  low: 'low',
+  moderate: 'moderate',
+  high: 'high',
+  left: 'left',
+  right: 'right',
+  both: 'both',
+  suspected: 'signs were found',
+  'not-looked': 'not looked for',
+  'not-yet': 'not yet',
+  rising: 'rising',
+  'not-rising': 'not rising',
+  'too-few': 'too few to tell',
+  raises: 'raises',
+  hold: 'a push without movement',
+  nothing: 'nothing',
+  occasional: 'now and then',
+  present: 'there',
+});
