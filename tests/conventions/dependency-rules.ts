@@ -27,6 +27,7 @@ export const may: Readonly<Record<string, readonly string[]>> = {
     'packages/simulation',
     'packages/sensors',
     'packages/storage',
+    'packages/guidance',
     'packages/casebook',
     'packages/exchange',
   ],

@@ -1,0 +1,175 @@
+import type { Side } from '@surae/analysis';
+import { type CasebookPerson, type DoneItem, dayNumber, type Entry, type PlanItem } from '@surae/casebook';
+import {
+  courseFacts,
+  type FactsOf,
+  type GivenFact,
+  type LegCourse,
+  type MorningTold,
+  type SessionTold,
+} from '@surae/guidance';
+import { known, missing } from './given-fact.ts';
+import { type LegPlan, legPlan } from './programme-given.ts';
+import { proposedByOf } from './proposed-by.ts';
+
+type Past = Pick<CasebookPerson, 'visits' | 'planItems' | 'doneItems' | 'morningChecks' | 'runs'>;
+
+function dayText(number: number): string {
+  return new Date(number * 86_400_000).toISOString().slice(0, 10);
+}
+
+/** What was told of all of several; null as soon as one was not, unless what was told is over the limit already. */
+function worst(told: readonly (number | null)[], limit: number): number | null {
+  const known = told.filter((one) => one !== null);
+  const most = known.length === 0 ? null : Math.max(...known);
+  if (most !== null && most > limit) return most;
+  return known.length < told.length ? null : most;
+}
+
+function shareOf(done: DoneItem, planned: PlanItem | undefined): number | null {
+  if (planned?.sets == null || done.sets === null) return null;
+  const sets = done.sets / planned.sets;
+  if (planned.repetitions === null) return sets;
+  return done.repetitions === null ? null : Math.min(sets, done.repetitions / planned.repetitions);
+}
+
+function isHeavy({ load, planItemId }: DoneItem, items: ReadonlyMap<string, PlanItem>): boolean {
+  const planned = planItemId === null ? undefined : items.get(planItemId);
+  return (
+    load !== null ||
+    planned?.code === 'loaded-one-leg-raise' ||
+    proposedByOf(planned?.proposedBy ?? null)?.level === 'heavy'
+  );
+}
+
+/** What was done on a day. Of a planned line that has no log nobody knows whether it was done: then the share is not known. */
+function sessionOf(day: string, done: readonly DoneItem[], past: Past, side: Side, painLimit: number): SessionTold {
+  const items = new Map(past.planItems.map(({ id, body }) => [id, body]));
+  const planned = legPlan(past, side, day)?.lines ?? [];
+  const isWhole = planned.length > 0 && planned.every(({ id }) => done.some(({ planItemId }) => planItemId === id));
+  const shares = done.map((one) => shareOf(one, one.planItemId === null ? undefined : items.get(one.planItemId)));
+  const isKnown = isWhole && !shares.includes(null);
+  return {
+    day,
+    shareDone: isKnown ? Math.min(...shares.flatMap((one) => one ?? [])) : null,
+    painDuring: worst(
+      done.map(({ painDuring }) => painDuring),
+      painLimit,
+    ),
+    exertion: worst(
+      done.map(({ exertion }) => exertion),
+      10,
+    ),
+    heavy: done.some((one) => isHeavy(one, items)),
+  };
+}
+
+/** Sessions of a leg by day, the oldest first. */
+export function sessionsOf(past: Past, side: Side, painLimit: number): readonly SessionTold[] {
+  const byDay = new Map<string, DoneItem[]>();
+  for (const { body } of past.doneItems) {
+    if (body.side === side || body.side === 'both') byDay.set(body.on, [...(byDay.get(body.on) ?? []), body]);
+  }
+  return [...byDay]
+    .sort(([one], [other]) => one.localeCompare(other))
+    .map(([day, done]) => sessionOf(day, done, past, side, painLimit));
+}
+
+function perWeekOf(lines: readonly Entry<PlanItem>[]): number | null {
+  const often = lines.flatMap(({ body }) => body.perWeek ?? []);
+  return often.length === 0 ? null : Math.max(...often);
+}
+
+/**
+ * Days on which a session was planned. A plan says how often, and not when: its days are cut into spans of one session each, and a span
+ * without a session counts as planned on its last day.
+ */
+export function plannedDays(plan: LegPlan, sessions: readonly SessionTold[], today: string): readonly string[] {
+  const perWeek = perWeekOf(plan.lines);
+  const [from, now] = [dayNumber(plan.place.day), dayNumber(today)];
+  if (perWeek === null || from === null || now === null) return [];
+  const span = Math.max(1, 7 / perWeek);
+  const done = new Set(sessions.map(({ day }) => dayNumber(day)));
+  const days: number[] = [];
+  for (let at = 0; ; at += 1) {
+    const first = from + Math.floor(at * span);
+    const last = from + Math.floor((at + 1) * span) - 1;
+    if (last >= now) break;
+    const inSpan = Array.from({ length: last - first + 1 }, (_, i) => first + i).filter((day) => done.has(day));
+    days.push(...(inSpan.length === 0 ? [last] : inSpan));
+  }
+  return days.map(dayText);
+}
+
+/** What was told of mornings; minutes that were told as a span are not known to the minute. */
+function morningsOf({ morningChecks }: Past, side: Side): readonly MorningTold[] {
+  return morningChecks.map(({ body: { on, pain, stiffnessMin, stiffness } }) => ({
+    day: on,
+    pain: pain[side],
+    stiffnessMin: stiffness === undefined ? stiffnessMin : stiffness === 'none' ? 0 : null,
+  }));
+}
+
+/** Weeks back over which the worst pain is asked for [d]. */
+const lately = 14;
+
+function worstLately(past: Past, side: Side, sessions: readonly SessionTold[], today: string): GivenFact {
+  const now = dayNumber(today) ?? 0;
+  const isLately = (day: string): boolean => {
+    const on = dayNumber(day);
+    return on !== null && on <= now && on > now - lately;
+  };
+  const told = [
+    ...sessions.filter(({ day }) => isLately(day)).map(({ painDuring }) => painDuring),
+    ...past.runs.filter(({ body }) => isLately(body.on)).map(({ body }) => body.pain[side]),
+  ];
+  if (told.length === 0) return missing('no-session');
+  const numbers = told.filter((one) => one !== null);
+  if (numbers.length === 0) return missing('not-told');
+  const most = Math.max(...numbers);
+  return known(most, 'run', { day: today }, numbers.length < told.length ? { low: most, high: 10 } : {});
+}
+
+/** Facts that count what was not logged: without a plan nothing was planned, and nothing is counted. */
+const counted = ['sessions-logged', 'last-logged', 'missed-in-row', 'hard-days', 'morning-logged'] as const;
+
+/**
+ * What sessions, mornings and runs say of a leg.
+ *
+ * @param past - of the person, without the visit of today [-]
+ * @param side - the leg [-]
+ * @param today - by the calendar of the place [-]
+ * @param painLimit - pain in a session that is too much when it is more, of 10 [1]
+ * @returns facts by their code; what was not told is missing [unit of the fact]
+ *
+ * Source: ours; `courseFacts` of the guidance
+ */
+export function courseGiven(past: Past, side: Side, today: string, painLimit: number): FactsOf {
+  const sessions = sessionsOf(past, side, painLimit);
+  const plan = legPlan(past, side, today);
+  const hasPlan = plan !== null && plan.lines.length > 0;
+  const course: LegCourse = {
+    planned: hasPlan ? plannedDays(plan, sessions, today) : [],
+    sessions,
+    mornings: morningsOf(past, side),
+  };
+  const facts = courseFacts(course, today, painLimit);
+  const lately = { 'worst-pain-lately': worstLately(past, side, sessions, today) };
+  if (!hasPlan)
+    return { ...facts, ...lately, ...Object.fromEntries(counted.map((code) => [code, missing('no-plan')])) };
+  if (perWeekOf(plan.lines) !== null) return { ...facts, ...lately };
+  const open = Object.fromEntries(
+    (['last-logged', 'missed-in-row', 'hard-days'] as const).map((code) => [code, missing('days-not-set')]),
+  );
+  return { ...facts, ...lately, ...open };
+}
+
+/** Whether the morning after a day was at most so much over its usual level; null where it is not known. */
+export function morningPassed(past: Past, side: Side, day: string, rise: number): boolean | null {
+  const on = dayNumber(day);
+  if (on === null) return null;
+  const tried: SessionTold = { day, shareDone: null, painDuring: null, exertion: null, heavy: false };
+  const course: LegCourse = { planned: [], sessions: [tried], mornings: morningsOf(past, side) };
+  const over = courseFacts(course, dayText(on + 1), 10)['morning-rise-last'];
+  return over === undefined || 'missing' in over ? null : Number(over.value) <= rise;
+}

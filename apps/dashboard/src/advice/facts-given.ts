@@ -1,0 +1,77 @@
+import type { Side } from '@surae/analysis';
+import { type CasebookPerson, ladderLimit, pullSetOf, type SoreSides, soreLegs, type Visit } from '@surae/casebook';
+import { type FactsOf, type GivenFact, type GivenFacts, LEGS } from '@surae/guidance';
+import { courseGiven } from './course-given.ts';
+import { examinedGiven, irritabilityGiven } from './examined-given.ts';
+import { known, missing, type Place } from './given-fact.ts';
+import { programmeGiven } from './programme-given.ts';
+import { rungGiven } from './rung-given.ts';
+import { safetyGiven } from './safety-given.ts';
+import { testedGiven, testsSomebody } from './tested-given.ts';
+
+function soreGiven(sore: SoreSides, place: Place): GivenFact {
+  if (sore.left === null || sore.right === null) return missing('not-asked');
+  const legs = soreLegs(sore);
+  return known(legs.length === 2 ? 'both' : (legs[0] ?? 'none'), 'soreness', place);
+}
+
+function heelBonesGiven({ left, right }: SoreSides, place: Place): GivenFact {
+  const at = [left, right].map((one) => (one === null ? null : one === 'insertion' || one === 'both-places'));
+  if (at.includes(false)) return known('no', 'soreness', place);
+  return at.includes(null) ? missing('not-asked') : known('yes', 'soreness', place);
+}
+
+/** Whoever pushed on a rig has one at hand; that nobody did does not say that there is none. */
+function rigGiven(visits: readonly Visit[]): GivenFact {
+  const pushed = visits.findLast((visit) =>
+    LEGS.some((side) => {
+      const set = pullSetOf(visit, side);
+      return set !== undefined && testsSomebody(set.choice);
+    }),
+  );
+  if (pushed === undefined) return missing('not-noted');
+  return known('yes', 'isometric', { day: pushed.begunAt, visitId: pushed.id });
+}
+
+/** A person as they were before a visit. */
+export function beforeVisit(person: CasebookPerson, visit: Visit): CasebookPerson {
+  const at = Date.parse(visit.begunAt);
+  const visits = person.visits.filter((one) => one.visit.id !== visit.id && Date.parse(one.visit.begunAt) <= at);
+  return { ...person, visits };
+}
+
+/**
+ * What is kept of a person, as the facts that rules ask about: each with where it is from, or why it is missing.
+ *
+ * @param person - from the casebook, with all visits [-]
+ * @param visit - the one in which a plan is written, as it is now [-]
+ * @param today - by the calendar of the place [-]
+ * @returns facts of both legs and of the person [unit of the fact]
+ *
+ * Source: ours
+ */
+export function factsGiven(person: CasebookPerson, visit: Visit, today: string): GivenFacts {
+  const past = beforeVisit(person, visit);
+  const earlier = past.visits.map((one) => one.visit);
+  const all = [...earlier, visit];
+  const place: Place = { day: visit.begunAt, visitId: visit.id };
+  const legOf = (side: Side): FactsOf => {
+    const limit = ladderLimit(irritabilityGiven(visit, side)?.treatAs ?? null);
+    return {
+      ...examinedGiven(visit, earlier, side),
+      ...testedGiven(visit, side),
+      ...programmeGiven(past, side, today),
+      ...courseGiven(past, side, today, limit),
+      'rung-held': rungGiven(past, all, side, limit),
+    };
+  };
+  return {
+    legs: { left: legOf('left'), right: legOf('right') },
+    person: {
+      ...safetyGiven(visit),
+      'sore-legs': soreGiven(visit.sore, place),
+      'both-heel-bones': heelBonesGiven(visit.sore, place),
+      'rig-at-hand': rigGiven(all),
+    },
+  };
+}

@@ -1,0 +1,86 @@
+import { type Report, type SetBlock, type Side, setBlocks } from '@surae/analysis';
+import { pullSetOf, type SetChoice, setOf, type Visit, type VisitSet } from '@surae/casebook';
+import type { FactsOf, GivenFact } from '@surae/guidance';
+import { PROTOCOLS } from '@surae/shared';
+import { ladderGiven, rungPain } from './examined-given.ts';
+import { known, missing, type Place } from './given-fact.ts';
+
+/** A simulated or played set tests nobody. */
+export function testsSomebody({ origin }: Pick<SetChoice, 'origin'>): boolean {
+  return origin === 'live' || origin === 'by-hand';
+}
+
+/** With one of these a result is not used at all. */
+const unusable: readonly SetBlock[] = [
+  'signal-not-usable',
+  'hands-used',
+  'no-reference',
+  'ended-incomplete',
+  'end-not-recorded',
+];
+
+/** With one of these the leg may be able to do more than it did: the count has no upper bound. */
+const atLeast: readonly SetBlock[] = ['ended-for-pain', 'censored', 'fixed-test', 'effort-not-full'];
+
+function raisesOf(report: Report, place: Place): GivenFact {
+  const protocol = PROTOCOLS.find(({ id }) => id === report.protocol.id);
+  const { legs, externalMass } = protocol?.parameters ?? {};
+  if (legs?.value !== 'single' || externalMass?.value !== 'none') return missing('other-test');
+  const blocks = setBlocks(report);
+  if (blocks.some((one) => unusable.includes(one))) return missing('not-usable');
+  const { scored, scoredLow, scoredHigh } = report.count;
+  const isOpen = blocks.some((one) => atLeast.includes(one));
+  return known(scored, 'heel-raise', place, {
+    low: Math.min(scoredLow, scored),
+    high: isOpen ? Number.POSITIVE_INFINITY : Math.max(scoredHigh, scored),
+  });
+}
+
+function validRaises(set: VisitSet | undefined, place: Place): GivenFact {
+  if (set === undefined) return missing('not-tested');
+  if (!testsSomebody(set.choice)) return missing('simulated');
+  return set.report === null ? missing('not-assessed') : raisesOf(set.report, place);
+}
+
+/** The worst that was told of single raises, in the test and before it; what a part does not tell may have been worse. */
+function singlePain(visit: Visit, side: Side, set: VisitSet | undefined, place: Place): GivenFact {
+  const ladder = ladderGiven(visit, side);
+  const tried = [rungPain(ladder, 'one-raise', place), rungPain(ladder, 'ten-raises', place)].flatMap((one) =>
+    'missing' in one ? [] : [Number(one.value)],
+  );
+  const isTested = set !== undefined && testsSomebody(set.choice);
+  const inTest = isTested ? (set.end?.painPeak ?? null) : null;
+  const told = inTest === null ? tried : [...tried, inTest];
+  if (told.length === 0) {
+    return missing(isTested ? 'not-told' : set === undefined ? 'not-tried' : 'simulated');
+  }
+  const worst = Math.max(...told);
+  const isOpen = isTested && inTest === null;
+  return known(worst, inTest === worst ? 'heel-raise' : 'ladder', place, isOpen ? { low: worst, high: 10 } : {});
+}
+
+/**
+ * What the test of this visit says of a leg: raises that count with their bounds, where the result may be used, and pain.
+ *
+ * @param visit - of today [-]
+ * @param side - the leg [-]
+ * @returns facts by their code; a simulated or played set gives none [unit of the fact]
+ *
+ * Source: ours
+ */
+export function testedGiven(visit: Visit, side: Side): FactsOf {
+  const set = setOf(visit, side);
+  const pulls = pullSetOf(visit, side);
+  const place: Place = { day: visit.begunAt, visitId: visit.id };
+  const raised = set !== undefined && testsSomebody(set.choice);
+  const pushed = pulls !== undefined && testsSomebody(pulls.choice);
+  const by = raised ? (pushed ? 'both' : 'raises') : pushed ? 'hold' : 'nothing';
+  const onlySimulated = by === 'nothing' && (set !== undefined || pulls !== undefined);
+  return {
+    'valid-raises': validRaises(set, place),
+    'pain-single-raise': singlePain(visit, side, set, place),
+    'tested-by': onlySimulated
+      ? missing('simulated')
+      : known(by, pushed && !raised ? 'isometric' : 'heel-raise', place),
+  };
+}

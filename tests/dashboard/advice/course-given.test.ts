@@ -1,0 +1,103 @@
+import type { DoneItem, PlanItem } from '@surae/casebook';
+import { expect, test } from 'vitest';
+import { courseGiven, morningPassed, plannedDays } from '../../../apps/dashboard/src/advice/course-given.ts';
+import { advisedPerson, inMarch, madeDone, madeMorningChecks, type Past } from '../../support/advised-person.ts';
+import { madeExercise } from '../../support/plan-items.ts';
+
+const today = inMarch(31);
+
+function line(changes: Partial<PlanItem> = {}): PlanItem {
+  return madeExercise('one-leg-raise', { side: 'right', from: inMarch(25), repetitions: 10, perWeek: 7, ...changes });
+}
+
+const plans = [{ day: 25, items: [line()] }];
+const daily = (from: number, to: number): readonly DoneItem[] =>
+  Array.from({ length: to - from + 1 }, (_, i) => madeDone('item-25-0', from + i));
+
+function right(past: Past, limit = 5) {
+  return courseGiven(advisedPerson(past), 'right', today, limit);
+}
+
+test('sessions and mornings of a plan are told with their days', () => {
+  const facts = right({ plans, done: daily(25, 30), mornings: madeMorningChecks(10, 31) });
+  expect(facts['share-done-last']).toMatchObject({ value: 1, from: { day: inMarch(30) } });
+  expect(facts['pain-during-last']).toMatchObject({ value: 2 });
+  expect(facts['morning-rise-last']).toMatchObject({ value: 0 });
+  expect(facts['sessions-logged']).toMatchObject({ value: 6 });
+  expect(facts['last-logged']).toMatchObject({ value: 'yes' });
+  expect(facts['missed-in-row']).toMatchObject({ value: 0 });
+  expect(facts['worst-pain-lately']).toMatchObject({ value: 2 });
+});
+
+test('without a plan nothing was planned, and nothing that was not logged is counted', () => {
+  const facts = right({});
+  for (const code of ['sessions-logged', 'last-logged', 'missed-in-row', 'hard-days', 'morning-logged']) {
+    expect(facts[code], code).toEqual({ missing: 'no-plan' });
+  }
+  expect(facts['worst-pain-lately']).toEqual({ missing: 'no-session' });
+  expect(facts['pain-during-last']).toEqual({ missing: 'no-session' });
+});
+
+test('a plan that does not say how often counts no session as left out', () => {
+  const facts = right({ plans: [{ day: 25, items: [line({ perWeek: null })] }], done: daily(25, 26) });
+  for (const code of ['last-logged', 'missed-in-row', 'hard-days']) {
+    expect(facts[code], code).toEqual({ missing: 'days-not-set' });
+  }
+});
+
+test('a share is not known where a planned line has no log, or a count was not told', () => {
+  const two = [{ day: 25, items: [line(), line({ code: 'seated-raise', side: 'both' })] }];
+  expect(right({ plans: two, done: daily(25, 30) })['share-done-last']).toEqual({ missing: 'not-told' });
+  const open = [madeDone('item-25-0', 30, { sets: null })];
+  expect(right({ plans, done: open })['share-done-last']).toEqual({ missing: 'not-told' });
+  const less = [madeDone('item-25-0', 30, { repetitions: 8 })];
+  expect(right({ plans, done: less })['share-done-last']).toMatchObject({ value: 0.8 });
+});
+
+test('pain that was not told of a part of a session is not known, unless another part was over the limit', () => {
+  const pains = (...told: readonly (number | null)[]) =>
+    right({ plans, done: told.map((painDuring) => madeDone('item-25-0', 30, { painDuring })) });
+  expect(pains(2, null)['pain-during-last']).toEqual({ missing: 'not-told' });
+  expect(pains(7, null)['pain-during-last']).toMatchObject({ value: 7 });
+  expect(pains(2, 4)['pain-during-last']).toMatchObject({ value: 4 });
+  expect(
+    right({
+      plans,
+      done: [madeDone('item-25-0', 29, { painDuring: 3 }), madeDone('item-25-0', 30, { painDuring: null })],
+    })['worst-pain-lately'],
+  ).toMatchObject({ value: 3, low: 3, high: 10 });
+});
+
+test('what was done with the other leg is none of this one', () => {
+  const facts = right({ plans, done: daily(25, 30).map((one) => ({ ...one, side: 'left' as const })) });
+  expect(facts['pain-during-last']).toEqual({ missing: 'no-session' });
+  expect(facts['missed-in-row']).toMatchObject({ value: 6 });
+});
+
+test('minutes of stiffness that were told as a span are not known to the minute', () => {
+  const mornings = madeMorningChecks(10, 31).map((one) => ({
+    ...one,
+    stiffnessMin: null,
+    stiffness: 'under-10' as const,
+  }));
+  expect(right({ plans, done: daily(25, 30), mornings })['stiffness-rise-last']).toEqual({ missing: 'not-told' });
+});
+
+test('a session of three a week is planned once in each span, on the day it was done, else on the last one', () => {
+  const plan = {
+    place: { day: inMarch(16) },
+    lines: [{ id: 'a', author: 'test', at: '', body: line({ perWeek: 3.5 }) }],
+  };
+  const done = [{ day: inMarch(16), shareDone: 1, painDuring: 1, exertion: 5, heavy: false }];
+  expect(plannedDays(plan, done, inMarch(22))).toEqual([inMarch(16), inMarch(19), inMarch(21)]);
+  // a span that is not over is not due
+  expect(plannedDays(plan, done, inMarch(19))).toEqual([inMarch(16)]);
+});
+
+test('a morning passed where it is at most so much over its usual level, and is not known without one', () => {
+  const mornings = madeMorningChecks(10, 20);
+  expect(morningPassed(advisedPerson({ mornings }), 'right', inMarch(19), 1)).toBe(true);
+  const worse = mornings.map((one) => (one.on === inMarch(20) ? { ...one, pain: { left: 1, right: 4 } } : one));
+  expect(morningPassed(advisedPerson({ mornings: worse }), 'right', inMarch(19), 1)).toBe(false);
+  expect(morningPassed(advisedPerson({ mornings }), 'right', inMarch(20), 1)).toBeNull();
+});
