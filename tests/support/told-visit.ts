@@ -42,6 +42,8 @@ export function legTold(injury: LegHistory['injury'], irritability: Partial<Irri
 /** What one leg did on a visit that is told. */
 export interface ToldSet {
   readonly count: number;
+  /** a simulated person, unless it is said that somebody was there */
+  readonly origin?: 'simulated' | 'live';
   readonly reason?: EndReason;
   readonly pain?: number | null;
   readonly exertion?: number | null;
@@ -148,7 +150,8 @@ async function tellSet(
   if (told === undefined) return;
   const report = toldReport(side, told);
   const { id: protocolId, fingerprint: protocolFingerprint } = report.protocol;
-  const choice = { side, protocolId, protocolFingerprint, placement: report.placement, origin: 'simulated' } as const;
+  const { origin = 'simulated' } = told;
+  const choice = { side, protocolId, protocolFingerprint, placement: report.placement, origin };
   const setId = await book.record(visitId, { kind: 'set-begun', choice, bytesId: `none-${side}` });
   clock.minute += 1;
   await book.record(visitId, { kind: 'set-stopped', setId, liveCount: report.count.attempted });

@@ -44,6 +44,23 @@ test('everything of a person stands on one line of time, the newest day first, e
   expect(lines.every(({ sentences }) => sentences.join('').length > 3)).toBe(true);
 });
 
+test('a proposal that was declined stands on the day of its visit, and one that was taken back does not', async () => {
+  const { book, personId, read } = await coursePerson({ day: '2026-03-02', open: true, left: { count: 20 } });
+  const visitId = (await book.visitsOf(personId))[0]!.id;
+  const proposedBy = 'guidance.start-single/1/common-practice/left/single';
+  const planned = async () => courseLines(await read()).filter(({ what }) => what === 'planned');
+  await book.record(visitId, { kind: 'proposal-declined', proposedBy, reason: 'too-much' });
+  expect(await planned()).toMatchObject([
+    {
+      day: '2026-03-02',
+      visitId,
+      sentences: [expect.stringMatching(/guidance\.start-single.*left.*too much for now/)],
+    },
+  ]);
+  await book.record(visitId, { kind: 'proposal-declined', proposedBy, reason: null });
+  expect(await planned()).toEqual([]);
+});
+
 test('what was written down by hand can be corrected, what was tested leads to its visit', async () => {
   const { book, personId, visitIds, read } = await coursePerson({ day: '2026-03-02', left: { count: 20 } });
   const id = await book.log.add(personId, { kind: 'note', body: SAMPLE_BODIES['note'] as object });

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { episodeWords, logWords, planWords } from '../../../apps/dashboard/src/course/log-words.ts';
+import { declinedWords, episodeWords, logWords, planWords } from '../../../apps/dashboard/src/course/log-words.ts';
 import { madePlanItem } from '../../support/plan-items.ts';
 
 const on = '2026-03-04';
@@ -50,6 +50,19 @@ test('what was done and what was planned are told alike', () => {
     why: null,
   });
   expect(planWords(item)).toBe('Slow raises, left, 3 times 15, with 10 kg, 3 times a week, not taken on.');
+});
+
+test('what a rule proposed says which rule, and so does what was declined', () => {
+  const proposedBy = 'guidance.start-single/1/common-practice/right/single';
+  const item = madePlanItem({ side: 'right', proposedBy, decision: 'changed' });
+  expect(planWords(item)).toBe(
+    'Slow raises, right, proposed by a rule (guidance.start-single, version 1), changed by the clinician.',
+  );
+  expect(declinedWords({ proposedBy, reason: 'wish' })).toBe(
+    'Proposal declined (guidance.start-single, version 1, right): the patient wants another way.',
+  );
+  // a reason of a newer version is told by its code
+  expect(declinedWords({ proposedBy, reason: 'of-tomorrow' as 'wish' })).toMatch(/: of-tomorrow\.$/);
 });
 
 test('a complaint', () => {

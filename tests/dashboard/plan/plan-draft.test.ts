@@ -18,6 +18,7 @@ import {
   taken,
   typedLines,
   undone,
+  without,
   withReason,
   wordsLine,
 } from '../../../apps/dashboard/src/plan/plan-draft.ts';
@@ -90,6 +91,25 @@ test('each press can be taken back, one after the other, to where it began', () 
   expect(undone(undone(undone(back)))).toEqual(emptyDraft);
   // what changes nothing is no press
   expect(changed(both, 1, b)).toBe(both);
+});
+
+test('what a rule proposed is changed once anything of it is, and one that a clinician wrote stays accepted', () => {
+  const proposed = madeExercise('one-leg-raise', { proposedBy: 'a/1/read/left/single' });
+  const draft = added(added(emptyDraft, proposed), madeExercise('seated-raise'));
+  const decisions = (at: number) => {
+    const item = draft.items[at]!;
+    return changed(draft, at, { ...item, side: 'left' }).items.map(({ decision }) => decision);
+  };
+  expect(decisions(0)).toEqual(['changed', 'accepted']);
+  expect(decisions(1)).toEqual(['accepted', 'accepted']);
+});
+
+test('lines are taken out together by one press, and come back by undo', () => {
+  const draft = taken(emptyDraft, [madeExercise('one-leg-raise'), madeExercise('seated-raise'), madePlanItem()], from);
+  const less = without(draft, ({ of }) => of === 'exercise');
+  expect(less.items.map(({ of }) => of)).toEqual(['words']);
+  expect(undone(less).items).toHaveLength(3);
+  expect(without(less, ({ of }) => of === 'exercise')).toBe(less);
 });
 
 test('the plan before is taken over once, from today and without its old end', () => {

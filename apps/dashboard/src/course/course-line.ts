@@ -4,7 +4,7 @@ import { COURSE_WORDS, SUMMARY_WORDS } from '@surae/shared';
 import { recountSentence } from '../result/recount-view.ts';
 import { fill } from '../words/fill.ts';
 import type { LogEntry, LoggedEntry } from './log-entry.ts';
-import { episodeWords, logWords, planWords } from './log-words.ts';
+import { declinedWords, episodeWords, logWords, planWords } from './log-words.ts';
 import { testWords } from './test-words.ts';
 
 /** What a line tells of. */
@@ -46,7 +46,7 @@ function againWords({ id, report }: VisitSet | PullSet, recounts: readonly Entry
   return recounts.filter(({ body }) => body.setId === id).map((one) => recountSentence(report, one));
 }
 
-/** The tests of a visit, a leg each, and the flare that was told with them. */
+/** The tests of a visit, a leg each, the flare that was told with them, and what of the proposals was declined. */
 function visitLines({ visit, recounts }: CasebookVisit): CourseLine[] {
   const { id: visitId, begunAt, history } = visit;
   const ofVisit = (side: Side): Partial<CourseLine> => ({ side, visitId });
@@ -70,7 +70,12 @@ function visitLines({ visit, recounts }: CasebookVisit): CourseLine[] {
         ofVisit(side),
       ),
     );
-  return [...tests, ...flares];
+  const declined = (visit.declined ?? []).map((one) =>
+    lineOf('planned', { id: `${visitId} ${one.proposedBy}`, at: begunAt }, begunAt.slice(0, 10), [declinedWords(one)], {
+      visitId,
+    }),
+  );
+  return [...tests, ...flares, ...declined];
 }
 
 /** Everything that was written down by hand and can be corrected here. */

@@ -1,5 +1,6 @@
-import { type DoneItem, type Episode, type PlanItem, stiffnessTold } from '@surae/casebook';
-import { BILATERAL_WORDS, COURSE_WORDS, TEST_CHOICE_WORDS } from '@surae/shared';
+import { type DoneItem, type Episode, type PlanItem, type ProposalDeclined, stiffnessTold } from '@surae/casebook';
+import { ADVICE_WORDS, BILATERAL_WORDS, COURSE_WORDS, DECLINE_CHOICES, TEST_CHOICE_WORDS } from '@surae/shared';
+import { proposedByOf } from '../advice/proposed-by.ts';
 import { capital } from '../result/value-words.ts';
 import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
@@ -77,14 +78,24 @@ export function logWords(entry: LogEntry): string {
 
 /** What was planned, and what became of the proposal. */
 export function planWords(item: PlanItem): string {
-  const { perWeek, from, until, decision } = item;
+  const { perWeek, from, until, decision, proposedBy } = item;
+  const by = proposedByOf(proposedBy);
   const parts = [
     doseWords(item),
     ...(perWeek === null ? [] : [fill(words['per-week'], { value: shown(perWeek) })]),
     ...(until === null ? [] : [fill(words['from-until'], { from: dayOf(from), until: dayOf(until) })]),
+    ...(by === null ? [] : [fill(ADVICE_WORDS['proposed-by'], { rule: by.rule, version: by.version })]),
     ...(decision === 'accepted' ? [] : [words[decision].text]),
   ];
   return `${capital(parts.join(', '))}.`;
+}
+
+/** A proposal that was declined in a visit, and why. */
+export function declinedWords({ proposedBy, reason }: ProposalDeclined): string {
+  const { rule = proposedBy, version = '', leg = null } = proposedByOf(proposedBy) ?? {};
+  const why = Object.hasOwn(DECLINE_CHOICES, reason) ? DECLINE_CHOICES[reason].text : reason;
+  const told = { rule, version, leg: leg === null ? '' : words[leg].text, reason: why };
+  return fill(ADVICE_WORDS['course-declined'], told);
 }
 
 /** A complaint as it was told. */

@@ -1,12 +1,14 @@
 import { consume } from '@lit/context';
 import { type PlanItem, type PlanOfDay, planFacts, type Visit } from '@surae/casebook';
 import { EXERCISE_WORDS, PLAN_ADVICE_CHOICES, PLAN_WORDS } from '@surae/shared';
-import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { type Advice, adviceFor } from '../advice/advice-cards.ts';
 import { bookContext, clockContext, type HostClock } from '../contexts/capabilities.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
-import { fieldBox } from '../parts/field-style.ts';
+import type { AdviceBack, AdviceTaken } from '../parts/advice-part.ts';
+import '../parts/advice-part.ts';
 import type { LineChanged } from '../parts/plan-line-form.ts';
 import '../parts/plan-line-form.ts';
 import {
@@ -25,52 +27,20 @@ import {
   taken,
   typedLines,
   undone,
+  without,
   wordsLine,
 } from '../plan/plan-draft.ts';
-import { planSoFar } from '../plan/plan-so-far.ts';
+import { personIn, planSoFar } from '../plan/plan-so-far.ts';
+import { planStepStyle } from '../plan/plan-step-style.ts';
 import { planLineText } from '../plan/plan-words.ts';
 import { base } from '../styles/base.ts';
 import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
 
-/** The plan as the clinician writes it: exercises with their numbers, a limit for runs, advice. Nothing is proposed. */
+/** The plan as the clinician writes it: exercises with their numbers, a limit for runs, advice. What rules propose stands beside, and none of it is chosen. */
 @customElement('plan-step')
 export class PlanStep extends LitElement {
-  static override styles = [
-    base,
-    css`
-      section {
-        margin-block: var(--gap-6);
-      }
-      ul {
-        margin: 0 0 var(--gap-4);
-        padding-inline-start: 1.2em;
-      }
-      h2 {
-        font-size: var(--size-2);
-      }
-      .choices button {
-        font-size: var(--size-1);
-        text-align: start;
-      }
-      label {
-        display: block;
-        font-size: var(--size-2);
-        font-weight: 600;
-        margin-block-end: var(--gap-3);
-      }
-      textarea {
-        ${fieldBox}
-        max-inline-size: 44rem;
-        padding-block: var(--gap-2);
-      }
-      .go {
-        display: grid;
-        gap: var(--gap-3);
-        max-inline-size: 44rem;
-      }
-    `,
-  ];
+  static override styles = [base, planStepStyle];
 
   @property({ attribute: false }) visit!: Visit;
   @consume({ context: bookContext }) private readonly book!: VisitBook;
@@ -78,6 +48,7 @@ export class PlanStep extends LitElement {
   @state() private draft: PlanDraft = emptyDraft;
   @state() private typed = '';
   @state() private soFar: PlanOfDay | null = null;
+  @state() private advice: Advice | null = null;
   /** the line that stands open */
   @state() private opened = -1;
   @state() private failed = false;
@@ -88,6 +59,7 @@ export class PlanStep extends LitElement {
     this.draft = emptyDraft;
     this.typed = '';
     this.soFar = null;
+    this.advice = null;
     this.opened = -1;
     void this.noted(this.visit);
   }
@@ -100,6 +72,8 @@ export class PlanStep extends LitElement {
     ]);
     if (visit.id !== this.visit.id) return;
     this.soFar = planSoFar(documents, visit, this.today());
+    const person = personIn(documents, personId);
+    this.advice = person === undefined ? null : adviceFor(person, visit, this.today());
     if (items.length === 0 || this.draft.items.length > 0) return;
     const lines = items.map(({ body }) => body);
     this.draft = { items: lines.filter(({ of }) => of !== 'words'), before: [] };
@@ -151,6 +125,7 @@ export class PlanStep extends LitElement {
               </button>`
         }
       </section>
+      ${this.proposed()}
       ${this.choices()}
       <div class="go">
         ${this.problemWords(problem)}
@@ -176,6 +151,17 @@ export class PlanStep extends LitElement {
   private problemWords(problem: ReturnType<typeof draftProblem>): TemplateResult | typeof nothing {
     if (problem === null || problem === 'nothing') return nothing;
     return html`<p class="voice" role="status">${fill(PLAN_WORDS[problem], { most: planLinesMost })}</p>`;
+  }
+
+  private proposed(): TemplateResult | typeof nothing {
+    if (this.advice === null) return nothing;
+    return html`<advice-part
+      .advice=${this.advice}
+      .items=${this.draft.items}
+      .visit=${this.visit}
+      @advice-taken=${({ detail }: AdviceTaken) => this.set(taken(this.draft, detail, this.today()), -1)}
+      @advice-back=${({ detail }: AdviceBack) => this.set(without(this.draft, detail), -1)}
+    ></advice-part>`;
   }
 
   private soFarLines(): TemplateResult | typeof nothing {

@@ -43,6 +43,7 @@ const besideKinds: readonly VisitEventKind[] = [
   'practice-stopped',
   'legs-swapped',
   'new-start',
+  'proposal-declined',
 ];
 
 /** A visit as it was read, and what is read once with it. */

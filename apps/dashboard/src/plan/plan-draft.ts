@@ -152,14 +152,20 @@ export function removed(draft: PlanDraft, place: number): PlanDraft {
   );
 }
 
-/** The draft with another line at a place. */
+/** The draft with another line at a place. What a rule proposed is from then on changed. */
 export function changed(draft: PlanDraft, place: number, item: PlanItem): PlanDraft {
-  return item === draft.items[place]
-    ? draft
-    : moved(
-        draft,
-        draft.items.map((one, at) => (at === place ? item : one)),
-      );
+  if (item === draft.items[place]) return draft;
+  const line: PlanItem = item.proposedBy === null ? item : { ...item, decision: 'changed' };
+  return moved(
+    draft,
+    draft.items.map((one, at) => (at === place ? line : one)),
+  );
+}
+
+/** The draft without some of its lines. */
+export function without(draft: PlanDraft, isOut: (item: PlanItem) => boolean): PlanDraft {
+  const items = draft.items.filter((one) => !isOut(one));
+  return items.length === draft.items.length ? draft : moved(draft, items);
 }
 
 /** The draft as it was before the last press. */

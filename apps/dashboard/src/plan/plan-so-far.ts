@@ -11,7 +11,8 @@ import {
 } from '@surae/casebook';
 import type { StoredDocument } from '@surae/storage';
 
-function personIn(documents: readonly StoredDocument[], personId: string): CasebookPerson | undefined {
+/** The person of an id with everything of theirs; undefined where there is none. */
+export function personIn(documents: readonly StoredDocument[], personId: string): CasebookPerson | undefined {
   return casebookOf(documents).people.find((one) => one.person.id === personId);
 }
 

@@ -23,6 +23,11 @@ async function results(visit: SeededVisit): Promise<SeededVisit> {
   return (await (await (await visit.asked()).done('left')).rested()).done('right', 'pain', 7);
 }
 
+/** Both legs counted by somebody who was there, and the plan is asked. */
+async function advised(visit: SeededVisit): Promise<SeededVisit> {
+  return (await (await (await visit.counted('left', 27)).rested()).counted('right', 14)).resultSeen();
+}
+
 /** Visits of today by the step at which each stands. A new one is a new line; who it is of does not matter. */
 const today = {
   soreness: async () => {},
@@ -52,6 +57,9 @@ const today = {
   'plan-insertion': async (visit) =>
     (await (await (await (await visit.asked(both)).done('left')).rested()).done('right', 'pain', 6)).resultSeen(),
   'plan-locked': async (visit) => (await (await results(visit)).safe(['safety.fluoroquinolone'])).resultSeen(),
+  'plan-proposed': async (visit) => advised(await visit.examined()),
+  'plan-waiting': async (visit) => advised(await visit.examined(undefined, false)),
+  'plan-level': async (visit) => advised(await visit.examined(both)),
   'hand-over': async (visit) => (await (await results(visit)).resultSeen()).planned(),
   recorded: async (visit) => (await (await (await visit.asked()).recorded('left')).rested()).recorded('right', 6),
   'push-ready': async (visit) => (await visit.asked({ left: 'no', right: 'insertion' })).pushes(),

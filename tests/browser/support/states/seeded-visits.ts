@@ -4,7 +4,7 @@ import { type EndReason, INCLINE_10, SAFETY_LIST_VERSION, SEATED_PULL } from '@s
 import { simulatePullTrial, simulateSet } from '@surae/simulation';
 import { recordedStream } from '../../../../apps/dashboard/src/demo/recorded-stream.ts';
 import type { VisitBook } from '../../../../apps/dashboard/src/journey/visit-book.ts';
-import { toldReport } from '../../../support/told-visit.ts';
+import { MODERATE, toldReport } from '../../../support/told-visit.ts';
 
 const protocol = INCLINE_10;
 const heel = {
@@ -209,6 +209,32 @@ export class SeededVisit {
 
   async pushesRested(): Promise<this> {
     await this.record({ kind: 'pull-rest-over', restS: 180 });
+    return this;
+  }
+
+  /** What is asked of two legs that were there: the history of the sore ones, and tries before the test. */
+  async examined(sore: SoreSides = { left: 'no', right: 'mid-portion' }, isGraded = true): Promise<this> {
+    await this.sore(sore);
+    const leg = (side: Side) => {
+      const untold = noHistory.legs[side];
+      return isGraded && sore[side] !== 'no' ? { ...untold, irritability: MODERATE } : untold;
+    };
+    const legs = { left: leg('left'), right: leg('right') };
+    await this.record({ kind: 'visit-history', history: { legs, about: null } });
+    const tried = { answers: [1, 1, 2, 3], sudden: null };
+    await this.record({ kind: 'visit-ladder', ladder: { left: tried, right: tried } });
+    return this.safe();
+  }
+
+  /** A set of somebody who was there, counted by a sensor on the heel. */
+  async counted(side: Side, count: number): Promise<this> {
+    const choice = { side, ...heel, origin: 'live' } as const;
+    const setId = await this.record({ kind: 'set-begun', choice, bytesId: `none-${side}` });
+    await this.record({ kind: 'set-stopped', setId, liveCount: count });
+    const end = { reason: 'fatigue', painPeak: 3, exertion: 9, painSharp: false } as const;
+    await this.record({ kind: 'set-end', setId, end });
+    const report = toldReport(side, { count, reason: 'fatigue', protocol });
+    await this.record({ kind: 'set-result', setId, report, settingsHash: 'made' });
     return this;
   }
 

@@ -1,5 +1,7 @@
 import {
+  ADVICE_WORDS,
   CHOICE_WORDS,
+  DECLINE_CHOICES,
   END_CHOICES,
   ENDING_WORDS,
   EXERCISE_WORDS,
@@ -108,6 +110,20 @@ export const visitStates: readonly State[] = [
   { name: 'plan-running', area: 'result', reach: planRuns },
   { name: 'plan-insertion', area: 'result', reach: planOverRule, anew: true },
   { name: 'plan-locked', area: 'result', reach: (at) => at.visit('plan-locked', 'plan-step'), anew: true },
+  {
+    name: 'plan-proposed',
+    area: 'result',
+    reach: (at) => at.visit('plan-proposed', 'advice-part .cards'),
+    anew: true,
+  },
+  { name: 'plan-proposed-answered', area: 'result', reach: answerProposals },
+  { name: 'plan-waiting', area: 'result', reach: askWhy, anew: true },
+  {
+    name: 'plan-level',
+    area: 'result',
+    reach: (at) => at.visit('plan-level', 'advice-part .cards:has(.range)'),
+    anew: true,
+  },
   { name: 'hand-over', area: 'result', reach: (at) => at.visit('hand-over', 'hand-over-step'), anew: true },
   { name: 'result-closed', area: 'result', reach: closeVisit },
   { name: 'result-untested', area: 'result', reach: (at) => at.visit('untested', 'result-step'), anew: true },
@@ -311,6 +327,19 @@ async function choosePlan(at: Stand): Promise<void> {
   await at.visit('plan', 'plan-step');
   await at.page.getByRole('button', { name: EXERCISE_WORDS['one-leg-raise'].text, exact: true }).click();
   await at.page.locator('number-stepper').first().waitFor();
+}
+
+/** One proposal is taken over, the other one declined. */
+async function answerProposals({ page }: Stand): Promise<void> {
+  await page.locator('advice-part .take').first().click();
+  await page.getByRole('button', { name: DECLINE_CHOICES['too-much'].text }).first().click();
+  await page.getByText(ADVICE_WORDS.declined.text.replace('{reason}', DECLINE_CHOICES['too-much'].text)).waitFor();
+}
+
+/** A proposal that waits for an answer, with its reasons open. */
+async function askWhy(at: Stand): Promise<void> {
+  await at.visit('plan-waiting', 'advice-part .cards');
+  for (const one of await at.page.locator('advice-part summary').all()) await one.click();
 }
 
 async function planRuns({ page }: Stand): Promise<void> {

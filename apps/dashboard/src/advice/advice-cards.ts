@@ -1,0 +1,167 @@
+import { type CasebookPerson, type PlanItem, planFacts, soreLegs, type Visit } from '@surae/casebook';
+import {
+  type GivenFacts,
+  type Guidance,
+  LEGS,
+  type Leg,
+  type LineHeldBack,
+  type Proposed,
+  propose,
+  type RuleTrace,
+} from '@surae/guidance';
+import { ADVICE_WORDS, EXERCISE_WORDS, GUIDANCE_FACTS, GUIDANCE_RULES, GUIDANCE_SETTLED_BY } from '@surae/shared';
+import { planPainLimit } from '../plan/plan-draft.ts';
+import { fill } from '../words/fill.ts';
+import { type AdviceLines, changeLines, type LinesGround, levelLines } from './advice-lines.ts';
+import { beforeVisit, factsGiven } from './facts-given.ts';
+import { levelNow } from './programme-given.ts';
+import { proposedByText } from './proposed-by.ts';
+import { ruleWords, type WhyPart, whyParts } from './why-words.ts';
+
+/** What is proposed for a leg, or why nothing is. */
+export interface AdviceCard {
+  readonly leg: Leg;
+  /** as it is kept with a line, and with an answer that declines it; null where nothing is proposed */
+  readonly proposedBy: string | null;
+  readonly title: string;
+  readonly standing: Proposed['standing'] | null;
+  /** how sure, in words */
+  readonly sure: string;
+  /** what else is said of it, such as how its load is found */
+  readonly also: readonly string[];
+  readonly lines: readonly PlanItem[];
+  /** why it has no lines; null where it has */
+  readonly none: string | null;
+  readonly why: readonly WhyPart[];
+}
+
+/** Everything that is proposed in a visit. */
+export interface Advice {
+  /** what comes next where nothing that loads is proposed; empty where nothing keeps from it */
+  readonly nextSteps: readonly string[];
+  readonly cards: readonly AdviceCard[];
+}
+
+function heldWords({ held, ofOtherLeg }: AdviceLines): readonly string[] {
+  const name = (exercise: string): string => EXERCISE_WORDS[exercise as keyof typeof EXERCISE_WORDS].text;
+  return [
+    ...held.map(({ line, by }: LineHeldBack) =>
+      fill(ADVICE_WORDS['held-line'], {
+        what: name(line.exercise),
+        by: [...new Set(by.map(({ rule }) => ruleWords(rule)))].join(' '),
+      }),
+    ),
+    ...ofOtherLeg.map(({ exercise }) => fill(ADVICE_WORDS['two-leg'], { what: name(exercise) })),
+  ];
+}
+
+function of(guidance: Guidance, about: Proposed['about'], leg: Leg): Proposed | undefined {
+  return guidance.proposals.find((one) => one.about === about && one.leg === leg);
+}
+
+function missingOf(given: GivenFacts, leg: Leg): (fact: string) => string {
+  return (fact) => {
+    const one = given.legs[leg][fact] ?? given.person[fact];
+    return one !== undefined && 'missing' in one ? one.missing : 'not-given';
+  };
+}
+
+/** A card for a leg with nothing proposed: what is lacking, or that nothing holds. */
+function openCard(leg: Leg, isBegun: boolean, { guidance, visit, given }: LinesGround): AdviceCard {
+  const about = isBegun ? 'step' : 'start-level';
+  const lacking = guidance.lacking.filter((one) => one.leg === leg && one.rule.about === about);
+  const missing = missingOf(given, leg);
+  const isSimulated = !isBegun && missing('valid-raises') === 'simulated';
+  const code = isSimulated ? 'nothing-simulated' : lacking.length > 0 ? 'nothing' : 'nothing-holds';
+  const sure = ADVICE_WORDS[code].text;
+  const why = whyParts({ leg, visitId: visit.id, guidance, fired: [], lacking, held: [], sure, missing });
+  return { leg, proposedBy: null, title: sure, standing: null, sure, also: [], lines: [], none: null, why };
+}
+
+function cardOf(proposed: Proposed, leg: Leg, ground: LinesGround): AdviceCard {
+  const { guidance, visit, past, today, given } = ground;
+  const { rule, trace, notRuledOut } = proposed;
+  const isStart = proposed.about === 'start-level';
+  const lines = isStart ? levelLines(rule.proposes.code, rule, leg, ground) : changeLines(rule, leg, ground);
+  const beside = (['load', 'pain-limit', 'range'] as const).flatMap((about) => of(guidance, about, leg) ?? []);
+  const basis = proposed.about === 'change' ? [of(guidance, 'step', leg)].flatMap((one) => one ?? []) : beside;
+  const fired = [trace, ...basis.map((one) => one.trace)];
+  const load = isStart ? of(guidance, 'load', leg) : undefined;
+  // what lies between two levels waits too, though no rule of a lower rank is open
+  const open: readonly RuleTrace[] = [trace, ...notRuledOut].filter(({ held }) => held === 'cannot-tell');
+  const sure = ADVICE_WORDS[proposed.standing].text;
+  return {
+    leg,
+    proposedBy: proposedByText(rule, leg, isStart ? rule.proposes.code : levelNow(past, leg, today)),
+    title: ruleWords(rule),
+    standing: proposed.standing,
+    sure,
+    also: load === undefined ? [] : [ruleWords(load.rule)],
+    lines: lines.lines,
+    none: rule.code === 'step-ask' || lines.none === null ? null : ADVICE_WORDS[lines.none].text,
+    why: whyParts({
+      leg,
+      visitId: visit.id,
+      guidance,
+      fired,
+      lacking: open,
+      held: heldWords(lines),
+      sure,
+      missing: missingOf(given, leg),
+    }),
+  };
+}
+
+/** The next step of each lock that holds; where the list was not gone through, that it is to be. */
+function nextSteps(guidance: Guidance, isLocked: boolean): readonly string[] {
+  if (!guidance.locked && !isLocked) return [];
+  const locks = guidance.blocks.filter(({ rule }) => rule.proposes.blocks?.includes('loading') === true);
+  const holding = locks.filter(({ held }) => held === 'yes').map(({ rule }) => ruleWords(rule));
+  const isOpen = locks.some(({ held }) => held !== 'yes') || holding.length === 0;
+  return [...new Set([...holding, ...(isOpen ? [GUIDANCE_SETTLED_BY.line.text] : [])])];
+}
+
+/** Legs in the order in which they are shown: what is sore first, and of a visit of one leg that one alone. */
+function legsShown({ sore, only }: Visit): readonly Leg[] {
+  if (only !== undefined) return [only];
+  const first = soreLegs(sore);
+  return [...first, ...LEGS.filter((leg) => !first.includes(leg))];
+}
+
+/**
+ * What is proposed in a visit. Under a lock nothing that loads is, and the next step stands in its place.
+ *
+ * @param person - from the casebook [-]
+ * @param visit - as it is now [-]
+ * @param today - by the calendar of the place [-]
+ * @returns cards, none under a lock, and the next steps there [-]
+ *
+ * Source: ours; each rule has its own source
+ */
+export function adviceFor(person: CasebookPerson, visit: Visit, today: string): Advice {
+  const given = factsGiven(person, visit, today);
+  const guidance = propose(given, GUIDANCE_RULES, GUIDANCE_FACTS);
+  const facts = planFacts(visit);
+  const next = nextSteps(guidance, facts.safetyLocked || facts.suddenLoss);
+  if (next.length > 0) return { nextSteps: next, cards: [] };
+  const past = beforeVisit(person, visit);
+  const cards = legsShown(visit).map((leg): AdviceCard => {
+    const raises = given.legs[leg]['valid-raises'];
+    const begun = given.legs[leg]['programme-begun'];
+    const isBegun = begun !== undefined && 'value' in begun && begun.value === 'yes';
+    const ground: LinesGround = {
+      visit,
+      past,
+      given,
+      guidance,
+      today,
+      painLimit: planPainLimit(visit),
+      raises: raises !== undefined && 'value' in raises ? Number(raises.value) : null,
+    };
+    const proposed = isBegun
+      ? (of(guidance, 'change', leg) ?? of(guidance, 'step', leg))
+      : of(guidance, 'start-level', leg);
+    return proposed === undefined ? openCard(leg, isBegun, ground) : cardOf(proposed, leg, ground);
+  });
+  return { nextSteps: [], cards };
+}

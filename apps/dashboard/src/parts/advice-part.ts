@@ -1,0 +1,141 @@
+import type { PlanItem, Visit } from '@surae/casebook';
+import { ADVICE_WORDS, DECLINE_CHOICES, type DeclineReason } from '@surae/shared';
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { Advice, AdviceCard } from '../advice/advice-cards.ts';
+import { adviceStyle } from '../advice/advice-style.ts';
+import { answerTo, declineOf, isFrom } from '../advice/advice-taken.ts';
+import { visitEvent } from '../journey/visit-event-request.ts';
+import { footPicture } from '../plan/foot-picture.ts';
+import { footStyle } from '../plan/foot-style.ts';
+import { planLineText } from '../plan/plan-words.ts';
+import { base } from '../styles/base.ts';
+import { fill } from '../words/fill.ts';
+import { drawnPicture } from './drawn-picture.ts';
+
+/** Lines that are taken over. */
+export type AdviceTaken = CustomEvent<readonly PlanItem[]>;
+
+/** Lines that are taken out again. */
+export type AdviceBack = CustomEvent<(item: PlanItem) => boolean>;
+
+const reasons = Object.entries(DECLINE_CHOICES) as [DeclineReason, { readonly text: string }][];
+
+/**
+ * What rules propose for each leg, beside the plan: to take over, to decline with a reason, and why. Nothing is chosen beforehand. Tells
+ * `advice-taken` and `advice-back`, and asks the visit to keep what is declined.
+ */
+@customElement('advice-part')
+export class AdvicePart extends LitElement {
+  static override styles = [base, footStyle, adviceStyle];
+
+  @property({ attribute: false }) advice!: Advice;
+  /** lines of the plan as it is being written */
+  @property({ attribute: false }) items: readonly PlanItem[] = [];
+  @property({ attribute: false }) visit!: Visit;
+
+  override render(): TemplateResult {
+    const { nextSteps, cards } = this.advice;
+    if (nextSteps.length > 0)
+      return html`<section aria-labelledby="locked">
+        <h2 id="locked">${ADVICE_WORDS['locked-title'].text}</h2>
+        <ul>
+          ${nextSteps.map((one) => html`<li>${one}</li>`)}
+        </ul>
+      </section>`;
+    return html`<section aria-labelledby="proposed">
+      <h2 id="proposed">${ADVICE_WORDS.title.text}</h2>
+      <p class="quiet">${ADVICE_WORDS.explain.text}</p>
+      <div class="cards">${cards.map((card) => this.card(card))}</div>
+    </section>`;
+  }
+
+  private card(card: AdviceCard): TemplateResult {
+    const { leg, title, standing, sure, also } = card;
+    const id = `leg-${leg}`;
+    return html`<article aria-labelledby=${id}>
+      <h3 id=${id}><span class="side" data-side=${leg}>${ADVICE_WORDS[`title-${leg}`].text}</span></h3>
+      <p class="what">${title}</p>
+      ${also.map((one) => html`<p>${one}</p>`)}
+      ${standing === null ? nothing : html`<p class="sure" data-standing=${standing}>${sure}</p>`}
+      ${this.lines(card)} ${card.proposedBy === null ? nothing : this.answers(card, card.proposedBy)} ${this.why(card)}
+    </article>`;
+  }
+
+  private lines({ lines, none, leg }: AdviceCard): TemplateResult | typeof nothing {
+    if (none !== null) return html`<p class="quiet">${none}</p>`;
+    if (lines.length === 0) return nothing;
+    const sore = this.visit.sore[leg];
+    const lowest = lines.flatMap(({ lowestFootDeg }) => lowestFootDeg ?? []);
+    const isDrawn = (sore === 'insertion' || sore === 'both-places') && lowest.length > 0;
+    return html`<p class="means">${ADVICE_WORDS.means.text}</p>
+      <ul>
+        ${lines.map((one) => html`<li>${planLineText(one)}</li>`)}
+      </ul>
+      ${isDrawn ? html`<figure class="range">${drawnPicture(footPicture(Math.min(...lowest)))}</figure>` : nothing}`;
+  }
+
+  private answers(card: AdviceCard, proposedBy: string): TemplateResult {
+    const words = ADVICE_WORDS;
+    const { leg, title, lines } = card;
+    const told = { leg: words[`title-${leg}`].text, what: title };
+    const declined = declineOf(card, this.visit);
+    if (declined !== undefined)
+      return html`<p class="answer" role="status">
+          ${fill(words.declined, { reason: DECLINE_CHOICES[declined.reason]?.text ?? declined.reason })}
+        </p>
+        <button class="plain" type="button" @click=${() => this.decline(proposedBy, null)}>
+          ${words['decline-back'].text}
+        </button>`;
+    const answer = answerTo(card, this.items);
+    if (answer !== 'open')
+      return html`<p class="answer" role="status">${words[answer === 'taken' ? 'taken' : 'taken-changed'].text}</p>
+        <button class="plain" type="button" @click=${() => this.tell('advice-back', this.ownLines(card))}>
+          ${words['take-back'].text}
+        </button>`;
+    return html`${
+      lines.length === 0
+        ? nothing
+        : html`<button
+              class="take"
+              type="button"
+              aria-label=${fill(words['take-label'], told)}
+              @click=${() => this.tell('advice-taken', lines)}
+            >
+              ${words.take.text}
+            </button>`
+    }
+      <p class="means" id="decline-${leg}" aria-label=${fill(words['decline-label'], told)}>${words.decline.text}</p>
+      <div class="choices" role="group" aria-labelledby="decline-${leg}">
+        ${reasons.map(
+          ([code, { text }]) =>
+            html`<button class="reason" type="button" @click=${() => this.decline(proposedBy, code)}>${text}</button>`,
+        )}
+      </div>`;
+  }
+
+  private why({ leg, title, why }: AdviceCard): TemplateResult {
+    const label = fill(ADVICE_WORDS['why-label'], { leg: ADVICE_WORDS[`title-${leg}`].text, what: title });
+    return html`<details class="why">
+      <summary aria-label=${label}>${ADVICE_WORDS.why.text}</summary>
+      <dl>
+        ${why.map(
+          (part) => html`<dt>${part.title}</dt>
+            ${part.lines.map((one) => html`<dd>${one}</dd>`)}`,
+        )}
+      </dl>
+    </details>`;
+  }
+
+  private ownLines(card: AdviceCard): (item: PlanItem) => boolean {
+    return (item) => item.proposedBy !== null && isFrom(card, item);
+  }
+
+  private decline(proposedBy: string, reason: DeclineReason | null): void {
+    this.dispatchEvent(visitEvent({ kind: 'proposal-declined', proposedBy, reason }));
+  }
+
+  private tell(name: 'advice-taken' | 'advice-back', detail: unknown): void {
+    this.dispatchEvent(new CustomEvent(name, { detail }));
+  }
+}

@@ -1,0 +1,197 @@
+import type { Visit } from '@surae/casebook';
+import { ADVICE_WORDS, GUIDANCE_SENTENCES, GUIDANCE_SETTLED_BY } from '@surae/shared';
+import { expect, test } from 'vitest';
+import { type Advice, type AdviceCard, adviceFor } from '../../../apps/dashboard/src/advice/advice-cards.ts';
+import {
+  advisedPerson,
+  advisedVisit,
+  inMarch,
+  liveSet,
+  madeDone,
+  madeMorningChecks,
+  type Past,
+} from '../../support/advised-person.ts';
+import { madeExercise } from '../../support/plan-items.ts';
+
+const today = inMarch(31);
+
+function advised(changes: Partial<Visit> = {}, past: Past = {}): Advice {
+  return adviceFor(advisedPerson(past), advisedVisit(changes), today);
+}
+
+function right(changes: Partial<Visit> = {}, past: Past = {}): AdviceCard {
+  return advised(changes, past).cards.find(({ leg }) => leg === 'right')!;
+}
+
+function part({ why }: AdviceCard, title: { readonly text: string }): readonly string[] {
+  return why.find((one) => one.title === title.text)?.lines ?? [];
+}
+
+const safety = advisedVisit().safety!;
+const proposedBy = 'guidance.start-single/1/common-practice/right/single';
+const line = madeExercise('one-leg-raise', {
+  side: 'right',
+  repetitions: 10,
+  perWeek: 7,
+  from: inMarch(20),
+  proposedBy,
+});
+const plans = [{ day: 20, items: [line] }];
+const done = Array.from({ length: 11 }, (_, i) => madeDone('item-20-0', 20 + i));
+const mornings = madeMorningChecks(1, 31);
+
+test('of each leg a start is proposed, the sore one first, with its lines and how its load is found', () => {
+  const { cards, nextSteps } = advised();
+  expect(nextSteps).toEqual([]);
+  expect(cards.map(({ leg, standing }) => [leg, standing])).toEqual([
+    ['right', 'stands'],
+    ['left', 'stands'],
+  ]);
+  const [own] = cards;
+  expect(own?.title).toBe(GUIDANCE_SENTENCES['start-single'].text);
+  expect(own?.proposedBy).toBe(proposedBy);
+  expect(own?.lines.map(({ code, side, sets, repetitions, load }) => [code, side, sets, repetitions, load])).toEqual([
+    // two fewer than the 14 that counted
+    ['one-leg-raise', 'right', 3, 12, null],
+    ['seated-raise', 'both', 3, 15, null],
+  ]);
+  for (const item of own?.lines ?? []) {
+    expect([item.proposedBy, item.decision, item.from]).toEqual([proposedBy, 'accepted', today]);
+  }
+  expect(own?.also).toHaveLength(1);
+});
+
+test('what is done with both legs goes by the sore one', () => {
+  const [, left] = advised().cards;
+  expect(left?.lines.map(({ code, side }) => [code, side])).toEqual([['loaded-one-leg-raise', 'left']]);
+  expect(left?.lines[0]?.load).toEqual({ value: 5, unit: 'kg' });
+  expect(part(left!, ADVICE_WORDS['why-blocked'])).toEqual([
+    'Seated heel raises: done with both legs, so it goes by the more careful leg',
+  ]);
+});
+
+test('a visit of one leg has a proposal for that leg alone', () => {
+  expect(advised({ only: 'left' }).cards.map(({ leg }) => leg)).toEqual(['left']);
+});
+
+test.each([
+  ['a ticked line', { safety: { ...safety, ticked: ['safety.fluoroquinolone'] } }],
+  ['a list that was not gone through', { safety: null }],
+  ['a list of which the end was not in view', { safety: { ...safety, seenWhole: false } }],
+  [
+    'a raise that is lost suddenly',
+    { ladder: { left: { answers: [], sudden: null }, right: { answers: [1, 1, 'could-not' as const], sudden: true } } },
+  ],
+  ['no raise at all on one leg', { sets: [liveSet('left', 27), liveSet('right', 0)] }],
+] as const)('under a lock nothing that loads is proposed, only the next step: %s', (_, changes) => {
+  const { cards, nextSteps } = advised(changes as Partial<Visit>);
+  expect(cards).toEqual([]);
+  expect(nextSteps.length).toBeGreaterThan(0);
+});
+
+test('a ticked line says its own next step, and a list that was not asked that it is to be', () => {
+  const ticked = advised({ safety: { ...safety, ticked: ['safety.fluoroquinolone'] } });
+  expect(ticked.nextSteps.join(' ')).toMatch(/No loading test and no loading plan until the prescriber was asked/);
+  expect(advised({ safety: null }).nextSteps).toEqual([GUIDANCE_SETTLED_BY.line.text]);
+});
+
+const { right: told } = advisedVisit().history!.legs;
+const bothTold = { legs: { left: told, right: told }, about: [] };
+const bothFourteen = [liveSet('left', 14), liveSet('right', 14)];
+
+test('what is done with both legs waits for a sore leg of which it is not known where it begins', () => {
+  const sore = { left: 'mid-portion', right: 'mid-portion' } as const;
+  const codes = (changes: Partial<Visit>) =>
+    right({ sore, sets: bothFourteen, ...changes }).lines.map(({ code }) => code);
+  expect(codes({ history: bothTold })).toEqual(['one-leg-raise', 'seated-raise']);
+  expect(codes({})).toEqual(['one-leg-raise']);
+});
+
+test.each(['insertion', 'both-places'] as const)(
+  'a tendon that is sore at the %s is proposed no heel below level',
+  (sore) => {
+    const { cards } = advised({ sore: { left: sore, right: sore }, history: bothTold, sets: bothFourteen });
+    const lines = cards.flatMap((one) => one.lines);
+    expect(lines.length).toBeGreaterThan(2);
+    for (const { code, lowestFootDeg } of lines) {
+      expect(lowestFootDeg, String(code)).toBeGreaterThanOrEqual(0);
+      expect(code).not.toBe('step-raise');
+    }
+  },
+);
+
+test('a simulated set gives no proposal, and the card says that it tests nobody', () => {
+  const set = liveSet('right', 14);
+  const own = right({
+    sets: [{ ...set, choice: { ...set.choice, origin: 'simulated' } }],
+    ladder: { left: { answers: [], sudden: null }, right: { answers: [], sudden: null } },
+  });
+  expect([own.proposedBy, own.standing, own.lines]).toEqual([null, null, []]);
+  expect(own.title).toBe(ADVICE_WORDS['nothing-simulated'].text);
+});
+
+test('an answer that is missing keeps a level from being proposed, and is told with what would settle it', () => {
+  const { history } = advisedVisit();
+  const irritability = { ...history!.legs.right.irritability, settles: null };
+  const own = right({
+    history: { ...history!, legs: { ...history!.legs, right: { ...history!.legs.right, irritability } } },
+  });
+  expect(own.standing).toBeNull();
+  expect(part(own, ADVICE_WORDS['why-lacking'])).toContain(
+    `Pain and stiffness back to usual by the next morning: not known (not asked in this visit). ${GUIDANCE_SETTLED_BY['settles-overnight'].text}`,
+  );
+});
+
+test('a count that ended for pain waits, since the leg may be able to do more', () => {
+  const end = { reason: 'pain', painPeak: 3, exertion: 5 } as const;
+  const own = right({ sets: [liveSet('right', 8, { end })] });
+  expect([own.standing, own.title]).toEqual(['waits', GUIDANCE_SENTENCES['start-learn'].text]);
+  expect(own.sure).toBe(ADVICE_WORDS.waits.text);
+  expect(part(own, ADVICE_WORDS['why-lacking']).join(' ')).toMatch(/its bounds lie on both sides/);
+});
+
+test('why tells what was read with its place, the source in plain words, whose rule it is, and what would change it', () => {
+  const own = right();
+  expect(part(own, ADVICE_WORDS['why-from'])).toContain(
+    'Single-leg raises that counted, at body weight: 14 (the heel raise test, in this visit)',
+  );
+  const rules = part(own, ADVICE_WORDS['why-rule']).join(' ');
+  expect(rules).toMatch(/Silbernagel 2020 J Athl Train 55:438, table 2; adapted\. Read in the paper\./);
+  expect(rules).toMatch(/Numbers in it: 10, 20\. Common practice, no source\./);
+  expect(part(own, ADVICE_WORDS['why-whose'])).toEqual([ADVICE_WORDS.ours.text.replace('{version}', '1')]);
+  expect(part(own, ADVICE_WORDS['why-change'])[0]).toMatch(/^At least 20 raises that count/);
+  expect(part(own, ADVICE_WORDS['why-sure'])).toEqual([ADVICE_WORDS.stands.text]);
+});
+
+test('with a programme under way no start is proposed: one variable goes up where all went as planned', () => {
+  const own = right({}, { plans, done, mornings });
+  expect(own.title).toBe(GUIDANCE_SENTENCES['change-repetitions'].text);
+  expect(own.lines.map(({ code, repetitions, sets, load }) => [code, repetitions, sets, load])).toEqual([
+    ['one-leg-raise', 11, 3, null],
+  ]);
+  expect(own.proposedBy).toMatch(/^guidance\.change-repetitions\/1\/.*\/right\/single$/);
+});
+
+test('a morning that was too much is answered by less, on the same lines', () => {
+  const worse = mornings.map((one) => (one.on === inMarch(31) ? { ...one, pain: { left: 1, right: 5 } } : one));
+  const own = right({}, { plans, done, mornings: worse });
+  expect(own.title).toMatch(/^Suggestion: 20 to 30 % less/);
+  expect(own.lines.map(({ repetitions }) => repetitions)).toEqual([8]);
+});
+
+test('sessions without a log are asked about, and nothing else is proposed', () => {
+  const own = right({}, { plans, done: done.slice(0, 6), mornings });
+  expect(own.title).toMatch(/^Ask why first/);
+  expect([own.lines, own.none]).toEqual([[], null]);
+});
+
+test('days that were too much lead one level down, where the level is known', () => {
+  const hard = done.map((one) => (Number(one.on.slice(8)) > 28 ? { ...one, painDuring: 7 } : one));
+  const own = right({}, { plans, done: hard, mornings });
+  expect(own.title).toMatch(/^Suggestion: go one level down/);
+  expect(own.lines.map(({ code }) => code)).toEqual(['two-leg-raise', 'seated-raise', 'one-leg-lowering']);
+  expect(own.proposedBy).toMatch(/^guidance\.step-drop\//);
+  const byHand = [{ day: 20, items: [{ ...line, proposedBy: null }] }];
+  const unknown = right({}, { plans: byHand, done: hard, mornings });
+  expect([unknown.lines, unknown.none]).toEqual([[], ADVICE_WORDS['no-base'].text]);
+});

@@ -1,0 +1,93 @@
+import { propose } from '@surae/guidance';
+import { EXERCISES, GUIDANCE_FACTS, GUIDANCE_RULES, type GuidanceRule, LEVELS } from '@surae/shared';
+import { expect, test } from 'vitest';
+import { changeLines, type LinesGround, levelLines } from '../../../apps/dashboard/src/advice/advice-lines.ts';
+import { beforeVisit, factsGiven } from '../../../apps/dashboard/src/advice/facts-given.ts';
+import { advisedPerson, advisedVisit, inMarch, type Past } from '../../support/advised-person.ts';
+import { madeExercise } from '../../support/plan-items.ts';
+
+const today = inMarch(31);
+
+function ruleOf(code: string): GuidanceRule {
+  return GUIDANCE_RULES.find((one) => one.code === code)!;
+}
+
+function ground(past: Past = {}, changes: Partial<LinesGround> = {}): LinesGround {
+  const [person, visit] = [advisedPerson(past), advisedVisit()];
+  const given = factsGiven(person, visit, today);
+  const guidance = propose(given, GUIDANCE_RULES, GUIDANCE_FACTS);
+  return { visit, past: beforeVisit(person, visit), given, guidance, today, painLimit: 5, raises: 14, ...changes };
+}
+
+const proposedBy = 'guidance.start-single/1/common-practice/right/single';
+
+function plan(...changes: Parameters<typeof madeExercise>[1][]): Past {
+  const items = changes.map((one) => madeExercise('one-leg-raise', { side: 'right', proposedBy, ...one }));
+  return { plans: [{ day: 20, items }] };
+}
+
+const impact = 'springs';
+
+test('bounces are held back where it is not known when heavy raises were last done', () => {
+  const { lines, held, none } = levelLines(impact, ruleOf('start-single'), 'right', ground());
+  expect([lines, none]).toEqual([[], 'no-lines']);
+  expect(held.map(({ line, by }) => [line.exercise, by[0]?.rule.code])).toEqual([
+    ['one-leg-hops', 'impact-after-heavy'],
+    ['quick-rebounds', 'impact-after-heavy'],
+  ]);
+});
+
+test.each(LEVELS.map(({ code }) => code).filter((code) => code !== impact))(
+  'a line of level %s is one that a plan can hold, and no more than its dose',
+  (code) => {
+    const level = LEVELS.find((one) => one.code === code)!;
+    const { lines } = levelLines(code, ruleOf('start-single'), 'right', ground());
+    expect(lines.length).toBeGreaterThan(0);
+    for (const line of lines) {
+      const dose = level.lines.find(({ exercise }) => exercise === line.code)!;
+      expect(line.sets).toBe(dose.sets[0]);
+      expect(line.repetitions ?? 0).toBeLessThanOrEqual(dose.repetitions?.[1] ?? 0);
+      expect(line.holdS).toBe(dose.holdS?.[0] ?? null);
+      expect(line.painLimit).toBeLessThanOrEqual(dose.painMost ?? 5);
+      expect(line.side).toBe(EXERCISES.find((one) => one.code === line.code)?.legs === 'two' ? 'both' : 'right');
+    }
+  },
+);
+
+test('repetitions are two fewer than what counted, and never more than the most of the level', () => {
+  const repetitions = (raises: number | null) =>
+    levelLines('single', ruleOf('start-single'), 'right', ground({}, { raises })).lines[0]?.repetitions;
+  expect([repetitions(11), repetitions(14), repetitions(19), repetitions(null)]).toEqual([9, 12, 15, 10]);
+});
+
+test('less is 20 to 30 percent where a whole number lies there, and never none', () => {
+  const less = (repetitions: number) =>
+    changeLines(ruleOf('step-reduce'), 'right', ground(plan({ repetitions }))).lines[0]?.repetitions;
+  expect([less(15), less(10), less(8), less(3), less(1)]).toEqual([12, 8, 6, 2, 1]);
+});
+
+test('the same again is the same lines from today, without their old end', () => {
+  const { lines } = changeLines(ruleOf('step-hold'), 'right', ground(plan({ repetitions: 12, from: inMarch(20) })));
+  expect(lines.map(({ repetitions, from, until, decision }) => [repetitions, from, until, decision])).toEqual([
+    [12, today, null, 'accepted'],
+  ]);
+});
+
+test('one variable goes up alone, and none beyond the level', () => {
+  const up = (code: string, changes: Parameters<typeof madeExercise>[1]) =>
+    changeLines(ruleOf(code), 'right', ground(plan(changes)));
+  expect(up('change-repetitions', { repetitions: 12 }).lines[0]).toMatchObject({
+    repetitions: 13,
+    sets: 3,
+    load: null,
+  });
+  expect(up('change-repetitions', { repetitions: 15 })).toMatchObject({ lines: [], none: 'no-lines' });
+  const load = { value: 10, unit: 'kg' };
+  expect(up('change-load', { load }).lines[0]).toMatchObject({ load: { value: 12.5, unit: 'kg' }, repetitions: 15 });
+  expect(up('change-load', {}).none).toBe('no-lines');
+  expect(up('change-speed', {}).none).toBe('no-lines');
+});
+
+test('without a plan there is nothing to change', () => {
+  expect(changeLines(ruleOf('step-hold'), 'right', ground()).none).toBe('no-base');
+});
