@@ -49,6 +49,8 @@ browserTest(
     await card(page, 'right').getByRole('button', { name: ADVICE_WORDS['take-back'].text }).click();
     expect(await page.locator('plan-line-form').count()).toBe(0);
     await take.click();
+    // what was pressed is gone: the keyboard goes on at its undo
+    expect(await card(page, 'right').locator('.back:focus').count()).toBe(1);
 
     // a number that is changed is the clinician's
     await page.locator('plan-line-form').first().locator('summary').click();

@@ -40,14 +40,14 @@ const plans = [{ day: 20, items: [line] }];
 const done = Array.from({ length: 11 }, (_, i) => madeDone('item-20-0', 20 + i));
 const mornings = madeMorningChecks(1, 31);
 
-test('of each leg a start is proposed, the sore one first, with its lines and how its load is found', () => {
+test('of each leg a start is proposed, the left one first, with its lines and how its load is found', () => {
   const { cards, nextSteps } = advised();
   expect(nextSteps).toEqual([]);
   expect(cards.map(({ leg, standing }) => [leg, standing])).toEqual([
-    ['right', 'stands'],
     ['left', 'stands'],
+    ['right', 'stands'],
   ]);
-  const [own] = cards;
+  const [, own] = cards;
   expect(own?.title).toBe(GUIDANCE_SENTENCES['start-single'].text);
   expect(own?.proposedBy).toBe(proposedBy);
   expect(own?.lines.map(({ code, side, sets, repetitions, load }) => [code, side, sets, repetitions, load])).toEqual([
@@ -62,7 +62,7 @@ test('of each leg a start is proposed, the sore one first, with its lines and ho
 });
 
 test('what is done with both legs goes by the sore one', () => {
-  const [, left] = advised().cards;
+  const [left] = advised().cards;
   expect(left?.lines.map(({ code, side }) => [code, side])).toEqual([['loaded-one-leg-raise', 'left']]);
   expect(left?.lines[0]?.load).toEqual({ value: 5, unit: 'kg' });
   expect(part(left!, ADVICE_WORDS['why-blocked'])).toEqual([
@@ -194,4 +194,17 @@ test('days that were too much lead one level down, where the level is known', ()
   const byHand = [{ day: 20, items: [{ ...line, proposedBy: null }] }];
   const unknown = right({}, { plans: byHand, done: hard, mornings });
   expect([unknown.lines, unknown.none]).toEqual([[], ADVICE_WORDS['no-base'].text]);
+});
+
+test('what is asked or tried beside it says how well it is supported, and is no line', () => {
+  const own = right();
+  expect(own.beside).toEqual(['Suggestion: heel lifts of 12 mm can be tried. Read in the paper.']);
+  const tried = advisedVisit({ id: 'before', begunAt: `${inMarch(19)}T09:00:00.000+01:00` });
+  const { beside } = right({}, { visits: [tried], mornings: madeMorningChecks(10, 20) });
+  expect(beside.join(' ')).toMatch(/Next rung to try: raises on one leg at the edge of a step/);
+  const heel = right(
+    { sore: { left: 'no', right: 'insertion' } },
+    { visits: [tried], mornings: madeMorningChecks(10, 20) },
+  );
+  expect(heel.beside.join(' ')).not.toMatch(/step/);
 });

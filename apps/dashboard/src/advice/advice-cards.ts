@@ -1,4 +1,4 @@
-import { type CasebookPerson, type PlanItem, planFacts, soreLegs, type Visit } from '@surae/casebook';
+import { type CasebookPerson, type PlanItem, planFacts, type Visit } from '@surae/casebook';
 import {
   type GivenFacts,
   type Guidance,
@@ -16,7 +16,7 @@ import { type AdviceLines, changeLines, type LinesGround, levelLines } from './a
 import { beforeVisit, factsGiven } from './facts-given.ts';
 import { levelNow } from './programme-given.ts';
 import { proposedByText } from './proposed-by.ts';
-import { ruleWords, type WhyPart, whyParts } from './why-words.ts';
+import { markWords, ruleWords, type WhyPart, whyParts } from './why-words.ts';
 
 /** What is proposed for a leg, or why nothing is. */
 export interface AdviceCard {
@@ -32,6 +32,8 @@ export interface AdviceCard {
   readonly lines: readonly PlanItem[];
   /** why it has no lines; null where it has */
   readonly none: string | null;
+  /** what is asked, looked at or tried beside it, with how well each is supported */
+  readonly beside: readonly string[];
   readonly why: readonly WhyPart[];
 }
 
@@ -59,6 +61,15 @@ function of(guidance: Guidance, about: Proposed['about'], leg: Leg): Proposed | 
   return guidance.proposals.find((one) => one.about === about && one.leg === leg);
 }
 
+function besideOf({ proposals }: Guidance, leg: Leg): readonly string[] {
+  const told = proposals.filter(
+    ({ about, leg: one }) => (about === 'prompt' && (one === leg || one === null)) || (about === 'rung' && one === leg),
+  );
+  return told.map(({ rule, mark }) =>
+    fill(ADVICE_WORDS['beside-line'], { what: ruleWords(rule), mark: markWords(mark) }),
+  );
+}
+
 function missingOf(given: GivenFacts, leg: Leg): (fact: string) => string {
   return (fact) => {
     const one = given.legs[leg][fact] ?? given.person[fact];
@@ -75,7 +86,18 @@ function openCard(leg: Leg, isBegun: boolean, { guidance, visit, given }: LinesG
   const code = isSimulated ? 'nothing-simulated' : lacking.length > 0 ? 'nothing' : 'nothing-holds';
   const sure = ADVICE_WORDS[code].text;
   const why = whyParts({ leg, visitId: visit.id, guidance, fired: [], lacking, held: [], sure, missing });
-  return { leg, proposedBy: null, title: sure, standing: null, sure, also: [], lines: [], none: null, why };
+  return {
+    leg,
+    proposedBy: null,
+    title: sure,
+    standing: null,
+    sure,
+    also: [],
+    lines: [],
+    none: null,
+    beside: besideOf(guidance, leg),
+    why,
+  };
 }
 
 function cardOf(proposed: Proposed, leg: Leg, ground: LinesGround): AdviceCard {
@@ -99,6 +121,7 @@ function cardOf(proposed: Proposed, leg: Leg, ground: LinesGround): AdviceCard {
     also: load === undefined ? [] : [ruleWords(load.rule)],
     lines: lines.lines,
     none: rule.code === 'step-ask' || lines.none === null ? null : ADVICE_WORDS[lines.none].text,
+    beside: besideOf(guidance, leg),
     why: whyParts({
       leg,
       visitId: visit.id,
@@ -121,11 +144,9 @@ function nextSteps(guidance: Guidance, isLocked: boolean): readonly string[] {
   return [...new Set([...holding, ...(isOpen ? [GUIDANCE_SETTLED_BY.line.text] : [])])];
 }
 
-/** Legs in the order in which they are shown: what is sore first, and of a visit of one leg that one alone. */
-function legsShown({ sore, only }: Visit): readonly Leg[] {
-  if (only !== undefined) return [only];
-  const first = soreLegs(sore);
-  return [...first, ...LEGS.filter((leg) => !first.includes(leg))];
+/** Legs that are shown, the left one at the left; of a visit of one leg that one alone. */
+function legsShown({ only }: Visit): readonly Leg[] {
+  return only === undefined ? LEGS : [only];
 }
 
 /**

@@ -8,13 +8,16 @@ export const adviceStyle = css`
   h2 {
     font-size: var(--size-2);
   }
+  /* the left leg stays on the left in every language */
   .cards {
+    direction: ltr;
     display: grid;
     gap: var(--gap-5, 2rem);
     grid-template-columns: repeat(auto-fit, minmax(min(100%, 20rem), 1fr));
   }
   article {
     border-block-start: 1px dashed var(--ink-quiet);
+    direction: var(--reading);
     min-inline-size: 0;
     padding-block-start: var(--gap-3);
   }

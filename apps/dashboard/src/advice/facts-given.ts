@@ -62,7 +62,7 @@ export function factsGiven(person: CasebookPerson, visit: Visit, today: string):
       ...testedGiven(visit, side),
       ...programmeGiven(past, side, today),
       ...courseGiven(past, side, today, limit),
-      'rung-held': rungGiven(past, all, side, limit),
+      'rung-held': rungGiven(past, all, side, limit, today),
     };
   };
   return {

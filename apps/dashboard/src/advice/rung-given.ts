@@ -15,8 +15,17 @@ const same: Readonly<Partial<Record<LadderRung, string>>> = {
   'ten-hops': 'hops-on-spot',
 };
 
-/** The highest rung that a leg bears, by what visits tried and the mornings after. */
-export function rungGiven(past: Past, visits: readonly Visit[], side: Side, painLimit: number): GivenFact {
+/**
+ * The highest rung that a leg bears, by what visits tried and the mornings after. A try of today that went well has no morning yet, and
+ * leaves what was known before as it is; one that was over the limit counts at once.
+ */
+export function rungGiven(
+  past: Past,
+  visits: readonly Visit[],
+  side: Side,
+  painLimit: number,
+  today: string,
+): GivenFact {
   const tries = visits.flatMap((visit): RungTried[] => {
     const day = visit.begunAt.slice(0, 10);
     const pains = ladderGiven(visit, side)?.pains ?? {};
@@ -27,7 +36,8 @@ export function rungGiven(past: Past, visits: readonly Visit[], side: Side, pain
     });
   });
   if (tries.length === 0) return missing('not-tried');
-  const { held } = rungHeld(tries, painLimit);
-  const newest = tries.at(-1);
+  const told = tries.filter(({ day, pain }) => day !== today || (pain !== null && pain > painLimit));
+  const { held } = rungHeld(told, painLimit);
+  const newest = told.findLast(({ rung }) => rung === held);
   return held === null || newest === undefined ? missing('not-told') : known(held, 'ladder', { day: newest.day });
 }

@@ -34,6 +34,16 @@ export class AdvicePart extends LitElement {
   @property({ attribute: false }) items: readonly PlanItem[] = [];
   @property({ attribute: false }) visit!: Visit;
 
+  /** where the focus goes once an answer is shown: what was pressed is not there any more */
+  private next: string | null = null;
+
+  protected override updated(): void {
+    const target = this.next === null ? null : this.renderRoot.querySelector<HTMLElement>(this.next);
+    if (target === null) return;
+    this.next = null;
+    target.focus();
+  }
+
   override render(): TemplateResult {
     const { nextSteps, cards } = this.advice;
     if (nextSteps.length > 0)
@@ -53,12 +63,12 @@ export class AdvicePart extends LitElement {
   private card(card: AdviceCard): TemplateResult {
     const { leg, title, standing, sure, also } = card;
     const id = `leg-${leg}`;
-    return html`<article aria-labelledby=${id}>
+    return html`<article aria-labelledby=${id} data-leg=${leg}>
       <h3 id=${id}><span class="side" data-side=${leg}>${ADVICE_WORDS[`title-${leg}`].text}</span></h3>
       <p class="what">${title}</p>
       ${also.map((one) => html`<p>${one}</p>`)}
       ${standing === null ? nothing : html`<p class="sure" data-standing=${standing}>${sure}</p>`}
-      ${this.lines(card)} ${card.proposedBy === null ? nothing : this.answers(card, card.proposedBy)} ${this.why(card)}
+      ${this.lines(card)} ${card.proposedBy === null ? nothing : this.answers(card, card.proposedBy)} ${this.beside(card)} ${this.why(card)}
     </article>`;
   }
 
@@ -84,13 +94,13 @@ export class AdvicePart extends LitElement {
       return html`<p class="answer" role="status">
           ${fill(words.declined, { reason: DECLINE_CHOICES[declined.reason]?.text ?? declined.reason })}
         </p>
-        <button class="plain" type="button" @click=${() => this.decline(proposedBy, null)}>
+        <button class="plain back" type="button" @click=${() => this.decline(card, proposedBy, null)}>
           ${words['decline-back'].text}
         </button>`;
     const answer = answerTo(card, this.items);
     if (answer !== 'open')
       return html`<p class="answer" role="status">${words[answer === 'taken' ? 'taken' : 'taken-changed'].text}</p>
-        <button class="plain" type="button" @click=${() => this.tell('advice-back', this.ownLines(card))}>
+        <button class="plain back" type="button" @click=${() => this.tell(card, 'advice-back', this.ownLines(card))}>
           ${words['take-back'].text}
         </button>`;
     return html`${
@@ -100,18 +110,27 @@ export class AdvicePart extends LitElement {
               class="take"
               type="button"
               aria-label=${fill(words['take-label'], told)}
-              @click=${() => this.tell('advice-taken', lines)}
+              @click=${() => this.tell(card, 'advice-taken', lines)}
             >
               ${words.take.text}
             </button>`
     }
-      <p class="means" id="decline-${leg}" aria-label=${fill(words['decline-label'], told)}>${words.decline.text}</p>
-      <div class="choices" role="group" aria-labelledby="decline-${leg}">
+      <p class="means" aria-hidden="true">${words.decline.text}</p>
+      <div class="choices" role="group" aria-label=${fill(words['decline-label'], told)}>
         ${reasons.map(
           ([code, { text }]) =>
-            html`<button class="reason" type="button" @click=${() => this.decline(proposedBy, code)}>${text}</button>`,
+            html`<button class="reason" type="button" @click=${() => this.decline(card, proposedBy, code)}>${text}</button>`,
         )}
       </div>`;
+  }
+
+  /** What is asked, looked at or tried beside it; none of it is a line of a plan. */
+  private beside({ beside, leg }: AdviceCard): TemplateResult | typeof nothing {
+    if (beside.length === 0) return nothing;
+    return html`<p class="means" id="beside-${leg}">${ADVICE_WORDS.beside.text}</p>
+      <ul aria-labelledby="beside-${leg}">
+        ${beside.map((one) => html`<li>${one}</li>`)}
+      </ul>`;
   }
 
   private why({ leg, title, why }: AdviceCard): TemplateResult {
@@ -131,11 +150,13 @@ export class AdvicePart extends LitElement {
     return (item) => item.proposedBy !== null && isFrom(card, item);
   }
 
-  private decline(proposedBy: string, reason: DeclineReason | null): void {
+  private decline({ leg }: AdviceCard, proposedBy: string, reason: DeclineReason | null): void {
+    this.next = `[data-leg='${leg}'] ${reason === null ? '.reason' : '.back'}`;
     this.dispatchEvent(visitEvent({ kind: 'proposal-declined', proposedBy, reason }));
   }
 
-  private tell(name: 'advice-taken' | 'advice-back', detail: unknown): void {
+  private tell({ leg }: AdviceCard, name: 'advice-taken' | 'advice-back', detail: unknown): void {
+    this.next = `[data-leg='${leg}'] ${name === 'advice-taken' ? '.back' : '.take'}`;
     this.dispatchEvent(new CustomEvent(name, { detail }));
   }
 }

@@ -16,6 +16,8 @@ export const ADVICE_WORDS = sentences('screen.advice', {
   means: 'What it means as lines of a plan',
   'no-lines': 'It changes no line of its own accord: set the number in the line itself.',
   'no-base': 'There is no plan so far on this device to change. Write the line below, or note the plan of now.',
+  beside: 'To ask, look at or try beside it',
+  'beside-line': '{what} {mark}',
   take: 'Take it over',
   'take-label': 'Take it over, {leg}: {what}',
   taken: 'Taken over. The lines stand in the plan from today; change any number there.',
