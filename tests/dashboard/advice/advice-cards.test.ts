@@ -208,3 +208,10 @@ test('what is asked or tried beside it says how well it is supported, and is no 
   );
   expect(heel.beside.join(' ')).not.toMatch(/step/);
 });
+
+test('a line of the safety list that asks for a note is told once, of the person, and what rests on no answer is not', () => {
+  const { beside } = advised({ safety: { ...safety, ticked: ['safety.inflammatory'] } });
+  expect(advised().beside).toEqual([]);
+  expect(beside).toHaveLength(1);
+  expect(beside[0]).toMatch(/^A line of the safety list asks for a note/);
+});

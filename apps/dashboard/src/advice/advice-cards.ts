@@ -42,6 +42,8 @@ export interface Advice {
   /** what comes next where nothing that loads is proposed; empty where nothing keeps from it */
   readonly nextSteps: readonly string[];
   readonly cards: readonly AdviceCard[];
+  /** what is asked or looked at whichever leg it is */
+  readonly beside: readonly string[];
 }
 
 function heldWords({ held, ofOtherLeg }: AdviceLines): readonly string[] {
@@ -61,9 +63,10 @@ function of(guidance: Guidance, about: Proposed['about'], leg: Leg): Proposed | 
   return guidance.proposals.find((one) => one.about === about && one.leg === leg);
 }
 
-function besideOf({ proposals }: Guidance, leg: Leg): readonly string[] {
+/** What is asked, looked at or tried: of a leg, or of the person. What rests on no answer at all is not told. */
+function besideOf({ proposals }: Guidance, leg: Leg | null): readonly string[] {
   const told = proposals.filter(
-    ({ about, leg: one }) => (about === 'prompt' && (one === leg || one === null)) || (about === 'rung' && one === leg),
+    (one) => one.leg === leg && (one.about === 'prompt' || one.about === 'rung') && one.trace.used.length > 0,
   );
   return told.map(({ rule, mark }) =>
     fill(ADVICE_WORDS['beside-line'], { what: ruleWords(rule), mark: markWords(mark) }),
@@ -164,7 +167,7 @@ export function adviceFor(person: CasebookPerson, visit: Visit, today: string): 
   const guidance = propose(given, GUIDANCE_RULES, GUIDANCE_FACTS);
   const facts = planFacts(visit);
   const next = nextSteps(guidance, facts.safetyLocked || facts.suddenLoss);
-  if (next.length > 0) return { nextSteps: next, cards: [] };
+  if (next.length > 0) return { nextSteps: next, cards: [], beside: [] };
   const past = beforeVisit(person, visit);
   const cards = legsShown(visit).map((leg): AdviceCard => {
     const raises = given.legs[leg]['valid-raises'];
@@ -184,5 +187,5 @@ export function adviceFor(person: CasebookPerson, visit: Visit, today: string): 
       : of(guidance, 'start-level', leg);
     return proposed === undefined ? openCard(leg, isBegun, ground) : cardOf(proposed, leg, ground);
   });
-  return { nextSteps: [], cards };
+  return { nextSteps: [], cards, beside: besideOf(guidance, null) };
 }

@@ -99,5 +99,6 @@ export function examinedGiven(visit: Visit, earlier: readonly Visit[], side: Sid
     // a squeeze of the calf is asked of the person, by the safety list; of one leg alone nothing is noted but a pop in a test
     'rupture-looked': poppedSide(visit) === side ? known('suspected', 'heel-raise', place) : missing('not-noted'),
     'pain-double-raise': rungPain(ladder, 'two-leg-raise', place),
+    'pain-ten-raises': rungPain(ladder, 'ten-raises', place),
   };
 }

@@ -33,6 +33,16 @@ function rigGiven(visits: readonly Visit[]): GivenFact {
   return known('yes', 'isometric', { day: pushed.begunAt, visitId: pushed.id });
 }
 
+/** Whoever logged a run runs; that none was logged does not say that somebody does not. */
+function runsGiven({ runs }: Pick<CasebookPerson, 'runs'>, today: string): GivenFact {
+  const newest = runs
+    .map(({ body }) => body.on)
+    .filter((on) => on <= today)
+    .sort()
+    .at(-1);
+  return newest === undefined ? missing('not-noted') : known('yes', 'run', { day: newest });
+}
+
 /** A person as they were before a visit. */
 export function beforeVisit(person: CasebookPerson, visit: Visit): CasebookPerson {
   const at = Date.parse(visit.begunAt);
@@ -72,6 +82,9 @@ export function factsGiven(person: CasebookPerson, visit: Visit, today: string):
       'sore-legs': soreGiven(visit.sore, place),
       'both-heel-bones': heelBonesGiven(visit.sore, place),
       'rig-at-hand': rigGiven(all),
+      runs: runsGiven(past, today),
+      'job-on-feet': missing('not-noted'),
+      'hills-asked': missing('not-noted'),
     },
   };
 }

@@ -63,6 +63,7 @@ function repetitionsLeft(plan: LegPlan, code: string | null): GivenFact {
   return left.length === 0 ? missing('no-level') : known(Math.max(...left), 'plan', plan.place);
 }
 
+/** Facts that nothing that is kept of a visit or a plan says yet. */
 const noted: readonly string[] = [
   'level-two-met',
   'heavy-slow-week',
@@ -76,6 +77,22 @@ const noted: readonly string[] = [
   'changed-six-weeks',
   'important-change',
   'missed-asked',
+  'last-load',
+  'recovery-days',
+  'pain-brisk-walk',
+  'days-stable',
+  'pain-twenty-hops',
+  'rise-after-hops',
+  'ratio-allowed',
+  'side-ratio',
+  'push-target-set',
+  'push-of-target',
+  'days-usual-training',
+  'worst-morning-lately',
+  'questionnaire-changed',
+  'endurance-in-reference',
+  'strength-in-reference',
+  'full-return-met',
 ];
 
 /**

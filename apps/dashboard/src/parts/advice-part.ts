@@ -45,7 +45,7 @@ export class AdvicePart extends LitElement {
   }
 
   override render(): TemplateResult {
-    const { nextSteps, cards } = this.advice;
+    const { nextSteps, cards, beside } = this.advice;
     if (nextSteps.length > 0)
       return html`<section aria-labelledby="locked">
         <h2 id="locked">${ADVICE_WORDS['locked-title'].text}</h2>
@@ -57,6 +57,7 @@ export class AdvicePart extends LitElement {
       <h2 id="proposed">${ADVICE_WORDS.title.text}</h2>
       <p class="quiet">${ADVICE_WORDS.explain.text}</p>
       <div class="cards">${cards.map((card) => this.card(card))}</div>
+      ${this.besideList(beside, 'person')}
     </section>`;
   }
 
@@ -68,7 +69,7 @@ export class AdvicePart extends LitElement {
       <p class="what">${title}</p>
       ${also.map((one) => html`<p>${one}</p>`)}
       ${standing === null ? nothing : html`<p class="sure" data-standing=${standing}>${sure}</p>`}
-      ${this.lines(card)} ${card.proposedBy === null ? nothing : this.answers(card, card.proposedBy)} ${this.beside(card)} ${this.why(card)}
+      ${this.lines(card)} ${card.proposedBy === null ? nothing : this.answers(card, card.proposedBy)} ${this.besideList(card.beside, leg)} ${this.why(card)}
     </article>`;
   }
 
@@ -125,10 +126,10 @@ export class AdvicePart extends LitElement {
   }
 
   /** What is asked, looked at or tried beside it; none of it is a line of a plan. */
-  private beside({ beside, leg }: AdviceCard): TemplateResult | typeof nothing {
+  private besideList(beside: readonly string[], of: string): TemplateResult | typeof nothing {
     if (beside.length === 0) return nothing;
-    return html`<p class="means" id="beside-${leg}">${ADVICE_WORDS.beside.text}</p>
-      <ul aria-labelledby="beside-${leg}">
+    return html`<p class="means" id="beside-${of}">${ADVICE_WORDS.beside.text}</p>
+      <ul aria-labelledby="beside-${of}">
         ${beside.map((one) => html`<li>${one}</li>`)}
       </ul>`;
   }

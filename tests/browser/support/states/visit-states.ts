@@ -1,10 +1,7 @@
 import {
-  ADVICE_WORDS,
   CHOICE_WORDS,
-  DECLINE_CHOICES,
   END_CHOICES,
   ENDING_WORDS,
-  EXERCISE_WORDS,
   FRAME_WORDS,
   HAND_OVER_WORDS,
   HAND_VERDICT_WORDS,
@@ -14,9 +11,6 @@ import {
   KEEP_WORDS,
   LADDER_WORDS,
   LOCK_WORDS,
-  PLAN_ADVICE_CHOICES,
-  PLAN_RULE_SENTENCES,
-  PLAN_WORDS,
   READY_WORDS,
   REDO_REASONS,
   RESULT_WORDS,
@@ -27,6 +21,7 @@ import {
 } from '@surae/shared';
 import { fixturePath } from '../../../support/fixture.ts';
 import { waitForCount, waitForResult, words } from '../journey.mjs';
+import { planStates } from './plan-states.ts';
 import type { Stand, State } from './state.ts';
 
 /** The first page, and what stands on it from one day to the next. */
@@ -106,24 +101,7 @@ export const visitStates: readonly State[] = [
   { name: 'rest-same-leg', area: 'result', reach: saySameLeg },
   { name: 'result-one-leg', area: 'result', reach: (at) => at.visit('one-leg', 'result-step'), anew: true },
   { name: 'result-details', area: 'result', reach: showDetails, anew: true },
-  { name: 'plan', area: 'result', reach: choosePlan, anew: true },
-  { name: 'plan-running', area: 'result', reach: planRuns },
-  { name: 'plan-insertion', area: 'result', reach: planOverRule, anew: true },
-  { name: 'plan-locked', area: 'result', reach: (at) => at.visit('plan-locked', 'plan-step'), anew: true },
-  {
-    name: 'plan-proposed',
-    area: 'result',
-    reach: (at) => at.visit('plan-proposed', 'advice-part .cards'),
-    anew: true,
-  },
-  { name: 'plan-proposed-answered', area: 'result', reach: answerProposals },
-  { name: 'plan-waiting', area: 'result', reach: askWhy, anew: true },
-  {
-    name: 'plan-level',
-    area: 'result',
-    reach: (at) => at.visit('plan-level', 'advice-part .cards:has(.range)'),
-    anew: true,
-  },
+  ...planStates,
   { name: 'hand-over', area: 'result', reach: (at) => at.visit('hand-over', 'hand-over-step'), anew: true },
   { name: 'result-closed', area: 'result', reach: closeVisit },
   { name: 'result-untested', area: 'result', reach: (at) => at.visit('untested', 'result-step'), anew: true },
@@ -321,37 +299,6 @@ async function showDetails(at: Stand): Promise<void> {
   await waitForResult(at.page);
   for (const detail of await at.page.getByText(RESULT_WORDS.details.text).all()) await detail.click();
   await at.page.getByRole('button', { name: RESULT_WORDS['save-report'].text }).nth(1).waitFor();
-}
-
-async function choosePlan(at: Stand): Promise<void> {
-  await at.visit('plan', 'plan-step');
-  await at.page.getByRole('button', { name: EXERCISE_WORDS['one-leg-raise'].text, exact: true }).click();
-  await at.page.locator('number-stepper').first().waitFor();
-}
-
-/** One proposal is taken over, the other one declined. */
-async function answerProposals({ page }: Stand): Promise<void> {
-  await page.locator('advice-part .take').first().click();
-  await page.getByRole('button', { name: DECLINE_CHOICES['too-much'].text }).first().click();
-  await page.getByText(ADVICE_WORDS.declined.text.replace('{reason}', DECLINE_CHOICES['too-much'].text)).waitFor();
-}
-
-/** A proposal that waits for an answer, with its reasons open. */
-async function askWhy(at: Stand): Promise<void> {
-  await at.visit('plan-waiting', 'advice-part .cards');
-  for (const one of await at.page.locator('advice-part summary').all()) await one.click();
-}
-
-async function planRuns({ page }: Stand): Promise<void> {
-  await page.getByRole('button', { name: PLAN_WORDS['by-time'].text }).click();
-  await page.getByRole('button', { name: PLAN_ADVICE_CHOICES['no-hills'].text }).click();
-  await page.locator('plan-line-form').nth(1).locator('summary').click();
-}
-
-async function planOverRule(at: Stand): Promise<void> {
-  await at.visit('plan-insertion', 'plan-step');
-  await at.page.getByRole('button', { name: EXERCISE_WORDS['step-raise'].text }).click();
-  await at.page.getByText(PLAN_RULE_SENTENCES['insertion-range'].text).waitFor();
 }
 
 async function closeVisit({ page }: Stand): Promise<void> {

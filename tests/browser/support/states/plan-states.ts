@@ -1,0 +1,62 @@
+import {
+  ADVICE_WORDS,
+  DECLINE_CHOICES,
+  EXERCISE_WORDS,
+  PLAN_ADVICE_CHOICES,
+  PLAN_RULE_SENTENCES,
+  PLAN_WORDS,
+} from '@surae/shared';
+import type { Stand, State } from './state.ts';
+
+/** The page of a plan: what a clinician writes, and what rules propose. */
+export const planStates: readonly State[] = [
+  { name: 'plan', area: 'result', reach: choosePlan, anew: true },
+  { name: 'plan-running', area: 'result', reach: planRuns },
+  { name: 'plan-insertion', area: 'result', reach: planOverRule, anew: true },
+  { name: 'plan-locked', area: 'result', reach: (at) => at.visit('plan-locked', 'plan-step'), anew: true },
+  {
+    name: 'plan-proposed',
+    area: 'result',
+    reach: (at) => at.visit('plan-proposed', 'advice-part .cards'),
+    anew: true,
+  },
+  { name: 'plan-proposed-answered', area: 'result', reach: answerProposals },
+  { name: 'plan-waiting', area: 'result', reach: askWhy, anew: true },
+  {
+    name: 'plan-level',
+    area: 'result',
+    reach: (at) => at.visit('plan-level', 'advice-part .cards:has(.range)'),
+    anew: true,
+  },
+];
+
+async function choosePlan(at: Stand): Promise<void> {
+  await at.visit('plan', 'plan-step');
+  await at.page.getByRole('button', { name: EXERCISE_WORDS['one-leg-raise'].text, exact: true }).click();
+  await at.page.locator('number-stepper').first().waitFor();
+}
+
+async function planRuns({ page }: Stand): Promise<void> {
+  await page.getByRole('button', { name: PLAN_WORDS['by-time'].text }).click();
+  await page.getByRole('button', { name: PLAN_ADVICE_CHOICES['no-hills'].text }).click();
+  await page.locator('plan-line-form').nth(1).locator('summary').click();
+}
+
+async function planOverRule(at: Stand): Promise<void> {
+  await at.visit('plan-insertion', 'plan-step');
+  await at.page.getByRole('button', { name: EXERCISE_WORDS['step-raise'].text }).click();
+  await at.page.getByText(PLAN_RULE_SENTENCES['insertion-range'].text).waitFor();
+}
+
+/** One proposal is taken over, the other one declined. */
+async function answerProposals({ page }: Stand): Promise<void> {
+  await page.locator('advice-part .take').first().click();
+  await page.getByRole('button', { name: DECLINE_CHOICES['too-much'].text }).first().click();
+  await page.getByText(ADVICE_WORDS.declined.text.replace('{reason}', DECLINE_CHOICES['too-much'].text)).waitFor();
+}
+
+/** A proposal that waits for an answer, with its reasons open. */
+async function askWhy(at: Stand): Promise<void> {
+  await at.visit('plan-waiting', 'advice-part .cards');
+  for (const one of await at.page.locator('advice-part summary').all()) await one.click();
+}
