@@ -190,6 +190,7 @@ export { RECOUNT_WORDS } from './sentences/screens/recount-words.ts';
 export { REPORT_WORDS } from './sentences/screens/report-words.ts';
 export { REST_WORDS, SWAP_WORDS } from './sentences/screens/rest-words.ts';
 export { AXIS_WORDS, REPETITION_WORDS, RESULT_WORDS, SUMMARY_WORDS } from './sentences/screens/result-words.ts';
+export { RUN_FILE_WORDS } from './sentences/screens/run-file-words.ts';
 export { LOCK_WORDS, SAFETY_BLOCK_SENTENCES, SAFETY_REASONS, SAFETY_WORDS } from './sentences/screens/safety-words.ts';
 export { SAME_LEG_WORDS } from './sentences/screens/same-leg-words.ts';
 export {
@@ -329,6 +330,7 @@ export {
 } from './tables/questionnaires.ts';
 export { REFERENCE_TABLES, type ReferenceEntry } from './tables/reference-tables.ts';
 export { RELIABILITY_TABLES, type ReliabilityEntry } from './tables/reliability-tables.ts';
+export { RUN_FILE_LIMITS, type RunFileLimit } from './tables/run-file-limits.ts';
 export { SAFETY_LIST, SAFETY_LIST_VERSION, type SafetyEntry } from './tables/safety-list.ts';
 export { SAME_LEG_RULES, type SameLegRule } from './tables/same-leg-rules.ts';
 export { SIGNAL_RULES, type SignalRule } from './tables/signal-rules.ts';

@@ -3,6 +3,7 @@ import {
   changeBetween,
   draftOf,
   draftOfPlanned,
+  draftOfRun,
   emptyDraft,
   entryFrom,
   type LogDraft,
@@ -107,4 +108,16 @@ test('what was planned fills in what was done, and names the plan', () => {
 test('a correction holds what differs and nothing else', () => {
   const after: LogEntry = { kind: 'morning-check', body: { on, pain: { left: 4, right: null }, stiffnessMin: 20 } };
   expect(changeBetween(entries[0], after)).toEqual({ pain: { left: 4, right: null } });
+});
+
+test('a run of a file is filled in with its day and its hash, and a correction keeps the hash', () => {
+  const fileSha256 = 'ab'.repeat(32);
+  const draft = draftOfRun(emptyDraft('run', on), { day: '2026-03-01', movingS: 754, distanceM: 2137, fileSha256 });
+  expect(draft).toMatchObject({ on: '2026-03-01', minutes: '12.6', kilometres: '2.14' });
+  const kept = entryFrom(draft);
+  const body = { on: '2026-03-01', durationS: 756, distanceM: 2140, pain: { left: null, right: null }, fileSha256 };
+  expect(kept).toEqual({ ok: true, entry: { kind: 'run', body } });
+  expect(entryFrom(draftOf({ kind: 'run', body }))).toEqual(kept);
+  // one that was typed names no file
+  expect(from('run', { minutes: '5' })).not.toHaveProperty('entry.body.fileSha256');
 });

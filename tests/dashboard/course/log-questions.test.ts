@@ -76,3 +76,14 @@ test('a leg has one knee-to-wall test of a day, and the other leg has its own', 
   expect(codes(reach('left', 9), known(reach('left', 11)))).toEqual(['twice']);
   expect(codes(reach('right', 9), known(reach('left', 9)))).toEqual([]);
 });
+
+test('a run of a file that was taken in before is asked about, on whatever day it is written', () => {
+  const of = (on: string, fileSha256: string): LogEntry => ({
+    kind: 'run',
+    body: { on, durationS: 300, distanceM: null, pain, fileSha256 },
+  });
+  const [one, other] = ['ab'.repeat(32), 'cd'.repeat(32)];
+  expect(codes(of('2026-03-04', one), known(of('2026-03-03', one)))).toEqual(['twice']);
+  expect(codes(of('2026-03-04', other), known(of('2026-03-03', one)))).toEqual([]);
+  expect(codes(run('2026-03-04', 60), known(run('2026-03-03', 60)))).toEqual([]);
+});

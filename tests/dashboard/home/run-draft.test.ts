@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { emptyRun, isRunPressable, runOf, runPressed } from '../../../apps/dashboard/src/home/run-draft.ts';
+import { emptyRun, isRunPressable, runFilled, runOf, runPressed } from '../../../apps/dashboard/src/home/run-draft.ts';
 import { homeRun } from '../../support/home-lines.ts';
 
 const limit = homeRun().run!;
@@ -33,4 +33,17 @@ test('what was told is a run; a leg that was not asked is open', () => {
     distanceM: 1500,
     left: null,
   });
+});
+
+test('a run that was read keeps its seconds, metres and day; what is pressed over it is its own', () => {
+  const read = { day: '2026-11-28', movingS: 754, distanceM: 2137, fileSha256: 'ab'.repeat(32) };
+  const byTime = runFilled({ by: 'time', amount: 5, pain: { right: 2 } }, read);
+  expect(byTime.amount).toBe(13);
+  const whole = { day: '2026-11-28', durationS: 754, distanceM: 2137, left: null, right: 2 };
+  expect(runOf(byTime, '2026-11-30')).toEqual(whole);
+  expect(runOf(runPressed(byTime, 1), '2026-11-30')).toEqual({ ...whole, durationS: 14 * 60 });
+  const byWay = runFilled({ by: 'way', amount: 1000, pain: { right: 2 } }, read);
+  expect(byWay.amount).toBe(2100);
+  expect(runOf(byWay, '2026-11-30')).toEqual(whole);
+  expect(runOf({ ...byWay, amount: 2500 }, '2026-11-30')).toEqual({ ...whole, distanceM: 2500 });
 });

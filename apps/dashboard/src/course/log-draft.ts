@@ -1,5 +1,6 @@
 import { type PlanItem, type StiffnessTold, stiffnessMinutes, stiffnessTold, type TestKind } from '@surae/casebook';
 import { typedNumber } from '../journey/person-form.ts';
+import type { RunRead } from '../runs/run-file.ts';
 import type { LogEntry, LogKind } from './log-entry.ts';
 import {
   emptyReach,
@@ -29,6 +30,8 @@ export interface LogDraft {
   readonly stiffnessMin: number | null;
   readonly minutes: string;
   readonly kilometres: string;
+  /** hash of the file that a run was read from; null where none was */
+  readonly fileSha256: string | null;
   readonly planItemId: string | null;
   readonly what: string;
   readonly side: 'left' | 'right' | 'both';
@@ -82,6 +85,7 @@ export function emptyDraft(kind: LogKind, on: string): LogDraft {
     stiffnessMin: null,
     minutes: '',
     kilometres: '',
+    fileSha256: null,
     planItemId: null,
     what: '',
     side: 'both',
@@ -112,10 +116,10 @@ export function draftOf(entry: LogEntry): LogDraft {
       return { ...empty, left: pain.left, right: pain.right, stiffness: stiffnessTold(stiffnessMin), stiffnessMin };
     }
     case 'run': {
-      const { durationS, distanceM, pain } = entry.body;
+      const { durationS, distanceM, pain, fileSha256 = null } = entry.body;
       const minutes = typed(durationS === null ? null : durationS / 60);
       const kilometres = typed(distanceM === null ? null : distanceM / 1000);
-      return { ...empty, minutes, kilometres, left: pain.left, right: pain.right };
+      return { ...empty, minutes, kilometres, fileSha256, left: pain.left, right: pain.right };
     }
     case 'done-item': {
       const { planItemId, what, side, load, sets, repetitions, painDuring, exertion } = entry.body;
@@ -133,6 +137,16 @@ export function draftOf(entry: LogEntry): LogDraft {
       return { ...empty, test, side, target: typed(value) };
     }
   }
+}
+
+/** A draft of a run as a file tells it: minutes on the move to a tenth, kilometres to a hundredth. */
+export function draftOfRun(
+  draft: LogDraft,
+  { day, movingS, distanceM, fileSha256 }: Pick<RunRead, 'day' | 'movingS' | 'distanceM' | 'fileSha256'>,
+): LogDraft {
+  const minutes = String(Math.max(1, Math.round(movingS / 6)) / 10);
+  const kilometres = String(Math.max(1, Math.round(distanceM / 10)) / 100);
+  return { ...draft, on: day, minutes, kilometres, fileSha256 };
 }
 
 /** A draft of what was done, as far as it was planned. */
@@ -217,7 +231,13 @@ function entryIn(draft: LogDraft): LogEntry {
     case 'run':
       return {
         kind,
-        body: { on, durationS: scaled(draft.minutes, 60), distanceM: scaled(draft.kilometres, 1000), pain },
+        body: {
+          on,
+          durationS: scaled(draft.minutes, 60),
+          distanceM: scaled(draft.kilometres, 1000),
+          pain,
+          ...(draft.fileSha256 === null ? {} : { fileSha256: draft.fileSha256 }),
+        },
       };
     case 'done-item': {
       const { planItemId, side, painDuring, exertion } = draft;

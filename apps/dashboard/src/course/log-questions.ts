@@ -17,6 +17,10 @@ export interface LogKnown {
 
 /** Whether there can be but one of a day: of mornings always, of the same thing done by the same leg; runs and notes may be many. */
 function isSame(one: LogEntry, other: LogEntry): boolean {
+  // one file is one run, whatever day was written beside it
+  if (one.kind === 'run' && other.kind === 'run' && one.body.fileSha256 !== undefined) {
+    if (one.body.fileSha256 === other.body.fileSha256) return true;
+  }
   if (one.kind !== other.kind || one.body.on !== other.body.on) return false;
   if (one.kind === 'done-item' && other.kind === 'done-item') {
     return one.body.what === other.body.what && one.body.side === other.body.side;

@@ -6,7 +6,9 @@ import { drawnPicture } from '../parts/drawn-picture.ts';
 import '../parts/number-scale.ts';
 import type { ScaleChosen } from '../parts/number-scale.ts';
 import '../parts/number-stepper.ts';
+import '../parts/run-file.ts';
 import type { Stepped } from '../parts/number-stepper.ts';
+import type { RunFileRead } from '../parts/run-file.ts';
 import { runWords, shortNumber } from '../plan/plan-words.ts';
 import { capital } from '../result/value-words.ts';
 import { base } from '../styles/base.ts';
@@ -16,7 +18,8 @@ import { painRulePicture } from './home-pictures.ts';
 import { homePictureStyle } from './home-style.ts';
 import { keepRun, keptDiary } from './kept-diary.ts';
 import type { HomeMemory } from './kept-mornings.ts';
-import { emptyRun, isRunPressable, type RunDraft, runOf, runPressed } from './run-draft.ts';
+import { keepRunFile, keptRunFiles } from './kept-run-files.ts';
+import { emptyRun, isRunPressable, type RunDraft, runFilled, runOf, runPressed } from './run-draft.ts';
 import { isOver, runBreak, runLimitOn } from './today-lines.ts';
 
 /** Today's limit for a run and why, and a run that is written down. It is there only where a clinician confirmed a limit. */
@@ -91,6 +94,11 @@ export class HomeRunning extends LitElement {
     const asked = this.handout.asked === 'both' ? (['left', 'right'] as const) : [this.handout.asked];
     return html`<h2>${words['log-run'].text}</h2>
       <div class="parts">
+        <run-file
+          today=${this.day}
+          .taken=${keptRunFiles(this.memory)}
+          @run-read=${({ detail }: RunFileRead) => this.set(runFilled(draft, detail))}
+        ></run-file>
         <number-stepper
           legend=${what}
           told=${
@@ -139,7 +147,9 @@ export class HomeRunning extends LitElement {
     const run = runOf(draft, this.day);
     try {
       keepRun(this.memory, run);
+      if (draft.read !== undefined) keepRunFile(this.memory, draft.read);
       this.draft = undefined;
+      this.renderRoot.querySelector('run-file')?.clear();
       this.said = isOver(line, run) ? 'over-limit' : 'written';
     } catch {
       this.said = 'not-kept';

@@ -14,6 +14,7 @@ import { type LogKnown, type LogQuestion, logQuestions } from '../course/log-que
 import { morningsOf } from '../course/mornings.ts';
 import { type PersonCourse, personCourse } from '../course/person-course.ts';
 import { reachLines } from '../course/reach-lines.ts';
+import { runFilesOf } from '../course/run-files.ts';
 import { soreAtInsertion } from '../course/sore-insertion.ts';
 import { totalSeries } from '../course/total-change.ts';
 import { focusHeading } from '../heading-focus.ts';
@@ -151,6 +152,7 @@ export class CoursePage extends LitElement {
         .today=${this.today()}
         .planItems=${person.planItems}
         .sore=${soreAtInsertion(person)}
+        .runFiles=${runFilesOf(person.runs)}
         .correcting=${corrects !== null}
         @log-given=${({ detail }: LogGiven) => this.given(detail)}
         @log-left=${() => this.close()}

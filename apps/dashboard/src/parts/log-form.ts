@@ -7,11 +7,13 @@ import {
   type DraftField,
   type DraftProblems,
   draftOfPlanned,
+  draftOfRun,
   emptyDraft,
   entryFrom,
   type LogDraft,
 } from '../course/log-draft.ts';
 import type { LogEntry } from '../course/log-entry.ts';
+import type { TakenRunFile } from '../runs/run-file-lines.ts';
 import { base } from '../styles/base.ts';
 import type { ChipChosen } from './chip-choice.ts';
 import './chip-choice.ts';
@@ -21,6 +23,8 @@ import { logFormStyle } from './log-form-style.ts';
 import type { ScaleChosen } from './number-scale.ts';
 import './number-scale.ts';
 import { reachFields } from './reach-fields.ts';
+import type { RunFileRead } from './run-file.ts';
+import './run-file.ts';
 import { totalFields } from './total-fields.ts';
 
 /** What was written down, to be kept. */
@@ -61,6 +65,8 @@ export class LogForm extends LitElement {
   @property({ attribute: false }) planItems: readonly Entry<PlanItem>[] = [];
   /** legs that are sore at the heel bone */
   @property({ attribute: false }) sore: readonly Side[] = [];
+  /** files that runs were read from before */
+  @property({ attribute: false }) runFiles: readonly TakenRunFile[] = [];
   @property({ type: Boolean }) correcting = false;
   @state() private draft: LogDraft = this.begin;
   @state() private problems: DraftProblems = {};
@@ -111,6 +117,15 @@ export class LogForm extends LitElement {
         `;
       case 'run':
         return html`
+          ${
+            this.correcting
+              ? nothing
+              : html`<run-file
+                  today=${this.today}
+                  .taken=${this.runFiles}
+                  @run-read=${({ detail }: RunFileRead) => this.set(draftOfRun(this.draft, detail))}
+                ></run-file>`
+          }
           <div class="numbers">
             ${this.field('minutes', words['minutes-field'])} ${this.field('kilometres', words['kilometres-field'])}
           </div>

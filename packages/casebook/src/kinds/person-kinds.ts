@@ -86,6 +86,11 @@ const run = z
     durationS: finite.positive().nullable(),
     distanceM: finite.positive().nullable(),
     pain: ofLegs(zeroToTen),
+    /** SHA-256 of the file of a watch or phone that it was read from; the file and its positions are not kept */
+    fileSha256: z
+      .string()
+      .regex(/^[0-9a-f]{64}$/)
+      .exactOptional(),
   })
   .refine(
     ({ durationS, distanceM }) => durationS !== null || distanceM !== null,

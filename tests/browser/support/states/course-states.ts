@@ -1,10 +1,12 @@
 import { COURSE_WORDS, EPISODE_LINE_WORDS, LOG_WORDS, REACH_WORDS, TOTAL_WORDS } from '@surae/shared';
 import type { Page } from 'playwright-core';
+import { gpxText, steady } from '../../../support/made-gpx.ts';
 import type { Stand, State } from './state.ts';
 
 /** The line of time of one person, and what is written down on it. */
 export const courseStates: readonly State[] = [
   { name: 'course', area: 'course', reach: openCourse, anew: true },
+  { name: 'course-run-file', area: 'course', reach: chooseRun },
   { name: 'course-total', area: 'course', reach: refuseTotal },
   { name: 'course-totals', area: 'course', reach: keepTotals },
   { name: 'course-reach', area: 'course', reach: stepToReach },
@@ -19,6 +21,15 @@ export const courseStates: readonly State[] = [
 
 function openCourse(at: Stand): Promise<void> {
   return at.ofPerson(COURSE_WORDS['link-of'], 'course-page h1');
+}
+
+/** A run of a file with everything that can be told of one. */
+async function chooseRun({ page }: Stand): Promise<void> {
+  await page.getByRole('button', { name: COURSE_WORDS.run.text, exact: true }).click();
+  const [first, later] = [steady(300, 3), steady(300, 3, { northM: 1500, s: 500 })];
+  const buffer = Buffer.from(gpxText([[[...first, ...later]], [steady(300, 3, { northM: 2400, s: 900 })]]));
+  await page.locator('run-file input').setInputFiles({ name: 'run.gpx', mimeType: 'application/gpx+xml', buffer });
+  await page.locator('run-file li').first().waitFor();
 }
 
 async function begin(page: Page, code: 'questionnaire-total' | 'knee-to-wall'): Promise<void> {
@@ -36,6 +47,7 @@ async function tellTotal(page: Page, total: string): Promise<void> {
 }
 
 async function refuseTotal({ page }: Stand): Promise<void> {
+  await page.getByRole('button', { name: LOG_WORDS.cancel.text, exact: true }).click();
   await begin(page, 'questionnaire-total');
   await tellTotal(page, '120');
   await keep(page);

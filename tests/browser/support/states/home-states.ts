@@ -1,5 +1,6 @@
 import { EXERCISE_WORDS, HOME_TODAY_WORDS, HOME_WORDS, type Sentence } from '@surae/shared';
 import { homeHash } from '../../../support/home-address.ts';
+import { gpxText, steady } from '../../../support/made-gpx.ts';
 import { words } from '../journey.mjs';
 import type { Stand, State } from './state.ts';
 
@@ -11,6 +12,8 @@ export const homeStates: readonly State[] = [
   { name: 'home-today-step', area: 'home', reach: (at) => showNext(at, 'step-raise') },
   { name: 'home-today-hold', area: 'home', reach: (at) => showNext(at, 'one-leg-hold') },
   { name: 'home-running', area: 'home', reach: (at) => show(at, HOME_WORDS.running) },
+  { name: 'home-run-file', area: 'home', reach: (at) => chooseRun(at, gpxText([[steady(1200, 3)]])) },
+  { name: 'home-run-file-refused', area: 'home', reach: (at) => chooseRun(at, '<kml/>') },
   { name: 'home-running-written', area: 'home', reach: writeRun },
   { name: 'home-legs', area: 'home', reach: (at) => show(at, HOME_WORDS.legs) },
   { name: 'home-give', area: 'home', reach: (at) => show(at, HOME_WORDS.give) },
@@ -44,6 +47,12 @@ async function writeRun({ page }: Stand): Promise<void> {
   await page.getByRole('radio', { name: '2', exact: true }).click();
   await page.getByRole('button', { name: HOME_TODAY_WORDS['write-run'].text }).click();
   await page.getByText(HOME_TODAY_WORDS['over-limit'].text).waitFor();
+}
+
+async function chooseRun({ page }: Stand, text: string): Promise<void> {
+  const file = { name: 'run.gpx', mimeType: 'application/gpx+xml', buffer: Buffer.from(text) };
+  await page.locator('run-file input').setInputFiles(file);
+  await page.locator('run-file').locator('li, .voice').first().waitFor();
 }
 
 /** Back to the clinic, for the states that follow. */
