@@ -137,6 +137,8 @@ test('an answer that is missing keeps a level from being proposed, and is told w
     history: { ...history!, legs: { ...history!.legs, right: { ...history!.legs.right, irritability } } },
   });
   expect(own.standing).toBeNull();
+  // what would settle it stands on the card itself
+  expect(own.also).toEqual(part(own, ADVICE_WORDS['why-lacking']));
   expect(part(own, ADVICE_WORDS['why-lacking'])).toContain(
     `Pain and stiffness back to usual by the next morning: not known (not asked in this visit). ${GUIDANCE_SETTLED_BY['settles-overnight'].text}`,
   );

@@ -16,7 +16,7 @@ import { type AdviceLines, changeLines, type LinesGround, levelLines } from './a
 import { beforeVisit, factsGiven } from './facts-given.ts';
 import { levelNow } from './programme-given.ts';
 import { proposedByText } from './proposed-by.ts';
-import { markWords, ruleWords, type WhyPart, whyParts } from './why-words.ts';
+import { lackingLines, markWords, ruleWords, type WhyPart, whyParts } from './why-words.ts';
 
 /** What is proposed for a leg, or why nothing is. */
 export interface AdviceCard {
@@ -95,7 +95,7 @@ function openCard(leg: Leg, isBegun: boolean, { guidance, visit, given }: LinesG
     title: sure,
     standing: null,
     sure,
-    also: [],
+    also: lackingLines(lacking, missing),
     lines: [],
     none: null,
     beside: besideOf(guidance, leg),

@@ -41,7 +41,7 @@ export const adviceStyle = css`
   }
   .means {
     font-weight: 600;
-    margin-block-end: var(--gap-1);
+    margin-block: var(--gap-4) var(--gap-1);
   }
   .take {
     margin-block-end: var(--gap-4);
