@@ -12,7 +12,7 @@ export const adviceStyle = css`
   .cards {
     direction: ltr;
     display: grid;
-    gap: var(--gap-5, 2rem);
+    gap: var(--gap-6) var(--gap-8);
     grid-template-columns: repeat(auto-fit, minmax(min(100%, 20rem), 1fr));
   }
   article {
@@ -49,6 +49,9 @@ export const adviceStyle = css`
   .reason {
     font-size: var(--size-1);
     text-align: start;
+  }
+  .choices {
+    margin-block-end: var(--gap-6);
   }
   .why {
     margin-block-start: var(--gap-4);
