@@ -123,6 +123,7 @@ export {
   MARK_WORDS,
 } from './sentences/screens/advice-words.ts';
 export { BILATERAL_WORDS, LEGS_BOTH_WORDS } from './sentences/screens/bilateral-words.ts';
+export { CALENDAR_WORDS } from './sentences/screens/calendar-words.ts';
 export { CHOICE_BLOCK_SENTENCES, CHOICE_REASONS, CHOICE_WORDS } from './sentences/screens/choice-words.ts';
 export {
   AUDIT_WORDS,
@@ -244,6 +245,7 @@ export {
   VERDICT_SENTENCES,
 } from './sentences/verdict-sentences.ts';
 export { inWords, setWording, type Wording } from './sentences/wording.ts';
+export { CALENDAR_LIMITS, type CalendarLimit } from './tables/calendar-limits.ts';
 export {
   CHOICE_PROPOSALS,
   CHOICE_RULES,

@@ -56,6 +56,7 @@ const handout = handoutCode({
   legs,
   plan: [],
   planKey: 0,
+  series: 0,
 });
 
 browserTest(

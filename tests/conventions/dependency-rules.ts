@@ -56,7 +56,7 @@ export const npmOfPure: Readonly<Record<string, readonly string[]>> = {
 /** What runs in a browser: no Node module either, and of npm only these. */
 export const npmOfBrowser: Readonly<Record<string, readonly string[]>> = {
   'packages/storage': ['idb', '@noble/hashes', 'hash-wasm', 'fflate'],
-  'apps/dashboard': ['lit', '@lit/context', '@lit/localize', 'saxes', 'uplot', 'uqr'],
+  'apps/dashboard': ['lit', '@lit/context', '@lit/localize', 'ical-generator', 'saxes', 'uplot', 'uqr'],
 };
 
 /** The build of the dashboard runs under Node and is no part of it. */

@@ -22,6 +22,7 @@ export const HOME_HANDOUT: Handout = {
   legs: { left: { told: 'did', value: 27, low: 25, high: 28 }, right: { told: 'pain', value: 9, low: 9, high: 10 } },
   plan: HOME_PLAN,
   planKey: 51_234,
+  series: 4711,
 };
 
 /** The place of the dashboard at which these pages open. */

@@ -36,7 +36,15 @@ export {
 } from './fhir/codes.ts';
 export { healthRecord } from './fhir/health-record.ts';
 export { type Sampled, sampledOf } from './fhir/sampled.ts';
-export { type Diary, type DoneAtHome, diaryCode, diaryOfCode, planKey, type RunAtHome } from './handout/diary.ts';
+export {
+  type Diary,
+  type DoneAtHome,
+  diaryCode,
+  diaryOfCode,
+  planKey,
+  type RunAtHome,
+  seriesKey,
+} from './handout/diary.ts';
 export {
   type Handout,
   type HandoutLeg,

@@ -42,6 +42,7 @@ test('a full plan is read by a camera from its address', () => {
       wordsHome('Do them after work, and leave the hill out on the way home', 'both', '2026-11-29'),
     ],
     planKey: 51_234,
+    series: 65_535,
   };
   const address = `https://clinic.example.test/surae/#/mine/${handoutCode(full)}`;
   expect(read(address)).toBe(address);

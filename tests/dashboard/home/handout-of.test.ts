@@ -1,5 +1,5 @@
 import { type Entry, noHistory, type PlanItem } from '@surae/casebook';
-import { handoutCode, handoutOfCode, planKey, wordsHome } from '@surae/exchange';
+import { handoutCode, handoutOfCode, planKey, seriesKey, wordsHome } from '@surae/exchange';
 import { expect, test } from 'vitest';
 import { handoutOf } from '../../../apps/dashboard/src/home/handout-of.ts';
 import { madeReport, madeSet, madeVisit, sureCount } from '../../support/made-visit.ts';
@@ -43,6 +43,7 @@ test('what is taken home tells the day, the legs, the plan and what was confirme
       right: { told: 'pain', value: 9, low: 9, high: 9 },
     },
     planKey: planKey(['a', 'b', 'c', 'd', 'e']),
+    series: seriesKey(visit.personId),
     plan: [
       wordsHome('Holds', 'right', '2026-03-01'),
       { of: 'exercise', code: 'one-leg-raise', what: '', sets: 3, restS: 60, lowestFootDeg: 0 },

@@ -1,4 +1,13 @@
-import { type Diary, diaryCode, diaryOfCode, ExchangeError, handoutCode, morningsCode, planKey } from '@surae/exchange';
+import {
+  type Diary,
+  diaryCode,
+  diaryOfCode,
+  ExchangeError,
+  handoutCode,
+  morningsCode,
+  planKey,
+  seriesKey,
+} from '@surae/exchange';
 import { EXERCISES } from '@surae/shared';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
@@ -84,6 +93,7 @@ test('mornings as pages before gave them are read, other kinds are not', () => {
     legs: { left: null, right: null },
     plan: [],
     planKey: 0,
+    series: 0,
   });
   expect(() => diaryOfCode(other)).toThrow(ExchangeError);
 });
@@ -97,4 +107,10 @@ test('a plan is named by a short number of its documents in their order, and non
   expect(planKey([])).toBe(0);
   expect(planKey(['a', 'b'])).not.toBe(planKey(['b', 'a']));
   expect(planKey(['a', 'b'])).toBe(planKey(['a', 'b']));
+});
+
+test('plans of one person are known by a number of two bytes, which is the same at every visit', () => {
+  expect(seriesKey('one')).toBe(seriesKey('one'));
+  expect(seriesKey('one')).not.toBe(seriesKey('other'));
+  expect(seriesKey('a-much-longer-id-of-somebody')).toBeLessThan(0x1_0000);
 });

@@ -39,6 +39,7 @@ const handout: fc.Arbitrary<Handout> = fc.record({
   legs: fc.record({ left: leg, right: leg }),
   plan: fc.array(homeLine, { maxLength: 6 }),
   planKey: fc.integer({ min: 0, max: 0xffff }),
+  series: fc.integer({ min: 0, max: 0xffff }),
 });
 const morning: fc.Arbitrary<Morning> = fc.record({ day, left: zeroToTen, right: zeroToTen, stiffness });
 
@@ -54,6 +55,7 @@ const usual: Handout = {
     wordsHome('Less running for now', 'both', '2026-11-29'),
   ],
   planKey: 51_234,
+  series: 4711,
 };
 
 test('whatever is taken home comes back', () => {
@@ -92,7 +94,15 @@ const FIRST_VERSION =
   'AQHcEwEABAMBFFByYWN0aWNlIGF0IHRoZSBtaWxsECs0MSAwMCAwMDAgMDAgMDACDHN0ZWFkeS1nby1vbglob2xkLXNhbWUBGxkcAwkJCgIBHkhvbGRzLCBzbGlnaHRseSB1cCBvbiB0aGUgdG9lcwIUTGVzcyBydW5uaW5nIGZvciBub3dHGw';
 
 test('a code of version 1 is read: its plan is words, and is named by no key', () => {
-  expect(handoutOfCode(FIRST_VERSION)).toEqual({ ...usual, lines: usual.lines.slice(0, 2), planKey: 0 });
+  expect(handoutOfCode(FIRST_VERSION)).toEqual({ ...usual, lines: usual.lines.slice(0, 2), planKey: 0, series: 0 });
+});
+
+/** What version 2 wrote. */
+const SECOND_VERSION =
+  'AQLcEwEABAMBFFByYWN0aWNlIGF0IHRoZSBtaWxsECs0MSAwMCAwMDAgMDAgMDADDHN0ZWFkeS1nby1vbglob2xkLXNhbWUKZWFzZWQtbGVzcwEbGRwDCQkKopADAgMB3BMAAB5Ib2xkcywgc2xpZ2h0bHkgdXAgb24gdGhlIHRvZXMAAAAAAAAAAAMC3BMAABRMZXNzIHJ1bm5pbmcgZm9yIG5vdwAAAAAAAAAAoVY';
+
+test('a code of version 2 is read: it knows no series', () => {
+  expect(handoutOfCode(SECOND_VERSION)).toEqual({ ...usual, series: 0 });
 });
 
 test('whatever mornings are given come back', () => {
@@ -116,7 +126,7 @@ test('one kind is not read as the other, a newer version is refused as such, and
   };
   expect(refusal(() => morningsOfCode(handoutCode(usual)))).toBe('bad-file');
   expect(refusal(() => handoutOfCode(morningsCode([])))).toBe('bad-file');
-  expect(refusal(() => handoutOfCode(codeOf(1, 3, ...bytes.slice(2))))).toBe('newer-version');
+  expect(refusal(() => handoutOfCode(codeOf(1, 4, ...bytes.slice(2))))).toBe('newer-version');
   expect(refusal(() => handoutOfCode(codeOf(1, 0, ...bytes.slice(2))))).toBe('newer-version');
   expect(refusal(() => handoutOfCode(codeOf(...bytes, 0)))).toBe('bad-file');
   expect(refusal(() => handoutOfCode(codeOf(...bytes.slice(0, -1))))).toBe('bad-file');

@@ -8,7 +8,15 @@ import {
   soreLegs,
   type Visit,
 } from '@surae/casebook';
-import { type Handout, type HandoutLeg, type HandoutLine, isListed, planKey, type Stiffness } from '@surae/exchange';
+import {
+  type Handout,
+  type HandoutLeg,
+  type HandoutLine,
+  isListed,
+  planKey,
+  type Stiffness,
+  seriesKey,
+} from '@surae/exchange';
 import { RUN_WHY_CHOICES } from '@surae/shared';
 import { scoreFigure } from '../result/score-figure.ts';
 import { toldOfEnd } from '../result/summary-sentence.ts';
@@ -88,5 +96,6 @@ export function handoutOf(visit: Visit, contact: ClinicContact | null, plan: rea
     legs: { left: legOf(visit, 'left'), right: legOf(visit, 'right') },
     plan: plan.map(({ body }) => homeLine(body)),
     planKey: planKey(plan.map(({ id }) => id)),
+    series: seriesKey(visit.personId),
   };
 }

@@ -6,6 +6,8 @@ import { drawnPicture } from '../parts/drawn-picture.ts';
 import '../parts/number-scale.ts';
 import type { ScaleChosen } from '../parts/number-scale.ts';
 import '../parts/pace-ring.ts';
+import '../parts/save-calendar.ts';
+import type { CalendarSaved } from '../parts/save-calendar.ts';
 import { footPicture } from '../plan/foot-picture.ts';
 import { footStyle } from '../plan/foot-style.ts';
 import { oftenWords, planLegs, planName, rangeWords, shortNumber } from '../plan/plan-words.ts';
@@ -14,6 +16,7 @@ import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import { painRulePicture } from './home-pictures.ts';
 import { homePictureStyle } from './home-style.ts';
+import { keepPlaces, keptPlaces } from './kept-calendar.ts';
 import { keepDone, keptDiary } from './kept-diary.ts';
 import type { HomeMemory } from './kept-mornings.ts';
 import { morningLine } from './morning-line.ts';
@@ -70,6 +73,12 @@ export class HomeToday extends LitElement {
       ${this.thisMorning()}
       ${current === undefined ? html`<p>${HOME_TODAY_WORDS['nothing-today'].text}</p>` : this.exercise(current, exercises)}
       ${this.others()}
+      <save-calendar
+        .handout=${this.handout}
+        day=${this.day}
+        places=${keptPlaces(this.memory)}
+        @calendar-saved=${({ detail }: CalendarSaved) => keepPlaces(this.memory, detail)}
+      ></save-calendar>
     `;
   }
 

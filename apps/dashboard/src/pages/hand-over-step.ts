@@ -1,12 +1,14 @@
 import { consume } from '@lit/context';
 import type { HandedAs, Visit } from '@surae/casebook';
-import { HAND_OVER_WORDS, MORNING_CHOICES, MORNINGS_IN_WORDS, STEP_WORDS } from '@surae/shared';
+import { CALENDAR_WORDS, HAND_OVER_WORDS, MORNING_CHOICES, MORNINGS_IN_WORDS, STEP_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { bookContext } from '../contexts/capabilities.ts';
+import { bookContext, clockContext, type HostClock } from '../contexts/capabilities.ts';
+import { handoutOf } from '../home/handout-of.ts';
 import type { PlanEntry } from '../journey/person-notes.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
-import { planAfterVisit } from '../plan/plan-so-far.ts';
+import '../parts/save-calendar.ts';
+import { planAfterVisit, planPlacesBefore } from '../plan/plan-so-far.ts';
 import { planLineText } from '../plan/plan-words.ts';
 import { hashOf } from '../route.ts';
 import { base } from '../styles/base.ts';
@@ -37,6 +39,9 @@ export class HandOverStep extends LitElement {
       .choices + .quiet {
         margin-block: var(--gap-3) var(--gap-6);
       }
+      .aside {
+        margin-block: var(--gap-6) 0;
+      }
       .go {
         display: grid;
         gap: var(--gap-3);
@@ -47,7 +52,10 @@ export class HandOverStep extends LitElement {
 
   @property({ attribute: false }) visit!: Visit;
   @consume({ context: bookContext }) private readonly book!: VisitBook;
+  @consume({ context: clockContext }) private readonly clock!: HostClock;
   @state() private plan: readonly PlanEntry[] = [];
+  /** lines that an earlier calendar file may hold */
+  @state() private places = 0;
   /** codes of the sentences for the mornings that are confirmed */
   @state() private lines: readonly string[] = [];
   @state() private failed = false;
@@ -57,7 +65,9 @@ export class HandOverStep extends LitElement {
   }
 
   private async read(): Promise<void> {
-    this.plan = planAfterVisit(await this.book.log.documents(this.visit.personId), this.visit);
+    const documents = await this.book.log.documents(this.visit.personId);
+    this.plan = planAfterVisit(documents, this.visit);
+    this.places = planPlacesBefore(documents, this.visit);
   }
 
   override render(): TemplateResult {
@@ -92,6 +102,12 @@ export class HandOverStep extends LitElement {
             </button>`,
         )}
         <button type="button" @click=${() => void this.end('nothing')}>${words.nothing.text}</button>
+        <p class="aside quiet">${CALENDAR_WORDS['goes-on'].text}</p>
+        <save-calendar
+          .handout=${handoutOf(this.visit, null, this.plan)}
+          day=${this.clock.isoNow().slice(0, 10)}
+          places=${this.places}
+        ></save-calendar>
       </div>
     `;
   }

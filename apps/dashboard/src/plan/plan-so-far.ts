@@ -37,6 +37,15 @@ export function planAfterVisit(documents: readonly StoredDocument[], visit: Visi
   return person === undefined ? [] : planAfter(person, visit);
 }
 
+/** How many lines the longest plan had that somebody left an earlier visit with: a calendar may hold as many. */
+export function planPlacesBefore(documents: readonly StoredDocument[], visit: Visit): number {
+  const person = personIn(documents, visit.personId);
+  const lengths = person?.visits.flatMap((one) =>
+    one.visit.id === visit.id ? [] : [planAfter(person, one.visit).length],
+  );
+  return Math.max(0, ...(lengths ?? []));
+}
+
 /** What came from home is held against: the plans that were ever taken home, and what is kept of exercises and runs. */
 export function keptAround(
   documents: readonly StoredDocument[],

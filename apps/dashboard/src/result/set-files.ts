@@ -12,6 +12,7 @@ import { protocolHash } from './settings-hash.ts';
 export interface SavedFile {
   readonly name: string;
   readonly type:
+    | 'text/calendar'
     | 'text/csv'
     | 'text/html'
     | 'text/plain'

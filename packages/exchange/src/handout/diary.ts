@@ -46,6 +46,11 @@ export function planKey(ids: readonly string[]): number {
   return ids.length === 0 ? 0 : checkNumber(utf8(ids.join(' ')));
 }
 
+/** A short number of a person: many have the same, and nobody can be found by it. */
+export function seriesKey(personId: string): number {
+  return checkNumber(utf8(personId));
+}
+
 function writeDone(writer: CodeWriter, { day, planKey: key, place, code, side, sets, pain }: DoneAtHome): void {
   writer.number(daysOf(day)).number(key).number(place).number(exercises.indexOf(code)).number(sides.indexOf(side));
   writer.number(sets).maybe(pain);

@@ -35,6 +35,8 @@ export interface Handout {
   readonly plan: readonly HandoutLine[];
   /** by which what is done at home names the plan; 0 where there is none, and in codes of version 1 */
   readonly planKey: number;
+  /** by which plans of one person are known as such in a calendar; no id follows from it; 0 in codes before version 3 */
+  readonly series: number;
 }
 
 /** One morning: pain at the first steps of each leg that was asked about, and stiffness. */
@@ -49,7 +51,7 @@ export interface Morning {
 const KINDS = { handout: 1, mornings: 2, diary: 3 } as const;
 type Kind = keyof typeof KINDS;
 /** newest version of each kind that this software writes and reads */
-const VERSIONS: Readonly<Record<Kind, number>> = { handout: 2, mornings: 1, diary: 1 };
+const VERSIONS: Readonly<Record<Kind, number>> = { handout: 3, mornings: 1, diary: 1 };
 
 /** A code of a kind, begun with its kind and version. */
 export function begunCode(kind: Kind): CodeWriter {
@@ -108,9 +110,9 @@ function readStiffness(place: number | null): Stiffness | null {
 /**
  * What somebody takes home as a text that fits into an address or a code for a camera.
  *
- * Bytes, then two bytes of a check, as base64url. The bytes: kind 1, version 2, day since 1 January 2020, legs asked about (0
+ * Bytes, then two bytes of a check, as base64url. The bytes: kind 1, version 3, day since 1 January 2020, legs asked about (0
  * left, 1 right, 2 both), usual pain left and right and usual stiffness, 1 and name and telephone or 0, codes of sentences, left
- * leg, right leg (end, value, bounds), key of the plan, plan (see `writeLine`; version 1: leg and words of each line, and no key). A number takes seven bits a byte, the lowest first; a text is its length and UTF-8;
+ * leg, right leg (end, value, bounds), key of the plan, plan (see `writeLine`; version 1: leg and words of each line, and no key), number of the series (from version 3 on). A number takes seven bits a byte, the lowest first; a text is its length and UTF-8;
  * what may be missing is one more than it is, or 0; a list is its length and its items.
  *
  * @param handout - whole numbers from 0, a day from 2020 on [-]
@@ -118,7 +120,7 @@ function readStiffness(place: number | null): Stiffness | null {
  * Source: ours; check: CRC-16 with polynomial 0x1021 from 0xffff; letters: RFC 4648, section 5
  */
 export function handoutCode(handout: Handout): string {
-  const { day, usual, contact, lines, legs, plan, planKey } = handout;
+  const { day, usual, contact, lines, legs, plan, planKey, series } = handout;
   const writer = begunCode('handout').number(daysOf(day)).number(asked.indexOf(handout.asked));
   writer.maybe(usual.left).maybe(usual.right);
   writer.maybe(usual.stiffness === null ? null : stiff.indexOf(usual.stiffness));
@@ -127,7 +129,10 @@ export function handoutCode(handout: Handout): string {
   writer.list(lines, (line) => writer.text(line));
   writeLeg(writer, legs.left);
   writeLeg(writer, legs.right);
-  writer.number(planKey).list(plan, (line) => writeLine(writer, line));
+  writer
+    .number(planKey)
+    .list(plan, (line) => writeLine(writer, line))
+    .number(series);
   return sealedCode(writer.written());
 }
 
@@ -146,8 +151,9 @@ export function handoutOfCode(text: string): Handout {
   const legs = { left: readLeg(reader), right: readLeg(reader) };
   const planKey = version === 1 ? 0 : reader.number();
   const plan = reader.list(() => (version === 1 ? firstLine(reader, day) : readLine(reader)));
+  const series = version < 3 ? 0 : reader.number();
   reader.end();
-  return { day, asked: legsAsked, usual, contact, lines, legs, plan, planKey };
+  return { day, asked: legsAsked, usual, contact, lines, legs, plan, planKey, series };
 }
 
 /** Writes one morning: day, pain left and right, stiffness. */
