@@ -1,6 +1,6 @@
 import { SAFETY_LIST_VERSION } from '@surae/shared';
 import { expect, test } from 'vitest';
-import { planAfterVisit, planSoFar } from '../../../apps/dashboard/src/plan/plan-so-far.ts';
+import { planAfterVisit, planPlacesBefore, planSoFar } from '../../../apps/dashboard/src/plan/plan-so-far.ts';
 import { coursePerson } from '../../support/course-person.ts';
 import { madeExercise } from '../../support/plan-items.ts';
 
@@ -56,4 +56,15 @@ test('what this visit found holds lines of the plan so far back before anything 
   expect(found?.held.map(({ item, rules }) => [item.body.code, rules])).toEqual([['seated-raise', ['safety-lock']]]);
   await book.record(second, { kind: 'visit-plan', planItemIds: [] });
   expect(planAfterVisit(await documents(), await visit(second))).toEqual([]);
+});
+
+test('a calendar may hold as many lines as the longest plan before, also where the plan was ended since; that of this visit is none', async () => {
+  const { book, first, begin, visit, documents } = await planned();
+  const places = async (id: string): Promise<number> => planPlacesBefore(await documents(), await visit(id));
+  expect(await places(first)).toBe(0);
+  const second = await begin();
+  await book.record(second, { kind: 'visit-plan', planItemIds: [], ended: true });
+  expect(await places(second)).toBe(1);
+  const third = await begin();
+  expect(await places(third)).toBe(1);
 });

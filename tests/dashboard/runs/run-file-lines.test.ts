@@ -51,7 +51,7 @@ test('everything that is to be known of a file is said, and a file that was take
     plain[1],
     plain[2],
     'Pauses left out: 2.',
-    'The file has 1 gaps, 1.5 min in all. The way there is a guess.',
+    'Gaps in the file: 1, 1.5 min in all. The way there is a guess.',
     'Points far off the way, left out: 3.',
     'Points without a time, left out: 4.',
     'The file holds 2 tracks. They are taken as one run.',

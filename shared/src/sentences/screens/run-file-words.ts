@@ -12,7 +12,7 @@ export const RUN_FILE_WORDS = sentences('screen.run-file', {
   pauses: 'Pauses left out: {count}.',
   'other-day': 'This is not today. Look at the day.',
   'device-day': 'The file does not say what time it was there. The day is by the clock of this device.',
-  gaps: 'The file has {count} gaps, {minutes} min in all. The way there is a guess.',
+  gaps: 'Gaps in the file: {count}, {minutes} min in all. The way there is a guess.',
   spikes: 'Points far off the way, left out: {count}.',
   untimed: 'Points without a time, left out: {count}.',
   tracks: 'The file holds {count} tracks. They are taken as one run.',
