@@ -312,7 +312,7 @@ export {
   type KneeToWallRule,
 } from './tables/knee-to-wall.ts';
 export { LADDER_RUNGS, type LadderRung, type LadderRungEntry } from './tables/ladder-rungs.ts';
-export { MORNING_LIMITS } from './tables/morning-limits.ts';
+export { MORNING_LIMITS, STIFFNESS_LIMITS } from './tables/morning-limits.ts';
 export { OPTIONAL_TARGETS, type OptionalTarget } from './tables/optional-targets.ts';
 export {
   INSERTION_LOWEST,

@@ -2,7 +2,7 @@ import { ruleFaults } from '@surae/guidance';
 import { GUIDANCE_FACTS, GUIDANCE_RULES, type GuidanceRule } from '@surae/shared';
 import { expect, test } from 'vitest';
 
-const rule = GUIDANCE_RULES.find(({ code }) => code === 'start-learn')!;
+const rule = { ...GUIDANCE_RULES.find(({ code }) => code === 'start-learn')!, standIns: [] };
 const ten = rule.numbers['ten'];
 
 test('the rules as they are given have none', () => {

@@ -4,7 +4,7 @@ import { type GivenFacts, LEGS } from './given-facts.ts';
 import type { Blocked, Guidance, Proposed, Together } from './guidance.ts';
 import { type FactTable, factTable, judgeOn, type RuleTrace } from './judge-rule.ts';
 import { blocksAgainst } from './standing-blocks.ts';
-import { takeTogether } from './take-together.ts';
+import { nextTogether, takeTogether } from './take-together.ts';
 import { weakestMark } from './weakest-mark.ts';
 
 const variables = Object.keys(GUIDANCE_VARIABLES) as readonly GuidanceVariable[];
@@ -112,7 +112,12 @@ export function propose(given: GivenFacts, rules: readonly GuidanceRule[], facts
       proposals.push(...taken.proposals);
       blocked.push(...taken.blocked);
     }
-    const one = GUIDANCE_VARIABLES[about].across ? takeTogether(about, proposals, blocked, given) : null;
+    const { across, choice } = GUIDANCE_VARIABLES[about];
+    const isOpen = ({ rule, leg }: RuleTrace): boolean =>
+      blocksAgainst(rule.proposes.touches, leg, blocks).length === 0;
+    const ofBoth = (): Together | null =>
+      choice === 'next' ? nextTogether(about, asked, isOpen, given) : takeTogether(about, proposals, blocked, given);
+    const one = across ? ofBoth() : null;
     if (one !== null) together.push(one);
   }
   return {

@@ -4,11 +4,13 @@ import {
   ACTIVITY_SETTLED_BY_TEXTS,
   ACTIVITY_TEXTS,
 } from './activity-sentences.ts';
+import { LEVEL_CHANGED_BY_TEXTS, LEVEL_FACT_TEXTS, LEVEL_SETTLED_BY_TEXTS, LEVEL_TEXTS } from './level-sentences.ts';
 import { sentences } from './sentence.ts';
 
 /** What a rule proposes, to a clinician; a blank is a number of the rule by its name, and `next` the next step of a line. */
 export const GUIDANCE_SENTENCES = sentences('guidance', {
   ...ACTIVITY_TEXTS,
+  ...LEVEL_TEXTS,
   'lock-line': 'No loading is proposed: a line of the safety list is ticked, or was not asked. Usual next step: {next}',
   'lock-sudden-loss':
     'No loading is proposed: a raise is lost, said to be new and sudden. The first line of the safety list comes first: {next}',
@@ -42,15 +44,15 @@ export const GUIDANCE_SENTENCES = sentences('guidance', {
     'Another way: hard holds on the rig. They are for the load; relief of pain right after is not to be expected of them.',
   'pain-limit': 'Suggestion: pain up to {most} of 10 in a session, and at most {rise} over pain at rest.',
   'step-ask':
-    'Ask why first: {missed} planned sessions in a row or more have no log. The dose stays as it is until then.',
+    'Ask why first: {missed} planned sessions in a row or more have no log, or more than a share of {leftOut} of those of two weeks were left out or not told. The dose stays as it is until then.',
   'step-restart-lower': 'Suggestion: begin again one level lower, after a gap of more than {gap} days.',
   'step-drop':
-    'Suggestion: go one level down. No full rest: what is lightest goes on. On {days} days or more of the last week it was too much, or the mornings rise over {weeks} weeks.',
+    'Suggestion: go one level down. No full rest: what is lightest goes on. Since this level began it was too much on {days} days or more of the last week, or the mornings rise over {weeks} weeks.',
   'step-reduce': 'Suggestion: {least} to {most} % less, or one exercise less, and the next session at that dose.',
   'step-wait': 'Suggestion: the same again. A session or the morning after it was not told, so nothing goes up.',
   'step-hold': 'Suggestion: the same again. Not everything was as it is asked for in the last {sessions} sessions.',
   'step-progress':
-    'Suggestion: one variable may go up. The last {sessions} sessions and the mornings after went as planned.',
+    'Suggestion: one variable may go up. The last {sessions} sessions at this dose and the mornings after went as planned.',
   'change-week': 'Suggestion: the next step of the schedule, and nothing else.',
   'change-springs': 'Suggestion: add quick bounces and hops, two days after heavy raises at the earliest.',
   'change-sport': 'Suggestion: add running and jumps by their own plan, and keep the heavy raises up.',
@@ -86,6 +88,7 @@ export const GUIDANCE_SENTENCES = sentences('guidance', {
 /** What would change a proposal. */
 export const GUIDANCE_CHANGED_BY = sentences('guidance-changed-by', {
   ...ACTIVITY_CHANGED_BY_TEXTS,
+  ...LEVEL_CHANGED_BY_TEXTS,
   'lock-line': 'The line is gone through again and is clear.',
   'lock-line-reason': 'The line is clear, or a clinician goes over it with a reason that is kept.',
   'lock-sudden-loss': 'The first line of the safety list was gone through and the loss is not new and sudden.',
@@ -95,8 +98,9 @@ export const GUIDANCE_CHANGED_BY = sentences('guidance-changed-by', {
   'range-level': 'The tendon is no longer sore at the heel bone, or a clinician gives a reason for more.',
   'range-step': 'The heel bone becomes sore, or the level goes below {level}.',
   'start-calm':
-    'At least {some} raise that counts, pain of at most {pain} on two legs, and less than high irritability.',
-  'start-learn': 'At least {ten} raises that count, with pain below {pain}.',
+    'At least {some} raise that counts, pain of at most {pain} on two legs and on one, more than a seated raise borne, and less than high irritability.',
+  'start-learn':
+    'At least {ten} raises that count, with pain below {pain} that a night settles, and raises on one leg borne.',
   'start-single': 'At least {twenty} raises that count, or a morning after that is worse.',
   'start-heavy': 'Fewer than {twenty} raises that count, or high irritability.',
   'start-range':
@@ -113,22 +117,22 @@ export const GUIDANCE_CHANGED_BY = sentences('guidance-changed-by', {
   'option-hard-holds': 'More than low irritability, or a ticked line on the heart.',
   'pain-limit-high': 'Less than high irritability.',
   'pain-limit': 'High irritability.',
-  'step-ask': 'The patient was asked.',
-  'step-restart-lower': 'A session was logged since.',
+  'step-ask': 'The patient was asked, or a share of at most {leftOut} of the sessions of two weeks is left out.',
+  'step-restart-lower': 'A session was logged since, or the level was lowered.',
   'step-drop': 'Fewer than {days} such days in a week, and mornings that do not rise.',
   'step-reduce':
-    'Pain of at most {pain}, or {painIrritable} with high irritability, a morning up to {eased} over its usual level, and stiffness that is not doubled.',
+    'Pain of at most {pain}, or {painIrritable} with high irritability, a morning up to {eased} over its usual level and of at most {easedAbove}, and stiffness that is not doubled, or up to {doubled} minutes longer; or the dose that was made less is done first.',
   'step-wait': 'The session and the morning after it are told.',
   'step-hold':
-    'In both sessions at least {share} of the plan done, the morning up to {hold} over its usual level, stiffness not longer, effort of at most {exertion}.',
+    'In both sessions at this dose at least {share} of the plan done, the morning up to {hold} over its usual level, stiffness not longer, effort of at most {exertion}; the last morning at most {morningMost}, and a share of at most {leftOut} of the sessions of two weeks left out.',
   'step-progress': 'A session or a morning that does not go as planned, or is not told.',
   'change-week': 'The step is taken, or a session does not go as planned.',
   'change-springs':
     'Pain of more than {pain}, a flare in the last {calm} days, or fewer than {days} days of heavy raises.',
-  'change-sport': 'A criterion of the return that is not met.',
+  'change-sport': 'A criterion of the return that is not met, or fewer than {days} days of bounces and hops.',
   'change-repetitions': 'The most repetitions of the level are reached.',
-  'change-range': 'The full range is reached, or the heel bone becomes sore.',
-  'change-load': 'No more load can be added, or the level goes below {three}.',
+  'change-range': 'The full range is reached, the level goes below {three}, or the heel bone becomes sore.',
+  'change-load': 'No more load can be added, or the level goes below {three}, or below {one} after {days} days at it.',
   'change-speed': 'The speed that is asked for is reached.',
   'change-impact': 'The number that is asked for is reached.',
   'impact-after-heavy': 'At least {days} days without heavy raises.',
@@ -146,6 +150,7 @@ export const GUIDANCE_CHANGED_BY = sentences('guidance-changed-by', {
 /** What a fact is, in words. A line of the safety list has its own question. */
 export const GUIDANCE_FACT_WORDS = sentences('guidance-fact', {
   ...ACTIVITY_FACT_TEXTS,
+  ...LEVEL_FACT_TEXTS,
   'sudden-loss': 'A raise that is lost newly and suddenly',
   'rupture-looked': 'Signs of a rupture, looked for on this leg',
   place: 'Where the tendon is sore',
@@ -207,6 +212,7 @@ export const GUIDANCE_FACT_WORDS = sentences('guidance-fact', {
 /** What would settle a fact that is missing. */
 export const GUIDANCE_SETTLED_BY = sentences('guidance-settled-by', {
   ...ACTIVITY_SETTLED_BY_TEXTS,
+  ...LEVEL_SETTLED_BY_TEXTS,
   line: 'Go through this line of the safety list.',
   'sudden-loss': 'Ask whether the raise was lost newly and suddenly.',
   'rupture-looked': 'Squeeze the calf, feel for a gap, and compare how far the foot hangs.',

@@ -13,3 +13,9 @@ export const MORNING_LIMITS = {
   /** a rise of more is eased: the same rise that a clinic is told of as a flare */
   easedRise: TODAY_RULES.morningRiseMost,
 } as const satisfies Readonly<Record<string, TodayRule>>;
+
+/** Stiffness of a morning, by which a session counts as too much. */
+export const STIFFNESS_LIMITS = {
+  /** minutes over the usual ones, of which more counts as doubled: five told as ten are no more than a rounded answer */
+  doubledOver: { ...practice, id: 'stiffness.doubled-over', unit: 'min', value: 5 },
+} as const satisfies Readonly<Record<string, TodayRule>>;

@@ -1,8 +1,11 @@
+import { MORNING_LIMITS } from '@surae/shared';
 import type { FactsOf, From, GivenFact } from '../given-facts.ts';
 import { calendarDay } from './calendar-day.ts';
 import { hardDays } from './hard-days.ts';
-import { byDay, type LegCourse, type SessionTold } from './leg-course.ts';
+import { byDay, type LegCourse, type MorningTold, type SessionTold } from './leg-course.ts';
 import { type SessionResponse, sessionResponse } from './session-response.ts';
+import { leftOut, toldInFull } from './told-lately.ts';
+import { usualMorning } from './usual-morning.ts';
 import { weekMornings } from './week-mornings.ts';
 
 const log: Omit<From, 'day'> = { what: 'session-log' };
@@ -31,6 +34,15 @@ function inRow(sessions: readonly number[], unlogged: readonly number[]): number
   return sessions.filter((on) => on > lastGap).length;
 }
 
+/** Whether this morning is a flare: far over its usual level, or more than is let go whatever is usual. */
+function morningNow(mornings: ReadonlyMap<number, MorningTold>, now: number): 'flare' | 'no-flare' | 'not-told' {
+  const pain = mornings.get(now)?.pain ?? null;
+  if (pain === null) return 'not-told';
+  const usual = usualMorning(mornings, now, 'pain');
+  const isOver = pain > MORNING_LIMITS.easedAbove.value;
+  return isOver || (usual !== null && pain - usual > MORNING_LIMITS.easedRise.value) ? 'flare' : 'no-flare';
+}
+
 /**
  * What sessions and mornings say of a leg on a day, as facts that rules ask about.
  *
@@ -54,13 +66,16 @@ export function courseFacts(course: LegCourse, today: string, painLimit: number)
   const missed = planned.findIndex((on) => sessions.has(on));
   const [last] = days;
   const heavy = days.find((on) => sessions.get(on)?.heavy === true);
-  const isLately = (on: number): boolean => on > now - 7;
+  const levelSince = course.levelSince === undefined ? Number.NEGATIVE_INFINITY : calendarDay(course.levelSince);
+  const doseSince = course.doseSince === undefined ? Number.NEGATIVE_INFINITY : calendarDay(course.doseSince);
+  // days of the level before led to this one already
+  const isLately = (on: number): boolean => on > now - 7 && on >= levelSince;
   const { low, high } = hardDays(
     responses.filter((_, i) => isLately(days[i]!)),
     unlogged.filter(isLately).length,
     painLimit,
   );
-  const weeks = weekMornings(mornings, now);
+  const weeks = weekMornings(mornings, now, levelSince);
   const after = last === undefined ? undefined : mornings.get(last + 1);
   const morning = last === now ? 'not-yet' : after === undefined || after.pain === null ? 'no' : 'yes';
   const of = (value: number | string, what = log.what): GivenFact => ({ value, from: { what, day: today } });
@@ -68,9 +83,20 @@ export function courseFacts(course: LegCourse, today: string, painLimit: number)
   return {
     ...ofSession(responses[0], 'last'),
     ...ofSession(responses[1], 'before'),
-    'sessions-logged': of(inRow(days, unlogged)),
+    'sessions-logged': of(
+      inRow(
+        days.filter((on) => on >= doseSince),
+        unlogged,
+      ),
+    ),
+    'last-at-dose': last === undefined ? { missing: 'no-session' } : of(last >= doseSince ? 'yes' : 'no'),
+    'lowered-since': last === undefined ? { missing: 'no-session' } : of(levelSince > last ? 'yes' : 'no'),
+    'told-in-full': of(toldInFull(responses)),
+    ...leftOut(planned, sessions, now, of),
     'last-logged':
       planned[0] === undefined ? of(last === undefined ? 'no' : 'yes') : of(sessions.has(planned[0]) ? 'yes' : 'no'),
+    'morning-pain-last': after === undefined ? { missing: 'not-told' } : told(after.pain, after.day, 'morning-check'),
+    'morning-now': of(morningNow(mornings, now), 'morning-check'),
     'morning-logged': last === undefined ? { missing: 'no-session' } : of(morning, 'morning-check'),
     'missed-in-row': of(missed < 0 ? planned.length : missed),
     'days-since-session': since(last),

@@ -1,4 +1,4 @@
-import { MORNING_LIMITS } from '@surae/shared';
+import { MORNING_LIMITS, STIFFNESS_LIMITS } from '@surae/shared';
 import type { SessionResponse } from './session-response.ts';
 
 /** How many days were too much: known ones, and those that may have been. */
@@ -13,7 +13,9 @@ function wasHard(
   limit: number,
 ): boolean | null {
   const isDoubled =
-    stiffnessRise === null || stiffnessOverDouble === null ? null : stiffnessRise > 0 && stiffnessOverDouble >= 0;
+    stiffnessRise === null || stiffnessOverDouble === null
+      ? null
+      : stiffnessRise > STIFFNESS_LIMITS.doubledOver.value && stiffnessOverDouble >= 0;
   const signs = [
     session.painDuring === null ? null : session.painDuring > limit,
     morningRise === null ? null : morningRise > MORNING_LIMITS.easedRise.value,

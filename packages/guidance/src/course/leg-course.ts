@@ -25,6 +25,10 @@ export interface LegCourse {
   readonly planned: readonly string[];
   readonly sessions: readonly SessionTold[];
   readonly mornings: readonly MorningTold[];
+  /** day since which the level of now is done: what led to it is not held against it once more; absent: the level never changed */
+  readonly levelSince?: string;
+  /** day since which the dose of now is done, with every change up or down; absent: it never changed */
+  readonly doseSince?: string;
 }
 
 /** Entries by day number, those after a day left out. */

@@ -30,14 +30,21 @@ function middles(mornings: ReadonlyMap<number, MorningTold>, today: number, part
  *
  * @param mornings - by day number [-]
  * @param today - day number [d]
+ * @param since - day number before which a week does not count for the trend over the weeks [d]
  * @returns the trend of pain over the weeks, and whether pain or stiffness rose since last week [1 per week]
  *
  * Source: ours; {@link theilSenSlope}
  */
-export function weekMornings(mornings: ReadonlyMap<number, MorningTold>, today: number): WeekMornings {
+export function weekMornings(
+  mornings: ReadonlyMap<number, MorningTold>,
+  today: number,
+  since = Number.NEGATIVE_INFINITY,
+): WeekMornings {
   const pain = middles(mornings, today, 'pain');
   const stiffness = middles(mornings, today, 'stiffnessMin');
-  const points = pain.flatMap((one, week) => (one === null ? [] : [[-week, one] as const]));
+  const points = pain.flatMap((one, week) =>
+    one === null || today - 7 * week - 6 < since ? [] : [[-week, one] as const],
+  );
   const rose = ([now, last]: readonly (number | null)[]): boolean | null =>
     now == null || last == null ? null : now > last;
   const rises = [rose(pain), rose(stiffness)];

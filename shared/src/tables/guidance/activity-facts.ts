@@ -8,6 +8,8 @@ const yesNo = ['yes', 'no'] as const;
 /** What is asked about running and about standing or walking at work; a missing answer is taken to be the one that asks for more care. */
 export const ACTIVITY_FACTS: readonly FactEntry[] = [
   codeFact('runs', 'person', yesNo, { standIn: 'yes' }),
+  /** whether running is done now, or paused for the tendon */
+  codeFact('running-now', 'person', ['running', 'paused', 'not-told'], { standIn: 'not-told' }),
   codeFact('job-on-feet', 'person', yesNo, { standIn: 'yes' }),
   /** whether it was asked how much of the running goes up or down hill: hills are not modelled */
   codeFact('hills-asked', 'person', yesNo, { standIn: 'no' }),

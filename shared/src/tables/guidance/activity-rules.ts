@@ -5,6 +5,9 @@ import { type Basis, guidanceRule, ruleNumber } from './rule-made.ts';
 
 const ranks = { high: 0, moderate: 1, low: 2 } as const satisfies Record<IrritabilityGrade, number>;
 
+/** Who has paused goes by what a first run asks for, and not by what is kept of running. */
+const notPaused: Condition = { not: { fact: 'running-now', is: 'paused' } };
+
 /** One cell: what a grade says of one activity. A leg that is not graded is treated as moderate, and the rule says so. */
 function cell(
   about: 'running' | 'standing',
@@ -14,18 +17,16 @@ function cell(
   numbers: Readonly<Record<string, RuleNumber>> = {},
 ): GuidanceRule {
   const code = `${about}-${grade}`;
+  const isKept = about === 'running' && grade !== 'high';
   return guidanceRule({
     code,
     about,
     rank: ranks[grade],
     when: {
-      all: [
-        { fact: asked, is: 'yes' },
-        { fact: 'irritability', is: grade },
-      ],
+      all: [{ fact: asked, is: 'yes' }, { fact: 'irritability', is: grade }, ...(isKept ? [notPaused] : [])],
     },
     numbers,
-    standIns: [asked, 'irritability'],
+    standIns: [asked, 'irritability', ...(isKept ? ['running-now'] : [])],
     proposes: { kind: 'limit', code, touches, amounts: Object.keys(numbers) },
   });
 }

@@ -1,4 +1,6 @@
 import type { Condition } from './condition.ts';
+import { LEVEL_CHANGES } from './level-changes.ts';
+import { AT_HEEL_BONE } from './range-rules.ts';
 import type { GuidanceRule, RuleNumber, Touch } from './rule-entry.ts';
 import { type Basis, guidanceRule, ruleNumber } from './rule-made.ts';
 
@@ -13,6 +15,7 @@ const sport: Basis = {
 const none = ruleNumber('left-none', 0);
 const noRange = ruleNumber('range-left-none', 0, 'deg');
 const levels = {
+  one: ruleNumber('level-one', 1),
   three: ruleNumber('level-three', 3),
   four: ruleNumber('level-four', 4),
   five: ruleNumber('level-five', 5),
@@ -43,10 +46,13 @@ function change(
  * variable too, and comes before those within a level.
  */
 export const CHANGE_RULES: readonly GuidanceRule[] = [
-  change('week', 0, { fact: 'week-step-due', is: 'yes' }, {}, [], { standIns: ['week-step-due'] }),
+  // what was made less comes back before anything new
+  change('back', 0, { fact: 'dose-eased', is: 'yes' }, {}, [], { standIns: ['dose-eased'] }),
+  change('week', 1, { fact: 'week-step-due', is: 'yes' }, {}, [], { standIns: ['week-step-due'] }),
+  ...LEVEL_CHANGES,
   change(
     'springs',
-    1,
+    7,
     {
       all: [
         { fact: 'level-now', atLeast: 'four' },
@@ -68,37 +74,52 @@ export const CHANGE_RULES: readonly GuidanceRule[] = [
   ),
   change(
     'sport',
-    2,
+    8,
     {
       all: [
         { fact: 'level-now', atLeast: 'five' },
+        { fact: 'level-now', below: 'six' },
+        { fact: 'days-at-level', atLeast: 'days' },
         { fact: 'return-criteria', is: 'yes' },
       ],
     },
-    { five: levels.five },
+    { five: levels.five, six: ruleNumber('level-six', 6), days: ruleNumber('sport-days', 14, 'd') },
     ['impact'],
     sport,
   ),
-  change('repetitions', 3, { fact: 'repetitions-left', above: 'none' }, { none }, []),
+  change('repetitions', 9, { fact: 'repetitions-left', above: 'none' }, { none }, []),
   change(
     'range',
-    4,
+    10,
     {
-      all: [{ not: { fact: 'place', oneOf: ['insertion', 'both-places'] } }, { fact: 'range-left', above: 'noRange' }],
+      all: [{ not: AT_HEEL_BONE }, { fact: 'level-now', atLeast: 'three' }, { fact: 'range-left', above: 'noRange' }],
     },
-    { noRange },
+    { noRange, three: levels.three },
     ['step', 'below-level'],
   ),
   change(
     'load',
-    5,
+    11,
     {
       all: [
-        { fact: 'level-now', atLeast: 'three' },
+        {
+          any: [
+            { fact: 'level-now', atLeast: 'three' },
+            // four weeks at a lower level: what is seated is loaded before nothing goes up for weeks
+            {
+              all: [
+                { fact: 'level-now', atLeast: 'one' },
+                { fact: 'days-at-level', atLeast: 'days' },
+              ],
+            },
+          ],
+        },
         { fact: 'load-left', is: 'yes' },
       ],
     },
     {
+      one: levels.one,
+      days: ruleNumber('load-days', 28, 'd'),
       three: levels.three,
       kgLeast: ruleNumber('load-kg-least', 2, 'kg'),
       kgMost: ruleNumber('load-kg-most', 5, 'kg'),
@@ -116,7 +137,7 @@ export const CHANGE_RULES: readonly GuidanceRule[] = [
   ),
   change(
     'speed',
-    6,
+    12,
     {
       all: [
         { fact: 'level-now', atLeast: 'four' },
@@ -128,7 +149,7 @@ export const CHANGE_RULES: readonly GuidanceRule[] = [
   ),
   change(
     'impact',
-    7,
+    13,
     {
       all: [
         { fact: 'level-now', atLeast: 'five' },

@@ -28,12 +28,23 @@ function ofSession(which: 'last' | 'before'): readonly FactEntry[] {
 export const COURSE_FACTS: readonly FactEntry[] = [
   ...ofSession('last'),
   ...ofSession('before'),
-  /** sessions that were logged since the programme began or the gap before it */
+  /** sessions that were logged in a row at the dose of now */
   numberFact('sessions-logged', 'leg', '1', open),
+  /** whether the newest session was done at the dose of now, and whether the level was lowered since */
+  codeFact('last-at-dose', 'leg', ['yes', 'no'], { standIn: 'yes' }),
+  codeFact('lowered-since', 'leg', ['yes', 'no'], { standIn: 'no' }),
+  /** whether the last two sessions and the mornings after them were told with all that a step goes by */
+  codeFact('told-in-full', 'leg'),
+  numberFact('planned-two-weeks', 'leg', '1', open),
+  /** share of the planned sessions of two weeks without a log, or with nothing done */
+  numberFact('left-out-two-weeks', 'leg', '1', [0, 1]),
   /** whether the newest planned session was logged */
   codeFact('last-logged', 'leg'),
   /** whether the morning after the newest session was told */
   codeFact('morning-logged', 'leg', ['yes', 'no', 'not-yet']),
+  /** pain of the morning after the newest session, and what this morning is beside the usual ones */
+  numberFact('morning-pain-last', 'leg', '1', pain),
+  codeFact('morning-now', 'leg', ['flare', 'no-flare', 'not-told'], { standIn: 'not-told' }),
   /** planned sessions up to now without a log, the newest in a row: unknown, and not known to be left out */
   numberFact('missed-in-row', 'leg', '1', open),
   codeFact('missed-asked', 'leg', ['yes', 'no'], { standIn: 'no' }),
@@ -47,11 +58,9 @@ export const COURSE_FACTS: readonly FactEntry[] = [
   codeFact('week-trend', 'leg', ['rising', 'not-rising', 'too-few'], { standIn: 'too-few' }),
   numberFact('days-since-heavy', 'leg', 'd', open),
   /** the highest rung that was done with pain up to the limit and a morning after that passed */
-  codeFact(
-    'rung-held',
-    'leg',
-    TOLERANCE_RUNGS.map(({ code }) => code),
-  ),
+  codeFact('rung-held', 'leg', ['not-tried', 'none', ...TOLERANCE_RUNGS.map(({ code }) => code)], {
+    standIn: 'not-tried',
+  }),
 ];
 
 /** What is left to change in the dose of a leg, and where its programme stands. */
@@ -61,6 +70,8 @@ export const DOSE_FACTS: readonly FactEntry[] = [
   codeFact('level-two-met', 'leg', ['yes', 'no'], { standIn: 'no' }),
   /** week of heavy slow training that is being done; 0 is none yet */
   numberFact('heavy-slow-week', 'leg', '1', open),
+  /** the dose was made less after a session that was too much, and is not back yet */
+  codeFact('dose-eased', 'leg', ['yes', 'no'], { standIn: 'no' }),
   codeFact('week-step-due', 'leg', ['yes', 'no'], { standIn: 'no' }),
   /** from the repetitions of now to the most of the level */
   numberFact('repetitions-left', 'leg', '1', open),

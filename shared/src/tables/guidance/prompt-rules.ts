@@ -8,6 +8,11 @@ import { type Basis, guidanceRule, ruleNumber } from './rule-made.ts';
 const guideline: Basis = { source: 'de Vos 2021 Br J Sports Med 55:1125; from memory', mark: 'from-memory' };
 const lifts: Basis = { source: 'Rabusin 2021 Br J Sports Med 55:486 (12 mm; 9.6 points, 1.8 to 17.4)', mark: 'read' };
 
+const monitored: Basis = {
+  source: 'Silbernagel 2007 Am J Sports Med 35:897 (pain-monitoring model), as quoted elsewhere',
+  mark: 'second-hand',
+};
+
 const { source, mark, moderateMost } = IRRITABILITY_INPUTS.morningStiffness;
 const stiff = ruleNumber('stiffness-long', moderateMost, 'min', { source, mark });
 
@@ -30,16 +35,44 @@ function prompt(
 
 /** What is asked, looked at or spoken about; none of it loads anything. */
 export const PROMPT_RULES: readonly GuidanceRule[] = [
-  prompt('flare', { fact: 'morning-rise-last', above: 'eased' }, { eased: MORNING_LIMITS.easedRise }),
   prompt(
-    'week-rising',
-    { fact: 'week-trend', is: 'rising' },
-    {},
+    'flare',
     {
-      source: 'Silbernagel 2007 Am J Sports Med 35:897 (pain-monitoring model), as quoted elsewhere',
-      mark: 'second-hand',
+      any: [
+        { fact: 'morning-rise-last', above: 'eased' },
+        { fact: 'morning-now', is: 'flare' },
+      ],
+    },
+    { eased: MORNING_LIMITS.easedRise },
+    { standIns: ['morning-now'] },
+  ),
+  prompt('not-settled', { fact: 'morning-rise-last', above: 'hold' }, { hold: MORNING_LIMITS.holdRise }, monitored),
+  prompt(
+    'calm-long',
+    {
+      all: [
+        { fact: 'level-now', below: 'one' },
+        { fact: 'days-at-level', atLeast: 'days' },
+      ],
+    },
+    { one: ruleNumber('level-one', 1), days: ruleNumber('calm-days', 14, 'd') },
+  ),
+  prompt(
+    'level-long',
+    {
+      all: [
+        { fact: 'level-now', atLeast: 'one' },
+        { fact: 'level-now', below: 'four' },
+        { fact: 'days-at-level', atLeast: 'days' },
+      ],
+    },
+    {
+      one: ruleNumber('level-one', 1),
+      four: ruleNumber('level-four', 4),
+      days: ruleNumber('level-long-days', 28, 'd'),
     },
   ),
+  prompt('week-rising', { fact: 'week-trend', is: 'rising' }, {}, monitored),
   prompt(
     'plateau',
     {

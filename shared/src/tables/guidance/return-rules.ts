@@ -13,8 +13,11 @@ export const RETURN_RULES: readonly GuidanceRule[] = [
   guidanceRule({
     code: 'first-run',
     about: 'run-start',
-    when: { fact: 'return-criteria', is: 'yes' },
+    when: {
+      all: [{ fact: 'return-criteria', is: 'yes' }, { not: { fact: 'running-now', is: 'running' } }],
+    },
     numbers: first,
+    standIns: ['running-now'],
     proposes: { kind: 'limit', code: 'first-run', touches: ['loading', 'impact'], amounts: Object.keys(first) },
   }),
   guidanceRule({

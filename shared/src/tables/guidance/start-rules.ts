@@ -10,6 +10,12 @@ const heavy: Basis = { source: 'Beyer 2015 Am J Sports Med 43:1704, as quoted el
 /** A leg that is not sore has no irritability, and nothing that settles. */
 const notSore: Condition = { fact: 'place', is: 'no' };
 
+/** A sore tendon that a night does not settle. */
+const unsettled: Condition = { all: [{ not: notSore }, { fact: 'settles-overnight', is: 'no' }] };
+
+/** Rungs of the tolerance ladder below raises on one leg. */
+const BELOW_SINGLE = ['two-leg-floor', 'seated-loaded', 'walking'] as const;
+
 const some = ruleNumber('raises-some', 1);
 const ten = ruleNumber('raises-ten', 10);
 const twenty = ruleNumber('raises-twenty', 20);
@@ -28,10 +34,13 @@ export const START_RULES: readonly GuidanceRule[] = [
         { fact: 'irritability', is: 'high' },
         { fact: 'valid-raises', below: 'some' },
         { fact: 'pain-double-raise', above: 'pain' },
+        // more than is borne on one leg is no ground for lowering on one leg either
+        { fact: 'pain-single-raise', above: 'pain' },
+        { fact: 'rung-held', oneOf: ['none', 'seated-limb'] },
       ],
     },
     numbers: { some, pain: COMPARISON_RULES.painMost },
-    standIns: ['irritability'],
+    standIns: ['irritability', 'rung-held'],
     proposes: { kind: 'level', code: 'calm', touches: ['loading', 'begin'] },
   }),
   guidanceRule({
@@ -49,9 +58,13 @@ export const START_RULES: readonly GuidanceRule[] = [
         },
         // above the pain at which a single raise is gone on with, a higher level is no answer either
         { fact: 'pain-single-raise', atLeast: 'pain' },
+        // whatever the count is: a night does not settle it, or raises on one leg were tried and are not borne yet
+        unsettled,
+        { fact: 'rung-held', oneOf: BELOW_SINGLE },
       ],
     },
     numbers: { some, ten, pain: ruleNumber('learn-pain', 4) },
+    standIns: ['rung-held'],
     proposes: { kind: 'level', code: 'learn', touches: ['loading', 'begin'] },
   }),
   guidanceRule({

@@ -29,7 +29,26 @@ describe('each grade of irritability', () => {
   test('that was not told is treated as moderate, and says so', () => {
     const [one] = about(madeFacts({}, {}, yes), 'running');
     expect(one.rule.code).toBe('running-moderate');
-    expect(one.trace.treatedAs).toEqual([{ fact: 'irritability', as: 'moderate', missing: 'not-given' }]);
+    expect(one.trace.treatedAs).toEqual([
+      { fact: 'irritability', as: 'moderate', missing: 'not-given' },
+      { fact: 'running-now', as: 'not-told', missing: 'not-given' },
+    ]);
+  });
+
+  test('of running that is paused is not to keep it: a first run goes by its criteria, and is over once it is run', () => {
+    const codes = (now: string, more = {}) => {
+      const given = madeFacts(
+        { irritability: 'low', 'days-since-heavy': 3, ...more },
+        {},
+        { ...yes, 'running-now': now },
+      );
+      return [...about(given, 'running'), ...about(given, 'run-start')].map(({ rule }) => rule.code);
+    };
+    expect(codes('running')).toEqual(['running-low']);
+    expect(codes('paused')).toEqual([]);
+    expect(codes('paused', { irritability: 'high' })).toEqual(['running-high']);
+    expect(codes('paused', { 'return-criteria': 'yes' })).toEqual(['first-run']);
+    expect(codes('running', { 'return-criteria': 'yes' })).toEqual(['running-low']);
   });
 
   test('the leg that is more irritable governs where both are sore', () => {

@@ -85,6 +85,24 @@ describe('springs', () => {
   });
 });
 
+describe('sport', () => {
+  const due: Told = { 'level-now': 5, 'return-criteria': 'yes', 'days-at-level': 14 };
+  test.each([
+    [{}, ['sport']],
+    [{ 'days-at-level': 13 }, []],
+    [{ 'level-now': 6 }, []],
+    [{ 'return-criteria': 'no' }, []],
+  ] as const)('%o: %o', (more, expected) => {
+    expect(changesOf({ ...due, ...more })).toEqual(expected);
+  });
+});
+
+test('range goes up from the level at a step on', () => {
+  const floor = { 'valid-raises': 12, 'pain-single-raise': 2, 'settles-overnight': 'yes' };
+  expect(changesOf({ ...floor, 'level-now': 2, 'range-left': 5 })).toEqual([]);
+  expect(changesOf({ ...floor, 'level-now': 3, 'range-left': 5 })).toEqual(['range']);
+});
+
 test('nothing goes up on one leg as long as the other one, sore as well, does not go on', () => {
   const more = { 'repetitions-left': 3 };
   const other = (painDuring: number) =>
