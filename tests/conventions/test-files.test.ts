@@ -5,7 +5,7 @@ import { filesUnder, packageFolders, projectText } from '../support/project.ts';
 const others = ['accuracy', 'bench', 'browser', 'conventions', 'open-recordings', 'reference', 'support'];
 
 /** Folders whose files are scripts or read by tests, and are no tests themselves. */
-const scripts = ['accuracy', 'bench', 'browser/support', 'reference', 'support'];
+const scripts = ['accuracy', 'bench', 'browser/support', 'guidance/courses', 'reference', 'support'];
 
 /** Single files: the commands of the root, the compiler's settings, and what a convention reads. */
 const single = [
