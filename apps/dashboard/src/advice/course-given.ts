@@ -9,7 +9,7 @@ import {
   type SessionTold,
 } from '@surae/guidance';
 import { known, missing } from './given-fact.ts';
-import { type LegPlan, legPlan } from './programme-given.ts';
+import { type LegPlan, legPlan, levelSince } from './programme-given.ts';
 import { proposedByOf } from './proposed-by.ts';
 
 type Past = Pick<CasebookPerson, 'visits' | 'planItems' | 'doneItems' | 'morningChecks' | 'runs'>;
@@ -131,7 +131,11 @@ function worstLately(past: Past, side: Side, sessions: readonly SessionTold[], t
 }
 
 /** Facts that count what was not logged: without a plan nothing was planned, and nothing is counted. */
-const counted = ['sessions-logged', 'last-logged', 'missed-in-row', 'hard-days', 'morning-logged'] as const;
+const counted = [
+  ...(['sessions-logged', 'last-logged', 'missed-in-row', 'hard-days', 'morning-logged'] as const),
+  ...(['last-at-dose', 'lowered-since', 'told-in-full', 'planned-two-weeks', 'left-out-two-weeks'] as const),
+  'morning-now',
+] as const;
 
 /**
  * What sessions, mornings and runs say of a leg.
@@ -148,10 +152,14 @@ export function courseGiven(past: Past, side: Side, today: string, painLimit: nu
   const sessions = sessionsOf(past, side, painLimit);
   const plan = legPlan(past, side, today);
   const hasPlan = plan !== null && plan.lines.length > 0;
+  const since = levelSince(past, side, today);
   const course: LegCourse = {
     planned: hasPlan ? plannedDays(plan, sessions, today) : [],
     sessions,
     mornings: morningsOf(past, side),
+    ...(since === null ? {} : { levelSince: since }),
+    // what was written into the plan last is the dose of now
+    ...(hasPlan ? { doseSince: plan.place.day.slice(0, 10) } : {}),
   };
   const facts = courseFacts(course, today, painLimit);
   const lately = { 'worst-pain-lately': worstLately(past, side, sessions, today) };
@@ -159,7 +167,10 @@ export function courseGiven(past: Past, side: Side, today: string, painLimit: nu
     return { ...facts, ...lately, ...Object.fromEntries(counted.map((code) => [code, missing('no-plan')])) };
   if (perWeekOf(plan.lines) !== null) return { ...facts, ...lately };
   const open = Object.fromEntries(
-    (['last-logged', 'missed-in-row', 'hard-days'] as const).map((code) => [code, missing('days-not-set')]),
+    (['last-logged', 'missed-in-row', 'hard-days', 'planned-two-weeks', 'left-out-two-weeks'] as const).map((code) => [
+      code,
+      missing('days-not-set'),
+    ]),
   );
   return { ...facts, ...lately, ...open };
 }

@@ -85,6 +85,7 @@ export function factsGiven(person: CasebookPerson, visit: Visit, today: string):
       runs: runsGiven(past, today),
       'job-on-feet': missing('not-noted'),
       'hills-asked': missing('not-noted'),
+      'running-now': missing('not-noted'),
     },
   };
 }

@@ -53,6 +53,19 @@ function daysFrom(day: string, today: string): number {
   return Math.max(0, (dayNumber(today) ?? 0) - (dayNumber(day) ?? 0));
 }
 
+/** Plans in a row that were of one level, the newest first. */
+function plansOfLevel(past: Past, side: Side, code: string | null): ReturnType<typeof plannedVisits> {
+  const planned = plannedVisits(past, side);
+  const until = planned.findIndex((one) => levelIn(one.lines, side) !== code);
+  return until < 0 ? planned : planned.slice(0, until);
+}
+
+/** Day since which the level of now is planned; null where no plan or no level is known. */
+export function levelSince(past: Past, side: Side, day: string): string | null {
+  const code = levelNow(past, side, day);
+  return code === null ? null : (plansOfLevel(past, side, code).at(-1)?.place.day.slice(0, 10) ?? null);
+}
+
 function repetitionsLeft(plan: LegPlan, code: string | null): GivenFact {
   const level = LEVELS.find((one) => one.code === code);
   if (level === undefined) return missing('no-level');
@@ -67,6 +80,7 @@ function repetitionsLeft(plan: LegPlan, code: string | null): GivenFact {
 const noted: readonly string[] = [
   'level-two-met',
   'heavy-slow-week',
+  'dose-eased',
   'week-step-due',
   'range-left',
   'load-left',
@@ -129,8 +143,7 @@ export function programmeGiven(past: Past, side: Side, today: string): FactsOf {
   const code = levelIn(lines, side);
   const level = LEVELS.find((one) => one.code === code);
   const planned = plannedVisits(past, side);
-  const until = planned.findIndex((one) => levelIn(one.lines, side) !== code);
-  const ofLevel = until < 0 ? planned : planned.slice(0, until);
+  const ofLevel = plansOfLevel(past, side, code);
   const inProgramme = planned.filter((one) => one.lines.length > 0);
   const since = (list: typeof planned): GivenFact => {
     const first = list.at(-1);

@@ -1,4 +1,4 @@
-import { courseFacts, propose } from '@surae/guidance';
+import { courseFacts, factTable, judgeRule, propose } from '@surae/guidance';
 import { GUIDANCE_FACTS, GUIDANCE_RULES } from '@surae/shared';
 import { describe, expect, test } from 'vitest';
 import { madeFacts } from '../../../support/guidance-facts.ts';
@@ -71,6 +71,18 @@ describe('from one level to the next', () => {
     ['a dose that was made less comes back first', { 'dose-eased': 'yes', 'week-step-due': 'yes' }, 'change-back'],
   ] as const)('%s: %s', (_, more, expected) => {
     expect(changeOf(more)).toBe(expected);
+  });
+
+  test('the edge of a step is no next level for a heel that is sore at the bone, by its own rule too', () => {
+    const rule = GUIDANCE_RULES.find(({ code }) => code === 'change-to-range')!;
+    const held = (place: string) =>
+      judgeRule(
+        rule,
+        'left',
+        madeFacts({ ...ready, 'level-now': 2, 'level-two-met': 'yes', place }),
+        factTable(GUIDANCE_FACTS),
+      ).held;
+    expect([held('mid-portion'), held('insertion'), held('both-places')]).toEqual(['yes', 'no', 'no']);
   });
 
   test('four weeks at a lower level with nothing left: load, and not before', () => {
