@@ -5,6 +5,7 @@ export const logFormStyle = css`
   form {
     display: grid;
     gap: var(--gap-6);
+    grid-template-columns: minmax(0, 1fr);
     max-inline-size: 56rem;
   }
   textarea {

@@ -17,8 +17,12 @@ export class RunFile extends LitElement {
     base,
     fieldStyle,
     css`
+      :host {
+        display: block;
+        min-inline-size: 0;
+      }
       input {
-        max-inline-size: 100%;
+        inline-size: 100%;
       }
       p {
         margin-block: var(--gap-1) 0;
