@@ -39,9 +39,7 @@ browserTest('at home the plan of today becomes a calendar file that another read
 
 browserTest('at hand over the same button gives the file and ends nothing', async ({ page, origin }) => {
   const sore = { left: 'no', right: 'mid-portion' } as const;
-  await openResult(page, origin, [
-    { day: '2026-03-02', sore, open: true, left: { count: 27 }, right: { count: 19 } },
-  ]);
+  await openResult(page, origin, [{ day: '2026-03-02', sore, open: true, left: { count: 27 }, right: { count: 19 } }]);
   await page.getByRole('button', { name: RESULT_WORDS.close.text }).click();
   await page.getByRole('button', { name: EXERCISE_WORDS['one-leg-hold'].text }).click();
   await page.getByRole('button', { name: PLAN_WORDS.keep.text }).click();

@@ -31,7 +31,7 @@ browserTest(
     const [person] = await store.documents({ kind: 'person' });
     await openStart(page, origin);
     await putDocuments(page, await documentsOf(store));
-    await page.evaluate((id) => (location.hash = `#/course/${id}`), person!.id);
+    await page.evaluate((id) => (location.hash = `#/course/${id}`), person.id);
     await page.getByRole('heading', { name: COURSE_WORDS.title.text, exact: true }).waitFor();
     const run = page.getByRole('button', { name: COURSE_WORDS.run.text, exact: true });
     await run.click();
@@ -58,7 +58,7 @@ browserTest(
       durationS: 1200,
       distanceM: 3600,
       pain: { left: null, right: null },
-      fileSha256: expect.stringMatching(/^[0-9a-f]{64}$/),
+      fileSha256: expect.stringMatching(/^[0-9a-f]{64}$/) as string,
     });
 
     await run.click();

@@ -59,7 +59,7 @@ test('another reader expands the file to the days on which the plan of the day h
       const today = dayAt(saved);
       const { events } = readCalendar(calendarText(planCalendar(handout, today, 0), begun, now));
       bodies.forEach((body, at) => {
-        const rhythm = rhythmOf(handout.plan[at]!);
+        const rhythm = rhythmOf(handout.plan[at]);
         const due = Array.from({ length: 110 }, (_, n) => dayAt(n)).filter(
           (day) =>
             day >= today &&
@@ -89,7 +89,7 @@ test('impacts of any plan lie 48 h apart in the file', () => {
         })
         .flatMap((one) => one.days);
       const sorted = [...new Set(days)].sort().map((day) => Date.parse(day) / 86_400_000);
-      for (const [k, day] of sorted.slice(1).entries()) expect(day - sorted[k]!).toBeGreaterThanOrEqual(2);
+      for (const [k, day] of sorted.slice(1).entries()) expect(day - sorted[k]).toBeGreaterThanOrEqual(2);
     }),
     { numRuns: 60 },
   );
@@ -100,8 +100,8 @@ test('a plan that is held back, and one under a safety list that keeps from load
   const safety = { ...madeVisit().safety!, ticked: ['line-of-a-newer-list'] };
   // the plan went on from an earlier visit, and this one ticked a line
   const { person } = personWith(bodies, {}, { begunAt: `${dayAt(7)}T09:00:00+01:00`, plan: [], safety });
-  const visit = person.visits[1]!.visit;
-  expect(planAfter(person, person.visits[0]!.visit)).toHaveLength(2);
+  const visit = person.visits[1].visit;
+  expect(planAfter(person, person.visits[0].visit)).toHaveLength(2);
   const handout = handoutOf(visit, null, planAfter(person, visit));
   const { events } = readCalendar(calendarText(planCalendar(handout, dayAt(7), 2), dayAt(7), now));
   expect(events.map(({ uid, status }) => [uid.split('-').at(-1), status])).toEqual([
@@ -129,6 +129,6 @@ test('signs that the format uses for itself, and letters of any script, come bac
   const odd = 'a, b; c\\d\nüßé 𝒳 さ'.repeat(8);
   const calendar = planCalendar({ ...HOME_HANDOUT, plan: [] }, HOME_HANDOUT.day, 0);
   const [morning] = calendar.events;
-  const text = calendarText({ ...calendar, events: [{ ...morning!, title: odd, text: odd }] }, HOME_HANDOUT.day, now);
+  const text = calendarText({ ...calendar, events: [{ ...morning, title: odd, text: odd }] }, HOME_HANDOUT.day, now);
   expect(readCalendar(text).events[0]).toMatchObject({ summary: odd, description: odd });
 });

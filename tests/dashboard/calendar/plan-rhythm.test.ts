@@ -10,7 +10,7 @@ const runs = (daysBetween: number | null) =>
 
 /** Days between one and the next, the last one to the first of the stretch after it among them. */
 function breaks({ weeks, places }: { readonly weeks: number; readonly places: readonly number[] }): readonly number[] {
-  return places.map((place, k) => (places[k + 1] ?? places[0]! + 7 * weeks) - place);
+  return places.map((place, k) => (places[k + 1] ?? places[0] + 7 * weeks) - place);
 }
 
 test.each([

@@ -46,7 +46,7 @@ test('everything of a person stands on one line of time, the newest day first, e
 
 test('a proposal that was declined stands on the day of its visit, and one that was taken back does not', async () => {
   const { book, personId, read } = await coursePerson({ day: '2026-03-02', open: true, left: { count: 20 } });
-  const visitId = (await book.visitsOf(personId))[0]!.id;
+  const visitId = (await book.visitsOf(personId))[0].id;
   const proposedBy = 'guidance.start-single/1/common-practice/left/single';
   const planned = async () => courseLines(await read()).filter(({ what }) => what === 'planned');
   await book.record(visitId, { kind: 'proposal-declined', proposedBy, reason: 'too-much' });

@@ -14,7 +14,7 @@ test('files are remembered by hash and day, each once, and at most the newest 20
   keepRunFile(here, { fileSha256: hash(200), day: '2026-03-02' });
   const kept = keptRunFiles(here);
   expect(kept).toHaveLength(200);
-  expect(kept[0]!.fileSha256).toBe(hash(1));
+  expect(kept[0].fileSha256).toBe(hash(1));
   expect(kept.at(-1)).toEqual({ fileSha256: hash(200), day: '2026-03-02' });
 });
 

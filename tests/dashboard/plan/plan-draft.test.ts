@@ -97,7 +97,7 @@ test('what a rule proposed is changed once anything of it is, and one that a cli
   const proposed = madeExercise('one-leg-raise', { proposedBy: 'a/1/read/left/single' });
   const draft = added(added(emptyDraft, proposed), madeExercise('seated-raise'));
   const decisions = (at: number) => {
-    const item = draft.items[at]!;
+    const item = draft.items[at];
     return changed(draft, at, { ...item, side: 'left' }).items.map(({ decision }) => decision);
   };
   expect(decisions(0)).toEqual(['changed', 'accepted']);
