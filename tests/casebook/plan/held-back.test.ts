@@ -45,6 +45,14 @@ test('a line that was ticked since holds everything back that loads, and nothing
   ]);
 });
 
+test('a list that has new lines since holds nothing back, and what was ticked on it does', () => {
+  const older = { ...clear, listVersion: '2' };
+  expect(ids(heldBack(items, found({ safety: older })))).toEqual(ids({ items }));
+  const ticked = { ...older, ticked: ['safety.rupture'] };
+  expect(ids(heldBack(items, found({ safety: ticked })))).toEqual(['words']);
+  expect(ids(heldBack(items, found({ safety: { ...older, ticked: ['safety.of-tomorrow'] } })))).toEqual(['words']);
+});
+
 test('a heel bone that has become sore holds back what lets the heel go below the toes', () => {
   const sore = { left: 'no', right: 'insertion' } as const;
   expect(ids(heldBack(items, found({ sore })))).toEqual(['raise', 'run', 'words']);

@@ -2,7 +2,7 @@ import type { PlanRuleCode } from '@surae/shared';
 import type { Entry } from '../entry.ts';
 import type { PlanItem } from '../kinds/person-kinds.ts';
 import type { Visit } from '../visit.ts';
-import { planFacts, planOpenBlocks } from './plan-gate.ts';
+import { isTickedLock, planFacts, planOpenBlocks } from './plan-gate.ts';
 
 /** A line of a plan that nobody is to follow for now, with the rules that stand against it. */
 export interface HeldLine {
@@ -23,8 +23,10 @@ export function heldBack(
   items: readonly Entry<PlanItem>[],
   visit: Pick<Visit, 'sore' | 'safety' | 'ladder'>,
 ): { readonly items: readonly Entry<PlanItem>[]; readonly held: readonly HeldLine[] } {
-  const found = planFacts(visit);
-  const facts = { ...found, safetyLocked: visit.safety !== null && found.safetyLocked };
+  const { safety } = visit;
+  // what was ticked holds back; that the list has new lines since does not
+  const safetyLocked = safety !== null && (!safety.seenWhole || isTickedLock(safety));
+  const facts = { ...planFacts(visit), safetyLocked };
   const looked = items.map((item) => ({ item, rules: planOpenBlocks(item.body, facts) }));
   return {
     items: looked.filter(({ rules }) => rules.length === 0).map(({ item }) => item),

@@ -26,9 +26,16 @@ export interface PlanFacts {
 /** What may stand in a plan, as far as rules look at it. */
 export type PlanLine = Pick<PlanItem, 'of' | 'code' | 'side' | 'lowestFootDeg' | 'run' | 'goneOver'>;
 
-/** Lines that keep from a plan are those that keep from a test, but for those that ask for a lighter beginning. */
 function isLocked(safety: SafetyAnswer | null): boolean {
   if (safety === null || !safety.seenWhole || safety.listVersion !== SAFETY_LIST_VERSION) return true;
+  return isTickedLock(safety);
+}
+
+/**
+ * Whether a line was ticked that keeps from a plan, on whichever version of the list: those that keep from a test, but for those
+ * that ask for a lighter beginning, and every line that is not known.
+ */
+export function isTickedLock(safety: SafetyAnswer): boolean {
   const known = new Set(safetyLines.map(({ id }) => id));
   if (safety.ticked.some((id) => !known.has(id))) return true;
   return locksOf(safety).some(({ id }) => !PLAN_OPEN_LINES.some(({ line }) => line === id));
