@@ -39,6 +39,9 @@ browserTest(
     const button = (name: string): Locator => page.getByRole('button', { name, exact: true });
     await page.goto(`${origin}/?seed=4&pace=16`);
     await press(page, button(`${START_WORDS.begin.text}: Mirela Haddad`));
+    // who does not see the page is told which one it is, and how far along
+    const arrived = page.locator('app-shell p.unseen[role="status"]').first();
+    await expect.poll(() => arrived.textContent()).toBe('Soreness, step 1 of 12');
     for (const side of ['left', 'right'] as const) {
       const leg = page.getByRole('group', { name: SORENESS_WORDS[side].text });
       await press(page, leg.getByRole('button', { name: SORENESS_WORDS.no.text, exact: true }), 'Space');
@@ -65,6 +68,9 @@ browserTest(
       await press(page, stopOf(page.getByRole('radiogroup', { name: legend })), 'Space');
     }
     await press(page, button(ENDING_WORDS.accept.text));
+    await expect.poll(() => arrived.textContent()).toBe('Rest, step 7 of 12');
+    // its time is its name as well
+    await page.getByRole('timer', { name: /^\d:\d\d$/ }).waitFor();
     await press(page, button(REST_WORDS['end-early'].text));
     await page.getByRole('heading', { name: READY_WORDS['title-right'].text }).waitFor();
   },

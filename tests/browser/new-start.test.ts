@@ -3,8 +3,9 @@ import { expect } from 'vitest';
 import { ALL_TOLD, legTold, MODERATE, type ToldVisit } from '../support/told-visit.ts';
 import { browserTest } from './support/browser-test.ts';
 import { words } from './support/journey.mjs';
-import { openResult, shows } from './support/result-page.ts';
+import { fitsAt, openResult, shows } from './support/result-page.ts';
 import { storedBodies } from './support/stored.ts';
+import { violations } from './support/violations.ts';
 
 const flare = (flares: 'yes' | 'no'): NonNullable<ToldVisit['history']> => ({
   ...ALL_TOLD,
@@ -21,6 +22,8 @@ browserTest('later tests can be held against a calmer one where the first was in
   ]);
   await shows(page, 'Left: 11 more than on 2 Feb 2026.');
   await page.getByText(words(NEW_START_WORDS.offered)).waitFor();
+  expect(await violations(page)).toEqual([]);
+  await fitsAt(page, 'a new start is offered', 360, 768, 1280);
   await page.getByRole('button', { name: NEW_START_WORDS.take.text }).click();
   await page.getByText(NEW_START_WORDS.taken.text).waitFor();
   await page.reload();

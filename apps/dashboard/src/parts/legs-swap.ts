@@ -1,7 +1,7 @@
 import type { Side } from '@surae/analysis';
 import { pullSetOf, setOf, swappedAt, type TestKind, type Visit } from '@surae/casebook';
 import { SUMMARY_WORDS, SWAP_WORDS } from '@surae/shared';
-import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { recordedLegs } from '../journey/recorded-legs.ts';
 import { otherSide } from '../journey/steps.ts';
@@ -9,23 +9,13 @@ import { visitEvent } from '../journey/visit-event-request.ts';
 import { base } from '../styles/base.ts';
 import { timeOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
+import { plainPressStyle } from './plain-press-style.ts';
 import './same-leg.ts';
 
 /** Where the wrong leg was named: what was recorded gets the name of the other one, in one press, and back in another. */
 @customElement('legs-swap')
 export class LegsSwap extends LitElement {
-  static override styles = [
-    base,
-    css`
-      p {
-        margin-block-end: 0;
-      }
-      button {
-        padding-inline: 0;
-        text-align: start;
-      }
-    `,
-  ];
+  static override styles = [base, plainPressStyle];
 
   @property({ attribute: false }) visit!: Visit;
   @property() test: TestKind = 'heel-raise';

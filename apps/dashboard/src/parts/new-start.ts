@@ -1,6 +1,6 @@
 import { noOwnErrors, type OwnErrorsInUse, type Person, type TestKind, type Visit } from '@surae/casebook';
 import { NEW_START_WORDS, SUMMARY_WORDS } from '@surae/shared';
-import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { newStartView } from '../journey/new-start-view.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
@@ -9,22 +9,12 @@ import { capital } from '../result/value-words.ts';
 import { base } from '../styles/base.ts';
 import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
+import { plainPressStyle } from './plain-press-style.ts';
 
 /** Against which earlier test later ones are held: another one is offered where the first was taken in a flare. */
 @customElement('new-start')
 export class NewStart extends LitElement {
-  static override styles = [
-    base,
-    css`
-      p {
-        margin-block-end: 0;
-      }
-      button {
-        padding-inline: 0;
-        text-align: start;
-      }
-    `,
-  ];
+  static override styles = [base, plainPressStyle];
 
   @property({ attribute: false }) visit!: Visit;
   @property({ attribute: false }) person!: Person;
