@@ -63,6 +63,12 @@ class LongFirst extends BaseSequencer {
   }
 }
 
+/**
+ * A test in a browser is tried a second time where the first went wrong: four browsers on two cores come late now and then. Those that
+ * needed it are named at the end of the run, since each is a fault of its own.
+ */
+const retry = 1;
+
 /** Tests of pages know the packages as they were built, as the page does: they are loaded and not translated once more. */
 const builtPackages = { server: { deps: { external: [/\/(?:packages|shared|apps)\/[^?]*\/dist\//] } } };
 
@@ -104,6 +110,7 @@ export default defineConfig({
           ...builtPackages,
           include: ['tests/browser/**/*.test.ts'],
           exclude: moments,
+          retry,
           maxWorkers: workers,
           // as above; each test has a store of its own in the browser
           isolate: false,
@@ -117,6 +124,7 @@ export default defineConfig({
           name: 'moments',
           ...builtPackages,
           include: moments,
+          retry,
           maxWorkers: 3,
           isolate: false,
           sequence: { groupOrder: 2 },

@@ -77,7 +77,8 @@ async function tests(name, command, environment) {
   const file = 'tests/dist/report.json';
   mkdirSync('tests/dist', { recursive: true });
   rmSync(file, { force: true });
-  const reporters = ['--reporter=dot', '--reporter=json', `--outputFile.json=${file}`];
+  const reporters = ['dot', 'json', './tests/second-tries.mjs'].map((name) => `--reporter=${name}`);
+  reporters.push(`--outputFile.json=${file}`);
   const ok = await run([...command, 'node_modules/vitest/vitest.mjs', 'run', ...reporters], environment);
   if (!existsSync(file)) {
     totals.failed += 1;

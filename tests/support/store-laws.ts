@@ -73,6 +73,18 @@ export function storeLaws(open: () => Promise<RecordStore>): void {
       expect(new Set(places).size).toBe(5);
     });
 
+    test('that belong together are kept in their order, all of them or none', async () => {
+      const store = await open();
+      const given = [note(1, { about: 'p1' }), note(2, { kind: 'visit' }), note(3)];
+      const stored = await store.addAll(given);
+      expect(stored).toMatchObject(given);
+      expect(await store.documents({ kind: ['note', 'visit'] })).toEqual(stored);
+      // an empty name is nobody's: the one before it is not kept either
+      await expect(store.addAll([note(4), note(5, { whose: '' })])).rejects.toThrow(RangeError);
+      expect(await store.documents({ kind: ['note', 'visit'] })).toHaveLength(3);
+      expect(await store.addAll([])).toEqual([]);
+    });
+
     test('that are equal are kept twice, each under an id of its own', async () => {
       const store = await open();
       const all = await Promise.all(Array.from({ length: 40 }, () => store.add(note('same'))));

@@ -33,13 +33,19 @@ import type {
   StoredBytes,
   StoreProblem,
 } from './record-store.ts';
-import type { Rows } from './rows.ts';
+import type { NewRow, Rows } from './rows.ts';
 import { isId, newId, seal } from './seal.ts';
 import { openWriter } from './stream-writer.ts';
 
 export interface RecordsOptions {
   /** the time by the clock of the machine, with offset; with it, a clock that was set back is noted */
   readonly isoNow?: () => string;
+}
+
+/** A document without its place, and the person whose it is. */
+interface Owned {
+  readonly sealed: Omit<StoredDocument, 'sequence'>;
+  readonly whose: string | null;
 }
 
 const noName = (): RangeError => new RangeError('The id of a person or null was expected; an empty text came.');
@@ -67,11 +73,20 @@ export class KeptRecords implements RecordStore {
   }
 
   async add(document: NewDocument): Promise<StoredDocument> {
+    const [stored] = await this.addAll([document]);
+    return stored!;
+  }
+
+  async addAll(documents: readonly NewDocument[]): Promise<readonly StoredDocument[]> {
     this.checkWriting();
-    const sealed = seal(document);
+    const sealed = documents.map((document) => seal(document));
     return this.turn.take(async () => {
-      await this.clock?.look((note) => this.keep(seal(note), null));
-      return this.keep(sealed, await this.whoseOf(document, sealed.id));
+      await this.clock?.look((note) => this.keep([{ sealed: seal(note), whose: null }]));
+      const owned: Owned[] = [];
+      for (const [i, document] of documents.entries()) {
+        owned.push({ sealed: sealed[i]!, whose: await this.whoseOf(document, sealed[i]!.id) });
+      }
+      return this.keep(owned);
     });
   }
 
@@ -196,9 +211,12 @@ export class KeptRecords implements RecordStore {
     this.rows.access.check();
   }
 
-  private async keep(sealed: Omit<StoredDocument, 'sequence'>, whose: string | null): Promise<StoredDocument> {
-    const [sequence] = await this.rows.addDocuments([await this.codec.sealDocument(sealed, whose)]);
-    return structuredClone({ ...sealed, sequence: sequence! });
+  private async keep(owned: readonly Owned[]): Promise<readonly StoredDocument[]> {
+    if (owned.length === 0) return [];
+    const rows: NewRow[] = [];
+    for (const { sealed, whose } of owned) rows.push(await this.codec.sealDocument(sealed, whose));
+    const sequences = await this.rows.addDocuments(rows);
+    return owned.map(({ sealed }, i) => structuredClone({ ...sealed, sequence: sequences[i]! }));
   }
 
   private async whoseOf({ whose, kind, about }: NewDocument, id: string): Promise<string | null> {

@@ -137,6 +137,8 @@ export interface RestoreOptions {
 export interface RecordStore {
   /** Keeps a document under a new id of its own. */
   add(document: NewDocument): Promise<StoredDocument>;
+  /** Keeps documents that belong together, in this order: all of them or none. */
+  addAll(documents: readonly NewDocument[]): Promise<readonly StoredDocument[]>;
   /** The document; undefined when there is none. Rejects with `altered` when it does not match its hash. */
   document(id: string): Promise<StoredDocument | undefined>;
   /** Documents in the order in which they were added; one that is altered is left out and listed by {@link problems}. */

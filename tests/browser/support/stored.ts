@@ -1,8 +1,21 @@
 import type { OwnedDocument, StoredDocument } from '@surae/storage';
 import type { Page } from 'playwright-core';
 
-/** Every document in the store of the browser, in order, as it lies in the database. */
-export function storedDocuments(page: Page): Promise<StoredDocument[]> {
+/** How long nothing may come before what lies in the store is read as all of it [ms]; a press may write several documents. */
+const STILL_MS = 250;
+
+/** Every document in the store of the browser, in order, as it lies in the database once nothing more comes. */
+export async function storedDocuments(page: Page): Promise<StoredDocument[]> {
+  for (let before = -1; ; ) {
+    const all = await documentsNow(page);
+    if (all.length === before) return all;
+    before = all.length;
+    await new Promise((resolve) => setTimeout(resolve, STILL_MS));
+  }
+}
+
+/** Every document that lies in the database now. */
+function documentsNow(page: Page): Promise<StoredDocument[]> {
   return page.evaluate(
     () =>
       new Promise<StoredDocument[]>((resolve, reject) => {

@@ -13,7 +13,7 @@ import {
 } from '@surae/casebook';
 import type { PlanRuleCode } from '@surae/shared';
 import type { Json } from '@surae/storage';
-import type { BookHand } from './taken-shelf.ts';
+import type { BookHand, UnsignedDocument } from './taken-shelf.ts';
 
 /** A plan item with the id of its document. */
 export type PlanEntry = Entry<PlanItem>;
@@ -29,6 +29,11 @@ export class PlanRefusedError extends Error {
   }
 }
 
+/** Documents that take others out of what counts. */
+function removals(ids: readonly string[], why: string): readonly UnsignedDocument[] {
+  return ids.map((about) => ({ kind: 'removal', schema: 1, about, body: { why } }));
+}
+
 /** What is kept beside the visits, of a person and of the clinic, and what takes a document back. */
 export class PersonNotes {
   private readonly hand: BookHand;
@@ -39,7 +44,7 @@ export class PersonNotes {
 
   /** Takes documents out of what counts; they stay readable. */
   async remove(ids: readonly string[], why: string): Promise<void> {
-    for (const about of ids) await this.hand.add({ kind: 'removal', schema: 1, about, body: { why } });
+    await this.hand.addAll(removals(ids, why));
   }
 
   /**
@@ -49,13 +54,13 @@ export class PersonNotes {
   async keepPlan(visit: Visit, items: readonly PlanItem[]): Promise<readonly string[]> {
     const rules = items.flatMap((item) => planOpenBlocks(item, planFacts(visit)));
     if (rules.length > 0) throw new PlanRefusedError(rules);
-    const ids: string[] = [];
-    for (const item of items) {
+    const lines = items.map((item) => {
       const body = { ...item } as unknown as Json;
-      ids.push((await this.hand.add({ kind: 'plan-item', schema: planItemSchema, about: visit.personId, body })).id);
-    }
-    await this.remove(visit.plan ?? [], 'planned-anew');
-    return ids;
+      return { kind: 'plan-item', schema: planItemSchema, about: visit.personId, body };
+    });
+    // a plan that was cut off between two lines would be another plan
+    const kept = await this.hand.addAll([...lines, ...removals(visit.plan ?? [], 'planned-anew')]);
+    return kept.slice(0, lines.length).map(({ id }) => id);
   }
 
   /** Whom somebody who was tested rings; null until the clinic said so. */
@@ -78,8 +83,8 @@ export class PersonNotes {
   async keepMorning(personId: string, morning: MorningCheck, replaces: readonly string[]): Promise<void> {
     const { left, right } = morning.pain;
     const body = { ...morning, pain: { left, right } };
-    await this.hand.add({ kind: 'morning-check', schema: 1, about: personId, body });
-    await this.remove(replaces, 'told-anew');
+    const told = { kind: 'morning-check', schema: 1, about: personId, body };
+    await this.hand.addAll([told, ...removals(replaces, 'told-anew')]);
   }
 
   /** What was written down at home, in place of what is said to be replaced. */
@@ -89,8 +94,8 @@ export class PersonNotes {
     replaces: readonly string[],
   ): Promise<void> {
     const body = JSON.parse(JSON.stringify(entry.body)) as Json;
-    await this.hand.add({ kind: entry.kind, schema: 1, about: personId, body });
-    await this.remove(replaces, 'told-anew');
+    const told = { kind: entry.kind, schema: 1, about: personId, body };
+    await this.hand.addAll([told, ...removals(replaces, 'told-anew')]);
   }
 
   /** What of a plan still counts, in its order. */

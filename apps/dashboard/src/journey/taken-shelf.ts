@@ -16,10 +16,15 @@ export interface TakenEntry extends TakenRecording {
   readonly mapping: TakenMapping;
 }
 
+/** A document as a page gives it: who writes and when is told by the book. */
+export type UnsignedDocument = Omit<NewDocument, 'author' | 'at'>;
+
 /** How the book reads and adds documents. */
 export interface BookHand {
   read(query: DocumentQuery): Promise<readonly StoredDocument[]>;
-  add(document: Omit<NewDocument, 'author' | 'at'>): Promise<StoredDocument>;
+  add(document: UnsignedDocument): Promise<StoredDocument>;
+  /** those that belong together: all or none */
+  addAll(documents: readonly UnsignedDocument[]): Promise<readonly StoredDocument[]>;
 }
 
 /** Bytes of a file that are written at once. */

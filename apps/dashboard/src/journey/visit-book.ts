@@ -50,7 +50,7 @@ import {
   visitKinds,
   visitsIn,
 } from './person-visits.ts';
-import { type BookHand, TakenShelf } from './taken-shelf.ts';
+import { type BookHand, TakenShelf, type UnsignedDocument } from './taken-shelf.ts';
 
 /** The time as it is written into documents, with its offset from UTC. */
 export interface WallClock {
@@ -101,7 +101,11 @@ export class VisitBook extends EventTarget {
     this.clock = clock;
     this.author = author;
     this.read = read;
-    this.hand = { read: (query) => this.documents(query), add: (document) => this.add(document) };
+    this.hand = {
+      read: (query) => this.documents(query),
+      add: (document) => this.add(document),
+      addAll: (documents) => this.store.addAll(documents.map((document) => this.signed(document))),
+    };
     this.taken = new TakenShelf(store, this.hand);
     this.log = new PersonLog(this.hand);
     this.notes = new PersonNotes(this.hand);
@@ -302,7 +306,11 @@ export class VisitBook extends EventTarget {
     if (!allowed) throw new SafetyLockError(why);
   }
 
-  private add(document: Omit<NewDocument, 'author' | 'at'>): ReturnType<RecordStore['add']> {
-    return this.store.add({ ...document, author: this.author, at: this.clock.isoNow() });
+  private add(document: UnsignedDocument): ReturnType<RecordStore['add']> {
+    return this.store.add(this.signed(document));
+  }
+
+  private signed(document: UnsignedDocument): NewDocument {
+    return { ...document, author: this.author, at: this.clock.isoNow() };
   }
 }

@@ -1,0 +1,14 @@
+/** Names the tests that went well only when they were tried again: none of them is well. */
+export default class SecondTries {
+  named = [];
+
+  onTestCaseResult(test) {
+    const { flaky = false } = test.diagnostic() ?? {};
+    if (flaky) this.named.push(`${test.module.relativeModuleId}: ${test.name}`);
+  }
+
+  onTestRunEnd() {
+    if (this.named.length === 0) return;
+    console.log(`\nWent well only at the second try (${this.named.length}):\n${this.named.join('\n')}`);
+  }
+}
