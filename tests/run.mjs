@@ -114,9 +114,10 @@ if (built) {
     'warn',
   ]);
   for (const program of programs) await findOrInstall(program);
-  await tests('tests', ['node'], { SURAE_LONG: long ? '1' : '' });
+  // what was built just now is loaded as it is
+  await tests('tests', ['node'], { SURAE_LONG: long ? '1' : '', SURAE_BUILT: '1' });
   if (long && process.platform === 'linux' && process.arch === 'x64') {
-    await tests('tests under Node 24', node24, { SURAE_LONG: '' });
+    await tests('tests under Node 24', node24, { SURAE_LONG: '', SURAE_BUILT: '1' });
   } else if (long) {
     console.log('\n== tests under Node 24\nskipped: the package of Node 24 that is used is for Linux on x64');
     totals.skipped += 1;

@@ -46,7 +46,7 @@ export function startBrowser() {
  * @param {import('playwright-core').Browser} browser
  */
 export async function openContext(browser) {
-  const context = await browser.newContext({ viewport, serviceWorkers: 'block' });
+  const context = await browser.newContext({ viewport, serviceWorkers: 'block', reducedMotion: 'reduce' });
   context.setDefaultTimeout(patienceMs);
   return context;
 }

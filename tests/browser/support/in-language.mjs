@@ -8,7 +8,7 @@ import { bundled } from './bundled.mjs';
 const source = await bundled(new URL('../../../apps/dashboard/src/language/pseudo.ts', import.meta.url));
 /** @type {typeof import('../../../apps/dashboard/src/language/pseudo.ts')} */
 const { lengthened, sameLength } = await import(`data:text/javascript,${encodeURIComponent(source)}`);
-const makes = { long: lengthened, mirrored: sameLength };
+const makes = { long: lengthened, mirrored: sameLength, 'long-mirrored': lengthened };
 
 /**
  * Does something with a page in a pseudo-language: every address that it goes to names the language.

@@ -9,6 +9,7 @@ test('an address that names no language, or none that there is, is English', () 
 test('an address names one of the others', () => {
   expect(languageOf('?seed=4&language=long')).toBe(otherLanguages.long);
   expect(languageOf('?language=mirrored').direction).toBe('rtl');
+  expect(languageOf('?language=long-mirrored').direction).toBe('rtl');
 });
 
 test('each has a tag of its own, and a locale that is known', () => {

@@ -14,6 +14,10 @@ test('a page takes on a language and goes back to English: words, direction, num
   vi.stubGlobal('window', new EventTarget());
   const { setPageLanguage } = await import('../../../apps/dashboard/src/language/page-language.ts');
   const root = { lang: '', dir: '' } as HTMLElement;
+  const lengthBefore = FRAME_WORDS['skip'].text.length;
+  await setPageLanguage(otherLanguages['long-mirrored'], root);
+  expect([root.lang, root.dir]).toEqual(['en-XC', 'rtl']);
+  expect(FRAME_WORDS['skip'].text.length).toBeGreaterThan(lengthBefore);
   await setPageLanguage(otherLanguages.long, root);
   expect([root.lang, root.dir]).toEqual(['en-XA', 'ltr']);
   expect(FRAME_WORDS['skip'].text).toMatch(/[áéíóú]/);

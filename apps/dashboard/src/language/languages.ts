@@ -11,12 +11,13 @@ export interface Language {
 export const english: Language = { tag: 'en', direction: 'ltr', locale: 'en-GB' };
 
 /**
- * Languages of nobody, to look at the page with: one with longer words and a decimal comma, one that is read from the right. They are
- * chosen by the address alone.
+ * Languages of nobody, to look at the page with: one with longer words and a decimal comma, one that is read from the right, and
+ * one that is both. They are chosen by the address alone.
  */
 const pseudo = {
   long: { tag: 'en-XA', direction: 'ltr', locale: 'de-DE' },
   mirrored: { tag: 'en-XB', direction: 'rtl', locale: 'en-GB' },
+  'long-mirrored': { tag: 'en-XC', direction: 'rtl', locale: 'de-DE' },
 } as const satisfies Readonly<Record<string, Language>>;
 
 /** Name of a pseudo-language in the address. */

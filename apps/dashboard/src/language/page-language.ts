@@ -15,7 +15,7 @@ const localization = configureLocalization({
   targetLocales: Object.values(otherLanguages).map(({ tag }) => tag),
   loadLocale: async (tag) => {
     const pseudo = await import('./pseudo.ts');
-    make = tag === otherLanguages.long.tag ? pseudo.lengthened : pseudo.sameLength;
+    make = tag === otherLanguages.mirrored.tag ? pseudo.sameLength : pseudo.lengthened;
     return { templates };
   },
 });
