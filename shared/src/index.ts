@@ -103,6 +103,7 @@ export {
   START_NAMES,
   WARM_UP_SENTENCES,
 } from './sentences/pull-sentences.ts';
+export { RULE_NUMBER_WORDS } from './sentences/rule-number-sentences.ts';
 export {
   LOAD_DOUBT_SENTENCES,
   LONGEST_RUN_SENTENCES,
@@ -191,6 +192,7 @@ export { RECOUNT_WORDS } from './sentences/screens/recount-words.ts';
 export { REPORT_WORDS } from './sentences/screens/report-words.ts';
 export { REST_WORDS, SWAP_WORDS } from './sentences/screens/rest-words.ts';
 export { AXIS_WORDS, REPETITION_WORDS, RESULT_WORDS, SUMMARY_WORDS } from './sentences/screens/result-words.ts';
+export { OWN_NUMBER_WHY, RULE_GROUP_WORDS, RULES_WORDS, TOUCH_WORDS } from './sentences/screens/rules-words.ts';
 export { RUN_FILE_WORDS } from './sentences/screens/run-file-words.ts';
 export { LOCK_WORDS, SAFETY_BLOCK_SENTENCES, SAFETY_REASONS, SAFETY_WORDS } from './sentences/screens/safety-words.ts';
 export { SAME_LEG_WORDS } from './sentences/screens/same-leg-words.ts';
@@ -278,6 +280,7 @@ export {
   type HeavySlowRow,
 } from './tables/guidance/heavy-slow.ts';
 export { LEVELS, type LevelEntry } from './tables/guidance/levels.ts';
+export { FIXED_NUMBERS, type FixedWhy, type NumberBound, RULE_NUMBER_BOUNDS } from './tables/guidance/number-bounds.ts';
 export { PROGRAMMES, type ProgrammeEntry } from './tables/guidance/programmes.ts';
 export { FULL_RETURN, KEEP_UP, type ReturnCriterion, START_RUNNING } from './tables/guidance/return-criteria.ts';
 export type { GuidanceRule, RuleEdit, RuleNumber, RuleProposal, Touch } from './tables/guidance/rule-entry.ts';

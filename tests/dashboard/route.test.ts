@@ -33,6 +33,7 @@ test('the errors of measurement of the clinic have a place of their own', () => 
   expect(routeOf(hashOf({ page: 'own-errors' }))).toEqual({ page: 'own-errors' });
   expect(hashOf({ page: 'own-errors' })).toBe('#/own-errors');
   expect(routeOf(hashOf({ page: 'export' }))).toEqual({ page: 'export' });
+  expect(routeOf(hashOf({ page: 'rules' }))).toEqual({ page: 'rules' });
 });
 
 test('the sensors have a place of their own, and one that leads back to a visit; so has a description', () => {

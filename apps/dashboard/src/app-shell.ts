@@ -262,6 +262,9 @@ export class AppShell extends LitElement {
       case 'audit':
         void import('./pages/audit-page.ts');
         return html`<audit-page></audit-page>`;
+      case 'rules':
+        void import('./pages/rules-page.ts');
+        return html`<rules-page></rules-page>`;
       case 'erase':
         void import('./pages/erase-page.ts');
         return html`<erase-page .personId=${this.route.personId}></erase-page>`;

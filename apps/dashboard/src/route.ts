@@ -10,6 +10,8 @@ export type Route =
   /** the clinic: its lock, its keys, its backups */
   | { readonly page: 'clinic' }
   | { readonly page: 'audit' }
+  /** the rules that proposals come from, and the clinic's own copy of them */
+  | { readonly page: 'rules' }
   | { readonly page: 'erase'; readonly personId: string }
   /** what somebody complains of: where, since when, what is aimed at */
   | { readonly page: 'episode'; readonly personId: string }
@@ -41,6 +43,7 @@ export function routeOf(hash: string): Route {
   if (parts.length === 1 && parts[0] === 'own-errors') return { page: 'own-errors' };
   if (parts.length === 1 && parts[0] === 'clinic') return { page: 'clinic' };
   if (parts.length === 1 && parts[0] === 'audit') return { page: 'audit' };
+  if (parts.length === 1 && parts[0] === 'rules') return { page: 'rules' };
   if (parts.length === 1 && parts[0] === 'import') return { page: 'import' };
   if (parts.length === 1 && parts[0] === 'export') return { page: 'export' };
   if (parts.length === 1 && parts[0] === 'sensors') return { page: 'sensors', visitId: null };
@@ -80,6 +83,7 @@ export function hashOf(route: Route): string {
     case 'own-errors':
     case 'clinic':
     case 'audit':
+    case 'rules':
     case 'import':
     case 'export':
       return `#/${route.page}`;

@@ -21,6 +21,7 @@ import type {
 } from './kinds/person-kinds.ts';
 import { amendmentRules, type BodyProblemCode, readBodies } from './kinds/read-body.ts';
 import { type OwnErrorsEntry, ownErrorsOf } from './own-errors.ts';
+import { type OwnRulesEntry, ownRulesOf } from './own-rules.ts';
 import { type Person, personOf } from './person.ts';
 import { type AmendedField, amended, amendedAsOf, amendedFields, amendmentOf } from './person-amendment.ts';
 import { type Recount, recountsIn } from './recounts.ts';
@@ -82,6 +83,8 @@ export interface Casebook {
   readonly people: readonly CasebookPerson[];
   readonly certificates: readonly Certificate[];
   readonly ownErrors: readonly OwnErrorsEntry[];
+  /** changes of the rules of guidance, the oldest first */
+  readonly ownRules: readonly OwnRulesEntry[];
   readonly descriptions: readonly DescriptionEntry[];
   /** recordings of other programs, whose they are or waiting for a person */
   readonly takenRecordings: readonly TakenRecording[];
@@ -154,6 +157,7 @@ export function casebookOf(documents: readonly StoredDocument[]): Casebook {
     people,
     certificates: certificatesOf(ofKind('calibration')),
     ownErrors: ownErrorsOf(ofKind('own-error'), ofKind('own-error-back')),
+    ownRules: ownRulesOf(ofKind('own-rules'), ofKind('own-rules-back')),
     descriptions: descriptionEntries(ofKind('sensor-description'), ofKind('sensor-description-back')),
     takenRecordings: takenRecordings(ofKind('recording-taken'), ofKind('recording-used')),
     reliabilitySets: entries(counting.documents, 'reliability-set'),

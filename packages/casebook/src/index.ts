@@ -116,6 +116,14 @@ export {
   ownErrorsOf,
   ownErrorsSchema,
 } from './own-errors.ts';
+export {
+  isInUse,
+  type OwnRuleNumber,
+  type OwnRulesEntry,
+  ownNumbersInUse,
+  ownRulesOf,
+  ownRulesSchema,
+} from './own-rules.ts';
 export { ageReached, type Person, personOf, personSchema } from './person.ts';
 export {
   type AmendedField,

@@ -9,10 +9,13 @@ export interface NumberChange {
   readonly by: string;
   /** by the calendar of the place */
   readonly day: string;
+  /** why, in words of the clinic */
+  readonly reason?: string;
 }
 
 /**
- * A rule with one of its numbers changed. The rule tells of it, with what stood there before; the rule handed in stays as it is.
+ * A rule with one of its numbers changed. The rule tells of it, with what stood there before, and its version names the day; the rule
+ * handed in stays as it is.
  *
  * @param rule - as it is given, or already changed [-]
  * @param change - see {@link NumberChange} [unit of the number]
@@ -22,7 +25,7 @@ export interface NumberChange {
  * Source: ours
  */
 export function editedRule(rule: GuidanceRule, change: NumberChange): GuidanceRule {
-  const { number, value, by, day } = change;
+  const { number, value, by, day, reason } = change;
   const before = Object.hasOwn(rule.numbers, number) ? rule.numbers[number] : undefined;
   if (before === undefined) throw new GuidanceError('unknown-number', { number, rule: rule.id });
   if (!Number.isFinite(value)) throw new GuidanceError('not-an-answer', { number, value });
@@ -30,7 +33,8 @@ export function editedRule(rule: GuidanceRule, change: NumberChange): GuidanceRu
   const changed = { ...before, value, source, mark: 'common-practice' } as const;
   return {
     ...rule,
+    version: `${rule.version.replace(/\+.*$/, '')}+${day}`,
     numbers: { ...rule.numbers, [number]: changed },
-    edits: [...(rule.edits ?? []), { number, by, day, was: before.value }],
+    edits: [...(rule.edits ?? []), { number, by, day, was: before.value, ...(reason === undefined ? {} : { reason }) }],
   };
 }

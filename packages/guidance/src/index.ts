@@ -1,4 +1,12 @@
 export { answerOf } from './answer-of.ts';
+export {
+  boundOf,
+  type ClinicRules,
+  clinicRules,
+  type OwnNumber,
+  type OwnNumberFault,
+  ownNumberFault,
+} from './clinic-rules.ts';
 export { courseFacts } from './course/course-facts.ts';
 export type { LegCourse, MorningTold, SessionTold } from './course/leg-course.ts';
 export { type RungHeld, type RungTried, rungHeld } from './course/rung-held.ts';

@@ -1,5 +1,6 @@
 import type { Visit } from '@surae/casebook';
-import { ADVICE_WORDS, GUIDANCE_SENTENCES, GUIDANCE_SETTLED_BY } from '@surae/shared';
+import { clinicRules } from '@surae/guidance';
+import { ADVICE_WORDS, GUIDANCE_RULES, GUIDANCE_SENTENCES, GUIDANCE_SETTLED_BY } from '@surae/shared';
 import { expect, test } from 'vitest';
 import { type Advice, type AdviceCard, adviceFor } from '../../../apps/dashboard/src/advice/advice-cards.ts';
 import {
@@ -217,4 +218,19 @@ test('a line of the safety list that asks for a note is told once, of the person
   expect(advised().beside).toEqual([]);
   expect(beside).toHaveLength(1);
   expect(beside[0]).toMatch(/^A line of the safety list asks for a note/);
+});
+
+test("what goes by a clinic's own rule says so on its card and in its reasons, and the version that is kept tells it", () => {
+  const own = { number: 'guidance.raises-ten', unit: '1', published: 10, value: 15, reason: 'older people', by: 'K4' };
+  const { rules } = clinicRules(GUIDANCE_RULES, [{ ...own, day: inMarch(2) }]);
+  const { cards } = adviceFor(advisedPerson(), advisedVisit(), today, rules);
+  const card = cards.find(({ leg }) => leg === 'right')!;
+  expect(card.title).toBe(GUIDANCE_SENTENCES['start-learn'].text);
+  expect(card.edited).toEqual([
+    'By a rule of this clinic: Raises on one leg that ask for the floor level is 15 since 2 Mar 2026. As published it is 10.',
+  ]);
+  expect(card.proposedBy).toMatch(/^guidance\.start-learn\/1\+2026-03-02\/common-practice\/right\/learn$/);
+  expect(card.lines[0]?.proposedBy).toBe(card.proposedBy);
+  expect(part(card, ADVICE_WORDS['why-whose'])[0]).toContain('Reason: older people');
+  expect(right().edited).toEqual([]);
 });

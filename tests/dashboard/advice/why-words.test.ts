@@ -56,6 +56,8 @@ test('a rule that a clinic changed says what stood there before, who changed it,
     missing: () => 'not-given',
   });
   const whose = parts.find(({ title }) => title === ADVICE_WORDS['why-whose'].text);
-  expect(whose?.lines).toEqual(['Changed for this clinic: twenty was 20, changed by AB on 1 Feb 2026.']);
+  expect(whose?.lines).toEqual([
+    "This clinic's own since 1 Feb 2026, by AB: Raises on one leg that ask for the heavy level is 25. As published it is 20. Reason: not told.",
+  ]);
   expect(parts.map(({ title }) => title)).toHaveLength(7);
 });

@@ -9,14 +9,21 @@ import {
   propose,
   type RuleTrace,
 } from '@surae/guidance';
-import { ADVICE_WORDS, EXERCISE_WORDS, GUIDANCE_FACTS, GUIDANCE_RULES, GUIDANCE_SETTLED_BY } from '@surae/shared';
+import {
+  ADVICE_WORDS,
+  EXERCISE_WORDS,
+  GUIDANCE_FACTS,
+  GUIDANCE_RULES,
+  GUIDANCE_SETTLED_BY,
+  type GuidanceRule,
+} from '@surae/shared';
 import { planPainLimit } from '../plan/plan-draft.ts';
 import { fill } from '../words/fill.ts';
 import { type AdviceLines, changeLines, type LinesGround, levelLines } from './advice-lines.ts';
 import { beforeVisit, factsGiven } from './facts-given.ts';
 import { levelNow } from './programme-given.ts';
 import { proposedByText } from './proposed-by.ts';
-import { lackingLines, markWords, ruleWords, type WhyPart, whyParts } from './why-words.ts';
+import { editedLines, lackingLines, markWords, ruleWords, type WhyPart, whyParts } from './why-words.ts';
 
 /** What is proposed for a leg, or why nothing is. */
 export interface AdviceCard {
@@ -34,6 +41,8 @@ export interface AdviceCard {
   readonly none: string | null;
   /** what is asked, looked at or tried beside it, with how well each is supported */
   readonly beside: readonly string[];
+  /** that it goes by rules of this clinic's own, and what is published; empty where it does not */
+  readonly edited: readonly string[];
   readonly why: readonly WhyPart[];
 }
 
@@ -99,6 +108,7 @@ function openCard(leg: Leg, isBegun: boolean, { guidance, visit, given }: LinesG
     lines: [],
     none: null,
     beside: besideOf(guidance, leg),
+    edited: [],
     why,
   };
 }
@@ -125,6 +135,7 @@ function cardOf(proposed: Proposed, leg: Leg, ground: LinesGround): AdviceCard {
     lines: lines.lines,
     none: rule.code === 'step-ask' || lines.none === null ? null : ADVICE_WORDS[lines.none].text,
     beside: besideOf(guidance, leg),
+    edited: editedLines([...fired, ...open].map((one) => one.rule)),
     why: whyParts({
       leg,
       visitId: visit.id,
@@ -158,13 +169,19 @@ function legsShown({ only }: Visit): readonly Leg[] {
  * @param person - from the casebook [-]
  * @param visit - as it is now [-]
  * @param today - by the calendar of the place [-]
+ * @param rules - as the clinic has them; as published when left out [-]
  * @returns cards, none under a lock, and the next steps there [-]
  *
  * Source: ours; each rule has its own source
  */
-export function adviceFor(person: CasebookPerson, visit: Visit, today: string): Advice {
+export function adviceFor(
+  person: CasebookPerson,
+  visit: Visit,
+  today: string,
+  rules: readonly GuidanceRule[] = GUIDANCE_RULES,
+): Advice {
   const given = factsGiven(person, visit, today);
-  const guidance = propose(given, GUIDANCE_RULES, GUIDANCE_FACTS);
+  const guidance = propose(given, rules, GUIDANCE_FACTS);
   const facts = planFacts(visit);
   const next = nextSteps(guidance, facts.safetyLocked || facts.suddenLoss);
   if (next.length > 0) return { nextSteps: next, cards: [], beside: [] };

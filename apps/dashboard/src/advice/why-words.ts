@@ -12,6 +12,8 @@ import {
   GUIDANCE_SETTLED_BY,
   type GuidanceRule,
   MARK_WORDS,
+  RULE_NUMBER_WORDS,
+  type RuleEdit,
   type RuleNumber,
   SAFETY_LIST,
   type Sentence,
@@ -60,7 +62,8 @@ function settledWords(code: string): string {
   return textOf(GUIDANCE_SETTLED_BY, lineOf(code) === undefined ? code : 'line');
 }
 
-function numberText(value: number, unit: string): string {
+/** A number with its unit. */
+export function numberText(value: number, unit: string): string {
   const told = shortNumber(value);
   return unit === '1' ? told : fill(ADVICE_WORDS['fact-unit'], { value: told, unit });
 }
@@ -158,14 +161,41 @@ export function lackingLines(traces: readonly RuleTrace[], why: (fact: string) =
   return [...new Set(lines)];
 }
 
+/** A number that a clinic changed in a rule: what it is, what it says now, and what is published. */
+function editTold(
+  { numbers }: GuidanceRule,
+  { number, was, day }: RuleEdit,
+): { readonly number: string; readonly value: string; readonly was: string; readonly day: string } {
+  const held = numbers[number];
+  const unit = held?.unit ?? '1';
+  return {
+    number: textOf(RULE_NUMBER_WORDS, held?.id ?? number),
+    value: numberText(held?.value ?? was, unit),
+    was: numberText(was, unit),
+    day: dayOf(day),
+  };
+}
+
+/** That rules are a clinic's own, said where what they propose is shown; empty where all stand as published. */
+export function editedLines(rules: readonly GuidanceRule[]): readonly string[] {
+  const lines = rules.flatMap((rule) =>
+    (rule.edits ?? []).map((edit) => fill(ADVICE_WORDS['edited-card'], editTold(rule, edit))),
+  );
+  return [...new Set(lines)];
+}
+
 function whose(rules: readonly GuidanceRule[]): readonly string[] {
   const edits = rules.flatMap((rule) =>
-    (rule.edits ?? []).map(({ number, was, by, day }) =>
-      fill(ADVICE_WORDS.edited, { number, was: shortNumber(was), by, day: dayOf(day) }),
+    (rule.edits ?? []).map((edit) =>
+      fill(ADVICE_WORDS.edited, {
+        ...editTold(rule, edit),
+        by: edit.by,
+        reason: edit.reason ?? ADVICE_WORDS['no-reason'].text,
+      }),
     ),
   );
   const versions = [...new Set(rules.map(({ version }) => version))].join(', ');
-  return edits.length > 0 ? edits : [fill(ADVICE_WORDS.ours, { version: versions })];
+  return edits.length > 0 ? [...new Set(edits)] : [fill(ADVICE_WORDS.ours, { version: versions })];
 }
 
 /** What an explanation is made of. */

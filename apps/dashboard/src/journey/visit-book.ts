@@ -38,6 +38,7 @@ import {
   zeroSchema,
 } from '@surae/casebook';
 import type { ByteWriter, DocumentQuery, Json, NewDocument, RecordStore, StoredDocument } from '@surae/storage';
+import { OwnRulesDesk } from '../rules/own-rules-desk.ts';
 import { acceptedPast, acceptedVisits } from './accepted-reads.ts';
 import { keptCaseload } from './kept-caseload.ts';
 import { PersonLog } from './person-log.ts';
@@ -82,6 +83,8 @@ export class VisitBook extends EventTarget {
   readonly log: PersonLog;
   /** what is kept of people beside their visits */
   readonly notes: PersonNotes;
+  /** the clinic's own copy of the rules that proposals come from */
+  readonly ownRules: OwnRulesDesk;
   /** how documents are read as they count, and added, for what has a desk of its own */
   readonly hand: BookHand;
   private readonly store: RecordStore;
@@ -109,6 +112,7 @@ export class VisitBook extends EventTarget {
     this.taken = new TakenShelf(store, this.hand);
     this.log = new PersonLog(this.hand);
     this.notes = new PersonNotes(this.hand);
+    this.ownRules = new OwnRulesDesk(this.hand);
   }
 
   private async documents(query: DocumentQuery): Promise<readonly StoredDocument[]> {

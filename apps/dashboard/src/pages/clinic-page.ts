@@ -1,5 +1,5 @@
 import { consume } from '@lit/context';
-import { CLINIC_WORDS, CONTACT_WORDS, DOOR_WORDS } from '@surae/shared';
+import { CLINIC_WORDS, CONTACT_WORDS, DOOR_WORDS, RULES_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { authorFrom, longestCode } from '../clinic/author-code.ts';
@@ -102,6 +102,10 @@ export class ClinicPage extends LitElement {
       <section>
         <h2>${CONTACT_WORDS.title.text}</h2>
         <contact-setting></contact-setting>
+      </section>
+      <section>
+        <h2>${RULES_WORDS.title.text}</h2>
+        <p class="links"><a href=${hashOf({ page: 'rules' })}>${RULES_WORDS.link.text}</a></p>
       </section>
       <section>
         <h2>${words['backup-title'].text}</h2>

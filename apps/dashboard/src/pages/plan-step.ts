@@ -66,14 +66,15 @@ export class PlanStep extends LitElement {
 
   private async noted(visit: Visit): Promise<void> {
     const { plan = [], personId } = visit;
-    const [items, documents] = await Promise.all([
+    const [items, documents, { rules }] = await Promise.all([
       this.book.notes.plan(personId, plan),
       this.book.log.documents(personId),
+      this.book.ownRules.rules(),
     ]);
     if (visit.id !== this.visit.id) return;
     this.soFar = planSoFar(documents, visit, this.today());
     const person = personIn(documents, personId);
-    this.advice = person === undefined ? null : adviceFor(person, visit, this.today());
+    this.advice = person === undefined ? null : adviceFor(person, visit, this.today(), rules);
     if (items.length === 0 || this.draft.items.length > 0) return;
     const lines = items.map(({ body }) => body);
     this.draft = { items: lines.filter(({ of }) => of !== 'words'), before: [] };

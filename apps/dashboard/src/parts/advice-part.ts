@@ -69,6 +69,7 @@ export class AdvicePart extends LitElement {
       <p class="what">${title}</p>
       ${also.map((one) => html`<p>${one}</p>`)}
       ${standing === null ? nothing : html`<p class="sure" data-standing=${standing}>${sure}</p>`}
+      ${card.edited.map((one) => html`<p class="voice edited">${one}</p>`)}
       ${this.lines(card)} ${card.proposedBy === null ? nothing : this.answers(card, card.proposedBy)} ${this.besideList(card.beside, leg)} ${this.why(card)}
     </article>`;
   }

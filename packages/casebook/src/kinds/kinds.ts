@@ -1,10 +1,11 @@
 import type { BodyKind } from './body-kind.ts';
 import { clinicKinds } from './clinic-kinds.ts';
+import { ownRulesKinds } from './own-rules-kind.ts';
 import { personKinds } from './person-kinds.ts';
 import { visitKinds } from './visit-kinds.ts';
 
 /** Every kind of document that this version writes or reads. */
-export const kinds: readonly BodyKind[] = [...personKinds, ...visitKinds, ...clinicKinds];
+export const kinds: readonly BodyKind[] = [...personKinds, ...visitKinds, ...clinicKinds, ...ownRulesKinds];
 
 const byName: ReadonlyMap<string, BodyKind> = new Map(kinds.map((one) => [one.kind, one]));
 

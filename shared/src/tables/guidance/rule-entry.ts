@@ -49,6 +49,8 @@ export interface RuleEdit {
   readonly by: string;
   readonly day: string;
   readonly was: number;
+  /** why, in words of the clinic; absent where it was not told */
+  readonly reason?: string;
 }
 
 /** A rule of guidance: where a condition on facts holds, it proposes something. */

@@ -3,6 +3,7 @@ import { courseStates } from './course-states.ts';
 import { homeStates } from './home-states.ts';
 import { clinicStates, fileStates, sensorStates } from './other-states.ts';
 import { pushStates } from './push-states.ts';
+import { rulesStates } from './rules-states.ts';
 import type { State } from './state.ts';
 import { startStates, visitStates } from './visit-states.ts';
 
@@ -16,5 +17,6 @@ export const allStates: readonly State[] = [
   ...sensorStates,
   ...fileStates,
   ...homeStates,
+  ...rulesStates,
   ...clinicStates,
 ];
