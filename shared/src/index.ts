@@ -123,6 +123,7 @@ export {
   type DeclineReason,
   MARK_WORDS,
 } from './sentences/screens/advice-words.ts';
+export { ASKED_CHOICES, ASKED_WORDS } from './sentences/screens/asked-words.ts';
 export { BILATERAL_WORDS, LEGS_BOTH_WORDS } from './sentences/screens/bilateral-words.ts';
 export { CALENDAR_WORDS } from './sentences/screens/calendar-words.ts';
 export { CHOICE_BLOCK_SENTENCES, CHOICE_REASONS, CHOICE_WORDS } from './sentences/screens/choice-words.ts';
@@ -268,6 +269,7 @@ export {
 export { FLARE_TIMES, type FlareTime, type LastFlare } from './tables/flare-times.ts';
 export { GUIDANCE_FACTS } from './tables/guidance/all-facts.ts';
 export { GUIDANCE_RULES } from './tables/guidance/all-rules.ts';
+export { ASKED_FACTS, type AskedAnswer, type AskedFact } from './tables/guidance/asked-facts.ts';
 export type { Condition } from './tables/guidance/condition.ts';
 export type { DoseLine, DoseSpan } from './tables/guidance/dose-line.ts';
 export type { FactEntry } from './tables/guidance/fact-entry.ts';

@@ -88,6 +88,7 @@ describe('a store that version 1 wrote', () => {
       'result-seen',
       'visit-plan',
       'proposal-declined',
+      'fact-told',
       'legs-swapped',
       'same-leg',
       'new-start',

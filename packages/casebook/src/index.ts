@@ -65,6 +65,7 @@ export { type DescriptionEntry, descriptionEntries, descriptionSchema } from './
 export type { EndingEvent } from './ending-event.ts';
 export { type Entry, entryOf } from './entry.ts';
 export { type EpisodeCourse, episodeCourses, undoneWhy, undoOf } from './episodes/episode-course.ts';
+export { factTold, isRuptureSuspected } from './facts-told.ts';
 export { heldAgainst } from './held-against.ts';
 export {
   holdsOf,
@@ -206,6 +207,7 @@ export { earliestDay } from './today/earliest-day.ts';
 export { type MorningLine, type MorningOfLeg, morningLine } from './today/morning-line.ts';
 export { type RetestState, retestState } from './today/retest.ts';
 export { type EpisodeLine, type FlareTold, openEpisodes, type TodayFacts } from './today/today-facts.ts';
+export type { FactTold, FactToldEvent } from './told-fact.ts';
 export { type VerdictLeft, verdictPlace, type WhyLeft } from './verdict-place.ts';
 export type {
   AboutPerson,

@@ -3,6 +3,7 @@ import type { StoredDocument } from '@surae/storage';
 import type { VisitLadder } from './choice/ladder.ts';
 import { afterChosen, type TestChosen } from './choice/test-chosen.ts';
 import { entryOf } from './entry.ts';
+import { afterFactTold } from './facts-told.ts';
 import type { VerdictByHand } from './kinds/person-kinds.ts';
 import { afterSwap, type LegsSwapped, namedReport } from './legs-swapped.ts';
 import { afterNewStart, type NewStartTold } from './new-start.ts';
@@ -14,6 +15,7 @@ import { afterAnswer, type SensorAnswerEvent } from './sensor-answers.ts';
 import type { SetChoice } from './set-choice.ts';
 import type { TestKind } from './test-kind.ts';
 import { afterChoice, isBegun, isUntested } from './tests-of-visit.ts';
+import type { FactToldEvent } from './told-fact.ts';
 import type {
   FaultMark,
   HandedAs,
@@ -64,6 +66,7 @@ export type VisitEvent =
   /** without ids the plan before stays as it is, unless it is said to be over */
   | { readonly kind: 'visit-plan'; readonly planItemIds: readonly string[]; readonly ended?: boolean }
   | ProposalDeclinedEvent
+  | FactToldEvent
   /** documents before the hand-over hold neither */
   | { readonly kind: 'visit-closed'; readonly how?: HandedAs; readonly lines?: readonly string[] }
   | SensorAnswerEvent
@@ -96,6 +99,7 @@ export const visitEventKinds = [
   'result-seen',
   'visit-plan',
   'proposal-declined',
+  'fact-told',
   'visit-closed',
   'sensor-answer',
   ...practiceEventKinds,
@@ -203,6 +207,8 @@ function after(visit: Visit, event: VisitEvent, document: StoredDocument): Visit
       return { ...visit, plan: event.planItemIds, planEnded: event.ended === true };
     case 'proposal-declined':
       return { ...visit, declined: afterDecline(visit.declined, event) };
+    case 'fact-told':
+      return afterFactTold(visit, event, document.at);
     case 'visit-closed': {
       const { how, lines = [] } = event;
       return { ...visit, closed: true, ...(how === undefined ? {} : { handOver: { how, lines } }) };

@@ -13,6 +13,7 @@ import type { SensorAnswerEntry } from './sensor-answers.ts';
 import type { SetChoice } from './set-choice.ts';
 import type { SwapTold } from './swap-told.ts';
 import type { TestKind } from './test-kind.ts';
+import type { FactTold } from './told-fact.ts';
 import type { VerdictLeft } from './verdict-place.ts';
 
 /** Where a tendon is sore; `no` is an answer, null is none. */
@@ -35,6 +36,12 @@ export interface SafetyAnswer {
   readonly ticked: readonly string[];
   readonly overridden: readonly SafetyOverride[];
   readonly at: string;
+}
+
+/** The safety list with and without the line that signs of a rupture tick. */
+export interface RuptureLooked {
+  readonly before: SafetyAnswer | null;
+  readonly after: SafetyAnswer;
 }
 
 export interface FaultMark {
@@ -186,6 +193,10 @@ export interface Visit {
   readonly planEnded?: boolean;
   /** proposals that the clinician declined, each with why; absent where none was, or all were taken back */
   readonly declined?: readonly ProposalDeclined[];
+  /** facts that somebody told because a proposal stands on them, the newest answer of each; absent where none was */
+  readonly factsTold?: readonly FactTold[];
+  /** the safety list where signs of a rupture were found since it was answered; absent where none were */
+  readonly ruptureLooked?: RuptureLooked;
   /** how the visit was handed over; absent until it was, and in visits before that was asked */
   readonly handOver?: HandOver;
   /** the visit is over */

@@ -234,3 +234,53 @@ test("what goes by a clinic's own rule says so on its card and in its reasons, a
   expect(part(card, ADVICE_WORDS['why-whose'])[0]).toContain('Reason: older people');
   expect(right().edited).toEqual([]);
 });
+
+const none = [liveSet('left', 27), liveSet('right', 0)];
+const lookedAt = (answer: string) => ({
+  factsTold: [{ fact: 'rupture-looked', leg: 'right', answer, at: `${inMarch(31)}T09:10:00.000+02:00` }] as const,
+});
+
+test('not one raise is a lock that opens where the signs of a rupture were looked for and not found', () => {
+  const locked = advised({ sets: none });
+  expect(locked.asks.map(({ fact, leg, answer }) => [fact, leg, answer])).toEqual([['rupture-looked', 'right', null]]);
+  const open = right({ sets: none, ...lookedAt('clear') });
+  expect(open.title).toBe(GUIDANCE_SENTENCES['start-calm'].text);
+  expect(open.asks).toMatchObject([{ fact: 'rupture-looked', answer: 'clear' }]);
+  const found = advised({ sets: none, ...lookedAt('suspected') });
+  expect([found.cards, found.asks.map(({ answer }) => answer)]).toEqual([[], ['suspected']]);
+});
+
+test('why sessions were missed is asked on the card, and an answer lets the dose go on', () => {
+  const few = done.slice(0, 6);
+  const asked = right({}, { plans, done: few, mornings });
+  expect(asked.title).toMatch(/^Ask why first/);
+  expect(asked.asks.map(({ fact }) => fact)).toContain('missed-asked');
+  const told = { fact: 'missed-asked', leg: 'right', answer: 'ill', at: `${inMarch(31)}T09:10:00.000+02:00` } as const;
+  const after = right({ factsTold: [told] }, { plans, done: few, mornings });
+  expect(after.title).not.toMatch(/^Ask why first/);
+  expect(after.asks.find(({ fact }) => fact === 'missed-asked')?.answer).toBe('ill');
+});
+
+test('a change that waits for something that a tap settles asks it, and no more than comes before it', () => {
+  const full = { ...line, repetitions: 15 };
+  const before = {
+    plans: [{ day: 20, items: [full] }],
+    done: done.map((one) => ({ ...one, repetitions: 15 })),
+    mornings,
+  };
+  const { left, right: own } = advisedVisit().history!.legs;
+  const legs = { left, right: { ...own, lastFlare: 'longer-ago-or-never' as const } };
+  const facts = right({ history: { legs, about: [] } }, before).asks.map(({ fact }) => fact);
+  expect(facts).toEqual(['level-two-met']);
+});
+
+test('what was made less comes back as it was', () => {
+  const eased = { ...line, repetitions: 8, proposedBy: 'guidance.step-reduce/1/common-practice/right/single' };
+  const less = [
+    { day: 10, items: [{ ...line, repetitions: 12 }] },
+    { day: 20, items: [eased] },
+  ];
+  const card = right({}, { plans: less, done: done.map((one) => ({ ...one, repetitions: 8 })), mornings });
+  expect(card.title).toBe(GUIDANCE_SENTENCES['change-back'].text);
+  expect(card.lines.map(({ repetitions, from }) => [repetitions, from])).toEqual([[12, today]]);
+});

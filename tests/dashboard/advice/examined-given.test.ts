@@ -65,7 +65,7 @@ test('that no raise was lost is known of a leg that did one, and of one that sai
 test('signs of a rupture are suspected after a pop in the test of this leg, and else not known', () => {
   const end = { reason: 'safety', painPeak: 8, exertion: 5, happened: 'pop' } as const;
   expect(right({ sets: [liveSet('right', 4, { end })] })['rupture-looked']).toMatchObject({ value: 'suspected' });
-  expect(right({ sets: [liveSet('left', 4, { end })] })['rupture-looked']).toEqual({ missing: 'not-noted' });
+  expect(right({ sets: [liveSet('left', 4, { end })] })['rupture-looked']).toEqual({ missing: 'not-asked' });
 });
 
 test('a flare that an earlier visit tells of bounds the days since the last one', () => {

@@ -49,7 +49,7 @@ test('which legs are sore is known once both were asked', () => {
 });
 
 test('that nobody pushed on a rig does not say that there is none', () => {
-  expect(factsGiven(advisedPerson(), advisedVisit(), today).person['rig-at-hand']).toEqual({ missing: 'not-noted' });
+  expect(factsGiven(advisedPerson(), advisedVisit(), today).person['rig-at-hand']).toEqual({ missing: 'not-asked' });
 });
 
 test('the visit itself and what came after it is no past', () => {

@@ -23,7 +23,7 @@ test('without a plan nothing is begun that is known here, and nothing says that 
   for (const code of ['programme-begun', 'level-now', 'days-at-level', 'days-in-programme', 'repetitions-left']) {
     expect(facts[code], code).toEqual({ missing: 'no-plan' });
   }
-  expect(facts['load-left']).toEqual({ missing: 'not-noted' });
+  expect(facts['load-left']).toEqual({ missing: 'not-asked' });
 });
 
 test('a plan of the other leg begins nothing on this one', () => {

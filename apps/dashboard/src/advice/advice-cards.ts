@@ -20,6 +20,7 @@ import {
 import { planPainLimit } from '../plan/plan-draft.ts';
 import { fill } from '../words/fill.ts';
 import { type AdviceLines, changeLines, type LinesGround, levelLines } from './advice-lines.ts';
+import { type AskGround, asksFor, asksUnderLock, type FactAsk } from './fact-asks.ts';
 import { beforeVisit, factsGiven } from './facts-given.ts';
 import { levelNow } from './programme-given.ts';
 import { proposedByText } from './proposed-by.ts';
@@ -41,6 +42,8 @@ export interface AdviceCard {
   readonly none: string | null;
   /** what is asked, looked at or tried beside it, with how well each is supported */
   readonly beside: readonly string[];
+  /** what a tap would settle, and what was told already */
+  readonly asks: readonly FactAsk[];
   /** that it goes by rules of this clinic's own, and what is published; empty where it does not */
   readonly edited: readonly string[];
   readonly why: readonly WhyPart[];
@@ -53,6 +56,8 @@ export interface Advice {
   readonly cards: readonly AdviceCard[];
   /** what is asked or looked at whichever leg it is */
   readonly beside: readonly string[];
+  /** what a tap would settle of the person; under a lock also of a leg that it rests on */
+  readonly asks: readonly FactAsk[];
 }
 
 function heldWords({ held, ofOtherLeg }: AdviceLines): readonly string[] {
@@ -90,7 +95,12 @@ function missingOf(given: GivenFacts, leg: Leg): (fact: string) => string {
 }
 
 /** A card for a leg with nothing proposed: what is lacking, or that nothing holds. */
-function openCard(leg: Leg, isBegun: boolean, { guidance, visit, given }: LinesGround): AdviceCard {
+function openCard(
+  leg: Leg,
+  isBegun: boolean,
+  { guidance, visit, given }: LinesGround,
+  asks: AdviceCard['asks'],
+): AdviceCard {
   const about = isBegun ? 'step' : 'start-level';
   const lacking = guidance.lacking.filter((one) => one.leg === leg && one.rule.about === about);
   const missing = missingOf(given, leg);
@@ -108,12 +118,13 @@ function openCard(leg: Leg, isBegun: boolean, { guidance, visit, given }: LinesG
     lines: [],
     none: null,
     beside: besideOf(guidance, leg),
+    asks,
     edited: [],
     why,
   };
 }
 
-function cardOf(proposed: Proposed, leg: Leg, ground: LinesGround): AdviceCard {
+function cardOf(proposed: Proposed, leg: Leg, ground: LinesGround, asks: AdviceCard['asks']): AdviceCard {
   const { guidance, visit, past, today, given } = ground;
   const { rule, trace, notRuledOut } = proposed;
   const isStart = proposed.about === 'start-level';
@@ -122,6 +133,7 @@ function cardOf(proposed: Proposed, leg: Leg, ground: LinesGround): AdviceCard {
   const basis = proposed.about === 'change' ? [of(guidance, 'step', leg)].flatMap((one) => one ?? []) : beside;
   const fired = [trace, ...basis.map((one) => one.trace)];
   const load = isStart ? of(guidance, 'load', leg) : undefined;
+  const week = isStart ? undefined : of(guidance, 'week', leg);
   // what lies between two levels waits too, though no rule of a lower rank is open
   const open: readonly RuleTrace[] = [trace, ...notRuledOut].filter(({ held }) => held === 'cannot-tell');
   const sure = ADVICE_WORDS[proposed.standing].text;
@@ -131,10 +143,11 @@ function cardOf(proposed: Proposed, leg: Leg, ground: LinesGround): AdviceCard {
     title: ruleWords(rule),
     standing: proposed.standing,
     sure,
-    also: load === undefined ? [] : [ruleWords(load.rule)],
+    also: [load, week].flatMap((one) => (one === undefined ? [] : [ruleWords(one.rule)])),
     lines: lines.lines,
     none: rule.code === 'step-ask' || lines.none === null ? null : ADVICE_WORDS[lines.none].text,
     beside: besideOf(guidance, leg),
+    asks,
     edited: editedLines([...fired, ...open].map((one) => one.rule)),
     why: whyParts({
       leg,
@@ -183,8 +196,9 @@ export function adviceFor(
   const given = factsGiven(person, visit, today);
   const guidance = propose(given, rules, GUIDANCE_FACTS);
   const facts = planFacts(visit);
+  const asked: AskGround = { given, rules, visit };
   const next = nextSteps(guidance, facts.safetyLocked || facts.suddenLoss);
-  if (next.length > 0) return { nextSteps: next, cards: [], beside: [] };
+  if (next.length > 0) return { nextSteps: next, cards: [], beside: [], asks: asksUnderLock(asked, guidance) };
   const past = beforeVisit(person, visit);
   const cards = legsShown(visit).map((leg): AdviceCard => {
     const raises = given.legs[leg]['valid-raises'];
@@ -202,7 +216,8 @@ export function adviceFor(
     const proposed = isBegun
       ? (of(guidance, 'change', leg) ?? of(guidance, 'step', leg))
       : of(guidance, 'start-level', leg);
-    return proposed === undefined ? openCard(leg, isBegun, ground) : cardOf(proposed, leg, ground);
+    const asks = asksFor(asked, guidance, leg);
+    return proposed === undefined ? openCard(leg, isBegun, ground, asks) : cardOf(proposed, leg, ground, asks);
   });
-  return { nextSteps: [], cards, beside: besideOf(guidance, null) };
+  return { nextSteps: [], cards, beside: besideOf(guidance, null), asks: asksFor(asked, guidance, null) };
 }

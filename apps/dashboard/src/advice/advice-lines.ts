@@ -11,6 +11,7 @@ import {
 } from '@surae/guidance';
 import { type DoseLine, EXERCISE_WORDS, EXERCISES, type GuidanceRule, LEVELS, PLAN_BOUNDS } from '@surae/shared';
 import { exerciseLine } from '../plan/plan-draft.ts';
+import { easedFrom } from './dose-held.ts';
 import { legPlan, levelNow } from './programme-given.ts';
 import { proposedByText } from './proposed-by.ts';
 
@@ -171,7 +172,8 @@ export function changeLines(rule: GuidanceRule, leg: Leg, ground: LinesGround): 
   const proposedBy = proposedByText(rule, leg, code);
   const mostOf = (line: PlanItem): number | null =>
     level?.lines.find(({ exercise }) => exercise === line.code)?.repetitions?.[1] ?? null;
-  const after = before.map((line) => changedLine(line, rule, mostOf));
+  const back = rule.code === 'change-back' ? (easedFrom(past, leg)?.before?.lines ?? []) : [];
+  const after = back.length > 0 ? back.map(({ body }) => body) : before.map((line) => changedLine(line, rule, mostOf));
   const isSame = rule.code === 'step-hold' || rule.code === 'step-wait';
   if (after.includes(null) || (!isSame && after.every((line, at) => line === before[at]))) return nothing;
   const lines = after

@@ -8,6 +8,7 @@ import {
   type MorningTold,
   type SessionTold,
 } from '@surae/guidance';
+import { doseSince } from './dose-held.ts';
 import { known, missing } from './given-fact.ts';
 import { type LegPlan, legPlan, levelSince } from './programme-given.ts';
 import { proposedByOf } from './proposed-by.ts';
@@ -153,13 +154,13 @@ export function courseGiven(past: Past, side: Side, today: string, painLimit: nu
   const plan = legPlan(past, side, today);
   const hasPlan = plan !== null && plan.lines.length > 0;
   const since = levelSince(past, side, today);
+  const sinceDose = doseSince(past, side, today);
   const course: LegCourse = {
     planned: hasPlan ? plannedDays(plan, sessions, today) : [],
     sessions,
     mornings: morningsOf(past, side),
     ...(since === null ? {} : { levelSince: since }),
-    // what was written into the plan last is the dose of now
-    ...(hasPlan ? { doseSince: plan.place.day.slice(0, 10) } : {}),
+    ...(sinceDose === null ? {} : { doseSince: sinceDose }),
   };
   const facts = courseFacts(course, today, painLimit);
   const lately = { 'worst-pain-lately': worstLately(past, side, sessions, today) };

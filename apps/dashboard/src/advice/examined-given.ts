@@ -96,8 +96,8 @@ export function examinedGiven(visit: Visit, earlier: readonly Visit[], side: Sid
     'rest-pain': ofSore(knownOr(restPain, 'not-asked', 'history', place)),
     'days-since-flare': flareGiven(visit, earlier, side, place),
     'sudden-loss': suddenLoss(visit, side, ladder, place),
-    // a squeeze of the calf is asked of the person, by the safety list; of one leg alone nothing is noted but a pop in a test
-    'rupture-looked': poppedSide(visit) === side ? known('suspected', 'heel-raise', place) : missing('not-noted'),
+    // of one leg alone a pop in a test tells of it, or somebody who looked
+    'rupture-looked': poppedSide(visit) === side ? known('suspected', 'heel-raise', place) : missing('not-asked'),
     'pain-double-raise': rungPain(ladder, 'two-leg-raise', place),
     'pain-ten-raises': rungPain(ladder, 'ten-raises', place),
   };

@@ -1,13 +1,15 @@
 import type { Side } from '@surae/analysis';
 import { type CasebookPerson, ladderLimit, pullSetOf, type SoreSides, soreLegs, type Visit } from '@surae/casebook';
 import { type FactsOf, type GivenFact, type GivenFacts, LEGS } from '@surae/guidance';
-import { courseGiven } from './course-given.ts';
+import { courseGiven, sessionsOf } from './course-given.ts';
+import { doseGiven } from './dose-given.ts';
 import { examinedGiven, irritabilityGiven } from './examined-given.ts';
 import { known, missing, type Place } from './given-fact.ts';
 import { programmeGiven } from './programme-given.ts';
 import { rungGiven } from './rung-given.ts';
 import { safetyGiven } from './safety-given.ts';
 import { testedGiven, testsSomebody } from './tested-given.ts';
+import { toldGiven, withTold } from './told-given.ts';
 
 function soreGiven(sore: SoreSides, place: Place): GivenFact {
   if (sore.left === null || sore.right === null) return missing('not-asked');
@@ -29,7 +31,7 @@ function rigGiven(visits: readonly Visit[]): GivenFact {
       return set !== undefined && testsSomebody(set.choice);
     }),
   );
-  if (pushed === undefined) return missing('not-noted');
+  if (pushed === undefined) return missing('not-asked');
   return known('yes', 'isometric', { day: pushed.begunAt, visitId: pushed.id });
 }
 
@@ -67,25 +69,30 @@ export function factsGiven(person: CasebookPerson, visit: Visit, today: string):
   const place: Place = { day: visit.begunAt, visitId: visit.id };
   const legOf = (side: Side): FactsOf => {
     const limit = ladderLimit(irritabilityGiven(visit, side)?.treatAs ?? null);
-    return {
+    const facts = {
       ...examinedGiven(visit, earlier, side),
       ...testedGiven(visit, side),
       ...programmeGiven(past, side, today),
+      ...doseGiven(past, side, sessionsOf(past, side, limit), today),
       ...courseGiven(past, side, today, limit),
       'rung-held': rungGiven(past, all, side, limit, today),
     };
+    return withTold(facts, toldGiven(visit, side));
   };
   return {
     legs: { left: legOf('left'), right: legOf('right') },
-    person: {
-      ...safetyGiven(visit),
-      'sore-legs': soreGiven(visit.sore, place),
-      'both-heel-bones': heelBonesGiven(visit.sore, place),
-      'rig-at-hand': rigGiven(all),
-      runs: runsGiven(past, today),
-      'job-on-feet': missing('not-noted'),
-      'hills-asked': missing('not-noted'),
-      'running-now': missing('not-noted'),
-    },
+    person: withTold(
+      {
+        ...safetyGiven(visit),
+        'sore-legs': soreGiven(visit.sore, place),
+        'both-heel-bones': heelBonesGiven(visit.sore, place),
+        'rig-at-hand': rigGiven(all),
+        runs: runsGiven(past, today),
+        'job-on-feet': missing('not-noted'),
+        'hills-asked': missing('not-noted'),
+        'running-now': missing('not-asked'),
+      },
+      toldGiven(visit, null),
+    ),
   };
 }

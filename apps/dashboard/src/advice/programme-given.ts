@@ -1,7 +1,7 @@
 import type { Side } from '@surae/analysis';
 import { type CasebookPerson, dayNumber, type Entry, type PlanItem, planOf, type Visit } from '@surae/casebook';
 import type { FactsOf, GivenFact } from '@surae/guidance';
-import { LEVELS } from '@surae/shared';
+import { ASKED_FACTS, LEVELS } from '@surae/shared';
 import { known, missing, type Place } from './given-fact.ts';
 import { proposedByOf } from './proposed-by.ts';
 
@@ -26,7 +26,10 @@ export function legPlan(past: Past, side: Side, day: string): LegPlan | null {
 }
 
 /** Visits that kept a plan, up to the last one that ended one, the newest first; each with its lines of the leg. */
-function plannedVisits({ visits, planItems }: Past, side: Side): readonly (LegPlan & { readonly visit: Visit })[] {
+export function plannedVisits(
+  { visits, planItems }: Past,
+  side: Side,
+): readonly (LegPlan & { readonly visit: Visit })[] {
   const found: (LegPlan & { readonly visit: Visit })[] = [];
   for (const { visit } of visits.toReversed()) {
     if (visit.planEnded === true) break;
@@ -121,7 +124,8 @@ const noted: readonly string[] = [
  */
 export function programmeGiven(past: Past, side: Side, today: string): FactsOf {
   const plan = legPlan(past, side, today);
-  const nowhere = Object.fromEntries(noted.map((code) => [code, missing('not-noted')]));
+  const isAsked = (code: string): boolean => ASKED_FACTS.some(({ fact }) => fact === code);
+  const nowhere = Object.fromEntries(noted.map((code) => [code, missing(isAsked(code) ? 'not-asked' : 'not-noted')]));
   if (plan === null) {
     const none = missing('no-plan');
     const open = { 'programme-begun': none, 'level-now': none, 'days-at-level': none };

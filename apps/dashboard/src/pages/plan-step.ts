@@ -1,6 +1,6 @@
 import { consume } from '@lit/context';
-import { type PlanItem, type PlanOfDay, planFacts, type Visit } from '@surae/casebook';
-import { EXERCISE_WORDS, PLAN_ADVICE_CHOICES, PLAN_WORDS } from '@surae/shared';
+import { type CasebookPerson, type PlanItem, type PlanOfDay, planFacts, type Visit } from '@surae/casebook';
+import { EXERCISE_WORDS, type GuidanceRule, PLAN_ADVICE_CHOICES, PLAN_WORDS } from '@surae/shared';
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { type Advice, adviceFor } from '../advice/advice-cards.ts';
@@ -49,17 +49,25 @@ export class PlanStep extends LitElement {
   @state() private typed = '';
   @state() private soFar: PlanOfDay | null = null;
   @state() private advice: Advice | null = null;
+  /** what proposals are made of beside the visit; null until it was read */
+  private ground: { readonly person: CasebookPerson; readonly rules: readonly GuidanceRule[] } | null = null;
   /** the line that stands open */
   @state() private opened = -1;
   @state() private failed = false;
 
   /** A plan that was kept in this visit already stands there again; of another visit nothing stays. */
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (!changed.has('visit') || changed.get('visit')?.id === this.visit.id) return;
+    if (!changed.has('visit')) return;
+    if (changed.get('visit')?.id === this.visit.id) {
+      // what was told since may change what is proposed
+      this.advice = this.proposedNow();
+      return;
+    }
     this.draft = emptyDraft;
     this.typed = '';
     this.soFar = null;
     this.advice = null;
+    this.ground = null;
     this.opened = -1;
     void this.noted(this.visit);
   }
@@ -74,11 +82,17 @@ export class PlanStep extends LitElement {
     if (visit.id !== this.visit.id) return;
     this.soFar = planSoFar(documents, visit, this.today());
     const person = personIn(documents, personId);
-    this.advice = person === undefined ? null : adviceFor(person, visit, this.today(), rules);
+    this.ground = person === undefined ? null : { person, rules };
+    this.advice = this.proposedNow();
     if (items.length === 0 || this.draft.items.length > 0) return;
     const lines = items.map(({ body }) => body);
     this.draft = { items: lines.filter(({ of }) => of !== 'words'), before: [] };
     this.typed = lines.flatMap(({ of, what }) => (of === 'words' ? [what] : [])).join('\n');
+  }
+
+  private proposedNow(): Advice | null {
+    const { ground } = this;
+    return ground === null ? null : adviceFor(ground.person, this.visit, this.today(), ground.rules);
   }
 
   private today(): string {

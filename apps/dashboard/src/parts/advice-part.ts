@@ -1,17 +1,20 @@
 import type { PlanItem, Visit } from '@surae/casebook';
-import { ADVICE_WORDS, DECLINE_CHOICES, type DeclineReason } from '@surae/shared';
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { ADVICE_WORDS, ASKED_CHOICES, DECLINE_CHOICES, type DeclineReason } from '@surae/shared';
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Advice, AdviceCard } from '../advice/advice-cards.ts';
 import { adviceStyle } from '../advice/advice-style.ts';
 import { answerTo, declineOf, isFrom } from '../advice/advice-taken.ts';
-import { visitEvent } from '../journey/visit-event-request.ts';
+import type { FactAsk } from '../advice/fact-asks.ts';
+import { type VisitEventRequest, visitEvent } from '../journey/visit-event-request.ts';
 import { footPicture } from '../plan/foot-picture.ts';
 import { footStyle } from '../plan/foot-style.ts';
 import { planLineText } from '../plan/plan-words.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import { drawnPicture } from './drawn-picture.ts';
+import './fact-asks-part.ts';
+import type { FactAsksPart } from './fact-asks-part.ts';
 
 /** Lines that are taken over. */
 export type AdviceTaken = CustomEvent<readonly PlanItem[]>;
@@ -37,27 +40,44 @@ export class AdvicePart extends LitElement {
   /** where the focus goes once an answer is shown: what was pressed is not there any more */
   private next: string | null = null;
 
-  protected override updated(): void {
+  /** the question that was answered: it may stand elsewhere once the answer counts */
+  private answered: Pick<FactAsk, 'fact' | 'leg'> | null = null;
+
+  protected override updated(changed: PropertyValues<this>): void {
+    if (changed.has('advice')) this.focusAnswered();
     const target = this.next === null ? null : this.renderRoot.querySelector<HTMLElement>(this.next);
     if (target === null) return;
     this.next = null;
     target.focus();
   }
 
+  private focusAnswered(): void {
+    const { answered } = this;
+    if (answered === null) return;
+    this.answered = null;
+    const part = this.renderRoot.querySelector<FactAsksPart>(`[data-asks='${answered.leg ?? 'person'}']`);
+    void part?.focusFact(answered.fact);
+  }
+
+  private readonly noteAnswered = ({ detail }: VisitEventRequest): void => {
+    if (detail.kind === 'fact-told') this.answered = detail;
+  };
+
   override render(): TemplateResult {
-    const { nextSteps, cards, beside } = this.advice;
+    const { nextSteps, cards, beside, asks } = this.advice;
     if (nextSteps.length > 0)
       return html`<section aria-labelledby="locked">
         <h2 id="locked">${ADVICE_WORDS['locked-title'].text}</h2>
         <ul>
           ${nextSteps.map((one) => html`<li>${one}</li>`)}
         </ul>
+        ${this.asks(asks)}
       </section>`;
     return html`<section aria-labelledby="proposed">
       <h2 id="proposed">${ADVICE_WORDS.title.text}</h2>
       <p class="quiet">${ADVICE_WORDS.explain.text}</p>
       <div class="cards">${cards.map((card) => this.card(card))}</div>
-      ${this.besideList(beside, 'person')}
+      ${this.besideList(beside, 'person')} ${this.asks(asks)}
     </section>`;
   }
 
@@ -70,8 +90,26 @@ export class AdvicePart extends LitElement {
       ${also.map((one) => html`<p>${one}</p>`)}
       ${standing === null ? nothing : html`<p class="sure" data-standing=${standing}>${sure}</p>`}
       ${card.edited.map((one) => html`<p class="voice edited">${one}</p>`)}
-      ${this.lines(card)} ${card.proposedBy === null ? nothing : this.answers(card, card.proposedBy)} ${this.besideList(card.beside, leg)} ${this.why(card)}
+      ${this.asks(card.asks, leg)} ${this.lines(card)} ${card.proposedBy === null ? nothing : this.answers(card, card.proposedBy)} ${this.besideList(card.beside, leg)} ${this.why(card)}
     </article>`;
+  }
+
+  /** What a tap would settle; under a lock each leg of which something is asked has its own. */
+  private asks(asks: readonly FactAsk[], of?: AdviceCard['leg']): TemplateResult | typeof nothing {
+    if (asks.length === 0) return nothing;
+    const legs = of === undefined ? [...new Set(asks.map(({ leg }) => leg))] : [of];
+    return html`${legs.map((leg) => {
+      const heading =
+        leg === null || of !== undefined
+          ? ASKED_CHOICES.title.text
+          : fill(ASKED_CHOICES['title-leg'], { leg: ADVICE_WORDS[`title-${leg}`].text });
+      return html`<fact-asks-part
+        data-asks=${leg ?? 'person'}
+        heading=${heading}
+        @visit-event=${this.noteAnswered}
+        .asks=${asks.filter((one) => one.leg === leg)}
+      ></fact-asks-part>`;
+    })}`;
   }
 
   private lines({ lines, none, leg }: AdviceCard): TemplateResult | typeof nothing {

@@ -165,6 +165,13 @@ const bodies: Readonly<Record<string, z.ZodType>> = {
       .regex(/^[a-z0-9][a-z0-9-]{0,39}$/)
       .nullable(),
   }),
+  'fact-told': z
+    .strictObject({ fact: z.string().min(1), leg: side.nullable(), answer: z.string().min(1).nullable() })
+    .meta({
+      title: 'Fact told',
+      description:
+        'What somebody told of a leg, or of the person, because a proposal stands on it; the newest answer counts, and null takes it back',
+    }),
   'visit-closed': z.looseObject({
     how: z.enum(['print', 'file', 'code', 'nothing']).exactOptional(),
     lines: z.array(z.string().min(1)).exactOptional(),

@@ -7,6 +7,7 @@ import {
   type PlanRuleCode,
   SAFETY_LIST_VERSION,
 } from '@surae/shared';
+import { isRuptureSuspected } from '../facts-told.ts';
 import type { PlanItem } from '../kinds/person-kinds.ts';
 import { isometricLocksOf, locksOf, safetyLines } from '../safety-gate.ts';
 import type { SafetyAnswer, SoreSides, Visit } from '../visit.ts';
@@ -44,10 +45,15 @@ export function isTickedLock(safety: SafetyAnswer): boolean {
 /**
  * What is known of a visit for its plan. The answer to the safety list is that of the visit, on whatever day the plan is written.
  */
-export function planFacts({ sore, safety, ladder }: Pick<Visit, 'sore' | 'safety' | 'ladder'>): PlanFacts {
+export function planFacts({
+  sore,
+  safety,
+  ladder,
+  factsTold = [],
+}: Pick<Visit, 'sore' | 'safety' | 'ladder' | 'factsTold'>): PlanFacts {
   return {
     sore,
-    safetyLocked: isLocked(safety),
+    safetyLocked: isLocked(safety) || isRuptureSuspected({ factsTold }),
     isometricLocked: safety !== null && isometricLocksOf(safety).length > 0,
     suddenLoss: sides.some((side) => ladder !== undefined && ladder[side].sudden === true),
   };

@@ -97,6 +97,7 @@ export const ADVICE_FROM_WORDS = sentences('advice-from', {
   'morning-check': 'the mornings that were told',
   plan: 'the plan so far',
   run: 'the log of sessions and runs',
+  told: 'told where the proposal stands',
 });
 
 /** Why an answer is missing. */

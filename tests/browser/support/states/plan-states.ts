@@ -1,5 +1,6 @@
 import {
   ADVICE_WORDS,
+  ASKED_CHOICES,
   DECLINE_CHOICES,
   EXERCISE_WORDS,
   PLAN_ADVICE_CHOICES,
@@ -14,6 +15,8 @@ export const planStates: readonly State[] = [
   { name: 'plan-running', area: 'result', reach: planRuns },
   { name: 'plan-insertion', area: 'result', reach: planOverRule, anew: true },
   { name: 'plan-locked', area: 'result', reach: (at) => at.visit('plan-locked', 'plan-step'), anew: true },
+  { name: 'plan-asked', area: 'result', reach: (at) => at.visit('plan-asked', 'fact-asks-part .ask'), anew: true },
+  { name: 'plan-answered', area: 'result', reach: answerAsked },
   {
     name: 'plan-proposed',
     area: 'result',
@@ -46,6 +49,12 @@ async function planOverRule(at: Stand): Promise<void> {
   await at.visit('plan-insertion', 'plan-step');
   await at.page.getByRole('button', { name: EXERCISE_WORDS['step-raise'].text }).click();
   await at.page.getByText(PLAN_RULE_SENTENCES['insertion-range'].text).waitFor();
+}
+
+/** The signs of a rupture are looked for and not found: what was locked is proposed. */
+async function answerAsked({ page }: Stand): Promise<void> {
+  await page.getByRole('radio', { name: ASKED_CHOICES.clear.text }).click();
+  await page.locator('advice-part .cards').waitFor();
 }
 
 /** One proposal is taken over, the other one declined. */

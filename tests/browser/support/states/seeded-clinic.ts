@@ -57,6 +57,10 @@ const today = {
   'plan-insertion': async (visit) =>
     (await (await (await (await visit.asked(both)).done('left')).rested()).done('right', 'pain', 6)).resultSeen(),
   'plan-locked': async (visit) => (await (await results(visit)).safe(['safety.fluoroquinolone'])).resultSeen(),
+  'plan-asked': async (visit) =>
+    (await (await (await visit.examined()).counted('left', 27)).rested())
+      .counted('right', 0)
+      .then((one) => one.resultSeen()),
   'plan-proposed': async (visit) => advised(await visit.examined()),
   'plan-waiting': async (visit) => advised(await visit.examined(undefined, false)),
   'plan-level': async (visit) => advised(await visit.examined(both)),
