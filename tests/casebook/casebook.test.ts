@@ -126,6 +126,7 @@ describe('the state of a clinic', () => {
       after('amendment', total.id),
       ...runs,
       after('removal', runs[0].id),
+      after('on-feet', person),
       after('knee-to-wall', person),
       after('note', person),
       after('target', person),
@@ -138,6 +139,7 @@ describe('the state of a clinic', () => {
     expect([episodes, planItems, doneItems, morningChecks].map((one) => one.length)).toEqual([1, 1, 1, 1]);
     expect(rest.runs.map(({ id }) => id)).toEqual([runs[1].id]);
     expect(questionnaireTotals.map(({ author, body }) => [author, body.total])).toEqual([['RN', 46]]);
+    expect(rest.onFeet.map(({ body }) => body.hours)).toEqual([6.5]);
     expect(rest.reaches.map(({ body }) => body.trials)).toEqual([[9.5, 11, 10.5]]);
     expect(rest.targets.map(({ body }) => body.value)).toEqual([30]);
     expect(rest.notes.map(({ body }) => body.text)).toEqual(['new shoes since Monday']);

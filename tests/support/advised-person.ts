@@ -106,6 +106,7 @@ export function advisedPerson({ plans = [], done = [], mornings = [], visits = [
     doneItems: done.map((body, at) => entry(`done-${at}`, body, 31)),
     morningChecks: mornings.map((body, at) => entry(`morning-${at}`, body, 31)),
     runs: [],
+    onFeet: [],
     questionnaireTotals: [],
     reaches: [],
     notes: [],

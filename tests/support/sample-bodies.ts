@@ -48,6 +48,7 @@ export const SAMPLE_BODIES: Readonly<Record<string, Json>> = {
   },
   'morning-check': { on: '2026-03-04', pain: { left: 3, right: 0 }, stiffnessMin: 12.5 },
   run: { on: '2026-03-05', durationS: 300, distanceM: null, pain: nobody },
+  'on-feet': { on: '2026-03-05', hours: 6.5 },
   'questionnaire-total': {
     questionnaire: 'tendon-8',
     languageVersion: 'de-CH 2019',

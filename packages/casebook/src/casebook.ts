@@ -12,6 +12,7 @@ import type {
   DoneItem,
   Episode,
   MorningCheck,
+  OnFeet,
   PersonNote,
   PlanItem,
   QuestionnaireTotal,
@@ -53,6 +54,7 @@ export interface CasebookPerson {
   readonly doneItems: readonly Entry<DoneItem>[];
   readonly morningChecks: readonly Entry<MorningCheck>[];
   readonly runs: readonly Entry<Run>[];
+  readonly onFeet: readonly Entry<OnFeet>[];
   readonly questionnaireTotals: readonly Entry<QuestionnaireTotal>[];
   readonly reaches: readonly Entry<KneeToWall>[];
   readonly notes: readonly Entry<PersonNote>[];
@@ -146,6 +148,7 @@ export function casebookOf(documents: readonly StoredDocument[]): Casebook {
       doneItems: entries(own, 'done-item'),
       morningChecks: entries(own, 'morning-check'),
       runs: entries(own, 'run'),
+      onFeet: entries(own, 'on-feet'),
       questionnaireTotals: entries(own, 'questionnaire-total'),
       reaches: entries(own, 'knee-to-wall'),
       notes: entries(own, 'note'),

@@ -87,6 +87,7 @@ export type {
   DoneItem,
   Episode,
   MorningCheck,
+  OnFeet,
   PersonNote,
   PlanItem,
   QuestionnaireTotal,

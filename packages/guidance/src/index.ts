@@ -29,7 +29,7 @@ export type { Blocked, Guidance, Proposed, Standing, Together } from './guidance
 export { GuidanceError, type GuidanceErrorCode } from './guidance-error.ts';
 export { factsOf, type Judged, judgeCondition, numbersOf } from './judge-condition.ts';
 export { type FactTable, type FactUsed, factTable, judgeRule, type RuleTrace, type TreatedAs } from './judge-rule.ts';
-export { type DoseAsked, doseOf, type LegDose, type WithheldDose } from './load/dose-of.ts';
+export { type DoseAsked, doseOf, type LegDose, secondsOfOne, type WithheldDose } from './load/dose-of.ts';
 export {
   type FlareGround,
   type FlareThreshold,
@@ -37,7 +37,16 @@ export {
   type NoThreshold,
   type SessionAndMorning,
 } from './load/flare-threshold.ts';
+export {
+  type DayLoad,
+  type LegDay,
+  type LegDayDone,
+  type LegDayPlanned,
+  loadByDay,
+  type PlannedDay,
+} from './load/load-by-day.ts';
 export { type LoadViews, loadViews, type Stride, type StrideMissing } from './load/load-views.ts';
+export { type MatchedPain, matchedPain, type PainAtLoads, type PainTold, type Unmatched } from './load/matched-pain.ts';
 export { type DoneEntry, type LineBeside, type PlannedLine, plannedAndDone } from './load/planned-and-done.ts';
 export { type LoadRange, type RelativeRange, relativeOf, relativeTo } from './load/relative-load.ts';
 export { propose } from './propose.ts';

@@ -17,6 +17,9 @@ const misfits: readonly (readonly [kind: string, change: object, where: string])
   ['done-item', { painDuring: 11 }, 'painDuring'],
   ['morning-check', { stiffnessMin: -1 }, 'stiffnessMin'],
   ['run', { durationS: null, distanceM: null }, 'body'],
+  ['run', { cadencePerMin: 0 }, 'cadencePerMin'],
+  ['on-feet', { hours: 25 }, 'hours'],
+  ['on-feet', { hours: null }, 'hours'],
   // items of a questionnaire have owners: a body with their words or answers is none of ours
   ['questionnaire-total', { items: ['...'] }, 'body'],
   ['questionnaire-total', { questionnaire: 'How stiff are you?' }, 'questionnaire'],

@@ -15,6 +15,7 @@ test('everything of a person stands on one line of time, the newest day first, e
   for (const kind of [
     'note',
     'run',
+    'on-feet',
     'done-item',
     'morning-check',
     'questionnaire-total',
@@ -31,6 +32,7 @@ test('everything of a person stands on one line of time, the newest day first, e
     ['03-30', 'test', 'right'],
     ['03-30', 'test', 'left'],
     ['03-06', 'note', null],
+    ['03-05', 'on-feet', null],
     ['03-05', 'run', null],
     ['03-04', 'morning-check', null],
     ['03-03', 'done-item', null],

@@ -32,6 +32,11 @@ const entries: readonly LogEntry[] = [
       exertion: null,
     },
   },
+  {
+    kind: 'run',
+    body: { on, durationS: 1500, distanceM: 4300, pain: { left: 1, right: 2 }, cadencePerMin: 168 },
+  },
+  { kind: 'on-feet', body: { on, hours: 0 } },
   { kind: 'note', body: { on, text: 'new shoes' } },
   {
     kind: 'questionnaire-total',
@@ -108,6 +113,25 @@ test('what was planned fills in what was done, and names the plan', () => {
 test('a correction holds what differs and nothing else', () => {
   const after: LogEntry = { kind: 'morning-check', body: { on, pain: { left: 4, right: null }, stiffnessMin: 20 } };
   expect(changeBetween(entries[0], after)).toEqual({ pain: { left: 4, right: null } });
+});
+
+test('steps a minute are kept where they were told, and taken out where they were taken out of the field', () => {
+  const kept = from('run', { minutes: '25', cadence: '168' });
+  expect(kept).toMatchObject({ entry: { body: { cadencePerMin: 168 } } });
+  expect(from('run', { minutes: '25' })).not.toHaveProperty('entry.body.cadencePerMin');
+  if (!kept.ok) throw new Error('not kept');
+  const emptied = entryFrom({ ...draftOf(kept.entry), cadence: '' });
+  if (!emptied.ok) throw new Error('not kept');
+  expect(changeBetween(kept.entry, emptied.entry)).toEqual({ cadencePerMin: null });
+  expect(from('run', { minutes: '25', cadence: '0' })).toMatchObject({ problems: { cadence: 'number-wrong' } });
+});
+
+test('hours on the feet are typed: none at all is zero, and an empty field is no answer', () => {
+  expect(from('on-feet', { hours: '0' })).toEqual({ ok: true, entry: { kind: 'on-feet', body: { on, hours: 0 } } });
+  expect(from('on-feet', { hours: '7,5' })).toMatchObject({ entry: { body: { hours: 7.5 } } });
+  for (const hours of ['', '25', '-1', 'many']) {
+    expect(from('on-feet', { hours })).toEqual({ ok: false, problems: { hours: 'hours-wrong' } });
+  }
 });
 
 test('a run of a file is filled in with its day and its hash, and a correction keeps the hash', () => {

@@ -44,6 +44,8 @@ test('a day to come, one before the first visit, and a second morning of a day a
   expect(codes(morning('2026-03-01'), { ...known(), firstDay: null })).toEqual([]);
   const [twice] = logQuestions(morning('2026-03-04', 7), known(morning('2026-03-04')));
   expect(twice).toMatchObject({ code: 'twice', other: { id: 'e0' } });
+  const hours = (of: number): LogEntry => ({ kind: 'on-feet', body: { on: '2026-03-04', hours: of } });
+  expect(codes(hours(6), known(hours(8)))).toEqual(['twice']);
   expect(codes(morning('2026-03-06', 7), known(morning('2026-03-06')))).toEqual(['future', 'twice']);
 });
 

@@ -28,6 +28,14 @@ test('a run is told by what was told of it', () => {
   );
 });
 
+test('steps a minute and hours on the feet are told with their unit', () => {
+  const pain = { left: null, right: null };
+  expect(logWords({ kind: 'run', body: { on, durationS: 1500, distanceM: null, pain, cadencePerMin: 168 } })).toMatch(
+    /^25 min, 168 steps a minute\. /,
+  );
+  expect(logWords({ kind: 'on-feet', body: { on, hours: 7.5 } })).toBe('7.5 hours standing or walking.');
+});
+
 test('what was done and what was planned are told alike', () => {
   const dose = {
     what: 'slow raises',

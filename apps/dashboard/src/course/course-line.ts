@@ -83,6 +83,7 @@ export function loggedOf({
   morningChecks,
   doneItems,
   runs,
+  onFeet,
   questionnaireTotals,
   reaches,
   notes,
@@ -92,6 +93,7 @@ export function loggedOf({
     ...morningChecks.map(({ id, body }) => ({ id, kind: 'morning-check', body }) as const),
     ...doneItems.map(({ id, body }) => ({ id, kind: 'done-item', body }) as const),
     ...runs.map(({ id, body }) => ({ id, kind: 'run', body }) as const),
+    ...onFeet.map(({ id, body }) => ({ id, kind: 'on-feet', body }) as const),
     ...questionnaireTotals.map(({ id, body }) => ({ id, kind: 'questionnaire-total', body }) as const),
     ...reaches.map(({ id, body }) => ({ id, kind: 'knee-to-wall', body }) as const),
     ...notes.map(({ id, body }) => ({ id, kind: 'note', body }) as const),
@@ -114,8 +116,17 @@ function episodeDay(began: string | null, at: string): string {
  * take a scroll through months. Of one day the later written stands first.
  */
 export function courseLines(person: CasebookPerson): readonly CourseLine[] {
-  const { morningChecks, doneItems, runs, questionnaireTotals, reaches, notes, targets } = person;
-  const byHand = [...morningChecks, ...doneItems, ...runs, ...questionnaireTotals, ...reaches, ...notes, ...targets];
+  const { morningChecks, doneItems, runs, onFeet, questionnaireTotals, reaches, notes, targets } = person;
+  const byHand = [
+    ...morningChecks,
+    ...doneItems,
+    ...runs,
+    ...onFeet,
+    ...questionnaireTotals,
+    ...reaches,
+    ...notes,
+    ...targets,
+  ];
   const written = new Map(byHand.map(({ id, at }) => [id, at]));
   const lines = [
     ...person.visits.flatMap(visitLines),

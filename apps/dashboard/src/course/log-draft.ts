@@ -1,6 +1,7 @@
 import { type PlanItem, type StiffnessTold, stiffnessMinutes, stiffnessTold, type TestKind } from '@surae/casebook';
 import { typedNumber } from '../journey/person-form.ts';
 import type { RunRead } from '../runs/run-file.ts';
+import { hoursIn } from './hours-in.ts';
 import type { LogEntry, LogKind } from './log-entry.ts';
 import {
   emptyReach,
@@ -30,6 +31,11 @@ export interface LogDraft {
   readonly stiffnessMin: number | null;
   readonly minutes: string;
   readonly kilometres: string;
+  /** steps of both feet in a minute */
+  readonly cadence: string;
+  /** one was kept: what is taken out of the field is taken out of what is kept */
+  readonly hadCadence: boolean;
+  readonly hours: string;
   /** hash of the file that a run was read from; null where none was */
   readonly fileSha256: string | null;
   readonly planItemId: string | null;
@@ -56,6 +62,7 @@ export type DraftProblem =
   | 'number-wrong'
   | 'whole-wrong'
   | 'time-or-way'
+  | 'hours-wrong'
   | 'what-missing'
   | 'text-missing'
   | 'target-missing';
@@ -65,6 +72,8 @@ export type DraftField =
   | 'left'
   | 'minutes'
   | 'kilometres'
+  | 'cadence'
+  | 'hours'
   | 'what'
   | 'sets'
   | 'repetitions'
@@ -85,6 +94,9 @@ export function emptyDraft(kind: LogKind, on: string): LogDraft {
     stiffnessMin: null,
     minutes: '',
     kilometres: '',
+    cadence: '',
+    hadCadence: false,
+    hours: '',
     fileSha256: null,
     planItemId: null,
     what: '',
@@ -116,11 +128,14 @@ export function draftOf(entry: LogEntry): LogDraft {
       return { ...empty, left: pain.left, right: pain.right, stiffness: stiffnessTold(stiffnessMin), stiffnessMin };
     }
     case 'run': {
-      const { durationS, distanceM, pain, fileSha256 = null } = entry.body;
+      const { durationS, distanceM, pain, cadencePerMin = null, fileSha256 = null } = entry.body;
       const minutes = typed(durationS === null ? null : durationS / 60);
       const kilometres = typed(distanceM === null ? null : distanceM / 1000);
-      return { ...empty, minutes, kilometres, fileSha256, left: pain.left, right: pain.right };
+      const steps = { cadence: typed(cadencePerMin), hadCadence: cadencePerMin !== null };
+      return { ...empty, minutes, kilometres, ...steps, fileSha256, left: pain.left, right: pain.right };
     }
+    case 'on-feet':
+      return { ...empty, hours: String(entry.body.hours) };
     case 'done-item': {
       const { planItemId, what, side, load, sets, repetitions, painDuring, exertion } = entry.body;
       const numbers = { sets: typed(sets), repetitions: typed(repetitions), load: typed(load?.value ?? null) };
@@ -192,6 +207,7 @@ function problemsOf(draft: LogDraft): DraftProblems {
     found.push(
       ['minutes', isNeither ? 'time-or-way' : aboveZero(minutes)],
       ['kilometres', isNeither ? undefined : aboveZero(kilometres)],
+      ['cadence', aboveZero(draft.cadence)],
     );
   }
   if (kind === 'done-item') {
@@ -202,6 +218,7 @@ function problemsOf(draft: LogDraft): DraftProblems {
       ['load', aboveZero(draft.load)],
     );
   }
+  if (kind === 'on-feet') found.push(['hours', hoursIn(draft.hours) === undefined ? 'hours-wrong' : undefined]);
   if (kind === 'note' && text.trim() === '') found.push(['text', 'text-missing']);
   // there is no target that one could mean by leaving it out
   if (kind === 'target')
@@ -236,9 +253,12 @@ function entryIn(draft: LogDraft): LogEntry {
           durationS: scaled(draft.minutes, 60),
           distanceM: scaled(draft.kilometres, 1000),
           pain,
+          ...(draft.cadence.trim() === '' && !draft.hadCadence ? {} : { cadencePerMin: scaled(draft.cadence, 1) }),
           ...(draft.fileSha256 === null ? {} : { fileSha256: draft.fileSha256 }),
         },
       };
+    case 'on-feet':
+      return { kind, body: { on, hours: hoursIn(draft.hours) ?? 0 } };
     case 'done-item': {
       const { planItemId, side, painDuring, exertion } = draft;
       const value = typedNumber(draft.load) ?? null;

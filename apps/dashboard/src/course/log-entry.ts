@@ -1,9 +1,19 @@
-import type { DoneItem, KneeToWall, MorningCheck, PersonNote, QuestionnaireTotal, Run, Target } from '@surae/casebook';
+import type {
+  DoneItem,
+  KneeToWall,
+  MorningCheck,
+  OnFeet,
+  PersonNote,
+  QuestionnaireTotal,
+  Run,
+  Target,
+} from '@surae/casebook';
 
 /** What can be written down on the line of time by hand. */
 export type LogEntry =
   | { readonly kind: 'morning-check'; readonly body: MorningCheck }
   | { readonly kind: 'run'; readonly body: Run }
+  | { readonly kind: 'on-feet'; readonly body: OnFeet }
   | { readonly kind: 'done-item'; readonly body: DoneItem }
   | { readonly kind: 'note'; readonly body: PersonNote }
   | { readonly kind: 'questionnaire-total'; readonly body: QuestionnaireTotal }
@@ -17,6 +27,7 @@ export const logKinds = [
   'morning-check',
   'done-item',
   'run',
+  'on-feet',
   'questionnaire-total',
   'knee-to-wall',
   'note',

@@ -32,7 +32,9 @@ function isSame(one: LogEntry, other: LogEntry): boolean {
     return one.body.questionnaire === other.body.questionnaire && one.body.side === other.body.side;
   }
   if (one.kind === 'knee-to-wall' && other.kind === 'knee-to-wall') return one.body.side === other.body.side;
-  return one.kind === 'morning-check' || JSON.stringify(one.body) === JSON.stringify(other.body);
+  return (
+    one.kind === 'morning-check' || one.kind === 'on-feet' || JSON.stringify(one.body) === JSON.stringify(other.body)
+  );
 }
 
 /** What is to be asked about an entry; `id` is its own where it is kept already, so that it is not held against itself. */

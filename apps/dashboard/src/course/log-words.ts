@@ -47,13 +47,16 @@ export function logWords(entry: LogEntry): string {
       return `${painWords(pain)} ${fill(words.stiffness, { told: stiff })}`;
     }
     case 'run': {
-      const { durationS, distanceM, pain } = entry.body;
+      const { durationS, distanceM, pain, cadencePerMin = null } = entry.body;
       const size = [
         ...(durationS === null ? [] : [fill(words.minutes, { value: shown(durationS / 60) })]),
         ...(distanceM === null ? [] : [fill(words.kilometres, { value: shown(distanceM / 1000) })]),
       ];
-      return `${size.join(', ')}. ${painWords(pain)}`;
+      const steps = cadencePerMin === null ? [] : [fill(words.cadence, { value: shown(cadencePerMin) })];
+      return `${[...size, ...steps].join(', ')}. ${painWords(pain)}`;
     }
+    case 'on-feet':
+      return fill(words['hours-on-feet'], { value: shown(entry.body.hours) });
     case 'done-item': {
       const { painDuring, exertion } = entry.body;
       return [

@@ -11,6 +11,7 @@ const courseKinds = [
   'done-item',
   'morning-check',
   'run',
+  'on-feet',
   'questionnaire-total',
   'knee-to-wall',
   'note',

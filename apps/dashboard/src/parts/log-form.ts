@@ -41,6 +41,8 @@ const order: readonly (keyof DraftProblems)[] = [
   'left',
   'minutes',
   'kilometres',
+  'cadence',
+  'hours',
   'what',
   'sets',
   'repetitions',
@@ -128,9 +130,13 @@ export class LogForm extends LitElement {
           }
           <div class="numbers">
             ${this.field('minutes', words['minutes-field'])} ${this.field('kilometres', words['kilometres-field'])}
+            ${this.field('cadence', words['cadence-field'])}
           </div>
           ${this.pain('left', words['pain-run-left'])} ${this.pain('right', words['pain-run-right'])}
         `;
+      case 'on-feet':
+        return html`<div class="numbers">${this.field('hours', words['hours-field'])}</div>
+          <p class="quiet">${words['hours-help'].text}</p>`;
       case 'done-item':
         return this.done();
       case 'questionnaire-total':
@@ -240,7 +246,7 @@ export class LogForm extends LitElement {
   }
 
   private field(
-    name: 'minutes' | 'kilometres' | 'what' | 'sets' | 'repetitions' | 'load' | 'target',
+    name: 'minutes' | 'kilometres' | 'cadence' | 'hours' | 'what' | 'sets' | 'repetitions' | 'load' | 'target',
     label: Sentence,
     mode: 'decimal' | 'numeric' | 'text' = 'decimal',
   ): TemplateResult {

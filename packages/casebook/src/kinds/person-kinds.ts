@@ -86,6 +86,8 @@ const run = z
     durationS: finite.positive().nullable(),
     distanceM: finite.positive().nullable(),
     pain: ofLegs(zeroToTen),
+    /** steps of both feet [/min]; absent in earlier ones */
+    cadencePerMin: finite.positive().nullable().exactOptional(),
     /** SHA-256 of the file of a watch or phone that it was read from; the file and its positions are not kept */
     fileSha256: z
       .string()
@@ -97,6 +99,14 @@ const run = z
     'expected a duration, a distance or both',
   )
   .meta({ title: 'Run', description: 'A run by time, way or both, and the worst pain in it' });
+
+const onFeet = z
+  .strictObject({
+    on: day,
+    /** standing and walking, of work and all else; runs are not among them */
+    hours: finite.min(0).max(24),
+  })
+  .meta({ title: 'Hours on the feet', description: 'Hours of a day that somebody stood or walked, as they told it' });
 
 const questionnaireTotal = z
   .strictObject({
@@ -173,6 +183,7 @@ export type PlanItem = z.infer<typeof planItem2>;
 export type DoneItem = z.infer<typeof doneItem>;
 export type MorningCheck = z.infer<typeof morningCheck>;
 export type Run = z.infer<typeof run>;
+export type OnFeet = z.infer<typeof onFeet>;
 export type QuestionnaireTotal = z.infer<typeof questionnaireTotal>;
 export type PersonNote = z.infer<typeof personNote>;
 export type Target = z.infer<typeof target>;
@@ -189,6 +200,7 @@ export const personKinds = [
   { kind: 'done-item', about: 'person', amendable: true, versions: [doneItem], ...first },
   { kind: 'morning-check', about: 'person', amendable: true, versions: [morningCheck], ...first },
   { kind: 'run', about: 'person', amendable: true, versions: [run], ...first },
+  { kind: 'on-feet', about: 'person', amendable: true, versions: [onFeet], ...first },
   { kind: 'questionnaire-total', about: 'person', amendable: true, versions: [questionnaireTotal], ...first },
   { kind: 'knee-to-wall', about: 'person', amendable: true, versions: [kneeToWall], ...first },
   { kind: 'note', about: 'person', amendable: true, versions: [personNote], ...first },

@@ -1,4 +1,5 @@
 import { GuidanceError } from '../guidance-error.ts';
+import { inKg } from './in-kg.ts';
 import { type LoadRange, relativeOf } from './relative-load.ts';
 
 /** How much of an exercise; null was not told. */
@@ -29,10 +30,8 @@ export interface WithheldDose {
   readonly withheld: 'sets' | 'repetitions' | 'time';
 }
 
-const unitKg: Readonly<Record<string, number>> = { kg: 1, g: 0.001 };
-
-/** Time under tension of one repetition or hold; null where tempo or hold is not told [s]. */
-function perRepetition({ tempo, holdS }: DoseAsked): number | null {
+/** Time under tension of one repetition or hold; null where tempo or hold is not told [s]. Source: the sum of the phases of a tempo. */
+export function secondsOfOne({ tempo, holdS }: Pick<DoseAsked, 'tempo' | 'holdS'>): number | null {
   if (holdS !== null) return holdS;
   if (tempo === null || tempo.upS === null || tempo.downS === null) return null;
   return tempo.upS + (tempo.topS ?? 0) + tempo.downS;
@@ -56,13 +55,13 @@ export function doseOf(asked: DoseAsked, bodyMassKg: number | null): LegDose | W
   if (sets === null) return { withheld: 'sets' };
   const repetitions = asked.repetitions ?? (holdS === null ? null : 1);
   if (repetitions === null) return { withheld: 'repetitions' };
-  const each = perRepetition(asked);
+  const each = secondsOfOne(asked);
   if (each === null) return { withheld: 'time' };
   const underTensionS = sets * repetitions * each;
-  const perKg = load === null ? 0 : unitKg[load.unit];
-  if (perKg === undefined || (load !== null && bodyMassKg === null))
+  const carriedKg = load === null ? 0 : inKg(load);
+  if (carriedKg === null || (load !== null && bodyMassKg === null))
     return { underTensionS, asRaiseS: null, unweighed: 'load' };
-  const extra = load === null || bodyMassKg === null ? 0 : (load.value * perKg) / bodyMassKg;
+  const extra = bodyMassKg === null ? 0 : carriedKg / bodyMassKg;
   const relative = code === null ? null : relativeOf(code, extra);
   if (relative === null) return { underTensionS, asRaiseS: null, unweighed: 'relative-load' };
   const { range } = relative;

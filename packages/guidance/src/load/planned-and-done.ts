@@ -1,5 +1,6 @@
 import { calendarDay } from '../course/calendar-day.ts';
 import type { Leg } from '../given-facts.ts';
+import { doneDose } from './done-dose.ts';
 import { type DoseAsked, doseOf, type LegDose, type WithheldDose } from './dose-of.ts';
 
 /** A line of a plan, as far as it says how much. */
@@ -82,16 +83,7 @@ function beside(
   });
   const planned = doseOf(line, bodyMassKg);
   const sessions = line.perWeek === null ? null : Math.round((line.perWeek * daysOf(line, ...span)) / 7);
-  const told = own.flatMap(({ sets, repetitions, load }): LegDose[] => {
-    const isHold = line.holdS !== null && line.repetitions === null;
-    // what was planned with repetitions and was written down without is not told, and no hold
-    if (repetitions === null && !isHold) return [];
-    const dose = doseOf({ ...line, sets, repetitions, load }, bodyMassKg);
-    if ('withheld' in dose) return [];
-    // a load that was planned and not written down is not known
-    const isLoadTold = load !== null || line.load === null;
-    return [isLoadTold ? dose : { ...dose, asRaiseS: null, unweighed: 'load' }];
-  });
+  const told = own.flatMap((one) => doneDose(line, one, bodyMassKg) ?? []);
   const done = sum(told);
   const isSameLoad = own.every(({ load }) => load?.value === line.load?.value && load?.unit === line.load?.unit);
   const isWhole = sessions !== null && sessions > 0 && told.length === own.length && own.length >= sessions;
