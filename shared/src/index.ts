@@ -174,6 +174,7 @@ export { IMPORT_WORDS } from './sentences/screens/import-words.ts';
 export { LADDER_WORDS } from './sentences/screens/ladder-words.ts';
 export { LEGS_NEXT_WORDS } from './sentences/screens/legs-next-words.ts';
 export { LEGS_FLAG_WORDS, LEGS_WORDS } from './sentences/screens/legs-words.ts';
+export { FLARE_WORDS, LOAD_WORDS, MATCHED_WORDS, RUN_LOAD_WORDS } from './sentences/screens/load-words.ts';
 export { MASS_CHOICE_WORDS } from './sentences/screens/mass-choice-words.ts';
 export { HOME_WORDS, MORNING_CHOICES, MORNINGS_IN_WORDS } from './sentences/screens/morning-words.ts';
 export { NEW_START_WORDS } from './sentences/screens/new-start-words.ts';

@@ -9,6 +9,7 @@ import {
   ownErrorsInUse,
 } from '@surae/casebook';
 import type { StoredDocument } from '@surae/storage';
+import { type CourseLoad, courseLoad } from './course-load.ts';
 
 /** Everything of one person that the line of time tells. */
 export interface PersonCourse {
@@ -17,6 +18,7 @@ export interface PersonCourse {
   readonly own: OwnErrorsInUse;
   /** what the person asks for today, what comes first first */
   readonly due: readonly Due[];
+  readonly load: CourseLoad;
 }
 
 /** The course of the person of this id, from the documents of that person; null where there is none. */
@@ -29,5 +31,6 @@ export function personCourse(
   const person = casebookOf(documents).people.find((one) => one.person.id === personId);
   const entry = caseloadOf(documents).find((one) => one.person.id === personId);
   if (person === undefined || entry === undefined) return null;
-  return { person, own: ownErrorsInUse(own), due: dueToday(entry, isoNow) };
+  const load = courseLoad(person, isoNow.slice(0, 10));
+  return { person, own: ownErrorsInUse(own), due: dueToday(entry, isoNow), load };
 }

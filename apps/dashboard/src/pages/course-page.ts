@@ -23,6 +23,7 @@ import type { VisitBook } from '../journey/visit-book.ts';
 import type { LoggedChosen, SetChosen } from '../parts/course-list.ts';
 import '../parts/course-again.ts';
 import '../parts/course-list.ts';
+import '../parts/course-load.ts';
 import '../parts/course-trends.ts';
 import { dueLines, dueStyle } from '../parts/due-lines.ts';
 import type { LogAnswer } from '../parts/log-asked.ts';
@@ -104,7 +105,7 @@ export class CoursePage extends LitElement {
         <p>${FRAME_WORDS.lost.text}</p>
         <a class="button" href=${hashOf({ page: 'start' })}>${FRAME_WORDS.home.text}</a>`;
     }
-    const { person, own, due } = this.shown;
+    const { person, own, due, load } = this.shown;
     const known = this.known(person);
     return html`
       <p class="who quiet">${person.person.name}</p>
@@ -115,12 +116,15 @@ export class CoursePage extends LitElement {
       <p class="voice" role="alert">${this.notKept ? COURSE_WORDS['not-kept'].text : ''}</p>
       ${this.again(this.shown)}
       <div class="parts">
-        <course-trends
-          .tests=${testTrends(person.visits, person.person, own)}
-          .mornings=${morningsOf(person.morningChecks, known.today)}
-          .totals=${totalSeries(person.questionnaireTotals)}
-          .reaches=${reachLines(person.reaches)}
-        ></course-trends>
+        <div>
+          <course-trends
+            .tests=${testTrends(person.visits, person.person, own)}
+            .mornings=${morningsOf(person.morningChecks, known.today)}
+            .totals=${totalSeries(person.questionnaireTotals)}
+            .reaches=${reachLines(person.reaches)}
+          ></course-trends>
+          <course-load .load=${load}></course-load>
+        </div>
         <section>
           <p class="quiet">${COURSE_WORDS['newest-first'].text}</p>
           <course-list

@@ -1,6 +1,7 @@
 import { COURSE_WORDS, EPISODE_LINE_WORDS, LOG_WORDS, REACH_WORDS, TOTAL_WORDS } from '@surae/shared';
 import type { Page } from 'playwright-core';
 import { gpxText, steady } from '../../../support/made-gpx.ts';
+import { diaryPerson } from '../../../support/told-diary.ts';
 import type { Stand, State } from './state.ts';
 
 /** The line of time of one person, and what is written down on it. */
@@ -17,7 +18,28 @@ export const courseStates: readonly State[] = [
     reach: (at) => at.ofPerson(EPISODE_LINE_WORDS['link-of'], 'episode-page h1'),
     anew: true,
   },
+  { name: 'course-load', area: 'course', reach: openLoad, anew: true },
+  { name: 'course-load-tables', area: 'course', reach: openLoadTables },
+  { name: 'course-on-feet', area: 'course', reach: tellHours },
 ];
+
+/** A diary of eight weeks beside a plan. */
+async function openLoad(at: Stand): Promise<void> {
+  await at.ofPerson(COURSE_WORDS['link-of'], 'course-page h1', diaryPerson);
+  await at.page.locator('course-load #matched').waitFor();
+}
+
+async function openLoadTables({ page }: Stand): Promise<void> {
+  await page.locator('course-load details').evaluateAll((all) => {
+    for (const one of all) (one as HTMLDetailsElement).open = true;
+  });
+}
+
+async function tellHours({ page }: Stand): Promise<void> {
+  await page.getByRole('button', { name: COURSE_WORDS['on-feet'].text, exact: true }).click();
+  await page.getByRole('button', { name: LOG_WORDS.keep.text, exact: true }).click();
+  await page.getByText(LOG_WORDS['hours-wrong'].text).waitFor();
+}
 
 function openCourse(at: Stand): Promise<void> {
   return at.ofPerson(COURSE_WORDS['link-of'], 'course-page h1');

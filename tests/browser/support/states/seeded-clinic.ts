@@ -4,6 +4,7 @@ import type { Page } from 'playwright-core';
 import { browserClock } from '../../../../apps/dashboard/src/browser-clock.ts';
 import { fillDemoClinic } from '../../../../apps/dashboard/src/demo/clinic.ts';
 import { VisitBook } from '../../../../apps/dashboard/src/journey/visit-book.ts';
+import { tellDiary } from '../../../support/told-diary.ts';
 import { putClinic } from './put-clinic.ts';
 import { type PastName, tellPast } from './seeded-past.ts';
 import { SeededVisit } from './seeded-visits.ts';
@@ -89,6 +90,7 @@ export async function makeClinic(): Promise<{ store: MemoryStore; visits: Seeded
   const store = new MemoryStore();
   const book = new VisitBook(store, browserClock, 'test');
   const past = await tellPast(store);
+  await tellDiary(store, browserClock.isoNow().slice(0, 10));
   await fillDemoClinic(book);
   const { id: personId } = await book.addPerson({
     name: seededPerson,

@@ -62,11 +62,11 @@ export class Stand {
     await this.go(`#/${page}/${(await this.seeded())[name]}`, element);
   }
 
-  /** Goes by a link of the first page to what is told of the one who has the visits of today. */
-  async ofPerson(link: { readonly text: string }, element: string): Promise<void> {
+  /** Goes by a link of the first page to what is told of somebody: the one who has the visits of today, unless another one is named. */
+  async ofPerson(link: { readonly text: string }, element: string, name: string = seededPerson): Promise<void> {
     await this.seeded();
     await this.go('#/', 'start-page');
-    await this.page.getByRole('link', { name: link.text.replace('{name}', seededPerson) }).click();
+    await this.page.getByRole('link', { name: link.text.replace('{name}', name) }).click();
     await this.page.locator(element).waitFor();
   }
 
