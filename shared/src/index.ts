@@ -108,6 +108,7 @@ export {
   LOAD_DOUBT_SENTENCES,
   LONGEST_RUN_SENTENCES,
   NO_THRESHOLD_SENTENCES,
+  RACE_OPEN_SENTENCES,
   RACE_SENTENCES,
   RETURN_SENTENCES,
   RUN_SETTLED_BY,
@@ -287,6 +288,7 @@ export { FIXED_NUMBERS, type FixedWhy, type NumberBound, RULE_NUMBER_BOUNDS } fr
 export { PROGRAMMES, type ProgrammeEntry } from './tables/guidance/programmes.ts';
 export { FULL_RETURN, KEEP_UP, type ReturnCriterion, START_RUNNING } from './tables/guidance/return-criteria.ts';
 export type { GuidanceRule, RuleEdit, RuleNumber, RuleProposal, Touch } from './tables/guidance/rule-entry.ts';
+export { RUN_LOADS } from './tables/guidance/run-loads.ts';
 export {
   ACTIVITY_FIGURES,
   LONGEST_RUN_BANDS,
@@ -302,6 +304,7 @@ export {
   type TendonMethod,
 } from './tables/guidance/tendon-loads.ts';
 export { TOLERANCE_RUNGS, type ToleranceRung } from './tables/guidance/tolerance-rungs.ts';
+export { TREND_NUMBERS } from './tables/guidance/trend-numbers.ts';
 export { GUIDANCE_VARIABLES, type GuidanceVariable } from './tables/guidance/variables.ts';
 export {
   type GradedChoice,

@@ -2,9 +2,12 @@ import type { Report, Side } from '@surae/analysis';
 import {
   type CasebookPerson,
   type DoneItem,
+  type Episode,
   type MorningCheck,
   noHistory,
   type PlanItem,
+  type Run,
+  type Target,
   type Visit,
   type VisitSet,
 } from '@surae/casebook';
@@ -73,10 +76,21 @@ export interface Past {
   readonly done?: readonly DoneItem[];
   readonly mornings?: readonly MorningCheck[];
   readonly visits?: readonly Visit[];
+  readonly runs?: readonly Run[];
+  readonly targets?: readonly Target[];
+  readonly episodes?: readonly Episode[];
 }
 
 /** Somebody with these plans, each of a visit of its own, sessions and mornings. */
-export function advisedPerson({ plans = [], done = [], mornings = [], visits = [] }: Past = {}): CasebookPerson {
+export function advisedPerson({
+  plans = [],
+  done = [],
+  mornings = [],
+  visits = [],
+  runs = [],
+  targets = [],
+  episodes = [],
+}: Past = {}): CasebookPerson {
   const entry = <Body>(id: string, body: Body, day: number) => ({
     id,
     author: 'test',
@@ -101,16 +115,16 @@ export function advisedPerson({ plans = [], done = [], mornings = [], visits = [
     person,
     amendedFields: [],
     visits: [...visits, ...planned].map((visit) => ({ visit, person, verdictsByHand: [], recounts: [] })),
-    episodes: [],
+    episodes: episodes.map((body, at) => entry(`episode-${at}`, body, 31)),
     planItems: plans.flatMap(({ day, items }) => items.map((body, at) => entry(`item-${day}-${at}`, body, day))),
     doneItems: done.map((body, at) => entry(`done-${at}`, body, 31)),
     morningChecks: mornings.map((body, at) => entry(`morning-${at}`, body, 31)),
-    runs: [],
+    runs: runs.map((body, at) => entry(`run-${at}`, body, 31)),
     onFeet: [],
     questionnaireTotals: [],
     reaches: [],
     notes: [],
-    targets: [],
+    targets: targets.map((body, at) => entry(`target-${at}`, body, 31)),
   };
 }
 
@@ -137,4 +151,9 @@ export function madeMorningChecks(from: number, to: number): readonly MorningChe
     pain: { left: 1, right: 1 },
     stiffnessMin: 5,
   }));
+}
+
+/** A run on a day of March, of 5 km in half an hour with pain of 1 in both tendons, unless something else is said. */
+export function madeRun(day: number, changes: Partial<Run> = {}): Run {
+  return { on: inMarch(day), durationS: 1800, distanceM: 5000, pain: { left: 1, right: 1 }, ...changes };
 }

@@ -8,9 +8,11 @@ export {
   ownNumberFault,
 } from './clinic-rules.ts';
 export { courseFacts } from './course/course-facts.ts';
+export { type DaysSteady, daysSteady } from './course/days-steady.ts';
 export type { LegCourse, MorningTold, SessionTold } from './course/leg-course.ts';
+export { type RunLoad, runLoad } from './course/run-load.ts';
 export { type RungHeld, type RungTried, rungHeld } from './course/rung-held.ts';
-export { theilSenSlope } from './course/slope.ts';
+export { leastSlope, theilSenSlope } from './course/slope.ts';
 export { type DoseSum, doseSum } from './dose/dose-sum.ts';
 export { exerciseTouches, type LineHeldBack, linesFor } from './dose/line-touches.ts';
 export { type LoadStart, loadStart } from './dose/load-start.ts';
@@ -51,6 +53,7 @@ export { type DoneEntry, type LineBeside, type PlannedLine, plannedAndDone } fro
 export { type LoadRange, type RelativeRange, relativeOf, relativeTo } from './load/relative-load.ts';
 export { propose } from './propose.ts';
 export { type RuleFault, ruleFaults } from './rule-faults.ts';
+export { type HardDaysFit, hardDaysInWeek } from './running/hard-days-week.ts';
 export { type CriteriaTrace, type CriterionTrace, criteriaFact, judgeCriteria } from './running/judge-criteria.ts';
 export { bandOf, type LoadStory, loadStory, type RunJump, type WeekRun } from './running/load-story.ts';
 export { type NextRun, nextRun, type RunReturn } from './running/next-run.ts';

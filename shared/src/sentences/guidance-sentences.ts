@@ -81,6 +81,7 @@ export const GUIDANCE_SENTENCES = sentences('guidance', {
   'go-on': 'Loading, load management and explaining go on for at least {days} days.',
   inflammatory:
     'Pain at rest, stiffness of more than {stiff} minutes and both heel bones sore: go through the line on inflammation.',
+  'inflammatory-young': 'Both heel bones sore under {years} years: go through the line on inflammation.',
   'heel-lift-middle': 'Suggestion: heel lifts of {mm} mm can be tried.',
   'heel-lift-flare': 'Suggestion: heel lifts of {least} to {most} mm while it is a flare.',
 });
@@ -143,6 +144,7 @@ export const GUIDANCE_CHANGED_BY = sentences('guidance-changed-by', {
   'twelve-weeks': 'A change that matters to the patient.',
   'go-on': 'At least {days} days in the programme.',
   inflammatory: 'No pain at rest, stiffness of at most {stiff} minutes, or one heel bone alone.',
+  'inflammatory-young': 'One heel bone alone, or {years} years and more.',
   'heel-lift-middle': 'Another place is sore.',
   'heel-lift-flare': 'The flare is over.',
 });
@@ -166,6 +168,7 @@ export const GUIDANCE_FACT_WORDS = sentences('guidance-fact', {
   'sore-legs': 'Legs that are sore',
   'rig-at-hand': 'A rig that measures force without movement',
   'both-heel-bones': 'Both heel bones sore',
+  'age-at-least': 'Age by the year of birth, at least',
   'share-done-last': 'Share of the plan done in the last session',
   'pain-during-last': 'Pain in the last session, of 10',
   'exertion-last': 'Effort of the last session, of 10',
@@ -187,6 +190,7 @@ export const GUIDANCE_FACT_WORDS = sentences('guidance-fact', {
   'hard-days': 'Days of the last week that were too much',
   'morning-weeks': 'Weeks with enough mornings',
   'morning-slope': 'Trend of the mornings, per week',
+  'morning-slope-least': 'The least that this trend may be, per week',
   'week-trend': 'Mornings of this week beside those of the last one',
   'days-since-heavy': 'Days since heavy raises',
   'rung-held': 'Highest rung that the leg bears',
@@ -229,6 +233,7 @@ export const GUIDANCE_SETTLED_BY = sentences('guidance-settled-by', {
   'sore-legs': 'Note for each leg whether it is sore.',
   'rig-at-hand': 'Note whether a rig is at hand.',
   'both-heel-bones': 'Press on both heel bones.',
+  'age-at-least': 'Note the year of birth.',
   'share-done-last': 'Log what was done in the last session.',
   'pain-during-last': 'Ask for the pain in the last session.',
   'exertion-last': 'Ask how hard the last session was.',
@@ -251,6 +256,7 @@ export const GUIDANCE_SETTLED_BY = sentences('guidance-settled-by', {
   'hard-days': 'Ask for the sessions and mornings of the last week.',
   'morning-weeks': 'Keep asking for the mornings.',
   'morning-slope': 'Keep asking for the mornings, over some weeks.',
+  'morning-slope-least': 'Keep asking for the mornings, over some weeks.',
   'week-trend': 'Ask for at least a few mornings each week.',
   'days-since-heavy': 'Ask when heavy raises were last done.',
   'rung-held': 'Try the ladder and ask for the morning after.',

@@ -23,10 +23,21 @@ export const RUN_SETTLED_BY = sentences('run-settled-by', {
 
 /** What the cap says of a race day; it is arithmetic of a limit and says nothing of how the tendon will do. */
 export const RACE_SENTENCES = sentences('race', {
-  yes: 'On the race day the cap reaches {longest}, if every run before goes up to it and every morning after is steady.',
-  no: 'The race is longer than the cap reaches on that day: {longest}. The first day on which it would reach it is {earliest}.',
-  'cannot-tell':
-    'It cannot be told whether the cap reaches the race: from what was written down it reaches {longest}. Days or runs are missing.',
+  yes: 'On {day} the cap reaches {repeated} to {longest}: the race of {race} is within it.',
+  no: 'On {day} the cap reaches {longest} at most: the race of {race} is longer. The first day on which it would reach it is {earliest}.',
+  'cannot-tell': 'It cannot be told whether the cap reaches the race of {race} on {day}.',
+});
+
+/** What a race day is open by, and what the range takes for granted. */
+export const RACE_OPEN_SENTENCES = sentences('race-open', {
+  repeats:
+    'If every run goes up to the cap and every morning after is steady, it reaches {longest}; if {share} of the runs are repeated, {repeated}.',
+  beginning:
+    'Runs may not begin yet, and nobody knows when they will. If they began now and every step were taken, it would reach {longest}.',
+  cap: 'From what was written down it reaches {longest} at most. Days or runs are missing.',
+  assumed:
+    'The lower end takes {share} of the runs to be repeated, because of pain, a morning, or a day that was not told. The upper one takes every step to be taken.',
+  arithmetic: 'It is arithmetic of a limit, and no forecast of what the tendon bears.',
 });
 
 /** A run beside the longest of the thirty days before it. */

@@ -27,9 +27,9 @@ test('a visit in which nothing was asked gives no number and no code of a leg bu
   const { legs, person } = factsGiven(advisedPerson(), bare, today);
   const known = (bag: object): string[] =>
     Object.entries(bag).flatMap(([code, fact]) => ('missing' in (fact as object) ? [] : [code]));
-  expect(known(person)).toEqual([]);
-  // that there are no weeks of mornings is what the record says
-  expect(known(legs.left).sort()).toEqual(['morning-weeks', 'tested-by', 'week-trend']);
+  // the year of birth, that there are no weeks of mornings and that no target was set is what the record says
+  expect(known(person)).toEqual(['age-at-least']);
+  expect(known(legs.left).sort()).toEqual(['morning-weeks', 'push-target-set', 'tested-by', 'week-trend']);
 });
 
 test('facts are answers that the rules can be asked with', () => {

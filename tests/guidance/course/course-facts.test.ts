@@ -110,6 +110,12 @@ describe('mornings from week to week', () => {
     expect(value({ mornings: weeks([5, 4, 3, 2, 1]) }, 'morning-weeks')).toBe(5);
     expect(value({ mornings: weeks([1, 2, 3]) }, 'morning-slope')).toBe(-1);
   });
+
+  test('its lower bound is above 0 where each week is over the one before, and not where two pairs are not', () => {
+    expect(value({ mornings: weeks([4, 3, 2, 2, 1]) }, 'morning-slope-least')).toBe(0.5);
+    expect(value({ mornings: weeks([4, 4, 2, 2, 1]) }, 'morning-slope-least')).toBeCloseTo(0, 12);
+    expect(value({ mornings: weeks([3, 2, 1]) }, 'morning-slope-least')).toBe('too-few');
+  });
 });
 
 test.each(['2026-02-30', '31.3.2026', ''])('%s is no day', (day) => {

@@ -111,9 +111,13 @@ class Going {
     return taken;
   }
 
-  train(day: number): Pick<CourseDay, 'isDone' | 'isLogged' | 'pain' | 'load'> {
+  train(day: number, guided: Guidance): Pick<CourseDay, 'isDone' | 'isLogged' | 'pain' | 'load'> {
     const { plan, chance, person } = this;
-    if (!isPlanned(plan, day)) return { isDone: null, isLogged: false, pain: { left: null, right: null }, load: 0 };
+    // heavy raises keep away from a run; the plan says so beforehand, and no session of it is left out
+    const isHeavyNext = plan.level === 4 || ((plan.level ?? 0) >= 5 && plan.lastKind === 'springs');
+    const isKeptAway = isHeavyNext && guided.proposals.some(({ rule }) => rule.code === 'recovery-after-run');
+    if (!isPlanned(plan, day) || isKeptAway)
+      return { isDone: null, isLogged: false, pain: { left: null, right: null }, load: 0 };
     const isDone = chance.next() < person.does;
     const isLogged = isDone && chance.next() < person.logs;
     if (isDone && (plan.level ?? 0) >= 5) plan.lastKind = plan.lastKind === 'heavy' ? 'springs' : 'heavy';
@@ -205,7 +209,7 @@ export function courseOf(person: InventedPerson, seed: number, rules = GUIDANCE_
     const locked = guided.locked && going.plan.level !== null;
     const done = locked
       ? { isDone: null, isLogged: false, pain: { left: null, right: null }, load: 0 }
-      : going.train(day);
+      : going.train(day, guided);
     return { day, guided, taken, plan, isVisit, mornings, run, ...done };
   });
 }

@@ -91,6 +91,11 @@ function legFacts(known: DayKnown, leg: Leg, limit: number): FactsOf {
   };
 }
 
+function sinceRun({ day, told: { runs } }: DayKnown): number | null {
+  const last = runs.at(-1)?.on;
+  return last === undefined ? null : (Date.parse(dateOf(day)) - Date.parse(last)) / 86_400_000;
+}
+
 /** Answers to what the rules ask on a day. */
 export function factsOn(known: DayKnown): GivenFacts {
   const { day, person, legs } = known;
@@ -103,6 +108,7 @@ export function factsOn(known: DayKnown): GivenFacts {
     runs: yesNo(person.race !== undefined),
     'running-now': known.told.begunRunning === null ? 'paused' : 'running',
     'job-on-feet': 'no',
+    'days-since-run': sinceRun(known),
     'hills-asked': 'yes',
     ...(person.line !== undefined && day >= person.line.day && day < person.line.until
       ? { [person.line.code]: 'ticked' }

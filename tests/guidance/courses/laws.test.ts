@@ -139,6 +139,19 @@ test('a runner runs only where everything asked for is met, never over the cap, 
   }
 });
 
+test('nobody who runs is sent to heavy raises on the day of a run, or on the day after it', () => {
+  let near = 0;
+  for (const course of courses('runner')) {
+    course.forEach((one, day) => {
+      const isNear = [one, course[day - 1]].some((run) => run?.run?.ranM != null);
+      if (!isNear || one.plan.level !== 4) return;
+      near++;
+      expect(one.isDone, `day ${day}`).toBeNull();
+    });
+  }
+  expect(near).toBeGreaterThan(2 * seeds.length);
+});
+
 test('who has paused running is not told to keep it, and who runs is not told to begin', () => {
   for (const { guided, run } of courses('runner').flat()) {
     const codes = guided.proposals.map(({ rule }) => rule.code);

@@ -1,6 +1,7 @@
 import type { Side } from '@surae/analysis';
 import { type CasebookPerson, ladderLimit, pullSetOf, type SoreSides, soreLegs, type Visit } from '@surae/casebook';
 import { type FactsOf, type GivenFact, type GivenFacts, LEGS } from '@surae/guidance';
+import { withActivity } from './activity-given.ts';
 import { courseGiven, sessionsOf } from './course-given.ts';
 import { doseGiven } from './dose-given.ts';
 import { examinedGiven, irritabilityGiven } from './examined-given.ts';
@@ -79,7 +80,7 @@ export function factsGiven(person: CasebookPerson, visit: Visit, today: string):
     };
     return withTold(facts, toldGiven(visit, side));
   };
-  return {
+  const given: GivenFacts = {
     legs: { left: legOf('left'), right: legOf('right') },
     person: withTold(
       {
@@ -95,4 +96,5 @@ export function factsGiven(person: CasebookPerson, visit: Visit, today: string):
       toldGiven(visit, null),
     ),
   };
+  return withActivity(given, past, visit, today);
 }

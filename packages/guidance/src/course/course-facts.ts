@@ -103,6 +103,7 @@ export function courseFacts(course: LegCourse, today: string, painLimit: number)
     'hard-days': { value: low, low, high, from: { what: 'morning-check', day: today } },
     'morning-weeks': of(weeks.weeks, 'morning-check'),
     'morning-slope': weeks.slope === null ? { missing: 'too-few' } : of(weeks.slope, 'morning-check'),
+    'morning-slope-least': weeks.slopeLeast === null ? { missing: 'too-few' } : of(weeks.slopeLeast, 'morning-check'),
     'week-trend': of(weeks.trend, 'morning-check'),
     'days-since-heavy': since(heavy),
   };

@@ -1,7 +1,7 @@
-import { TODAY_RULES } from '@surae/shared';
+import { TODAY_RULES, TREND_NUMBERS } from '@surae/shared';
 import type { MorningTold } from './leg-course.ts';
 import { middle } from './middle.ts';
-import { theilSenSlope } from './slope.ts';
+import { leastSlope, theilSenSlope } from './slope.ts';
 import type { MorningPart } from './usual-morning.ts';
 
 /** How the mornings go from week to week. */
@@ -10,6 +10,8 @@ export interface WeekMornings {
   readonly weeks: number;
   /** of their middle values, per week; null of fewer than two */
   readonly slope: number | null;
+  /** lower bound of that slope, see `TREND_NUMBERS`; null of too few to tell */
+  readonly slopeLeast: number | null;
   readonly trend: 'rising' | 'not-rising' | 'too-few';
 }
 
@@ -49,5 +51,6 @@ export function weekMornings(
     now == null || last == null ? null : now > last;
   const rises = [rose(pain), rose(stiffness)];
   const trend = rises.includes(true) ? 'rising' : rises[0] === null ? 'too-few' : 'not-rising';
-  return { weeks: points.length, slope: theilSenSlope(points), trend };
+  const slopeLeast = leastSlope(points, TREND_NUMBERS.confidence.value);
+  return { weeks: points.length, slope: theilSenSlope(points), slopeLeast, trend };
 }

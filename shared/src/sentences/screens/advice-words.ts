@@ -98,6 +98,9 @@ export const ADVICE_FROM_WORDS = sentences('advice-from', {
   plan: 'the plan so far',
   run: 'the log of sessions and runs',
   told: 'told where the proposal stands',
+  person: 'what is noted of the person',
+  target: 'the targets that are kept',
+  criteria: 'the points asked for',
 });
 
 /** Why an answer is missing. */
@@ -119,6 +122,9 @@ export const ADVICE_MISSING_WORDS = sentences('advice-missing', {
   'could-not': 'tried, and could not be done',
   'not-told': 'not told',
   'no-session': 'no session was logged',
+  'no-run': 'no run was logged',
+  'no-ratio': 'the legs of this visit are not compared',
+  'cannot-tell': 'a point that is asked for cannot be told',
   'too-few': 'too few were told',
   'no-plan': 'no plan is kept here',
   'days-not-set': 'the plan does not say how often',

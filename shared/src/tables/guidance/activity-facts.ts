@@ -13,10 +13,11 @@ export const ACTIVITY_FACTS: readonly FactEntry[] = [
   codeFact('job-on-feet', 'person', yesNo, { standIn: 'yes' }),
   /** whether it was asked how much of the running goes up or down hill: hills are not modelled */
   codeFact('hills-asked', 'person', yesNo, { standIn: 'no' }),
-  /** how the tendon load of the last session was graded; the heaviest where it was not */
+  /** how the tendon load of the last run or jumps was graded, see `RUN_LOADS`; the heaviest where it was not */
   codeFact('last-load', 'leg', ['light', 'medium', 'high'], { standIn: 'high' }),
   /** whole days since that session without a medium or high tendon load */
   numberFact('recovery-days', 'leg', 'd', open),
+  numberFact('days-since-run', 'person', 'd', open),
 ];
 
 /** What a return to running, and to everything, is held against. */

@@ -67,7 +67,7 @@ const between: Basis = {
   mark: 'from-memory',
 };
 
-/** The next load on the tendon waits until enough days of recovery are over; after a light one it need not wait. */
+/** The next run or jump waits until enough days of recovery are over; after a light one it need not wait. */
 function recovery(grade: 'medium' | 'high', days: number): GuidanceRule {
   return guidanceRule({
     ...between,
@@ -97,6 +97,15 @@ const askHills: Condition = {
 export const RECOVERY_RULES: readonly GuidanceRule[] = [
   recovery('high', 3),
   recovery('medium', 2),
+  // the same two days that keep a bounce from following heavy raises keep heavy raises from following a run
+  guidanceRule({
+    code: 'recovery-after-run',
+    about: 'recovery',
+    rank: 2,
+    when: { fact: 'days-since-run', below: 'days' },
+    numbers: { days: ruleNumber('recovery-days-after-run', 2, 'd') },
+    proposes: { kind: 'limit', code: 'recovery', touches: [], amounts: ['days'] },
+  }),
   guidanceRule({
     code: 'ask-hills',
     about: 'prompt',

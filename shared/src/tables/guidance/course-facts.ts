@@ -54,6 +54,8 @@ export const COURSE_FACTS: readonly FactEntry[] = [
   /** weeks with a middle value of the mornings, and its slope over them, per week (Theil-Sen) */
   numberFact('morning-weeks', 'leg', '1', open),
   numberFact('morning-slope', 'leg', '1', rise),
+  /** lower bound of that slope, see `TREND_NUMBERS`: above 0 where chance alone seldom makes such a rise */
+  numberFact('morning-slope-least', 'leg', '1', rise),
   /** the middle values of this week beside those of the last one */
   codeFact('week-trend', 'leg', ['rising', 'not-rising', 'too-few'], { standIn: 'too-few' }),
   numberFact('days-since-heavy', 'leg', 'd', open),

@@ -35,4 +35,6 @@ export const PERSON_FACTS: readonly FactEntry[] = [
   codeFact('both-heel-bones', 'person'),
   /** a rig that measures force without movement */
   codeFact('rig-at-hand', 'person'),
+  /** the youngest that somebody of a year of birth can be */
+  numberFact('age-at-least', 'person', 'a', [0, null]),
 ];

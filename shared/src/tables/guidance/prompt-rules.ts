@@ -112,6 +112,17 @@ export const PROMPT_RULES: readonly GuidanceRule[] = [
     },
     { stiff },
   ),
+  // the same line of the safety list asks for it by age alone
+  prompt(
+    'inflammatory-young',
+    {
+      all: [
+        { fact: 'both-heel-bones', is: 'yes' },
+        { fact: 'age-at-least', below: 'years' },
+      ],
+    },
+    { years: ruleNumber('inflammatory-years', 45, 'a') },
+  ),
   prompt(
     'heel-lift-middle',
     { fact: 'place', is: 'mid-portion' },

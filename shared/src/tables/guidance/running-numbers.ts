@@ -24,6 +24,8 @@ export const RUNNING_NUMBERS = {
   daysBetween: ruleNumber('run-days-between', 1, 'd'),
   /** days since the last run, more than which it is begun again */
   gap: ruleNumber('run-gap', 14, 'd'),
+  /** share of runs after which the same is run once more, where a race is looked at: pain or a morning was over, or not told */
+  repeats: ruleNumber('run-repeats', 0.5),
   /** days looked at for what jumped, before a complaint began */
   story: ruleNumber('run-story', 84, 'd'),
 } as const satisfies Readonly<Record<string, RuleNumber>>;

@@ -3,6 +3,7 @@ import { MORNING_LIMITS, STIFFNESS_LIMITS } from '../morning-limits.ts';
 import type { Condition } from './condition.ts';
 import type { GuidanceRule, RuleNumber, RuleProposal } from './rule-entry.ts';
 import { guidanceRule, ruleNumber } from './rule-made.ts';
+import { TREND_NUMBERS } from './trend-numbers.ts';
 
 /** Pain in a session and its limits: less where the tendon is of high irritability. */
 const limits = { pain: COMPARISON_RULES.painMost, painIrritable: COMPARISON_RULES.painMostIrritable } as const;
@@ -85,7 +86,9 @@ const tooMuch: Condition = {
     {
       all: [
         { fact: 'morning-weeks', atLeast: 'weeks' },
-        { fact: 'morning-slope', above: 'flat' },
+        { fact: 'morning-slope', atLeast: 'rise' },
+        // a slope that chance may have made is no rise
+        { fact: 'morning-slope-least', above: 'flat' },
       ],
     },
   ],
@@ -93,7 +96,8 @@ const tooMuch: Condition = {
 const tooMuchNumbers = {
   days: ruleNumber('hard-days', 2),
   weeks: ruleNumber('trend-weeks', 5),
-  flat: ruleNumber('trend-flat', 0),
+  rise: TREND_NUMBERS.rise,
+  flat: TREND_NUMBERS.flat,
   one,
 } as const;
 const reduceNumbers = {

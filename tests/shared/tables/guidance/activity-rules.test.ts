@@ -91,6 +91,25 @@ describe('days of recovery', () => {
     if (code !== undefined) expect(found[0]).toMatchObject({ mark: 'from-memory' });
   });
 
+  test.each([
+    [0, 'recovery-after-run'],
+    [1, 'recovery-after-run'],
+    [2, undefined],
+  ])('%d days after a run, heavy raises: %s', (days, code) => {
+    const light = { 'last-load': 'light', 'recovery-days': 5 };
+    const [one] = about(madeFacts(light, {}, { 'days-since-run': days }), 'recovery');
+    expect(one?.rule.code).toBe(code);
+    if (code !== undefined) expect(one).toMatchObject({ mark: 'common-practice', standing: 'stands' });
+  });
+
+  test('a longer rest goes before the one after a run', () => {
+    const [one] = about(
+      madeFacts({ 'last-load': 'high', 'recovery-days': 1 }, {}, { 'days-since-run': 1 }),
+      'recovery',
+    );
+    expect(one.rule.code).toBe('recovery-high');
+  });
+
   test('a load that was not graded is taken to be high, and days that are not known cannot be told', () => {
     expect(about(madeFacts({ 'recovery-days': 2 }), 'recovery')[0]).toMatchObject({
       rule: { code: 'recovery-high' },

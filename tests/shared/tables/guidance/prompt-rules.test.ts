@@ -37,6 +37,16 @@ describe('what is looked at', () => {
     expect(told('prompt', left, { 'both-heel-bones': 'yes' }).includes(code)).toBe(expected);
   });
 
+  // the safety list asks at the same age; whoever may be under it is asked
+  test.each([
+    ['yes', 44, true],
+    ['yes', 45, false],
+    ['no', 44, false],
+  ])('both heel bones sore: %s, at %d years or more: %s', (both, years, expected) => {
+    const codes = told('prompt', {}, { 'both-heel-bones': both, 'age-at-least': years });
+    expect(codes.includes('inflammatory-young')).toBe(expected);
+  });
+
   test('is told under a lock too: none of it loads anything', () => {
     expect(told('prompt', plateau, { 'safety.clot': 'ticked' })).toContain('plateau');
   });

@@ -79,9 +79,19 @@ describe('days that were too much', () => {
   });
 
   test('mornings that rise over five weeks do, and over four they do not', () => {
-    expect(stepOf({}, { 'morning-weeks': 5, 'morning-slope': 0.1 })).toBe('drop stands');
-    expect(stepOf({}, { 'morning-weeks': 4, 'morning-slope': 0.1 })).toBe('progress stands');
-    expect(stepOf({}, { 'morning-weeks': 5, 'morning-slope': 0 })).toBe('progress stands');
+    const rises = { 'morning-slope': 0.25, 'morning-slope-least': 0.1 };
+    expect(stepOf({}, { 'morning-weeks': 5, ...rises })).toBe('drop stands');
+    expect(stepOf({}, { 'morning-weeks': 4, ...rises })).toBe('progress stands');
+  });
+
+  test('a rise that is small, or that chance may have made, leads nowhere', () => {
+    const of = (slope: number, least: number) =>
+      stepOf({}, { 'morning-weeks': 5, 'morning-slope': slope, 'morning-slope-least': least });
+    expect([of(0.24, 0.1), of(0.5, 0), of(0.5, -0.1)]).toEqual([
+      'progress stands',
+      'progress stands',
+      'progress stands',
+    ]);
   });
 
   test('one that was, and one that was not told, may be two: less is proposed, and a drop is not ruled out', () => {
@@ -140,9 +150,11 @@ describe('what led to a dose is not held against it once more', () => {
   });
 
   test('weeks of the level before are no trend of this one', () => {
+    // 0, 0.4, 0.8 ... from week to week, and the last two alike
+    const pain = (ago: number) => 2 - 0.4 * Math.max(0, Math.floor(ago / 7) - 1);
     const rising = madeMornings(
       48,
-      Object.fromEntries(Array.from({ length: 49 }, (_, ago) => [ago, { pain: 2 - Math.floor(ago / 21) }])),
+      Object.fromEntries(Array.from({ length: 49 }, (_, ago) => [ago, { pain: pain(ago) }])),
     );
     expect(stepOf({ mornings: rising, levelSince: daysAgo(48) })).toBe('drop stands');
     expect(stepOf({ mornings: rising, levelSince: daysAgo(20) })).toBe('progress stands');

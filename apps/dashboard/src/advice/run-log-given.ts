@@ -1,0 +1,89 @@
+import { type CasebookPerson, dayNumber, planOf, type Run } from '@surae/casebook';
+import type { RunLog } from '@surae/guidance';
+
+type Past = Pick<CasebookPerson, 'visits' | 'planItems' | 'runs'>;
+
+/** Whether somebody runs, as far as plans and runs that are kept say so. */
+export type RunState =
+  /** the plan says no running for now */
+  | 'paused'
+  /** a plan of first runs was kept; `begun` is the day of the first of them, once there was one */
+  | 'returning'
+  /** runs were logged of late, and no plan paused them */
+  | 'running'
+  /** nothing that is kept tells */
+  | 'not-known';
+
+/** How running stands on a day. */
+export interface RunStanding {
+  readonly state: RunState;
+  /** day of the first run of a return; null before it, and for who is in none */
+  readonly begun: string | null;
+}
+
+/** Runs up to a day, the oldest first. */
+export function runsUpTo({ runs }: Pick<Past, 'runs'>, day: string): readonly Run[] {
+  return runs
+    .map(({ body }) => body)
+    .filter(({ on }) => on <= day)
+    .toSorted((one, other) => one.on.localeCompare(other.on));
+}
+
+/** Runs as the guidance reads them. Nobody noted of which days all runs are written down: a day without one is unknown. */
+export function runLogOf(past: Pick<Past, 'runs'>, day: string): RunLog {
+  return {
+    runs: runsUpTo(past, day).map(({ on, durationS, distanceM }) => ({ on, durationS, distanceM })),
+    kept: [],
+  };
+}
+
+/** Whole days from a day to another one. */
+export function daysFrom(day: string, today: string): number {
+  return (dayNumber(today) ?? 0) - (dayNumber(day) ?? 0);
+}
+
+const rules = { firstRun: 'guidance.first-run', returned: 'guidance.run-return' } as const;
+
+/** The rule that a line of a plan says it is from. */
+function ruleOf(proposedBy: string | null): string | null {
+  return proposedBy?.split('/')[0] ?? null;
+}
+
+/** First day of the plans of first runs that go on up to now; null where the newest plan of runs is none of them. */
+function returnSince({ visits, planItems }: Past): string | null {
+  const byId = new Map(planItems.map((one) => [one.id, one.body]));
+  let since: string | null = null;
+  for (const { visit } of visits.toReversed()) {
+    if (visit.planEnded === true) break;
+    const lines = (visit.plan ?? []).flatMap((id) => byId.get(id) ?? []).filter(({ of }) => of === 'running');
+    const [line] = lines;
+    if (line === undefined) continue;
+    const rule = ruleOf(line.proposedBy);
+    const isFirst = rule === rules.firstRun || line.why === 'first-runs';
+    if (!isFirst && rule !== rules.returned) break;
+    since = line.from;
+    if (isFirst) break;
+  }
+  return since;
+}
+
+/**
+ * How running stands on a day, by the plan that holds and the runs that are kept.
+ *
+ * @param past - visits, plans and runs of the person [-]
+ * @param day - by the calendar of the place [-]
+ * @param recentDays - days in which a run says that somebody runs [d]
+ * @returns the state, and where a return began [-]
+ *
+ * Source: ours
+ */
+export function runStanding(past: Past, day: string, recentDays: number): RunStanding {
+  const line = planOf(past, day)?.items.find(({ body }) => body.of === 'running')?.body;
+  if (line?.run?.mostS === 0 || line?.run?.mostM === 0) return { state: 'paused', begun: null };
+  const runs = runsUpTo(past, day);
+  const since = returnSince(past);
+  if (since !== null) return { state: 'returning', begun: runs.find(({ on }) => on >= since)?.on ?? null };
+  const last = runs.at(-1);
+  const isRecent = last !== undefined && daysFrom(last.on, day) <= recentDays;
+  return { state: isRecent ? 'running' : 'not-known', begun: null };
+}
