@@ -115,6 +115,7 @@ export {
   RUN_STEP_SENTENCES,
   THRESHOLD_DOUBT_SENTENCES,
 } from './sentences/running-sentences.ts';
+export { ACTIVITY_WORDS } from './sentences/screens/activity-words.ts';
 export {
   ADVICE_FROM_WORDS,
   ADVICE_MISSING_WORDS,

@@ -35,7 +35,7 @@ export const EXERCISE_HOW_WORDS = sentences('exercise-how', {
   'forward-hops': 'Stand on one foot. Hop forwards, one hop after the other.',
 });
 
-/** Advice beside the exercises, by the code that a plan is stored with. It is what a clinician decided; none is proposed. */
+/** Advice beside the exercises, by the code that a plan is stored with. It is what a clinician decided. Codes of a code that is taken home count places: a new one comes last. */
 export const PLAN_ADVICE_CHOICES = sentences('plan-advice', {
   'go-on': 'Go on as before',
   'less-running': 'Less running for now',
@@ -48,6 +48,8 @@ export const PLAN_ADVICE_CHOICES = sentences('plan-advice', {
   'cycle-swim': 'Cycle or swim in place of running',
   'ask-prescriber': 'Ask who gave you the drug before you do the exercises',
   'test-again': 'Test again as agreed',
+  'shorter-standing': 'Stand and walk at work for shorter stretches',
+  'no-ladders': 'No ladders and no ramps at work for now',
 });
 
 /** Why runs have their limit, by the code that a plan is stored with, in words for who runs. */

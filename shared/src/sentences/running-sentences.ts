@@ -23,20 +23,20 @@ export const RUN_SETTLED_BY = sentences('run-settled-by', {
 
 /** What the cap says of a race day; it is arithmetic of a limit and says nothing of how the tendon will do. */
 export const RACE_SENTENCES = sentences('race', {
-  yes: 'On {day} the cap reaches {repeated} to {longest}: the race of {race} is within it.',
-  no: 'On {day} the cap reaches {longest} at most: the race of {race} is longer. The first day on which it would reach it is {earliest}.',
-  'cannot-tell': 'It cannot be told whether the cap reaches the race of {race} on {day}.',
+  yes: 'The race of {race} is within the cap on {day}: the cap comes to it between {earliest} and {repeated}.',
+  no: 'The race of {race} is longer than the cap on {day}, which is {longest} at most. The first day on which it would come to it is {earliest}.',
+  'cannot-tell': 'It cannot be told whether the race of {race} is within the cap on {day}.',
 });
 
 /** What a race day is open by, and what the range takes for granted. */
 export const RACE_OPEN_SENTENCES = sentences('race-open', {
   repeats:
-    'If every run goes up to the cap and every morning after is steady, it reaches {longest}; if {share} of the runs are repeated, {repeated}.',
+    'The cap comes to it on {earliest} if every step is taken, and on {repeated} if {share} of the runs are repeated.',
   beginning:
-    'Runs may not begin yet, and nobody knows when they will. If they began now and every step were taken, it would reach {longest}.',
-  cap: 'From what was written down it reaches {longest} at most. Days or runs are missing.',
+    'Runs may not begin yet, and nobody knows when they will. If they began now and every step were taken, the cap would come to it on {earliest}.',
+  cap: 'From what was written down the cap is {longest} at most on that day. Days or runs are missing.',
   assumed:
-    'The lower end takes {share} of the runs to be repeated, because of pain, a morning, or a day that was not told. The upper one takes every step to be taken.',
+    'The later day takes {share} of the runs to be repeated, because of pain, a morning, or a day that was not told; the earlier one takes every step to be taken. Both take a run every {every} days, up to the cap.',
   arithmetic: 'It is arithmetic of a limit, and no forecast of what the tendon bears.',
 });
 

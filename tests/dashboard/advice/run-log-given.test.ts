@@ -6,7 +6,7 @@ import { madeRunLimit } from '../../support/plan-items.ts';
 const standing = (past: Past, day = 31) => runStanding(advisedPerson(past), inMarch(day), 14);
 const pause = madeRunLimit({ mostS: 0 });
 const first = madeRunLimit({}, { proposedBy: 'guidance.first-run/1/common-practice/right/-', from: inMarch(10) });
-const again = madeRunLimit({}, { proposedBy: 'guidance.run-return/1/common-practice/right/-', from: inMarch(20) });
+const again = madeRunLimit({}, { proposedBy: 'guidance.running-low/1/common-practice/right/-', from: inMarch(20) });
 
 test('runs are told by their day, and a day without one is not known to have had none', () => {
   const person = advisedPerson({ runs: [madeRun(9), madeRun(3), madeRun(20)] });
@@ -36,15 +36,15 @@ test('a plan of first runs begins a return, and its first run is the first after
   });
 });
 
-test('a later step of the return keeps its beginning, and a limit that somebody wrote otherwise is no return', () => {
+test('later limits keep the beginning of a return, until a pause or the end of the plan', () => {
   const runs = [madeRun(12), madeRun(22)];
   const plans = [
     { day: 10, items: [first] },
     { day: 20, items: [again] },
   ];
   expect(standing({ plans, runs })).toEqual({ state: 'returning', begun: inMarch(12) });
-  const own = [...plans, { day: 25, items: [madeRunLimit()] }];
-  expect(standing({ plans: own, runs })).toEqual({ state: 'running', begun: null });
+  const paused = [plans[0], { day: 15, items: [pause] }, plans[1]];
+  expect(standing({ plans: paused, runs })).toEqual({ state: 'running', begun: null });
   const ended = [...plans, { day: 25, items: [], changes: { planEnded: true } }];
   expect(standing({ plans: ended, runs }).state).toBe('running');
 });

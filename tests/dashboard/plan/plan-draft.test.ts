@@ -18,12 +18,13 @@ import {
   taken,
   typedLines,
   undone,
+  withActivity,
   without,
   withReason,
   wordsLine,
 } from '../../../apps/dashboard/src/plan/plan-draft.ts';
 import { madeVisit } from '../../support/made-visit.ts';
-import { madeExercise, madePlanItem } from '../../support/plan-items.ts';
+import { madeExercise, madePlanItem, madeRunLimit } from '../../support/plan-items.ts';
 import { legTold, MODERATE } from '../../support/told-visit.ts';
 
 const safety = { at: '', listVersion: SAFETY_LIST_VERSION, seenWhole: true, ticked: [], overridden: [] };
@@ -160,4 +161,23 @@ test('nothing, too much and what a rule stands against is not kept', () => {
     ),
   ).toBe('too-many');
   expect(draftProblem([madeExercise('seated-raise')], { ...middle, safetyLocked: true })).toBe('rules');
+});
+
+test('a limit for runs that a rule proposes takes the place of the one that is there, keeps its end, and is undone by one press', () => {
+  const before = added(added(emptyDraft, runLine('way', from, 5)), adviceLine('no-hills', 'both', from));
+  const pause = madeRunLimit({ mostS: 0 }, { until: '2026-03-15', proposedBy: 'a rule' });
+  const lines = [pause, adviceLine('no-hills', 'both', from), adviceLine('cycle-swim', 'both', from)];
+  const after = withActivity(before, lines);
+  expect(after.items.map(({ of, code, until }) => [of, code, until])).toEqual([
+    ['advice', 'no-hills', null],
+    ['running', null, '2026-03-15'],
+    ['advice', 'cycle-swim', null],
+  ]);
+  expect(undone(after).items).toEqual(before.items);
+  // lines without a limit leave the one that is there
+  expect(withActivity(before, [adviceLine('heel-lift', 'both', from)]).items.map(({ of }) => of)).toEqual([
+    'running',
+    'advice',
+    'advice',
+  ]);
 });

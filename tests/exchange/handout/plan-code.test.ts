@@ -38,6 +38,8 @@ test('the places of advice and reasons are those that codes carry home', () => {
     'cycle-swim',
     'ask-prescriber',
     'test-again',
+    'shorter-standing',
+    'no-ladders',
   ]);
   expect(Object.keys(RUN_WHY_CHOICES)).toEqual(['first-runs', 'longest-run', 'sore-now', 'step-by-step']);
 });

@@ -1,4 +1,4 @@
-import { type CasebookPerson, dayNumber, planOf, type Run } from '@surae/casebook';
+import { type CasebookPerson, dayNumber, type PlanItem, planOf, type Run } from '@surae/casebook';
 import type { RunLog } from '@surae/guidance';
 
 type Past = Pick<CasebookPerson, 'visits' | 'planItems' | 'runs'>;
@@ -42,29 +42,22 @@ export function daysFrom(day: string, today: string): number {
   return (dayNumber(today) ?? 0) - (dayNumber(day) ?? 0);
 }
 
-const rules = { firstRun: 'guidance.first-run', returned: 'guidance.run-return' } as const;
-
-/** The rule that a line of a plan says it is from. */
-function ruleOf(proposedBy: string | null): string | null {
-  return proposedBy?.split('/')[0] ?? null;
+/** Whether a line is that of first runs, by the rule that proposed it or by what the patient reads of why. */
+function isFirstRuns({ proposedBy, why }: Pick<PlanItem, 'proposedBy' | 'why'>): boolean {
+  return why === 'first-runs' || proposedBy?.startsWith('guidance.first-run/') === true;
 }
 
-/** First day of the plans of first runs that go on up to now; null where the newest plan of runs is none of them. */
+/** First day of the plan of first runs that later limits went on from; null where a pause, or no such plan, is before them. */
 function returnSince({ visits, planItems }: Past): string | null {
   const byId = new Map(planItems.map((one) => [one.id, one.body]));
-  let since: string | null = null;
   for (const { visit } of visits.toReversed()) {
-    if (visit.planEnded === true) break;
+    if (visit.planEnded === true) return null;
     const lines = (visit.plan ?? []).flatMap((id) => byId.get(id) ?? []).filter(({ of }) => of === 'running');
-    const [line] = lines;
-    if (line === undefined) continue;
-    const rule = ruleOf(line.proposedBy);
-    const isFirst = rule === rules.firstRun || line.why === 'first-runs';
-    if (!isFirst && rule !== rules.returned) break;
-    since = line.from;
-    if (isFirst) break;
+    const first = lines.find(isFirstRuns);
+    if (first !== undefined) return first.from;
+    if (lines.some(({ run }) => run?.mostS === 0 || run?.mostM === 0)) return null;
   }
-  return since;
+  return null;
 }
 
 /**

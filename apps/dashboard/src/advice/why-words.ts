@@ -78,7 +78,8 @@ export function answerWords(code: string, { value, low, high }: KnownFact): stri
   return fill(ADVICE_WORDS['fact-bounds'], { value: told, low: shortNumber(low), high: shortNumber(high) });
 }
 
-function fromWords({ from }: KnownFact, visitId: string): string {
+/** Where an answer is from. */
+export function fromWords({ from }: KnownFact, visitId: string): string {
   const what = textOf(ADVICE_FROM_WORDS, from.what);
   if (from.visitId === visitId) return fill(ADVICE_WORDS['from-this-visit'], { what });
   return from.day === null ? what : fill(ADVICE_WORDS['from-day'], { what, day: dayOf(from.day) });
@@ -145,10 +146,14 @@ function ruleLines(rules: readonly GuidanceRule[]): readonly string[] {
   return [...new Set(lines)];
 }
 
-/** What is missing of traces that could not be told, and what would settle each. */
-export function lackingLines(traces: readonly RuleTrace[], why: (fact: string) => string): readonly string[] {
+/** What is missing, or lies on both sides of a number, and what would settle each. */
+export function lackingOf(
+  missing: readonly string[],
+  between: readonly string[],
+  why: (fact: string) => string,
+): readonly string[] {
   const words = ADVICE_WORDS;
-  const lines = traces.flatMap(({ missing, between }) => [
+  return [
     ...missing.map((fact) =>
       fill(words['lacking-line'], {
         fact: factWords(fact),
@@ -157,8 +162,12 @@ export function lackingLines(traces: readonly RuleTrace[], why: (fact: string) =
       }),
     ),
     ...between.map((fact) => fill(words['between-line'], { fact: factWords(fact), settled: settledWords(fact) })),
-  ]);
-  return [...new Set(lines)];
+  ];
+}
+
+/** What is missing of traces that could not be told, and what would settle each. */
+export function lackingLines(traces: readonly RuleTrace[], why: (fact: string) => string): readonly string[] {
+  return [...new Set(traces.flatMap(({ missing, between }) => lackingOf(missing, between, why)))];
 }
 
 /** A number that a clinic changed in a rule: what it is, what it says now, and what is published. */

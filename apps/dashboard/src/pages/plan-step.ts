@@ -3,10 +3,13 @@ import { type CasebookPerson, type PlanItem, type PlanOfDay, planFacts, type Vis
 import { EXERCISE_WORDS, type GuidanceRule, PLAN_ADVICE_CHOICES, PLAN_WORDS } from '@surae/shared';
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { type Activity, activityFor } from '../advice/activity-cards.ts';
 import { type Advice, adviceFor } from '../advice/advice-cards.ts';
 import { bookContext, clockContext, type HostClock } from '../contexts/capabilities.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
+import type { ActivityBack, ActivityTaken } from '../parts/activity-part.ts';
+import '../parts/activity-part.ts';
 import type { AdviceBack, AdviceTaken } from '../parts/advice-part.ts';
 import '../parts/advice-part.ts';
 import type { LineChanged } from '../parts/plan-line-form.ts';
@@ -27,6 +30,7 @@ import {
   taken,
   typedLines,
   undone,
+  withActivity,
   without,
   wordsLine,
 } from '../plan/plan-draft.ts';
@@ -51,6 +55,7 @@ export class PlanStep extends LitElement {
   @state() private advice: Advice | null = null;
   /** what proposals are made of beside the visit; null until it was read */
   private ground: { readonly person: CasebookPerson; readonly rules: readonly GuidanceRule[] } | null = null;
+  @state() private activity: Activity | null = null;
   /** the line that stands open */
   @state() private opened = -1;
   @state() private failed = false;
@@ -60,7 +65,7 @@ export class PlanStep extends LitElement {
     if (!changed.has('visit')) return;
     if (changed.get('visit')?.id === this.visit.id) {
       // what was told since may change what is proposed
-      this.advice = this.proposedNow();
+      this.proposeNow();
       return;
     }
     this.draft = emptyDraft;
@@ -68,6 +73,7 @@ export class PlanStep extends LitElement {
     this.soFar = null;
     this.advice = null;
     this.ground = null;
+    this.activity = null;
     this.opened = -1;
     void this.noted(this.visit);
   }
@@ -83,16 +89,18 @@ export class PlanStep extends LitElement {
     this.soFar = planSoFar(documents, visit, this.today());
     const person = personIn(documents, personId);
     this.ground = person === undefined ? null : { person, rules };
-    this.advice = this.proposedNow();
+    this.proposeNow();
     if (items.length === 0 || this.draft.items.length > 0) return;
     const lines = items.map(({ body }) => body);
     this.draft = { items: lines.filter(({ of }) => of !== 'words'), before: [] };
     this.typed = lines.flatMap(({ of, what }) => (of === 'words' ? [what] : [])).join('\n');
   }
 
-  private proposedNow(): Advice | null {
-    const { ground } = this;
-    return ground === null ? null : adviceFor(ground.person, this.visit, this.today(), ground.rules);
+  private proposeNow(): void {
+    const { ground, visit } = this;
+    const today = this.today();
+    this.advice = ground === null ? null : adviceFor(ground.person, visit, today, ground.rules);
+    this.activity = ground === null ? null : activityFor(ground.person, visit, today, ground.rules);
   }
 
   private today(): string {
@@ -140,7 +148,7 @@ export class PlanStep extends LitElement {
               </button>`
         }
       </section>
-      ${this.proposed()}
+      ${this.proposed()} ${this.proposedActivity()}
       ${this.choices()}
       <div class="go">
         ${this.problemWords(problem)}
@@ -177,6 +185,17 @@ export class PlanStep extends LitElement {
       @advice-taken=${({ detail }: AdviceTaken) => this.set(taken(this.draft, detail, this.today()), -1)}
       @advice-back=${({ detail }: AdviceBack) => this.set(without(this.draft, detail), -1)}
     ></advice-part>`;
+  }
+
+  private proposedActivity(): TemplateResult | typeof nothing {
+    if (this.activity === null) return nothing;
+    return html`<activity-part
+      .activity=${this.activity}
+      .items=${this.draft.items}
+      .visit=${this.visit}
+      @activity-taken=${({ detail }: ActivityTaken) => this.set(withActivity(this.draft, detail), -1)}
+      @activity-back=${({ detail }: ActivityBack) => this.set(without(this.draft, detail), -1)}
+    ></activity-part>`;
   }
 
   private soFarLines(): TemplateResult | typeof nothing {

@@ -145,6 +145,15 @@ export function taken(draft: PlanDraft, items: readonly PlanItem[], from: string
   return next.length === 0 ? draft : moved(draft, [...draft.items, ...next]);
 }
 
+/** The draft with lines that a rule proposes for activity, each with its end. A plan has one limit for runs: a new one takes its place. */
+export function withActivity({ items, before }: PlanDraft, lines: readonly PlanItem[]): PlanDraft {
+  const hasRuns = lines.some(({ of }) => of === 'running');
+  const stays = items.filter(({ of }) => !(hasRuns && of === 'running'));
+  const isThere = (line: PlanItem): boolean =>
+    stays.some(({ of, code, side }) => of === line.of && code === line.code && side === line.side);
+  return moved({ items, before }, [...stays, ...lines.filter((line) => line.of === 'running' || !isThere(line))]);
+}
+
 export function removed(draft: PlanDraft, place: number): PlanDraft {
   return moved(
     draft,

@@ -35,6 +35,8 @@ export interface NextRun {
   readonly from: string | null;
   /** of all runs of the days before; the return goes by its own */
   readonly cap: SessionCap;
+  /** of the runs of the return alone, which is what its runs keep to; null before its first one, on a day of rest, and after a gap */
+  readonly ofReturn: SessionCap | null;
   readonly settledBy: readonly ('criteria' | 'pain' | 'morning' | 'runs-of-days' | 'time-of-runs' | 'way-of-runs')[];
 }
 
@@ -64,7 +66,7 @@ export function nextRun(given: RunReturn, numbers: RunningNumbers = RUNNING_NUMB
   const { log, day, begun } = given;
   const today = calendarDay(day);
   const cap = sessionCap(log, day, numbers);
-  const none = { mostS: null, mostM: null, from: null, cap };
+  const none = { mostS: null, mostM: null, from: null, cap, ofReturn: null };
   if (given.criteria !== 'yes')
     return { ...none, step: 'not-yet', settledBy: given.criteria === 'no' ? [] : ['criteria'] };
   const first = { ...none, mostS: numbers.firstS.value, settledBy: [] };
@@ -89,12 +91,12 @@ export function nextRun(given: RunReturn, numbers: RunningNumbers = RUNNING_NUMB
   const [mostS, mostM] = [ofReturn.time.most, ofReturn.way.most];
   const open = [...new Set([...ofReturn.time.settledBy, ...ofReturn.way.settledBy])];
   const { painHeld, morningSteady } = given;
-  const noMore = { ...none, mostS: least(mostS, lastS), mostM: least(mostM, lastM) };
+  const noMore = { ...none, ofReturn, mostS: least(mostS, lastS), mostM: least(mostM, lastM) };
   if (painHeld === 'no' || morningSteady === 'no') return { ...noMore, step: 'ease', settledBy: open };
   const asked: NextRun['settledBy'] = [
     ...(painHeld === 'yes' ? [] : (['pain'] as const)),
     ...(morningSteady === 'yes' ? [] : (['morning'] as const)),
   ];
   if (asked.length > 0) return { ...noMore, step: 'same', settledBy: [...asked, ...open] };
-  return { ...none, step: 'step', mostS, mostM, settledBy: open };
+  return { ...none, ofReturn, step: 'step', mostS, mostM, settledBy: open };
 }

@@ -31,6 +31,14 @@ export const planStates: readonly State[] = [
     reach: (at) => at.visit('plan-level', 'advice-part .cards:has(.range)'),
     anew: true,
   },
+  {
+    name: 'plan-activity',
+    area: 'result',
+    reach: (at) => at.visit('plan-activity', 'activity-part .cards'),
+    anew: true,
+  },
+  { name: 'plan-activity-taken', area: 'result', reach: takeActivity },
+  { name: 'plan-pause', area: 'result', reach: openPause, anew: true },
 ];
 
 async function choosePlan(at: Stand): Promise<void> {
@@ -68,4 +76,21 @@ async function answerProposals({ page }: Stand): Promise<void> {
 async function askWhy(at: Stand): Promise<void> {
   await at.visit('plan-waiting', 'advice-part .cards');
   for (const one of await at.page.locator('advice-part summary').all()) await one.click();
+}
+
+/** What is proposed for running is taken over, standing is declined, and every reason and list is open. */
+async function takeActivity({ page }: Stand): Promise<void> {
+  const part = page.locator('activity-part');
+  await part.locator('[data-about="running"] .take').click();
+  await part.locator('[data-about="running"] .back').waitFor();
+  await part.locator('[data-about="standing"] .decline summary').click();
+  await part.locator('[data-about="standing"] .reason').first().click();
+  await part.locator('[data-about="standing"] .back').waitFor();
+  for (const one of await part.locator('summary').all()) await one.click();
+}
+
+/** A pause of running, with the points that running is held against. */
+async function openPause(at: Stand): Promise<void> {
+  await at.visit('plan-pause', 'activity-part .cards');
+  await at.page.locator('activity-part .list summary').first().click();
 }

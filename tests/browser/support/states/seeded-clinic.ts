@@ -7,6 +7,7 @@ import { VisitBook } from '../../../../apps/dashboard/src/journey/visit-book.ts'
 import { tellDiary } from '../../../support/told-diary.ts';
 import { putClinic } from './put-clinic.ts';
 import { type PastName, tellPast } from './seeded-past.ts';
+import { type RunnerName, tellRunners } from './seeded-runner.ts';
 import { SeededVisit } from './seeded-visits.ts';
 
 /** Who has the visits of today. */
@@ -80,7 +81,7 @@ const today = {
 } satisfies Readonly<Record<string, Write>>;
 
 /** Name of a visit in the seeded clinic. */
-export type SeededName = keyof typeof today | PastName;
+export type SeededName = keyof typeof today | PastName | RunnerName;
 
 /** Ids of the visits of the seeded clinic. */
 export type SeededVisits = Readonly<Record<SeededName, string>>;
@@ -100,7 +101,11 @@ export async function makeClinic(): Promise<{ store: MemoryStore; visits: Seeded
     birthYear: 1988,
     demo: false,
   });
-  const visits = Object.fromEntries(past.map(({ name, id }) => [name, id])) as Record<SeededName, string>;
+  const runners = await tellRunners(book);
+  const visits = {
+    ...Object.fromEntries(past.map(({ name, id }) => [name, id])),
+    ...runners,
+  } as Record<SeededName, string>;
   let open = '';
   for (const [name, write] of Object.entries(today) as [keyof typeof today, Write][]) {
     const visit = await SeededVisit.begin(book, personId);

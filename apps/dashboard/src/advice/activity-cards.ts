@@ -1,0 +1,203 @@
+import { type CasebookPerson, type PlanItem, planFacts, type Visit } from '@surae/casebook';
+import {
+  type GivenFacts,
+  type Guidance,
+  governingLegs,
+  LEGS,
+  type Leg,
+  type Proposed,
+  propose,
+  type RuleTrace,
+  type Together,
+} from '@surae/guidance';
+import {
+  ACTIVITY_WORDS,
+  ADVICE_WORDS,
+  GUIDANCE_FACTS,
+  GUIDANCE_RULES,
+  type GuidanceRule,
+  PLAN_WORDS,
+} from '@surae/shared';
+import { fill } from '../words/fill.ts';
+import { activityLines } from './activity-lines.ts';
+import { type PointList, pointLists } from './activity-lists.ts';
+import { type RunAdvice, runAdvice } from './activity-run.ts';
+import { capWords, goalWords, nextWords, runNumberLines } from './activity-words.ts';
+import { beforeVisit, factsGiven } from './facts-given.ts';
+import { proposedByText } from './proposed-by.ts';
+import { lackingLines, markWords, ruleWords, type WhyPart, whyParts } from './why-words.ts';
+
+/** What is proposed about running, or about standing. */
+export interface ActivityCard {
+  readonly about: 'running' | 'standing';
+  /** as it is kept with a line, and with an answer that declines it; null where nothing is proposed */
+  readonly proposedBy: string | null;
+  readonly title: string;
+  readonly standing: Proposed['standing'] | null;
+  readonly sure: string;
+  /** which leg it goes by, where both count */
+  readonly also: readonly string[];
+  readonly lines: readonly PlanItem[];
+  readonly why: readonly WhyPart[];
+}
+
+/** Lines about something under a title of their own. */
+export interface ActivityPart {
+  readonly code: 'cap' | 'next' | 'recovery' | 'goal';
+  readonly title: string;
+  readonly lines: readonly string[];
+}
+
+/** Everything that is proposed for running, standing and the days between. */
+export interface Activity {
+  readonly cards: readonly ActivityCard[];
+  /** the cap of a run, the next one, days between, the goal day; none under a lock, and for who does not run */
+  readonly parts: readonly ActivityPart[];
+  readonly lists: readonly PointList[];
+}
+
+interface Ground {
+  readonly visit: Visit;
+  readonly given: GivenFacts;
+  readonly guidance: Guidance;
+  readonly today: string;
+  readonly run: RunAdvice;
+}
+
+const words = ACTIVITY_WORDS;
+
+function valueOf(given: GivenFacts, code: string): string | null {
+  const fact = given.person[code];
+  return fact === undefined || 'missing' in fact ? null : String(fact.value);
+}
+
+function missingOf(given: GivenFacts, leg: Leg): (fact: string) => string {
+  return (fact) => {
+    const one = given.legs[leg][fact] ?? given.person[fact];
+    return one !== undefined && 'missing' in one ? one.missing : 'not-given';
+  };
+}
+
+/** What holds for both legs; who is not running goes by a first run before what is kept of running. */
+function togetherOf(about: ActivityCard['about'], { together }: Guidance): Together | undefined {
+  const of = (which: Together['about']): Together | undefined => together.find((one) => one.about === which);
+  return about === 'standing' ? of('standing') : (of('run-start') ?? of('running'));
+}
+
+/** Why nothing is proposed. */
+function noneWords(about: ActivityCard['about'], { given, guidance }: Ground): string {
+  if (about === 'standing') {
+    return words[valueOf(given, 'job-on-feet') === 'no' ? 'not-standing' : 'standing-none'].text;
+  }
+  if (valueOf(given, 'runs') === 'no') return words['not-runner'].text;
+  if (guidance.locked) return words.locked.text;
+  return words[valueOf(given, 'running-now') === 'paused' ? 'begin-list' : 'running-none'].text;
+}
+
+function cardOf(about: ActivityCard['about'], ground: Ground): ActivityCard {
+  const { guidance, visit, given, today, run } = ground;
+  const found = togetherOf(about, guidance);
+  const [leg = governingLegs(given)[0] ?? 'left'] = found?.legs ?? [];
+  const proposed = guidance.proposals.find((one) => one.about === found?.about && one.leg === leg);
+  const abouts: readonly string[] = about === 'standing' ? ['standing'] : ['running', 'run-start'];
+  const blocked = guidance.blocked.filter(({ trace }) => trace.leg === leg && abouts.includes(trace.rule.about));
+  const own: Guidance = { ...guidance, blocked };
+  const missing = missingOf(given, leg);
+  const whyOf = (fired: readonly RuleTrace[], lacking: readonly RuleTrace[], sure: string): readonly WhyPart[] => {
+    const parts = whyParts({ leg, visitId: visit.id, guidance: own, fired, lacking, held: [], sure, missing });
+    const numbers = { title: words['why-numbers'].text, lines: runNumberLines() };
+    return about === 'running' ? [...parts, numbers] : parts;
+  };
+  if (found === undefined || proposed === undefined) {
+    const lacking = guidance.lacking.filter((one) => one.leg === leg && abouts.includes(one.rule.about));
+    const sure = noneWords(about, ground);
+    return {
+      about,
+      proposedBy: null,
+      title: sure,
+      standing: null,
+      sure,
+      also: lackingLines(lacking, missing),
+      lines: [],
+      why: whyOf([], lacking, sure),
+    };
+  }
+  const { rule } = found;
+  const open = [proposed.trace, ...proposed.notRuledOut].filter(({ held }) => held === 'cannot-tell');
+  const sure = ADVICE_WORDS[found.standing].text;
+  const isChosen = governingLegs(given).length > 1 && found.legs.length === 1;
+  return {
+    about,
+    proposedBy: proposedByText(rule, leg, null),
+    title: ruleWords(rule),
+    standing: found.standing,
+    sure,
+    also: isChosen ? [fill(words.governs, { leg: PLAN_WORDS[leg].text })] : [],
+    lines: activityLines(rule, { visit, today, leg, run }),
+    why: whyOf([proposed.trace], open, sure),
+  };
+}
+
+/** Days of rest that hold now, and what stands against a run today. */
+function recoveryLines({ guidance, given }: Ground): readonly string[] {
+  const legs = governingLegs(given);
+  const rests = guidance.proposals.filter(
+    (one) => one.about === 'recovery' && one.leg !== null && legs.includes(one.leg),
+  );
+  const heavy = guidance.blocks.filter(
+    ({ rule, leg, held }) => rule.code === 'impact-after-heavy' && leg !== null && legs.includes(leg) && held === 'yes',
+  );
+  const told = [
+    ...rests.map(({ rule, mark }) => [rule, mark] as const),
+    ...heavy.map(({ rule }) => [rule, rule.mark] as const),
+  ];
+  return [
+    ...new Set(
+      told.map(([rule, mark]) => fill(ADVICE_WORDS['beside-line'], { what: ruleWords(rule), mark: markWords(mark) })),
+    ),
+  ];
+}
+
+function partsOf(ground: Ground): readonly ActivityPart[] {
+  const { run, guidance, given } = ground;
+  if (guidance.locked || valueOf(given, 'runs') === 'no') return [];
+  const isPaused = togetherOf('running', guidance)?.rule.code === 'running-high';
+  const parts: readonly ActivityPart[] = [
+    { code: 'cap', title: words['cap-title'].text, lines: isPaused ? [] : capWords(run) },
+    { code: 'next', title: words['next-title'].text, lines: isPaused ? [] : nextWords(run) },
+    { code: 'recovery', title: words['recovery-title'].text, lines: recoveryLines(ground) },
+    { code: 'goal', title: words['race-title'].text, lines: goalWords(run.goal) },
+  ];
+  return parts.filter(({ lines }) => lines.length > 0);
+}
+
+/**
+ * What is proposed in a visit for running, standing and the days between. Under a lock no run is.
+ *
+ * @param person - from the casebook [-]
+ * @param visit - as it is now [-]
+ * @param today - by the calendar of the place [-]
+ * @param rules - as the clinic has them; as published when left out [-]
+ * @returns see {@link Activity} [-]
+ *
+ * Source: ours; each rule has its own source
+ */
+export function activityFor(
+  person: CasebookPerson,
+  visit: Visit,
+  today: string,
+  rules: readonly GuidanceRule[] = GUIDANCE_RULES,
+): Activity {
+  const given = factsGiven(person, visit, today);
+  const proposed = propose(given, rules, GUIDANCE_FACTS);
+  const facts = planFacts(visit);
+  const guidance = { ...proposed, locked: proposed.locked || facts.safetyLocked || facts.suddenLoss };
+  const past = beforeVisit(person, visit);
+  const ground: Ground = { visit, given, guidance, today, run: runAdvice(past, visit, given, today) };
+  const runs = valueOf(given, 'runs') !== 'no';
+  return {
+    cards: [cardOf('running', ground), cardOf('standing', ground)],
+    parts: partsOf(ground),
+    lists: runs ? pointLists(given, visit.only === undefined ? LEGS : [visit.only], visit.id) : [],
+  };
+}

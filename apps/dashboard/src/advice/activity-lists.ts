@@ -1,0 +1,103 @@
+import {
+  type CriterionTrace,
+  factTable,
+  type GivenFacts,
+  governingLegs,
+  type Held,
+  judgeCriteria,
+  type Leg,
+} from '@surae/guidance';
+import {
+  ACTIVITY_WORDS,
+  ADVICE_WORDS,
+  FULL_RETURN,
+  GUIDANCE_FACTS,
+  RETURN_SENTENCES,
+  type ReturnCriterion,
+  START_RUNNING,
+} from '@surae/shared';
+import { shortNumber } from '../plan/plan-words.ts';
+import { fill } from '../words/fill.ts';
+import { answerWords, fromWords, lackingOf, markWords } from './why-words.ts';
+
+/** One point that is asked for, as it stands. */
+export interface ListPoint {
+  readonly held: Held;
+  readonly what: string;
+  /** that it is met, not met or cannot be told, in words */
+  readonly verdict: string;
+  /** what was read, with where it is from, and how well the point is supported */
+  readonly told: readonly string[];
+  /** what would settle it, where it cannot be told */
+  readonly open: readonly string[];
+}
+
+/** Points that are asked for, of a leg. */
+export interface PointList {
+  readonly code: 'start' | 'full';
+  readonly leg: Leg;
+  readonly title: string;
+  readonly points: readonly ListPoint[];
+}
+
+const facts = factTable(GUIDANCE_FACTS);
+const sentences: Readonly<Record<string, { readonly text: string }>> = RETURN_SENTENCES;
+
+function pointOf(trace: CriterionTrace, leg: Leg, given: GivenFacts, visitId: string): ListPoint {
+  const { criterion, held, used, missing, between } = trace;
+  const numbers = Object.entries(criterion.numbers).map(([name, { value }]) => [name, shortNumber(value)] as const);
+  const why = (fact: string): string => {
+    const one = given.legs[leg][fact] ?? given.person[fact];
+    return one !== undefined && 'missing' in one ? one.missing : 'not-given';
+  };
+  const read = used.map(({ fact, answer }) =>
+    fill(ACTIVITY_WORDS['value-line'], { value: answerWords(fact, answer), from: fromWords(answer, visitId) }),
+  );
+  return {
+    held,
+    what: fill(sentences[criterion.code]!, Object.fromEntries(numbers)),
+    verdict: ACTIVITY_WORDS[held].text,
+    told: [...read, markWords(criterion.mark)],
+    open: held === 'cannot-tell' ? lackingOf(missing, between, why) : [],
+  };
+}
+
+function listOf(
+  code: PointList['code'],
+  criteria: readonly ReturnCriterion[],
+  leg: Leg,
+  given: GivenFacts,
+  visitId: string,
+): PointList {
+  const traces = judgeCriteria(criteria, leg, given, facts).criteria.filter(({ applies }) => applies !== 'no');
+  const points = traces.map((one) => pointOf(one, leg, given, visitId));
+  const count = (which: Held): number => points.filter(({ held }) => held === which).length;
+  const told = {
+    leg: ADVICE_WORDS[`title-${leg}`].text,
+    met: count('yes'),
+    all: points.length,
+    open: count('cannot-tell'),
+  };
+  return { code, leg, title: fill(ACTIVITY_WORDS[`list-${code}`], told), points };
+}
+
+/**
+ * What is asked for before running, and of who runs before going on alone, of each leg that counts; what is not asked for of somebody is
+ * left out.
+ *
+ * @param given - what is known [unit of the fact]
+ * @param legs - those of the visit [-]
+ * @param visitId - of today [-]
+ * @returns a list of each kind and leg [-]
+ *
+ * Source: ours; each point has its own
+ */
+export function pointLists(given: GivenFacts, legs: readonly Leg[], visitId: string): readonly PointList[] {
+  const now = given.person['running-now'];
+  const isRunning = now !== undefined && 'value' in now && now.value === 'running';
+  const asked = governingLegs(given).filter((leg) => legs.includes(leg));
+  return [
+    ...asked.map((leg) => listOf('start', START_RUNNING, leg, given, visitId)),
+    ...(isRunning ? asked.map((leg) => listOf('full', FULL_RETURN, leg, given, visitId)) : []),
+  ];
+}

@@ -1,0 +1,183 @@
+import type { PlanItem, Visit } from '@surae/casebook';
+import { ACTIVITY_WORDS, ADVICE_WORDS, DECLINE_CHOICES, type DeclineReason } from '@surae/shared';
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { Activity, ActivityCard, ActivityPart as Told } from '../advice/activity-cards.ts';
+import type { ListPoint, PointList } from '../advice/activity-lists.ts';
+import { roomWords } from '../advice/activity-words.ts';
+import { adviceStyle } from '../advice/advice-style.ts';
+import { answerTo, declineOf, isFrom } from '../advice/advice-taken.ts';
+import { visitEvent } from '../journey/visit-event-request.ts';
+import { planLineText } from '../plan/plan-words.ts';
+import { base } from '../styles/base.ts';
+import { fill } from '../words/fill.ts';
+import { activityStyle } from './activity-style.ts';
+import { foldStyle } from './fold-style.ts';
+import { verdictMark } from './verdict-mark.ts';
+
+/** Lines for activity that are taken over. */
+export type ActivityTaken = CustomEvent<readonly PlanItem[]>;
+
+/** Lines for activity that are taken out again. */
+export type ActivityBack = CustomEvent<(item: PlanItem) => boolean>;
+
+const reasons = Object.entries(DECLINE_CHOICES) as [DeclineReason, { readonly text: string }][];
+const verdicts = { yes: 'yes', no: 'no', 'cannot-tell': 'cannot_tell' } as const;
+
+/**
+ * What rules propose for running, standing and the days between, beside the plan: to take over, to decline with a reason, and why; the
+ * cap of a run, the next one, and the points that a return is held against. Nothing is chosen beforehand. Tells `activity-taken` and
+ * `activity-back`, and asks the visit to keep what is declined.
+ */
+@customElement('activity-part')
+export class ActivityPart extends LitElement {
+  static override styles = [base, adviceStyle, foldStyle, activityStyle];
+
+  @property({ attribute: false }) activity!: Activity;
+  /** lines of the plan as it is being written */
+  @property({ attribute: false }) items: readonly PlanItem[] = [];
+  @property({ attribute: false }) visit!: Visit;
+
+  /** where the focus goes once an answer is shown: what was pressed is not there any more */
+  private next: string | null = null;
+
+  protected override updated(): void {
+    const target = this.next === null ? null : this.renderRoot.querySelector<HTMLElement>(this.next);
+    if (target === null) return;
+    this.next = null;
+    target.focus();
+  }
+
+  override render(): TemplateResult {
+    const { cards, lists } = this.activity;
+    return html`<section aria-labelledby="activity">
+      <h2 id="activity">${ACTIVITY_WORDS.title.text}</h2>
+      <p class="quiet">${ACTIVITY_WORDS.explain.text}</p>
+      <div class="cards">${cards.map((card) => this.card(card))}</div>
+      ${lists.map((list) => this.list(list))}
+      ${lists.length === 0 ? nothing : html`<p class="quiet">${ACTIVITY_WORDS['list-explain'].text}</p>`}
+    </section>`;
+  }
+
+  private card(card: ActivityCard): TemplateResult {
+    const { about, title, standing, sure, also, proposedBy } = card;
+    const parts = about === 'running' ? this.activity.parts : [];
+    return html`<article aria-labelledby=${about} data-about=${about}>
+      <h3 id=${about}>${ACTIVITY_WORDS[about].text}</h3>
+      <p class="what">${title}</p>
+      ${also.map((one) => html`<p>${one}</p>`)}
+      ${standing === null ? nothing : html`<p class="sure" data-standing=${standing}>${sure}</p>`}
+      ${parts.map((part) => this.told(part))} ${about === 'running' ? this.room() : nothing}
+      ${proposedBy === null ? nothing : html`${this.lines(card)} ${this.answers(card, proposedBy)}`} ${this.why(card)}
+    </article>`;
+  }
+
+  private told({ code, title, lines }: Told): TemplateResult {
+    return html`<div class="told" data-part=${code}>
+      <h4>${title}</h4>
+      ${lines.map((one) => html`<p>${one}</p>`)}
+    </div>`;
+  }
+
+  /** Whether heavy raises and runs of the plan that is being written fit into a week. */
+  private room(): TemplateResult | typeof nothing {
+    const lines = roomWords(this.items);
+    return lines.length === 0 ? nothing : html`${lines.map((one) => html`<p class="voice" role="status">${one}</p>`)}`;
+  }
+
+  private lines({ lines }: ActivityCard): TemplateResult {
+    if (lines.length === 0) return html`<p class="quiet">${ACTIVITY_WORDS['kept-as-is'].text}</p>`;
+    return html`<p class="means">${ADVICE_WORDS.means.text}</p>
+      <ul>
+        ${lines.map((one) => html`<li>${planLineText(one)}</li>`)}
+      </ul>`;
+  }
+
+  private answers(card: ActivityCard, proposedBy: string): TemplateResult {
+    const words = ADVICE_WORDS;
+    const { about, title, lines } = card;
+    const told = { leg: ACTIVITY_WORDS[about].text, what: title };
+    const declined = declineOf(card, this.visit);
+    if (declined !== undefined)
+      return html`<p class="answer" role="status">
+          ${fill(words.declined, { reason: DECLINE_CHOICES[declined.reason]?.text ?? declined.reason })}
+        </p>
+        <button class="plain back" type="button" @click=${() => this.decline(card, proposedBy, null)}>
+          ${words['decline-back'].text}
+        </button>`;
+    const answer = answerTo(card, this.items);
+    if (answer !== 'open')
+      return html`<p class="answer" role="status">${words[answer === 'taken' ? 'taken' : 'taken-changed'].text}</p>
+        <button class="plain back" type="button" @click=${() => this.tell(card, 'activity-back', isOf(card))}>
+          ${words['take-back'].text}
+        </button>`;
+    return html`${
+      lines.length === 0
+        ? nothing
+        : html`<button
+              class="take"
+              type="button"
+              aria-label=${fill(words['take-label'], told)}
+              @click=${() => this.tell(card, 'activity-taken', lines)}
+            >
+              ${words.take.text}
+            </button>`
+    }
+      <details class="decline">
+        <summary aria-label=${fill(words['decline-label'], told)}>${words.decline.text}</summary>
+        <div class="choices" role="group" aria-label=${fill(words['decline-label'], told)}>
+          ${reasons.map(
+            ([code, { text }]) =>
+              html`<button class="reason" type="button" @click=${() => this.decline(card, proposedBy, code)}>${text}</button>`,
+          )}
+        </div>
+      </details>`;
+  }
+
+  private why({ about, title, why }: ActivityCard): TemplateResult {
+    const label = fill(ADVICE_WORDS['why-label'], { leg: ACTIVITY_WORDS[about].text, what: title });
+    return html`<details class="why">
+      <summary aria-label=${label}>${ADVICE_WORDS.why.text}</summary>
+      <dl>
+        ${why.map(
+          (part) => html`<dt>${part.title}</dt>
+            ${part.lines.map((one) => html`<dd>${one}</dd>`)}`,
+        )}
+      </dl>
+    </details>`;
+  }
+
+  private list({ code, leg, title, points }: PointList): TemplateResult {
+    return html`<details class="list" data-list=${code} data-leg=${leg}>
+      <summary>${title}</summary>
+      <ul>
+        ${points.map((one) => this.point(one))}
+      </ul>
+    </details>`;
+  }
+
+  private point({ held, what, verdict, told, open }: ListPoint): TemplateResult {
+    return html`<li data-held=${held}>
+      ${verdictMark(verdicts[held])}
+      <div>
+        <p><strong>${verdict}</strong> ${what}</p>
+        <p class="quiet">${told.join(' · ')}</p>
+        ${open.map((one) => html`<p class="open">${one}</p>`)}
+      </div>
+    </li>`;
+  }
+
+  private decline({ about }: ActivityCard, proposedBy: string, reason: DeclineReason | null): void {
+    this.next = `[data-about='${about}'] ${reason === null ? '.decline summary' : '.back'}`;
+    this.dispatchEvent(visitEvent({ kind: 'proposal-declined', proposedBy, reason }));
+  }
+
+  private tell({ about }: ActivityCard, name: 'activity-taken' | 'activity-back', detail: unknown): void {
+    this.next = `[data-about='${about}'] ${name === 'activity-taken' ? '.back' : '.take'}`;
+    this.dispatchEvent(new CustomEvent(name, { detail }));
+  }
+}
+
+function isOf(card: ActivityCard): (item: PlanItem) => boolean {
+  return (item) => item.proposedBy !== null && isFrom(card, item);
+}

@@ -1,0 +1,73 @@
+import type { Visit } from '@surae/casebook';
+import { ACTIVITY_WORDS, ADVICE_WORDS, GUIDANCE_SENTENCES } from '@surae/shared';
+import { expect, test } from 'vitest';
+import { activityFor } from '../../../apps/dashboard/src/advice/activity-cards.ts';
+import { advisedPerson, advisedVisit, inMarch, madeRun, type Past } from '../../support/advised-person.ts';
+import { madeRunLimit } from '../../support/plan-items.ts';
+import { MODERATE } from '../../support/told-visit.ts';
+
+const today = inMarch(31);
+const activity = (past: Past = {}, changes: Partial<Visit> = {}) =>
+  activityFor(advisedPerson(past), advisedVisit(changes), today);
+const running = (past?: Past, changes?: Partial<Visit>) => activity(past, changes).cards[0];
+const safety = advisedVisit().safety!;
+const told = advisedVisit().history!;
+const high: Partial<Visit> = {
+  history: {
+    ...told,
+    legs: { ...told.legs, right: { ...told.legs.right, irritability: { ...MODERATE, peakPain: 7 } } },
+  },
+};
+
+test('a runner of moderate irritability is proposed less, with whose rule it is, its mark and what would change it', () => {
+  const card = running({ runs: [madeRun(28)] });
+  expect(card).toMatchObject({
+    about: 'running',
+    proposedBy: 'guidance.running-moderate/1/common-practice/right/-',
+    standing: 'stands',
+  });
+  const titles = card.why.map(({ title }) => title);
+  for (const code of ['why-from', 'why-rule', 'why-sure', 'why-whose', 'why-change'] as const)
+    expect(titles).toContain(ADVICE_WORDS[code].text);
+  expect(titles.at(-1)).toBe(ACTIVITY_WORDS['why-numbers'].text);
+  expect(card.why.flatMap(({ lines }) => lines).join(' ')).toContain('Common practice, no source.');
+});
+
+test('high irritability pauses runs: no cap and no next run stand beside it', () => {
+  const { cards, parts } = activity({ runs: [madeRun(28)] }, high);
+  expect(cards[0]?.title).toMatch(/no running for 7 to 14 days/);
+  expect(parts.map(({ code }) => code)).not.toEqual(expect.arrayContaining(['cap']));
+  expect(cards[1]?.lines.map(({ code }) => code)).toContain('no-ladders');
+});
+
+test('under a lock no run is proposed, nor a cap, and a pause still is', () => {
+  const ticked = { safety: { ...safety, ticked: ['safety.fluoroquinolone'] } };
+  const { cards, parts } = activity({ runs: [madeRun(28)] }, ticked);
+  expect(cards[0]).toMatchObject({ title: ACTIVITY_WORDS.locked.text, lines: [], proposedBy: null });
+  expect(parts).toEqual([]);
+  const paused = activity({ runs: [madeRun(28)] }, { ...ticked, ...high }).cards[0];
+  expect(paused?.lines.find(({ of }) => of === 'running')?.run?.mostS).toBe(0);
+  // a list that was not gone through is a lock too
+  expect(activity({}, { safety: null }).cards[0]?.lines).toEqual([]);
+});
+
+test('who paused and has not met what is asked for is told to go by the list', () => {
+  const card = running({ plans: [{ day: 20, items: [madeRunLimit({ mostS: 0 })] }] });
+  expect(card).toMatchObject({ title: ACTIVITY_WORDS['begin-list'].text, proposedBy: null, lines: [] });
+});
+
+test('on the day after a run the rest before heavy raises is told with its mark', () => {
+  const part = activity({ runs: [madeRun(30, { pain: { left: 0, right: 0 } })] }).parts.find(
+    ({ code }) => code === 'recovery',
+  );
+  const rule = GUIDANCE_SENTENCES['recovery-after-run'].text.replace('{days}', '2');
+  expect(part?.lines).toEqual([`${rule} Common practice, no source.`]);
+});
+
+test('both legs sore: it goes by the more irritable one, and says so', () => {
+  const legs = { left: { ...told.legs.left, irritability: MODERATE }, right: high.history!.legs.right };
+  const changes = { sore: { left: 'mid-portion', right: 'mid-portion' }, history: { ...told, legs } } as const;
+  const card = running({ runs: [madeRun(28)] }, changes);
+  expect(card.proposedBy).toMatch(/running-high.*\/right\//);
+  expect(card.also).toEqual([ACTIVITY_WORDS.governs.text.replace('{leg}', 'right leg')]);
+});
