@@ -10,6 +10,7 @@ const scripts = ['accuracy', 'bench', 'browser/support', 'guidance/courses', 're
 /** Single files: the commands of the root, the compiler's settings, and what a convention reads. */
 const single = [
   'tests/run.mjs',
+  'tests/second-tries.mjs',
   'tests/start.mjs',
   'tests/tsconfig.json',
   'tests/browser/pictures.mjs',

@@ -24,6 +24,7 @@ export const RULE_NUMBER_WORDS = sentences('rule-number', {
   'guidance.gap-most': 'Longest gap between sessions',
   'guidance.hard-days': 'Days of a week that were too much',
   'guidance.trend-weeks': 'Weeks that a trend is read from',
+  'guidance.trend-rise': 'Points a week by which mornings rise',
   'guidance.reduce-least': 'Least by which a dose is made less',
   'guidance.reduce-most': 'Most by which a dose is made less',
   'guidance.share-done-least': 'Least of the plan that is done, as a share',
@@ -63,4 +64,5 @@ export const RULE_NUMBER_WORDS = sentences('rule-number', {
   'guidance.standing-lift-most': 'Most height of a heel lift at work',
   'guidance.recovery-days-high': 'Days after a high load on the tendon',
   'guidance.recovery-days-medium': 'Days after a medium load on the tendon',
+  'guidance.recovery-days-after-run': 'Days from a run to heavy raises',
 });

@@ -17,7 +17,7 @@ test('a run says that somebody runs, and when it was', () => {
   expect(person['running-now']).toMatchObject({ value: 'running' });
   expect(person['days-since-run']).toMatchObject({ value: 2, from: { what: 'run', day: inMarch(29) } });
   expect(given().person['days-since-run']).toEqual({ missing: 'no-run' });
-  expect(given().person['running-now']).toEqual({ missing: 'not-noted' });
+  expect(given().person['running-now']).toEqual({ missing: 'not-asked' });
 });
 
 test('a plan of no running says that it is paused', () => {

@@ -45,6 +45,7 @@ export const RULE_NUMBER_BOUNDS: readonly NumberBound[] = [
   guidance('gap-most', 'd', [7, 21, 7]),
   guidance('hard-days', '1', [1, 3, 1]),
   guidance('trend-weeks', '1', [3, 8, 1]),
+  guidance('trend-rise', '1', [0.25, 1, 0.25]),
   guidance('reduce-least', '%', [10, 25, 5]),
   guidance('reduce-most', '%', [30, 50, 5]),
   guidance('share-done-least', '1', [0.8, 1, 0.05]),
@@ -84,6 +85,7 @@ export const RULE_NUMBER_BOUNDS: readonly NumberBound[] = [
   guidance('standing-lift-most', 'mm', [13, 20, 1]),
   guidance('recovery-days-high', 'd', [3, 5, 1]),
   guidance('recovery-days-medium', 'd', [2, 3, 1]),
+  guidance('recovery-days-after-run', 'd', [2, 3, 1]),
 ];
 
 /** Why a number stays as it is published. */
@@ -128,5 +130,6 @@ export const FIXED_NUMBERS: ReadonlyMap<string, FixedWhy> = new Map<string, Fixe
     'guidance.keep-up-least',
     'guidance.keep-up-most',
     'guidance.keep-up-months',
+    'guidance.inflammatory-years',
   ].map((id): [string, FixedWhy] => [id, 'elsewhere']),
 ]);
