@@ -81,7 +81,8 @@ browserTest(
 
     await page.getByRole('button', { name: PLAN_WORDS.keep.text }).click();
     await page.getByRole('heading', { name: HAND_OVER_WORDS.title.text }).waitFor();
-    const lines = await storedBodies<Line>(page, 'plan-item');
+    // the clinic holds plans of others before it
+    const lines = (await storedBodies<Line>(page, 'plan-item')).slice(-2);
     expect(lines.map(({ of, code, run, why, decision }) => [of, code, run?.mostS ?? null, why, decision])).toEqual([
       ['running', null, 2400, 'longest-run', 'changed'],
       ['advice', 'no-hills', null, null, 'accepted'],

@@ -120,6 +120,9 @@ browserTest('under a lock no proposal stands, and the next step of the line does
   ]);
   await page.getByRole('button', { name: RESULT_WORDS.close.text }).click();
   await page.getByRole('heading', { name: ADVICE_WORDS['locked-title'].text }).waitFor();
-  await page.getByText(/No loading test and no loading plan until the prescriber was asked/).waitFor();
+  await page
+    .locator('advice-part')
+    .getByText(/No loading test and no loading plan until the prescriber was asked/)
+    .waitFor();
   expect(await page.locator('advice-part button').count()).toBe(0);
 });

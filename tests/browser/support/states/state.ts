@@ -47,14 +47,15 @@ export class Stand {
 
   /** Goes to a place of the dashboard; what stood there before is made anew. */
   async go(hash: string, element: string): Promise<void> {
-    const isThere = await this.page.locator(element).first().isVisible();
+    const first = this.page.locator(element).first();
+    const isThere = await first.isVisible();
     // what stands there may be that of another visit, which waits as this one will: what is pressed then would be pressed there
     if (isThere && !element.startsWith('app-shell')) {
       await this.page.evaluate(() => (location.hash = '#/nowhere'));
-      await this.page.locator(element).waitFor({ state: 'detached' });
+      await first.waitFor({ state: 'detached' });
     }
     await this.page.evaluate((place) => (location.hash = place), hash);
-    await this.page.locator(element).waitFor();
+    await first.waitFor();
   }
 
   /** Goes to a visit of the seeded clinic, which stands at the step that it is named after. */
