@@ -8,6 +8,7 @@ import {
   seatedLoad,
 } from '../../../packages/analysis/src/assess/seated-load.ts';
 import { heelSet } from '../../support/heel-set.ts';
+import '../../support/close.ts';
 
 const request = (subject: AssessmentRequest['subject'], protocol = SEATED_BLOCK): AssessmentRequest => ({
   placement: 'heel',
@@ -46,6 +47,17 @@ describe('the load for twelve', () => {
     expect(highKg).toBeCloseTo(38.095, 3);
     expect(lowKg).toBeCloseTo(37.037, 3);
     expect(massKg).toBeCloseTo(37.566, 3);
+  });
+
+  // shares of the most that can be lifted once, from two printed formulas: 100 / (1 + n / 30) and 100 (37 - n) / 36
+  test.each([
+    [8, 78.947, 80.556],
+    [10, 75, 75],
+    [15, 66.667, 61.111],
+  ])('at %d repetitions it is the load over %f and %f of the most, times those of twelve', (scored, epley, brzycki) => {
+    const both = [(40 * 71.429) / epley, (40 * 69.444) / brzycki].sort((one, other) => one - other);
+    const { lowKg, highKg } = maximumOf(scored);
+    expect([lowKg, highKg]).toBeCloseToEach(both, { rtol: 2e-5, atol: 0 });
   });
 
   test('named from 8 to 15 valid repetitions and never beyond', () => {

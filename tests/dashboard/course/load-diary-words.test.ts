@@ -38,8 +38,8 @@ describe('a day of a leg', () => {
   test.each<[LegDayDone | null, string]>([
     [null, 'not written down'],
     [done, '4.5 min'],
-    [{ ...done, unweighedS: 60 }, '4.5 min, and 1 min that cannot be weighed'],
-    [{ ...done, asRaiseS: null, unweighedS: 60 }, '1 min under tension, which cannot be weighed'],
+    [{ ...done, unweighedS: 60 }, '4.5 min, and 1 min, load not known'],
+    [{ ...done, asRaiseS: null, unweighedS: 60 }, '1 min under tension, load not known'],
     [{ ...done, asRaiseS: null, amountsUnknown: 1 }, 'done, how much is not known'],
     [{ ...done, amountsUnknown: 1 }, '4.5 min, and more, how much is not known'],
   ])('%o is "%s"', (told, text) => {

@@ -59,6 +59,44 @@ test('lowering twice a day is 180 a day and 15 120 in twelve weeks: Alfredson 19
   expect([perWeek / 7, perWeek * weeks!]).toEqual([180, 15_120]);
 });
 
+test('lowering at floor level is 90 a day and 7560 in twelve weeks, and never at a step: Jonsson 2008, Br J Sports Med 42:746', () => {
+  const { lines, weeks } = PROGRAMMES.find(({ code }) => code === 'lowering-level')!;
+  const perWeek = lines.map((line) => doseSum(line).repetitionsPerWeek[0]).reduce((sum, one) => sum + one, 0);
+  expect([perWeek / 7, perWeek * weeks!]).toEqual([90, 7560]);
+  expect(lines.every(({ exercise }) => exercise !== 'step-raise')).toBe(true);
+});
+
+describe('levels from Silbernagel 2020, J Athl Train 55:438, table 2', () => {
+  const repetitionsOf = (code: string) =>
+    Object.fromEntries(
+      LEVELS.find((level) => level.code === code)!.lines.map((line) => [line.exercise, doseSum(line).repetitions]),
+    );
+
+  test('the first is daily: 3 times 10 to 15 on two legs, 3 times 10 seated and lowered', () => {
+    expect(repetitionsOf('learn')).toEqual({
+      'two-leg-raise': [30, 45],
+      'seated-raise': [30, 30],
+      'one-leg-lowering': [30, 30],
+    });
+    const { lines } = LEVELS.find(({ code }) => code === 'learn')!;
+    expect(lines.map(({ perWeek }) => perWeek)).toEqual([
+      [7, 7],
+      [7, 7],
+      [7, 7],
+    ]);
+  });
+
+  test('the ones after it are 3 times 15 of each, and quick bounces 3 times 20', () => {
+    expect(repetitionsOf('range')).toEqual({
+      'step-raise': [45, 45],
+      'one-leg-lowering': [45, 45],
+      'seated-raise': [45, 45],
+    });
+    expect(repetitionsOf('single')).toEqual({ 'one-leg-raise': [30, 45], 'seated-raise': [45, 45] });
+    expect(repetitionsOf('springs')['quick-rebounds']).toEqual([60, 60]);
+  });
+});
+
 test('hard holds are 5 sets of 4 times 3 s: 60 s at 90 % of the own most (Radovanović 2022)', () => {
   const [line] = PROGRAMMES.find(({ code }) => code === 'hard-holds')!.lines;
   expect(doseSum(line).sessionTensionS).toEqual([60, 60]);

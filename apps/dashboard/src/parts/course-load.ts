@@ -48,6 +48,15 @@ export class CourseLoadPart extends LitElement {
         overflow-wrap: anywhere;
         padding-inline-end: var(--gap-1);
       }
+      /* a day needs less room than what was done on it */
+      #load details:first-of-type thead th:first-child {
+        inline-size: 3.4em;
+      }
+      @container (min-width: 30em) {
+        #load details:first-of-type thead th:first-child {
+          inline-size: 7em;
+        }
+      }
       dt {
         font-weight: 600;
       }

@@ -159,6 +159,15 @@ describe('figures that are shown as information', () => {
     expect([ACTIVITY_FIGURES.gradedInjured.value, ACTIVITY_FIGURES.standardInjured.value]).toEqual([20.8, 20.3]);
   });
 
+  test('growth of more than 30 % in two weeks is information of a few injuries, and no rule goes by it', () => {
+    // Nielsen 2014 J Orthop Sports Phys Ther, as quoted elsewhere: 873 novices
+    expect(ACTIVITY_FIGURES.twoWeekGrowth).toMatchObject({ value: 30, unit: '%', n: 873, mark: 'second-hand' });
+    // foot strike: 2013 Ann Biomed Eng 41:1758
+    expect(ACTIVITY_FIGURES.forefootImpulse).toMatchObject({ value: 11, unit: '%', mark: 'read' });
+    const ids = GUIDANCE_RULES.flatMap(({ numbers }) => Object.values(numbers).map(({ id }) => id));
+    expect(ids).not.toContain(ACTIVITY_FIGURES.twoWeekGrowth.id);
+  });
+
   test('bands of a single run join without a hole, and are those of the study', () => {
     // Frandsen 2025 Br J Sports Med 59:1203: 1.64, 1.52, 2.28
     expect(LONGEST_RUN_BANDS.map(({ hazardRatio }) => hazardRatio)).toEqual([1, 1.64, 1.52, 2.28]);
