@@ -34,6 +34,8 @@ browserTest(
         .filter({ hasText: /^0( min)?$/ })
         .count(),
     ).toBe(0);
+    // none at all was told of one day
+    await days.getByText('On the feet: 0 h.').first().waitFor();
     const told = () => load.getByRole('img').first().getAttribute('aria-label');
     expect(await told()).toContain('Hours on the feet: for 6 days.');
 

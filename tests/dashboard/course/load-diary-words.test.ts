@@ -57,7 +57,7 @@ test('the lead says how many days are known, and that the others are neither don
 test('days in a row of which nothing is known are one row that says so, and no row holds a zero', () => {
   const rows = diaryRows(diary);
   expect(rows[0][0]).toBe('31 Mar 2026');
-  expect(rows.at(-1)).toEqual(['10 Mar to 24 Mar 2026: 15 days', ...Array<string>(4).fill(LOAD_WORDS.unknown.text)]);
+  expect(rows.at(-1)).toEqual(['10 Mar to 24 Mar 2026: 15 days', ...Array<string>(3).fill(LOAD_WORDS.unknown.text)]);
   for (const [, ...cells] of rows) for (const cell of cells) expect(cell).not.toMatch(/^0/);
   expect(rows.find(([when]) => when === '30 Mar 2026')?.[2]).toBe('done, how much is not known');
 });

@@ -14,7 +14,7 @@ const of = (name: string) => picture.marks.filter(({ attributes }) => attributes
 test('there are three rows, each with an axis of its own, and no fourth that adds them', () => {
   expect(of('name person').map(({ text }) => text)).toEqual([
     'Peak, times a raise',
-    'Steps in a kilometre',
+    'Steps in a km',
     'All steps, as raises',
   ]);
   expect(of('hair')).toHaveLength(9);

@@ -54,8 +54,8 @@ function isEmpty({ legs, run, feetH }: DiaryDay): boolean {
   return legs.left.done === null && legs.right.done === null && run === null && feetH === null;
 }
 
-/** A row of the table of days: when, left, right, running, hours on the feet. */
-export type DiaryRow = readonly [when: string, left: string, right: string, run: string, feet: string];
+/** A row of the table of days: when, left, right, and what both legs did beside it. */
+export type DiaryRow = readonly [when: string, left: string, right: string, beside: string];
 
 /** The diary as a table, the newest first; days in a row of which nothing was written down are one row that says so. */
 export function diaryRows({ days }: Pick<LoadDiary, 'days'>): readonly DiaryRow[] {
@@ -70,11 +70,13 @@ export function diaryRows({ days }: Pick<LoadDiary, 'days'>): readonly DiaryRow[
     const { unknown } = words;
     if (stretch.length > 1) {
       const when = { from: shortDayOf(first.on), to: dayOf(last.on), days: stretch.length };
-      return [fill(words['some-days'], when), unknown.text, unknown.text, unknown.text, unknown.text];
+      return [fill(words['some-days'], when), unknown.text, unknown.text, unknown.text];
     }
     const { on, legs, run, feetH } = first;
     const feet = feetH === null ? unknown.text : fill(words.hours, { value: loadNumber(feetH) });
-    return [dayOf(on), legDayWords(legs.left), legDayWords(legs.right), runWords(run), feet];
+    const beside =
+      run === null && feetH === null ? unknown.text : fill(words['beside-of'], { run: runWords(run), feet });
+    return [dayOf(on), legDayWords(legs.left), legDayWords(legs.right), beside];
   });
 }
 

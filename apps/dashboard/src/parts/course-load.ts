@@ -37,25 +37,16 @@ export class CourseLoadPart extends LitElement {
         container-type: inline-size;
         display: block;
       }
-      /* five columns on a narrow page: words break before the page does */
-      #load table {
+      /* on a narrow page words break before the page does */
+      table {
         inline-size: 100%;
         table-layout: fixed;
       }
-      #load th,
-      #load td {
+      th,
+      td {
         hyphens: auto;
         overflow-wrap: anywhere;
-        padding-inline-end: var(--gap-1);
-      }
-      /* a day needs less room than what was done on it */
-      #load details:first-of-type thead th:first-child {
-        inline-size: 3.4em;
-      }
-      @container (min-width: 30em) {
-        #load details:first-of-type thead th:first-child {
-          inline-size: 7em;
-        }
+        padding-inline-end: var(--gap-2);
       }
       dt {
         font-weight: 600;
@@ -92,7 +83,7 @@ export class CourseLoadPart extends LitElement {
       ${trendFigure(loadDiaryPicture(diary), words['picture-note'].text)}
       ${trendTable(
         words['days-table'].text,
-        [words.day.text, words.left.text, words.right.text, words.run.text, words.feet.text],
+        [words.day.text, words.left.text, words.right.text, words.beside.text],
         diaryRows(diary),
       )}
       ${
