@@ -43,6 +43,16 @@ browserTest(
       .getByText(/^41 min: 10 % over the longest of the last 30 days, 38 min on /)
       .waitFor();
 
+    // it cannot be told whether there was a longer one, until somebody says that every run is written down
+    const cap = card(page, 'running').locator('[data-part="cap"]');
+    const noted = ACTIVITY_WORDS['runs-noted'].text.replace('{days}', '30');
+    await cap.locator('.whole').click();
+    await cap.getByText(noted).waitFor();
+    await cap.getByRole('button', { name: ACTIVITY_WORDS['runs-back'].text }).click();
+    await cap.locator('.whole').click();
+    await cap.getByText(noted).waitFor();
+    await expect.poll(() => cap.getByText(/cannot be told/).count()).toBe(0);
+
     // a limit that was there is replaced: a plan has one
     await page.getByRole('button', { name: PLAN_WORDS['by-way'].text }).click();
     await card(page, 'running').locator('.take').click();
@@ -89,6 +99,8 @@ browserTest(
     ]);
     for (const { proposedBy } of lines)
       expect(proposedBy).toMatch(/^guidance\.running-low\/1\/common-practice\/right\/-$/);
+    const whole = await storedBodies<{ readonly from: string; readonly until: string }>(page, 'runs-whole');
+    expect(whole.map(({ from, until }) => (Date.parse(until) - Date.parse(from)) / 86_400_000)).toEqual([29, 29]);
     const declined = await storedBodies<{ readonly proposedBy: string; readonly reason: string }>(
       page,
       'proposal-declined',

@@ -7,6 +7,7 @@ import {
   noHistory,
   type PlanItem,
   type Run,
+  type RunsWhole,
   type Target,
   type Visit,
   type VisitSet,
@@ -77,6 +78,7 @@ export interface Past {
   readonly mornings?: readonly MorningCheck[];
   readonly visits?: readonly Visit[];
   readonly runs?: readonly Run[];
+  readonly runsWhole?: readonly RunsWhole[];
   readonly targets?: readonly Target[];
   readonly episodes?: readonly Episode[];
 }
@@ -88,6 +90,7 @@ export function advisedPerson({
   mornings = [],
   visits = [],
   runs = [],
+  runsWhole = [],
   targets = [],
   episodes = [],
 }: Past = {}): CasebookPerson {
@@ -121,6 +124,7 @@ export function advisedPerson({
     morningChecks: mornings.map((body, at) => entry(`morning-${at}`, body, 31)),
     runs: runs.map((body, at) => entry(`run-${at}`, body, 31)),
     onFeet: [],
+    runsWhole: runsWhole.map((body, at) => entry(`whole-${at}`, body, 31)),
     questionnaireTotals: [],
     reaches: [],
     notes: [],

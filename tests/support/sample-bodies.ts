@@ -56,6 +56,7 @@ export const SAMPLE_BODIES: Readonly<Record<string, Json>> = {
     on: '2026-03-02',
     side: 'left',
   },
+  'runs-whole': { from: '2026-02-01', until: '2026-03-02' },
   'knee-to-wall': { on: '2026-03-02', side: 'right', unit: 'cm', trials: [9.5, 11, 10.5], pain: 1, skipped: null },
   note: { on: '2026-03-06', text: 'new shoes since Monday' },
   target: { on: '2026-03-07', test: 'heel-raise', side: 'both', value: 30, unit: 'repetitions' },

@@ -17,6 +17,7 @@ import type {
   PlanItem,
   QuestionnaireTotal,
   Run,
+  RunsWhole,
   Target,
   VerdictByHand,
 } from './kinds/person-kinds.ts';
@@ -55,6 +56,8 @@ export interface CasebookPerson {
   readonly morningChecks: readonly Entry<MorningCheck>[];
   readonly runs: readonly Entry<Run>[];
   readonly onFeet: readonly Entry<OnFeet>[];
+  /** days of which it is known that every run was written down */
+  readonly runsWhole: readonly Entry<RunsWhole>[];
   readonly questionnaireTotals: readonly Entry<QuestionnaireTotal>[];
   readonly reaches: readonly Entry<KneeToWall>[];
   readonly notes: readonly Entry<PersonNote>[];
@@ -149,6 +152,7 @@ export function casebookOf(documents: readonly StoredDocument[]): Casebook {
       morningChecks: entries(own, 'morning-check'),
       runs: entries(own, 'run'),
       onFeet: entries(own, 'on-feet'),
+      runsWhole: entries(own, 'runs-whole'),
       questionnaireTotals: entries(own, 'questionnaire-total'),
       reaches: entries(own, 'knee-to-wall'),
       notes: entries(own, 'note'),

@@ -92,6 +92,7 @@ export type {
   PlanItem,
   QuestionnaireTotal,
   Run,
+  RunsWhole,
   Target,
   VerdictByHand,
 } from './kinds/person-kinds.ts';

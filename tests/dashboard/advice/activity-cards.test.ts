@@ -71,3 +71,18 @@ test('both legs sore: it goes by the more irritable one, and says so', () => {
   expect(card.proposedBy).toMatch(/running-high.*\/right\//);
   expect(card.also).toEqual([ACTIVITY_WORDS.governs.text.replace('{leg}', 'right leg')]);
 });
+
+test('the cap is open until somebody says that every run of its days is written down, and that is asked', () => {
+  const runs = [madeRun(28)];
+  const open = activity({ runs });
+  expect([open.asked, open.noted]).toEqual([{ from: inMarch(1), until: inMarch(30) }, null]);
+  const cap = (of: ReturnType<typeof activity>) => of.parts.find(({ code }) => code === 'cap')?.lines ?? [];
+  expect(cap(open).some((line) => line.includes('cannot be told'))).toBe(true);
+  const whole = activity({ runs, runsWhole: [{ from: inMarch(1), until: inMarch(30) }] });
+  expect([whole.asked, whole.noted]).toEqual([null, 'whole-0']);
+  expect(cap(whole).some((line) => line.includes('cannot be told'))).toBe(false);
+  // a day less is not all of them
+  expect(activity({ runs, runsWhole: [{ from: inMarch(2), until: inMarch(30) }] }).asked).not.toBeNull();
+  // a pause has no cap, and asks nothing
+  expect(activity({ runs }, high).asked).toBeNull();
+});

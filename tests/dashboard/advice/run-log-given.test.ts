@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { runLogOf, runStanding, runsUpTo } from '../../../apps/dashboard/src/advice/run-log-given.ts';
+import { runLogOf, runStanding, runsAsked, runsUpTo } from '../../../apps/dashboard/src/advice/run-log-given.ts';
 import { advisedPerson, inMarch, madeRun, type Past } from '../../support/advised-person.ts';
 import { madeRunLimit } from '../../support/plan-items.ts';
 
@@ -55,4 +55,10 @@ test('first runs that somebody planned by hand, and said so, begin one too', () 
     state: 'returning',
     begun: inMarch(11),
   });
+});
+
+test('days of which every run is written down are known, and asked about up to the day before', () => {
+  expect(runsAsked(inMarch(31), 30)).toEqual({ from: inMarch(1), until: inMarch(30) });
+  const runsWhole = [{ from: inMarch(1), until: inMarch(30) }];
+  expect(runLogOf(advisedPerson({ runsWhole }), inMarch(31)).kept).toEqual(runsWhole);
 });

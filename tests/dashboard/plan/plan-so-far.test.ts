@@ -1,6 +1,11 @@
-import { SAFETY_LIST_VERSION } from '@surae/shared';
+import { PLAN_WORDS, SAFETY_LIST_VERSION } from '@surae/shared';
 import { expect, test } from 'vitest';
-import { planAfterVisit, planPlacesBefore, planSoFar } from '../../../apps/dashboard/src/plan/plan-so-far.ts';
+import {
+  planAfterVisit,
+  planPlacesBefore,
+  planSoFar,
+  unchangedWords,
+} from '../../../apps/dashboard/src/plan/plan-so-far.ts';
 import { coursePerson } from '../../support/course-person.ts';
 import { madeExercise } from '../../support/plan-items.ts';
 
@@ -67,4 +72,12 @@ test('a calendar may hold as many lines as the longest plan before, also where t
   expect(await places(second)).toBe(1);
   const third = await begin();
   expect(await places(third)).toBe(1);
+});
+
+test('what goes on where nothing changes is a plan that has lines, and nothing is said to where all of it is held back', () => {
+  const item = { id: 'i', author: 'test', at: '', body: madeExercise('seated-raise') };
+  const plan = { visitId: 'v', since: '2026-03-02', items: [item], held: [] };
+  expect(unchangedWords(plan)).toBe('Nothing changes: the plan from 2 Mar 2026 goes on');
+  const held = { ...plan, items: [], held: [{ item, rules: ['safety-lock'] as const }] };
+  expect([unchangedWords(held), unchangedWords(null)]).toEqual([PLAN_WORDS.none.text, PLAN_WORDS.none.text]);
 });

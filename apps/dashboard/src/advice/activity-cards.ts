@@ -1,4 +1,4 @@
-import { type CasebookPerson, type PlanItem, planFacts, type Visit } from '@surae/casebook';
+import { type CasebookPerson, type PlanItem, planFacts, type RunsWhole, type Visit } from '@surae/casebook';
 import {
   type GivenFacts,
   type Guidance,
@@ -17,6 +17,7 @@ import {
   GUIDANCE_RULES,
   type GuidanceRule,
   PLAN_WORDS,
+  RUNNING_NUMBERS,
 } from '@surae/shared';
 import { fill } from '../words/fill.ts';
 import { activityLines } from './activity-lines.ts';
@@ -25,6 +26,7 @@ import { type RunAdvice, runAdvice } from './activity-run.ts';
 import { capWords, goalWords, nextWords, runNumberLines } from './activity-words.ts';
 import { beforeVisit, factsGiven } from './facts-given.ts';
 import { proposedByText } from './proposed-by.ts';
+import { runsAsked } from './run-log-given.ts';
 import { lackingLines, markWords, ruleWords, type WhyPart, whyParts } from './why-words.ts';
 
 /** What is proposed about running, or about standing. */
@@ -54,6 +56,10 @@ export interface Activity {
   /** the cap of a run, the next one, days between, the goal day; none under a lock, and for who does not run */
   readonly parts: readonly ActivityPart[];
   readonly lists: readonly PointList[];
+  /** days of which it is asked whether every run is written down; null where the cap is known, or no run is proposed */
+  readonly asked: RunsWhole | null;
+  /** id of what was noted of these days, where it was; null where nobody said so */
+  readonly noted: string | null;
 }
 
 interface Ground {
@@ -195,9 +201,15 @@ export function activityFor(
   const past = beforeVisit(person, visit);
   const ground: Ground = { visit, given, guidance, today, run: runAdvice(past, visit, given, today) };
   const runs = valueOf(given, 'runs') !== 'no';
+  const parts = partsOf(ground);
+  const hasCap = parts.some(({ code }) => code === 'cap');
+  const days = runsAsked(today, RUNNING_NUMBERS.window.value);
+  const noted = past.runsWhole.findLast(({ body }) => body.from === days.from && body.until === days.until);
   return {
     cards: [cardOf('running', ground), cardOf('standing', ground)],
-    parts: partsOf(ground),
+    parts,
+    asked: hasCap && ground.run.cap.unknownDays > 0 ? days : null,
+    noted: hasCap ? (noted?.id ?? null) : null,
     lists: runs ? pointLists(given, visit.only === undefined ? LEGS : [visit.only], visit.id) : [],
   };
 }

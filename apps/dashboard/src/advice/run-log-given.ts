@@ -1,4 +1,4 @@
-import { type CasebookPerson, dayNumber, type PlanItem, planOf, type Run } from '@surae/casebook';
+import { type CasebookPerson, dayNumber, type PlanItem, planOf, type Run, type RunsWhole } from '@surae/casebook';
 import type { RunLog } from '@surae/guidance';
 
 type Past = Pick<CasebookPerson, 'visits' | 'planItems' | 'runs'>;
@@ -29,12 +29,19 @@ export function runsUpTo({ runs }: Pick<Past, 'runs'>, day: string): readonly Ru
     .toSorted((one, other) => one.on.localeCompare(other.on));
 }
 
-/** Runs as the guidance reads them. Nobody noted of which days all runs are written down: a day without one is unknown. */
-export function runLogOf(past: Pick<Past, 'runs'>, day: string): RunLog {
+/** Runs as the guidance reads them. A day without one is unknown, unless somebody said that every run of it is written down. */
+export function runLogOf(past: Pick<CasebookPerson, 'runs' | 'runsWhole'>, day: string): RunLog {
   return {
     runs: runsUpTo(past, day).map(({ on, durationS, distanceM }) => ({ on, durationS, distanceM })),
-    kept: [],
+    kept: past.runsWhole.map(({ body: { from, until } }) => ({ from, until })),
   };
+}
+
+/** The days before a day that the cap of its runs looks at, such as they are asked about. */
+export function runsAsked(day: string, days: number): RunsWhole {
+  const number = dayNumber(day) ?? 0;
+  const text = (on: number): string => new Date(on * 86_400_000).toISOString().slice(0, 10);
+  return { from: text(number - days), until: text(number - 1) };
 }
 
 /** Whole days from a day to another one. */

@@ -13,6 +13,7 @@ const courseKinds = [
   'run',
   'on-feet',
   'questionnaire-total',
+  'runs-whole',
   'knee-to-wall',
   'note',
   'target',

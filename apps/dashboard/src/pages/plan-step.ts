@@ -8,7 +8,7 @@ import { type Advice, adviceFor } from '../advice/advice-cards.ts';
 import { bookContext, clockContext, type HostClock } from '../contexts/capabilities.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
-import type { ActivityBack, ActivityTaken } from '../parts/activity-part.ts';
+import type { ActivityBack, ActivityTaken, RunsNoted, RunsNotNoted } from '../parts/activity-part.ts';
 import '../parts/activity-part.ts';
 import type { AdviceBack, AdviceTaken } from '../parts/advice-part.ts';
 import '../parts/advice-part.ts';
@@ -34,7 +34,7 @@ import {
   without,
   wordsLine,
 } from '../plan/plan-draft.ts';
-import { personIn, planSoFar } from '../plan/plan-so-far.ts';
+import { personIn, planSoFar, unchangedWords } from '../plan/plan-so-far.ts';
 import { planStepStyle } from '../plan/plan-step-style.ts';
 import { planLineText } from '../plan/plan-words.ts';
 import { base } from '../styles/base.ts';
@@ -157,18 +157,10 @@ export class PlanStep extends LitElement {
           ${words.keep.text}
         </button>
         <button type="button" @click=${() => void this.keep([])}>
-          ${this.unchangedWords()}
+          ${unchangedWords(this.soFar)}
         </button>
       </div>
     `;
-  }
-
-  /** What goes on where nothing changes: nothing is said to, where all of it is held back. */
-  private unchangedWords(): string {
-    const { soFar } = this;
-    return soFar === null || soFar.items.length === 0
-      ? PLAN_WORDS.none.text
-      : fill(PLAN_WORDS.unchanged, { day: dayOf(soFar.since) });
   }
 
   private problemWords(problem: ReturnType<typeof draftProblem>): TemplateResult | typeof nothing {
@@ -195,7 +187,20 @@ export class PlanStep extends LitElement {
       .visit=${this.visit}
       @activity-taken=${({ detail }: ActivityTaken) => this.set(withActivity(this.draft, detail), -1)}
       @activity-back=${({ detail }: ActivityBack) => this.set(without(this.draft, detail), -1)}
+      @runs-whole=${({ detail }: RunsNoted) => this.note((log) => log.add(this.visit.personId, { kind: 'runs-whole', body: detail }))}
+      @runs-not-whole=${({ detail }: RunsNotNoted) => this.note((log) => log.takeOut(detail, 'not-known'))}
     ></activity-part>`;
+  }
+
+  /** Writes down about the person, and reads what follows from it. */
+  private async note(write: (log: VisitBook['log']) => Promise<unknown>): Promise<void> {
+    try {
+      await write(this.book.log);
+      this.failed = false;
+      await this.noted(this.visit);
+    } catch {
+      this.failed = true;
+    }
   }
 
   private soFarLines(): TemplateResult | typeof nothing {

@@ -1,5 +1,5 @@
-import type { PlanItem, Visit } from '@surae/casebook';
-import { ACTIVITY_WORDS, ADVICE_WORDS, DECLINE_CHOICES, type DeclineReason } from '@surae/shared';
+import type { PlanItem, RunsWhole, Visit } from '@surae/casebook';
+import { ACTIVITY_WORDS, ADVICE_WORDS, DECLINE_CHOICES, type DeclineReason, RUNNING_NUMBERS } from '@surae/shared';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Activity, ActivityCard, ActivityPart as Told } from '../advice/activity-cards.ts';
@@ -21,13 +21,19 @@ export type ActivityTaken = CustomEvent<readonly PlanItem[]>;
 /** Lines for activity that are taken out again. */
 export type ActivityBack = CustomEvent<(item: PlanItem) => boolean>;
 
+/** Days of which somebody said that every run is written down. */
+export type RunsNoted = CustomEvent<RunsWhole>;
+
+/** Id of what is taken back of it. */
+export type RunsNotNoted = CustomEvent<string>;
+
 const reasons = Object.entries(DECLINE_CHOICES) as [DeclineReason, { readonly text: string }][];
 const verdicts = { yes: 'yes', no: 'no', 'cannot-tell': 'cannot_tell' } as const;
 
 /**
  * What rules propose for running, standing and the days between, beside the plan: to take over, to decline with a reason, and why; the
  * cap of a run, the next one, and the points that a return is held against. Nothing is chosen beforehand. Tells `activity-taken` and
- * `activity-back`, and asks the visit to keep what is declined.
+ * `activity-back`, `runs-whole` and `runs-not-whole`, and asks the visit to keep what is declined.
  */
 @customElement('activity-part')
 export class ActivityPart extends LitElement {
@@ -75,8 +81,29 @@ export class ActivityPart extends LitElement {
   private told({ code, title, lines }: Told): TemplateResult {
     return html`<div class="told" data-part=${code}>
       <h4>${title}</h4>
-      ${lines.map((one) => html`<p>${one}</p>`)}
+      ${lines.map((one) => html`<p>${one}</p>`)} ${code === 'cap' ? this.whole() : nothing}
     </div>`;
+  }
+
+  /** Whether every run of the days that the cap looks at is written down: asked, or what was noted of it. */
+  private whole(): TemplateResult | typeof nothing {
+    const { asked, noted } = this.activity;
+    const words = ACTIVITY_WORDS;
+    const days = RUNNING_NUMBERS.window.value;
+    if (noted !== null)
+      return html`<p role="status">${fill(words['runs-noted'], { days })}</p>
+        <button class="plain whole-back" type="button" @click=${() => this.note('runs-not-whole', noted)}>
+          ${words['runs-back'].text}
+        </button>`;
+    if (asked === null) return nothing;
+    return html`<button class="whole" type="button" @click=${() => this.note('runs-whole', asked)}>
+      ${fill(words['runs-whole'], { days })}
+    </button>`;
+  }
+
+  private note(name: 'runs-whole' | 'runs-not-whole', detail: unknown): void {
+    this.next = name === 'runs-whole' ? '.whole-back' : '.whole';
+    this.dispatchEvent(new CustomEvent(name, { detail }));
   }
 
   /** Whether heavy raises and runs of the plan that is being written fit into a week. */

@@ -9,7 +9,10 @@ import {
   planOf,
   type Visit,
 } from '@surae/casebook';
+import { PLAN_WORDS } from '@surae/shared';
 import type { StoredDocument } from '@surae/storage';
+import { dayOf } from '../words/dates.ts';
+import { fill } from '../words/fill.ts';
 
 /** The person of an id with everything of theirs; undefined where there is none. */
 export function personIn(documents: readonly StoredDocument[], personId: string): CasebookPerson | undefined {
@@ -29,6 +32,12 @@ export function planSoFar(documents: readonly StoredDocument[], visit: Visit, da
   const { items, held } = heldBack(plan.items, visit);
   const all = { ...plan, items, held: [...plan.held, ...held] };
   return all.items.length + all.held.length === 0 ? null : all;
+}
+
+/** What goes on where nothing changes: nothing is said to, where all of it is held back. */
+export function unchangedWords(soFar: PlanOfDay | null): string {
+  if (soFar === null || soFar.items.length === 0) return PLAN_WORDS.none.text;
+  return fill(PLAN_WORDS.unchanged, { day: dayOf(soFar.since) });
 }
 
 /** What somebody leaves a visit with, see `planAfter`. */

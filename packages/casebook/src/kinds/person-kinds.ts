@@ -108,6 +108,14 @@ const onFeet = z
   })
   .meta({ title: 'Hours on the feet', description: 'Hours of a day that somebody stood or walked, as they told it' });
 
+const runsWhole = z
+  .strictObject({ from: day, until: day })
+  .refine(({ from, until }) => from <= until, 'expected a last day that is not before the first one')
+  .meta({
+    title: 'Runs whole',
+    description: 'Days of which somebody said that every run is written down: one of them without a run had none',
+  });
+
 const questionnaireTotal = z
   .strictObject({
     questionnaire: z.string().regex(/^[a-z0-9][a-z0-9-]{0,39}$/),
@@ -184,6 +192,7 @@ export type DoneItem = z.infer<typeof doneItem>;
 export type MorningCheck = z.infer<typeof morningCheck>;
 export type Run = z.infer<typeof run>;
 export type OnFeet = z.infer<typeof onFeet>;
+export type RunsWhole = z.infer<typeof runsWhole>;
 export type QuestionnaireTotal = z.infer<typeof questionnaireTotal>;
 export type PersonNote = z.infer<typeof personNote>;
 export type Target = z.infer<typeof target>;
@@ -201,6 +210,7 @@ export const personKinds = [
   { kind: 'morning-check', about: 'person', amendable: true, versions: [morningCheck], ...first },
   { kind: 'run', about: 'person', amendable: true, versions: [run], ...first },
   { kind: 'on-feet', about: 'person', amendable: true, versions: [onFeet], ...first },
+  { kind: 'runs-whole', about: 'person', amendable: true, versions: [runsWhole], ...first },
   { kind: 'questionnaire-total', about: 'person', amendable: true, versions: [questionnaireTotal], ...first },
   { kind: 'knee-to-wall', about: 'person', amendable: true, versions: [kneeToWall], ...first },
   { kind: 'note', about: 'person', amendable: true, versions: [personNote], ...first },

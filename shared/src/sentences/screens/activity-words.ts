@@ -23,6 +23,10 @@ export const ACTIVITY_WORDS = sentences('screen.activity', {
     'Whether there was a longer one cannot be told: of {days} of these days nobody noted that every run is written down.',
   'cap-measure': 'Whether there was a longer one cannot be told.',
 
+  'runs-whole': 'Every run of these {days} days is written down',
+  'runs-noted': 'You noted that every run of these {days} days is written down.',
+  'runs-back': 'Undo: it is not known',
+
   'next-title': 'The next run',
   'as-parts': '{parts} times {run} of running, with {least} to {most} of walking between.',
   'longer-parts': 'In {parts} parts of {run} of running, with {least} to {most} of walking between.',
