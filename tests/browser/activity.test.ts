@@ -1,6 +1,7 @@
 import {
   ACTIVITY_WORDS,
   ADVICE_WORDS,
+  ASKED_CHOICES,
   DECLINE_CHOICES,
   HAND_OVER_WORDS,
   HOME_TODAY_WORDS,
@@ -79,6 +80,15 @@ browserTest(
     const list = page.locator('activity-part .list[data-list="start"]');
     await list.locator('li[data-held="yes"]').getByText('At least 20 single-leg raises that count').waitFor();
     await list.locator('li[data-held="cannot-tell"] .open').first().waitFor();
+
+    // a point that nobody told of is settled by a tap
+    const walk = list.locator('li').filter({ hasText: 'A brisk walk' });
+    expect(await walk.getAttribute('data-held')).toBe('cannot-tell');
+    await list
+      .locator('[data-fact="pain-brisk-walk"]')
+      .getByRole('radio', { name: ASKED_CHOICES['up-to-2'].text })
+      .click();
+    await list.locator('li[data-held="yes"]').filter({ hasText: 'A brisk walk' }).waitFor();
 
     // declined by two taps, and kept at once
     await card(page, 'standing').locator('.decline summary').click();

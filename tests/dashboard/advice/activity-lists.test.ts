@@ -7,7 +7,7 @@ import { advisedPerson, advisedVisit, inMarch, madeRun, type Past } from '../../
 
 const lists = (past: Past = {}, changes: Partial<Visit> = {}) => {
   const visit = advisedVisit(changes);
-  return pointLists(factsGiven(advisedPerson(past), visit, inMarch(31)), ['left', 'right'], visit.id);
+  return pointLists(factsGiven(advisedPerson(past), visit, inMarch(31)), ['left', 'right'], visit);
 };
 
 test('of the sore leg alone, each point is met, not met or cannot be told, and what cannot be told says what would settle it', () => {
@@ -21,7 +21,7 @@ test('of the sore leg alone, each point is met, not met or cannot be told, and w
   const walk = list?.points.find(({ what }) => what.startsWith('A brisk walk'));
   expect(walk?.held).toBe('cannot-tell');
   expect(walk?.open).toEqual([
-    'Worst pain in a brisk walk of 30 minutes, of 10: not known (there is no place here where it is noted). Walk briskly for 30 minutes and note the worst pain.',
+    'Worst pain in a brisk walk of 30 minutes, of 10: not known (not asked in this visit). Walk briskly for 30 minutes and note the worst pain.',
   ]);
   for (const { held, open } of list?.points ?? []) expect(open.length > 0).toBe(held === 'cannot-tell');
 });
@@ -40,4 +40,21 @@ test('a target for pushes is asked for only where one was set', () => {
 
 test('who runs has the points of going on alone too', () => {
   expect(lists({ runs: [madeRun(30)] }).map(({ code }) => code)).toEqual(['start', 'full']);
+});
+
+test('what nobody told of a point is asked beside the list, and an answer settles it and can be taken back', () => {
+  const asks = (changes: Partial<Visit> = {}) => lists({}, changes)[0]!.asks.map(({ fact, answer }) => [fact, answer]);
+  expect(asks()).toEqual([
+    ['pain-brisk-walk', null],
+    ['pain-twenty-hops', null],
+    ['rise-after-hops', null],
+  ]);
+  const told = { fact: 'pain-brisk-walk', leg: 'right', answer: 'up-to-2', at: inMarch(31) } as const;
+  expect(asks({ factsTold: [told] })[0]).toEqual(['pain-brisk-walk', 'up-to-2']);
+  const walk = lists({}, { factsTold: [told] })[0]?.points.find(({ what }) => what.startsWith('A brisk walk'));
+  expect(walk).toMatchObject({ held: 'yes', open: [] });
+  const more = { ...told, answer: '3-to-5' };
+  expect(lists({}, { factsTold: [more] })[0]?.points.find(({ what }) => what.startsWith('A brisk walk'))?.held).toBe(
+    'no',
+  );
 });

@@ -20,10 +20,12 @@ import {
   RUNNING_NUMBERS,
 } from '@surae/shared';
 import { fill } from '../words/fill.ts';
+import { activityAsks } from './activity-asks.ts';
 import { activityLines } from './activity-lines.ts';
 import { type PointList, pointLists } from './activity-lists.ts';
 import { type RunAdvice, runAdvice } from './activity-run.ts';
 import { capWords, goalWords, nextWords, runNumberLines } from './activity-words.ts';
+import type { FactAsk } from './fact-asks.ts';
 import { beforeVisit, factsGiven } from './facts-given.ts';
 import { proposedByText } from './proposed-by.ts';
 import { runsAsked } from './run-log-given.ts';
@@ -40,6 +42,8 @@ export interface ActivityCard {
   /** which leg it goes by, where both count */
   readonly also: readonly string[];
   readonly lines: readonly PlanItem[];
+  /** what a tap would settle of it, or settled in this visit */
+  readonly asks: readonly FactAsk[];
   readonly why: readonly WhyPart[];
 }
 
@@ -109,6 +113,9 @@ function cardOf(about: ActivityCard['about'], ground: Ground): ActivityCard {
   const blocked = guidance.blocked.filter(({ trace }) => trace.leg === leg && abouts.includes(trace.rule.about));
   const own: Guidance = { ...guidance, blocked };
   const missing = missingOf(given, leg);
+  const isRunner = valueOf(given, 'runs') !== 'no';
+  const asked = about === 'standing' ? ['job-on-feet'] : ['runs', ...(isRunner ? ['hills-asked'] : [])];
+  const asks = activityAsks(given, visit, null, asked);
   const whyOf = (fired: readonly RuleTrace[], lacking: readonly RuleTrace[], sure: string): readonly WhyPart[] => {
     const parts = whyParts({ leg, visitId: visit.id, guidance: own, fired, lacking, held: [], sure, missing });
     const numbers = { title: words['why-numbers'].text, lines: runNumberLines() };
@@ -125,6 +132,7 @@ function cardOf(about: ActivityCard['about'], ground: Ground): ActivityCard {
       sure,
       also: lackingLines(lacking, missing),
       lines: [],
+      asks,
       why: whyOf([], lacking, sure),
     };
   }
@@ -140,6 +148,7 @@ function cardOf(about: ActivityCard['about'], ground: Ground): ActivityCard {
     sure,
     also: isChosen ? [fill(words.governs, { leg: PLAN_WORDS[leg].text })] : [],
     lines: activityLines(rule, { visit, today, leg, run }),
+    asks,
     why: whyOf([proposed.trace], open, sure),
   };
 }
@@ -210,6 +219,6 @@ export function activityFor(
     parts,
     asked: hasCap && ground.run.cap.unknownDays > 0 ? days : null,
     noted: hasCap ? (noted?.id ?? null) : null,
-    lists: runs ? pointLists(given, visit.only === undefined ? LEGS : [visit.only], visit.id) : [],
+    lists: runs ? pointLists(given, visit.only === undefined ? LEGS : [visit.only], visit) : [],
   };
 }

@@ -1,3 +1,4 @@
+import type { Visit } from '@surae/casebook';
 import {
   type CriterionTrace,
   factTable,
@@ -18,6 +19,8 @@ import {
 } from '@surae/shared';
 import { shortNumber } from '../plan/plan-words.ts';
 import { fill } from '../words/fill.ts';
+import { activityAsks } from './activity-asks.ts';
+import type { FactAsk } from './fact-asks.ts';
 import { answerWords, fromWords, lackingOf, markWords } from './why-words.ts';
 
 /** One point that is asked for, as it stands. */
@@ -38,6 +41,8 @@ export interface PointList {
   readonly leg: Leg;
   readonly title: string;
   readonly points: readonly ListPoint[];
+  /** what a tap would settle of it, or settled in this visit */
+  readonly asks: readonly FactAsk[];
 }
 
 const facts = factTable(GUIDANCE_FACTS);
@@ -67,10 +72,10 @@ function listOf(
   criteria: readonly ReturnCriterion[],
   leg: Leg,
   given: GivenFacts,
-  visitId: string,
+  visit: Visit,
 ): PointList {
   const traces = judgeCriteria(criteria, leg, given, facts).criteria.filter(({ applies }) => applies !== 'no');
-  const points = traces.map((one) => pointOf(one, leg, given, visitId));
+  const points = traces.map((one) => pointOf(one, leg, given, visit.id));
   const count = (which: Held): number => points.filter(({ held }) => held === which).length;
   const told = {
     leg: ADVICE_WORDS[`title-${leg}`].text,
@@ -78,7 +83,13 @@ function listOf(
     all: points.length,
     open: count('cannot-tell'),
   };
-  return { code, leg, title: fill(ACTIVITY_WORDS[`list-${code}`], told), points };
+  return {
+    code,
+    leg,
+    title: fill(ACTIVITY_WORDS[`list-${code}`], told),
+    points,
+    asks: code === 'start' ? activityAsks(given, visit, leg) : [],
+  };
 }
 
 /**
@@ -87,17 +98,17 @@ function listOf(
  *
  * @param given - what is known [unit of the fact]
  * @param legs - those of the visit [-]
- * @param visitId - of today [-]
+ * @param visit - of today [-]
  * @returns a list of each kind and leg [-]
  *
  * Source: ours; each point has its own
  */
-export function pointLists(given: GivenFacts, legs: readonly Leg[], visitId: string): readonly PointList[] {
+export function pointLists(given: GivenFacts, legs: readonly Leg[], visit: Visit): readonly PointList[] {
   const now = given.person['running-now'];
   const isRunning = now !== undefined && 'value' in now && now.value === 'running';
   const asked = governingLegs(given).filter((leg) => legs.includes(leg));
   return [
-    ...asked.map((leg) => listOf('start', START_RUNNING, leg, given, visitId)),
-    ...(isRunning ? asked.map((leg) => listOf('full', FULL_RETURN, leg, given, visitId)) : []),
+    ...asked.map((leg) => listOf('start', START_RUNNING, leg, given, visit)),
+    ...(isRunning ? asked.map((leg) => listOf('full', FULL_RETURN, leg, given, visit)) : []),
   ];
 }

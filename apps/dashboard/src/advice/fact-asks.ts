@@ -37,7 +37,8 @@ function textOf(words: Readonly<Record<string, { readonly text: string }>>, code
   return Object.hasOwn(words, code) ? words[code]!.text : code;
 }
 
-function askOf({ fact, answers }: AskedFact, leg: Leg | null, visit: Visit): FactAsk {
+/** A question with its chips, and the answer of this visit. */
+export function askOf({ fact, answers }: AskedFact, leg: Leg | null, visit: Visit): FactAsk {
   return {
     fact,
     leg,
@@ -108,6 +109,7 @@ export function asksFor(ground: AskGround, now: Guidance, leg: Leg | null): read
   const { visit } = ground;
   return ASKED_FACTS.filter(
     (one) =>
+      one.at === undefined &&
       (one.of === 'leg') === (leg !== null) &&
       (factTold(visit, one.fact, leg) !== undefined || matters(one, leg, ground, now)),
   ).map((one) => askOf(one, leg, visit));

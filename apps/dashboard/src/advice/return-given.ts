@@ -115,5 +115,8 @@ export function returnGiven(past: Past, visit: Visit, side: Side, today: string,
       mornings.size === 0 ? missing('not-told') : known(low, 'morning-check', { day: today }, { low, high }),
     'worst-morning-lately': worstMorning(mornings, now, today),
     'push-target-set': targetGiven(past, side, today),
+    'pain-brisk-walk': missing('not-asked'),
+    'pain-twenty-hops': missing('not-asked'),
+    'rise-after-hops': missing('not-asked'),
   };
 }

@@ -1,5 +1,12 @@
 import type { PlanItem, RunsWhole, Visit } from '@surae/casebook';
-import { ACTIVITY_WORDS, ADVICE_WORDS, DECLINE_CHOICES, type DeclineReason, RUNNING_NUMBERS } from '@surae/shared';
+import {
+  ACTIVITY_WORDS,
+  ADVICE_WORDS,
+  ASKED_CHOICES,
+  DECLINE_CHOICES,
+  type DeclineReason,
+  RUNNING_NUMBERS,
+} from '@surae/shared';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Activity, ActivityCard, ActivityPart as Told } from '../advice/activity-cards.ts';
@@ -7,10 +14,12 @@ import type { ListPoint, PointList } from '../advice/activity-lists.ts';
 import { roomWords } from '../advice/activity-words.ts';
 import { adviceStyle } from '../advice/advice-style.ts';
 import { answerTo, declineOf, isFrom } from '../advice/advice-taken.ts';
+import type { FactAsk } from '../advice/fact-asks.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
 import { planLineText } from '../plan/plan-words.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
+import './fact-asks-part.ts';
 import { activityStyle } from './activity-style.ts';
 import { foldStyle } from './fold-style.ts';
 import { verdictMark } from './verdict-mark.ts';
@@ -73,7 +82,7 @@ export class ActivityPart extends LitElement {
       <p class="what">${title}</p>
       ${also.map((one) => html`<p>${one}</p>`)}
       ${standing === null ? nothing : html`<p class="sure" data-standing=${standing}>${sure}</p>`}
-      ${parts.map((part) => this.told(part))} ${about === 'running' ? this.room() : nothing}
+      ${this.asks(card.asks)} ${parts.map((part) => this.told(part))} ${about === 'running' ? this.room() : nothing}
       ${proposedBy === null ? nothing : html`${this.lines(card)} ${this.answers(card, proposedBy)}`} ${this.why(card)}
     </article>`;
   }
@@ -104,6 +113,12 @@ export class ActivityPart extends LitElement {
   private note(name: 'runs-whole' | 'runs-not-whole', detail: unknown): void {
     this.next = name === 'runs-whole' ? '.whole-back' : '.whole';
     this.dispatchEvent(new CustomEvent(name, { detail }));
+  }
+
+  /** What a tap settles. */
+  private asks(asks: readonly FactAsk[]): TemplateResult | typeof nothing {
+    if (asks.length === 0) return nothing;
+    return html`<fact-asks-part heading=${ASKED_CHOICES.title.text} .asks=${asks}></fact-asks-part>`;
   }
 
   /** Whether heavy raises and runs of the plan that is being written fit into a week. */
@@ -174,12 +189,13 @@ export class ActivityPart extends LitElement {
     </details>`;
   }
 
-  private list({ code, leg, title, points }: PointList): TemplateResult {
+  private list({ code, leg, title, points, asks }: PointList): TemplateResult {
     return html`<details class="list" data-list=${code} data-leg=${leg}>
       <summary>${title}</summary>
       <ul>
         ${points.map((one) => this.point(one))}
       </ul>
+      ${this.asks(asks)}
     </details>`;
   }
 

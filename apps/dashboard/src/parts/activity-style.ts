@@ -14,6 +14,9 @@ export const activityStyle = css`
   .decline {
     margin-block-start: 0;
   }
+  .whole {
+    margin-block-start: var(--gap-2);
+  }
   .list {
     border-block-start: 1px solid var(--hairline);
   }

@@ -14,6 +14,12 @@ export const ASKED_WORDS = sentences('asked', {
   'important-change': 'A change that matters to the patient?',
   'rig-at-hand': 'Is a rig for hard holds at hand?',
   'running-now': 'Is running done now?',
+  runs: 'Does the person run?',
+  'hills-asked': 'Was it asked how much of the running goes up or down hill?',
+  'job-on-feet': 'Is the work done standing or walking?',
+  'pain-brisk-walk': 'Worst pain in a brisk walk of half an hour, of 10',
+  'pain-twenty-hops': 'Worst pain in twenty single-leg hops, of 10',
+  'rise-after-hops': 'The morning after these hops, beside the usual ones',
 });
 
 /** Answers that are tapped. */
@@ -34,6 +40,13 @@ export const ASKED_CHOICES = sentences('asked-answer', {
   'week-6-8': 'weeks 6 to 8',
   'week-9-12': 'weeks 9 to 12',
   'week-after': 'after week 12',
+  'up-to-2': 'up to 2',
+  'up-to-3': 'up to 3',
+  '3-to-5': '3 to 5',
+  '4-to-5': '4 or 5',
+  'over-5': 'more than 5',
+  'no-rise': 'no more pain',
+  rise: 'more pain',
   running: 'runs now',
   paused: 'paused',
   open: 'not told',

@@ -11,6 +11,8 @@ export interface AskedFact extends Entry {
   readonly fact: string;
   readonly of: 'leg' | 'person';
   readonly answers: readonly AskedAnswer[];
+  /** asked beside what is proposed for activity, and not beside exercises */
+  readonly at?: 'activity';
 }
 
 function asked(fact: string, of: AskedFact['of'], answers: Readonly<Record<string, number | string>>): AskedFact {
@@ -24,6 +26,11 @@ function asked(fact: string, of: AskedFact['of'], answers: Readonly<Record<strin
     of,
     answers: Object.entries(answers).map(([code, value]) => ({ code, value })),
   };
+}
+
+/** Asked beside running, standing and the points of a return. */
+function ofActivity(fact: string, of: AskedFact['of'], answers: Parameters<typeof asked>[2]): AskedFact {
+  return { ...asked(fact, of, answers), at: 'activity' };
 }
 
 const yesNo = { yes: 'yes', no: 'no' } as const;
@@ -58,4 +65,11 @@ export const ASKED_FACTS: readonly AskedFact[] = [
   asked('important-change', 'leg', yesNo),
   asked('rig-at-hand', 'person', yesNo),
   asked('running-now', 'person', { running: 'running', paused: 'paused' }),
+  ofActivity('runs', 'person', yesNo),
+  ofActivity('hills-asked', 'person', yesNo),
+  ofActivity('job-on-feet', 'person', yesNo),
+  // the worst of each span is what is read
+  ofActivity('pain-brisk-walk', 'leg', { 'up-to-2': 2, '3-to-5': 5, 'over-5': 10 }),
+  ofActivity('pain-twenty-hops', 'leg', { 'up-to-3': 3, '4-to-5': 5, 'over-5': 10 }),
+  ofActivity('rise-after-hops', 'leg', { 'no-rise': 0, rise: 1 }),
 ];
