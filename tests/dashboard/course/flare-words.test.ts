@@ -29,7 +29,7 @@ const past = (found: FlareThreshold, kind: FlarePast['kind'] = 'exercises'): Fla
 test('a threshold never stands without its interval, what it rests on and what it cannot say', () => {
   expect(flareSentences(past(yes))).toEqual([
     'About 7.2 min of a raise (95 %: 6.7 to 7.5 min of a raise).',
-    'It rests on weeks: 7.6, flares: 6, steady mornings: 16, days of which load or morning is not known: 3.',
+    'What it rests on: weeks 7.6, flares 6, steady mornings 16, days of which load or morning is not known 3.',
     FLARE_WORDS['cannot-say'].text,
   ]);
 });
@@ -39,7 +39,7 @@ test('without one every reason is told with what is asked for, and what there is
   expect(told).toHaveLength(3);
   expect(told[0]).toMatch(/at least 5 flares/);
   expect(told[1]).toMatch(/at least 6 weeks/);
-  expect(told[2]).toMatch(/^So far weeks: 7\.6, flares: 1, /);
+  expect(told[2]).toMatch(/^So far: weeks 7\.6, flares 1, /);
   for (const line of told) expect(line).not.toMatch(/\d min/);
 });
 

@@ -12,8 +12,8 @@ const end = width - 14;
 /** where days with a flare next morning stand, those with a steady one, and the axis */
 const flareY = 56;
 const steadyY = 118;
-const axisY = 158;
-const height = 190;
+const axisY = 144;
+const height = 176;
 /** marks nearer than this stand in one place */
 const near = 6;
 
@@ -78,16 +78,8 @@ export function flarePicture({ side, kind, sessions, found }: FlarePast): Pictur
       ...interval(),
       ...dayMarks(side, flares.map(x), flareY),
       ...dayMarks(side, steady.map(x), steadyY),
-      words('quiet', end, axisY - 7, FLARE_WORDS[`axis-${kind}`].text, 'end'),
-      ...[0, top / 2, top].map((value) =>
-        words(
-          'quiet',
-          x(value),
-          height - 10,
-          inDigits(String(Number(value.toPrecision(3)))),
-          value === 0 ? 'start' : value === top ? 'end' : 'middle',
-        ),
-      ),
+      words('quiet', begin, height - 10, inDigits('0'), 'start'),
+      words('quiet', end, height - 10, fill(FLARE_WORDS[kind], { value: loadNumber(top) }), 'end'),
     ],
   };
 }

@@ -114,12 +114,10 @@ export const FLARE_WORDS = sentences('screen.flare', {
   found: 'About {threshold} (95 %: {low} to {high}).',
   exercises: '{value} min of a raise',
   running: '{value} min of running',
-  'axis-exercises': 'min of a raise',
-  'axis-running': 'min of running',
   ground:
-    'It rests on weeks: {weeks}, flares: {flares}, steady mornings: {steady}, days of which load or morning is not known: {unknown}.',
+    'What it rests on: weeks {weeks}, flares {flares}, steady mornings {steady}, days of which load or morning is not known {unknown}.',
   'so-far':
-    'So far weeks: {weeks}, flares: {flares}, steady mornings: {steady}, days of which load or morning is not known: {unknown}.',
+    'So far: weeks {weeks}, flares {flares}, steady mornings {steady}, days of which load or morning is not known {unknown}.',
   'cannot-say':
     'It cannot say what will come, what caused a flare, or how much is right to do. It is no limit to keep to; the pain in a session and the morning after it go first.',
   flare: 'flare next morning',
