@@ -46,6 +46,13 @@ browserTest(
     await expect.poll(told).toContain('Hours on the feet: for 7 days.');
     await expect.poll(async () => (await storedBodies(page, 'on-feet')).length).toBe(7);
 
+    // days that lie back are looked up by month, and not made before
+    const earlier = page.locator('course-list details').last();
+    expect(await earlier.locator('.line').count()).toBe(0);
+    await earlier.locator('summary').click();
+    await earlier.getByText(/^Seated heel raises, both legs, 3 times 15, 3 times a week/).waitFor();
+    await earlier.getByText(/once a week/).waitFor();
+
     await load.locator('details').evaluateAll((all) => {
       for (const one of all) (one as HTMLDetailsElement).open = true;
     });

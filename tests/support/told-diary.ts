@@ -1,4 +1,5 @@
 import type { PlanItem } from '@surae/casebook';
+import { EXERCISE_WORDS } from '@surae/shared';
 import type { RecordStore } from '@surae/storage';
 import { VisitBook } from '../../apps/dashboard/src/journey/visit-book.ts';
 import { madeExercise } from './plan-items.ts';
@@ -45,9 +46,14 @@ export async function tellDiary(store: RecordStore, today: string): Promise<stri
     ladder: { left: { answers: [0, 0, 0, 1], sudden: null }, right: { answers: [0, 2, 3, 4], sudden: null } },
   });
   const from = { from: clock.day } as const;
-  const raises = await addItem(book, personId, madeExercise('one-leg-raise', from));
-  const seated = await addItem(book, personId, madeExercise('seated-raise', from));
-  const step = await addItem(book, personId, madeExercise('step-raise', { ...from, side: 'left', perWeek: 1 }));
+  const named = (code: keyof typeof EXERCISE_WORDS): { readonly what: string } => ({ what: EXERCISE_WORDS[code].text });
+  const raises = await addItem(book, personId, madeExercise('one-leg-raise', { ...from, ...named('one-leg-raise') }));
+  const seated = await addItem(book, personId, madeExercise('seated-raise', { ...from, ...named('seated-raise') }));
+  const step = await addItem(
+    book,
+    personId,
+    madeExercise('step-raise', { ...from, ...named('step-raise'), side: 'left', perWeek: 1 }),
+  );
   await book.record(first, { kind: 'visit-plan', planItemIds: [raises, seated, step] });
   await book.record(first, { kind: 'visit-closed' });
   for (const [i, sets] of SETS.entries()) {
@@ -83,11 +89,40 @@ async function tellSession(
   const done = { on, load: null, repetitions: 15, exertion: 6 } as const;
   const add = (body: object): Promise<string> => book.log.add(personId, { kind: 'done-item', body });
   const pain = Math.max(1, 5 - Math.floor(at / 6));
-  await add({ ...done, planItemId: raises, what: 'one-leg-raise', side: 'right', sets, painDuring: pain });
-  await add({ ...done, planItemId: raises, what: 'one-leg-raise', side: 'left', sets: 3, painDuring: 0 });
+  await add({
+    ...done,
+    planItemId: raises,
+    what: EXERCISE_WORDS['one-leg-raise'].text,
+    side: 'right',
+    sets,
+    painDuring: pain,
+  });
+  await add({
+    ...done,
+    planItemId: raises,
+    what: EXERCISE_WORDS['one-leg-raise'].text,
+    side: 'left',
+    sets: 3,
+    painDuring: 0,
+  });
   if (at % 5 === 3)
-    await add({ ...done, planItemId: seated, what: 'seated-raise', side: 'both', sets: 3, painDuring: 1 });
-  if (at % 8 === 7) await add({ ...done, planItemId: step, what: 'step-raise', side: 'left', sets: 2, painDuring: 0 });
+    await add({
+      ...done,
+      planItemId: seated,
+      what: EXERCISE_WORDS['seated-raise'].text,
+      side: 'both',
+      sets: 3,
+      painDuring: 1,
+    });
+  if (at % 8 === 7)
+    await add({
+      ...done,
+      planItemId: step,
+      what: EXERCISE_WORDS['step-raise'].text,
+      side: 'left',
+      sets: 2,
+      painDuring: 0,
+    });
   if (at === 23)
     await add({
       ...done,

@@ -85,7 +85,9 @@ export function planWords(item: PlanItem): string {
   const by = proposedByOf(proposedBy);
   const parts = [
     doseWords(item),
-    ...(perWeek === null ? [] : [fill(words['per-week'], { value: shown(perWeek) })]),
+    ...(perWeek === null
+      ? []
+      : [perWeek === 1 ? words['per-week-once'].text : fill(words['per-week'], { value: shown(perWeek) })]),
     ...(until === null ? [] : [fill(words['from-until'], { from: dayOf(from), until: dayOf(until) })]),
     ...(by === null ? [] : [fill(ADVICE_WORDS['proposed-by'], { rule: by.rule, version: by.version })]),
     ...(decision === 'accepted' ? [] : [words[decision].text]),

@@ -1,5 +1,6 @@
 import type { DoneItem, Entry, PlanItem, Run } from '@surae/casebook';
 import { type DoneAtHome, planKey, type RunAtHome } from '@surae/exchange';
+import { EXERCISE_WORDS } from '@surae/shared';
 
 /** One thing that was written down at home, beside what is kept of its day. */
 export interface GivenEntry<Body> {
@@ -37,7 +38,7 @@ export function givenDone(
     const body: DoneItem = {
       planItemId: planned?.id ?? null,
       on: one.day,
-      what: planned?.body.what ?? one.code,
+      what: planned?.body.what ?? EXERCISE_WORDS[one.code as keyof typeof EXERCISE_WORDS]?.text ?? one.code,
       side: one.side,
       load: planned?.body.load ?? null,
       sets: one.sets === 0 ? null : one.sets,

@@ -1,15 +1,19 @@
 import { COURSE_WORDS, LOG_WORDS, RECOUNT_WORDS, REPORT_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
-import { courseDays } from '../course/course-days.ts';
+import { type CourseDay, courseDays } from '../course/course-days.ts';
 import type { CourseLine } from '../course/course-line.ts';
+import { type CourseMonth, courseMonths } from '../course/course-months.ts';
 import type { LoggedEntry } from '../course/log-entry.ts';
 import { type LogKnown, logQuestions } from '../course/log-questions.ts';
 import { hashOf } from '../route.ts';
 import { base } from '../styles/base.ts';
 import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
+import { localeInUse } from '../words/locale.ts';
+import { partDateOf } from '../words/part-dates.ts';
+import { foldStyle } from './fold-style.ts';
 
 /** An entry that is to be corrected, or taken out. */
 export type LoggedChosen = CustomEvent<LoggedEntry>;
@@ -22,6 +26,7 @@ export type SetChosen = CustomEvent<string>;
 export class CourseList extends LitElement {
   static override styles = [
     base,
+    foldStyle,
     css`
       ol,
       ul {
@@ -100,41 +105,61 @@ export class CourseList extends LitElement {
   @property({ attribute: false }) lines: readonly CourseLine[] = [];
   @property({ attribute: false }) known: LogKnown = { today: '', firstDay: null, logged: [] };
 
+  /** months that lie back and are looked at; the others are not made */
+  @state() private looked: ReadonlySet<string> = new Set();
+
   override render(): TemplateResult {
     if (this.lines.length === 0) return html`<p class="quiet">${COURSE_WORDS.empty.text}</p>`;
-    const { today } = this.known;
+    const { open, months } = courseMonths(courseDays(this.lines, this.known.today));
+    return html`${this.days(open)} ${months.map((month) => this.month(month))}`;
+  }
+
+  private month({ month, days }: CourseMonth): TemplateResult {
+    const named = { month: partDateOf(month, localeInUse()), days: days.length };
+    const toggled = ({ target }: Event): void => {
+      if ((target as HTMLDetailsElement).open) this.looked = new Set([...this.looked, month]);
+    };
+    return html`<details @toggle=${toggled}>
+      <summary>${fill(COURSE_WORDS[days.length === 1 ? 'one-month' : 'month'], named)}</summary>
+      ${this.looked.has(month) ? this.days(days) : nothing}
+    </details>`;
+  }
+
+  private days(days: readonly CourseDay[]): TemplateResult {
     return html`<ol class="days">
       ${repeat(
-        courseDays(this.lines, today),
+        days,
         ({ day }) => day,
-        ({ day, lines, emptyBelow, isToCome }) => html`
-          <li class="day">
-            <h3>
-              ${dayOf(day)}
-              ${
-                day === today || isToCome
-                  ? html`<span class="quiet">(${COURSE_WORDS[isToCome ? 'later' : 'today'].text})</span>`
-                  : nothing
-              }
-            </h3>
-            <ul>
-              ${repeat(
-                lines,
-                ({ id }) => id,
-                (line) => this.line(line),
-              )}
-            </ul>
-          </li>
-          ${
-            emptyBelow === 0
-              ? nothing
-              : html`<li class="gap">
-                  ${emptyBelow === 1 ? COURSE_WORDS['one-gap'].text : fill(COURSE_WORDS.gap, { days: emptyBelow })}
-                </li>`
-          }
-        `,
+        (one) => this.day(one),
       )}
     </ol>`;
+  }
+
+  private day({ day, lines, emptyBelow, isToCome }: CourseDay): TemplateResult {
+    return html`<li class="day">
+        <h3>
+          ${dayOf(day)}
+          ${
+            day === this.known.today || isToCome
+              ? html`<span class="quiet">(${COURSE_WORDS[isToCome ? 'later' : 'today'].text})</span>`
+              : nothing
+          }
+        </h3>
+        <ul>
+          ${repeat(
+            lines,
+            ({ id }) => id,
+            (line) => this.line(line),
+          )}
+        </ul>
+      </li>
+      ${
+        emptyBelow === 0
+          ? nothing
+          : html`<li class="gap">
+              ${emptyBelow === 1 ? COURSE_WORDS['one-gap'].text : fill(COURSE_WORDS.gap, { days: emptyBelow })}
+            </li>`
+      }`;
   }
 
   private line(line: CourseLine): TemplateResult {
