@@ -68,7 +68,7 @@ browserTest(
     await card(page, 'left').getByText(declined).waitFor();
 
     // why: what was read, and from where
-    await card(page, 'right').locator('summary').click();
+    await card(page, 'right').locator('.why summary').click();
     await card(page, 'right')
       .getByText(/^Single-leg raises that counted, at body weight: 14 \(the heel raise test, in this visit\)$/)
       .waitFor();

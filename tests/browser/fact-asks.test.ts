@@ -60,3 +60,25 @@ browserTest(
       .toEqual(['right clear', 'right suspected', 'right null']);
   },
 );
+
+browserTest(
+  'another programme is taken in the place of what is proposed, by one tap, and given back by one',
+  async ({ page, origin }) => {
+    await openResult(page, origin, [{ ...visit, right: { count: 14, origin: 'live' } }]);
+    await page.getByRole('button', { name: RESULT_WORDS.close.text }).click();
+    const card = page.getByRole('article', { name: ADVICE_WORDS['title-right'].text });
+    await card.locator('.take').click();
+    await expect.poll(() => page.locator('plan-line-form').count()).toBe(2);
+    await card.locator('.options summary').click();
+    const lowering = card.locator('[data-option="lowering-step"]');
+    await lowering.locator('.instead').click();
+    await lowering.getByText(ADVICE_WORDS.taken.text).waitFor();
+    await page.locator('plan-line-form').getByText('Heel raises on one leg, at the edge of a step').waitFor();
+    await expect.poll(() => page.locator('plan-line-form').count()).toBe(2);
+    expect(await lowering.locator('.back:focus').count()).toBe(1);
+    await fitsAt(page, 'options', 360, 768, 1280);
+    expect(await violations(page)).toEqual([]);
+    await lowering.locator('.back').click();
+    await expect.poll(() => page.locator('plan-line-form').count()).toBe(0);
+  },
+);

@@ -80,7 +80,7 @@ browserTest(
       .locator('.edited')
       .getByText(/^By a rule of this clinic: .* is 15 since /)
       .waitFor();
-    await rightCard(page).locator('summary').click();
+    await rightCard(page).locator('.why summary').click();
     await rightCard(page)
       .getByText(/Reason: Most of our people are over seventy$/)
       .waitFor();

@@ -40,6 +40,9 @@ export const GUIDANCE_SENTENCES = sentences('guidance', {
   'heavy-slow-week': 'Weeks {from} and on of heavy slow training, before week {after}: its own sets and loads.',
   'option-lowering-step': 'Another way: slow lowering at the edge of a step, twice a day.',
   'option-lowering-level': 'Another way: slow lowering to level and no lower, twice a day.',
+  'option-combined':
+    'Another way: raises up and down on one leg on the floor, slow lowering, and seated raises, daily or every other day.',
+  'option-heavy-slow': 'Another way: heavy slow raises, seated and standing, three times a week.',
   'option-hard-holds':
     'Another way: hard holds on the rig. They are for the load; relief of pain right after is not to be expected of them.',
   'pain-limit': 'Suggestion: pain up to {most} of 10 in a session, and at most {rise} over pain at rest.',
@@ -115,6 +118,8 @@ export const GUIDANCE_CHANGED_BY = sentences('guidance-changed-by', {
   'heavy-slow-week': 'Another week of the schedule, reached by its steps and not by the date.',
   'option-lowering-step': 'A heel bone that becomes sore, fewer than {ten} raises, or high irritability.',
   'option-lowering-level': 'Fewer than {ten} raises that count, or high irritability.',
+  'option-combined': 'Fewer than {ten} raises that count, or high irritability.',
+  'option-heavy-slow': 'Fewer than {ten} raises that count, or high irritability.',
   'option-hard-holds': 'More than low irritability, or a ticked line on the heart.',
   'pain-limit-high': 'Less than high irritability.',
   'pain-limit': 'High irritability.',

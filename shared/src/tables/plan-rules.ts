@@ -63,7 +63,8 @@ function bound(
 
 /** Bounds of each number of a plan and what one press changes. They are no advice: they end where a slip would begin. */
 export const PLAN_BOUNDS = {
-  sets: bound('sets', '1', [1, 10, 1, 3], false),
+  // twenty single holds are a session of hard ones
+  sets: bound('sets', '1', [1, 20, 1, 3], false),
   repetitions: bound('repetitions', '1', [1, 50, 1, 10], false),
   holdS: bound('hold', 's', [5, 120, 5, 30], false),
   upS: bound('up', 's', [1, 10, 1, 3]),

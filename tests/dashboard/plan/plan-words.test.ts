@@ -67,7 +67,7 @@ test('no number of any exercise is told by a word that judges, and every number 
     numberWords({ name, value: null }),
   ]);
   expect(told).toEqual([
-    ['sets', '10', 'left open'],
+    ['sets', '20', 'left open'],
     ['repetitions', '50', 'left open'],
     ['holdS', '120 s', 'left open'],
     ['upS', '10 s', 'left open'],

@@ -49,3 +49,15 @@ test('every line of a level and of a programme is an exercise of a plan', () => 
   expect(lines.length).toBeGreaterThan(15);
   expect(lines.filter(({ exercise }) => !EXERCISES.some(({ code }) => code === exercise))).toEqual([]);
 });
+
+test.each(['insertion', 'both-places', null])(
+  'of no programme a line goes to a step or below level for a heel that is sore at the bone, or not known: %s',
+  (place) => {
+    const { blocks } = propose(madeFacts(place === null ? {} : { place }), GUIDANCE_RULES, GUIDANCE_FACTS);
+    for (const { code, lines } of [...PROGRAMMES, ...LEVELS]) {
+      const touched = linesFor(lines, 'left', blocks).lines.flatMap(({ exercise }) => exerciseTouches(exercise));
+      expect(touched, code).not.toContain('step');
+      expect(touched, code).not.toContain('below-level');
+    }
+  },
+);

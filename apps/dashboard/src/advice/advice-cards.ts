@@ -20,6 +20,7 @@ import {
 import { planPainLimit } from '../plan/plan-draft.ts';
 import { fill } from '../words/fill.ts';
 import { type AdviceLines, changeLines, type LinesGround, levelLines } from './advice-lines.ts';
+import { type AdviceOption, optionsOf } from './advice-options.ts';
 import { type AskGround, asksFor, asksUnderLock, type FactAsk } from './fact-asks.ts';
 import { beforeVisit, factsGiven } from './facts-given.ts';
 import { levelNow } from './programme-given.ts';
@@ -42,6 +43,8 @@ export interface AdviceCard {
   readonly none: string | null;
   /** what is asked, looked at or tried beside it, with how well each is supported */
   readonly beside: readonly string[];
+  /** programmes that fit beside it, each to take instead */
+  readonly options: readonly AdviceOption[];
   /** what a tap would settle, and what was told already */
   readonly asks: readonly FactAsk[];
   /** that it goes by rules of this clinic's own, and what is published; empty where it does not */
@@ -95,12 +98,8 @@ function missingOf(given: GivenFacts, leg: Leg): (fact: string) => string {
 }
 
 /** A card for a leg with nothing proposed: what is lacking, or that nothing holds. */
-function openCard(
-  leg: Leg,
-  isBegun: boolean,
-  { guidance, visit, given }: LinesGround,
-  asks: AdviceCard['asks'],
-): AdviceCard {
+function openCard(leg: Leg, isBegun: boolean, ground: LinesGround, asks: AdviceCard['asks']): AdviceCard {
+  const { guidance, visit, given } = ground;
   const about = isBegun ? 'step' : 'start-level';
   const lacking = guidance.lacking.filter((one) => one.leg === leg && one.rule.about === about);
   const missing = missingOf(given, leg);
@@ -118,6 +117,7 @@ function openCard(
     lines: [],
     none: null,
     beside: besideOf(guidance, leg),
+    options: optionsOf(leg, [], ground),
     asks,
     edited: [],
     why,
@@ -147,6 +147,7 @@ function cardOf(proposed: Proposed, leg: Leg, ground: LinesGround, asks: AdviceC
     lines: lines.lines,
     none: rule.code === 'step-ask' || lines.none === null ? null : ADVICE_WORDS[lines.none].text,
     beside: besideOf(guidance, leg),
+    options: optionsOf(leg, lines.lines, ground),
     asks,
     edited: editedLines([...fired, ...open].map((one) => one.rule)),
     why: whyParts({

@@ -9,7 +9,15 @@ import {
   linesFor,
   loadStart,
 } from '@surae/guidance';
-import { type DoseLine, EXERCISE_WORDS, EXERCISES, type GuidanceRule, LEVELS, PLAN_BOUNDS } from '@surae/shared';
+import {
+  type DoseLine,
+  EXERCISE_WORDS,
+  EXERCISES,
+  type GuidanceRule,
+  LEVELS,
+  PLAN_BOUNDS,
+  type ProgrammeEntry,
+} from '@surae/shared';
 import { exerciseLine } from '../plan/plan-draft.ts';
 import { easedFrom } from './dose-held.ts';
 import { legPlan, levelNow } from './programme-given.ts';
@@ -75,9 +83,14 @@ function lineOf(dose: DoseLine, leg: Leg, proposedBy: string, ground: LinesGroun
   const [fewest, most] = dose.repetitions ?? [null, null];
   return {
     ...line,
-    sets: dose.sets[0],
+    // a plan counts holds one by one
+    sets: dose.sets[0] * (dose.holdS === null ? 1 : (fewest ?? 1)),
     repetitions:
-      count === undefined || most === null ? fewest : Math.max(1, count < most ? Math.min(count, most) : most),
+      dose.holdS !== null
+        ? null
+        : count === undefined || most === null
+          ? fewest
+          : Math.max(1, count < most ? Math.min(count, most) : most),
     holdS: dose.holdS?.[0] ?? null,
     tempo: dose.tempo,
     restS: dose.restS?.[0] ?? null,
@@ -99,7 +112,30 @@ export function levelLines(code: string, rule: GuidanceRule, leg: Leg, ground: L
     guidance.proposals.some((proposed) => proposed.about === rule.about && proposed.leg === one),
   );
   const isCareful = isWhole && together?.legs.includes(leg) === true;
-  const own = level.lines.filter((one) => isCareful || !isOfTwo(one));
+  return linesOf(level.lines, isCareful, proposedByText(rule, leg, code), leg, ground);
+}
+
+/** Lines of a programme beside the levels; what is done with both legs is of the legs that govern. */
+export function programmeLines(
+  { lines, level }: Pick<ProgrammeEntry, 'lines' | 'level'>,
+  rule: GuidanceRule,
+  leg: Leg,
+  ground: LinesGround,
+): AdviceLines {
+  const isCareful = governingLegs(ground.given).includes(leg);
+  return linesOf(lines, isCareful, proposedByText(rule, leg, level), leg, ground);
+}
+
+/** Lines for a leg, without what rules stand against; what is done with both legs where this one leads to it. */
+function linesOf(
+  all: readonly DoseLine[],
+  isCareful: boolean,
+  proposedBy: string,
+  leg: Leg,
+  ground: LinesGround,
+): AdviceLines {
+  const { guidance } = ground;
+  const own = all.filter((one) => isCareful || !isOfTwo(one));
   const parted = [
     linesFor(
       own.filter((one) => !isOfTwo(one)),
@@ -109,13 +145,12 @@ export function levelLines(code: string, rule: GuidanceRule, leg: Leg, ground: L
     linesFor(own.filter(isOfTwo), null, guidance.blocks),
   ];
   const offered = new Set(parted.flatMap(({ lines }) => lines));
-  const proposedBy = proposedByText(rule, leg, code);
   const lines = own.filter((one) => offered.has(one)).map((one) => lineOf(one, leg, proposedBy, ground));
   const open = lines.filter((one) => planOpenBlocks(one, planFacts(ground.visit)).length === 0);
   return {
     lines: open,
     held: parted.flatMap(({ heldBack }) => heldBack),
-    ofOtherLeg: level.lines.filter((one) => !own.includes(one)),
+    ofOtherLeg: all.filter((one) => !own.includes(one)),
     none: open.length === 0 ? 'no-lines' : null,
   };
 }

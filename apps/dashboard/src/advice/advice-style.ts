@@ -53,13 +53,22 @@ export const adviceStyle = css`
   .choices {
     margin-block-end: var(--gap-6);
   }
-  .why {
+  .why,
+  .options {
     margin-block-start: var(--gap-4);
   }
-  .why summary {
+  .why summary,
+  .options summary {
     align-content: center;
     cursor: pointer;
     min-block-size: var(--target);
+  }
+  .option {
+    border-block-start: 1px solid var(--hairline);
+    padding-block: var(--gap-3);
+  }
+  .option p {
+    margin-block-end: var(--gap-1);
   }
   dl {
     margin: 0;

@@ -3,9 +3,11 @@ import { ADVICE_WORDS, ASKED_CHOICES, DECLINE_CHOICES, type DeclineReason } from
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Advice, AdviceCard } from '../advice/advice-cards.ts';
+import type { AdviceOption } from '../advice/advice-options.ts';
 import { adviceStyle } from '../advice/advice-style.ts';
 import { answerTo, declineOf, isFrom } from '../advice/advice-taken.ts';
 import type { FactAsk } from '../advice/fact-asks.ts';
+import { proposedByOf } from '../advice/proposed-by.ts';
 import { type VisitEventRequest, visitEvent } from '../journey/visit-event-request.ts';
 import { footPicture } from '../plan/foot-picture.ts';
 import { footStyle } from '../plan/foot-style.ts';
@@ -90,7 +92,7 @@ export class AdvicePart extends LitElement {
       ${also.map((one) => html`<p>${one}</p>`)}
       ${standing === null ? nothing : html`<p class="sure" data-standing=${standing}>${sure}</p>`}
       ${card.edited.map((one) => html`<p class="voice edited">${one}</p>`)}
-      ${this.asks(card.asks, leg)} ${this.lines(card)} ${card.proposedBy === null ? nothing : this.answers(card, card.proposedBy)} ${this.besideList(card.beside, leg)} ${this.why(card)}
+      ${this.asks(card.asks, leg)} ${this.lines(card)} ${card.proposedBy === null ? nothing : this.answers(card, card.proposedBy)} ${this.options(card)} ${this.besideList(card.beside, leg)} ${this.why(card)}
     </article>`;
   }
 
@@ -150,7 +152,7 @@ export class AdvicePart extends LitElement {
               class="take"
               type="button"
               aria-label=${fill(words['take-label'], told)}
-              @click=${() => this.tell(card, 'advice-taken', lines)}
+              @click=${() => this.takeOver(card, lines)}
             >
               ${words.take.text}
             </button>`
@@ -162,6 +164,55 @@ export class AdvicePart extends LitElement {
             html`<button class="reason" type="button" @click=${() => this.decline(card, proposedBy, code)}>${text}</button>`,
         )}
       </div>`;
+  }
+
+  /** Programmes that fit beside it, each with its lines: one of them is taken in its place. */
+  private options({ leg, options }: AdviceCard): TemplateResult | typeof nothing {
+    if (options.length === 0) return nothing;
+    const words = ADVICE_WORDS;
+    return html`<details class="options">
+      <summary>${words.options.text}</summary>
+      <p class="quiet">${words['options-explain'].text}</p>
+      ${options.map((option) => {
+        const { code, title, also, lines } = option;
+        const isTaken = answerTo(option, this.items) !== 'open';
+        return html`<div class="option" data-option=${code}>
+          <p>${title}</p>
+          ${also.map((one) => html`<p class="quiet">${one}</p>`)}
+          <ul>
+            ${lines.map((one) => html`<li>${planLineText(one)}</li>`)}
+          </ul>
+          ${
+            isTaken
+              ? html`<p class="answer" role="status">${words.taken.text}</p>
+                  <button class="plain back" type="button" @click=${() => this.giveBack(option, leg)}>
+                    ${words['take-back'].text}
+                  </button>`
+              : html`<button
+                  type="button"
+                  class="instead"
+                  aria-label=${fill(words['option-take-label'], { leg: words[`title-${leg}`].text, what: title })}
+                  @click=${() => this.takeOver({ leg }, lines, code)}
+                >
+                  ${words['option-take'].text}
+                </button>`
+          }
+        </div>`;
+      })}
+    </details>`;
+  }
+
+  /** Takes lines over in the place of whatever else was taken over for the leg. */
+  private takeOver({ leg }: Pick<AdviceCard, 'leg'>, lines: readonly PlanItem[], option: string | null = null): void {
+    const isOfLeg = (item: PlanItem): boolean => proposedByOf(item.proposedBy)?.leg === leg;
+    this.dispatchEvent(new CustomEvent('advice-back', { detail: isOfLeg }));
+    this.tell({ leg }, 'advice-taken', lines);
+    if (option !== null) this.next = `[data-leg='${leg}'] [data-option='${option}'] .back`;
+  }
+
+  private giveBack(option: AdviceOption, leg: AdviceCard['leg']): void {
+    this.tell({ leg }, 'advice-back', this.ownLines(option));
+    this.next = `[data-leg='${leg}'] [data-option='${option.code}'] .instead`;
   }
 
   /** What is asked, looked at or tried beside it; none of it is a line of a plan. */
@@ -186,7 +237,7 @@ export class AdvicePart extends LitElement {
     </details>`;
   }
 
-  private ownLines(card: AdviceCard): (item: PlanItem) => boolean {
+  private ownLines(card: Pick<AdviceCard, 'lines'>): (item: PlanItem) => boolean {
     return (item) => item.proposedBy !== null && isFrom(card, item);
   }
 
@@ -195,7 +246,7 @@ export class AdvicePart extends LitElement {
     this.dispatchEvent(visitEvent({ kind: 'proposal-declined', proposedBy, reason }));
   }
 
-  private tell({ leg }: AdviceCard, name: 'advice-taken' | 'advice-back', detail: unknown): void {
+  private tell({ leg }: Pick<AdviceCard, 'leg'>, name: 'advice-taken' | 'advice-back', detail: unknown): void {
     this.next = `[data-leg='${leg}'] ${name === 'advice-taken' ? '.back' : '.take'}`;
     this.dispatchEvent(new CustomEvent(name, { detail }));
   }

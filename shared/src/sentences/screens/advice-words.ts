@@ -16,6 +16,13 @@ export const ADVICE_WORDS = sentences('screen.advice', {
   means: 'What it means as lines of a plan',
   'no-lines': 'It changes no line of its own accord: set the number in the line itself.',
   'no-base': 'There is no plan so far on this device to change. Write the line below, or note the plan of now.',
+  options: 'Other ways',
+  'options-explain': 'As well supported as it says beside each. Only one of them is taken for a leg.',
+  'option-take': 'Take this one instead',
+  'option-take-label': 'Take this one instead, {leg}: {what}',
+  'option-begins': 'For whom it is: {mark}',
+  'option-share':
+    'At about {share} % of the strongest push, in {sets} sets of {count}. The plan has no number for it: write it in your own words.',
   beside: 'To ask, look at or try beside it',
   'beside-line': '{what} {mark}',
   take: 'Take it over',

@@ -61,6 +61,8 @@ export const PROGRAMME_RULES: readonly GuidanceRule[] = [
     { ten },
   ),
   option('lowering-level', { all: [AT_HEEL_BONE, { fact: 'valid-raises', atLeast: 'ten' }, notHigh] }, [], { ten }),
+  option('combined', { all: [{ fact: 'valid-raises', atLeast: 'ten' }, notHigh] }, [], { ten }),
+  option('heavy-slow', { all: [{ fact: 'valid-raises', atLeast: 'ten' }, notHigh] }, [], { ten }),
   option(
     'hard-holds',
     {

@@ -23,6 +23,7 @@ export const planStates: readonly State[] = [
     reach: (at) => at.visit('plan-proposed', 'advice-part .cards'),
     anew: true,
   },
+  { name: 'plan-options', area: 'result', reach: openOptions },
   { name: 'plan-proposed-answered', area: 'result', reach: answerProposals },
   { name: 'plan-waiting', area: 'result', reach: askWhy, anew: true },
   {
@@ -63,6 +64,11 @@ async function planOverRule(at: Stand): Promise<void> {
 async function answerAsked({ page }: Stand): Promise<void> {
   await page.getByRole('radio', { name: ASKED_CHOICES.clear.text }).click();
   await page.locator('advice-part .cards').waitFor();
+}
+
+/** Other programmes beside a proposal. */
+async function openOptions({ page }: Stand): Promise<void> {
+  await page.locator('advice-part .options summary').first().click();
 }
 
 /** One proposal is taken over, the other one declined. */

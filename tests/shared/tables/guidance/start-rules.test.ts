@@ -97,8 +97,8 @@ describe('what fits beside it', () => {
       .map(({ rule }) => rule.proposes.code);
 
   test('lowering at a step for the middle, and to level for the heel bone', () => {
-    expect(options({})).toEqual(['lowering-step']);
-    expect(options({ place: 'insertion' })).toEqual(['lowering-level']);
+    expect(options({})).toEqual(['lowering-step', 'combined', 'heavy-slow']);
+    expect(options({ place: 'insertion' })).toEqual(['lowering-level', 'combined', 'heavy-slow']);
     expect(options({ 'valid-raises': 9 })).toEqual([]);
     expect(options({ irritability: 'high' })).toEqual([]);
   });
