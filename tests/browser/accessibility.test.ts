@@ -3,6 +3,7 @@ import { browserTest } from './support/browser-test.ts';
 import { courseStates } from './support/states/course-states.ts';
 import { homeStates } from './support/states/home-states.ts';
 import { clinicStates, fileStates, sensorStates } from './support/states/other-states.ts';
+import { rulesStates } from './support/states/rules-states.ts';
 import { startStates, visitStates } from './support/states/visit-states.ts';
 import { walked } from './support/walked.ts';
 
@@ -16,6 +17,7 @@ browserTest(
       ...sensorStates,
       ...fileStates,
       ...homeStates,
+      ...rulesStates,
       ...clinicStates,
     ]);
     expect(found).toEqual([]);

@@ -1,5 +1,6 @@
 import type { Visit } from '@surae/casebook';
-import { ACTIVITY_WORDS, ADVICE_WORDS, GUIDANCE_SENTENCES } from '@surae/shared';
+import { clinicRules } from '@surae/guidance';
+import { ACTIVITY_WORDS, ADVICE_WORDS, GUIDANCE_RULES, GUIDANCE_SENTENCES } from '@surae/shared';
 import { expect, test } from 'vitest';
 import { activityFor } from '../../../apps/dashboard/src/advice/activity-cards.ts';
 import { advisedPerson, advisedVisit, inMarch, madeRun, type Past } from '../../support/advised-person.ts';
@@ -85,4 +86,20 @@ test('the cap is open until somebody says that every run of its days is written 
   expect(activity({ runs, runsWhole: [{ from: inMarch(2), until: inMarch(30) }] }).asked).not.toBeNull();
   // a pause has no cap, and asks nothing
   expect(activity({ runs }, high).asked).toBeNull();
+});
+
+test("what goes by a clinic's own rule says so on the card of running too", () => {
+  const own = {
+    number: 'guidance.running-less-least',
+    unit: '%',
+    published: 30,
+    value: 40,
+    reason: 'runners',
+    by: 'K4',
+  };
+  const { rules } = clinicRules(GUIDANCE_RULES, [{ ...own, day: inMarch(2) }]);
+  const [card] = activityFor(advisedPerson(), advisedVisit(), today, rules).cards;
+  expect(card?.title).toContain('40 to 50 % less');
+  expect(card?.also[0]).toMatch(/^By a rule of this clinic: .* is 40 % since 2 Mar 2026\. As published it is 30 %\.$/);
+  expect(running().also).toEqual([]);
 });

@@ -29,7 +29,7 @@ import type { FactAsk } from './fact-asks.ts';
 import { beforeVisit, factsGiven } from './facts-given.ts';
 import { proposedByText } from './proposed-by.ts';
 import { runsAsked } from './run-log-given.ts';
-import { lackingLines, markWords, ruleWords, type WhyPart, whyParts } from './why-words.ts';
+import { editedLines, lackingLines, markWords, ruleWords, type WhyPart, whyParts } from './why-words.ts';
 
 /** What is proposed about running, or about standing. */
 export interface ActivityCard {
@@ -146,7 +146,7 @@ function cardOf(about: ActivityCard['about'], ground: Ground): ActivityCard {
     title: ruleWords(rule),
     standing: found.standing,
     sure,
-    also: isChosen ? [fill(words.governs, { leg: PLAN_WORDS[leg].text })] : [],
+    also: [...editedLines([rule]), ...(isChosen ? [fill(words.governs, { leg: PLAN_WORDS[leg].text })] : [])],
     lines: activityLines(rule, { visit, today, leg, run }),
     asks,
     why: whyOf([proposed.trace], open, sure),

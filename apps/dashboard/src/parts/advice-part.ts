@@ -204,7 +204,8 @@ export class AdvicePart extends LitElement {
 
   /** Takes lines over in the place of whatever else was taken over for the leg. */
   private takeOver({ leg }: Pick<AdviceCard, 'leg'>, lines: readonly PlanItem[], option: string | null = null): void {
-    const isOfLeg = (item: PlanItem): boolean => proposedByOf(item.proposedBy)?.leg === leg;
+    const isOfLeg = ({ of, proposedBy }: PlanItem): boolean =>
+      of === 'exercise' && proposedByOf(proposedBy)?.leg === leg;
     this.dispatchEvent(new CustomEvent('advice-back', { detail: isOfLeg }));
     this.tell({ leg }, 'advice-taken', lines);
     if (option !== null) this.next = `[data-leg='${leg}'] [data-option='${option}'] .back`;
