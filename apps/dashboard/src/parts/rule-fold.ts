@@ -1,7 +1,7 @@
 import { type GuidanceRule, RULES_WORDS } from '@surae/shared';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { numberText } from '../advice/why-words.ts';
+import { markWords, numberText } from '../advice/why-words.ts';
 import type { ConditionLine } from '../rules/condition-words.ts';
 import { steppedNumber } from '../rules/number-step.ts';
 import type { RuleChange } from '../rules/own-rules-desk.ts';
@@ -142,7 +142,7 @@ export class RuleFold extends LitElement {
         @stepped=${({ detail }: Stepped) => (this.draft = { ...draft, value: steppedNumber(value, detail, bound) })}
       ></number-stepper>
       <p class="quiet">
-        ${fill(words.between, { least: text(bound.least), most: text(bound.most), source: bound.source })}
+        ${fill(words.between, { least: text(bound.least), most: text(bound.most), mark: markWords(bound.mark) })}
       </p>
       <div>
         <label for="reason">${words.reason.text}</label>

@@ -41,7 +41,7 @@ export const RULES_WORDS = sentences('screen.rules', {
   'edit-of': 'Change this number: {number}',
   less: 'Less: {number}',
   more: 'More: {number}',
-  between: 'From {least} to {most}. {source}.',
+  between: 'From {least} to {most}. {mark}',
   reason: 'Reason, kept with the change',
   'reason-missing': 'A change is kept with its reason.',
   same: 'It is the number that counts now.',

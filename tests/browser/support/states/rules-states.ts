@@ -4,7 +4,7 @@ import type { Stand, State } from './state.ts';
 
 /** The rules that proposals come from, and a clinic's own copy of them. */
 export const rulesStates: readonly State[] = [
-  { name: 'rules', area: 'clinic', reach: (at) => at.go('#/rules', 'rules-page rule-fold'), anew: true },
+  { name: 'rules', area: 'clinic', reach: (at) => at.go('#/rules', 'rules-page h1'), anew: true },
   { name: 'rules-open', area: 'clinic', reach: openRules },
   { name: 'rules-changed', area: 'clinic', reach: changeNumber },
 ];
