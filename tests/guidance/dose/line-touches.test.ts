@@ -55,9 +55,10 @@ test.each(['insertion', 'both-places', null])(
   (place) => {
     const { blocks } = propose(madeFacts(place === null ? {} : { place }), GUIDANCE_RULES, GUIDANCE_FACTS);
     for (const { code, lines } of [...PROGRAMMES, ...LEVELS]) {
-      const touched = linesFor(lines, 'left', blocks).lines.flatMap(({ exercise }) => exerciseTouches(exercise));
-      expect(touched, code).not.toContain('step');
-      expect(touched, code).not.toContain('below-level');
+      for (const { exercise } of linesFor(lines, 'left', blocks).lines) {
+        const { surface, beginDeg } = EXERCISES.find((one) => one.code === exercise)!;
+        expect([surface === 'step', beginDeg < 0], `${code}: ${exercise}`).toEqual([false, false]);
+      }
     }
   },
 );
