@@ -43,7 +43,7 @@ test('who runs has the points of going on alone too', () => {
 });
 
 test('what nobody told of a point is asked beside the list, and an answer settles it and can be taken back', () => {
-  const asks = (changes: Partial<Visit> = {}) => lists({}, changes)[0]!.asks.map(({ fact, answer }) => [fact, answer]);
+  const asks = (changes: Partial<Visit> = {}) => lists({}, changes)[0].asks.map(({ fact, answer }) => [fact, answer]);
   expect(asks()).toEqual([
     ['pain-brisk-walk', null],
     ['pain-twenty-hops', null],
