@@ -15,7 +15,12 @@ export const planStates: readonly State[] = [
   { name: 'plan-running', area: 'result', reach: planRuns },
   { name: 'plan-insertion', area: 'result', reach: planOverRule, anew: true },
   { name: 'plan-locked', area: 'result', reach: (at) => at.visit('plan-locked', 'plan-step'), anew: true },
-  { name: 'plan-asked', area: 'result', reach: (at) => at.visit('plan-asked', 'fact-asks-part .ask'), anew: true },
+  {
+    name: 'plan-asked',
+    area: 'result',
+    reach: (at) => at.visit('plan-asked', 'advice-part fact-asks-part .ask'),
+    anew: true,
+  },
   { name: 'plan-answered', area: 'result', reach: answerAsked },
   {
     name: 'plan-proposed',
