@@ -42,8 +42,17 @@ test('pain that falls is said to fall with its interval, and one that rises to r
 
 test('what could be either cannot be told, and neither can what was done a few times', () => {
   expect(matchedSentences(at(3, 5, 2, 4, 3, 4))[1]).toMatch(/^Cannot tell whether it moves: .* \(95 %: /);
-  expect(matchedSentences(at(8, 1, 1, 1))[1]).toBe('Cannot tell whether it moves: 4 times so far, and 5 are needed.');
+  expect(matchedSentences(at(8, 1, 1, 1))[1]).toBe('Cannot tell whether it moves: on 4 days so far, and 5 are needed.');
   expect(matchedSlope(at(8, 1, 1, 1))).toBeNull();
+});
+
+test('what was done several times on few days cannot be told either', () => {
+  const sameDay = at(8, 7, 6, 5, 4, 3).points.map(({ pain }) => ({ on: inMarch(4), pain }));
+  expect(matchedSlope({ points: sameDay })).toBeNull();
+  const fourDays = sameDay.map(({ pain }, i) => ({ on: inMarch(1 + Math.min(i, 3)), pain }));
+  expect(matchedSentences({ ...at(), points: fourDays })[1]).toBe(
+    'Cannot tell whether it moves: on 4 days so far, and 5 are needed.',
+  );
 });
 
 test('the table has the newest first', () => {

@@ -30,9 +30,14 @@ export function matchedHead({ exercise, leg, load, sets, repetitions, eachS }: O
   return fill(words.head, { exercise: exerciseName(exercise, exercise), leg: side, dose });
 }
 
-/** How pain at one load moves [of 10 a week]; null where there are fewer points than a rank interval needs. */
+function daysOf(points: MatchedPain['points']): number {
+  return new Set(points.map(({ on }) => on)).size;
+}
+
+/** How pain at one load moves [of 10 a week]; null where it lies on fewer days than a rank interval needs points. */
 export function matchedSlope({ points }: Pick<MatchedPain, 'points'>): Estimate | null {
-  if (points.length < leastMornings) return null;
+  // what was done on one day says nothing of how it moves over days
+  if (daysOf(points) < leastMornings) return null;
   return slopeEstimate(points.map(({ on, pain }) => ({ x: (dayNumber(on) ?? 0) / 7, y: pain }))) ?? null;
 }
 
@@ -48,7 +53,10 @@ export function matchedSentences(series: MatchedPain): readonly string[] {
   });
   const slope = matchedSlope(series);
   const count = points.length;
-  if (slope?.low == null || slope.high == null) return [told, fill(words.few, { count, least: leastMornings })];
+  if (slope?.low == null || slope.high == null) {
+    const few = daysOf(points) === 1 ? words['few-one'] : words.few;
+    return [told, fill(few, { count: daysOf(points), least: leastMornings })];
+  }
   const moves = slope.low > 0 ? 'rising' : slope.high < 0 ? 'falling' : 'cannot-tell';
   const shown = moves === 'cannot-tell' ? slope.value : Math.abs(slope.value);
   const [low, high] = moves === 'falling' ? [-slope.high, -slope.low] : [slope.low, slope.high];
