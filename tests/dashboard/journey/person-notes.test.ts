@@ -46,6 +46,23 @@ test('a plan is kept line by line in its order, and one planned anew takes its p
   expect(await book.notes.plan(id, [])).toEqual([]);
 });
 
+test('a plan is one write, with the one whose place it takes: what is cut off between two lines would be another plan', async () => {
+  const { store, book, id } = await opened();
+  const visit = { ...madeVisit(), personId: id, safety: clear };
+  const first = await book.notes.keepPlan(visit, [madePlanItem({ what: 'holds' })]);
+  const addAll = store.addAll.bind(store);
+  let writes = 0;
+  // the machine goes off after one write
+  store.addAll = (documents) => {
+    writes += 1;
+    return writes > 1 ? Promise.reject(new Error('off')) : addAll(documents);
+  };
+  const lines = ['rest', 'walk'].map((what) => madePlanItem({ what }));
+  const second = await book.notes.keepPlan({ ...visit, plan: first }, lines);
+  expect((await book.notes.plan(id, second)).map(({ body }) => body.what)).toEqual(['rest', 'walk']);
+  expect(await book.notes.plan(id, first)).toEqual([]);
+});
+
 test('nothing that loads is kept under a lock, whatever page asks, and nothing is half kept', async () => {
   const { store, book, id } = await opened();
   const locked = { ...madeVisit(), personId: id, safety: { ...clear, ticked: ['safety.fluoroquinolone'] } };
