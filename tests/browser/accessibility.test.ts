@@ -23,5 +23,5 @@ browserTest(
     expect(found).toEqual([]);
     expect(states.length).toBeGreaterThan(40);
   },
-  300_000,
+  600_000,
 );

@@ -1,12 +1,5 @@
 import type { PlanItem, RunsWhole, Visit } from '@surae/casebook';
-import {
-  ACTIVITY_WORDS,
-  ADVICE_WORDS,
-  ASKED_CHOICES,
-  DECLINE_CHOICES,
-  type DeclineReason,
-  RUNNING_NUMBERS,
-} from '@surae/shared';
+import { ACTIVITY_WORDS, ADVICE_WORDS, ASKED_CHOICES, type DeclineReason, RUNNING_NUMBERS } from '@surae/shared';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Activity, ActivityCard, ActivityPart as Told } from '../advice/activity-cards.ts';
@@ -22,6 +15,7 @@ import { fill } from '../words/fill.ts';
 import './fact-asks-part.ts';
 import { activityStyle } from './activity-style.ts';
 import { foldStyle } from './fold-style.ts';
+import { type ProposalNamed, proposalAnswers, proposalWhy } from './proposal-answers.ts';
 import { verdictMark } from './verdict-mark.ts';
 
 /** Lines for activity that are taken over. */
@@ -36,7 +30,6 @@ export type RunsNoted = CustomEvent<RunsWhole>;
 /** Id of what is taken back of it. */
 export type RunsNotNoted = CustomEvent<string>;
 
-const reasons = Object.entries(DECLINE_CHOICES) as [DeclineReason, { readonly text: string }][];
 const verdicts = { yes: 'yes', no: 'no', 'cannot-tell': 'cannot_tell' } as const;
 
 /**
@@ -83,7 +76,7 @@ export class ActivityPart extends LitElement {
       ${also.map((one) => html`<p>${one}</p>`)}
       ${standing === null ? nothing : html`<p class="sure" data-standing=${standing}>${sure}</p>`}
       ${this.asks(card.asks)} ${parts.map((part) => this.told(part))} ${about === 'running' ? this.room() : nothing}
-      ${proposedBy === null ? nothing : html`${this.lines(card)} ${this.answers(card, proposedBy)}`} ${this.why(card)}
+      ${proposedBy === null ? nothing : html`${this.lines(card)} ${this.answers(card, proposedBy)}`} ${proposalWhy(namedOf(card), card.why)}
     </article>`;
   }
 
@@ -136,57 +129,16 @@ export class ActivityPart extends LitElement {
   }
 
   private answers(card: ActivityCard, proposedBy: string): TemplateResult {
-    const words = ADVICE_WORDS;
-    const { about, title, lines } = card;
-    const told = { leg: ACTIVITY_WORDS[about].text, what: title };
-    const declined = declineOf(card, this.visit);
-    if (declined !== undefined)
-      return html`<p class="answer" role="status">
-          ${fill(words.declined, { reason: DECLINE_CHOICES[declined.reason]?.text ?? declined.reason })}
-        </p>
-        <button class="plain back" type="button" @click=${() => this.decline(card, proposedBy, null)}>
-          ${words['decline-back'].text}
-        </button>`;
-    const answer = answerTo(card, this.items);
-    if (answer !== 'open')
-      return html`<p class="answer" role="status">${words[answer === 'taken' ? 'taken' : 'taken-changed'].text}</p>
-        <button class="plain back" type="button" @click=${() => this.tell(card, 'activity-back', isOf(card))}>
-          ${words['take-back'].text}
-        </button>`;
-    return html`${
-      lines.length === 0
-        ? nothing
-        : html`<button
-              class="take"
-              type="button"
-              aria-label=${fill(words['take-label'], told)}
-              @click=${() => this.tell(card, 'activity-taken', lines)}
-            >
-              ${words.take.text}
-            </button>`
-    }
-      <details class="decline">
-        <summary aria-label=${fill(words['decline-label'], told)}>${words.decline.text}</summary>
-        <div class="choices" role="group" aria-label=${fill(words['decline-label'], told)}>
-          ${reasons.map(
-            ([code, { text }]) =>
-              html`<button class="reason" type="button" @click=${() => this.decline(card, proposedBy, code)}>${text}</button>`,
-          )}
-        </div>
-      </details>`;
-  }
-
-  private why({ about, title, why }: ActivityCard): TemplateResult {
-    const label = fill(ADVICE_WORDS['why-label'], { leg: ACTIVITY_WORDS[about].text, what: title });
-    return html`<details class="why">
-      <summary aria-label=${label}>${ADVICE_WORDS.why.text}</summary>
-      <dl>
-        ${why.map(
-          (part) => html`<dt>${part.title}</dt>
-            ${part.lines.map((one) => html`<dd>${one}</dd>`)}`,
-        )}
-      </dl>
-    </details>`;
+    return proposalAnswers({
+      told: namedOf(card),
+      hasLines: card.lines.length > 0,
+      declined: declineOf(card, this.visit),
+      answer: answerTo(card, this.items),
+      folded: true,
+      take: () => this.tell(card, 'activity-taken', card.lines),
+      back: () => this.tell(card, 'activity-back', isOf(card)),
+      decline: (reason) => this.decline(card, proposedBy, reason),
+    });
   }
 
   private list({ code, leg, title, points, asks }: PointList): TemplateResult {
@@ -223,4 +175,8 @@ export class ActivityPart extends LitElement {
 
 function isOf(card: ActivityCard): (item: PlanItem) => boolean {
   return (item) => item.proposedBy !== null && isFrom(card, item);
+}
+
+function namedOf({ about, title }: ActivityCard): ProposalNamed {
+  return { leg: ACTIVITY_WORDS[about].text, what: title };
 }

@@ -1,5 +1,5 @@
 import type { PlanItem, Visit } from '@surae/casebook';
-import { ADVICE_WORDS, ASKED_CHOICES, DECLINE_CHOICES, type DeclineReason } from '@surae/shared';
+import { ADVICE_WORDS, ASKED_CHOICES, type DeclineReason } from '@surae/shared';
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Advice, AdviceCard } from '../advice/advice-cards.ts';
@@ -17,14 +17,13 @@ import { fill } from '../words/fill.ts';
 import { drawnPicture } from './drawn-picture.ts';
 import './fact-asks-part.ts';
 import type { FactAsksPart } from './fact-asks-part.ts';
+import { type ProposalNamed, proposalAnswers, proposalWhy } from './proposal-answers.ts';
 
 /** Lines that are taken over. */
 export type AdviceTaken = CustomEvent<readonly PlanItem[]>;
 
 /** Lines that are taken out again. */
 export type AdviceBack = CustomEvent<(item: PlanItem) => boolean>;
-
-const reasons = Object.entries(DECLINE_CHOICES) as [DeclineReason, { readonly text: string }][];
 
 /**
  * What rules propose for each leg, beside the plan: to take over, to decline with a reason, and why. Nothing is chosen beforehand. Tells
@@ -92,7 +91,7 @@ export class AdvicePart extends LitElement {
       ${also.map((one) => html`<p>${one}</p>`)}
       ${standing === null ? nothing : html`<p class="sure" data-standing=${standing}>${sure}</p>`}
       ${card.edited.map((one) => html`<p class="voice edited">${one}</p>`)}
-      ${this.asks(card.asks, leg)} ${this.lines(card)} ${card.proposedBy === null ? nothing : this.answers(card, card.proposedBy)} ${this.options(card)} ${this.besideList(card.beside, leg)} ${this.why(card)}
+      ${this.asks(card.asks, leg)} ${this.lines(card)} ${card.proposedBy === null ? nothing : this.answers(card, card.proposedBy)} ${this.options(card)} ${this.besideList(card.beside, leg)} ${proposalWhy(namedOf(card), card.why)}
     </article>`;
   }
 
@@ -128,42 +127,16 @@ export class AdvicePart extends LitElement {
   }
 
   private answers(card: AdviceCard, proposedBy: string): TemplateResult {
-    const words = ADVICE_WORDS;
-    const { leg, title, lines } = card;
-    const told = { leg: words[`title-${leg}`].text, what: title };
-    const declined = declineOf(card, this.visit);
-    if (declined !== undefined)
-      return html`<p class="answer" role="status">
-          ${fill(words.declined, { reason: DECLINE_CHOICES[declined.reason]?.text ?? declined.reason })}
-        </p>
-        <button class="plain back" type="button" @click=${() => this.decline(card, proposedBy, null)}>
-          ${words['decline-back'].text}
-        </button>`;
-    const answer = answerTo(card, this.items);
-    if (answer !== 'open')
-      return html`<p class="answer" role="status">${words[answer === 'taken' ? 'taken' : 'taken-changed'].text}</p>
-        <button class="plain back" type="button" @click=${() => this.tell(card, 'advice-back', this.ownLines(card))}>
-          ${words['take-back'].text}
-        </button>`;
-    return html`${
-      lines.length === 0
-        ? nothing
-        : html`<button
-              class="take"
-              type="button"
-              aria-label=${fill(words['take-label'], told)}
-              @click=${() => this.takeOver(card, lines)}
-            >
-              ${words.take.text}
-            </button>`
-    }
-      <p class="means" aria-hidden="true">${words.decline.text}</p>
-      <div class="choices" role="group" aria-label=${fill(words['decline-label'], told)}>
-        ${reasons.map(
-          ([code, { text }]) =>
-            html`<button class="reason" type="button" @click=${() => this.decline(card, proposedBy, code)}>${text}</button>`,
-        )}
-      </div>`;
+    return proposalAnswers({
+      told: namedOf(card),
+      hasLines: card.lines.length > 0,
+      declined: declineOf(card, this.visit),
+      answer: answerTo(card, this.items),
+      folded: false,
+      take: () => this.takeOver(card, card.lines),
+      back: () => this.tell(card, 'advice-back', this.ownLines(card)),
+      decline: (reason) => this.decline(card, proposedBy, reason),
+    });
   }
 
   /** Programmes that fit beside it, each with its lines: one of them is taken in its place. */
@@ -225,19 +198,6 @@ export class AdvicePart extends LitElement {
       </ul>`;
   }
 
-  private why({ leg, title, why }: AdviceCard): TemplateResult {
-    const label = fill(ADVICE_WORDS['why-label'], { leg: ADVICE_WORDS[`title-${leg}`].text, what: title });
-    return html`<details class="why">
-      <summary aria-label=${label}>${ADVICE_WORDS.why.text}</summary>
-      <dl>
-        ${why.map(
-          (part) => html`<dt>${part.title}</dt>
-            ${part.lines.map((one) => html`<dd>${one}</dd>`)}`,
-        )}
-      </dl>
-    </details>`;
-  }
-
   private ownLines(card: Pick<AdviceCard, 'lines'>): (item: PlanItem) => boolean {
     return (item) => item.proposedBy !== null && isFrom(card, item);
   }
@@ -251,4 +211,8 @@ export class AdvicePart extends LitElement {
     this.next = `[data-leg='${leg}'] ${name === 'advice-taken' ? '.back' : '.take'}`;
     this.dispatchEvent(new CustomEvent(name, { detail }));
   }
+}
+
+function namedOf({ leg, title }: AdviceCard): ProposalNamed {
+  return { leg: ADVICE_WORDS[`title-${leg}`].text, what: title };
 }
