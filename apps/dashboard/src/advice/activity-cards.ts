@@ -24,6 +24,7 @@ import { activityAsks } from './activity-asks.ts';
 import { activityLines } from './activity-lines.ts';
 import { type PointList, pointLists } from './activity-lists.ts';
 import { type RunAdvice, runAdvice } from './activity-run.ts';
+import { storyWords } from './activity-story.ts';
 import { capWords, goalWords, nextWords, runNumberLines } from './activity-words.ts';
 import type { FactAsk } from './fact-asks.ts';
 import { beforeVisit, factsGiven } from './facts-given.ts';
@@ -49,7 +50,7 @@ export interface ActivityCard {
 
 /** Lines about something under a title of their own. */
 export interface ActivityPart {
-  readonly code: 'cap' | 'next' | 'recovery' | 'goal';
+  readonly code: 'cap' | 'next' | 'recovery' | 'goal' | 'story';
   readonly title: string;
   readonly lines: readonly string[];
 }
@@ -72,6 +73,8 @@ interface Ground {
   readonly guidance: Guidance;
   readonly today: string;
   readonly run: RunAdvice;
+  /** what jumped before the complaint began */
+  readonly story: readonly string[];
 }
 
 const words = ACTIVITY_WORDS;
@@ -182,6 +185,7 @@ function partsOf(ground: Ground): readonly ActivityPart[] {
     { code: 'next', title: words['next-title'].text, lines: isPaused ? [] : nextWords(run) },
     { code: 'recovery', title: words['recovery-title'].text, lines: recoveryLines(ground) },
     { code: 'goal', title: words['race-title'].text, lines: goalWords(run.goal) },
+    { code: 'story', title: words['story-title'].text, lines: ground.story },
   ];
   return parts.filter(({ lines }) => lines.length > 0);
 }
@@ -208,7 +212,8 @@ export function activityFor(
   const facts = planFacts(visit);
   const guidance = { ...proposed, locked: proposed.locked || facts.safetyLocked || facts.suddenLoss };
   const past = beforeVisit(person, visit);
-  const ground: Ground = { visit, given, guidance, today, run: runAdvice(past, visit, given, today) };
+  const run = runAdvice(past, visit, given, today);
+  const ground: Ground = { visit, given, guidance, today, run, story: storyWords(past, today) };
   const runs = valueOf(given, 'runs') !== 'no';
   const parts = partsOf(ground);
   const hasCap = parts.some(({ code }) => code === 'cap');

@@ -43,6 +43,19 @@ export const ACTIVITY_WORDS = sentences('screen.activity', {
   'race-no-way': 'The goal, due on {day}, names no one way in km to hold the cap against.',
   'race-over': 'The goal day, {day}, is over.',
 
+  'story-title': 'Before it began',
+  'story-began': 'It began: {began}, as it was noted.',
+  'story-jump': 'The run of {day}, {run}, was {over} % over the longest of the {window} days before it, {longest}.',
+  'story-unknown':
+    'Of {days} of these days it is not known whether there was a run. A longer one among them would make the step smaller.',
+  'story-band':
+    'In runners without a complaint {ratio} times as many injuries followed such a step as followed none: {source}. {mark} That is no cause of this complaint.',
+  'story-none': 'No run that is written down was more than a tenth over the longest of the {window} days before it.',
+  'story-untold':
+    'Runs that cannot be held against any, since none of the {window} days before is written down: {count}.',
+  'story-no-runs':
+    'No run of the {days} days before is written down. The file of a watch or phone can be read in on the course.',
+
   'list-start': '{leg}, asked for before running: {met} of {all} met, {open} cannot be told',
   'list-full': '{leg}, asked for before going on alone: {met} of {all} met, {open} cannot be told',
   'list-explain':
