@@ -1,7 +1,8 @@
 /** What rules of activity and return propose; a blank is a number of the rule by its name. */
 export const ACTIVITY_TEXTS = {
-  'running-high':
-    'Suggestion: no running for {pauseLeast} to {pauseMost} days; cycle or run in deep water instead. Then try what the tendon bears once more.',
+  'running-high': 'Suggestion: no running for {pauseLeast} to {pauseMost} days.',
+  'running-instead':
+    'Suggestion: cycle or run in deep water in place of running, and try what the tendon bears once more after the pause.',
   'running-moderate':
     'Suggestion: run and walk in turn, flat and easy, {between} day without a run between two, {lessLeast} to {lessMost} % less than usual, as long as pain keeps to its limit and settles overnight. No speed, no hills, no sprints.',
   'running-low':
@@ -24,6 +25,7 @@ export const ACTIVITY_TEXTS = {
 /** What would change it. */
 export const ACTIVITY_CHANGED_BY_TEXTS = {
   'running-high': 'The tendon is graded anew, as less than high.',
+  'running-instead': 'The tendon is graded anew, as less than high.',
   'running-moderate': 'The tendon is graded as low or high; not graded counts as moderate.',
   'running-low': 'The tendon is graded as more than low.',
   'standing-high': 'The tendon is graded anew, as less than high.',

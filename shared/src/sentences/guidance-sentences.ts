@@ -45,7 +45,8 @@ export const GUIDANCE_SENTENCES = sentences('guidance', {
   'option-heavy-slow': 'Another way: heavy slow raises, seated and standing, three times a week.',
   'option-hard-holds':
     'Another way: hard holds on the rig. They are for the load; relief of pain right after is not to be expected of them.',
-  'pain-limit': 'Suggestion: pain up to {most} of 10 in a session, and at most {rise} over pain at rest.',
+  'pain-limit':
+    'Suggestion: pain up to {most} of 10 in a session and after it, at most {rise} over pain at rest, and back to usual by the next morning.',
   'step-ask':
     'Ask why first: {missed} planned sessions in a row or more have no log, or more than a share of {leftOut} of those of two weeks were left out or not told. The dose stays as it is until then.',
   'step-restart-lower': 'Suggestion: begin again one level lower, after a gap of more than {gap} days.',
@@ -86,7 +87,8 @@ export const GUIDANCE_SENTENCES = sentences('guidance', {
     'Pain at rest, stiffness of more than {stiff} minutes and both heel bones sore: go through the line on inflammation.',
   'inflammatory-young': 'Both heel bones sore under {years} years: go through the line on inflammation.',
   'heel-lift-middle': 'Suggestion: heel lifts of {mm} mm can be tried.',
-  'heel-lift-flare': 'Suggestion: heel lifts of {least} to {most} mm while it is a flare.',
+  'heel-lift-flare':
+    'Suggestion: heel lifts of {least} to {most} mm during a flare, or as long as it is highly irritable.',
 });
 
 /** What would change a proposal. */
@@ -151,7 +153,7 @@ export const GUIDANCE_CHANGED_BY = sentences('guidance-changed-by', {
   inflammatory: 'No pain at rest, stiffness of at most {stiff} minutes, or one heel bone alone.',
   'inflammatory-young': 'One heel bone alone, or {years} years and more.',
   'heel-lift-middle': 'Another place is sore.',
-  'heel-lift-flare': 'The flare is over.',
+  'heel-lift-flare': 'The flare is over, and the tendon is graded as less than high.',
 });
 
 /** What a fact is, in words. A line of the safety list has its own question. */

@@ -140,6 +140,11 @@ function cardOf(about: ActivityCard['about'], ground: Ground): ActivityCard {
     };
   }
   const { rule } = found;
+  // in place of a pause, where nothing keeps from loading
+  const instead =
+    rule.code === 'running-high' && !guidance.locked
+      ? guidance.proposals.filter((one) => one.about === 'running-instead' && one.leg === leg)
+      : [];
   const open = [proposed.trace, ...proposed.notRuledOut].filter(({ held }) => held === 'cannot-tell');
   const sure = ADVICE_WORDS[found.standing].text;
   const isChosen = governingLegs(given).length > 1 && found.legs.length === 1;
@@ -149,10 +154,14 @@ function cardOf(about: ActivityCard['about'], ground: Ground): ActivityCard {
     title: ruleWords(rule),
     standing: found.standing,
     sure,
-    also: [...editedLines([rule]), ...(isChosen ? [fill(words.governs, { leg: PLAN_WORDS[leg].text })] : [])],
-    lines: activityLines(rule, { visit, today, leg, run }),
+    also: [
+      ...instead.map((one) => ruleWords(one.rule)),
+      ...editedLines([rule]),
+      ...(isChosen ? [fill(words.governs, { leg: PLAN_WORDS[leg].text })] : []),
+    ],
+    lines: [rule, ...instead.map((one) => one.rule)].flatMap((one) => activityLines(one, { visit, today, leg, run })),
     asks,
-    why: whyOf([proposed.trace], open, sure),
+    why: whyOf([proposed.trace, ...instead.map(({ trace }) => trace)], open, sure),
   };
 }
 

@@ -99,8 +99,10 @@ export function activityLines(rule: GuidanceRule, ground: ActivityGround): reado
     case 'running-high': {
       const pause = { mostS: 0, mostM: null, runS: null, walkS: null };
       const until = later(today, numberOf(rule, 'pauseMost') - 1);
-      return [limited(pause, null, 'sore-now', until), ...advised('cycle-swim')];
+      return [limited(pause, null, 'sore-now', until)];
     }
+    case 'running-instead':
+      return advised('cycle-swim');
     case 'running-moderate': {
       // of what is usual nothing is known: no limit is made up for it
       if (isUsualUnknown(run)) return advised('less-running', 'no-hills');

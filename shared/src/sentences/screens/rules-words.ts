@@ -110,6 +110,7 @@ export const RULE_GROUP_WORDS = sentences('rule-group', {
   recovery: 'Days between loads',
   'run-start': 'A first run',
   'full-return': 'What is kept up in the end',
+  'running-instead': 'In place of running',
   prompt: 'What is asked or looked at',
 });
 

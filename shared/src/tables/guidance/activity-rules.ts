@@ -44,6 +44,19 @@ export const ACTIVITY_RULES: readonly GuidanceRule[] = [
     pauseLeast: ruleNumber('running-pause-least', 7, 'd'),
     pauseMost: ruleNumber('running-pause-most', 14, 'd'),
   }),
+  // the pause itself loads nothing and is said under a lock too; what takes the place of runs is a load like any other
+  guidanceRule({
+    code: 'running-instead',
+    about: 'running-instead',
+    when: {
+      all: [
+        { fact: 'runs', is: 'yes' },
+        { fact: 'irritability', is: 'high' },
+      ],
+    },
+    standIns: ['runs', 'irritability'],
+    proposes: { kind: 'limit', code: 'running-instead', touches: ['loading'] },
+  }),
   cell('running', 'runs', 'moderate', run, {
     lessLeast: ruleNumber('running-less-least', 30, '%'),
     lessMost: ruleNumber('running-less-most', 50, '%'),

@@ -22,18 +22,21 @@ function prompt(
   numbers: GuidanceRule['numbers'] = {},
   more: Partial<GuidanceRule> = {},
 ): GuidanceRule {
-  const amounts = more.proposes?.amounts ?? [];
+  const { amounts = [], touches = [] } = more.proposes ?? {};
   return guidanceRule({
     code,
     about: 'prompt',
     when,
     numbers,
     ...more,
-    proposes: { kind: 'prompt', code, touches: [], amounts },
+    proposes: { kind: 'prompt', code, touches, amounts },
   });
 }
 
-/** What is asked, looked at or spoken about; none of it loads anything. */
+/** It speaks of loading that goes on, of more of it, or of a test: not said while something keeps from loading. */
+const loads = { proposes: { kind: 'prompt', code: '', touches: ['loading'] } } as const;
+
+/** What is asked, looked at or spoken about. */
 export const PROMPT_RULES: readonly GuidanceRule[] = [
   prompt(
     'flare',
@@ -56,6 +59,7 @@ export const PROMPT_RULES: readonly GuidanceRule[] = [
       ],
     },
     { one: ruleNumber('level-one', 1), days: ruleNumber('calm-days', 14, 'd') },
+    loads,
   ),
   prompt(
     'level-long',
@@ -71,6 +75,7 @@ export const PROMPT_RULES: readonly GuidanceRule[] = [
       four: ruleNumber('level-four', 4),
       days: ruleNumber('level-long-days', 28, 'd'),
     },
+    loads,
   ),
   prompt('week-rising', { fact: 'week-trend', is: 'rising' }, {}, monitored),
   prompt(
@@ -83,6 +88,7 @@ export const PROMPT_RULES: readonly GuidanceRule[] = [
       ],
     },
     { share: ruleNumber('plateau-share', 0.7), days: ruleNumber('plateau-days', 42, 'd') },
+    loads,
   ),
   prompt(
     'twelve-weeks',
@@ -99,7 +105,7 @@ export const PROMPT_RULES: readonly GuidanceRule[] = [
     'go-on',
     { fact: 'days-in-programme', below: 'days' },
     { days: ruleNumber('programme-least', 84, 'd', guideline) },
-    guideline,
+    { ...guideline, ...loads },
   ),
   prompt(
     'inflammatory',
@@ -131,8 +137,21 @@ export const PROMPT_RULES: readonly GuidanceRule[] = [
   ),
   prompt(
     'heel-lift-flare',
-    { all: [AT_HEEL_BONE, { fact: 'irritability', is: 'high' }] },
+    {
+      all: [
+        AT_HEEL_BONE,
+        {
+          any: [
+            { fact: 'irritability', is: 'high' },
+            { fact: 'morning-now', is: 'flare' },
+          ],
+        },
+      ],
+    },
     { least: ruleNumber('heel-lift-least', 10, 'mm'), most: ruleNumber('heel-lift-most', 15, 'mm') },
-    { proposes: { kind: 'prompt', code: 'heel-lift', touches: [], amounts: ['least', 'most'] } },
+    {
+      standIns: ['morning-now'],
+      proposes: { kind: 'prompt', code: 'heel-lift', touches: [], amounts: ['least', 'most'] },
+    },
   ),
 ];

@@ -26,6 +26,8 @@ export const GUIDANCE_VARIABLES = {
   rung: { choice: 'next', across: false },
   /** how much is run, and how work on the feet is done, by irritability */
   running: { choice: 'lowest', across: true },
+  /** what is done in place of running while it is paused */
+  'running-instead': { choice: 'lowest', across: true },
   standing: { choice: 'lowest', across: true },
   /** days before the next load on the tendon */
   recovery: { choice: 'lowest', across: true },

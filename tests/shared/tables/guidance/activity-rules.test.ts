@@ -26,6 +26,14 @@ describe('each grade of irritability', () => {
     expect(about(given, 'running')[0]).toMatchObject({ mark: 'common-practice', standing: 'stands' });
   });
 
+  test('in place of running something else is proposed with high irritability alone', () => {
+    const of = (irritability: string) =>
+      about(madeFacts({ irritability }, {}, yes), 'running-instead').map(({ standing }) => standing);
+    expect([of('high'), of('moderate'), of('low')]).toEqual([['stands'], [], []]);
+    expect(about(madeFacts({}, {}, yes), 'running-instead')).toEqual([]);
+    expect(about(madeFacts({ irritability: 'high' }, {}, { ...yes, runs: 'no' }), 'running-instead')).toEqual([]);
+  });
+
   test('that was not told is treated as moderate, and says so', () => {
     const [one] = about(madeFacts({}, {}, yes), 'running');
     expect(one.rule.code).toBe('running-moderate');
@@ -74,6 +82,8 @@ describe('each grade of irritability', () => {
     expect(about(madeFacts({ irritability: 'low' }, {}, ticked), 'running')).toEqual([]);
     expect(about(madeFacts({ irritability: 'moderate' }, {}, ticked), 'running')).toEqual([]);
     expect(about(madeFacts({ irritability: 'high' }, {}, ticked), 'running')).toHaveLength(1);
+    // what takes the place of runs is a load too
+    expect(about(madeFacts({ irritability: 'high' }, {}, ticked), 'running-instead')).toEqual([]);
   });
 });
 

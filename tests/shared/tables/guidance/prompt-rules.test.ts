@@ -33,6 +33,10 @@ describe('what is looked at', () => {
     ['heel-lift-middle', { place: 'mid-portion' }, true],
     ['heel-lift-flare', { place: 'insertion', irritability: 'high' }, true],
     ['heel-lift-flare', { place: 'insertion', irritability: 'moderate' }, false],
+    ['heel-lift-flare', { place: 'insertion', irritability: 'low', 'morning-now': 'flare' }, true],
+    ['heel-lift-flare', { place: 'insertion', irritability: 'low', 'morning-now': 'no-flare' }, false],
+    ['heel-lift-flare', { place: 'insertion', 'morning-now': 'flare' }, true],
+    ['heel-lift-flare', { place: 'mid-portion', irritability: 'high', 'morning-now': 'flare' }, false],
   ] as const)('%s with %o: %s', (code, left, expected) => {
     expect(told('prompt', left, { 'both-heel-bones': 'yes' }).includes(code)).toBe(expected);
   });
@@ -47,8 +51,18 @@ describe('what is looked at', () => {
     expect(codes.includes('inflammatory-young')).toBe(expected);
   });
 
-  test('is told under a lock too: none of it loads anything', () => {
-    expect(told('prompt', plateau, { 'safety.clot': 'ticked' })).toContain('plateau');
+  test('is told under a lock too, but for what speaks of loading that goes on, of more of it, or of a test', () => {
+    const long = { ...plateau, 'days-in-programme': 83, 'level-now': 2, 'days-at-level': 28 };
+    const both = { 'both-heel-bones': 'yes' };
+    expect(told('prompt', { ...long, ...inflamed }, both)).toEqual(
+      expect.arrayContaining(['plateau', 'go-on', 'level-long', 'inflammatory']),
+    );
+    const locked = told('prompt', { ...long, ...inflamed }, { ...both, 'safety.clot': 'ticked' });
+    expect(locked).toContain('inflammatory');
+    for (const code of ['plateau', 'go-on', 'level-long']) expect(locked).not.toContain(code);
+    const calm = { 'level-now': 0, 'days-at-level': 14 };
+    expect(told('prompt', calm)).toContain('calm-long');
+    expect(told('prompt', calm, { 'safety.fluoroquinolone': 'ticked' })).not.toContain('calm-long');
   });
 });
 
