@@ -3,9 +3,10 @@ import { expect, test } from 'vitest';
 import { moduleKind } from '../support/module-kind.ts';
 import { filesUnder, inProject, packageFolders, projectText, sourceFiles } from '../support/project.ts';
 
-/** Tests of a whole package, of the command as a user runs it, or of a shape that two packages share. */
+/** Tests of a whole package or table, of the command as a user runs it, or of a shape that two packages share. */
 const ofWhole = [
   'tests/cli/bin.test.ts',
+  'tests/dashboard/advice/every-why.test.ts',
   'tests/guidance/laws.test.ts',
   'tests/records/broken-files.test.ts',
   'tests/records/guess/reliability.test.ts',

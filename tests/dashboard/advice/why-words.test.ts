@@ -5,6 +5,7 @@ import {
   answerWords,
   changedByWords,
   factWords,
+  numberText,
   ruleWords,
   whyParts,
 } from '../../../apps/dashboard/src/advice/why-words.ts';
@@ -31,7 +32,42 @@ test('an answer is told with its unit and bounds, and a bound that is open as at
   expect(answerWords('valid-raises', { value: 14, low: 14, high: 14, from })).toBe('14');
   expect(answerWords('valid-raises', { value: 8, low: 8, high: Number.POSITIVE_INFINITY, from })).toBe('8 or more');
   expect(answerWords('days-at-level', { value: 21, from })).toBe('21 d');
+  expect(answerWords('age-at-least', { value: 44, from })).toBe('44 years');
   expect(answerWords('place', { value: 'insertion', from })).toBe('the heel bone');
+});
+
+test('a number is told as it counts, and not rounded to one that does not', () => {
+  expect([numberText(0.85, '1'), numberText(0.25, '1'), numberText(5, '1'), numberText(2.5, '%')]).toEqual([
+    '0.85',
+    '0.25',
+    '5',
+    '2.5 %',
+  ]);
+  expect([numberText(-10, 'deg'), numberText(6, 'mo'), numberText(45, 'a')]).toEqual(['-10°', '6 months', '45 years']);
+});
+
+test.each([
+  ['start-calm', { irritability: 'high' }, 'Irritability of the tendon: high', 'Common practice, no source.'],
+  ['recovery-high', { 'last-load': 'high', 'recovery-days': 1 }, 'Tendon load of the last run', 'From memory'],
+] as const)('%s: a grade is told as a judgement with its mark, and no measurement', (code, left, fact, mark) => {
+  const rule = GUIDANCE_RULES.find((one) => one.code === code)!;
+  const given = madeFacts(left);
+  const trace = judgeRule(rule, 'left', given, factTable(GUIDANCE_FACTS));
+  const parts = whyParts({
+    leg: 'left',
+    visitId: 'v',
+    guidance: propose(given, [rule], GUIDANCE_FACTS),
+    fired: [trace],
+    lacking: [],
+    held: [],
+    sure: '',
+    missing: () => 'not-given',
+  });
+  const read = parts.find(({ title }) => title === ADVICE_WORDS['why-from'].text)?.lines ?? [];
+  const graded = read.filter((line) => line.includes('judged, and not measured'));
+  expect(graded).toHaveLength(1);
+  expect(graded[0]).toContain(fact);
+  expect(graded[0]).toContain(mark);
 });
 
 test('a rule that a clinic changed says what stood there before, who changed it, and when', () => {

@@ -17,11 +17,10 @@ import {
   type ReturnCriterion,
   START_RUNNING,
 } from '@surae/shared';
-import { shortNumber } from '../plan/plan-words.ts';
 import { fill } from '../words/fill.ts';
 import { activityAsks } from './activity-asks.ts';
 import type { FactAsk } from './fact-asks.ts';
-import { answerWords, fromWords, lackingOf, markWords } from './why-words.ts';
+import { answerWords, fromWords, lackingOf, markWords, numberText } from './why-words.ts';
 
 /** One point that is asked for, as it stands. */
 export interface ListPoint {
@@ -50,7 +49,7 @@ const sentences: Readonly<Record<string, { readonly text: string }>> = RETURN_SE
 
 function pointOf(trace: CriterionTrace, leg: Leg, given: GivenFacts, visitId: string): ListPoint {
   const { criterion, held, used, missing, between } = trace;
-  const numbers = Object.entries(criterion.numbers).map(([name, { value }]) => [name, shortNumber(value)] as const);
+  const numbers = Object.entries(criterion.numbers).map(([name, { value }]) => [name, numberText(value, '1')] as const);
   const why = (fact: string): string => {
     const one = given.legs[leg][fact] ?? given.person[fact];
     return one !== undefined && 'missing' in one ? one.missing : 'not-given';

@@ -18,7 +18,6 @@ import {
   SAFETY_LIST,
   type Sentence,
 } from '@surae/shared';
-import { shortNumber } from '../plan/plan-words.ts';
 import { dayOf } from '../words/dates.ts';
 import { entryWords } from '../words/entry-words.ts';
 import { fill } from '../words/fill.ts';
@@ -33,10 +32,13 @@ function lineOf(code: string): (typeof SAFETY_LIST)[number] | undefined {
   return SAFETY_LIST.find(({ id }) => id === code);
 }
 
+/** A number as it counts: a clinic may change one by a twentieth, so that one digit behind the point is too few. */
+function digitsOf(value: number): string {
+  return String(Number(value.toFixed(2)));
+}
+
 function filled(words: Words, code: string, rule: GuidanceRule): string {
-  const numbers = Object.entries(rule.numbers).map(
-    ([name, { value }]) => [name, shortNumber(Math.abs(value))] as const,
-  );
+  const numbers = Object.entries(rule.numbers).map(([name, { value }]) => [name, digitsOf(Math.abs(value))] as const);
   const line = lineOf(rule.proposes.code);
   const next = line === undefined ? '' : entryWords(line, 'next');
   return fill({ text: textOf(words, code) }, { ...Object.fromEntries(numbers), next });
@@ -64,8 +66,10 @@ function settledWords(code: string): string {
 
 /** A number with its unit. */
 export function numberText(value: number, unit: string): string {
-  const told = shortNumber(value);
-  return unit === '1' ? told : fill(ADVICE_WORDS['fact-unit'], { value: told, unit });
+  const told = digitsOf(value);
+  if (unit === '1') return told;
+  const words: Words = ADVICE_WORDS;
+  return fill(words[`unit-${unit}`] ?? ADVICE_WORDS['fact-unit'], { value: told, unit });
 }
 
 /** An answer with its bounds. */
@@ -75,7 +79,7 @@ export function answerWords(code: string, { value, low, high }: KnownFact): stri
   const told = numberText(value, unit);
   if (low === undefined || high === undefined || (low === value && high === value)) return told;
   if (high === Number.POSITIVE_INFINITY) return fill(ADVICE_WORDS['fact-least'], { value: numberText(low, unit) });
-  return fill(ADVICE_WORDS['fact-bounds'], { value: told, low: shortNumber(low), high: shortNumber(high) });
+  return fill(ADVICE_WORDS['fact-bounds'], { value: told, low: digitsOf(low), high: digitsOf(high) });
 }
 
 /** Where an answer is from. */
@@ -96,15 +100,27 @@ export interface WhyPart {
   readonly lines: readonly string[];
 }
 
+/** What was read of an answer, and that it is a grade where it is one. */
+function gradedWords(code: string, line: string): string {
+  const entry = GUIDANCE_FACTS.find((one) => one.code === code);
+  if (entry?.graded !== true) return line;
+  const { source, mark } = entry;
+  const words = ADVICE_WORDS[mark === 'common-practice' ? 'fact-graded-practice' : 'fact-graded'];
+  return fill(words, { line, source, mark: markWords(mark) });
+}
+
 function factLines(traces: readonly RuleTrace[], visitId: string): readonly string[] {
   const words = ADVICE_WORDS;
   const used = traces.flatMap((trace) =>
     trace.used.map(({ fact, answer }) =>
-      fill(words['fact-line'], {
-        fact: factWords(fact),
-        value: answerWords(fact, answer),
-        from: fromWords(answer, visitId),
-      }),
+      gradedWords(
+        fact,
+        fill(words['fact-line'], {
+          fact: factWords(fact),
+          value: answerWords(fact, answer),
+          from: fromWords(answer, visitId),
+        }),
+      ),
     ),
   );
   const treated = traces.flatMap((trace) =>

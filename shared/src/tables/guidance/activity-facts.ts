@@ -1,5 +1,6 @@
 import type { FactEntry } from './fact-entry.ts';
 import { codeFact, numberFact } from './fact-made.ts';
+import { RUN_LOADS } from './run-loads.ts';
 
 const pain = [0, 10] as const;
 const open = [0, null] as const;
@@ -14,7 +15,12 @@ export const ACTIVITY_FACTS: readonly FactEntry[] = [
   /** whether it was asked how much of the running goes up or down hill: hills are not modelled */
   codeFact('hills-asked', 'person', yesNo, { standIn: 'no' }),
   /** how the tendon load of the last run or jumps was graded, see `RUN_LOADS`; the heaviest where it was not */
-  codeFact('last-load', 'leg', ['light', 'medium', 'high'], { standIn: 'high' }),
+  codeFact('last-load', 'leg', ['light', 'medium', 'high'], {
+    source: RUN_LOADS.high.source,
+    mark: RUN_LOADS.high.mark,
+    standIn: 'high',
+    graded: true,
+  }),
   /** whole days since that session without a medium or high tendon load */
   numberFact('recovery-days', 'leg', 'd', open),
   numberFact('days-since-run', 'person', 'd', open),

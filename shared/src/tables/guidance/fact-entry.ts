@@ -11,4 +11,6 @@ export interface FactEntry extends Entry {
     | { readonly kind: 'code'; readonly codes: readonly string[] };
   /** what a rule that asks for it takes in place of a missing answer, and says so; null: nothing may take its place */
   readonly standIn: string | null;
+  /** a grade made of other answers: a judgement by the source of this entry, and no measurement; absent where it is none */
+  readonly graded?: true;
 }

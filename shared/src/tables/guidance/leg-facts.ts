@@ -10,7 +10,7 @@ export const LEG_FACTS: readonly FactEntry[] = [
   /** where the tendon is sore */
   codeFact('place', 'leg', ['no', 'mid-portion', 'insertion', 'both-places']),
   /** the grade; missing where it is not graded, and for limits it is then treated as moderate */
-  codeFact('irritability', 'leg', [...IRRITABILITY_GRADES], { ...practice, standIn: 'moderate' }),
+  codeFact('irritability', 'leg', [...IRRITABILITY_GRADES], { ...practice, standIn: 'moderate', graded: true }),
   /** single-leg raises that counted, at body weight */
   numberFact('valid-raises', 'leg', '1', [0, null]),
   numberFact('pain-double-raise', 'leg', '1', pain),

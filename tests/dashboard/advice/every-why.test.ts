@@ -1,0 +1,188 @@
+import { factTable, type GivenFact, judgeRule, propose, type RuleTrace } from '@surae/guidance';
+import {
+  ADVICE_VALUE_WORDS,
+  ADVICE_WORDS,
+  type Condition,
+  GUIDANCE_FACTS,
+  GUIDANCE_RULES,
+  type GuidanceRule,
+  MARK_WORDS,
+} from '@surae/shared';
+import { describe, expect, test } from 'vitest';
+import { whyParts } from '../../../apps/dashboard/src/advice/why-words.ts';
+import { known, madeFacts } from '../../support/guidance-facts.ts';
+
+const table = factTable(GUIDANCE_FACTS);
+const step = 0.5;
+
+type Told = Readonly<Record<string, number | string>>;
+
+/** Answers that make one test on one fact hold, or not hold. */
+function answersTo(
+  one: Exclude<Condition, { all: unknown } | { any: unknown } | { not: unknown }>,
+  rule: GuidanceRule,
+  is: boolean,
+) {
+  const { holds } = table.get(one.fact)!;
+  if (holds.kind === 'code') {
+    const asked: readonly string[] = 'is' in one ? [one.is] : 'oneOf' in one ? one.oneOf : [];
+    return holds.codes.filter((code) => asked.includes(code) === is);
+  }
+  const name =
+    'atLeast' in one
+      ? one.atLeast
+      : 'atMost' in one
+        ? one.atMost
+        : 'above' in one
+          ? one.above
+          : 'below' in one
+            ? one.below
+            : '';
+  const limit = rule.numbers[name].value;
+  const isSo = (value: number): boolean =>
+    'atLeast' in one
+      ? value >= limit
+      : 'atMost' in one
+        ? value <= limit
+        : 'above' in one
+          ? value > limit
+          : value < limit;
+  const limits = Object.values(rule.numbers).flatMap(({ value }) => [value, value + step, value - step]);
+  return [...new Set([limit, ...limits])].filter(
+    (value) => value >= holds.least && value <= (holds.most ?? value) && isSo(value) === is,
+  );
+}
+
+/** Every set of answers, of a few at each place, that makes a condition hold, or not. */
+function waysOf(condition: Condition, rule: GuidanceRule, is = true): readonly Told[] {
+  if ('not' in condition) return waysOf(condition.not, rule, !is);
+  if ('all' in condition || 'any' in condition) {
+    const parts = 'all' in condition ? condition.all : condition.any;
+    const isEach = 'all' in condition === is;
+    const ways = parts.map((one) => waysOf(one, rule, is));
+    if (!isEach) return ways.flat();
+    return ways.reduce<readonly Told[]>(
+      (found, next) =>
+        found
+          .flatMap((told) => next.filter((more) => agrees(told, more)).map((more) => ({ ...told, ...more })))
+          .slice(0, 400),
+      [{}],
+    );
+  }
+  return answersTo(condition, rule, is).map((value) => ({ [condition.fact]: value }));
+}
+
+const agrees = (told: Told, more: Told): boolean =>
+  Object.entries(more).every(([fact, value]) => !Object.hasOwn(told, fact) || told[fact] === value);
+
+/** Answers as if told in the history on a day, each to its leg or the person. */
+function factsOf(told: Readonly<Record<string, GivenFact>>) {
+  const of = (which: 'leg' | 'person') =>
+    Object.fromEntries(Object.entries(told).filter(([fact]) => table.get(fact)?.of === which));
+  return madeFacts(of('leg'), {}, of('person'));
+}
+
+function explained(rule: GuidanceRule, told: Told, missing: Readonly<Record<string, GivenFact>> = {}) {
+  const answers = Object.fromEntries(
+    Object.entries(told).map(([fact, value]) => [
+      fact,
+      { ...known(value), from: { what: 'history', day: '2026-03-01' } },
+    ]),
+  );
+  const given = factsOf({ ...answers, ...missing });
+  const trace = judgeRule(rule, rule.of === 'leg' ? 'left' : null, given, table);
+  const own: RuleTrace[] = trace.held === 'cannot-tell' ? [trace] : [];
+  const guidance = propose(given, [rule], GUIDANCE_FACTS);
+  const sure = ADVICE_WORDS[trace.held === 'yes' ? 'stands' : 'waits'].text;
+  const parts = whyParts({
+    leg: 'left',
+    visitId: 'v',
+    guidance,
+    fired: [trace],
+    lacking: own,
+    held: [],
+    sure,
+    missing: () => 'not-asked',
+  });
+  const of = (code: keyof typeof ADVICE_WORDS): string =>
+    (parts.find(({ title }) => title === ADVICE_WORDS[code].text)?.lines ?? []).join('\n');
+  return { trace, parts, of };
+}
+
+/** Codes that nobody is to read: those of facts and answers that are no words, and names of numbers. */
+const codes = new Set(
+  GUIDANCE_RULES.flatMap(({ code, proposes, numbers }) => [
+    code,
+    proposes.code,
+    ...Object.keys(numbers).filter((name) => /[A-Z]/.test(name)),
+  ]).concat(GUIDANCE_FACTS.flatMap(({ code, holds }) => [code, ...(holds.kind === 'code' ? holds.codes : [])])),
+);
+/** Words with a hyphen that are words. */
+const english = new Set(['single-leg', 'heavy-slow']);
+
+function holdsNoCode(text: string, where: string): void {
+  expect(text, where).not.toMatch(/[{}]|undefined|null|NaN|Infinity/);
+  for (const [word] of text.matchAll(/\b[\w.]+(?:-[\w.]+)+\b/g)) {
+    expect(codes.has(word) && !english.has(word), `${word} in ${where}`).toBe(false);
+  }
+  expect(text, where).not.toMatch(/\b(?:safety|guidance|fact|comparison|morning|plan)\.[a-z]/);
+  // a unit is a word or its sign, and no code for files: a year is no 'a', a month no 'mo'
+  expect(text, where).not.toMatch(/\d (?:a|mo|deg)\b/);
+}
+
+// an answer whose words are left out would be shown as its code
+const answers = GUIDANCE_FACTS.flatMap(({ code, holds }) =>
+  holds.kind === 'code' ? holds.codes.map((answer) => [code, answer] as const) : [],
+);
+test.each(answers)('%s: %s has words', (_, answer) => {
+  expect(Object.hasOwn(ADVICE_VALUE_WORDS, answer)).toBe(true);
+});
+
+describe('every rule answers why this, from what, how sure, whose rule, and what would change it', () => {
+  test.each(GUIDANCE_RULES.map((rule) => [rule.code, rule] as const))('%s where it holds', (_, rule) => {
+    const ways = waysOf(rule.when, rule);
+    const held = ways.filter((told) => explained(rule, told).trace.held === 'yes');
+    expect(held.length).toBeGreaterThan(0);
+    for (const told of held.slice(0, 30)) {
+      const { of, parts } = explained(rule, told);
+      const why = of('why-rule');
+      for (const code of ['why-rule', 'why-from', 'why-sure', 'why-whose', 'why-change'] as const) {
+        expect(of(code).length, code).toBeGreaterThan(5);
+      }
+      for (const { title, lines } of parts) {
+        expect(lines.length, title).toBeGreaterThan(0);
+        for (const line of lines) holdsNoCode(line, `${title}: ${line}`);
+      }
+      // the source and how well it is supported, of the rule and of each of its numbers
+      for (const { source, mark } of [rule, ...Object.values(rule.numbers)]) {
+        expect(why).toContain(MARK_WORDS[mark].text);
+        if (mark !== 'common-practice') expect(why).toContain(source);
+      }
+      // each number as it counts, and no rounded one
+      for (const { value } of Object.values(rule.numbers)) {
+        expect(why.match(/-?\d+(?:\.\d+)?/g)?.map(Number)).toContain(value);
+      }
+      // every answer that was read is told with its day
+      expect(of('why-from').match(/1 Mar 2026/g)?.length ?? 0).toBeGreaterThanOrEqual(Object.keys(told).length);
+    }
+  });
+
+  test.each(GUIDANCE_RULES.map((rule) => [rule.code, rule] as const))(
+    '%s with each answer missing in turn: what is lacking is told with what would settle it, or as what it was taken',
+    (_, rule) => {
+      const [told] = waysOf(rule.when, rule).filter((one) => explained(rule, one).trace.held === 'yes');
+      for (const fact of Object.keys(told)) {
+        const without = Object.fromEntries(Object.entries(told).filter(([code]) => code !== fact));
+        const { trace, of, parts } = explained(rule, without, { [fact]: { missing: 'not-asked' } });
+        for (const { title, lines } of parts) for (const line of lines) holdsNoCode(line, `${title}: ${line}`);
+        const isTaken = trace.treatedAs.some((one) => one.fact === fact);
+        expect(isTaken, fact).toBe(rule.standIns?.includes(fact) === true);
+        if (isTaken) expect(of('why-from')).toContain('so taken as');
+        else if (trace.held === 'cannot-tell') {
+          expect(trace.missing).toContain(fact);
+          expect(of('why-lacking')).toContain('not asked in this visit');
+        }
+      }
+    },
+  );
+});
