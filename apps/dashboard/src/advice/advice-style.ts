@@ -57,12 +57,6 @@ export const adviceStyle = css`
   .options {
     margin-block-start: var(--gap-4);
   }
-  .why summary,
-  .options summary {
-    align-content: center;
-    cursor: pointer;
-    min-block-size: var(--target);
-  }
   .option {
     border-block-start: 1px solid var(--hairline);
     padding-block: var(--gap-3);

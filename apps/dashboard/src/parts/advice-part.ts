@@ -17,6 +17,7 @@ import { fill } from '../words/fill.ts';
 import { drawnPicture } from './drawn-picture.ts';
 import './fact-asks-part.ts';
 import type { FactAsksPart } from './fact-asks-part.ts';
+import { foldStyle } from './fold-style.ts';
 import { type ProposalNamed, proposalAnswers, proposalWhy } from './proposal-answers.ts';
 
 /** Lines that are taken over. */
@@ -31,7 +32,7 @@ export type AdviceBack = CustomEvent<(item: PlanItem) => boolean>;
  */
 @customElement('advice-part')
 export class AdvicePart extends LitElement {
-  static override styles = [base, footStyle, adviceStyle];
+  static override styles = [base, footStyle, foldStyle, adviceStyle];
 
   @property({ attribute: false }) advice!: Advice;
   /** lines of the plan as it is being written */

@@ -48,6 +48,9 @@ export class CourseLoadPart extends LitElement {
         overflow-wrap: anywhere;
         padding-inline-end: var(--gap-2);
       }
+      details + h3 {
+        margin-block-start: var(--gap-6);
+      }
       dt {
         font-weight: 600;
       }
