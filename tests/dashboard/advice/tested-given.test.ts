@@ -5,7 +5,7 @@ import { advisedVisit, inMarch, liveSet } from '../../support/advised-person.ts'
 import { madeSet } from '../../support/made-visit.ts';
 
 function right(set: VisitSet | null, changes: Partial<Visit> = {}) {
-  return testedGiven(advisedVisit({ sets: set === null ? [] : [set], ...changes }), 'right');
+  return testedGiven(advisedVisit({ sets: set === null ? [] : [set], ...changes }), 'right', false);
 }
 
 const untried = { ladder: { left: { answers: [], sudden: null }, right: { answers: [], sudden: null } } } as const;

@@ -49,6 +49,8 @@ export interface AdviceCard {
   readonly asks: readonly FactAsk[];
   /** that it goes by rules of this clinic's own, and what is published; empty where it does not */
   readonly edited: readonly string[];
+  /** that it is of an invented person, whose sets are simulated; null of anybody else */
+  readonly invented: string | null;
   readonly why: readonly WhyPart[];
 }
 
@@ -97,9 +99,14 @@ function missingOf(given: GivenFacts, leg: Leg): (fact: string) => string {
   };
 }
 
+/** What marks whatever is proposed of an invented person of the demo; null of anybody else. */
+export function inventedWords({ person }: Pick<CasebookPerson, 'person'>): string | null {
+  return person.demo ? ADVICE_WORDS.invented.text : null;
+}
+
 /** A card for a leg with nothing proposed: what is lacking, or that nothing holds. */
 function openCard(leg: Leg, isBegun: boolean, ground: LinesGround, asks: AdviceCard['asks']): AdviceCard {
-  const { guidance, visit, given } = ground;
+  const { guidance, visit, given, past } = ground;
   const about = isBegun ? 'step' : 'start-level';
   const lacking = guidance.lacking.filter((one) => one.leg === leg && one.rule.about === about);
   const missing = missingOf(given, leg);
@@ -120,6 +127,7 @@ function openCard(leg: Leg, isBegun: boolean, ground: LinesGround, asks: AdviceC
     options: optionsOf(leg, [], ground),
     asks,
     edited: [],
+    invented: inventedWords(past),
     why,
   };
 }
@@ -150,6 +158,7 @@ function cardOf(proposed: Proposed, leg: Leg, ground: LinesGround, asks: AdviceC
     options: optionsOf(leg, lines.lines, ground),
     asks,
     edited: editedLines([...fired, ...open].map((one) => one.rule)),
+    invented: inventedWords(past),
     why: whyParts({
       leg,
       visitId: visit.id,

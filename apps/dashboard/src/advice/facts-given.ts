@@ -9,7 +9,7 @@ import { known, missing, type Place } from './given-fact.ts';
 import { programmeGiven } from './programme-given.ts';
 import { rungGiven } from './rung-given.ts';
 import { safetyGiven } from './safety-given.ts';
-import { testedGiven, testsSomebody } from './tested-given.ts';
+import { saysSomething, testedGiven } from './tested-given.ts';
 import { toldGiven, withTold } from './told-given.ts';
 
 function soreGiven(sore: SoreSides, place: Place): GivenFact {
@@ -25,11 +25,11 @@ function heelBonesGiven({ left, right }: SoreSides, place: Place): GivenFact {
 }
 
 /** Whoever pushed on a rig has one at hand; that nobody did does not say that there is none. */
-function rigGiven(visits: readonly Visit[]): GivenFact {
+function rigGiven(visits: readonly Visit[], isInvented: boolean): GivenFact {
   const pushed = visits.findLast((visit) =>
     LEGS.some((side) => {
       const set = pullSetOf(visit, side);
-      return set !== undefined && testsSomebody(set.choice);
+      return set !== undefined && saysSomething(set.choice, isInvented);
     }),
   );
   if (pushed === undefined) return missing('not-asked');
@@ -68,11 +68,12 @@ export function factsGiven(person: CasebookPerson, visit: Visit, today: string):
   const earlier = past.visits.map((one) => one.visit);
   const all = [...earlier, visit];
   const place: Place = { day: visit.begunAt, visitId: visit.id };
+  const isInvented = person.person.demo;
   const legOf = (side: Side): FactsOf => {
     const limit = ladderLimit(irritabilityGiven(visit, side)?.treatAs ?? null);
     const facts = {
       ...examinedGiven(visit, earlier, side),
-      ...testedGiven(visit, side),
+      ...testedGiven(visit, side, isInvented),
       ...programmeGiven(past, side, today),
       ...doseGiven(past, side, sessionsOf(past, side, limit), today),
       ...courseGiven(past, side, today, limit),
@@ -87,7 +88,7 @@ export function factsGiven(person: CasebookPerson, visit: Visit, today: string):
         ...safetyGiven(visit),
         'sore-legs': soreGiven(visit.sore, place),
         'both-heel-bones': heelBonesGiven(visit.sore, place),
-        'rig-at-hand': rigGiven(all),
+        'rig-at-hand': rigGiven(all, isInvented),
         runs: runsGiven(past, today),
         'job-on-feet': missing('not-asked'),
         'hills-asked': missing('not-asked'),

@@ -3,11 +3,21 @@ import { pullSetOf, type SetChoice, setOf, type Visit, type VisitSet } from '@su
 import type { FactsOf, GivenFact } from '@surae/guidance';
 import { PROTOCOLS } from '@surae/shared';
 import { ladderGiven, rungPain } from './examined-given.ts';
-import { known, missing, type Place } from './given-fact.ts';
+import { type FromWhat, known, missing, type Place } from './given-fact.ts';
 
-/** A simulated or played set tests nobody. */
-export function testsSomebody({ origin }: Pick<SetChoice, 'origin'>): boolean {
-  return origin === 'live' || origin === 'by-hand';
+type Origin = Pick<SetChoice, 'origin'>;
+
+/**
+ * Whether a set says something of whom it is of. A simulated or played set tests nobody; a simulated one of an invented person of the
+ * demo is all that there is of them, and what follows from it is marked.
+ */
+export function saysSomething({ origin }: Origin, isInvented: boolean): boolean {
+  return origin === 'live' || origin === 'by-hand' || (isInvented && origin === 'simulated');
+}
+
+/** What a set is called where an answer is from it. */
+function fromSet({ origin }: Origin, test: 'heel-raise' | 'isometric'): FromWhat {
+  return origin === 'simulated' ? 'simulated-set' : test;
 }
 
 /** With one of these a result is not used at all. */
@@ -22,7 +32,7 @@ const unusable: readonly SetBlock[] = [
 /** With one of these the leg may be able to do more than it did: the count has no upper bound. */
 const atLeast: readonly SetBlock[] = ['ended-for-pain', 'censored', 'fixed-test', 'effort-not-full'];
 
-function raisesOf(report: Report, place: Place): GivenFact {
+function raisesOf(report: Report, what: FromWhat, place: Place): GivenFact {
   const protocol = PROTOCOLS.find(({ id }) => id === report.protocol.id);
   const { legs, externalMass } = protocol?.parameters ?? {};
   if (legs?.value !== 'single' || externalMass?.value !== 'none') return missing('other-test');
@@ -30,25 +40,25 @@ function raisesOf(report: Report, place: Place): GivenFact {
   if (blocks.some((one) => unusable.includes(one))) return missing('not-usable');
   const { scored, scoredLow, scoredHigh } = report.count;
   const isOpen = blocks.some((one) => atLeast.includes(one));
-  return known(scored, 'heel-raise', place, {
+  return known(scored, what, place, {
     low: Math.min(scoredLow, scored),
     high: isOpen ? Number.POSITIVE_INFINITY : Math.max(scoredHigh, scored),
   });
 }
 
-function validRaises(set: VisitSet | undefined, place: Place): GivenFact {
+function validRaises(set: VisitSet | undefined, isInvented: boolean, place: Place): GivenFact {
   if (set === undefined) return missing('not-tested');
-  if (!testsSomebody(set.choice)) return missing('simulated');
-  return set.report === null ? missing('not-assessed') : raisesOf(set.report, place);
+  if (!saysSomething(set.choice, isInvented)) return missing('simulated');
+  return set.report === null ? missing('not-assessed') : raisesOf(set.report, fromSet(set.choice, 'heel-raise'), place);
 }
 
 /** The worst that was told of single raises, in the test and before it; what a part does not tell may have been worse. */
-function singlePain(visit: Visit, side: Side, set: VisitSet | undefined, place: Place): GivenFact {
+function singlePain(visit: Visit, side: Side, set: VisitSet | undefined, isInvented: boolean, place: Place): GivenFact {
   const ladder = ladderGiven(visit, side);
   const tried = [rungPain(ladder, 'one-raise', place), rungPain(ladder, 'ten-raises', place)].flatMap((one) =>
     'missing' in one ? [] : [Number(one.value)],
   );
-  const isTested = set !== undefined && testsSomebody(set.choice);
+  const isTested = set !== undefined && saysSomething(set.choice, isInvented);
   const inTest = isTested ? (set.end?.painPeak ?? null) : null;
   const told = inTest === null ? tried : [...tried, inTest];
   if (told.length === 0) {
@@ -56,7 +66,8 @@ function singlePain(visit: Visit, side: Side, set: VisitSet | undefined, place: 
   }
   const worst = Math.max(...told);
   const isOpen = isTested && inTest === null;
-  return known(worst, inTest === worst ? 'heel-raise' : 'ladder', place, isOpen ? { low: worst, high: 10 } : {});
+  const what = inTest === worst && set !== undefined ? fromSet(set.choice, 'heel-raise') : 'ladder';
+  return known(worst, what, place, isOpen ? { low: worst, high: 10 } : {});
 }
 
 /**
@@ -64,23 +75,23 @@ function singlePain(visit: Visit, side: Side, set: VisitSet | undefined, place: 
  *
  * @param visit - of today [-]
  * @param side - the leg [-]
- * @returns facts by their code; a simulated or played set gives none [unit of the fact]
+ * @param isInvented - whether the person is one of the demo [-]
+ * @returns facts by their code; a simulated set of a real person and a played one give none [unit of the fact]
  *
  * Source: ours
  */
-export function testedGiven(visit: Visit, side: Side): FactsOf {
+export function testedGiven(visit: Visit, side: Side, isInvented: boolean): FactsOf {
   const set = setOf(visit, side);
   const pulls = pullSetOf(visit, side);
   const place: Place = { day: visit.begunAt, visitId: visit.id };
-  const raised = set !== undefined && testsSomebody(set.choice);
-  const pushed = pulls !== undefined && testsSomebody(pulls.choice);
+  const raised = set !== undefined && saysSomething(set.choice, isInvented);
+  const pushed = pulls !== undefined && saysSomething(pulls.choice, isInvented);
   const by = raised ? (pushed ? 'both' : 'raises') : pushed ? 'hold' : 'nothing';
+  const what = raised ? fromSet(set.choice, 'heel-raise') : pushed ? fromSet(pulls.choice, 'isometric') : 'heel-raise';
   const onlySimulated = by === 'nothing' && (set !== undefined || pulls !== undefined);
   return {
-    'valid-raises': validRaises(set, place),
-    'pain-single-raise': singlePain(visit, side, set, place),
-    'tested-by': onlySimulated
-      ? missing('simulated')
-      : known(by, pushed && !raised ? 'isometric' : 'heel-raise', place),
+    'valid-raises': validRaises(set, isInvented, place),
+    'pain-single-raise': singlePain(visit, side, set, isInvented, place),
+    'tested-by': onlySimulated ? missing('simulated') : known(by, what, place),
   };
 }

@@ -88,6 +88,7 @@ export class AdvicePart extends LitElement {
     const id = `leg-${leg}`;
     return html`<article aria-labelledby=${id} data-leg=${leg}>
       <h3 id=${id}><span class="side" data-side=${leg}>${ADVICE_WORDS[`title-${leg}`].text}</span></h3>
+      ${card.invented === null ? nothing : html`<p class="voice invented">${card.invented}</p>`}
       <p class="what">${title}</p>
       ${also.map((one) => html`<p>${one}</p>`)}
       ${standing === null ? nothing : html`<p class="sure" data-standing=${standing}>${sure}</p>`}
