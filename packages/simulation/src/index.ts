@@ -1,3 +1,14 @@
+export { type Chance, chanceOf } from './course/chance.ts';
+export { COURSE_PEOPLE, type CourseName, type CoursePerson } from './course/course-people.ts';
+export {
+  askedLoad,
+  type Found,
+  type InventedLeg,
+  loadLeg,
+  lookAt,
+  morningOf,
+  sleepLeg,
+} from './course/invented-leg.ts';
 export {
   type FaultAmounts,
   type FaultName,

@@ -13,12 +13,19 @@ import {
   sessionCap,
 } from '@surae/guidance';
 import { GUIDANCE_FACTS, GUIDANCE_RULES, type GuidanceRule, RUNNING_NUMBERS } from '@surae/shared';
-import { type Chance, chanceOf } from './chance.ts';
+import {
+  type Chance,
+  type CoursePerson,
+  chanceOf,
+  type InventedLeg,
+  loadLeg,
+  lookAt,
+  morningOf,
+  sleepLeg,
+} from '@surae/simulation';
 import { type DayKnown, factsOn } from './day-facts.ts';
 import { dateOf, noDiary, type PersonDiary, runLogOf } from './diary.ts';
-import { type InventedLeg, loadLeg, lookAt, morningOf, sleepLeg } from './invented-leg.ts';
 import { isPlanned, type KeptPlan, loadOf, noPlan, take } from './kept-plan.ts';
-import type { InventedPerson } from './people.ts';
 
 /** One day of a course, as it is read. */
 export interface CourseDay {
@@ -45,12 +52,12 @@ class Going {
   readonly told: PersonDiary = { runs: [], begunRunning: null, askedDay: null };
   readonly tries: RungTried[] = [];
   readonly truth: Record<Leg, InventedLeg>;
-  readonly person: InventedPerson;
+  readonly person: CoursePerson;
   readonly chance: Chance;
   readonly rules: readonly GuidanceRule[];
   lastRunPain: number | null = null;
 
-  constructor(person: InventedPerson, seed: number, rules: readonly GuidanceRule[]) {
+  constructor(person: CoursePerson, seed: number, rules: readonly GuidanceRule[]) {
     this.person = person;
     this.rules = rules;
     this.chance = chanceOf(seed);
@@ -186,7 +193,7 @@ class Going {
 }
 
 /** Twelve weeks of an invented person, day by day: the same for a seed. */
-export function courseOf(person: InventedPerson, seed: number, rules = GUIDANCE_RULES): readonly CourseDay[] {
+export function courseOf(person: CoursePerson, seed: number, rules = GUIDANCE_RULES): readonly CourseDay[] {
   const going = new Going(person, seed, rules);
   return Array.from({ length: days }, (_, day): CourseDay => {
     const mornings = going.morning(day);

@@ -10,9 +10,9 @@ import {
   type Leg,
 } from '@surae/guidance';
 import { GUIDANCE_FACTS, START_RUNNING } from '@surae/shared';
+import { type CoursePerson } from '@surae/simulation';
 import { dateOf, type LegDiary, legCourseOf, type PersonDiary, worstSince } from './diary.ts';
 import { type KeptPlan, repetitionsLeft } from './kept-plan.ts';
-import type { InventedPerson } from './people.ts';
 
 const facts = factTable(GUIDANCE_FACTS);
 const lines = GUIDANCE_FACTS.filter(({ code }) => code.startsWith('safety.')).map(({ code }) => code);
@@ -31,7 +31,7 @@ function answers(day: number, told: Readonly<Record<string, number | string | nu
 /** What is known on the day of a course. */
 export interface DayKnown {
   readonly day: number;
-  readonly person: InventedPerson;
+  readonly person: CoursePerson;
   readonly plan: KeptPlan;
   readonly legs: Readonly<Record<Leg, LegDiary>>;
   readonly told: PersonDiary;

@@ -1,5 +1,5 @@
 import type { LegCourse, MorningTold, RunLog, SessionTold } from '@surae/guidance';
-import type { Found } from './invented-leg.ts';
+import { type Found } from '@surae/simulation';
 
 const first = Date.UTC(2026, 0, 5);
 

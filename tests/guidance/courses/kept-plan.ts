@@ -1,5 +1,5 @@
 import { LEVELS } from '@surae/shared';
-import { askedLoad } from './invented-leg.ts';
+import { askedLoad } from '@surae/simulation';
 
 /** What a clinician wrote down as the plan. */
 export interface KeptPlan {

@@ -1,18 +1,18 @@
 import { LEGS } from '@surae/guidance';
 import { GUIDANCE_RULES } from '@surae/shared';
+import { COURSE_PEOPLE, type CourseName } from '@surae/simulation';
 import { describe, expect, test } from 'vitest';
 import { isLong } from '../../support/runs.ts';
 import { type CourseDay, courseOf } from './course.ts';
-import { PEOPLE, type PersonName } from './people.ts';
 
 const seeds = Array.from({ length: isLong ? 40 : 2 }, (_, i) => i + 1);
-const names = Object.keys(PEOPLE) as readonly PersonName[];
+const names = Object.keys(COURSE_PEOPLE) as readonly CourseName[];
 const made = new Map<string, readonly CourseDay[]>();
 
-function courses(name: PersonName): readonly (readonly CourseDay[])[] {
+function courses(name: CourseName): readonly (readonly CourseDay[])[] {
   return seeds.map((seed) => {
     const key = `${name} ${seed}`;
-    const course = made.get(key) ?? courseOf(PEOPLE[name], seed);
+    const course = made.get(key) ?? courseOf(COURSE_PEOPLE[name], seed);
     made.set(key, course);
     return course;
   });
@@ -73,7 +73,7 @@ test('who is steady comes to heavy slow raises within twelve weeks, nineteen in 
 
 test('a flare is answered by less within three days, and the load comes back', () => {
   for (const course of courses('flare')) {
-    const { day } = PEOPLE.flare.setback;
+    const { day } = COURSE_PEOPLE.flare.setback;
     expect(course.slice(day, day + 4).some(isEased)).toBe(true);
     const before = Math.max(...course.slice(day - 7, day).map(({ load }) => load));
     // what goes up in that week is within the lower level, or what was made less
@@ -133,7 +133,7 @@ test('a runner runs only where everything asked for is met, never over the cap, 
       expect(heavyBefore, `day ${day}`).toBe(false);
     }
     const reach = course.map(({ run }) => run?.reach ?? null).filter((one) => one !== null);
-    const { day: race, metres } = PEOPLE.runner.race;
+    const { day: race, metres } = COURSE_PEOPLE.runner.race;
     expect(longest < metres && reach.length > 0 && reach[0].held === 'yes', `race on day ${race}`).toBe(false);
     expect(reach.at(-1)?.held).toBe('no');
   }
@@ -179,7 +179,7 @@ test('nothing goes up where the morning after one of the last two sessions was n
 });
 
 test('a line of the safety list that is told in week 3 leaves nothing that loads, and what comes after it begins lower', () => {
-  const { day: from, until } = PEOPLE.tablets.line;
+  const { day: from, until } = COURSE_PEOPLE.tablets.line;
   for (const course of courses('tablets')) {
     for (const { guided, taken, load } of course.slice(from, until)) {
       expect(guided.locked).toBe(true);

@@ -1,6 +1,6 @@
 import type { Guidance } from '@surae/guidance';
+import { COURSE_PEOPLE, type CourseName } from '@surae/simulation';
 import { type CourseDay, courseOf } from './course.ts';
-import { PEOPLE, type PersonName } from './people.ts';
 
 const two = (one: number | null): string => (one === null ? '·' : String(one));
 
@@ -39,8 +39,8 @@ function lineOf(one: CourseDay): string {
 }
 
 /** A course as plain lines: the day, what was proposed, what was written into the plan, and how it went. */
-export function printed(name: PersonName, seed: number, everyDay = false): string {
-  const course = courseOf(PEOPLE[name], seed);
+export function printed(name: CourseName, seed: number, everyDay = false): string {
+  const course = courseOf(COURSE_PEOPLE[name], seed);
   const lines = course
     .filter(
       (one, i) =>
@@ -51,7 +51,7 @@ export function printed(name: PersonName, seed: number, everyDay = false): strin
         one.run?.ranM != null,
     )
     .map(lineOf);
-  return [`== ${PEOPLE[name].name} (seed ${seed})`, ...lines, ''].join('\n');
+  return [`== ${COURSE_PEOPLE[name].name} (seed ${seed})`, ...lines, ''].join('\n');
 }
 
-export const names = Object.keys(PEOPLE) as readonly PersonName[];
+export const names = Object.keys(COURSE_PEOPLE) as readonly CourseName[];

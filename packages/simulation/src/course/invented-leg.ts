@@ -18,17 +18,35 @@ export interface InventedLeg {
   strength: number;
 }
 
-/** What a level asks of the tendon, from holds on two legs on. */
+/** What a level asks of the tendon, from holds on two legs on; invented [1]. */
 const asks = [1, 1.5, 2.2, 2.6, 3.2, 4.2, 4.6];
 const within = (value: number, low: number, high: number): number => Math.min(high, Math.max(low, value));
 const painOf = (value: number): number => within(Math.round(value), 0, 10);
 
-/** The load of a session at a level, so many shares over or under its plain dose. */
+/**
+ * The load of a session at a level.
+ *
+ * @param level - of the programme, from 0 on [-]
+ * @param times - share of its plain dose [1]
+ * @returns in sessions of holds on two legs [1]
+ *
+ * Source: ours, invented: a course that looks like one, and no claim about tendons
+ */
 export function askedLoad(level: number, times: number): number {
   return (asks[level] ?? 0) * times;
 }
 
-/** One session of a leg: it tells its pain at once, and the rest by the next morning. */
+/**
+ * Pain in a session of a leg, which is changed by it: it tells its pain at once, and the rest by the next morning.
+ *
+ * @param leg - see {@link InventedLeg}; changed [-]
+ * @param load - of the session, see {@link askedLoad} [1]
+ * @param share - of it that is done [1]
+ * @param chance - see {@link Chance} [-]
+ * @returns worst pain, whole, of 10 [1]
+ *
+ * Source: ours, invented: a course that looks like one, and no claim about tendons
+ */
 export function loadLeg(leg: InventedLeg, load: number, share: number, chance: Chance): number {
   const times = load / leg.tolerance;
   if (leg.place !== 'no') leg.coming += Math.max(0, times * (0.6 + 0.4 * share) - 1) * leg.answer;
@@ -39,14 +57,28 @@ export function loadLeg(leg: InventedLeg, load: number, share: number, chance: C
   return painOf(leg.ache * 0.6 + leg.sore * 0.7 + 1.6 * times + 0.5 * chance.wobble());
 }
 
-/** Over night what a session did comes, and half of what was there goes. */
+/**
+ * Nothing is given back: over night what a session did comes, and half of what was there goes.
+ *
+ * @param leg - see {@link InventedLeg}; changed [-]
+ *
+ * Source: ours, invented: a course that looks like one, and no claim about tendons
+ */
 export function sleepLeg(leg: InventedLeg): void {
   leg.sore = leg.sore * 0.55 + leg.coming;
   leg.coming = 0;
   leg.tolerance = Math.max(0.7, leg.tolerance);
 }
 
-/** What is told of the first steps, stiffness in steps of five minutes. */
+/**
+ * What is told of the first steps, stiffness in steps of five minutes.
+ *
+ * @param leg - see {@link InventedLeg} [-]
+ * @param chance - see {@link Chance} [-]
+ * @returns pain of 10 and minutes [1, min]
+ *
+ * Source: ours, invented: a course that looks like one, and no claim about tendons
+ */
 export function morningOf(leg: InventedLeg, chance: Chance): { pain: number; stiffnessMin: number } {
   if (leg.place === 'no') return { pain: 0, stiffnessMin: 0 };
   const pain = leg.ache + leg.sore;
@@ -67,7 +99,15 @@ export interface Found {
   readonly grade: 'low' | 'moderate' | 'high';
 }
 
-/** Looks at a leg as a clinician would: pain stops raises before strength does where the tendon is sore. */
+/**
+ * What a clinician finds who looks at a leg: pain stops raises before strength does where the tendon is sore.
+ *
+ * @param leg - see {@link InventedLeg} [-]
+ * @param chance - see {@link Chance} [-]
+ * @returns see {@link Found} [-]
+ *
+ * Source: ours, invented: a course that looks like one, and no claim about tendons
+ */
 export function lookAt(leg: InventedLeg, chance: Chance): Found {
   if (leg.place === 'no') {
     const raises = Math.floor(leg.strength);

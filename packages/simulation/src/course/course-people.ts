@@ -1,7 +1,7 @@
 import type { InventedLeg } from './invented-leg.ts';
 
-/** How somebody goes through twelve weeks. */
-export interface InventedPerson {
+/** How somebody goes through twelve weeks: invented, with no number of a rule in it. */
+export interface CoursePerson {
   readonly name: string;
   readonly left: Omit<InventedLeg, 'coming'>;
   readonly right: Omit<InventedLeg, 'coming'>;
@@ -27,10 +27,10 @@ const middle = {
   strength: 14,
 } as const;
 const keen = { does: 0.95, logs: 1, tellsMornings: 1 } as const;
-const steady: InventedPerson = { name: 'steady, middle of the tendon', left: middle, right: well, ...keen };
+const steady: CoursePerson = { name: 'steady, middle of the tendon', left: middle, right: well, ...keen };
 
 /** Invented people, each with one thing of their own. */
-export const PEOPLE = {
+export const COURSE_PEOPLE = {
   steady,
   flare: { ...steady, name: 'flare in week 5', setback: { day: 31, points: 5 } },
   few: { ...steady, name: 'does four in ten, and logs those', does: 0.4 },
@@ -57,6 +57,7 @@ export const PEOPLE = {
     name: 'fluoroquinolone told in week 3',
     line: { code: 'safety.fluoroquinolone', day: 17, until: 40 },
   },
-} as const satisfies Readonly<Record<string, InventedPerson>>;
+} as const satisfies Readonly<Record<string, CoursePerson>>;
 
-export type PersonName = keyof typeof PEOPLE;
+/** Name of an invented course. */
+export type CourseName = keyof typeof COURSE_PEOPLE;
