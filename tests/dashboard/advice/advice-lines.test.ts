@@ -26,6 +26,7 @@ function plan(...changes: Parameters<typeof madeExercise>[1][]): Past {
   return { plans: [{ day: 20, items }] };
 }
 
+const learnt = 'guidance.start-learn/1/common-practice/right/learn';
 const impact = 'springs';
 
 test('bounces are held back where it is not known when heavy raises were last done', () => {
@@ -90,4 +91,45 @@ test('one variable goes up alone, and none beyond the level', () => {
 
 test('without a plan there is nothing to change', () => {
   expect(changeLines(ruleOf('step-hold'), 'right', ground()).none).toBe('no-base');
+});
+
+test('a step to another level is the lines of that level', () => {
+  const { lines } = changeLines(ruleOf('change-to-single'), 'right', ground(plan({ proposedBy: learnt })));
+  expect(lines.map(({ code }) => code)).toContain('one-leg-raise');
+  for (const line of lines) expect(line.proposedBy).toMatch(/\/right\/single$/);
+});
+
+test('the next weeks of the heavy level are fewer repetitions, and after the last row nothing changes', () => {
+  const heavy = (changes: Parameters<typeof madeExercise>[1]) =>
+    plan({
+      code: 'loaded-one-leg-raise',
+      proposedBy: 'guidance.start-heavy/1/common-practice/right/heavy',
+      ...changes,
+    });
+  const next = (sets: number, repetitions: number) =>
+    changeLines(ruleOf('change-week'), 'right', ground(heavy({ sets, repetitions }))).lines.map((one) => [
+      one.sets,
+      one.repetitions,
+    ]);
+  expect([next(3, 15), next(3, 12), next(4, 8), next(4, 6), next(3, 9)]).toEqual([
+    [[3, 12]],
+    [[4, 10]],
+    [[4, 6]],
+    [],
+    [],
+  ]);
+});
+
+test('what is done with both legs changes with the sore leg alone', () => {
+  const both = madeExercise('seated-raise', { side: 'both', repetitions: 10, proposedBy });
+  const own = (side: 'left' | 'right') =>
+    madeExercise('one-leg-raise', { side, repetitions: 10, proposedBy: proposedBy.replace('right', side) });
+  const past = { plans: [{ day: 20, items: [own('right'), both, own('left')] }] };
+  const changed = (leg: 'left' | 'right') => changeLines(ruleOf('step-reduce'), leg, ground(past));
+  expect(changed('right').lines.map(({ code, side }) => [code, side])).toEqual([
+    ['one-leg-raise', 'right'],
+    ['seated-raise', 'both'],
+  ]);
+  expect(changed('left').lines.map(({ code, side }) => [code, side])).toEqual([['one-leg-raise', 'left']]);
+  expect(changed('left').ofOtherLeg).toEqual([{ exercise: 'seated-raise' }]);
 });

@@ -54,6 +54,17 @@ test('a share is not known where a planned line has no log, or a count was not t
   expect(right({ plans, done: less })['share-done-last']).toMatchObject({ value: 0.8 });
 });
 
+test('a line that is planned less often has no turn on a day where it was logged as often as planned, and has one else', () => {
+  const two = [{ day: 17, items: [line({ from: inMarch(17) }), line({ code: 'step-raise', perWeek: 3 })] }];
+  const every = Array.from({ length: 14 }, (_, i) => madeDone('item-17-0', 17 + i));
+  const thrice = (...days: readonly number[]) => days.map((day) => madeDone('item-17-1', day));
+  const share = (...days: readonly number[]) => right({ plans: two, done: [...every, ...thrice(...days)] });
+  // 30 March is a day without its turn: it was done on 24, 26 and 28 of the seven days up to it
+  expect(share(17, 19, 21, 24, 26, 28)['share-done-last']).toMatchObject({ value: 1 });
+  expect(share(17, 19, 21, 24, 26)['share-done-last']).toEqual({ missing: 'not-told' });
+  expect(share(17, 19, 21)['share-done-last']).toEqual({ missing: 'not-told' });
+});
+
 test('pain that was not told of a part of a session is not known, unless another part was over the limit', () => {
   const pains = (...told: readonly (number | null)[]) =>
     right({ plans, done: told.map((painDuring) => madeDone('item-25-0', 30, { painDuring })) });

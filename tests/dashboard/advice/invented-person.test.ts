@@ -2,6 +2,7 @@ import { type CasebookPerson, noHistory, type Visit, type VisitSet } from '@sura
 import { LEGS } from '@surae/guidance';
 import { ADVICE_WORDS } from '@surae/shared';
 import { describe, expect, test } from 'vitest';
+import { activityFor } from '../../../apps/dashboard/src/advice/activity-cards.ts';
 import { type Advice, adviceFor } from '../../../apps/dashboard/src/advice/advice-cards.ts';
 import { factsGiven } from '../../../apps/dashboard/src/advice/facts-given.ts';
 import { advisedPerson, advisedVisit, inMarch, liveSet, type Past } from '../../support/advised-person.ts';
@@ -82,13 +83,17 @@ describe.each(cases)('%s', (_, changes, past) => {
     for (const origin of origins) {
       const { cards } = advice(true, origin, changes, past);
       expect(cards.length).toBe(2);
-      for (const card of cards) expect(card.invented, origin).toBe(ADVICE_WORDS.invented.text);
+      const { cards: activity } = activityFor(somebody(true, past), visitWith(origin, changes), today);
+      for (const card of [...cards, ...activity]) expect(card.invented, origin).toBe(ADVICE_WORDS.invented.text);
     }
   });
 
   test('no card of a real person has it', () => {
     for (const origin of origins) {
-      for (const card of advice(false, origin, changes, past).cards) expect(card.invented, origin).toBeNull();
+      const { cards: activity } = activityFor(somebody(false, past), visitWith(origin, changes), today);
+      for (const card of [...advice(false, origin, changes, past).cards, ...activity]) {
+        expect(card.invented, origin).toBeNull();
+      }
     }
   });
 });

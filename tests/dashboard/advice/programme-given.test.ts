@@ -43,6 +43,11 @@ test('level, days and what is left of it are read from the lines that a rule pro
   expect(facts['repetitions-left']).toMatchObject({ value: 3 });
 });
 
+test('where the weeks of a schedule say how often, no repetition is left to be added', () => {
+  const items = [line(10, { code: 'loaded-one-leg-raise', proposedBy: proposedByText(single, 'right', 'heavy') })];
+  expect(given({ day: 10, items })['repetitions-left']).toMatchObject({ value: 0 });
+});
+
 test('of a line that a clinician wrote the level is not known', () => {
   const facts = given({ day: 10, items: [line(10, { proposedBy: null })] });
   expect(facts['programme-begun']).toMatchObject({ value: 'yes' });

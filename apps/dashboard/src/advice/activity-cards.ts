@@ -28,6 +28,7 @@ import { storyWords } from './activity-story.ts';
 import { capWords, goalWords, nextWords, runNumberLines } from './activity-words.ts';
 import type { FactAsk } from './fact-asks.ts';
 import { beforeVisit, factsGiven } from './facts-given.ts';
+import { inventedWords } from './invented-words.ts';
 import { proposedByText } from './proposed-by.ts';
 import { runsAsked } from './run-log-given.ts';
 import { editedLines, lackingLines, markWords, ruleWords, type WhyPart, whyParts } from './why-words.ts';
@@ -45,6 +46,8 @@ export interface ActivityCard {
   readonly lines: readonly PlanItem[];
   /** what a tap would settle of it, or settled in this visit */
   readonly asks: readonly FactAsk[];
+  /** that it is of an invented person; null of anybody else */
+  readonly invented: string | null;
   readonly why: readonly WhyPart[];
 }
 
@@ -75,6 +78,7 @@ interface Ground {
   readonly run: RunAdvice;
   /** what jumped before the complaint began */
   readonly story: readonly string[];
+  readonly invented: string | null;
 }
 
 const words = ACTIVITY_WORDS;
@@ -108,7 +112,7 @@ function noneWords(about: ActivityCard['about'], { given, guidance }: Ground): s
 }
 
 function cardOf(about: ActivityCard['about'], ground: Ground): ActivityCard {
-  const { guidance, visit, given, today, run } = ground;
+  const { guidance, visit, given, today, run, invented } = ground;
   const found = togetherOf(about, guidance);
   const [leg = governingLegs(given)[0] ?? 'left'] = found?.legs ?? [];
   const proposed = guidance.proposals.find((one) => one.about === found?.about && one.leg === leg);
@@ -136,6 +140,7 @@ function cardOf(about: ActivityCard['about'], ground: Ground): ActivityCard {
       also: lackingLines(lacking, missing),
       lines: [],
       asks,
+      invented,
       why: whyOf([], lacking, sure),
     };
   }
@@ -161,6 +166,7 @@ function cardOf(about: ActivityCard['about'], ground: Ground): ActivityCard {
     ],
     lines: [rule, ...instead.map((one) => one.rule)].flatMap((one) => activityLines(one, { visit, today, leg, run })),
     asks,
+    invented,
     why: whyOf([proposed.trace, ...instead.map(({ trace }) => trace)], open, sure),
   };
 }
@@ -222,7 +228,8 @@ export function activityFor(
   const guidance = { ...proposed, locked: proposed.locked || facts.safetyLocked || facts.suddenLoss };
   const past = beforeVisit(person, visit);
   const run = runAdvice(past, visit, given, today);
-  const ground: Ground = { visit, given, guidance, today, run, story: storyWords(past, today) };
+  const story = storyWords(past, today);
+  const ground: Ground = { visit, given, guidance, today, run, story, invented: inventedWords(person) };
   const runs = valueOf(given, 'runs') !== 'no';
   const parts = partsOf(ground);
   const hasCap = parts.some(({ code }) => code === 'cap');

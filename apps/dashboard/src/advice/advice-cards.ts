@@ -23,6 +23,7 @@ import { type AdviceLines, changeLines, type LinesGround, levelLines } from './a
 import { type AdviceOption, optionsOf } from './advice-options.ts';
 import { type AskGround, asksFor, asksUnderLock, type FactAsk } from './fact-asks.ts';
 import { beforeVisit, factsGiven } from './facts-given.ts';
+import { inventedWords } from './invented-words.ts';
 import { levelNow } from './programme-given.ts';
 import { proposedByText } from './proposed-by.ts';
 import { editedLines, lackingLines, markWords, ruleWords, type WhyPart, whyParts } from './why-words.ts';
@@ -97,11 +98,6 @@ function missingOf(given: GivenFacts, leg: Leg): (fact: string) => string {
     const one = given.legs[leg][fact] ?? given.person[fact];
     return one !== undefined && 'missing' in one ? one.missing : 'not-given';
   };
-}
-
-/** What marks whatever is proposed of an invented person of the demo; null of anybody else. */
-export function inventedWords({ person }: Pick<CasebookPerson, 'person'>): string | null {
-  return person.demo ? ADVICE_WORDS.invented.text : null;
 }
 
 /** A card for a leg with nothing proposed: what is lacking, or that nothing holds. */
@@ -193,6 +189,7 @@ function legsShown({ only }: Visit): readonly Leg[] {
  * @param visit - as it is now [-]
  * @param today - by the calendar of the place [-]
  * @param rules - as the clinic has them; as published when left out [-]
+ * @param isAsked - whether what a tap would settle is found out, which takes many looks at the rules [-]
  * @returns cards, none under a lock, and the next steps there [-]
  *
  * Source: ours; each rule has its own source
@@ -202,14 +199,17 @@ export function adviceFor(
   visit: Visit,
   today: string,
   rules: readonly GuidanceRule[] = GUIDANCE_RULES,
+  isAsked = true,
 ): Advice {
   const given = factsGiven(person, visit, today);
   const guidance = propose(given, rules, GUIDANCE_FACTS);
   const facts = planFacts(visit);
   const asked: AskGround = { given, rules, visit };
   const next = nextSteps(guidance, facts.safetyLocked || facts.suddenLoss);
-  if (next.length > 0) return { nextSteps: next, cards: [], beside: [], asks: asksUnderLock(asked, guidance) };
+  if (next.length > 0)
+    return { nextSteps: next, cards: [], beside: [], asks: isAsked ? asksUnderLock(asked, guidance) : [] };
   const past = beforeVisit(person, visit);
+  const asksOf = (leg: Leg | null): AdviceCard['asks'] => (isAsked ? asksFor(asked, guidance, leg) : []);
   const cards = legsShown(visit).map((leg): AdviceCard => {
     const raises = given.legs[leg]['valid-raises'];
     const begun = given.legs[leg]['programme-begun'];
@@ -226,8 +226,8 @@ export function adviceFor(
     const proposed = isBegun
       ? (of(guidance, 'change', leg) ?? of(guidance, 'step', leg))
       : of(guidance, 'start-level', leg);
-    const asks = asksFor(asked, guidance, leg);
+    const asks = asksOf(leg);
     return proposed === undefined ? openCard(leg, isBegun, ground, asks) : cardOf(proposed, leg, ground, asks);
   });
-  return { nextSteps: [], cards, beside: besideOf(guidance, null), asks: asksFor(asked, guidance, null) };
+  return { nextSteps: [], cards, beside: besideOf(guidance, null), asks: asksOf(null) };
 }

@@ -14,12 +14,15 @@ import {
   EXERCISE_WORDS,
   EXERCISES,
   type GuidanceRule,
+  HEAVY_SLOW,
+  HEAVY_SLOW_EXERCISES,
   LEVELS,
   PLAN_BOUNDS,
   type ProgrammeEntry,
 } from '@surae/shared';
 import { exerciseLine } from '../plan/plan-draft.ts';
 import { easedFrom } from './dose-held.ts';
+import { goesByLeg, otherLevel } from './level-after.ts';
 import { legPlan, levelNow } from './programme-given.ts';
 import { proposedByText } from './proposed-by.ts';
 
@@ -43,7 +46,7 @@ export interface AdviceLines {
   /** kept from it by rules of guidance */
   readonly held: readonly LineHeldBack[];
   /** done with both legs, and of the more careful leg alone */
-  readonly ofOtherLeg: readonly DoseLine[];
+  readonly ofOtherLeg: readonly Pick<DoseLine, 'exercise'>[];
   /** why there are none, where there are none */
   readonly none: 'no-lines' | 'no-base' | null;
 }
@@ -111,7 +114,8 @@ export function levelLines(code: string, rule: GuidanceRule, leg: Leg, ground: L
   const isWhole = governingLegs(ground.given).every((one) =>
     guidance.proposals.some((proposed) => proposed.about === rule.about && proposed.leg === one),
   );
-  const isCareful = isWhole && together?.legs.includes(leg) === true;
+  const isStart = isWhole && together?.legs.includes(leg) === true;
+  const isCareful = rule.about === 'start-level' ? isStart : goesByLeg(leg, ground);
   return linesOf(level.lines, isCareful, proposedByText(rule, leg, code), leg, ground);
 }
 
@@ -162,6 +166,14 @@ function less(value: number, { least, most }: GuidanceRule['numbers']): number {
   return Math.max(1, to >= value * (1 - many) && to < value ? to : Math.min(value - 1, Math.floor(value * (1 - many))));
 }
 
+/** A line of the heavy level with the sets and repetitions of the next weeks; how heavy it is then is found by trying. */
+function nextWeek(line: PlanItem): PlanItem {
+  const isHeavy = HEAVY_SLOW_EXERCISES.codes.some((code) => code === line.code);
+  const now = HEAVY_SLOW.findIndex(({ sets, repetitions }) => sets === line.sets && repetitions === line.repetitions);
+  const next = now < 0 ? undefined : HEAVY_SLOW[now + 1];
+  return !isHeavy || next === undefined ? line : { ...line, sets: next.sets, repetitions: next.repetitions };
+}
+
 function changedLine(line: PlanItem, rule: GuidanceRule, mostOf: (line: PlanItem) => number | null): PlanItem | null {
   const { numbers } = rule;
   switch (rule.code) {
@@ -176,6 +188,8 @@ function changedLine(line: PlanItem, rule: GuidanceRule, mostOf: (line: PlanItem
       if (line.repetitions === null || most === null || line.repetitions >= most) return line;
       return { ...line, repetitions: line.repetitions + PLAN_BOUNDS.repetitions.by };
     }
+    case 'change-week':
+      return nextWeek(line);
     case 'change-load':
       if (line.load?.unit !== 'kg') return line;
       return { ...line, load: { ...line.load, value: line.load.value + PLAN_BOUNDS.loadKg.by } };
@@ -185,7 +199,7 @@ function changedLine(line: PlanItem, rule: GuidanceRule, mostOf: (line: PlanItem
 }
 
 /**
- * Lines that a change means: those of the plan so far with the one number that changes, or those of the level below.
+ * Lines that a change means: those of the plan so far with the one number that changes, or those of the level that it leads to.
  *
  * @param rule - about a step or a change, that holds for the leg [-]
  * @param leg - whose plan it changes [-]
@@ -198,22 +212,31 @@ export function changeLines(rule: GuidanceRule, leg: Leg, ground: LinesGround): 
   const { past, visit, today } = ground;
   const code = levelNow(past, leg, today);
   const level = LEVELS.find((one) => one.code === code);
-  if (rule.code === 'step-drop' || rule.code === 'step-restart-lower') {
-    const below = LEVELS.find(({ number }) => number === (level?.number ?? 0) - 1);
-    return below === undefined ? { ...nothing, none: 'no-base' } : levelLines(below.code, rule, leg, ground);
+  const other = otherLevel(rule, level, leg, visit);
+  if (other !== undefined) {
+    return other === null ? { ...nothing, none: 'no-base' } : levelLines(other.code, rule, leg, ground);
   }
-  const before = (legPlan(past, leg, today)?.lines ?? []).map(({ body }) => body);
+  const all = (legPlan(past, leg, today)?.lines ?? []).map(({ body }) => body);
+  const isCareful = goesByLeg(leg, ground);
+  const before = all.filter(({ side }) => isCareful || side === leg);
+  const ofOtherLeg = all
+    .filter((line) => !before.includes(line))
+    .flatMap(({ code: exercise }) => (exercise === null ? [] : { exercise }));
+  if (before.length === 0 && ofOtherLeg.length > 0) return { ...nothing, ofOtherLeg };
   if (before.length === 0) return { ...nothing, none: 'no-base' };
   const proposedBy = proposedByText(rule, leg, code);
   const mostOf = (line: PlanItem): number | null =>
     level?.lines.find(({ exercise }) => exercise === line.code)?.repetitions?.[1] ?? null;
   const back = rule.code === 'change-back' ? (easedFrom(past, leg)?.before?.lines ?? []) : [];
-  const after = back.length > 0 ? back.map(({ body }) => body) : before.map((line) => changedLine(line, rule, mostOf));
+  const after =
+    back.length > 0
+      ? back.map(({ body }) => body).filter(({ side }) => isCareful || side === leg)
+      : before.map((line) => changedLine(line, rule, mostOf));
   const isSame = rule.code === 'step-hold' || rule.code === 'step-wait';
   if (after.includes(null) || (!isSame && after.every((line, at) => line === before[at]))) return nothing;
   const lines = after
     .flatMap((line) => line ?? [])
     .map((line): PlanItem => ({ ...line, from: today, until: null, proposedBy, decision: 'accepted' }))
     .filter((line) => planOpenBlocks(line, planFacts(visit)).length === 0);
-  return { ...nothing, lines, none: lines.length === 0 ? 'no-lines' : null };
+  return { ...nothing, lines, ofOtherLeg, none: lines.length === 0 ? 'no-lines' : null };
 }

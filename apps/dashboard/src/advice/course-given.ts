@@ -43,11 +43,33 @@ function isHeavy({ load, planItemId }: DoneItem, items: ReadonlyMap<string, Plan
   );
 }
 
-/** What was done on a day. Of a planned line that has no log nobody knows whether it was done: then the share is not known. */
+/**
+ * Whether a planned line that has no log on a day had no turn on it: it is planned less often than daily, and was logged as often as it
+ * was to be in the week up to the day, or since the plan began.
+ */
+function hasNoTurn({ id, body: { perWeek } }: Entry<PlanItem>, day: string, plan: LegPlan, past: Past): boolean {
+  const [on, from] = [dayNumber(day), dayNumber(plan.place.day)];
+  if (perWeek === null || perWeek >= 7 || on === null || from === null) return false;
+  const days = Math.min(7, on - from + 1);
+  const logged = new Set(
+    past.doneItems.flatMap(({ body }) => {
+      const at = body.planItemId === id ? dayNumber(body.on) : null;
+      return at !== null && at <= on && at > on - days ? [at] : [];
+    }),
+  );
+  return logged.size >= Math.floor((perWeek * days) / 7);
+}
+
+/** What was done on a day. Of a planned line that had its turn and has no log nobody knows whether it was done: then the share is not known. */
 function sessionOf(day: string, done: readonly DoneItem[], past: Past, side: Side, painLimit: number): SessionTold {
   const items = new Map(past.planItems.map(({ id, body }) => [id, body]));
-  const planned = legPlan(past, side, day)?.lines ?? [];
-  const isWhole = planned.length > 0 && planned.every(({ id }) => done.some(({ planItemId }) => planItemId === id));
+  const plan = legPlan(past, side, day);
+  const isWhole =
+    plan !== null &&
+    plan.lines.length > 0 &&
+    plan.lines.every(
+      (line) => done.some(({ planItemId }) => planItemId === line.id) || hasNoTurn(line, day, plan, past),
+    );
   const shares = done.map((one) => shareOf(one, one.planItemId === null ? undefined : items.get(one.planItemId)));
   const isKnown = isWhole && !shares.includes(null);
   return {

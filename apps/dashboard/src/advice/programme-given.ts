@@ -73,8 +73,11 @@ function repetitionsLeft(plan: LegPlan, code: string | null): GivenFact {
   const level = LEVELS.find((one) => one.code === code);
   if (level === undefined) return missing('no-level');
   const left = plan.lines.flatMap(({ body }) => {
-    const most = level.lines.find(({ exercise }) => exercise === body.code)?.repetitions?.[1];
-    return most === undefined || body.repetitions === null ? [] : [Math.max(0, most - body.repetitions)];
+    const dose = level.lines.find(({ exercise }) => exercise === body.code);
+    const most = dose?.repetitions?.[1];
+    if (most === undefined || body.repetitions === null) return [];
+    // where the load is as heavy as can be lifted so often, the schedule sets how often
+    return [dose?.load.kind === 'repetition-maximum' ? 0 : Math.max(0, most - body.repetitions)];
   });
   return left.length === 0 ? missing('no-level') : known(Math.max(...left), 'plan', plan.place);
 }

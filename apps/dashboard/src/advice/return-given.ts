@@ -9,8 +9,9 @@ import {
 import { type CasebookPerson, dayNumber, type Visit, visitLegs } from '@surae/casebook';
 import { daysSteady, type FactsOf, type GivenFact, type MorningTold } from '@surae/guidance';
 import { sessionsOf } from './course-given.ts';
-import { known, missing, type Place } from './given-fact.ts';
+import { type FromWhat, known, missing, type Place } from './given-fact.ts';
 import { runsUpTo } from './run-log-given.ts';
+import { saysSomething } from './tested-given.ts';
 
 type Past = Pick<
   CasebookPerson,
@@ -28,9 +29,11 @@ export function likelyBounds({ value, logU }: LogRatio): { readonly low: number;
   return { low: value * Math.exp(-likelyReach * logU), high: value * Math.exp(likelyReach * logU) };
 }
 
-/** What the comparison of this visit says of a leg against the other one. A simulated set tests nobody. */
+/** What the comparison of this visit says of a leg against the other one. A simulated set tests nobody but an invented person. */
 function ratioGiven(past: Past, visit: Visit, side: Side, place: Place): FactsOf {
-  const sets = visit.sets.filter(({ choice }) => choice.origin === 'simulated' || choice.origin === 'replayed');
+  const sets = visit.sets.filter(({ choice }) => !saysSomething(choice, past.person.demo));
+  const isSimulated = visit.sets.some(({ choice }) => choice.origin === 'simulated');
+  const what: FromWhat = isSimulated ? 'simulated-set' : 'heel-raise';
   const why = sets.length > 0 ? 'simulated' : 'not-tested';
   const none = { 'ratio-allowed': missing(why), 'side-ratio': missing(why) };
   if (sets.length > 0 || visit.sets.length === 0) return none;
@@ -42,13 +45,13 @@ function ratioGiven(past: Past, visit: Visit, side: Side, place: Place): FactsOf
   const { comparison } = legsOfVisit(legs, {}, defaultSettings().judging);
   if (comparison.kind === 'blocked') {
     const isLasting = comparison.blocks.some(({ code }) => lasting.includes(code));
-    const allowed = isLasting ? known('no', 'heel-raise', place) : missing('no-ratio');
+    const allowed = isLasting ? known('no', what, place) : missing('no-ratio');
     return { 'ratio-allowed': allowed, 'side-ratio': missing('no-ratio') };
   }
-  const allowed = known('yes', 'heel-raise', place);
+  const allowed = known('yes', what, place);
   const { direction, ratio } = comparison;
   if (direction.over !== side) return { 'ratio-allowed': allowed, 'side-ratio': missing('no-ratio') };
-  return { 'ratio-allowed': allowed, 'side-ratio': known(ratio.value, 'heel-raise', place, likelyBounds(ratio)) };
+  return { 'ratio-allowed': allowed, 'side-ratio': known(ratio.value, what, place, likelyBounds(ratio)) };
 }
 
 /** Days over which the worst morning is looked for [d]. */

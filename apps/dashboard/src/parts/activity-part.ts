@@ -72,6 +72,7 @@ export class ActivityPart extends LitElement {
     const parts = about === 'running' ? this.activity.parts : [];
     return html`<article aria-labelledby=${about} data-about=${about}>
       <h3 id=${about}>${ACTIVITY_WORDS[about].text}</h3>
+      ${card.invented === null ? nothing : html`<p class="voice invented">${card.invented}</p>`}
       <p class="what">${title}</p>
       ${also.map((one) => html`<p>${one}</p>`)}
       ${standing === null ? nothing : html`<p class="sure" data-standing=${standing}>${sure}</p>`}

@@ -12,7 +12,7 @@ export const ADVICE_WORDS = sentences('screen.advice', {
   nothing: 'Nothing is proposed for this leg: what a rule asks for is not known. See below what would settle it.',
   'nothing-holds': 'Nothing is proposed for this leg: no rule about what changes today holds.',
   'nothing-simulated': 'Nothing is proposed from a simulated or played set: it tests nobody.',
-  invented: 'An invented person with simulated sets: this shows how a proposal looks, and is about nobody.',
+  invented: 'An invented person, simulated sets: this shows how proposals look, and is about nobody.',
   'locked-title': 'Nothing that loads is proposed',
   means: 'What it means as lines of a plan',
   'no-lines': 'It changes no line of its own accord: set the number in the line itself.',

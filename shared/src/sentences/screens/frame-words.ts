@@ -60,6 +60,9 @@ export const START_WORDS = sentences('screen.start', {
   'demo-clinic': 'A demo clinic. These people are invented, and their sensor is simulated.',
   'earlier-visits': 'Give these people earlier visits',
   'earlier-running': 'Simulating and assessing visit {done} of {of} …',
+  courses: 'Add invented people with twelve weeks behind them',
+  'courses-running': 'Writing twelve weeks, person {done} of {of} …',
+  'courses-stopped': 'The twelve weeks could not all be written. What was written stays; nothing else was touched.',
   'earlier-stopped': 'The earlier visits could not all be made. What was made stays; nothing else was touched.',
   'memory-only':
     'This browser lets nothing be stored. What you record lasts until this page is closed: save it as a file before.',
