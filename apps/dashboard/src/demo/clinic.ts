@@ -9,6 +9,14 @@ const people: readonly Omit<Person, 'id'>[] = [
   { name: 'Jonne Vatanen-Ruiz', bodyMassKg: null, heelLeverM: null, demo: true },
 ];
 
+/** How many people may be added with twelve weeks behind them. */
+export const coursePeople = 6;
+
+/** Whether somebody is of the demo clinic as it begins. */
+export function isOfBeginning({ demo, name }: Pick<Person, 'demo' | 'name'>): boolean {
+  return demo && people.some((one) => one.name === name);
+}
+
 /** Writes the demo clinic into an empty book; does nothing when there are people in it. */
 export async function fillDemoClinic(book: VisitBook): Promise<void> {
   if ((await book.people()).length > 0) return;

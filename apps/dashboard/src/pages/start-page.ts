@@ -23,6 +23,7 @@ import { type Listed, type TodayList, todayList } from '../journey/today-list.ts
 import type { VisitBook } from '../journey/visit-book.ts';
 import { storeWords } from '../live/store-words.ts';
 import '../parts/backup-reminder.ts';
+import '../parts/demo-courses.ts';
 import { dueLines, dueStyle } from '../parts/due-lines.ts';
 import '../parts/earlier-visits.ts';
 import type { NameSought } from '../parts/name-search.ts';
@@ -140,6 +141,7 @@ export class StartPage extends LitElement {
       <backup-reminder .isEmpty=${this.entries === undefined ? undefined : this.entries.length === 0}></backup-reminder>
       <p class="voice" role="alert">${this.notBegun}</p>
       <earlier-visits .entries=${this.entries ?? []} @earlier-made=${() => void this.load()}></earlier-visits>
+      <demo-courses .entries=${this.entries ?? []} @courses-made=${() => void this.load()}></demo-courses>
       ${memoryOnly ? html`<p class="voice intro" role="status">${START_WORDS['memory-only'].text}</p>` : null}
       ${this.list()}
       <details class="add">

@@ -5,6 +5,7 @@ import type { RecordStore } from '@surae/storage';
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { type Assessor, assessorContext, storeContext } from '../contexts/capabilities.ts';
+import { isOfBeginning } from '../demo/clinic.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 
@@ -38,7 +39,7 @@ export class EarlierVisits extends LitElement {
       const { done, of } = this.making;
       return html`<p class="voice" role="status">${fill(START_WORDS['earlier-running'], { done: done + 1, of })}</p>`;
     }
-    const invented = this.entries.filter(({ person }) => person.demo);
+    const invented = this.entries.filter(({ person }) => isOfBeginning(person));
     if (invented.length === 0 || invented.some(({ visits }) => visits.length > 0)) return null;
     return html`<button class="plain" type="button" @click=${() => void this.make()}>
       ${START_WORDS['earlier-visits'].text}
