@@ -12,9 +12,9 @@ import { roundTop } from './round-top.ts';
 const width = 320;
 const begin = 34;
 const end = width - 6;
-/** height of a row, and of the words and the room above it */
+/** height of a row, and of the words and the room above it, in which the sign of a day with more stands */
 const rowHeight = 46;
-const head = 26;
+const head = 38;
 const rows = ['left', 'right', 'run', 'feet'] as const;
 const sides = ['left', 'right'] as const satisfies readonly Side[];
 /** height of the hatched strip of a day that is not known */
@@ -109,11 +109,11 @@ function frame(row: Row, top: number): Mark[] {
   const bottom = bottomOf(row);
   const isLeg = row === 'left' || row === 'right';
   return [
-    ...(isLeg ? [legMark(row, begin + 6, bottom - rowHeight - 12, 5)] : []),
+    ...(isLeg ? [legMark(row, begin + 6, bottom - rowHeight - 24, 5)] : []),
     words(
       isLeg ? `name ${row}` : 'name person',
       begin + (isLeg ? 18 : 0),
-      bottom - rowHeight - 7,
+      bottom - rowHeight - 19,
       LOAD_WORDS[`row-${row}`].text,
       'start',
     ),
