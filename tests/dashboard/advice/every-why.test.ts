@@ -1,8 +1,7 @@
-import { factTable, type GivenFact, judgeRule, propose, type RuleTrace } from '@surae/guidance';
+import { type GivenFact, judgeRule, propose, type RuleTrace } from '@surae/guidance';
 import {
   ADVICE_VALUE_WORDS,
   ADVICE_WORDS,
-  type Condition,
   GUIDANCE_FACTS,
   GUIDANCE_RULES,
   type GuidanceRule,
@@ -11,74 +10,12 @@ import {
 import { describe, expect, test } from 'vitest';
 import { whyParts } from '../../../apps/dashboard/src/advice/why-words.ts';
 import { known, madeFacts } from '../../support/guidance-facts.ts';
-
-const table = factTable(GUIDANCE_FACTS);
-const step = 0.5;
-
-type Told = Readonly<Record<string, number | string>>;
-
-/** Answers that make one test on one fact hold, or not hold. */
-function answersTo(
-  one: Exclude<Condition, { all: unknown } | { any: unknown } | { not: unknown }>,
-  rule: GuidanceRule,
-  is: boolean,
-) {
-  const { holds } = table.get(one.fact)!;
-  if (holds.kind === 'code') {
-    const asked: readonly string[] = 'is' in one ? [one.is] : 'oneOf' in one ? one.oneOf : [];
-    return holds.codes.filter((code) => asked.includes(code) === is);
-  }
-  const name =
-    'atLeast' in one
-      ? one.atLeast
-      : 'atMost' in one
-        ? one.atMost
-        : 'above' in one
-          ? one.above
-          : 'below' in one
-            ? one.below
-            : '';
-  const limit = rule.numbers[name].value;
-  const isSo = (value: number): boolean =>
-    'atLeast' in one
-      ? value >= limit
-      : 'atMost' in one
-        ? value <= limit
-        : 'above' in one
-          ? value > limit
-          : value < limit;
-  const limits = Object.values(rule.numbers).flatMap(({ value }) => [value, value + step, value - step]);
-  return [...new Set([limit, ...limits])].filter(
-    (value) => value >= holds.least && value <= (holds.most ?? value) && isSo(value) === is,
-  );
-}
-
-/** Every set of answers, of a few at each place, that makes a condition hold, or not. */
-function waysOf(condition: Condition, rule: GuidanceRule, is = true): readonly Told[] {
-  if ('not' in condition) return waysOf(condition.not, rule, !is);
-  if ('all' in condition || 'any' in condition) {
-    const parts = 'all' in condition ? condition.all : condition.any;
-    const isEach = 'all' in condition === is;
-    const ways = parts.map((one) => waysOf(one, rule, is));
-    if (!isEach) return ways.flat();
-    return ways.reduce<readonly Told[]>(
-      (found, next) =>
-        found
-          .flatMap((told) => next.filter((more) => agrees(told, more)).map((more) => ({ ...told, ...more })))
-          .slice(0, 400),
-      [{}],
-    );
-  }
-  return answersTo(condition, rule, is).map((value) => ({ [condition.fact]: value }));
-}
-
-const agrees = (told: Told, more: Told): boolean =>
-  Object.entries(more).every(([fact, value]) => !Object.hasOwn(told, fact) || told[fact] === value);
+import { factEntries, type Told, waysOf } from '../../support/rule-ways.ts';
 
 /** Answers as if told in the history on a day, each to its leg or the person. */
 function factsOf(told: Readonly<Record<string, GivenFact>>) {
   const of = (which: 'leg' | 'person') =>
-    Object.fromEntries(Object.entries(told).filter(([fact]) => table.get(fact)?.of === which));
+    Object.fromEntries(Object.entries(told).filter(([fact]) => factEntries.get(fact)?.of === which));
   return madeFacts(of('leg'), {}, of('person'));
 }
 
@@ -90,7 +27,7 @@ function explained(rule: GuidanceRule, told: Told, missing: Readonly<Record<stri
     ]),
   );
   const given = factsOf({ ...answers, ...missing });
-  const trace = judgeRule(rule, rule.of === 'leg' ? 'left' : null, given, table);
+  const trace = judgeRule(rule, rule.of === 'leg' ? 'left' : null, given, factEntries);
   const own: RuleTrace[] = trace.held === 'cannot-tell' ? [trace] : [];
   const guidance = propose(given, [rule], GUIDANCE_FACTS);
   const sure = ADVICE_WORDS[trace.held === 'yes' ? 'stands' : 'waits'].text;
