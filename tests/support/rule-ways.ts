@@ -48,7 +48,7 @@ function answersTo(
 export function spread<One>(all: readonly One[], most: number): readonly One[] {
   if (all.length <= most) return all;
   // steps of a prime, so that no part of a product is always met with the same other part
-  return Array.from({ length: most }, (_, i) => all[(i * 7919) % all.length]!);
+  return Array.from({ length: most }, (_, i) => all[(i * 7919) % all.length]);
 }
 
 /** Every set of answers, of a few at each place, that makes a condition hold, or not. */
@@ -88,7 +88,7 @@ export function filledUp(told: Told, rule: GuidanceRule, facts: readonly string[
             .filter((value) => value >= holds.least && value <= (holds.most ?? value));
     // a linear congruence, Numerical Recipes
     state = (1_664_525 * state + 1_013_904_223) % 2 ** 32;
-    return answers.length === 0 ? [] : [[fact, answers[Math.floor((state / 2 ** 32) * answers.length)]!] as const];
+    return answers.length === 0 ? [] : [[fact, answers[Math.floor((state / 2 ** 32) * answers.length)]] as const];
   });
   return { ...told, ...Object.fromEntries(rest) };
 }
