@@ -118,11 +118,16 @@ export const GUIDANCE_CHANGED_BY = sentences('guidance-changed-by', {
   'load-add-by-trial': 'At most {most} raises that count.',
   'load-not-from-hold': 'Raises are counted too.',
   'heavy-slow-week': 'Another week of the schedule, reached by its steps and not by the date.',
-  'option-lowering-step': 'A heel bone that becomes sore, fewer than {ten} raises, or high irritability.',
-  'option-lowering-level': 'Fewer than {ten} raises that count, or high irritability.',
-  'option-combined': 'Fewer than {ten} raises that count, or high irritability.',
-  'option-heavy-slow': 'Fewer than {ten} raises that count, or high irritability.',
-  'option-hard-holds': 'More than low irritability, or a ticked line on the heart.',
+  'option-lowering-step':
+    'A heel bone that becomes sore, fewer than {ten} raises, pain of {below} or more on one leg, a night that does not settle it, raises on one leg not borne yet, or high irritability.',
+  'option-lowering-level':
+    'Fewer than {ten} raises that count, pain of {below} or more on one leg, a night that does not settle it, raises on one leg not borne yet, or high irritability.',
+  'option-combined':
+    'Fewer than {ten} raises that count, pain of {below} or more on one leg, a night that does not settle it, raises on one leg not borne yet, or high irritability.',
+  'option-heavy-slow':
+    'Fewer than {ten} raises that count, pain of {below} or more on one leg, a night that does not settle it, raises on one leg not borne yet, or high irritability.',
+  'option-hard-holds':
+    'More than low irritability, pain of {below} or more on one leg, a night that does not settle it, raises on one leg not borne yet, or a ticked line on the heart.',
   'pain-limit-high': 'Less than high irritability.',
   'pain-limit': 'High irritability.',
   'step-ask': 'The patient was asked, or a share of at most {leftOut} of the sessions of two weeks is left out.',

@@ -95,9 +95,16 @@ test('a standstill and twelve weeks are asked about once they are there', () => 
 });
 
 test('of the person a rig is asked about where hard holds would fit, and running where somebody runs', () => {
-  const calm: Told = { irritability: 'low', place: 'mid-portion', 'valid-raises': 15 };
+  const calm: Told = {
+    irritability: 'low',
+    place: 'mid-portion',
+    'valid-raises': 15,
+    'pain-single-raise': 1,
+    'settles-overnight': 'yes',
+  };
   expect(asked(calm).person).toEqual(['rig-at-hand']);
   expect(asked({ ...calm, irritability: 'high' }).person).toEqual([]);
+  expect(asked({ ...calm, 'pain-single-raise': 4 }).person).toEqual([]);
   expect(asked(calm, { runs: 'yes' }).person).toEqual(['rig-at-hand', 'running-now']);
 });
 

@@ -5,13 +5,14 @@ import { PROGRAMMES } from './programmes.ts';
 import { AT_HEEL_BONE } from './range-rules.ts';
 import type { GuidanceRule, Touch } from './rule-entry.ts';
 import { guidanceRule, ruleNumber } from './rule-made.ts';
+import { ONE_LEG_BORNE, ONE_LEG_BORNE_NUMBERS } from './start-rules.ts';
 
 const notHigh: Condition = { fact: 'irritability', oneOf: ['low', 'moderate'] };
 const ten = ruleNumber('raises-ten', 10);
 
 function option(
   code: string,
-  when: Condition,
+  when: readonly Condition[],
   touches: readonly Touch[],
   numbers: GuidanceRule['numbers'] = {},
 ): GuidanceRule {
@@ -21,8 +22,10 @@ function option(
     about: 'option',
     source,
     mark,
-    when,
-    numbers,
+    // the lowest level that something asks for is not passed by another way
+    when: { all: [...when, ...ONE_LEG_BORNE] },
+    numbers: { ...numbers, ...ONE_LEG_BORNE_NUMBERS },
+    standIns: ['rung-held'],
     proposes: { kind: 'programme', code, touches: ['loading', 'begin', ...touches] },
   });
 }
@@ -56,21 +59,19 @@ export const PROGRAMME_RULES: readonly GuidanceRule[] = [
   ...weekRules,
   option(
     'lowering-step',
-    { all: [{ fact: 'place', is: 'mid-portion' }, { fact: 'valid-raises', atLeast: 'ten' }, notHigh] },
+    [{ fact: 'place', is: 'mid-portion' }, { fact: 'valid-raises', atLeast: 'ten' }, notHigh],
     ['step', 'below-level'],
     { ten },
   ),
-  option('lowering-level', { all: [AT_HEEL_BONE, { fact: 'valid-raises', atLeast: 'ten' }, notHigh] }, [], { ten }),
-  option('combined', { all: [{ fact: 'valid-raises', atLeast: 'ten' }, notHigh] }, [], { ten }),
-  option('heavy-slow', { all: [{ fact: 'valid-raises', atLeast: 'ten' }, notHigh] }, [], { ten }),
+  option('lowering-level', [AT_HEEL_BONE, { fact: 'valid-raises', atLeast: 'ten' }, notHigh], [], { ten }),
+  option('combined', [{ fact: 'valid-raises', atLeast: 'ten' }, notHigh], [], { ten }),
+  option('heavy-slow', [{ fact: 'valid-raises', atLeast: 'ten' }, notHigh], [], { ten }),
   option(
     'hard-holds',
-    {
-      all: [
-        { fact: 'irritability', is: 'low' },
-        { fact: 'rig-at-hand', is: 'yes' },
-      ],
-    },
+    [
+      { fact: 'irritability', is: 'low' },
+      { fact: 'rig-at-hand', is: 'yes' },
+    ],
     ['hard-hold'],
   ),
   guidanceRule({

@@ -13,8 +13,19 @@ const notSore: Condition = { fact: 'place', is: 'no' };
 /** A sore tendon that a night does not settle. */
 const unsettled: Condition = { all: [{ not: notSore }, { fact: 'settles-overnight', is: 'no' }] };
 
-/** Rungs of the tolerance ladder below raises on one leg. */
+/** Rungs of the tolerance ladder below raises on two legs, and below raises on one leg. */
+const BELOW_DOUBLE = ['none', 'seated-limb'] as const;
 const BELOW_SINGLE = ['two-leg-floor', 'seated-loaded', 'walking'] as const;
+
+/**
+ * Raises on one leg are borne: what would lead to a lower level holds another way back too. The number is called `below`.
+ */
+export const ONE_LEG_BORNE: readonly Condition[] = [
+  { fact: 'pain-single-raise', below: 'below' },
+  { any: [notSore, { fact: 'settles-overnight', is: 'yes' }] },
+  { not: { fact: 'rung-held', oneOf: [...BELOW_DOUBLE, ...BELOW_SINGLE] } },
+];
+export const ONE_LEG_BORNE_NUMBERS = { below: ruleNumber('learn-pain', 4) } as const;
 
 const some = ruleNumber('raises-some', 1);
 const ten = ruleNumber('raises-ten', 10);
@@ -36,7 +47,7 @@ export const START_RULES: readonly GuidanceRule[] = [
         { fact: 'pain-double-raise', above: 'pain' },
         // more than is borne on one leg is no ground for lowering on one leg either
         { fact: 'pain-single-raise', above: 'pain' },
-        { fact: 'rung-held', oneOf: ['none', 'seated-limb'] },
+        { fact: 'rung-held', oneOf: BELOW_DOUBLE },
       ],
     },
     numbers: { some, pain: COMPARISON_RULES.painMost },

@@ -103,6 +103,18 @@ describe('what fits beside it', () => {
     expect(options({ irritability: 'high' })).toEqual([]);
   });
 
+  test.each([
+    ['pain of 3 on one leg', { 'pain-single-raise': 3 }, 3],
+    ['pain of 4 on one leg', { 'pain-single-raise': 4 }, 0],
+    ['a night that does not settle it', { 'settles-overnight': 'no' }, 0],
+    ['a walk is what it bears', { 'rung-held': 'walking' }, 0],
+    ['not one rung is borne', { 'rung-held': 'none' }, 0],
+    ['raises on one leg are borne', { 'rung-held': 'single-floor' }, 3],
+  ] as const)('%s: no other way passes the level that it asks for', (_, told, count) => {
+    expect(options({ ...told })).toHaveLength(count);
+    if (count === 0) expect(options({ ...told, irritability: 'low' }, { 'rig-at-hand': 'yes' })).toEqual([]);
+  });
+
   test('hard holds with a rig and low irritability, and not with a ticked line of the heart', () => {
     const low = { irritability: 'low', place: 'insertion' };
     expect(options(low, { 'rig-at-hand': 'yes' })).toContain('hard-holds');
