@@ -108,12 +108,12 @@ browserTest(
 
     for (const cast of COURSE_CAST) {
       await openCourse(page, cast);
-      await seen[cast.course]!(page);
+      await seen[cast.course](page);
     }
     await fitsAt(page, 'course-page', 360, 768, 1280);
 
     const few = await openPlan(page, castOf('few'));
-    await few.getByText(GUIDANCE_SENTENCES['step-ask'].text.split('{')[0]!).first().waitFor();
+    await few.getByText(GUIDANCE_SENTENCES['step-ask'].text.split('{')[0]).first().waitFor();
 
     const flare = await openPlan(page, castOf('flare'));
     await flare

@@ -35,7 +35,7 @@ test('runs after it began are no part of it, and a month is looked at to its end
 });
 
 test('ways are held against ways, and times where there are no ways', () => {
-  const timed = runs.map((one, at) => ({ ...one, distanceM: null, durationS: [1800, 1800, 2700][at]! }));
+  const timed = runs.map((one, at) => ({ ...one, distanceM: null, durationS: [1800, 1800, 2700][at] }));
   expect(told(inMarch(14), { runs: timed })).toContain('The run of 12 Mar 2026, 45 min, was 50 % over');
 });
 
