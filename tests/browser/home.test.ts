@@ -9,6 +9,7 @@ browserTest(
   'today is done set by set and comes back, runs have their limit, and nothing unconfirmed is there',
   async (given) => {
     const { page, origin } = given;
+    await page.emulateMedia({ reducedMotion: 'no-preference' });
     await page.goto(`${origin}/${homeHash()}`);
     const go = (name: 'today' | 'running' | 'give'): Promise<void> =>
       page.locator('home-page nav').getByRole('button', { name: HOME_WORDS[name].text, exact: true }).click();
@@ -28,7 +29,6 @@ browserTest(
       page
         .locator('pace-ring')
         .evaluate(({ shadowRoot }) => shadowRoot!.querySelector('.pace-mark')!.getAnimations().length);
-    await page.emulateMedia({ reducedMotion: 'no-preference' });
     expect(await turns()).toBe(0);
     await page.getByRole('button', { name: HOME_TODAY_WORDS['pace-start'].text }).click();
     expect(await turns()).toBe(1);
