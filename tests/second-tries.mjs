@@ -4,7 +4,12 @@ export default class SecondTries {
 
   onTestCaseResult(test) {
     const { flaky = false } = test.diagnostic() ?? {};
-    if (flaky) this.named.push(`${test.module.relativeModuleId}: ${test.name}`);
+    if (!flaky) return;
+    const why = (test.result().errors ?? []).map(({ message, stacks = [] }) => {
+      const { file = '', line = 0 } = stacks.at(0) ?? {};
+      return `  ${message.slice(0, 500)} (${file}:${line})`;
+    });
+    this.named.push([`${test.module.relativeModuleId}: ${test.name}`, ...why].join('\n'));
   }
 
   onTestRunEnd() {
