@@ -140,8 +140,8 @@ export class StartPage extends LitElement {
       ${this.door.open?.which === 'own' ? null : html`<p class="voice intro">${START_WORDS['demo-clinic'].text}</p>`}
       <backup-reminder .isEmpty=${this.entries === undefined ? undefined : this.entries.length === 0}></backup-reminder>
       <p class="voice" role="alert">${this.notBegun}</p>
-      <earlier-visits .entries=${this.entries ?? []} @earlier-made=${() => void this.load()}></earlier-visits>
-      <demo-courses .entries=${this.entries ?? []} @courses-made=${() => void this.load()}></demo-courses>
+      <earlier-visits .entries=${this.entries ?? []} @demo-made=${() => void this.load()}></earlier-visits>
+      <demo-courses .entries=${this.entries ?? []} @demo-made=${() => void this.load()}></demo-courses>
       ${memoryOnly ? html`<p class="voice intro" role="status">${START_WORDS['memory-only'].text}</p>` : null}
       ${this.list()}
       <details class="add">
