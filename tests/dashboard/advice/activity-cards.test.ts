@@ -61,6 +61,17 @@ test('who paused and has not met what is asked for is told to go by the list', (
   expect(card).toMatchObject({ title: ACTIVITY_WORDS['begin-list'].text, proposedBy: null, lines: [] });
 });
 
+test('of whom it is not known whether they run no next run is told beside what is proposed, and of who pauses it is', () => {
+  const codes = (changes: Partial<Visit>, past: Past = {}) => activity(past, changes).parts.map(({ code }) => code);
+  const answer = (answer: string): Partial<Visit> => ({
+    factsTold: [{ fact: 'running-now', leg: null, answer, at: `${today}T09:10:00+02:00` }],
+  });
+  expect(codes({})).not.toContain('next');
+  expect(codes(answer('running'))).not.toContain('next');
+  expect(codes(answer('paused'))).toContain('next');
+  expect(codes({}, { runs: [madeRun(28)] })).toContain('next');
+});
+
 test('on the day after a run the rest before heavy raises is told with its mark', () => {
   const part = activity({ runs: [madeRun(30, { pain: { left: 0, right: 0 } })] }).parts.find(
     ({ code }) => code === 'recovery',

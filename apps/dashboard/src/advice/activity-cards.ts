@@ -195,11 +195,13 @@ function partsOf(ground: Ground): readonly ActivityPart[] {
   const { run, guidance, given } = ground;
   if (guidance.locked || valueOf(given, 'runs') === 'no') return [];
   const isPaused = togetherOf('running', guidance)?.rule.code === 'running-high';
+  // without a run that is kept, and nobody saying that it is paused, there is nothing that a next one could go on from
+  const isKnown = run.standing.state !== 'not-known' || valueOf(given, 'running-now') === 'paused';
   const parts: readonly ActivityPart[] = [
     { code: 'cap', title: words['cap-title'].text, lines: isPaused ? [] : capWords(run) },
-    { code: 'next', title: words['next-title'].text, lines: isPaused ? [] : nextWords(run) },
+    { code: 'next', title: words['next-title'].text, lines: isPaused || !isKnown ? [] : nextWords(run) },
     { code: 'recovery', title: words['recovery-title'].text, lines: recoveryLines(ground) },
-    { code: 'goal', title: words['race-title'].text, lines: goalWords(run.goal) },
+    { code: 'goal', title: words['race-title'].text, lines: isKnown ? goalWords(run.goal) : [] },
     { code: 'story', title: words['story-title'].text, lines: ground.story },
   ];
   return parts.filter(({ lines }) => lines.length > 0);
