@@ -31,6 +31,9 @@ test('runs after it began are no part of it, and a month is looked at to its end
   expect(told(inMarch(7), { runs })).not.toContain('8 Mar 2026,');
   expect(told('2026-03', { runs })).toContain('It began: March 2026, as it was noted.');
   expect(told('2026-03', { runs })).toContain('The run of 8 Mar 2026');
+  // no later than today, whatever is dated later
+  const past = advisedPerson({ episodes: [complaint('2026-03')], runs });
+  expect(storyWords(past, inMarch(7)).join(' ')).not.toContain('8 Mar 2026');
   expect(told('2026-02', { runs })).toContain('No run of the 84 days before is written down.');
 });
 
