@@ -4,7 +4,6 @@ import {
   type Guidance,
   governingLegs,
   LEGS,
-  type Leg,
   type Proposed,
   propose,
   type RuleTrace,
@@ -28,6 +27,7 @@ import { storyWords } from './activity-story.ts';
 import { capWords, goalWords, nextWords, runNumberLines } from './activity-words.ts';
 import type { FactAsk } from './fact-asks.ts';
 import { beforeVisit, factsGiven } from './facts-given.ts';
+import { missingOf } from './given-fact.ts';
 import { inventedWords } from './invented-words.ts';
 import { proposedByText } from './proposed-by.ts';
 import { runsAsked } from './run-log-given.ts';
@@ -86,13 +86,6 @@ const words = ACTIVITY_WORDS;
 function valueOf(given: GivenFacts, code: string): string | null {
   const fact = given.person[code];
   return fact === undefined || 'missing' in fact ? null : String(fact.value);
-}
-
-function missingOf(given: GivenFacts, leg: Leg): (fact: string) => string {
-  return (fact) => {
-    const one = given.legs[leg][fact] ?? given.person[fact];
-    return one !== undefined && 'missing' in one ? one.missing : 'not-given';
-  };
 }
 
 /** What holds for both legs; who is not running goes by a first run before what is kept of running. */

@@ -1,6 +1,5 @@
 import { type CasebookPerson, type PlanItem, planFacts, type Visit } from '@surae/casebook';
 import {
-  type GivenFacts,
   type Guidance,
   LEGS,
   type Leg,
@@ -23,6 +22,7 @@ import { type AdviceLines, changeLines, type LinesGround, levelLines } from './a
 import { type AdviceOption, optionsOf } from './advice-options.ts';
 import { type AskGround, asksFor, asksUnderLock, type FactAsk } from './fact-asks.ts';
 import { beforeVisit, factsGiven } from './facts-given.ts';
+import { missingOf } from './given-fact.ts';
 import { inventedWords } from './invented-words.ts';
 import { levelNow } from './programme-given.ts';
 import { proposedByText } from './proposed-by.ts';
@@ -91,13 +91,6 @@ function besideOf({ proposals }: Guidance, leg: Leg | null): readonly string[] {
   return told.map(({ rule, mark }) =>
     fill(ADVICE_WORDS['beside-line'], { what: ruleWords(rule), mark: markWords(mark) }),
   );
-}
-
-function missingOf(given: GivenFacts, leg: Leg): (fact: string) => string {
-  return (fact) => {
-    const one = given.legs[leg][fact] ?? given.person[fact];
-    return one !== undefined && 'missing' in one ? one.missing : 'not-given';
-  };
 }
 
 /** A card for a leg with nothing proposed: what is lacking, or that nothing holds. */

@@ -1,4 +1,4 @@
-import type { GivenFact, KnownFact } from '@surae/guidance';
+import type { GivenFact, GivenFacts, KnownFact, Leg } from '@surae/guidance';
 import type { ADVICE_FROM_WORDS, ADVICE_MISSING_WORDS } from '@surae/shared';
 
 /** What an answer was told or measured by. */
@@ -36,4 +36,12 @@ export function knownOr(
   place: Place,
 ): GivenFact {
   return value == null ? missing(why) : known(value, what, place);
+}
+
+/** Why a fact of a leg, or of the person, is missing, as a code. */
+export function missingOf(given: GivenFacts, leg: Leg): (fact: string) => string {
+  return (fact) => {
+    const one = given.legs[leg][fact] ?? given.person[fact];
+    return one !== undefined && 'missing' in one ? one.missing : 'not-given';
+  };
 }
