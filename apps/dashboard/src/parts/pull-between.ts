@@ -134,7 +134,7 @@ export class PullBetween extends LitElement {
           : fill(PULL_WORDS.trial, { n: done });
     return html`
       <h1 tabindex="-1">
-        <span class="side" data-side=${side}>${PULL_WORDS[`title-${side}`].text}</span>: ${title}
+        <span class="side" data-side=${side}>${PULL_WORDS[`title-${side}`].text}:</span> ${title}
       </h1>
       <div class="sheet">
         <div>

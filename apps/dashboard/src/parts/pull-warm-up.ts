@@ -48,7 +48,7 @@ export class PullWarmUp extends LitElement {
   override render(): TemplateResult {
     return html`
       <h1 tabindex="-1">
-        <span class="side" data-side=${this.side}>${PULL_WORDS[`title-${this.side}`].text}</span>: ${PULL_WORDS['warm-up'].text}
+        <span class="side" data-side=${this.side}>${PULL_WORDS[`title-${this.side}`].text}:</span> ${PULL_WORDS['warm-up'].text}
       </h1>
       <p>${PULL_WORDS['warm-up-explain'].text}</p>
       <ol>
