@@ -143,6 +143,7 @@ export function madeDone(planItemId: string | null, day: number, changes: Partia
     sets: 3,
     repetitions: 10,
     painDuring: 2,
+    painAfter: 1,
     exertion: 6,
     ...changes,
   };

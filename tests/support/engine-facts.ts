@@ -80,6 +80,7 @@ function sessionsOf(person: CasebookPerson, side: Side, today: string): readonly
       day,
       shareDone: 1,
       painDuring: Math.max(...done.map(({ painDuring }) => painDuring ?? 0)),
+      painAfter: Math.max(...done.map(({ painAfter }) => painAfter ?? 0)),
       exertion: Math.max(...done.map(({ exertion }) => exertion ?? 0)),
       heavy: lines.some(isHeavy),
     };
@@ -168,7 +169,9 @@ function legFacts(person: CasebookPerson, visit: Visit, side: Side): FactsOf {
     count === undefined
       ? missing
       : of(count.scored, { low: count.scoredLow, high: isOpen ? Number.POSITIVE_INFINITY : count.scoredHigh });
-  const lately = sessions.filter(({ day }) => numberOfDay(day) > numberOfDay(today) - 14).map((one) => one.painDuring!);
+  const lately = sessions
+    .filter(({ day }) => numberOfDay(day) > numberOfDay(today) - 14)
+    .flatMap((one) => [one.painDuring!, one.painAfter!]);
   const ran = person.runs.filter(({ body }) => body.on <= today && numberOfDay(body.on) > numberOfDay(today) - 14);
   const pains = [...lately, ...ran.map(({ body }) => body.pain[side] ?? 0)];
   const flare = lastFlareOf(

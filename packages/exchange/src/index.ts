@@ -37,6 +37,7 @@ export {
 export { healthRecord } from './fhir/health-record.ts';
 export { type Sampled, sampledOf } from './fhir/sampled.ts';
 export {
+  type AfterAtHome,
   type Diary,
   type DoneAtHome,
   diaryCode,

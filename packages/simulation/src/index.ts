@@ -1,6 +1,7 @@
 export { type Chance, chanceOf } from './course/chance.ts';
 export { COURSE_PEOPLE, type CourseName, type CoursePerson } from './course/course-people.ts';
 export {
+  afterLoad,
   askedLoad,
   type Found,
   type InventedLeg,

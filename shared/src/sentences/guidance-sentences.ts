@@ -53,7 +53,8 @@ export const GUIDANCE_SENTENCES = sentences('guidance', {
   'step-drop':
     'Suggestion: go one level down. No full rest: what is lightest goes on. Since this level began it was too much on {days} days or more of the last week, or the mornings rise over {weeks} weeks.',
   'step-reduce': 'Suggestion: {least} to {most} % less, or one exercise less, and the next session at that dose.',
-  'step-wait': 'Suggestion: the same again. A session or the morning after it was not told, so nothing goes up.',
+  'step-wait':
+    'Suggestion: the same again. A session, the hours after it or the next morning were not told in full, so nothing goes up.',
   'step-hold': 'Suggestion: the same again. Not everything was as it is asked for in the last {sessions} sessions.',
   'step-progress':
     'Suggestion: one variable may go up. The last {sessions} sessions at this dose and the mornings after went as planned.',
@@ -134,10 +135,10 @@ export const GUIDANCE_CHANGED_BY = sentences('guidance-changed-by', {
   'step-restart-lower': 'A session was logged since, or the level was lowered.',
   'step-drop': 'Fewer than {days} such days in a week, and mornings that do not rise.',
   'step-reduce':
-    'Pain of at most {pain}, or {painIrritable} with high irritability, a morning up to {eased} over its usual level and of at most {easedAbove}, and stiffness that is not doubled, or up to {doubled} minutes longer; or the dose that was made less is done first.',
-  'step-wait': 'The session and the morning after it are told.',
+    'Pain of at most {pain} in the session and after it, or {painIrritable} with high irritability, a morning up to {eased} over its usual level and of at most {easedAbove}, and stiffness that is not doubled, or up to {doubled} minutes longer; or the dose that was made less is done first.',
+  'step-wait': 'The session, the pain after it and the next morning are told.',
   'step-hold':
-    'In both sessions at this dose at least {share} of the plan done, the morning up to {hold} over its usual level, stiffness not longer, effort of at most {exertion}; the last morning at most {morningMost}, and a share of at most {leftOut} of the sessions of two weeks left out.',
+    'In both sessions at this dose at least {share} of the plan done, pain up to the limit in it and after it, the morning up to {hold} over its usual level, stiffness not longer, effort of at most {exertion}; the last morning at most {morningMost}, and a share of at most {leftOut} of the sessions of two weeks left out.',
   'step-progress': 'A session or a morning that does not go as planned, or is not told.',
   'change-week': 'The step is taken, or a session does not go as planned.',
   'change-springs':
@@ -183,12 +184,14 @@ export const GUIDANCE_FACT_WORDS = sentences('guidance-fact', {
   'age-at-least': 'Age by the year of birth, at least',
   'share-done-last': 'Share of the plan done in the last session',
   'pain-during-last': 'Pain in the last session, of 10',
+  'pain-after-last': 'Pain in the hours after the last session, of 10',
   'exertion-last': 'Effort of the last session, of 10',
   'morning-rise-last': 'Morning pain after the last session, over its usual level',
   'stiffness-rise-last': 'Morning stiffness after the last session, over its usual minutes',
   'stiffness-over-double-last': 'Morning stiffness after the last session, over twice its usual minutes',
   'share-done-before': 'Share of the plan done in the session before the last',
   'pain-during-before': 'Pain in the session before the last, of 10',
+  'pain-after-before': 'Pain in the hours after the session before the last, of 10',
   'exertion-before': 'Effort of the session before the last, of 10',
   'morning-rise-before': 'Morning pain after the session before the last, over its usual level',
   'stiffness-rise-before': 'Morning stiffness after the session before the last, over its usual minutes',
@@ -248,12 +251,14 @@ export const GUIDANCE_SETTLED_BY = sentences('guidance-settled-by', {
   'age-at-least': 'Note the year of birth.',
   'share-done-last': 'Log what was done in the last session.',
   'pain-during-last': 'Ask for the pain in the last session.',
+  'pain-after-last': 'Ask for the worst pain in the hours after the last session.',
   'exertion-last': 'Ask how hard the last session was.',
   'morning-rise-last': 'Ask for the morning after the last session, and for some mornings before it.',
   'stiffness-rise-last': 'Ask for the stiffness after the last session, and on some mornings before it.',
   'stiffness-over-double-last': 'Ask for the minutes of stiffness after the last session, and on mornings before it.',
   'share-done-before': 'Log what was done in the session before the last.',
   'pain-during-before': 'Ask for the pain in the session before the last.',
+  'pain-after-before': 'Ask for the worst pain in the hours after the session before the last.',
   'exertion-before': 'Ask how hard the session before the last was.',
   'morning-rise-before': 'Ask for the morning after the session before the last, and for some mornings before it.',
   'stiffness-rise-before': 'Ask for the stiffness after the session before the last, and on some mornings before it.',

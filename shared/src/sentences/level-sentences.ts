@@ -52,7 +52,7 @@ export const LEVEL_SETTLED_BY_TEXTS = {
   'last-at-dose': 'Note since when this dose is done.',
   'lowered-since': 'Note since when this level is being done.',
   'running-now': 'Ask whether running is done now.',
-  'told-in-full': 'Ask for pain, effort and share done of the last two sessions, and for the mornings after.',
+  'told-in-full': 'Ask for pain in and after the last two sessions, effort, share done, and the mornings after.',
   'planned-two-weeks': 'Compare the plan with the log.',
   'left-out-two-weeks': 'Ask whether the planned sessions of two weeks were done.',
   'morning-pain-last': 'Ask for the morning after the last session.',

@@ -15,6 +15,7 @@ const misfits: readonly (readonly [kind: string, change: object, where: string])
   ['episode', { sore: { left: 'knee', right: 'no' } }, 'sore.left'],
   ['plan-item', { decision: 'perhaps' }, 'decision'],
   ['done-item', { painDuring: 11 }, 'painDuring'],
+  ['done-item', { painAfter: 11 }, 'painAfter'],
   ['morning-check', { stiffnessMin: -1 }, 'stiffnessMin'],
   ['run', { durationS: null, distanceM: null }, 'body'],
   ['run', { cadencePerMin: 0 }, 'cadencePerMin'],

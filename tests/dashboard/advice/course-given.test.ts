@@ -99,7 +99,7 @@ test('a session of three a week is planned once in each span, on the day it was 
     place: { day: inMarch(16) },
     lines: [{ id: 'a', author: 'test', at: '', body: line({ perWeek: 3.5 }) }],
   };
-  const done = [{ day: inMarch(16), shareDone: 1, painDuring: 1, exertion: 5, heavy: false }];
+  const done = [{ day: inMarch(16), shareDone: 1, painDuring: 1, painAfter: 0, exertion: 5, heavy: false }];
   expect(plannedDays(plan, done, inMarch(22))).toEqual([inMarch(16), inMarch(19), inMarch(21)]);
   // a span that is not over is not due
   expect(plannedDays(plan, done, inMarch(19))).toEqual([inMarch(16)]);
@@ -111,4 +111,22 @@ test('a morning passed where it is at most so much over its usual level, and is 
   const worse = mornings.map((one) => (one.on === inMarch(20) ? { ...one, pain: { left: 1, right: 4 } } : one));
   expect(morningPassed(advisedPerson({ mornings: worse }), 'right', inMarch(19), 1)).toBe(false);
   expect(morningPassed(advisedPerson({ mornings }), 'right', inMarch(20), 1)).toBeNull();
+});
+
+test('pain after a session is told once for all of its exercises, and is not known where nobody told it', () => {
+  const two = [{ day: 25, items: [line(), line({ code: 'seated-raise', side: 'both' })] }];
+  const session = (first: object, second: object) =>
+    right({ plans: two, done: [madeDone('item-25-0', 30, first), madeDone('item-25-1', 30, second)] });
+  expect(session({ painAfter: 4 }, { painAfter: null })['pain-after-last']).toMatchObject({ value: 4 });
+  expect(session({ painAfter: 0 }, { painAfter: 6 })['pain-after-last']).toMatchObject({ value: 6 });
+  expect(session({ painAfter: null }, { painAfter: null })['pain-after-last']).toEqual({ missing: 'not-told' });
+  expect(session({ painAfter: 4 }, {})['worst-pain-lately']).toMatchObject({ value: 4 });
+  // what was not told may have been anything
+  const open = session({ painAfter: null }, { painAfter: null })['worst-pain-lately'];
+  expect(open).toMatchObject({ low: 2, high: 10 });
+});
+
+test('a session that was kept before it was asked says nothing of the pain after it', () => {
+  const { painAfter: _, ...before } = madeDone('item-25-0', 30);
+  expect(right({ plans, done: [before] })['pain-after-last']).toEqual({ missing: 'not-told' });
 });

@@ -29,6 +29,7 @@ const well: Told = {
     (['last', 'before'] as const).flatMap((which) => [
       [`share-done-${which}`, 1],
       [`pain-during-${which}`, 1],
+      [`pain-after-${which}`, 1],
       [`morning-rise-${which}`, 0],
       [`stiffness-rise-${which}`, 0],
       [`stiffness-over-double-${which}`, 0],

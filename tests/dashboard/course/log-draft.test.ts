@@ -29,6 +29,7 @@ const entries: readonly LogEntry[] = [
       sets: 3,
       repetitions: 15,
       painDuring: 2,
+      painAfter: 3,
       exertion: null,
     },
   },
@@ -144,4 +145,13 @@ test('a run of a file is filled in with its day and its hash, and a correction k
   expect(entryFrom(draftOf({ kind: 'run', body }))).toEqual(kept);
   // one that was typed names no file
   expect(from('run', { minutes: '5' })).not.toHaveProperty('entry.body.fileSha256');
+});
+
+test('pain after what was done that nobody was asked for stays away, and one that was kept is taken out as not told', () => {
+  const body = { planItemId: null, on, what: 'raises', side: 'left', load: null, sets: 3, repetitions: 15 } as const;
+  const before: LogEntry = { kind: 'done-item', body: { ...body, painDuring: 2, exertion: 5 } };
+  expect(entryFrom(draftOf(before))).toEqual({ ok: true, entry: before });
+  const kept: LogEntry = { kind: 'done-item', body: { ...before.body, painAfter: 4 } };
+  expect(entryFrom({ ...draftOf(kept), painAfter: null })).toMatchObject({ entry: { body: { painAfter: null } } });
+  expect(entryFrom({ ...draftOf(before), painAfter: 0 })).toMatchObject({ entry: { body: { painAfter: 0 } } });
 });

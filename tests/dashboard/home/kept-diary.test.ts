@@ -1,6 +1,6 @@
 import type { DoneAtHome, RunAtHome } from '@surae/exchange';
 import { expect, test } from 'vitest';
-import { keepDone, keepRun, keptDiary } from '../../../apps/dashboard/src/home/kept-diary.ts';
+import { keepAfter, keepDone, keepRun, keptDiary } from '../../../apps/dashboard/src/home/kept-diary.ts';
 import { keepMorning } from '../../../apps/dashboard/src/home/kept-mornings.ts';
 import { MapMemory } from '../../support/device-memory.ts';
 
@@ -51,7 +51,25 @@ test('several runs of a day stay, in the order of their days, beside mornings an
 test('what cannot be read is none, and is written over', () => {
   const memory = new MapMemory();
   memory.setItem('surae.diary', 'torn');
-  expect(keptDiary(memory)).toEqual({ mornings: [], done: [], runs: [] });
+  expect(keptDiary(memory)).toEqual({ mornings: [], done: [], runs: [], after: [] });
   keepRun(memory, run);
   expect(keptDiary(memory).runs).toEqual([run]);
+});
+
+test('pain after the exercises of a day is kept once, taken back, and is nothing without an exercise', () => {
+  const memory = new MapMemory();
+  keepDone(memory, done('2026-11-29', 3));
+  keepDone(memory, done('2026-11-30', 3));
+  keepAfter(memory, { day: '2026-11-30', left: null, right: 4 });
+  keepAfter(memory, { day: '2026-11-29', left: 0, right: 2 });
+  keepAfter(memory, { day: '2026-11-30', left: null, right: 5 });
+  keepRun(memory, run);
+  expect(keptDiary(memory).after).toEqual([
+    { day: '2026-11-29', left: 0, right: 2 },
+    { day: '2026-11-30', left: null, right: 5 },
+  ]);
+  keepAfter(memory, { day: '2026-11-29', left: null, right: null });
+  expect(keptDiary(memory).after.map(({ day }) => day)).toEqual(['2026-11-30']);
+  keepDone(memory, done('2026-11-30', 0));
+  expect(keptDiary(memory).after).toEqual([]);
 });

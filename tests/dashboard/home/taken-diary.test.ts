@@ -1,5 +1,5 @@
 import { type DoneItem, type Entry, kindOf, type PlanItem, type Run } from '@surae/casebook';
-import { planKey, type RunAtHome } from '@surae/exchange';
+import { type AfterAtHome, planKey, type RunAtHome } from '@surae/exchange';
 import { expect, test } from 'vitest';
 import { givenDone, givenRuns } from '../../../apps/dashboard/src/home/taken-diary.ts';
 import { madeExercise } from '../../support/plan-items.ts';
@@ -22,10 +22,10 @@ const done = (day: string, sets = 3, changes = {}) =>
     ...changes,
   }) as const;
 const states = (kept: readonly Entry<DoneItem>[], ...given: ReturnType<typeof done>[]): readonly string[] =>
-  givenDone(given, kept, [plan], today).map(({ state }) => state);
+  givenDone(given, [], kept, [plan], today).map(({ state }) => state);
 
 test('what was done is kept as what its line planned, with the sets that were done', () => {
-  const [{ body, state, replaces }] = givenDone([done('2026-11-29', 2)], [], [plan], today);
+  const [{ body, state, replaces }] = givenDone([done('2026-11-29', 2)], [], [], [plan], today);
   expect(kindOf('done-item')!.versions[0].safeParse(body).success).toBe(true);
   expect(body).toEqual({
     planItemId: 'a',
@@ -42,7 +42,7 @@ test('what was done is kept as what its line planned, with the sets that were do
 });
 
 test('the same is there, other sets are asked about, and so is a day to come', () => {
-  const kept = givenDone([done('2026-11-28'), done('2026-11-29')], [], [plan], today).map(({ body }, at) =>
+  const kept = givenDone([done('2026-11-28'), done('2026-11-29')], [], [], [plan], today).map(({ body }, at) =>
     entry(`k${at}`, body),
   );
   expect(states(kept, done('2026-11-28'), done('2026-11-29', 1), done('2026-11-30'), done('2026-12-01'))).toEqual([
@@ -51,7 +51,20 @@ test('the same is there, other sets are asked about, and so is a day to come', (
     'new',
     'future',
   ]);
-  expect(givenDone([done('2026-11-29', 1)], kept, [plan], today)[0].replaces).toEqual(['k1']);
+  expect(givenDone([done('2026-11-29', 1)], [], kept, [plan], today)[0].replaces).toEqual(['k1']);
+});
+
+test('pain after the exercises of a day is kept with what was done of the leg, and not where nobody told it', () => {
+  const after = (left: number | null, right: number | null): AfterAtHome => ({ day: '2026-11-29', left, right });
+  const kept = (side: 'left' | 'right' | 'both', told: readonly AfterAtHome[]): unknown =>
+    givenDone([done('2026-11-29', 3, { side })], told, [], [plan], today)[0].body.painAfter;
+  expect(kept('left', [after(4, 6)])).toBe(4);
+  expect(kept('right', [after(4, 0)])).toBe(0);
+  expect(kept('both', [after(4, 6)])).toBe(6);
+  expect(kept('both', [after(null, 3)])).toBe(3);
+  expect(kept('left', [after(null, 3)])).toBeUndefined();
+  expect(kept('left', [])).toBeUndefined();
+  expect(kept('left', [{ ...after(4, 4), day: '2026-11-28' }])).toBeUndefined();
 });
 
 test('what is of no plan of this person is said to be, and takes the place of nothing', () => {

@@ -1,6 +1,7 @@
 import { type HandoutLine, wordsHome } from '@surae/exchange';
 import { expect, test } from 'vitest';
 import {
+  afterLegs,
   daysDone,
   doneOn,
   exercisesOn,
@@ -79,4 +80,12 @@ test('a run is more than its limit only in what the limit is told in', () => {
   expect([1000, 1500].map((metres) => isOver(way, run('2026-11-29', null, metres)))).toEqual([false, true]);
   expect(isOver(way, run('2026-11-29', 36_000))).toBe(false);
   expect(isOver({ run: null }, run('2026-11-29', 36_000))).toBe(false);
+});
+
+test('pain after the exercises is asked of a leg that mornings are asked of, once something was done with it', () => {
+  expect(afterLegs('right', [])).toEqual([]);
+  expect(afterLegs('right', ['left'])).toEqual([]);
+  expect(afterLegs('right', ['left', 'both'])).toEqual(['right']);
+  expect(afterLegs('both', ['left'])).toEqual(['left']);
+  expect(afterLegs('both', ['right', 'left'])).toEqual(['left', 'right']);
 });

@@ -6,6 +6,7 @@ import {
   handoutCode,
   morningsCode,
   planKey,
+  sealedCode,
   seriesKey,
 } from '@surae/exchange';
 import { EXERCISES } from '@surae/shared';
@@ -40,6 +41,7 @@ const diary: fc.Arbitrary<Diary> = fc.record({
     { maxLength: 60 },
   ),
   runs: fc.array(fc.record({ day, durationS: amount, distanceM: amount, left: pain, right: pain }), { maxLength: 20 }),
+  after: fc.array(fc.record({ day, left: pain, right: pain }), { maxLength: 30 }),
 });
 
 test('whatever is written down at home comes back', () => {
@@ -51,7 +53,7 @@ test('whatever is written down at home comes back', () => {
   );
 });
 
-test('four weeks of mornings, three exercises three times a week and eight runs are read by a camera', () => {
+test('four weeks of mornings, three exercises three times a week with the pain after them and eight runs are read by a camera', () => {
   const on = (at: number): string => new Date(Date.UTC(2026, 10, 1 + at)).toISOString().slice(0, 10);
   const four: Diary = {
     mornings: Array.from({ length: 28 }, (_, at) => ({
@@ -76,6 +78,7 @@ test('four weeks of mornings, three exercises three times a week and eight runs 
       left: null,
       right: 2,
     })),
+    after: Array.from({ length: 12 }, (_, at) => ({ day: on(2 * at), left: null, right: 3 })),
   };
   // 858 bytes are what the largest code holds that is drawn
   expect(diaryCode(four).length).toBeLessThan(858);
@@ -83,7 +86,7 @@ test('four weeks of mornings, three exercises three times a week and eight runs 
 
 test('mornings as pages before gave them are read, other kinds are not', () => {
   const mornings = [{ day: '2026-11-29', left: null, right: 3, stiffness: 'none' as const }];
-  expect(diaryOfCode(morningsCode(mornings))).toEqual({ mornings, done: [], runs: [] });
+  expect(diaryOfCode(morningsCode(mornings))).toEqual({ mornings, done: [], runs: [], after: [] });
   const other = handoutCode({
     day: '2026-11-29',
     asked: 'both',
@@ -100,7 +103,26 @@ test('mornings as pages before gave them are read, other kinds are not', () => {
 
 test('a pain beyond ten is refused wherever it stands', () => {
   const run = { day: '2026-11-29', durationS: 60, distanceM: null, left: 11, right: null };
-  expect(() => diaryOfCode(diaryCode({ mornings: [], done: [], runs: [run] }))).toThrow(ExchangeError);
+  expect(() => diaryOfCode(diaryCode({ mornings: [], done: [], runs: [run], after: [] }))).toThrow(ExchangeError);
+});
+
+test('pain after exercises beyond ten is refused, of either leg', () => {
+  for (const pain of [
+    { left: 11, right: null },
+    { left: 12, right: 0 },
+  ]) {
+    const after = [{ day: '2026-11-29', ...pain }];
+    expect(() => diaryOfCode(diaryCode({ mornings: [], done: [], runs: [], after }))).toThrow(ExchangeError);
+  }
+});
+
+test('a code of version 1 is read, and nothing is known of pain after its exercises', () => {
+  // written by pages before version 2: kind 3, version 1, no morning, one exercise, no run
+  const done = [{ day: '2026-11-29', planKey: 7, place: 0, code: 'one-leg-raise', side: 'right', sets: 3, pain: 2 }];
+  const first = sealedCode(Uint8Array.of(3, 1, 0, 1, 0xdc, 0x13, 7, 0, 5, 1, 3, 3, 0));
+  expect(diaryOfCode(first)).toEqual({ mornings: [], done, runs: [], after: [] });
+  const third = sealedCode(Uint8Array.of(3, 3, 0, 0, 0, 0));
+  expect(() => diaryOfCode(third)).toThrow(expect.objectContaining({ code: 'newer-version' }));
 });
 
 test('a plan is named by a short number of its documents in their order, and none by 0', () => {

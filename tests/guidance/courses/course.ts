@@ -14,6 +14,7 @@ import {
 } from '@surae/guidance';
 import { GUIDANCE_FACTS, GUIDANCE_RULES, type GuidanceRule, RUNNING_NUMBERS } from '@surae/shared';
 import {
+  afterLoad,
   type Chance,
   type CoursePerson,
   chanceOf,
@@ -138,7 +139,8 @@ class Going {
       pain[leg] = during;
       const heavy = plan.level === 4 || ((plan.level ?? 0) >= 5 && plan.lastKind === 'heavy');
       const exertion = Math.min(9, Math.max(3, Math.round(5 + load / 2 + 0.6 * chance.wobble())));
-      this.legs[leg].sessions.push({ day: dateOf(day), shareDone: 1, painDuring: during, exertion, heavy });
+      const painAfter = afterLoad(this.truth[leg], during);
+      this.legs[leg].sessions.push({ day: dateOf(day), shareDone: 1, painDuring: during, painAfter, exertion, heavy });
       if (plan.level === 2 && plan.repetitionSteps >= 5 && plan.eased === 1 && during <= 4)
         this.legs[leg].isTwoMet = true;
     }

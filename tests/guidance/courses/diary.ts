@@ -51,6 +51,8 @@ export function legCourseOf(
 
 /** The worst of the sessions since a day; null where none was told. */
 export function worstSince({ sessions }: LegDiary, day: number): number | null {
-  const told = sessions.filter((one) => one.day >= dateOf(day)).flatMap((one) => one.painDuring ?? []);
+  const told = sessions
+    .filter((one) => one.day >= dateOf(day))
+    .flatMap((one) => [one.painDuring, one.painAfter].flatMap((pain) => pain ?? []));
   return told.length === 0 ? null : Math.max(...told);
 }

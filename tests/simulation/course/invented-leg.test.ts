@@ -1,4 +1,5 @@
 import {
+  afterLoad,
   askedLoad,
   COURSE_PEOPLE,
   chanceOf,
@@ -41,6 +42,17 @@ test('a leg that is not sore tells no pain, whatever it does', () => {
   sleepLeg(leg);
   expect(morningOf(leg, chance)).toEqual({ pain: 0, stiffnessMin: 0 });
   expect(lookAt(leg, chance)).toMatchObject({ painSingle: 0, settles: true, grade: 'low' });
+});
+
+test('the hours after a load over what is tolerated are sorer than those after one within it, and those of a leg that is not sore are not', () => {
+  const after = (load: number): number => {
+    const leg = sore();
+    loadLeg(leg, load, 1, chanceOf(3));
+    return afterLoad(leg, 3);
+  };
+  expect(after(askedLoad(6, 1))).toBeGreaterThan(after(askedLoad(1, 1)));
+  expect(after(askedLoad(0, 1))).toBe(2);
+  expect(afterLoad({ ...COURSE_PEOPLE.steady.right, coming: 0 }, 3)).toBe(0);
 });
 
 test('a sorer leg is found to do fewer raises, at a higher grade', () => {

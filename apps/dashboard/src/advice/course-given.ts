@@ -27,6 +27,12 @@ function worst(told: readonly (number | null)[], limit: number): number | null {
   return known.length < told.length ? null : most;
 }
 
+/** Pain after a session is of the session and not of an exercise: told once it is told; null where nobody told it. */
+function mostTold(told: readonly (number | null)[]): number | null {
+  const known = told.filter((one) => one !== null);
+  return known.length === 0 ? null : Math.max(...known);
+}
+
 function shareOf(done: DoneItem, planned: PlanItem | undefined): number | null {
   if (planned?.sets == null || done.sets === null) return null;
   const sets = done.sets / planned.sets;
@@ -79,6 +85,7 @@ function sessionOf(day: string, done: readonly DoneItem[], past: Past, side: Sid
       done.map(({ painDuring }) => painDuring),
       painLimit,
     ),
+    painAfter: mostTold(done.map(({ painAfter }) => painAfter ?? null)),
     exertion: worst(
       done.map(({ exertion }) => exertion),
       10,
@@ -143,7 +150,7 @@ function worstLately(past: Past, side: Side, sessions: readonly SessionTold[], t
     return on !== null && on <= now && on > now - lately;
   };
   const told = [
-    ...sessions.filter(({ day }) => isLately(day)).map(({ painDuring }) => painDuring),
+    ...sessions.filter(({ day }) => isLately(day)).flatMap(({ painDuring, painAfter }) => [painDuring, painAfter]),
     ...past.runs.filter(({ body }) => isLately(body.on)).map(({ body }) => body.pain[side]),
   ];
   if (told.length === 0) return missing('no-session');
@@ -202,7 +209,7 @@ export function courseGiven(past: Past, side: Side, today: string, painLimit: nu
 export function morningPassed(past: Past, side: Side, day: string, rise: number): boolean | null {
   const on = dayNumber(day);
   if (on === null) return null;
-  const tried: SessionTold = { day, shareDone: null, painDuring: null, exertion: null, heavy: false };
+  const tried: SessionTold = { day, shareDone: null, painDuring: null, painAfter: null, exertion: null, heavy: false };
   const course: LegCourse = { planned: [], sessions: [tried], mornings: morningsOf(past, side) };
   const over = courseFacts(course, dayText(on + 1), 10)['morning-rise-last'];
   return over === undefined || 'missing' in over ? null : Number(over.value) <= rise;

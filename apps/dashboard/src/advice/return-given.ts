@@ -73,10 +73,13 @@ function targetGiven({ targets }: Past, side: Side, today: string): GivenFact {
   return set === undefined ? known('no', 'target', { day: today }) : known('yes', 'target', { day: set.body.on });
 }
 
-/** The worst pain of sessions and runs of a leg by day; null where one of a day was not told. */
+/** The worst pain in sessions, after them, and in runs of a leg by day; null where one of a day was not told. */
 function painsOf(past: Past, side: Side, today: string, painLimit: number): ReadonlyMap<number, number | null> {
   const told = [
-    ...sessionsOf(past, side, painLimit).map(({ day, painDuring }) => [day, painDuring] as const),
+    ...sessionsOf(past, side, painLimit).flatMap(({ day, painDuring, painAfter }) => [
+      [day, painDuring] as const,
+      [day, painAfter] as const,
+    ]),
     ...runsUpTo(past, today).map(({ on, pain }) => [on, pain[side]] as const),
   ];
   const pains = new Map<number, number | null>();

@@ -47,6 +47,9 @@ export interface LogDraft {
   /** unit of the load: what was planned or kept in another one stays in it */
   readonly loadUnit: string;
   readonly painDuring: number | null;
+  readonly painAfter: number | null;
+  /** one was kept: what is taken back of it is taken out of what is kept */
+  readonly hadPainAfter: boolean;
   readonly exertion: number | null;
   readonly text: string;
   readonly test: TestKind;
@@ -106,6 +109,8 @@ export function emptyDraft(kind: LogKind, on: string): LogDraft {
     load: '',
     loadUnit: 'kg',
     painDuring: null,
+    painAfter: null,
+    hadPainAfter: false,
     exertion: null,
     text: '',
     test: 'heel-raise',
@@ -137,9 +142,20 @@ export function draftOf(entry: LogEntry): LogDraft {
     case 'on-feet':
       return { ...empty, hours: String(entry.body.hours) };
     case 'done-item': {
-      const { planItemId, what, side, load, sets, repetitions, painDuring, exertion } = entry.body;
+      const { planItemId, what, side, load, sets, repetitions, painDuring, painAfter = null, exertion } = entry.body;
       const numbers = { sets: typed(sets), repetitions: typed(repetitions), load: typed(load?.value ?? null) };
-      return { ...empty, planItemId, what, side, ...numbers, loadUnit: load?.unit ?? 'kg', painDuring, exertion };
+      const after = { painAfter, hadPainAfter: painAfter !== null };
+      return {
+        ...empty,
+        planItemId,
+        what,
+        side,
+        ...numbers,
+        loadUnit: load?.unit ?? 'kg',
+        painDuring,
+        ...after,
+        exertion,
+      };
     }
     case 'note':
       return { ...empty, text: entry.body.text };
@@ -260,12 +276,13 @@ function entryIn(draft: LogDraft): LogEntry {
     case 'on-feet':
       return { kind, body: { on, hours: hoursIn(draft.hours) ?? 0 } };
     case 'done-item': {
-      const { planItemId, side, painDuring, exertion } = draft;
+      const { planItemId, side, painDuring, painAfter, exertion } = draft;
       const value = typedNumber(draft.load) ?? null;
       const load = value === null ? null : { value, unit: draft.loadUnit };
       const [sets, repetitions] = [typedNumber(draft.sets) ?? null, typedNumber(draft.repetitions) ?? null];
       const what = draft.what.trim();
-      return { kind, body: { planItemId, on, what, side, load, sets, repetitions, painDuring, exertion } };
+      const after = painAfter === null && !draft.hadPainAfter ? {} : { painAfter };
+      return { kind, body: { planItemId, on, what, side, load, sets, repetitions, painDuring, ...after, exertion } };
     }
     case 'note':
       return { kind, body: { on, text: draft.text.trim() } };

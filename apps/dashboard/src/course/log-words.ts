@@ -58,10 +58,11 @@ export function logWords(entry: LogEntry): string {
     case 'on-feet':
       return fill(words['hours-on-feet'], { value: shown(entry.body.hours) });
     case 'done-item': {
-      const { painDuring, exertion } = entry.body;
+      const { painDuring, painAfter = null, exertion } = entry.body;
       return [
         `${capital(doseWords(entry.body))}.`,
         ...(painDuring === null ? [] : [fill(words['pain-during'], { value: painDuring })]),
+        ...(painAfter === null ? [] : [fill(words['pain-after'], { value: painAfter })]),
         ...(exertion === null ? [] : [fill(words.exertion, { value: exertion })]),
       ].join(' ');
     }

@@ -1,4 +1,4 @@
-import type { Handout } from '@surae/exchange';
+import type { AfterAtHome, Handout } from '@surae/exchange';
 import { EXERCISE_HOW_WORDS, HOME_TODAY_WORDS, HOME_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -17,10 +17,10 @@ import { fill } from '../words/fill.ts';
 import { painRulePicture } from './home-pictures.ts';
 import { homePictureStyle } from './home-style.ts';
 import { keepPlaces, keptPlaces } from './kept-calendar.ts';
-import { keepDone, keptDiary } from './kept-diary.ts';
+import { keepAfter, keepDone, keptDiary } from './kept-diary.ts';
 import type { HomeMemory } from './kept-mornings.ts';
 import { morningLine } from './morning-line.ts';
-import { daysDone, doneOn, exercisesOn, linesOn, type TodayLine } from './today-lines.ts';
+import { afterLegs, daysDone, doneOn, exercisesOn, linesOn, type TodayLine } from './today-lines.ts';
 
 /** Today's exercises, one at a time: what, how far down, how slowly, how heavy, how sore, and the sets that are left. */
 @customElement('home-today')
@@ -72,7 +72,8 @@ export class HomeToday extends LitElement {
     return html`
       ${this.thisMorning()}
       ${current === undefined ? html`<p>${HOME_TODAY_WORDS['nothing-today'].text}</p>` : this.exercise(current, exercises)}
-      ${this.others()}
+      ${this.notKept ? html`<p class="voice" role="alert">${HOME_WORDS['not-kept'].text}</p>` : nothing}
+      ${this.afterwards(exercises)} ${this.others()}
       <save-calendar
         .handout=${this.handout}
         day=${this.day}
@@ -154,7 +155,6 @@ export class HomeToday extends LitElement {
                 @scale-chosen=${({ detail }: ScaleChosen) => this.keep(current, done, detail)}
               ></number-scale>`
       }
-      ${this.notKept ? html`<p class="voice" role="alert">${HOME_WORDS['not-kept'].text}</p>` : nothing}
     `;
   }
 
@@ -176,6 +176,41 @@ export class HomeToday extends LitElement {
     const days = daysDone(keptDiary(this.memory).done, this.handout.planKey, place, this.day);
     const often = oftenWords(line).map((one) => fill(words.often, { often: one }));
     return html`<p>${often.join(' ')} ${fill(words['done-days'], { days })}</p>`;
+  }
+
+  /** Pain in the hours after the exercises of today, once of each leg that was done: it is of the whole session. */
+  private afterwards(exercises: readonly TodayLine[]): TemplateResult | typeof nothing {
+    const done = exercises.filter((one) => this.done(one) !== undefined).map(({ line }) => line.side);
+    const legs = afterLegs(this.handout.asked, done);
+    if (legs.length === 0) return nothing;
+    const words = HOME_TODAY_WORDS;
+    const told = keptDiary(this.memory).after.find(({ day }) => day === this.day);
+    return html`<section class="one" aria-labelledby="after">
+      <h2 id="after">${words['after-title'].text}</h2>
+      <p>${words['after-explain'].text}</p>
+      ${legs.map(
+        (leg) =>
+          html`<number-scale
+            data-after=${leg}
+            legend=${words[`after-${leg}`].text}
+            low=${HOME_WORDS['pain-low'].text}
+            high=${HOME_WORDS['pain-high'].text}
+            open=${HOME_WORDS['not-told'].text}
+            .value=${told?.[leg] ?? null}
+            @scale-chosen=${({ detail }: ScaleChosen) => this.keepAfter(told, { [leg]: detail })}
+          ></number-scale>`,
+      )}
+    </section>`;
+  }
+
+  private keepAfter(told: AfterAtHome | undefined, change: Partial<AfterAtHome>): void {
+    try {
+      keepAfter(this.memory, { left: null, right: null, ...told, ...change, day: this.day });
+      this.notKept = false;
+    } catch {
+      this.notKept = true;
+    }
+    this.requestUpdate();
   }
 
   /** Advice, and lines of the clinician's own words. */

@@ -1,5 +1,5 @@
 import type { DoneItem, Entry, PlanItem, Run } from '@surae/casebook';
-import { type DoneAtHome, planKey, type RunAtHome } from '@surae/exchange';
+import { type AfterAtHome, type DoneAtHome, planKey, type RunAtHome } from '@surae/exchange';
 import { EXERCISE_WORDS } from '@surae/shared';
 
 /** One thing that was written down at home, beside what is kept of its day. */
@@ -21,12 +21,21 @@ function isSame(one: object, other: object): boolean {
   return text(one) === text(other);
 }
 
+/** Pain after the exercises of a day in the leg that one was done with; of both legs the worst that was told. */
+function afterOf({ day, side }: DoneAtHome, after: readonly AfterAtHome[]): Pick<DoneItem, 'painAfter'> {
+  const told = after.find((one) => one.day === day);
+  const pains = told === undefined ? [] : side === 'both' ? [told.left, told.right] : [told[side]];
+  const known = pains.flatMap((one) => one ?? []);
+  return known.length === 0 ? {} : { painAfter: Math.max(...known) };
+}
+
 /**
  * What was done of exercises, as it would be kept: each names the line of the plan that it is of. What is of no plan of this person is
  * said to be, because it may be of somebody else.
  */
 export function givenDone(
   given: readonly DoneAtHome[],
+  after: readonly AfterAtHome[],
   kept: readonly Entry<DoneItem>[],
   plans: readonly PlanGiven[],
   today: string,
@@ -44,6 +53,7 @@ export function givenDone(
       sets: one.sets === 0 ? null : one.sets,
       repetitions: planned?.body.repetitions ?? null,
       painDuring: one.pain,
+      ...afterOf(one, after),
       exertion: null,
     };
     const there = kept.filter((entry) => entry.body.on === body.on && entry.body.planItemId === body.planItemId);

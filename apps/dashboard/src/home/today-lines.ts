@@ -35,6 +35,16 @@ export function doneOn(
   return done.find((one) => one.planKey === planKey && one.place === place && one.day === day);
 }
 
+/** Legs of which pain after the exercises is asked: those that are asked about in the morning and were done with today. */
+export function afterLegs(
+  asked: Handout['asked'],
+  done: readonly HandoutLine['side'][],
+): readonly ('left' | 'right')[] {
+  return (['left', 'right'] as const).filter(
+    (leg) => (asked === leg || asked === 'both') && done.some((side) => side === leg || side === 'both'),
+  );
+}
+
 function daysBefore(day: string, days: number): string {
   return new Date(Date.parse(`${day}T00:00:00Z`) - days * DAY_MS).toISOString().slice(0, 10);
 }

@@ -113,10 +113,10 @@ export class MorningsPage extends LitElement {
 
   private doneLine({ key, body, state }: GivenEntry<DoneItem>): TemplateResult {
     const words = MORNINGS_IN_WORDS;
-    const { on, what, side, sets, painDuring } = body;
+    const { on, what, side, sets, painDuring, painAfter } = body;
     const open = words['not-asked'].text;
     const legs = PLAN_LINE_WORDS[side].text;
-    const told = { day: dayOf(on), what, legs, sets: sets ?? open, pain: painDuring ?? open };
+    const told = { day: dayOf(on), what, legs, sets: sets ?? open, pain: painDuring ?? open, after: painAfter ?? open };
     return this.ticked(key, fill(words.done, told), state);
   }
 
@@ -177,7 +177,7 @@ export class MorningsPage extends LitElement {
     const { plans, doneItems, runs } = keptAround(documents, this.personId);
     const today = this.clock.isoNow().slice(0, 10);
     this.given = givenMornings(diary.mornings, kept, today);
-    this.done = givenDone(diary.done, doneItems, plans, today);
+    this.done = givenDone(diary.done, diary.after, doneItems, plans, today);
     this.runs = givenRuns(diary.runs, runs, today);
     this.chosen = new Set([
       ...this.given.flatMap(({ state, morning }) => (state === 'new' ? [morning.day] : [])),

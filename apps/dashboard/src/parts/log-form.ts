@@ -164,7 +164,7 @@ export class LogForm extends LitElement {
 
   private done(): TemplateResult {
     const words = LOG_WORDS;
-    const { planItemId, side, painDuring, exertion } = this.draft;
+    const { planItemId, side, painDuring, painAfter, exertion } = this.draft;
     const planned = this.planItems.filter(({ body }) => body.decision !== 'declined');
     const chips = planned.map(({ id, body }) => ({ value: id, text: body.what }));
     return html`
@@ -188,6 +188,7 @@ export class LogForm extends LitElement {
       ${this.scale(words['pain-during'], ['low-pain', 'high-pain'], painDuring, (value) =>
         this.set({ painDuring: value }),
       )}
+      ${this.scale(words['pain-after'], ['low-pain', 'high-pain'], painAfter, (value) => this.set({ painAfter: value }))}
       ${this.scale(words.exertion, ['low-effort', 'high-effort'], exertion, (value) => this.set({ exertion: value }))}
     `;
   }

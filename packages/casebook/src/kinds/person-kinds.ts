@@ -63,6 +63,8 @@ const doneItem = z
     repetitions: count,
     painDuring: zeroToTen,
     exertion: zeroToTen,
+    /** worst pain of the leg in the hours after the session, up to the night; absent where it was not asked */
+    painAfter: zeroToTen.exactOptional(),
   })
   .meta({ title: 'Done item', description: 'What was done on a day of the calendar of the place' });
 

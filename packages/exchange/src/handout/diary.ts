@@ -24,6 +24,13 @@ export interface DoneAtHome {
   readonly pain: number | null;
 }
 
+/** The worst pain of each leg in the hours after the exercises of a day, up to the night; null was not told. */
+export interface AfterAtHome {
+  readonly day: string;
+  readonly left: number | null;
+  readonly right: number | null;
+}
+
 /** A run on a day: by time or by way, and the worst pain of each leg in it; null was not told. */
 export interface RunAtHome {
   readonly day: string;
@@ -39,6 +46,8 @@ export interface Diary {
   readonly mornings: readonly Morning[];
   readonly done: readonly DoneAtHome[];
   readonly runs: readonly RunAtHome[];
+  /** one of a day; none in codes of version 1 */
+  readonly after: readonly AfterAtHome[];
 }
 
 /** A short number of the plan that these documents are: what is done at home names it, and no id leaves. */
@@ -80,6 +89,18 @@ function readRun(reader: CodeReader): RunAtHome {
   return { day, durationS, distanceM, left: painOf(reader.maybe()), right: painOf(reader.maybe()) };
 }
 
+function writeAfter(writer: CodeWriter, { day, left, right }: AfterAtHome): void {
+  // both legs in one number: eleven answers of each, and none
+  writer.number(daysOf(day)).number(12 * (left === null ? 0 : left + 1) + (right === null ? 0 : right + 1));
+}
+
+function readAfter(reader: CodeReader): AfterAtHome {
+  const day = dayOf(reader.number());
+  const both = reader.number();
+  const [left, right] = [Math.floor(both / 12), both % 12];
+  return { day, left: painOf(left === 0 ? null : left - 1), right: right === 0 ? null : right - 1 };
+}
+
 function painOf(value: number | null): number | null {
   if (value !== null && value > 10) {
     throw new ExchangeError('bad-file', { file: 'code', expected: 'pain of 0 to 10', actual: String(value) });
@@ -88,14 +109,15 @@ function painOf(value: number | null): number | null {
 }
 
 /**
- * What somebody wrote down at home as a text that can be given back: kind 3, version 1, then mornings, what was done of exercises
- * and runs, in the way of `handoutCode`.
+ * What somebody wrote down at home as a text that can be given back: kind 3, version 2, then mornings, what was done of
+ * exercises, runs, and pain after the exercises of a day (from version 2 on), in the way of `handoutCode`.
  */
-export function diaryCode({ mornings, done, runs }: Diary): string {
+export function diaryCode({ mornings, done, runs, after }: Diary): string {
   const writer = begunCode('diary');
   writer.list(mornings, (one) => writeMorning(writer, one));
   writer.list(done, (one) => writeDone(writer, one));
   writer.list(runs, (one) => writeRun(writer, one));
+  writer.list(after, (one) => writeAfter(writer, one));
   return sealedCode(writer.written());
 }
 
@@ -105,11 +127,12 @@ export function diaryCode({ mornings, done, runs }: Diary): string {
  * @throws {@link ExchangeError} `bad-file` for a damaged or another text, or pain beyond 10; `newer-version` for a later version
  */
 export function diaryOfCode(text: string): Diary {
-  const { reader, kind } = openedCodeOf(text, ['diary', 'mornings']);
+  const { reader, kind, version } = openedCodeOf(text, ['diary', 'mornings']);
   const mornings = reader.list(() => readMorning(reader));
   const isWhole = kind === 'diary';
   const done = isWhole ? reader.list(() => readDone(reader)) : [];
   const runs = isWhole ? reader.list(() => readRun(reader)) : [];
+  const after = isWhole && version > 1 ? reader.list(() => readAfter(reader)) : [];
   reader.end();
-  return { mornings, done, runs };
+  return { mornings, done, runs, after };
 }

@@ -51,7 +51,7 @@ export interface Morning {
 const KINDS = { handout: 1, mornings: 2, diary: 3 } as const;
 type Kind = keyof typeof KINDS;
 /** newest version of each kind that this software writes and reads */
-const VERSIONS: Readonly<Record<Kind, number>> = { handout: 3, mornings: 1, diary: 1 };
+const VERSIONS: Readonly<Record<Kind, number>> = { handout: 3, mornings: 1, diary: 2 };
 
 /** A code of a kind, begun with its kind and version. */
 export function begunCode(kind: Kind): CodeWriter {

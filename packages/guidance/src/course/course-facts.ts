@@ -21,6 +21,7 @@ function ofSession(response: SessionResponse | undefined, which: 'last' | 'befor
   return {
     [`share-done-${which}`]: of(({ session }) => session.shareDone, 'session-log'),
     [`pain-during-${which}`]: of(({ session }) => session.painDuring, 'session-log'),
+    [`pain-after-${which}`]: of(({ session }) => session.painAfter, 'session-log'),
     [`exertion-${which}`]: of(({ session }) => session.exertion, 'session-log'),
     [`morning-rise-${which}`]: of(({ morningRise }) => morningRise, 'morning-check'),
     [`stiffness-rise-${which}`]: of(({ stiffnessRise }) => stiffnessRise, 'morning-check'),

@@ -18,6 +18,7 @@ function wasHard(
       : stiffnessRise > STIFFNESS_LIMITS.doubledOver.value && stiffnessOverDouble >= 0;
   const signs = [
     session.painDuring === null ? null : session.painDuring > limit,
+    session.painAfter === null ? null : session.painAfter > limit,
     morningRise === null ? null : morningRise > MORNING_LIMITS.easedRise.value,
     isDoubled,
   ];
@@ -30,7 +31,7 @@ function wasHard(
  *
  * @param responses - of the sessions of the days that are looked at [-]
  * @param unlogged - planned sessions of these days without a log [-]
- * @param limit - pain that is too much when it is more, of 10 [1]
+ * @param limit - pain in a session, or in the hours after it, that is too much when it is more, of 10 [1]
  * @returns bounds of the count [-]
  *
  * Source: ours; the signs are those of a reduced dose

@@ -6,6 +6,8 @@ export interface SessionTold {
   readonly shareDone: number | null;
   /** 0 to 10 */
   readonly painDuring: number | null;
+  /** the worst in the hours after it, up to the night, 0 to 10 */
+  readonly painAfter: number | null;
   readonly exertion: number | null;
   /** heavy raises were done */
   readonly heavy: boolean;

@@ -14,8 +14,8 @@ export function toldInFull(responses: readonly SessionResponse[]): 'yes' | 'no' 
   const isWhole = responses
     .slice(0, 2)
     .every(
-      ({ session: { shareDone, painDuring, exertion }, morningRise, stiffnessRise }) =>
-        ![shareDone, painDuring, exertion, morningRise, stiffnessRise].includes(null),
+      ({ session: { shareDone, painDuring, painAfter, exertion }, morningRise, stiffnessRise }) =>
+        ![shareDone, painDuring, painAfter, exertion, morningRise, stiffnessRise].includes(null),
     );
   return isWhole ? 'yes' : 'no';
 }

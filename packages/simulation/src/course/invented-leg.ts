@@ -58,6 +58,19 @@ export function loadLeg(leg: InventedLeg, load: number, share: number, chance: C
 }
 
 /**
+ * Pain of a leg in the hours after a session: most of what was felt in it, and the more the next morning will bring of it.
+ *
+ * @param leg - as the session left it, see {@link loadLeg} [-]
+ * @param during - worst pain in the session, of 10 [1]
+ * @returns worst pain, whole, of 10 [1]
+ *
+ * Source: ours, invented: a course that looks like one, and no claim about tendons
+ */
+export function afterLoad(leg: InventedLeg, during: number): number {
+  return leg.place === 'no' ? 0 : painOf(0.6 * during + 0.5 * leg.coming);
+}
+
+/**
  * Nothing is given back: over night what a session did comes, and half of what was there goes.
  *
  * @param leg - see {@link InventedLeg}; changed [-]

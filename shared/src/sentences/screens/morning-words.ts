@@ -92,7 +92,7 @@ export const MORNINGS_IN_WORDS = sentences('screen.mornings-in', {
   other: 'another answer for this day is there: take this one instead',
   future: 'this day is still to come: take it all the same',
   line: '{day}: left {left}, right {right}, stiff {stiffness}',
-  done: '{day}: {what}, {legs}, sets {sets}, pain {pain}',
+  done: '{day}: {what}, {legs}, sets {sets}, pain {pain}, after it {after}',
   run: '{day}: run of {size}, pain left {left}, right {right}',
   'no-plan': 'no plan of this person holds it',
   'not-asked': 'not asked',

@@ -14,6 +14,8 @@ function ofSession(which: 'last' | 'before'): readonly FactEntry[] {
     /** what was done of what was planned: the least of sets, repetitions and tempo */
     numberFact(`share-done-${which}`, 'leg', '1', open),
     numberFact(`pain-during-${which}`, 'leg', '1', pain),
+    /** the worst in the hours after it, up to the night */
+    numberFact(`pain-after-${which}`, 'leg', '1', pain),
     numberFact(`exertion-${which}`, 'leg', '1', pain),
     /** pain at the first steps of the morning after, over its usual level */
     numberFact(`morning-rise-${which}`, 'leg', '1', rise),
@@ -33,7 +35,7 @@ export const COURSE_FACTS: readonly FactEntry[] = [
   /** whether the newest session was done at the dose of now, and whether the level was lowered since */
   codeFact('last-at-dose', 'leg', ['yes', 'no'], { standIn: 'yes' }),
   codeFact('lowered-since', 'leg', ['yes', 'no'], { standIn: 'no' }),
-  /** whether the last two sessions and the mornings after them were told with all that a step goes by */
+  /** whether the last two sessions and the mornings after them were told with all that a step goes by: pain in them and after them, effort, share done */
   codeFact('told-in-full', 'leg'),
   numberFact('planned-two-weeks', 'leg', '1', open),
   /** share of the planned sessions of two weeks without a log, or with nothing done */

@@ -5,7 +5,7 @@ import type { GuidanceRule, RuleNumber, RuleProposal } from './rule-entry.ts';
 import { guidanceRule, ruleNumber } from './rule-made.ts';
 import { TREND_NUMBERS } from './trend-numbers.ts';
 
-/** Pain in a session and its limits: less where the tendon is of high irritability. */
+/** Pain in a session, and in the hours after it, and its limits: less where the tendon is of high irritability. */
 const limits = { pain: COMPARISON_RULES.painMost, painIrritable: COMPARISON_RULES.painMostIrritable } as const;
 const rises = { hold: MORNING_LIMITS.holdRise, eased: MORNING_LIMITS.easedRise } as const;
 const longer = ruleNumber('stiffness-longer', 0, 'min');
@@ -18,22 +18,15 @@ const doubled: RuleNumber = STIFFNESS_LIMITS.doubledOver;
 
 type Which = 'last' | 'before';
 
+/** In the session or after it: the same limit holds for both, and what was not told of one of them may have been over it. */
 function painOver(which: Which): Condition {
-  const fact = `pain-during-${which}`;
-  return {
-    any: [
-      { fact, above: 'pain' },
-      {
-        all: [
-          { fact: 'irritability', is: 'high' },
-          { fact, above: 'painIrritable' },
-        ],
-      },
-    ],
-  };
+  const over = (above: 'pain' | 'painIrritable'): Condition => ({
+    any: [`pain-during-${which}`, `pain-after-${which}`].map((fact) => ({ fact, above })),
+  });
+  return { any: [over('pain'), { all: [{ fact: 'irritability', is: 'high' }, over('painIrritable')] }] };
 }
 
-/** All that was planned was done, with pain up to the limit, a morning as usual and effort left. */
+/** All that was planned was done, with pain up to the limit in it and after it, a morning as usual and effort left. */
 function wentWell(which: Which): readonly Condition[] {
   return [
     { fact: `share-done-${which}`, atLeast: 'share' },

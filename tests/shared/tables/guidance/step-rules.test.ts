@@ -29,6 +29,9 @@ describe('a dose from session to session', () => {
     ['pain at the limit', last({ painDuring: 5 }), 'progress stands'],
     ['pain over the limit', last({ painDuring: 6 }), 'reduce stands'],
     ['pain over the limit in the session before', before({ painDuring: 6 }), 'hold stands'],
+    ['pain after it at the limit', last({ painAfter: 5 }), 'progress stands'],
+    ['pain after it over the limit', last({ painAfter: 6 }), 'reduce stands'],
+    ['pain over the limit after the session before', before({ painAfter: 6 }), 'hold stands'],
     ['effort of 8', last({ exertion: 8 }), 'progress stands'],
     ['effort of 9', last({ exertion: 9 }), 'hold stands'],
     ['a morning one over its usual level', morning({ pain: 2 }), 'progress stands'],
@@ -46,6 +49,8 @@ describe('a dose from session to session', () => {
   test('with high irritability the limit of pain is lower', () => {
     expect(stepOf(last({ painDuring: 3 }), { irritability: 'high' })).toBe('progress stands');
     expect(stepOf(last({ painDuring: 4 }), { irritability: 'high' })).toBe('reduce stands');
+    expect(stepOf(last({ painAfter: 3 }), { irritability: 'high' })).toBe('progress stands');
+    expect(stepOf(last({ painAfter: 4 }), { irritability: 'high' })).toBe('reduce stands');
   });
 });
 
@@ -59,12 +64,22 @@ describe('what is not told', () => {
     expect(stepOf(course)).toMatch(/^wait/);
   });
 
-  test.each(['painDuring', 'exertion', 'shareDone'])('%s: nothing goes up', (part) => {
+  test.each(['painDuring', 'painAfter', 'exertion', 'shareDone'])('%s: nothing goes up', (part) => {
     expect(stepOf(last({ [part]: null }))).not.toMatch(/^progress/);
   });
 });
 
+test('pain after the last two sessions that nobody asked for is waited for, and leads to no more', () => {
+  expect(stepOf(last({ painAfter: null }))).toMatch(/^wait/);
+  expect(stepOf(before({ painAfter: null }))).toMatch(/^wait/);
+});
+
 describe('days that were too much', () => {
+  test('pain after two sessions of a week that was too much leads one level down', () => {
+    const after = [madeSession(5, { painAfter: 6 }), madeSession(3), madeSession(1, { painAfter: 6 })];
+    expect(stepOf({ sessions: after })).toBe('drop stands');
+  });
+
   const two = [madeSession(5, { painDuring: 6 }), madeSession(3), madeSession(1, { painDuring: 6 })];
 
   test('two in a week lead one level down, and one does not', () => {

@@ -1,6 +1,7 @@
 import type { PlanItem } from '@surae/casebook';
 import { LEGS, type Leg } from '@surae/guidance';
 import {
+  afterLoad,
   type Chance,
   COURSE_PEOPLE,
   type CoursePerson,
@@ -111,13 +112,14 @@ export class CourseWeeks {
     const bodies = lines.map(({ body }) => body);
     const loads = this.pains((leg) => sessionLoad(bodies, leg));
     const felt = this.pains((leg) => (loads[leg] === 0 ? 0 : loadLeg(this.truth[leg], loads[leg], 1, this.chance)));
+    const later = this.pains((leg) => (loads[leg] === 0 ? 0 : afterLoad(this.truth[leg], felt[leg])));
     if (Math.max(loads.left, loads.right) >= 3.2) this.lastHeavyDay = day;
     const exertion = Math.round(5 + Math.max(loads.left, loads.right) / 2 + 0.6 * this.chance.wobble());
     if (!isLogged) return run;
     const told = lines.map(({ id, body }): DayBody => {
       const { what, side, load, sets, repetitions } = body;
-      const painDuring = side === 'both' ? Math.max(felt.left, felt.right) : felt[side];
-      const done = { on, what, side, load, sets, repetitions, painDuring };
+      const of = (pains: Pains): number => (side === 'both' ? Math.max(pains.left, pains.right) : pains[side]);
+      const done = { on, what, side, load, sets, repetitions, painDuring: of(felt), painAfter: of(later) };
       return { kind: 'done-item', body: { planItemId: id, ...done, exertion: Math.min(9, Math.max(3, exertion)) } };
     });
     return [...told, ...run];
