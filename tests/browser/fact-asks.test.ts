@@ -1,6 +1,15 @@
-import { ADVICE_WORDS, ASKED_CHOICES, ASKED_WORDS, GUIDANCE_SENTENCES, PLAN_WORDS, RESULT_WORDS } from '@surae/shared';
+import {
+  ADVICE_WORDS,
+  ASKED_CHOICES,
+  ASKED_WORDS,
+  GUIDANCE_SENTENCES,
+  PLAN_RULE_SENTENCES,
+  PLAN_WORDS,
+  RESULT_WORDS,
+} from '@surae/shared';
 import type { Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
+import { fill } from '../../apps/dashboard/src/words/fill.ts';
 import { legTold, MODERATE, type ToldVisit } from '../support/told-visit.ts';
 import { browserTest } from './support/browser-test.ts';
 import { fitsAt, openResult } from './support/result-page.ts';
@@ -29,12 +38,27 @@ browserTest(
     await page.getByRole('button', { name: RESULT_WORDS.close.text }).click();
     const locked = page.getByRole('heading', { name: ADVICE_WORDS['locked-title'].text });
     await locked.waitFor();
+    // an exercise put in by hand is asked for a reason until then
+    const first = page.getByText(PLAN_WORDS['rupture-first'].text);
+    await first.waitFor();
+    await page.getByRole('button', { name: 'Heel raises on two legs', exact: true }).click();
+    await page.getByText(PLAN_RULE_SENTENCES['rupture-first'].text).waitFor();
+    const keep = page.getByRole('button', { name: PLAN_WORDS.keep.text, exact: true });
+    expect(await keep.isDisabled()).toBe(true);
+    await fitsAt(page, 'rupture-first', 360, 768, 1280);
+    await page.getByRole('textbox', { name: PLAN_WORDS.reason.text }).fill('imaged, the tendon is whole');
+    await page.getByRole('textbox', { name: PLAN_WORDS.reason.text }).press('Tab');
+    await expect.poll(() => keep.isDisabled()).toBe(false);
+    await page
+      .getByRole('button', { name: fill(PLAN_WORDS['remove-what'], { what: 'Heel raises on two legs' }) })
+      .click();
     await answer(page, 'open').and(page.locator('[aria-checked="true"]')).waitFor();
     await fitsAt(page, 'asks-locked', 360, 768, 1280);
     expect(await violations(page)).toEqual([]);
 
     // nothing found: the lightest level is proposed, and the keyboard goes on at the answer
     await answer(page, 'clear').click();
+    await expect.poll(() => first.count()).toBe(0);
     const what = page.getByRole('article', { name: ADVICE_WORDS['title-right'].text }).locator('.what');
     await what.getByText(GUIDANCE_SENTENCES['start-calm'].text).waitFor();
     await expect.poll(() => answer(page, 'clear').and(page.locator(':focus')).count()).toBe(1);

@@ -162,6 +162,7 @@ export {
 } from './practice.ts';
 export { afterPull, type PullEvent, pullEventKinds, pullSetOf } from './pull-events.ts';
 export type { PullChoice, PullEnd, PullSet, PullTrial } from './pull-set.ts';
+export { isRuptureFirst, type RaisesCounted, raisesCounted, testsSomebody } from './raises-counted.ts';
 export { type Recount, recountSchema, recountsIn } from './recounts.ts';
 export { countingOf, countingSets, restBetweenSidesS, restTakenS, secondsBetween } from './rest.ts';
 export {

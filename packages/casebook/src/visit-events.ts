@@ -257,6 +257,6 @@ export function foldVisit(begun: StoredDocument, documents: readonly StoredDocum
 }
 
 /** Sets that count, the last one of each side. */
-export function setOf(visit: Visit, side: Side): VisitSet | undefined {
+export function setOf(visit: Pick<Visit, 'sets'>, side: Side): VisitSet | undefined {
   return visit.sets.filter((set) => set.choice.side === side && !set.setAside).at(-1);
 }

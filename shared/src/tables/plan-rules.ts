@@ -29,6 +29,8 @@ export const PLAN_RULES = {
   'safety-lock': { ...practice, id: 'plan.safety-lock', override: 'never' },
   /** a raise that could not be done, said to be new and sudden: a rupture is asked about first */
   'sudden-loss': { ...practice, id: 'plan.sudden-loss', override: 'never' },
+  /** not one raise counted: signs of a rupture are looked for before anything is loaded */
+  'rupture-first': { ...practice, id: 'plan.rupture-first', override: 'with-reason' },
   /** a line of the safety list that keeps from a hard effort without movement */
   'isometric-lock': { ...practice, id: 'plan.isometric-lock', override: 'with-reason' },
   /** a tendon that is sore at the heel bone, and a step */

@@ -1,4 +1,5 @@
 import {
+  heldBack,
   isForInsertion,
   isLoading,
   lowestOffered,
@@ -9,10 +10,12 @@ import {
   planOpenBlocks,
   type SafetyAnswer,
   type SoreSides,
+  type Visit,
+  type VisitSet,
 } from '@surae/casebook';
 import { EXERCISES, SAFETY_LIST_VERSION } from '@surae/shared';
 import { describe, expect, test } from 'vitest';
-import { madeVisit } from '../../support/made-visit.ts';
+import { madeReport, madeSet, madeVisit, sureCount } from '../../support/made-visit.ts';
 import { madeExercise, madePlanItem, madeRunLimit } from '../../support/plan-items.ts';
 
 const clear: SafetyAnswer = {
@@ -87,6 +90,65 @@ describe('under a lock of the safety list', () => {
     expect(planOpenBlocks(madeExercise('two-leg-raise'), facts)).toEqual([]);
     const goneOver = [{ rule: 'isometric-lock', reason: 'light, and he breathes' }];
     expect(planOpenBlocks(madeExercise('two-leg-hold', { goneOver }), facts)).toEqual([]);
+  });
+});
+
+describe('not one raise that counted', () => {
+  const of = (counts: object, changes: Partial<VisitSet> = {}): Visit => ({
+    ...madeVisit(madeSet('right', madeReport('right', { ...sureCount(0), ...counts }), changes)),
+    safety: clear,
+  });
+  const live = (visit: Visit): Visit => ({
+    ...visit,
+    sets: visit.sets.map((set) => ({ ...set, choice: { ...set.choice, origin: 'live' } })),
+  });
+  const none = live(of({}));
+  const raises = madeExercise('two-leg-raise');
+  const looked = (answer: string, leg: 'left' | 'right' = 'right'): Visit => ({
+    ...none,
+    factsTold: [{ fact: 'rupture-looked', leg, answer, at: clear.at }],
+  });
+
+  test.each(EXERCISES.map(({ code }) => code))('%s is asked for a reason, which opens it', (code) => {
+    expect(planOpenBlocks(madeExercise(code), planFacts(none))).toEqual(['rupture-first']);
+    const goneOver = [{ rule: 'rupture-first', reason: 'imaged, the tendon is whole' }];
+    expect(planOpenBlocks(madeExercise(code, { goneOver }), planFacts(none))).toEqual([]);
+  });
+
+  test('so is a run, and neither advice nor a pause of running', () => {
+    const facts = planFacts(none);
+    expect(planOpenBlocks(madeRunLimit(), facts)).toEqual(['rupture-first']);
+    expect(planOpenBlocks(madeRunLimit({ mostS: 0 }), facts)).toEqual([]);
+    expect(planOpenBlocks(madePlanItem({ of: 'advice', code: 'no-jumps' }), facts)).toEqual([]);
+  });
+
+  test('one raise is enough, and so is looking for signs on that leg and finding none', () => {
+    const opens = (visit: Visit): boolean => planOpenBlocks(raises, planFacts(visit)).length === 0;
+    expect(opens(live(of(sureCount(1))))).toBe(true);
+    expect(opens(live(of({ scoredHigh: 1 })))).toBe(true);
+    expect(opens(looked('clear'))).toBe(true);
+    expect(opens(looked('clear', 'left'))).toBe(false);
+    expect(planOpenBlocks(raises, planFacts(looked('suspected')))).toContain('safety-lock');
+  });
+
+  test('one that pain stopped may be able to do more, one set aside and one not measured yet say nothing', () => {
+    const stopped = madeReport('right', sureCount(0), 'pain');
+    const blocks = (...sets: readonly VisitSet[]) => planBlocks(raises, planFacts(live({ ...none, sets })));
+    expect(blocks(madeSet('right', stopped))).toEqual([]);
+    expect(blocks({ ...none.sets[0], setAside: true })).toEqual([]);
+    expect(blocks(madeSet('right', null))).toEqual([]);
+    expect(planBlocks(raises, planFacts({ ...none, sets: [] }))).toEqual([]);
+  });
+
+  test('a simulated set tests an invented person of the demo, and nobody else', () => {
+    const simulated = of({});
+    expect(planBlocks(raises, planFacts(simulated))).toEqual([]);
+    expect(planBlocks(raises, planFacts(simulated, true))).toEqual(['rupture-first']);
+  });
+
+  test('it holds back no line of an earlier plan', () => {
+    const items = [{ id: 'a', at: clear.at, author: 'test', body: raises }];
+    expect(heldBack(items, none).held).toEqual([]);
   });
 });
 

@@ -15,6 +15,7 @@ import {
   reasonsOf,
   removed,
   runLine,
+  standsAgainst,
   taken,
   typedLines,
   undone,
@@ -143,6 +144,22 @@ test('a reason opens its rule; taken away, what only it allowed goes too', () =>
   expect(back.lowestFootDeg).toBe(0);
   expect(back.goneOver).toEqual([{ rule: 'insertion-step', reason: 'stairs at work' }]);
   expect(forSide(low, 'left', heel).goneOver).toEqual([]);
+});
+
+test('of what stands against everything that loads the most is told', () => {
+  expect(standsAgainst(middle)).toBeNull();
+  expect(standsAgainst({ ...middle, ruptureFirst: true })).toBe('rupture-first');
+  expect(standsAgainst({ ...middle, ruptureFirst: true, safetyLocked: true })).toBe('locked');
+  expect(standsAgainst({ ...middle, ruptureFirst: true, safetyLocked: true, suddenLoss: true })).toBe('lost-raise');
+});
+
+test('a reason for loading where not one raise counted goes with the line to the other leg, whatever is sore', () => {
+  const first = { ...middle, ruptureFirst: true };
+  const line = madeExercise('two-leg-raise');
+  expect(draftProblem([line], first)).toBe('rules');
+  const reasoned = withReason(line, 'rupture-first', 'imaged, the tendon is whole', first);
+  expect(draftProblem([reasoned], first)).toBeNull();
+  expect(forSide(reasoned, 'left', first).goneOver).toHaveLength(1);
 });
 
 test('nothing, too much and what a rule stands against is not kept', () => {

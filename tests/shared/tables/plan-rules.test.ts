@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 test('what a lock stands against is never gone over, and the rest with a reason alone', () => {
   const never = Object.entries(PLAN_RULES).flatMap(([code, { override }]) => (override === 'never' ? [code] : []));
   expect(never).toEqual(['safety-lock', 'sudden-loss']);
+  expect(PLAN_RULES['rupture-first'].override).toBe('with-reason');
 });
 
 test('a tendon that is sore at the heel bone goes no lower than level', () => {

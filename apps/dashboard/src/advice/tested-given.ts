@@ -1,18 +1,22 @@
-import { type Report, type SetBlock, type Side, setBlocks } from '@surae/analysis';
-import { pullSetOf, type SetChoice, setOf, type Visit, type VisitSet } from '@surae/casebook';
+import type { Report, Side } from '@surae/analysis';
+import {
+  pullSetOf,
+  raisesCounted,
+  type SetChoice,
+  setOf,
+  testsSomebody,
+  type Visit,
+  type VisitSet,
+} from '@surae/casebook';
 import type { FactsOf, GivenFact } from '@surae/guidance';
-import { PROTOCOLS } from '@surae/shared';
 import { ladderGiven, rungPain } from './examined-given.ts';
 import { type FromWhat, known, missing, type Place } from './given-fact.ts';
 
 type Origin = Pick<SetChoice, 'origin'>;
 
-/**
- * Whether a set says something of whom it is of. A simulated or played set tests nobody; a simulated one of an invented person of the
- * demo is all that there is of them, and what follows from it is marked.
- */
-export function saysSomething({ origin }: Origin, isInvented: boolean): boolean {
-  return origin === 'live' || origin === 'by-hand' || (isInvented && origin === 'simulated');
+/** Whether a set says something of whom it is of; what follows from a simulated one is marked. */
+export function saysSomething(choice: Origin, isInvented: boolean): boolean {
+  return testsSomebody(choice, isInvented);
 }
 
 /** What a set is called where an answer is from it. */
@@ -20,30 +24,11 @@ function fromSet({ origin }: Origin, test: 'heel-raise' | 'isometric'): FromWhat
   return origin === 'simulated' ? 'simulated-set' : test;
 }
 
-/** With one of these a result is not used at all. */
-const unusable: readonly SetBlock[] = [
-  'signal-not-usable',
-  'hands-used',
-  'no-reference',
-  'ended-incomplete',
-  'end-not-recorded',
-];
-
-/** With one of these the leg may be able to do more than it did: the count has no upper bound. */
-const atLeast: readonly SetBlock[] = ['ended-for-pain', 'censored', 'fixed-test', 'effort-not-full'];
-
 function raisesOf(report: Report, what: FromWhat, place: Place): GivenFact {
-  const protocol = PROTOCOLS.find(({ id }) => id === report.protocol.id);
-  const { legs, externalMass } = protocol?.parameters ?? {};
-  if (legs?.value !== 'single' || externalMass?.value !== 'none') return missing('other-test');
-  const blocks = setBlocks(report);
-  if (blocks.some((one) => unusable.includes(one))) return missing('not-usable');
-  const { scored, scoredLow, scoredHigh } = report.count;
-  const isOpen = blocks.some((one) => atLeast.includes(one));
-  return known(scored, what, place, {
-    low: Math.min(scoredLow, scored),
-    high: isOpen ? Number.POSITIVE_INFINITY : Math.max(scoredHigh, scored),
-  });
+  const counted = raisesCounted(report);
+  return typeof counted === 'string'
+    ? missing(counted)
+    : known(counted.scored, what, place, { low: counted.low, high: counted.high });
 }
 
 function validRaises(set: VisitSet | undefined, isInvented: boolean, place: Place): GivenFact {

@@ -1,5 +1,12 @@
 import { consume } from '@lit/context';
-import { type CasebookPerson, type PlanItem, type PlanOfDay, planFacts, type Visit } from '@surae/casebook';
+import {
+  type CasebookPerson,
+  type PlanFacts,
+  type PlanItem,
+  type PlanOfDay,
+  planFacts,
+  type Visit,
+} from '@surae/casebook';
 import { EXERCISE_WORDS, type GuidanceRule, PLAN_ADVICE_CHOICES, PLAN_WORDS } from '@surae/shared';
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -27,6 +34,7 @@ import {
   planSide,
   removed,
   runLine,
+  standsAgainst,
   taken,
   typedLines,
   undone,
@@ -103,6 +111,8 @@ export class PlanStep extends LitElement {
     this.activity = ground === null ? null : activityFor(ground.person, visit, today, ground.rules);
   }
 
+  private readonly facts = (): PlanFacts => planFacts(this.visit, this.ground?.person.person.demo);
+
   private today(): string {
     return this.clock.isoNow().slice(0, 10);
   }
@@ -118,14 +128,13 @@ export class PlanStep extends LitElement {
 
   override render(): TemplateResult {
     const words = PLAN_WORDS;
-    const facts = planFacts(this.visit);
-    const items = this.items();
+    const [facts, items] = [this.facts(), this.items()];
+    const against = standsAgainst(facts);
     const problem = draftProblem(items, facts);
     return html`
       <h1>${words.title.text}</h1>
       <p>${words.explain.text}</p>
-      ${facts.suddenLoss ? html`<p class="voice" role="alert">${words['lost-raise'].text}</p>` : nothing}
-      ${facts.safetyLocked && !facts.suddenLoss ? html`<p class="voice" role="alert">${words.locked.text}</p>` : nothing}
+      ${against === null ? nothing : html`<p class="voice" role="alert">${words[against].text}</p>`}
       ${this.soFarLines()}
       <section aria-labelledby="today">
         <h2 id="today">${words.today.text}</h2>
@@ -235,9 +244,8 @@ export class PlanStep extends LitElement {
 
   private choices(): TemplateResult {
     const words = PLAN_WORDS;
-    const { visit } = this;
-    const facts = planFacts(visit);
-    const [side, limit, from] = [planSide(visit), planPainLimit(visit), this.today()];
+    const facts = this.facts();
+    const [side, limit, from] = [planSide(this.visit), planPainLimit(this.visit), this.today()];
     const isLocked = facts.safetyLocked || facts.suddenLoss;
     const exercises = Object.entries(EXERCISE_WORDS) as [keyof typeof EXERCISE_WORDS, { text: string }][];
     const advice = Object.entries(PLAN_ADVICE_CHOICES) as [keyof typeof PLAN_ADVICE_CHOICES, { text: string }][];

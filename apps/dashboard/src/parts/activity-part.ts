@@ -14,6 +14,7 @@ import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import './fact-asks-part.ts';
 import { activityStyle } from './activity-style.ts';
+import { FocusNext } from './focus-next.ts';
 import { foldStyle } from './fold-style.ts';
 import { type ProposalNamed, proposalAnswers, proposalWhy } from './proposal-answers.ts';
 import { verdictMark } from './verdict-mark.ts';
@@ -46,15 +47,7 @@ export class ActivityPart extends LitElement {
   @property({ attribute: false }) items: readonly PlanItem[] = [];
   @property({ attribute: false }) visit!: Visit;
 
-  /** where the focus goes once an answer is shown: what was pressed is not there any more */
-  private next: string | null = null;
-
-  protected override updated(): void {
-    const target = this.next === null ? null : this.renderRoot.querySelector<HTMLElement>(this.next);
-    if (target === null) return;
-    this.next = null;
-    target.focus();
-  }
+  private readonly focusNext = new FocusNext(this);
 
   override render(): TemplateResult {
     const { cards, lists } = this.activity;
@@ -105,7 +98,7 @@ export class ActivityPart extends LitElement {
   }
 
   private note(name: 'runs-whole' | 'runs-not-whole', detail: unknown): void {
-    this.next = name === 'runs-whole' ? '.whole-back' : '.whole';
+    this.focusNext.to(name === 'runs-whole' ? '.whole-back' : '.whole');
     this.dispatchEvent(new CustomEvent(name, { detail }));
   }
 
@@ -164,12 +157,12 @@ export class ActivityPart extends LitElement {
   }
 
   private decline({ about }: ActivityCard, proposedBy: string, reason: DeclineReason | null): void {
-    this.next = `[data-about='${about}'] ${reason === null ? '.decline summary' : '.back'}`;
+    this.focusNext.to(`[data-about='${about}'] ${reason === null ? '.decline summary' : '.back'}`);
     this.dispatchEvent(visitEvent({ kind: 'proposal-declined', proposedBy, reason }));
   }
 
   private tell({ about }: ActivityCard, name: 'activity-taken' | 'activity-back', detail: unknown): void {
-    this.next = `[data-about='${about}'] ${name === 'activity-taken' ? '.back' : '.take'}`;
+    this.focusNext.to(`[data-about='${about}'] ${name === 'activity-taken' ? '.back' : '.take'}`);
     this.dispatchEvent(new CustomEvent(name, { detail }));
   }
 }

@@ -17,6 +17,7 @@ import { fill } from '../words/fill.ts';
 import { drawnPicture } from './drawn-picture.ts';
 import './fact-asks-part.ts';
 import type { FactAsksPart } from './fact-asks-part.ts';
+import { FocusNext } from './focus-next.ts';
 import { foldStyle } from './fold-style.ts';
 import { type ProposalNamed, proposalAnswers, proposalWhy } from './proposal-answers.ts';
 
@@ -39,18 +40,13 @@ export class AdvicePart extends LitElement {
   @property({ attribute: false }) items: readonly PlanItem[] = [];
   @property({ attribute: false }) visit!: Visit;
 
-  /** where the focus goes once an answer is shown: what was pressed is not there any more */
-  private next: string | null = null;
+  private readonly focusNext = new FocusNext(this);
 
   /** the question that was answered: it may stand elsewhere once the answer counts */
   private answered: Pick<FactAsk, 'fact' | 'leg'> | null = null;
 
   protected override updated(changed: PropertyValues<this>): void {
     if (changed.has('advice')) this.focusAnswered();
-    const target = this.next === null ? null : this.renderRoot.querySelector<HTMLElement>(this.next);
-    if (target === null) return;
-    this.next = null;
-    target.focus();
   }
 
   private focusAnswered(): void {
@@ -183,12 +179,12 @@ export class AdvicePart extends LitElement {
       of === 'exercise' && proposedByOf(proposedBy)?.leg === leg;
     this.dispatchEvent(new CustomEvent('advice-back', { detail: isOfLeg }));
     this.tell({ leg }, 'advice-taken', lines);
-    if (option !== null) this.next = `[data-leg='${leg}'] [data-option='${option}'] .back`;
+    if (option !== null) this.focusNext.to(`[data-leg='${leg}'] [data-option='${option}'] .back`);
   }
 
   private giveBack(option: AdviceOption, leg: AdviceCard['leg']): void {
     this.tell({ leg }, 'advice-back', this.ownLines(option));
-    this.next = `[data-leg='${leg}'] [data-option='${option.code}'] .instead`;
+    this.focusNext.to(`[data-leg='${leg}'] [data-option='${option.code}'] .instead`);
   }
 
   /** What is asked, looked at or tried beside it; none of it is a line of a plan. */
@@ -205,12 +201,12 @@ export class AdvicePart extends LitElement {
   }
 
   private decline({ leg }: AdviceCard, proposedBy: string, reason: DeclineReason | null): void {
-    this.next = `[data-leg='${leg}'] ${reason === null ? '.reason' : '.back'}`;
+    this.focusNext.to(`[data-leg='${leg}'] ${reason === null ? '.reason' : '.back'}`);
     this.dispatchEvent(visitEvent({ kind: 'proposal-declined', proposedBy, reason }));
   }
 
   private tell({ leg }: Pick<AdviceCard, 'leg'>, name: 'advice-taken' | 'advice-back', detail: unknown): void {
-    this.next = `[data-leg='${leg}'] ${name === 'advice-taken' ? '.back' : '.take'}`;
+    this.focusNext.to(`[data-leg='${leg}'] ${name === 'advice-taken' ? '.back' : '.take'}`);
     this.dispatchEvent(new CustomEvent(name, { detail }));
   }
 }

@@ -11,6 +11,7 @@ import { reasonMost } from '../rules/rules-file.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import { fieldStyle } from './field-style.ts';
+import { FocusNext } from './focus-next.ts';
 import './number-stepper.ts';
 import type { Stepped } from './number-stepper.ts';
 
@@ -39,14 +40,7 @@ export class RuleFold extends LitElement {
   @state() private draft: Draft | null = null;
   /** a reason that is missing is told once it was sent */
   @state() private sent = false;
-  private next: string | null = null;
-
-  protected override updated(): void {
-    const target = this.next === null ? null : this.renderRoot.querySelector<HTMLElement>(this.next);
-    if (target === null) return;
-    this.next = null;
-    target.focus();
-  }
+  private readonly focusNext = new FocusNext(this);
 
   override render(): TemplateResult {
     const view = ruleView(this.rule);
@@ -117,7 +111,7 @@ export class RuleFold extends LitElement {
       @click=${() => {
         this.draft = { number: one.id, value: one.value, reason: '' };
         this.sent = false;
-        this.next = 'form.edit .reason';
+        this.focusNext.to('form.edit .reason');
       }}
     >
       ${RULES_WORDS.edit.text}
@@ -169,7 +163,7 @@ export class RuleFold extends LitElement {
 
   private leave({ id }: NumberView): void {
     this.draft = null;
-    this.next = `[data-number='${id}'] .opener`;
+    this.focusNext.to(`[data-number='${id}'] .opener`);
   }
 
   private send(event: SubmitEvent, one: NumberView): void {

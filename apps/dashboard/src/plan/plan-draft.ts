@@ -183,10 +183,17 @@ export function undone({ items, before }: PlanDraft): PlanDraft {
   return last === undefined ? { items, before } : { items: last, before: before.slice(0, -1) };
 }
 
+/** Rules that are a matter of a heel bone that is sore. */
+const ofHeelBone: ReadonlySet<string> = new Set<PlanRuleCode>([
+  'insertion-step',
+  'insertion-stretch',
+  'insertion-range',
+]);
+
 /** A line for other legs: what only a reason allows goes, and the reason with it where it is no matter of these legs. */
 export function forSide(item: PlanItem, side: PlanSide, facts: PlanFacts): PlanItem {
   const other = { ...item, side };
-  const goneOver = other.goneOver.filter(({ rule }) => rule === 'isometric-lock' || isForInsertion(side, facts.sore));
+  const goneOver = other.goneOver.filter(({ rule }) => !ofHeelBone.has(rule) || isForInsertion(side, facts.sore));
   const hasReason = goneOver.some(({ rule }) => rule === 'insertion-range');
   const { code, lowestFootDeg } = other;
   const least = code === null || hasReason ? null : lowestOffered(code, side, facts.sore);
@@ -215,6 +222,13 @@ export function reasonsOf(
   const canGoLower = entry !== undefined && item.lowestFootDeg !== null && entry.lowestDeg < 0;
   if (canGoLower && isForInsertion(item.side, facts.sore)) rules.add('insertion-range');
   return [...rules].map((rule) => ({ rule, reason: item.goneOver.find((one) => one.rule === rule)?.reason ?? '' }));
+}
+
+/** What stands against everything that loads, the most of it first; null where nothing does. */
+export function standsAgainst(facts: PlanFacts): 'lost-raise' | 'locked' | 'rupture-first' | null {
+  if (facts.suddenLoss) return 'lost-raise';
+  if (facts.safetyLocked) return 'locked';
+  return facts.ruptureFirst ? 'rupture-first' : null;
 }
 
 /** Why a draft cannot be kept yet; null where it can. */

@@ -26,7 +26,8 @@ export function heldBack(
   const { safety } = visit;
   // what was ticked holds back; that the list has new lines since does not
   const safetyLocked = safety !== null && (!safety.seenWhole || isTickedLock(safety));
-  const facts = { ...planFacts(visit), safetyLocked };
+  // not one raise asks for the signs of a rupture before something new is planned; it takes nothing back
+  const facts = { ...planFacts({ ...visit, sets: [] }), safetyLocked };
   const looked = items.map((item) => ({ item, rules: planOpenBlocks(item.body, facts) }));
   return {
     items: looked.filter(({ rules }) => rules.length === 0).map(({ item }) => item),

@@ -9,6 +9,7 @@ import {
 } from '@surae/shared';
 import { isRuptureSuspected } from '../facts-told.ts';
 import type { PlanItem } from '../kinds/person-kinds.ts';
+import { isRuptureFirst } from '../raises-counted.ts';
 import { isometricLocksOf, locksOf, safetyLines } from '../safety-gate.ts';
 import type { SafetyAnswer, SoreSides, Visit } from '../visit.ts';
 
@@ -22,6 +23,8 @@ export interface PlanFacts {
   readonly isometricLocked: boolean;
   /** a raise was lost newly and suddenly */
   readonly suddenLoss: boolean;
+  /** not one raise counted, and signs of a rupture were not looked for on that leg, or not found to be none */
+  readonly ruptureFirst: boolean;
 }
 
 /** What may stand in a plan, as far as rules look at it. */
@@ -43,19 +46,19 @@ export function isTickedLock(safety: SafetyAnswer): boolean {
 }
 
 /**
- * What is known of a visit for its plan. The answer to the safety list is that of the visit, on whatever day the plan is written.
+ * What is known of a visit for its plan. The answer to the safety list is that of the visit, on whatever day the plan is written. A
+ * simulated set says something of an invented person of the demo alone.
  */
-export function planFacts({
-  sore,
-  safety,
-  ladder,
-  factsTold = [],
-}: Pick<Visit, 'sore' | 'safety' | 'ladder' | 'factsTold'>): PlanFacts {
+export function planFacts(
+  { sore, safety, ladder, factsTold = [], sets }: Pick<Visit, 'sore' | 'safety' | 'ladder' | 'factsTold' | 'sets'>,
+  isInvented = false,
+): PlanFacts {
   return {
     sore,
     safetyLocked: isLocked(safety) || isRuptureSuspected({ factsTold }),
     isometricLocked: safety !== null && isometricLocksOf(safety).length > 0,
     suddenLoss: sides.some((side) => ladder !== undefined && ladder[side].sudden === true),
+    ruptureFirst: sides.some((side) => isRuptureFirst({ sets, factsTold }, side, isInvented)),
   };
 }
 
@@ -92,6 +95,7 @@ export function planBlocks(
   if (isLoading({ of, run })) {
     if (facts.safetyLocked) rules.push('safety-lock');
     if (facts.suddenLoss) rules.push('sudden-loss');
+    if (facts.ruptureFirst) rules.push('rupture-first');
   }
   if (of !== 'exercise') return rules;
   const exercise = EXERCISES.find((one) => one.code === code);

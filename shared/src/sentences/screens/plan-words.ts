@@ -6,6 +6,8 @@ export const PLAN_WORDS = sentences('screen.plan', {
   explain: 'You write the plan; only what you keep here reaches the pages for the patient.',
   locked:
     'No exercise and no run can be planned: a ticked line of the safety list, or a list that was not gone through, keeps from loading. Advice can be noted.',
+  'rupture-first':
+    'Not one raise counted. Look for signs of a rupture first: until then each exercise and each run asks for a reason.',
   'lost-raise':
     'No exercise and no run can be planned: a raise is lost, said to be new and sudden. The first line of the safety list comes first. Advice can be noted.',
   'so-far': 'The plan so far, from {day}',
@@ -83,6 +85,8 @@ export const PLAN_WORDS = sentences('screen.plan', {
 export const PLAN_RULE_SENTENCES = sentences('plan-rule', {
   'safety-lock': 'The safety list keeps from loading. Take this line out.',
   'sudden-loss': 'A raise is lost, said to be new and sudden. Take this line out.',
+  'rupture-first':
+    'Not one raise counted, and signs of a rupture were not looked for. Look for them first, or give a reason here.',
   'isometric-lock': 'A ticked line of the safety list keeps from a hard effort without movement.',
   'insertion-step':
     'The heel bone is sore. At the edge of a step the heel drops and the tendon is pressed against the bone.',
