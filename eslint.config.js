@@ -31,7 +31,7 @@ export default tseslint.config(
   },
   {
     files: [
-      'packages/{analysis,simulation,records,sensors,guidance,casebook,exchange}/src/**/*.ts',
+      'packages/{analysis,simulation,records,sensors,guidance,casebook,exchange,study}/src/**/*.ts',
       'shared/src/**/*.ts',
     ],
     rules: { 'no-restricted-properties': ['error', ...impure] },

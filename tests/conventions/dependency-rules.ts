@@ -1,6 +1,6 @@
 import type { ICruiseOptions, IRegularForbiddenRuleType, IResolveOptions } from 'dependency-cruiser';
 
-/** Who may import whom. What is not listed is forbidden: what a clinic writes down and what leaves stand on the others. */
+/** Who may import whom. What is not listed is forbidden: what a clinic writes down, what leaves and what a study comes to stand on the others. */
 export const may: Readonly<Record<string, readonly string[]>> = {
   shared: [],
   'packages/analysis': ['shared'],
@@ -11,6 +11,7 @@ export const may: Readonly<Record<string, readonly string[]>> = {
   'packages/guidance': ['shared'],
   'packages/casebook': ['shared', 'packages/analysis', 'packages/records', 'packages/storage'],
   'packages/exchange': ['shared', 'packages/analysis', 'packages/records', 'packages/casebook'],
+  'packages/study': ['shared', 'packages/analysis', 'packages/records'],
   'apps/cli': [
     'shared',
     'packages/analysis',
@@ -19,6 +20,7 @@ export const may: Readonly<Record<string, readonly string[]>> = {
     'packages/storage',
     'packages/casebook',
     'packages/exchange',
+    'packages/study',
   ],
   'apps/dashboard': [
     'shared',
@@ -30,6 +32,7 @@ export const may: Readonly<Record<string, readonly string[]>> = {
     'packages/guidance',
     'packages/casebook',
     'packages/exchange',
+    'packages/study',
   ],
 };
 
@@ -51,6 +54,7 @@ export const npmOfPure: Readonly<Record<string, readonly string[]>> = {
   'packages/guidance': [],
   'packages/casebook': ['zod'],
   'packages/exchange': ['fflate', 'hyparquet-writer'],
+  'packages/study': ['zod'],
 };
 
 /** What runs in a browser: no Node module either, and of npm only these. */
