@@ -6,6 +6,7 @@ import {
   PLAN_RULE_SENTENCES,
   PLAN_WORDS,
   RESULT_WORDS,
+  STEP_WORDS,
 } from '@surae/shared';
 import type { Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
@@ -117,3 +118,69 @@ browserTest('the plan so far is taken over by one press, and goes on by one wher
   await page.getByText(/^Seated heel raises: both legs, 3 sets of 15/).waitFor();
   expect(await storedBodies(page, 'plan-item')).toHaveLength(2);
 });
+
+browserTest(
+  'what was begun and not kept is there after a reload, and goes when it is kept or taken away',
+  async (given) => {
+    const { page, origin } = given;
+    const lines = page.locator('plan-line-form');
+    const begunLine = page.getByText(words(PLAN_WORDS.begun));
+    const own = page.getByLabel(PLAN_WORDS.own.text);
+    const more = PLAN_WORDS.more.text.replace('{what}', PLAN_WORDS.repetitions.text);
+    const begun = () => storedBodies<{ readonly items: readonly object[]; readonly typed: string }>(page, 'plan-begun');
+    await openResult(page, origin, [
+      { day: '2026-03-02', sore, open: true, left: { count: 27 }, right: { count: 19 } },
+    ]);
+    await page.getByRole('button', { name: RESULT_WORDS.close.text }).click();
+    await addExercise(page, 'one-leg-raise');
+    await number(page, 'repetitions').getByRole('button', { name: more }).click();
+    await page.getByRole('button', { name: PLAN_ADVICE_CHOICES['heel-lift'].text }).click();
+    await own.fill('shoes with a heel');
+    expect(await begunLine.count()).toBe(0);
+    // letters are written half a second later
+    await expect.poll(async () => (await begun()).at(-1)?.typed).toBe('shoes with a heel');
+
+    await page.reload();
+    await begunLine.waitFor();
+    await expect.poll(() => lines.count()).toBe(2);
+    expect(await own.inputValue()).toBe('shoes with a heel');
+    await lines
+      .first()
+      .getByText(/3 sets of 11/)
+      .waitFor();
+    expect(await violations(page)).toEqual([]);
+
+    // taken away by one press, which can be undone; away for good after a reload
+    await page.getByRole('button', { name: PLAN_WORDS['take-away'].text }).click();
+    await expect.poll(() => lines.count()).toBe(0);
+    await page.getByRole('button', { name: PLAN_WORDS.undo.text }).click();
+    await expect.poll(async () => (await begun()).at(-1)?.items.length).toBe(2);
+    await page.reload();
+    await begunLine.waitFor();
+    await expect.poll(() => lines.count()).toBe(2);
+    expect(await own.inputValue()).toBe('');
+    await page.getByRole('button', { name: PLAN_WORDS['take-away'].text }).click();
+    await expect.poll(async () => (await begun()).at(-1)?.items).toEqual([]);
+    await page.reload();
+    await page.getByText(PLAN_WORDS.empty.text).waitFor();
+    expect([await lines.count(), await begunLine.count()]).toEqual([0, 0]);
+
+    // left for another step it is there as well; kept, it is a plan and no longer begun
+    await addExercise(page, 'seated-raise');
+    await expect.poll(async () => (await begun()).at(-1)?.items.length).toBe(1);
+    await page
+      .getByRole('button', { name: words(STEP_WORDS.change) })
+      .first()
+      .click();
+    await page.getByRole('heading', { name: PLAN_WORDS.title.text, exact: true }).waitFor({ state: 'detached' });
+    await page.reload();
+    await begunLine.waitFor();
+    await expect.poll(() => lines.count()).toBe(1);
+    await page.getByRole('button', { name: PLAN_WORDS.keep.text }).click();
+    await page.getByRole('heading', { name: HAND_OVER_WORDS.title.text }).waitFor();
+    await page.reload();
+    await page.getByRole('button', { name: 'change: plan' }).click();
+    await expect.poll(() => lines.count()).toBe(1);
+    expect(await begunLine.count()).toBe(0);
+  },
+);

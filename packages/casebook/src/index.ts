@@ -138,6 +138,13 @@ export {
   type PersonAmendment,
   type PersonChange,
 } from './person-amendment.ts';
+export {
+  type BegunPlan,
+  type BegunPlanEntry,
+  begunPlanKinds,
+  begunPlanOf,
+  begunPlanSchema,
+} from './plan/begun-plan.ts';
 export { type HeldLine, heldBack } from './plan/held-back.ts';
 export {
   isForInsertion,

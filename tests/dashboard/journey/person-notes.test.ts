@@ -46,6 +46,22 @@ test('a plan is kept line by line in its order, and one planned anew takes its p
   expect(await book.notes.plan(id, [])).toEqual([]);
 });
 
+test('a plan that was begun is there until it is kept, lies with its visit and goes with the person', async () => {
+  const { store, book, id } = await opened();
+  const visitId = await book.beginVisit(id);
+  const items = [madeExercise('one-leg-raise', { repetitions: 13, decision: 'changed', proposedBy: 'guidance.x' })];
+  expect(await book.notes.begunPlan(visitId)).toBeNull();
+  await book.notes.keepBegunPlan(visitId, { items: [], typed: 'walk' });
+  await book.notes.keepBegunPlan(visitId, { items, typed: 'walk' });
+  expect(await book.notes.begunPlan(visitId)).toEqual({ items, typed: 'walk', at: '2026-03-01T09:00:00.000+01:00' });
+  // nothing of it is a plan, nor any part of a visit
+  expect(await store.documents({ kind: 'plan-item' })).toEqual([]);
+  expect((await book.visit(visitId))?.plan).toBeUndefined();
+  expect(await store.documents({ kind: 'plan-begun', whose: id })).toHaveLength(2);
+  await book.record(visitId, { kind: 'visit-plan', planItemIds: [] });
+  expect(await book.notes.begunPlan(visitId)).toBeNull();
+});
+
 test('a plan is one write, with the one whose place it takes: what is cut off between two lines would be another plan', async () => {
   const { store, book, id } = await opened();
   const visit = { ...madeVisit(), personId: id, safety: clear };

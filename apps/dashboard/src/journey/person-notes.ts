@@ -1,4 +1,9 @@
 import {
+  type BegunPlan,
+  type BegunPlanEntry,
+  begunPlanKinds,
+  begunPlanOf,
+  begunPlanSchema,
   type ClinicContact,
   type DoneItem,
   type Entry,
@@ -61,6 +66,17 @@ export class PersonNotes {
     // a plan that was cut off between two lines would be another plan
     const kept = await this.hand.addAll([...lines, ...removals(visit.plan ?? [], 'planned-anew')]);
     return kept.slice(0, lines.length).map(({ id }) => id);
+  }
+
+  /** Writes down a plan of a visit as it stands while it is being written; the newest is what a page begins from. */
+  async keepBegunPlan(visitId: string, { items, typed }: BegunPlan): Promise<void> {
+    const body = JSON.parse(JSON.stringify({ items, typed })) as Json;
+    await this.hand.add({ kind: 'plan-begun', schema: begunPlanSchema, about: visitId, body });
+  }
+
+  /** The plan of a visit that was begun and not kept; null where there is none. */
+  async begunPlan(visitId: string): Promise<BegunPlanEntry | null> {
+    return begunPlanOf(await this.hand.read({ kind: begunPlanKinds, about: visitId }));
   }
 
   /** Whom somebody who was tested rings; null until the clinic said so. */

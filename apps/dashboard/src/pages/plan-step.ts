@@ -1,5 +1,6 @@
 import { consume } from '@lit/context';
 import {
+  type BegunPlan,
   type CasebookPerson,
   type PlanFacts,
   type PlanItem,
@@ -7,7 +8,7 @@ import {
   planFacts,
   type Visit,
 } from '@surae/casebook';
-import { EXERCISE_WORDS, type GuidanceRule, PLAN_ADVICE_CHOICES, PLAN_WORDS } from '@surae/shared';
+import { type GuidanceRule, PLAN_WORDS } from '@surae/shared';
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { type Activity, activityFor } from '../advice/activity-cards.ts';
@@ -19,21 +20,24 @@ import type { ActivityBack, ActivityTaken, RunsNoted, RunsNotNoted } from '../pa
 import '../parts/activity-part.ts';
 import type { AdviceBack, AdviceTaken } from '../parts/advice-part.ts';
 import '../parts/advice-part.ts';
+import type { LineChosen, LineDropped } from '../parts/plan-choices.ts';
+import '../parts/plan-choices.ts';
 import type { LineChanged } from '../parts/plan-line-form.ts';
 import '../parts/plan-line-form.ts';
+import type { SoFarTaken } from '../parts/plan-so-far-part.ts';
+import '../parts/plan-so-far-part.ts';
+import { begunDraft } from '../plan/begun-draft.ts';
+import { BegunKeeper } from '../plan/begun-keeper.ts';
 import {
   added,
-  adviceLine,
   changed,
   draftProblem,
+  emptied,
   emptyDraft,
-  exerciseLine,
   type PlanDraft,
   planLinesMost,
-  planPainLimit,
   planSide,
   removed,
-  runLine,
   standsAgainst,
   taken,
   typedLines,
@@ -44,7 +48,6 @@ import {
 } from '../plan/plan-draft.ts';
 import { personIn, planSoFar, unchangedWords } from '../plan/plan-so-far.ts';
 import { planStepStyle } from '../plan/plan-step-style.ts';
-import { planLineText } from '../plan/plan-words.ts';
 import { base } from '../styles/base.ts';
 import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
@@ -67,6 +70,32 @@ export class PlanStep extends LitElement {
   /** the line that stands open */
   @state() private opened = -1;
   @state() private failed = false;
+  /** when the lines that stand here were begun, where they were found again */
+  @state() private begunAt: string | null = null;
+  private keeper = this.keeperOf('');
+
+  /** Lines of one visit are written down for it, whichever is shown when that is done. */
+  private keeperOf(visitId: string): BegunKeeper {
+    return new BegunKeeper(
+      (plan) => this.book.notes.keepBegunPlan(visitId, plan),
+      () => (this.failed = true),
+    );
+  }
+
+  private readonly flush = (): void => void this.keeper.flush();
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    addEventListener('pagehide', this.flush);
+    document.addEventListener('visibilitychange', this.flush);
+  }
+
+  override disconnectedCallback(): void {
+    removeEventListener('pagehide', this.flush);
+    document.removeEventListener('visibilitychange', this.flush);
+    this.flush();
+    super.disconnectedCallback();
+  }
 
   /** A plan that was kept in this visit already stands there again; of another visit nothing stays. */
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -76,8 +105,11 @@ export class PlanStep extends LitElement {
       this.proposeNow();
       return;
     }
+    this.flush();
+    this.keeper = this.keeperOf(this.visit.id);
     this.draft = emptyDraft;
     this.typed = '';
+    this.begunAt = null;
     this.soFar = null;
     this.advice = null;
     this.ground = null;
@@ -88,7 +120,8 @@ export class PlanStep extends LitElement {
 
   private async noted(visit: Visit): Promise<void> {
     const { plan = [], personId } = visit;
-    const [items, documents, { rules }] = await Promise.all([
+    const [begun, items, documents, { rules }] = await Promise.all([
+      this.book.notes.begunPlan(visit.id),
       this.book.notes.plan(personId, plan),
       this.book.log.documents(personId),
       this.book.ownRules.rules(),
@@ -98,7 +131,14 @@ export class PlanStep extends LitElement {
     const person = personIn(documents, personId);
     this.ground = person === undefined ? null : { person, rules };
     this.proposeNow();
-    if (items.length === 0 || this.draft.items.length > 0) return;
+    if (this.draft !== emptyDraft || this.typed !== '') return;
+    if (begun !== null) {
+      this.draft = begunDraft(begun.items, this.today());
+      this.typed = begun.typed;
+      this.begunAt = begun.at.slice(0, 10);
+      return;
+    }
+    if (items.length === 0) return;
     const lines = items.map(({ body }) => body);
     this.draft = { items: lines.filter(({ of }) => of !== 'words'), before: [] };
     this.typed = lines.flatMap(({ of, what }) => (of === 'words' ? [what] : [])).join('\n');
@@ -138,6 +178,7 @@ export class PlanStep extends LitElement {
       ${this.soFarLines()}
       <section aria-labelledby="today">
         <h2 id="today">${words.today.text}</h2>
+        ${this.begunLine()}
         ${this.draft.items.length === 0 ? html`<p class="quiet">${words.empty.text}</p>` : nothing}
         ${this.draft.items.map(
           (item, at) =>
@@ -170,6 +211,22 @@ export class PlanStep extends LitElement {
         </button>
       </div>
     `;
+  }
+
+  /** Lines that were found again are looked through, or go by one press. */
+  private begunLine(): TemplateResult | typeof nothing {
+    if (this.begunAt === null) return nothing;
+    return html`<p class="voice" role="status">${fill(PLAN_WORDS.begun, { day: dayOf(this.begunAt) })}</p>
+      <button
+        type="button"
+        @click=${() => {
+          this.begunAt = null;
+          this.typed = '';
+          this.set(emptied(this.draft), -1);
+        }}
+      >
+        ${PLAN_WORDS['take-away'].text}
+      </button>`;
   }
 
   private problemWords(problem: ReturnType<typeof draftProblem>): TemplateResult | typeof nothing {
@@ -213,76 +270,24 @@ export class PlanStep extends LitElement {
   }
 
   private soFarLines(): TemplateResult | typeof nothing {
-    const { soFar } = this;
-    if (soFar === null) return nothing;
-    const items = soFar.items.map(({ body }) => body);
-    return html`<section aria-labelledby="so-far">
-      <h2 id="so-far">${fill(PLAN_WORDS['so-far'], { day: dayOf(soFar.since) })}</h2>
-      <ul>
-        ${items.map((item) => html`<li>${planLineText(item)}</li>`)}
-      </ul>
-      ${
-        soFar.held.length === 0
-          ? nothing
-          : html`<p class="voice" id="held">${PLAN_WORDS.held.text}</p>
-              <ul aria-labelledby="held">
-                ${soFar.held.map(({ item: { body } }) => html`<li>${planLineText(body)}</li>`)}
-              </ul>`
-      }
-      <div class="choices">
-        <button
-          type="button"
-          ?disabled=${items.length === 0}
-          @click=${() => this.set(taken(this.draft, items, this.today()), -1)}
-        >
-          ${PLAN_WORDS['take-over'].text}
-        </button>
-        <button type="button" @click=${() => void this.keep([], true)}>${PLAN_WORDS['end-plan'].text}</button>
-      </div>
-    </section>`;
+    if (this.soFar === null) return nothing;
+    return html`<plan-so-far-part
+      .plan=${this.soFar}
+      @so-far-taken=${({ detail }: SoFarTaken) => this.set(taken(this.draft, detail, this.today()), -1)}
+      @so-far-ended=${() => void this.keep([], true)}
+    ></plan-so-far-part>`;
   }
 
   private choices(): TemplateResult {
     const words = PLAN_WORDS;
-    const facts = this.facts();
-    const [side, limit, from] = [planSide(this.visit), planPainLimit(this.visit), this.today()];
-    const isLocked = facts.safetyLocked || facts.suddenLoss;
-    const exercises = Object.entries(EXERCISE_WORDS) as [keyof typeof EXERCISE_WORDS, { text: string }][];
-    const advice = Object.entries(PLAN_ADVICE_CHOICES) as [keyof typeof PLAN_ADVICE_CHOICES, { text: string }][];
-    const hasRuns = this.draft.items.some(({ of }) => of === 'running');
     return html`
-      <section aria-labelledby="add">
-        <h2 id="add">${words.add.text}</h2>
-        <p class="quiet" id="add-explain">${words['add-explain'].text}</p>
-        <div class="choices" role="group" aria-labelledby="add" aria-describedby="add-explain">
-          ${exercises.map(([code, { text }]) =>
-            this.adding(text, isLocked, () => exerciseLine(code, side, from, limit, facts)),
-          )}
-        </div>
-      </section>
-      <section aria-labelledby="add-run">
-        <h2 id="add-run">${words['add-run'].text}</h2>
-        <div class="choices" role="group" aria-labelledby="add-run">
-          ${this.adding(words['by-time'].text, isLocked || hasRuns, () => runLine('time', from, limit))}
-          ${this.adding(words['by-way'].text, isLocked || hasRuns, () => runLine('way', from, limit))}
-        </div>
-      </section>
-      <section aria-labelledby="advice">
-        <h2 id="advice">${words.advice.text}</h2>
-        <div class="choices" role="group" aria-labelledby="advice">
-          ${advice.map(([code, { text }]) => {
-            const at = this.draft.items.findIndex((one) => one.of === 'advice' && one.code === code);
-            return html`<button
-              type="button"
-              aria-pressed=${at >= 0}
-              @click=${() =>
-                this.set(at >= 0 ? removed(this.draft, at) : added(this.draft, adviceLine(code, side, from)), -1)}
-            >
-              ${text}
-            </button>`;
-          })}
-        </div>
-      </section>
+      <plan-choices
+        .visit=${this.visit}
+        .items=${this.draft.items}
+        today=${this.today()}
+        @line-chosen=${({ detail }: LineChosen) => this.add(detail)}
+        @line-dropped=${({ detail }: LineDropped) => this.set(removed(this.draft, detail), -1)}
+      ></plan-choices>
       <section>
         <label for="own">${words.own.text}</label>
         <textarea
@@ -290,30 +295,36 @@ export class PlanStep extends LitElement {
           rows="2"
           aria-describedby="own-help"
           .value=${this.typed}
-          @input=${(event: Event) => (this.typed = (event.target as HTMLTextAreaElement).value)}
+          @input=${(event: Event) => {
+            this.typed = (event.target as HTMLTextAreaElement).value;
+            this.keeper.typed(this.begun());
+          }}
         ></textarea>
         <p class="quiet" id="own-help">${fill(words['own-help'], { most: planLinesMost })}</p>
       </section>
     `;
   }
 
-  private adding(text: string, isLocked: boolean, line: () => PlanItem): TemplateResult {
-    return html`<button
-      type="button"
-      ?disabled=${isLocked}
-      @click=${() => this.set(added(this.draft, line()), this.draft.items.length)}
-    >
-      ${text}
-    </button>`;
+  /** What was added stands open where it has numbers to look at. */
+  private add(line: PlanItem): void {
+    this.set(added(this.draft, line), line.of === 'advice' ? -1 : this.draft.items.length);
   }
 
   private set(draft: PlanDraft, opened: number): void {
     this.draft = draft;
     this.opened = opened;
+    this.keeper.pressed(this.begun());
+  }
+
+  /** What stands here, as it is written down to be here again after a reload. */
+  private begun(): BegunPlan {
+    return { items: this.draft.items, typed: this.typed };
   }
 
   private async keep(items: readonly PlanItem[], ended = false): Promise<void> {
     try {
+      // what was begun comes before what is kept
+      await this.keeper.flush();
       const planItemIds = await this.book.notes.keepPlan(this.visit, items);
       this.failed = false;
       this.dispatchEvent(visitEvent({ kind: 'visit-plan', planItemIds, ...(ended ? { ended } : {}) }));

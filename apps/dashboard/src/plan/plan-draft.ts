@@ -177,6 +177,11 @@ export function without(draft: PlanDraft, isOut: (item: PlanItem) => boolean): P
   return items.length === draft.items.length ? draft : moved(draft, items);
 }
 
+/** The draft without any line; what was there comes back by undoing. */
+export function emptied(draft: PlanDraft): PlanDraft {
+  return without(draft, () => true);
+}
+
 /** The draft as it was before the last press. */
 export function undone({ items, before }: PlanDraft): PlanDraft {
   const last = before.at(-1);

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { BodyKind } from './body-kind.ts';
 import { criterion, endReason, finite, id, note, ofLegs, side, zeroToTen } from './parts.ts';
+import { planItem2 } from './plan-item.ts';
 
 const origin = z.enum(['simulated', 'replayed', 'live']);
 /** heel raises can be counted by hand, a force cannot */
@@ -158,6 +159,12 @@ const bodies: Readonly<Record<string, z.ZodType>> = {
   'rest-over': z.looseObject({ restS: seconds }),
   'result-seen': z.looseObject({}),
   'visit-plan': z.looseObject({ planItemIds: z.array(id), ended: z.boolean().exactOptional() }),
+  // lines of another version of plan items are another version of this
+  'plan-begun': z.strictObject({ items: z.array(planItem2), typed: z.string().max(10_000) }).meta({
+    title: 'Plan begun',
+    description:
+      'Lines of a plan as they were being written and are not kept yet; the newest counts until a plan is kept',
+  }),
   'proposal-declined': z.looseObject({
     proposedBy: z.string().min(1),
     reason: z

@@ -16,6 +16,8 @@ export const PLAN_WORDS = sentences('screen.plan', {
   'end-plan': 'End the plan: nothing from today on',
   today: 'The plan from today',
   empty: 'Nothing is planned yet.',
+  begun: 'Begun on {day} and not kept yet. Look through these lines, then keep them or take them away.',
+  'take-away': 'Take all of these lines away',
   add: 'Add an exercise',
   'add-explain':
     'Each begins from common numbers (common practice, no source). Look at each number before you keep it.',
