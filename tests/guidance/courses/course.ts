@@ -110,10 +110,13 @@ class Going {
     if (step?.rule.proposes.code === 'ask') {
       told.askedDay = day;
       taken.push({ rule: step.rule.code, code: 'ask', did: 'asked why' });
-    } else if (plan.level !== null && !guided.locked && step !== undefined && isPlanned(plan, day)) {
+    } else if (plan.level !== null && !guided.locked && step !== undefined) {
       const { code } = step.rule.proposes;
-      if (['drop', 'restart-lower', 'reduce', 'lightest'].includes(code)) write(step.rule);
-      const change = code === 'progress' ? standing('change') : undefined;
+      // a flare is answered on its day, everything else where there is a session to change
+      const isFlare = guided.proposals.some(({ rule }) => rule.code === 'flare');
+      const isDue = isPlanned(plan, day);
+      if ((isDue || isFlare) && ['drop', 'restart-lower', 'reduce', 'lightest'].includes(code)) write(step.rule);
+      const change = isDue && code === 'progress' ? standing('change') : undefined;
       if (change !== undefined) write(change.rule);
     }
     return taken;
@@ -159,19 +162,22 @@ class Going {
     };
     const last = this.legs.left.mornings.at(-1)?.pain ?? null;
     const isSteady = last !== null && last <= 2 && of('morning-now') !== 'flare';
-    // with heavy raises three times a week one day is left for a run
+    // with heavy raises, alone or with springs between them, one day a week is left for a run
     const { daysBetween } = RUNNING_NUMBERS;
     const numbers =
-      this.plan.level === 4 ? { ...RUNNING_NUMBERS, daysBetween: { ...daysBetween, value: 6 } } : RUNNING_NUMBERS;
+      (this.plan.level ?? 0) >= 4 ? { ...RUNNING_NUMBERS, daysBetween: { ...daysBetween, value: 6 } } : RUNNING_NUMBERS;
     const criteria = of('return-criteria') as Held;
-    const next = nextRun({
-      log,
-      day: dateOf(day),
-      begun: this.told.begunRunning,
-      criteria,
-      painHeld: this.lastRunPain === null ? 'cannot-tell' : this.lastRunPain <= 5 ? 'yes' : 'no',
-      morningSteady: last === null ? 'cannot-tell' : isSteady ? 'yes' : 'no',
-    });
+    const next = nextRun(
+      {
+        log,
+        day: dateOf(day),
+        begun: this.told.begunRunning,
+        criteria,
+        painHeld: this.lastRunPain === null ? 'cannot-tell' : this.lastRunPain <= 5 ? 'yes' : 'no',
+        morningSteady: last === null ? 'cannot-tell' : isSteady ? 'yes' : 'no',
+      },
+      numbers,
+    );
     // what was run before the return lifts no cap of it
     const ofReturn = this.told.runs.filter(({ on }) => this.told.begunRunning !== null && on >= this.told.begunRunning);
     const cap = sessionCap({ ...log, runs: ofReturn }, dateOf(day), numbers);

@@ -139,6 +139,19 @@ test('a runner runs only where everything asked for is met, never over the cap, 
   }
 });
 
+test('who runs again goes on with heavy raises: no fortnight of them without a session', () => {
+  let fortnights = 0;
+  for (const course of courses('runner')) {
+    course.forEach((_, day) => {
+      const fortnight = course.slice(day, day + 14);
+      if (fortnight.length < 14 || fortnight.some(({ plan }) => (plan.level ?? 0) < 4)) return;
+      fortnights++;
+      expect(fortnight.filter(({ isDone }) => isDone === true).length, `from day ${day}`).toBeGreaterThan(0);
+    });
+  }
+  expect(fortnights).toBeGreaterThan(10 * seeds.length);
+});
+
 test('nobody who runs is sent to heavy raises on the day of a run, or on the day after it', () => {
   let near = 0;
   for (const course of courses('runner')) {

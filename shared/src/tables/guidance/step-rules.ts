@@ -72,6 +72,22 @@ function step(
 /** A dose that was made less is done first, before it is made less again. */
 const lastAtDose: Condition = { fact: 'last-at-dose', is: 'yes' };
 
+/**
+ * Nothing was made less since the newest session. A flare on a dose that was raised and not done yet is no ground to do it: it is
+ * made less like any other.
+ */
+const notMadeLess: Condition = {
+  any: [
+    lastAtDose,
+    {
+      all: [
+        { fact: 'morning-now', is: 'flare' },
+        { fact: 'dose-eased', is: 'no' },
+      ],
+    },
+  ],
+};
+
 /** Too much on two days of a week, or mornings that rise over weeks, all of it at the level of now. */
 const tooMuch: Condition = {
   any: [
@@ -147,7 +163,7 @@ export const STEP_RULES: readonly GuidanceRule[] = [
     4,
     {
       all: [
-        lastAtDose,
+        notMadeLess,
         {
           any: [
             painOver('last'),
@@ -166,7 +182,7 @@ export const STEP_RULES: readonly GuidanceRule[] = [
     },
     reduceNumbers,
     {
-      standIns: ['irritability', 'last-at-dose', 'morning-now'],
+      standIns: ['irritability', 'last-at-dose', 'morning-now', 'dose-eased'],
       proposes: { kind: 'step', code: 'reduce', touches: ['loading'], amounts: ['least', 'most'] },
     },
   ),

@@ -201,6 +201,15 @@ describe('what keeps from going up', () => {
     expect(stepOf({ sessions, planned, mornings: madeMornings(20, { 0: { pain: 4 } }) })).toBe('reduce stands');
   });
 
+  test('a flare before a dose that was raised was done once: it is made less, and one that was made less is done first', () => {
+    const sessions = [madeSession(6), madeSession(4), madeSession(2)];
+    const raised = { sessions, planned: [6, 4, 2, 1].map(daysAgo), doseSince: daysAgo(1) };
+    const flare = { mornings: madeMornings(20, { 0: { pain: 7 } }) };
+    expect(stepOf(raised)).toBe('wait stands');
+    expect(stepOf({ ...raised, ...flare })).toBe('reduce stands');
+    expect(stepOf({ ...raised, ...flare }, { 'dose-eased': 'yes' })).toBe('wait stands');
+  });
+
   test('more than three in ten of two weeks left out, which is asked about first', () => {
     const planned = [13, 11, 9, 7, 5, 3, 1].map(daysAgo);
     const sessions = (...ago: number[]) => ({ planned, sessions: ago.map((one) => madeSession(one)) });
