@@ -12,11 +12,12 @@ import { fitsAt, WOMAN_38 } from './support/result-page.ts';
 import { putDocuments, storedBodies } from './support/stored.ts';
 import { violations } from './support/violations.ts';
 
-/** Twenty minutes of 3 m/s around noon, with a stop of half a minute in the middle. */
+/** Twenty minutes of 3 m/s around noon, at 82 steps a minute of one foot, with a stop of half a minute in the middle. */
 function gpxOf(day: string): Buffer {
   const still = steady(30, 0, { northM: 1800, s: 600 }).slice(1);
   const after = steady(600, 3, { northM: 1800, s: 630 }).slice(1);
-  return Buffer.from(gpxText([[[...steady(600, 3), ...still, ...after]]], `${day}T12:00:00Z`));
+  const points = [...steady(600, 3), ...still, ...after].map((one) => ({ ...one, cadence: 82 }));
+  return Buffer.from(gpxText([[points]], `${day}T12:00:00Z`));
 }
 
 async function choose(page: Page, buffer: Buffer, name = 'run.gpx'): Promise<void> {
@@ -46,18 +47,20 @@ browserTest(
     await page.getByText(RUN_FILE_WORDS['other-day'].text).waitFor();
     expect(await page.getByLabel(LOG_WORDS['minutes-field'].text).inputValue()).toBe('20');
     expect(await page.getByLabel(LOG_WORDS['kilometres-field'].text).inputValue()).toBe('3.6');
+    expect(await page.getByLabel(LOG_WORDS['cadence-field'].text).inputValue()).toBe('164');
     expect(await page.getByLabel(LOG_WORDS['day-field'].text, { exact: true }).inputValue()).toBe('2026-03-10');
     expect(await storedBodies(page, 'run')).toEqual([]);
     expect(await violations(page)).toEqual([]);
     await fitsAt(page, 'course-run-file', 360, 768, 1280);
     await page.getByRole('button', { name: LOG_WORDS.keep.text, exact: true }).click();
-    await page.locator('course-list').getByText('20 min, 3.6 km.').waitFor();
+    await page.locator('course-list').getByText(/^20 min, 3\.6 km, .*164/).waitFor();
     const [kept] = await storedBodies(page, 'run');
     expect(kept).toEqual({
       on: '2026-03-10',
       durationS: 1200,
       distanceM: 3600,
       pain: { left: null, right: null },
+      cadencePerMin: 164,
       fileSha256: expect.stringMatching(/^[0-9a-f]{64}$/) as string,
     });
 

@@ -3,10 +3,16 @@ export interface MadePoint {
   readonly northM: number;
   readonly s: number | null;
   readonly east?: number;
+  /** steps a minute, as an extension of the point */
+  readonly cadence?: number;
 }
 
 /** Metres of one degree of latitude on a sphere of 6371.0088 km: 2 pi r / 360. */
 export const DEGREE_M = 111_195.08;
+
+function steps(cadence: number | undefined): string {
+  return cadence === undefined ? '' : `<extensions><point><cad>${cadence}</cad></point></extensions>`;
+}
 
 /** The text of a GPX file with these tracks of segments; it begins at a time in UTC or with an offset. */
 export function gpxText(
@@ -17,8 +23,8 @@ export function gpxText(
   const offset = zone === 'Z' ? 0 : Date.parse(`${start.slice(0, 19)}Z`) - Date.parse(start);
   const time = (s: number): string =>
     `${new Date(Date.parse(start) + offset + 1000 * s).toISOString().slice(0, 19)}${zone}`;
-  const point = ({ northM, s, east = 0 }: MadePoint): string =>
-    `<trkpt lat="${(northM / DEGREE_M).toFixed(9)}" lon="${east}"><ele>400</ele>${s === null ? '' : `<time>${time(s)}</time>`}</trkpt>`;
+  const point = ({ northM, s, east = 0, cadence }: MadePoint): string =>
+    `<trkpt lat="${(northM / DEGREE_M).toFixed(9)}" lon="${east}"><ele>400</ele>${s === null ? '' : `<time>${time(s)}</time>`}${steps(cadence)}</trkpt>`;
   const segments = tracks.map(
     (track) =>
       `<trk><name>a way</name>${track.map((one) => `<trkseg>${one.map(point).join('')}</trkseg>`).join('')}</trk>`,

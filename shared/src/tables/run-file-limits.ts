@@ -54,6 +54,14 @@ export const RUN_FILE_LIMITS = {
       'Gilgen-Ammann 2020 JMIR mHealth uHealth 8:e17118 (mean absolute errors of eight watches, 3.2 to 6.1 %; from memory)',
     mark: 'from-memory',
   },
+  /** steps a minute of one foot: 120 to 210 of both, from a slow jog to a sprint */
+  oneFootLeast: { ...ours, id: 'run-file.one-foot-least', unit: '/min', value: 60 },
+  oneFootMost: { ...ours, id: 'run-file.one-foot-most', unit: '/min', value: 105 },
+  /** steps a minute of both feet; what lies between one foot and both may be either */
+  bothLeast: { ...ours, id: 'run-file.both-least', unit: '/min', value: 130 },
+  bothMost: { ...ours, id: 'run-file.both-most', unit: '/min', value: 230 },
+  /** share of the points that have a rate of steps, at least, for it to be that of the run */
+  cadenceShare: { ...ours, id: 'run-file.cadence-share', unit: '1', value: 0.5 },
   /** bytes of a file, at most */
   bytesMost: { ...ours, id: 'run-file.bytes-most', unit: '1', value: 30_000_000 },
 } as const satisfies Readonly<Record<string, RunFileLimit>>;

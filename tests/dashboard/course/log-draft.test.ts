@@ -9,6 +9,7 @@ import {
   type LogDraft,
 } from '../../../apps/dashboard/src/course/log-draft.ts';
 import { type LogEntry, type LogKind, logKinds } from '../../../apps/dashboard/src/course/log-entry.ts';
+import type { RunCadence } from '../../../apps/dashboard/src/runs/run-cadence.ts';
 import { madePlanItem } from '../../support/plan-items.ts';
 
 const on = '2026-03-04';
@@ -137,12 +138,23 @@ test('hours on the feet are typed: none at all is zero, and an empty field is no
 
 test('a run of a file is filled in with its day and its hash, and a correction keeps the hash', () => {
   const fileSha256 = 'ab'.repeat(32);
-  const draft = draftOfRun(emptyDraft('run', on), { day: '2026-03-01', movingS: 754, distanceM: 2137, fileSha256 });
+  const draft = draftOfRun(emptyDraft('run', on), {
+    day: '2026-03-01',
+    movingS: 754,
+    distanceM: 2137,
+    cadence: null,
+    fileSha256,
+  });
   expect(draft).toMatchObject({ on: '2026-03-01', minutes: '12.6', kilometres: '2.14' });
   const kept = entryFrom(draft);
   const body = { on: '2026-03-01', durationS: 756, distanceM: 2140, pain: { left: null, right: null }, fileSha256 };
   expect(kept).toEqual({ ok: true, entry: { kind: 'run', body } });
   expect(entryFrom(draftOf({ kind: 'run', body }))).toEqual(kept);
+  // steps a minute are filled in where it is known of how many feet they are
+  const steps = (cadence: RunCadence) =>
+    draftOfRun(draft, { day: '2026-03-01', movingS: 1, distanceM: 1, cadence, fileSha256 });
+  expect(steps({ counted: 83, as: 'one-foot', perMin: 166 }).cadence).toBe('166');
+  expect(steps({ counted: 118, as: 'unclear', perMin: null }).cadence).toBe('');
   // one that was typed names no file
   expect(from('run', { minutes: '5' })).not.toHaveProperty('entry.body.fileSha256');
 });

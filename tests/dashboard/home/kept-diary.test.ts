@@ -13,7 +13,14 @@ const done = (day: string, sets: number, place = 0): DoneAtHome => ({
   sets,
   pain: 2,
 });
-const run: RunAtHome = { day: '2026-11-28', durationS: 300, distanceM: null, left: null, right: 1 };
+const run: RunAtHome = {
+  day: '2026-11-28',
+  durationS: 300,
+  distanceM: null,
+  cadencePerMin: null,
+  left: null,
+  right: 1,
+};
 
 test('sets of a line on a day are kept once, the last word counts, and none is nothing', () => {
   const memory = new MapMemory();

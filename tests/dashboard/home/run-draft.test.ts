@@ -25,21 +25,24 @@ test('what was told is a run; a leg that was not asked is open', () => {
     day: '2026-11-30',
     durationS: 720,
     distanceM: null,
+    cadencePerMin: null,
     left: null,
     right: 3,
   });
   expect(runOf({ by: 'way', amount: 1500, pain: { left: null } }, '2026-11-30')).toMatchObject({
     durationS: null,
     distanceM: 1500,
+    cadencePerMin: null,
     left: null,
   });
 });
 
 test('a run that was read keeps its seconds, metres and day; what is pressed over it is its own', () => {
-  const read = { day: '2026-11-28', movingS: 754, distanceM: 2137, fileSha256: 'ab'.repeat(32) };
+  const cadence = { counted: 83, as: 'one-foot', perMin: 166 } as const;
+  const read = { day: '2026-11-28', movingS: 754, distanceM: 2137, cadence, fileSha256: 'ab'.repeat(32) };
   const byTime = runFilled({ by: 'time', amount: 5, pain: { right: 2 } }, read);
   expect(byTime.amount).toBe(13);
-  const whole = { day: '2026-11-28', durationS: 754, distanceM: 2137, left: null, right: 2 };
+  const whole = { day: '2026-11-28', durationS: 754, distanceM: 2137, cadencePerMin: 166, left: null, right: 2 };
   expect(runOf(byTime, '2026-11-30')).toEqual(whole);
   expect(runOf(runPressed(byTime, 1), '2026-11-30')).toEqual({ ...whole, durationS: 14 * 60 });
   const byWay = runFilled({ by: 'way', amount: 1000, pain: { right: 2 } }, read);

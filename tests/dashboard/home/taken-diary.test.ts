@@ -76,7 +76,14 @@ test('what is of no plan of this person is said to be, and takes the place of no
   expect(states([], ...others)).toEqual(['no-plan', 'no-plan', 'no-plan']);
 });
 
-const run = (day: string, durationS = 300): RunAtHome => ({ day, durationS, distanceM: null, left: null, right: 1 });
+const run = (day: string, durationS = 300): RunAtHome => ({
+  day,
+  durationS,
+  distanceM: null,
+  cadencePerMin: null,
+  left: null,
+  right: 1,
+});
 
 test('two runs that are alike are two, and each that is kept stands for one', () => {
   const once = givenRuns([run('2026-11-29')], [], today);

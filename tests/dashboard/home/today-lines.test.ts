@@ -56,6 +56,7 @@ const run = (day: string, durationS: number | null = 300, distanceM: number | nu
   day,
   durationS,
   distanceM,
+  cadencePerMin: null,
   left: null,
   right: 1,
 });

@@ -19,8 +19,11 @@ const inTrack = (inside: string): string => `<gpx><trk><trkseg>${inside}</trkseg
 
 test('tracks, segments and points come as they stand; what is beside them is passed over', () => {
   const text = `<gpx><wpt lat="1" lon="1"/><rte><rtept lat="2" lon="2"/></rte><trk><time>1999-01-01T00:00:00Z</time><trkseg>${point}<trkpt lat="-1" lon="-179.5"><extensions><x><time>2001-01-01T00:00:00Z</time></x></extensions></trkpt></trkseg><trkseg></trkseg></trk><trk><trkseg>${point}</trkseg></trk></gpx>`;
-  const at = { latitude: 46.5, longitude: 7.25, timeMs: Date.UTC(2026, 2, 1, 9), offsetMin: null };
-  expect(gpxTracks(text)).toEqual([[[at, { latitude: -1, longitude: -179.5, timeMs: null, offsetMin: null }]], [[at]]]);
+  const at = { latitude: 46.5, longitude: 7.25, timeMs: Date.UTC(2026, 2, 1, 9), offsetMin: null, cadence: null };
+  expect(gpxTracks(text)).toEqual([
+    [[at, { latitude: -1, longitude: -179.5, timeMs: null, offsetMin: null, cadence: null }]],
+    [[at]],
+  ]);
   // with a prefix, as some write it
   expect(
     gpxTracks('<g:gpx xmlns:g="urn:x"><g:trk><g:trkseg><g:trkpt lat="1" lon="2"/></g:trkseg></g:trk></g:gpx>'),
@@ -41,6 +44,30 @@ test.each([
 ])('the time %s is read as it is meant, or not at all', (text, timeMs, offsetMin) => {
   const read = gpxTracks(inTrack(`<trkpt lat="1" lon="1"><time>${text}</time></trkpt>`)).flat(2);
   expect(read).toMatchObject([{ timeMs, offsetMin }]);
+});
+
+test.each([
+  ['<extensions><p:ext><p:cad>83</p:cad></p:ext></extensions>', 83],
+  ['<extensions><cadence> 166.5 </cadence></extensions>', 166.5],
+  ['<extensions><ext><cad>0</cad><hr>150</hr></ext></extensions>', 0],
+  // no rate, none of a point, or none that can be read
+  ['<extensions><ext><hr>150</hr></ext></extensions>', null],
+  ['<cmt>cad 83</cmt><cad>83</cad>', null],
+  ['<extensions><cad></cad></extensions>', null],
+  ['<extensions><cad>fast</cad></extensions>', null],
+  ['<extensions><cad>-1</cad></extensions>', null],
+])('of %s the steps a minute are %s', (inside, cadence) => {
+  const text = inTrack(`<trkpt lat="1" lon="1">${inside}</trkpt>`).replace('<gpx>', '<gpx xmlns:p="urn:p">');
+  expect(gpxTracks(text).flat(2)).toMatchObject([{ cadence }]);
+});
+
+test('a file is read the same in pieces: signs of two units may be cut anywhere', () => {
+  const long = `<name>${'\u{1F3C3}'.repeat(1 << 17)}x</name>`;
+  const told: number[] = [];
+  const text = `<gpx><trk>${long}<trkseg>${point}</trkseg></trk></gpx>`;
+  expect(gpxTracks(text, (done) => told.push(done)).flat(2)).toHaveLength(1);
+  expect(told[0]).toBe(0);
+  expect(told.length).toBeGreaterThan(1);
 });
 
 test.each([

@@ -16,6 +16,7 @@ const run: RunRead = {
   spikes: 0,
   untimed: 0,
   tracks: 1,
+  cadence: null,
   isFast: false,
   fileSha256: 'ab'.repeat(32),
 };
@@ -28,6 +29,20 @@ const plain = [
 
 test('a plain run of today is told in four lines', () => {
   expect(runFileLines(run, '2026-03-01', [])).toEqual(plain);
+});
+
+test.each([
+  [{ counted: 166, as: 'both', perMin: 166 }, 'Steps a minute: 166.'],
+  [
+    { counted: 83, as: 'one-foot', perMin: 166 },
+    'Steps a minute: 166. The file counts 83, which is taken as one foot.',
+  ],
+  [
+    { counted: 118, as: 'unclear', perMin: null },
+    'The file counts 118 steps a minute. It may be one foot or both, so no steps are filled in.',
+  ],
+] as const)('steps a minute %j are told with how they were counted', (cadence, line) => {
+  expect(runFileLines({ ...run, cadence }, '2026-03-01', [])).toEqual([...plain.slice(0, 3), line, plain[3]]);
 });
 
 test('everything that is to be known of a file is said, and a file that was taken in before is told first', () => {

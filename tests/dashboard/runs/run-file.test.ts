@@ -11,7 +11,7 @@ test('a file becomes a run and its hash; nothing that was at a place is in it', 
   expect(read).toMatchObject({ day: '2026-03-01', movingS: 600, distanceM: 1800 });
   expect(read.fileSha256).toBe(createHash('sha256').update(bytes).digest('hex'));
   expect(Object.keys(read).sort()).toEqual(
-    'day dayBy distanceErrorM distanceM fileSha256 gapS gaps isFast movingS pauses spikes tracks untimed wholeS'.split(
+    'cadence day dayBy distanceErrorM distanceM fileSha256 gapS gaps isFast movingS pauses spikes tracks untimed wholeS'.split(
       ' ',
     ),
   );

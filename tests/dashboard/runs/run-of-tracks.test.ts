@@ -33,6 +33,7 @@ test('twenty minutes at 3 m/s are 3600 m, without a pause or a gap', () => {
     spikes: 0,
     untimed: 0,
     tracks: 1,
+    cadence: null,
     isFast: false,
   });
 });

@@ -40,7 +40,10 @@ const diary: fc.Arbitrary<Diary> = fc.record({
     }),
     { maxLength: 60 },
   ),
-  runs: fc.array(fc.record({ day, durationS: amount, distanceM: amount, left: pain, right: pain }), { maxLength: 20 }),
+  runs: fc.array(
+    fc.record({ day, durationS: amount, distanceM: amount, cadencePerMin: amount, left: pain, right: pain }),
+    { maxLength: 20 },
+  ),
   after: fc.array(fc.record({ day, left: pain, right: pain }), { maxLength: 30 }),
 });
 
@@ -75,6 +78,7 @@ test('four weeks of mornings, three exercises three times a week with the pain a
       day: on(3 * at),
       durationS: 600,
       distanceM: null,
+      cadencePerMin: null,
       left: null,
       right: 2,
     })),
@@ -101,8 +105,15 @@ test('mornings as pages before gave them are read, other kinds are not', () => {
   expect(() => diaryOfCode(other)).toThrow(ExchangeError);
 });
 
+test('a diary as version 1 gave it is read, with no steps a minute', () => {
+  // written by version 0.1.0 on 30 November 2026
+  const run = { day: '2026-11-29', durationS: 1200, distanceM: 3600, cadencePerMin: null, left: null, right: 3 };
+  const mornings = [{ day: '2026-11-29', left: 2, right: null, stiffness: 'under-10' }];
+  expect(diaryOfCode('AwEB3BMDAAEAAdwTsQmRHAAE3pQ')).toEqual({ mornings, done: [], runs: [run], after: [] });
+});
+
 test('a pain beyond ten is refused wherever it stands', () => {
-  const run = { day: '2026-11-29', durationS: 60, distanceM: null, left: 11, right: null };
+  const run = { day: '2026-11-29', durationS: 60, distanceM: null, cadencePerMin: null, left: 11, right: null };
   expect(() => diaryOfCode(diaryCode({ mornings: [], done: [], runs: [run], after: [] }))).toThrow(ExchangeError);
 });
 

@@ -173,11 +173,18 @@ export function draftOf(entry: LogEntry): LogDraft {
 /** A draft of a run as a file tells it: minutes on the move to a tenth, kilometres to a hundredth. */
 export function draftOfRun(
   draft: LogDraft,
-  { day, movingS, distanceM, fileSha256 }: Pick<RunRead, 'day' | 'movingS' | 'distanceM' | 'fileSha256'>,
+  {
+    day,
+    movingS,
+    distanceM,
+    cadence,
+    fileSha256,
+  }: Pick<RunRead, 'day' | 'movingS' | 'distanceM' | 'cadence' | 'fileSha256'>,
 ): LogDraft {
   const minutes = String(Math.max(1, Math.round(movingS / 6)) / 10);
   const kilometres = String(Math.max(1, Math.round(distanceM / 10)) / 100);
-  return { ...draft, on: day, minutes, kilometres, fileSha256 };
+  const steps = cadence?.perMin == null ? draft.cadence : String(cadence.perMin);
+  return { ...draft, on: day, minutes, kilometres, cadence: steps, fileSha256 };
 }
 
 /** A draft of what was done, as far as it was planned. */

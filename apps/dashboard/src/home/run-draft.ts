@@ -10,7 +10,7 @@ export interface RunDraft {
   readonly amount: number;
   readonly pain: Readonly<{ left?: number | null; right?: number | null }>;
   /** as a file told it */
-  readonly read?: Pick<RunRead, 'day' | 'movingS' | 'distanceM' | 'fileSha256'>;
+  readonly read?: Pick<RunRead, 'day' | 'movingS' | 'distanceM' | 'cadence' | 'fileSha256'>;
 }
 
 /** Bounds of what is told; nothing is no run. */
@@ -59,6 +59,7 @@ export function runOf(draft: RunDraft, today: string): RunAtHome {
       day: read.day,
       durationS: isOwn && isTime ? Math.round(60 * amount) : read.movingS,
       distanceM: isOwn && !isTime ? amount : read.distanceM,
+      cadencePerMin: read.cadence?.perMin ?? null,
       left,
       right,
     };
@@ -67,6 +68,7 @@ export function runOf(draft: RunDraft, today: string): RunAtHome {
     day: today,
     durationS: isTime ? Math.round(60 * amount) : null,
     distanceM: isTime ? null : amount,
+    cadencePerMin: null,
     left,
     right,
   };

@@ -70,8 +70,9 @@ export function givenDone(
 }
 
 /** A run as it is kept. */
-function runOf({ day, durationS, distanceM, left, right }: RunAtHome): Run {
-  return { on: day, durationS, distanceM, pain: { left, right } };
+function runOf({ day, durationS, distanceM, cadencePerMin, left, right }: RunAtHome): Run {
+  const steps = cadencePerMin === null || cadencePerMin === 0 ? {} : { cadencePerMin };
+  return { on: day, durationS, distanceM, pain: { left, right }, ...steps };
 }
 
 /** Runs, as they would be kept: there may be several of a day, and one that is kept in the same way is there already. */

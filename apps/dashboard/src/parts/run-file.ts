@@ -1,9 +1,11 @@
 import { RUN_FILE_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { type RunReading, readRun } from '../runs/read-run.ts';
 import type { RunRead } from '../runs/run-file.ts';
 import { RunFileError } from '../runs/run-file-error.ts';
 import { runFileLines, runFileRefusal, type TakenRunFile } from '../runs/run-file-lines.ts';
+import { runWorker } from '../runs/run-worker.ts';
 import { base } from '../styles/base.ts';
 import { fieldStyle } from './field-style.ts';
 
@@ -24,6 +26,11 @@ export class RunFile extends LitElement {
       input {
         inline-size: 100%;
       }
+      progress {
+        accent-color: var(--ink);
+        block-size: 8px;
+        inline-size: min(100%, 24rem);
+      }
       p {
         margin-block: var(--gap-1) 0;
         max-inline-size: 66ch;
@@ -40,7 +47,17 @@ export class RunFile extends LitElement {
   @property() today = '';
   /** files that were taken in before */
   @property({ attribute: false }) taken: readonly TakenRunFile[] = [];
-  @state() private told: { readonly lines: readonly string[] } | { readonly refusal: string } | 'reading' | undefined;
+  @state() private told:
+    | { readonly lines: readonly string[] }
+    | { readonly refusal: string }
+    | { readonly share: number }
+    | undefined;
+  private reading: RunReading | undefined;
+
+  override disconnectedCallback(): void {
+    this.reading?.stop();
+    super.disconnectedCallback();
+  }
 
   override render(): TemplateResult {
     const words = RUN_FILE_WORDS;
@@ -61,7 +78,10 @@ export class RunFile extends LitElement {
   private saidWords(): TemplateResult | typeof nothing {
     const { told } = this;
     if (told === undefined) return nothing;
-    if (told === 'reading') return html`<p class="quiet">${RUN_FILE_WORDS.reading.text}</p>`;
+    if ('share' in told) {
+      return html`<p class="quiet" id="reading">${RUN_FILE_WORDS.reading.text}</p>
+        <progress aria-labelledby="reading" max="1" .value=${told.share}></progress>`;
+    }
     if ('refusal' in told) return html`<p class="voice">${told.refusal}</p>`;
     return html`<ul>
       ${told.lines.map((line) => html`<li>${line}</li>`)}
@@ -76,11 +96,15 @@ export class RunFile extends LitElement {
   private async read(input: HTMLInputElement): Promise<void> {
     const [file] = input.files ?? [];
     if (file === undefined) return;
-    this.told = 'reading';
+    // a file that is chosen while another one is read takes its place
+    this.reading?.stop();
+    this.told = { share: 0 };
+    const reading = readRun(file, runWorker, (share) => {
+      if (this.reading === reading) this.told = { share };
+    });
+    this.reading = reading;
     try {
-      const { checkSize, readRunFile } = await import('../runs/run-file.ts');
-      checkSize(file.size);
-      const run = readRunFile(new Uint8Array(await file.arrayBuffer()));
+      const run = await reading.run;
       this.told = { lines: runFileLines(run, this.today, this.taken) };
       this.dispatchEvent(new CustomEvent('run-read', { detail: run }));
     } catch (error) {

@@ -17,6 +17,14 @@ function minutes(seconds: number): string {
   return fixed(seconds / 60, 1);
 }
 
+/** Steps a minute, and how they were counted. */
+function cadenceLine({ cadence }: RunRead): readonly string[] {
+  if (cadence === null) return [];
+  const { counted, perMin, as } = cadence;
+  const sentence = { 'one-foot': words['steps-one-foot'], both: words.steps, unclear: words['steps-unclear'] }[as];
+  return [fill(sentence, { counted, steps: perMin ?? '' })];
+}
+
 /** What a file tells, and everything about it that is to be known before it is kept; what does not matter is not said. */
 export function runFileLines(run: RunRead, today: string, taken: readonly TakenRunFile[]): readonly string[] {
   const before = taken.find(({ fileSha256 }) => fileSha256 === run.fileSha256);
@@ -29,6 +37,7 @@ export function runFileLines(run: RunRead, today: string, taken: readonly TakenR
     ...(run.dayBy === 'file' ? [] : [words['device-day'].text]),
     fill(words.times, { moving: minutes(run.movingS), whole: minutes(run.wholeS) }),
     fill(words.way, { way: fixed(run.distanceM / 1000, 2), error: fixed(run.distanceErrorM / 1000, 2) }),
+    ...cadenceLine(run),
     ...counted(words.pauses, run.pauses),
     ...(run.gaps === 0 ? [] : [fill(words.gaps, { count: run.gaps, minutes: minutes(run.gapS) })]),
     ...counted(words.spikes, run.spikes),

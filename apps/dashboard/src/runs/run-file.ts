@@ -35,10 +35,15 @@ export function checkSize(bytes: number): void {
  *
  * @param bytes - of the file as it came [-]
  * @param dayHere - day of the calendar of this device at a time [ms]
+ * @param told - is told how many signs of how many were read [1]
  * @returns the run, and the hash of the file
  * @throws {@link RunFileError}
  */
-export function readRunFile(bytes: Uint8Array, dayHere: (ms: number) => string = deviceDay): RunRead {
+export function readRunFile(
+  bytes: Uint8Array,
+  dayHere: (ms: number) => string = deviceDay,
+  told?: (done: number, total: number) => void,
+): RunRead {
   checkSize(bytes.length);
-  return { ...runOfTracks(gpxTracks(textOf(bytes)), dayHere), fileSha256: sha256Hex(bytes) };
+  return { ...runOfTracks(gpxTracks(textOf(bytes), told), dayHere), fileSha256: sha256Hex(bytes) };
 }

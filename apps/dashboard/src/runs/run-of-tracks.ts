@@ -1,6 +1,7 @@
 import { RUN_FILE_LIMITS } from '@surae/shared';
 import type { Track, TrackPoint, TrackSegment } from './gpx-tracks.ts';
 import { greatCircleM } from './great-circle.ts';
+import { type RunCadence, runCadence } from './run-cadence.ts';
 import { RunFileError } from './run-file-error.ts';
 
 /** A run as a track tells it; times and lengths are whole seconds and metres. */
@@ -23,6 +24,8 @@ export interface TrackRun {
   readonly spikes: number;
   readonly untimed: number;
   readonly tracks: number;
+  /** steps a minute; null where the file has none */
+  readonly cadence: RunCadence | null;
   /** faster than anybody runs far: it may have been a ride */
   readonly isFast: boolean;
 }
@@ -147,6 +150,7 @@ export function runOfTracks(tracks: readonly Track[], dayHere: (ms: number) => s
     spikes: sums.spikes,
     untimed: all.length - count,
     tracks: tracks.length,
+    cadence: runCadence(all.map((point) => point.cadence)),
     isFast: distanceM / movingS > limit('rideFrom'),
   };
 }

@@ -37,6 +37,8 @@ export interface RunAtHome {
   /** whole seconds and metres */
   readonly durationS: number | null;
   readonly distanceM: number | null;
+  /** steps a minute of both feet, where a file told them; null in codes before version 2 [1/min] */
+  readonly cadencePerMin: number | null;
   readonly left: number | null;
   readonly right: number | null;
 }
@@ -79,14 +81,15 @@ function readDone(reader: CodeReader): DoneAtHome {
   };
 }
 
-function writeRun(writer: CodeWriter, { day, durationS, distanceM, left, right }: RunAtHome): void {
-  writer.number(daysOf(day)).maybe(durationS).maybe(distanceM).maybe(left).maybe(right);
+function writeRun(writer: CodeWriter, { day, durationS, distanceM, cadencePerMin, left, right }: RunAtHome): void {
+  writer.number(daysOf(day)).maybe(durationS).maybe(distanceM).maybe(left).maybe(right).maybe(cadencePerMin);
 }
 
-function readRun(reader: CodeReader): RunAtHome {
+function readRun(reader: CodeReader, version: number): RunAtHome {
   const day = dayOf(reader.number());
   const [durationS, distanceM] = [reader.maybe(), reader.maybe()];
-  return { day, durationS, distanceM, left: painOf(reader.maybe()), right: painOf(reader.maybe()) };
+  const [left, right] = [painOf(reader.maybe()), painOf(reader.maybe())];
+  return { day, durationS, distanceM, cadencePerMin: version < 2 ? null : reader.maybe(), left, right };
 }
 
 function writeAfter(writer: CodeWriter, { day, left, right }: AfterAtHome): void {
@@ -110,7 +113,8 @@ function painOf(value: number | null): number | null {
 
 /**
  * What somebody wrote down at home as a text that can be given back: kind 3, version 2, then mornings, what was done of
- * exercises, runs, and pain after the exercises of a day (from version 2 on), in the way of `handoutCode`.
+ * exercises, runs, and pain after the exercises of a day, in the way of `handoutCode`. Steps a minute and pain after exercises
+ * came with version 2.
  */
 export function diaryCode({ mornings, done, runs, after }: Diary): string {
   const writer = begunCode('diary');
@@ -131,7 +135,7 @@ export function diaryOfCode(text: string): Diary {
   const mornings = reader.list(() => readMorning(reader));
   const isWhole = kind === 'diary';
   const done = isWhole ? reader.list(() => readDone(reader)) : [];
-  const runs = isWhole ? reader.list(() => readRun(reader)) : [];
+  const runs = isWhole ? reader.list(() => readRun(reader, version)) : [];
   const after = isWhole && version > 1 ? reader.list(() => readAfter(reader)) : [];
   reader.end();
   return { mornings, done, runs, after };
