@@ -35,7 +35,7 @@ test('what is no run is refused with its code and place, a file that is too big 
   const broken = '<gpx>\n<trk><trkseg>\n<trkpt lat="1" lon="1"></trkseg>';
   expect(await answersTo(fileOf(broken))).toMatchObject([
     { kind: 'progress' },
-    { kind: 'refused', code: 'damaged', got: expect.stringMatching(/^3, \d+$/) },
+    { kind: 'refused', code: 'damaged', got: expect.stringMatching(/^3, \d+$/) as string },
   ]);
   const unread = () => Promise.reject(new Error('read'));
   const size = RUN_FILE_LIMITS.bytesMost.value + 1;
