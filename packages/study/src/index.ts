@@ -11,3 +11,19 @@ export {
 } from './declared/study-document.ts';
 export { type AnyProtocol, protocolWith, settingsWith } from './declared/study-protocol.ts';
 export { StudyError, type StudyErrorCode, type StudyErrorDetails } from './errors.ts';
+export { type ChainEntry, entryLine } from './hash-chain.ts';
+export {
+  DECISIONS,
+  type Decision,
+  type DecisionEntry,
+  decide,
+  decisionsStart,
+  readDecisions,
+  standingDecisions,
+} from './quality/decisions.ts';
+export { meetsRule, reasonsByRule } from './quality/exclusion-rules.ts';
+export { isCompared, neededCells, type QualityFlag, type QualityRow, qualityRows } from './quality/quality-rows.ts';
+export { qualityTable } from './quality/quality-table.ts';
+export type { TrialFacts, TrialIssue } from './quality/trial-facts.ts';
+export { isOfStudy, outcomeOf } from './quality/trial-figures.ts';
+export type { StudyCell, StudyColumn, StudyTable } from './study-table.ts';
