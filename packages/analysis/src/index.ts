@@ -1,6 +1,7 @@
 export { type Agreement, type AgreementSettings, agreementOf, type PairAgreement } from './agreement/agreement.ts';
 export type { Bounded, Bounds } from './agreement/bounds.ts';
 export type { CountAgreement } from './agreement/count-agreement.ts';
+export { tQuantile, tTwoSided } from './agreement/distributions.ts';
 export type { FTest, Intraclass, IntraclassEstimate, IntraclassForm } from './agreement/intraclass.ts';
 export {
   INTRACLASS_WORDS,
@@ -11,6 +12,7 @@ export {
 export { cohenKappa, type Kappa } from './agreement/kappa.ts';
 export type { Limits, Trend } from './agreement/limits-of-agreement.ts';
 export type { MeasurementError } from './agreement/measurement-error.ts';
+export { boundedDeviation } from './agreement/measurement-error.ts';
 export { peopleForError, peopleForIntraclass, peopleForLimits } from './agreement/planning.ts';
 export type { LeftOut, Ratings } from './agreement/ratings.ts';
 export type { Variation } from './agreement/typical-error.ts';
@@ -287,4 +289,5 @@ export {
   type ZeroTaken,
 } from './setup/zero.ts';
 export type { Interval } from './signal/intervals.ts';
+export { createRandom, type Random } from './signal/random.ts';
 export type { Axis, Channel, ChannelGroup, Placement, Quantity, SensedPlacement, Side, Trace } from './trace.ts';

@@ -1,3 +1,30 @@
+export { agreementTable } from './blind/agreement-table.ts';
+export {
+  type AutomaticCount,
+  type BlindFigure,
+  blindAgreement,
+  type OpenedRater,
+  type PairOfCounts,
+} from './blind/blind-agreement.ts';
+export { type BlindSettings, blindDefaults } from './blind/blind-defaults.ts';
+export {
+  type BlindItem,
+  type BlindKey,
+  type BlindTrial,
+  blindedOrder,
+  blindingOf,
+  keyHash,
+} from './blind/blinded-order.ts';
+export {
+  BLIND_VERDICTS,
+  type BlindEntry,
+  type BlindStep,
+  type BlindVerdict,
+  itemsLeft,
+  nextSteps,
+  readVerdicts,
+  type VerdictBook,
+} from './blind/verdict-book.ts';
 export { type Amendment, type MadeWhen, madeWhen, type StudyLine, studyLine } from './declared/amendments.ts';
 export { type ChoiceValue, choiceOf, declaredValue } from './declared/declared-choice.ts';
 export { OUTCOME_COLUMNS, outcomeColumn } from './declared/outcome-columns.ts';

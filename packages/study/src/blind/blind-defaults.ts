@@ -1,0 +1,12 @@
+/** When the agreement of raters is worked out at all. */
+export interface BlindSettings {
+  /** recordings below which no correlation of counts is given [-] */
+  readonly leastSets: number;
+  /** repetitions below which no kappa is given [-] */
+  readonly leastRepetitions: number;
+  /** of every interval [-] */
+  readonly level: number;
+}
+
+/** The usual ones: 5 recordings and 10 repetitions are common practice, no source; 95 % is the level of all intervals here. */
+export const blindDefaults: BlindSettings = { leastSets: 5, leastRepetitions: 10, level: 0.95 };
