@@ -94,12 +94,13 @@ export type {
 } from './study.ts';
 export { columnCells } from './tables/column-cells.ts';
 export { writeCsvTable } from './tables/csv-table.ts';
-export { csvText } from './tables/csv-text.ts';
+export { csvLines, csvText } from './tables/csv-text.ts';
 export { csvwMetadata, type ReadMetadata, readCsvwMetadata } from './tables/csvw.ts';
 export { dictionaryTable } from './tables/dictionary.ts';
 export { readJsonLines, writeJsonLines } from './tables/json-lines.ts';
 export { writeParquet } from './tables/parquet.ts';
+export { ParquetRows } from './tables/parquet-rows.ts';
 export { readCsvTable } from './tables/read-csv-table.ts';
 export { SAMPLE_SHAPE, sampleTable } from './tables/sample-table.ts';
 export { studyTables } from './tables/study-tables.ts';
-export { type Cell, type Table, type TableColumn, tableOf } from './tables/table.ts';
+export { type Cell, type Table, type TableColumn, type TableShape, tableOf } from './tables/table.ts';

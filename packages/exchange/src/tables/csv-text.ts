@@ -17,5 +17,10 @@ function textOfCell(cell: Cell): string {
  * zero; a text that a spreadsheet would run, names of columns too, has a guard before it.
  */
 export function csvText(header: readonly string[], rows: readonly (readonly Cell[])[]): string {
-  return [header, ...rows].map((row) => `${row.map(textOfCell).join(',')}\r\n`).join('');
+  return csvLines([header, ...rows]);
+}
+
+/** The same without a header: rows that are added to a text. */
+export function csvLines(rows: readonly (readonly Cell[])[]): string {
+  return rows.map((row) => `${row.map(textOfCell).join(',')}\r\n`).join('');
 }

@@ -1,14 +1,16 @@
 import { parquetWriteBuffer } from 'hyparquet-writer';
 import { ExchangeError } from '../errors.ts';
-import type { Cell, Table, TableColumn } from './table.ts';
+import type { Cell, Table, TableShape } from './table.ts';
 
-const TYPES = { number: 'DOUBLE', text: 'STRING', list: 'STRING', flag: 'BOOLEAN' } as const;
+/** Types of the format by the kind of a column. */
+export const PARQUET_TYPES = { number: 'DOUBLE', text: 'STRING', list: 'STRING', flag: 'BOOLEAN' } as const;
 
 /** Rows in one group: small enough to be read alone, large enough to be packed well. */
 const ROWS_OF_GROUP = 100_000;
 
-function metadata({ name, title, columns }: Table): { key: string; value: string }[] {
-  const told = (of: (column: TableColumn) => string): string =>
+/** What the file says of itself and its columns, as every reader of the format shows it. */
+export function parquetMetadata({ name, title, columns }: TableShape): { key: string; value: string }[] {
+  const told = (of: (column: TableShape['columns'][number]) => string): string =>
     JSON.stringify(Object.fromEntries(columns.map((column) => [column.key, of(column)])));
   return [
     { key: 'surae.table', value: name },
@@ -34,11 +36,11 @@ export function writeParquet(table: Table): Uint8Array<ArrayBuffer> {
     columnData: columns.map(({ key, kind }, at) => ({
       name: key,
       data: rows.map((row): Cell => row[at]!),
-      type: TYPES[kind],
+      type: PARQUET_TYPES[kind],
       nullable: true,
     })),
     rowGroupSize: ROWS_OF_GROUP,
-    kvMetadata: metadata(table),
+    kvMetadata: parquetMetadata(table),
     createdBy: 'surae',
   });
   return new Uint8Array(bytes);

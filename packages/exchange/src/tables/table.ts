@@ -23,6 +23,13 @@ export interface Table {
   readonly rows: readonly (readonly Cell[])[];
 }
 
+/** A table without its rows, as far as a file of them tells of it. */
+export interface TableShape {
+  readonly name: string;
+  readonly title: string;
+  readonly columns: readonly Omit<TableColumn, 'source'>[];
+}
+
 const TYPES = { number: 'number', text: 'string', list: 'string', flag: 'boolean' } as const;
 
 /** Empty words and numbers that are none are not measured: no format can tell them from it. */
