@@ -26,6 +26,7 @@ export type {
   ManifestRefusalCode,
   ManifestRow,
 } from './manifest-entry.ts';
+export { ManifestLines, manifestCells } from './manifest-lines.ts';
 export {
   type HeaderPlace,
   type IgnoredColumn,

@@ -19,6 +19,8 @@ export interface ReadOptions {
   readonly placement?: Placement;
   /** which column is what; our documented header when left out */
   readonly mapping?: (names: readonly string[], place: HeaderPlace) => Mapping;
+  /** SHA-256 of the bytes where the caller has it already, in lower-case hexadecimal */
+  readonly sha256?: string;
   /** keep a copy of the bytes in the recording, so that it can be read again under another mapping */
   readonly keepBytes?: boolean;
 }
@@ -64,7 +66,7 @@ export function readRecording(bytes: Uint8Array, options: ReadOptions = {}): Rec
   });
   return freezeRecording({
     source: {
-      sha256: sha256Hex(bytes),
+      sha256: options.sha256 ?? sha256Hex(bytes),
       byteLength: bytes.length,
       ...(options.keepBytes === true ? { bytes: new Uint8Array(bytes) } : {}),
     },
