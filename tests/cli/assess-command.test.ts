@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { AssessArguments } from '../../apps/cli/src/arguments.ts';
+import type { AssessArguments } from '../../apps/cli/src/assess-arguments.ts';
 import { assessCommand } from '../../apps/cli/src/assess-command.ts';
 import { main } from '../../apps/cli/src/main.ts';
 import { csvRows } from '../support/csv-rows.ts';
@@ -16,17 +16,21 @@ const ASKED: AssessArguments = {
   command: 'assess',
   files: [GOOD],
   manifest: undefined,
+  lines: undefined,
   given: handMadeRefusal().item.about,
   settings: undefined,
   reliability: undefined,
   vary: undefined,
   recipe: undefined,
   output: { kind: 'text' },
+  workers: undefined,
+  memoryMb: undefined,
+  journal: undefined,
 };
 
-async function run(changes: Partial<AssessArguments>, watched = false) {
+async function run(changes: Partial<AssessArguments>) {
   const memory = new MemoryIo();
-  const code = await assessCommand({ ...ASKED, ...changes }, { ...memory.io, watched });
+  const code = await assessCommand({ ...ASKED, ...changes }, memory.io);
   return { code, memory };
 }
 
@@ -38,14 +42,11 @@ test('exit code 0 when all are assessed, 1 when one is not, and the refusals com
   expect(memory.out).toContain('attempted');
 });
 
-test('progress is shown to a person who watches, and wiped away at the end', async () => {
-  const { memory } = await run({ files: [GOOD, GOOD] }, true);
-  expect(memory.error).toBe(`\r1 of 2  ${GOOD}\u001b[K\r2 of 2  ${GOOD}\u001b[K\r\u001b[K`);
-  expect((await run({ files: [GOOD, GOOD] })).memory.error).toBe('');
-});
-
 test('with tables as output every outcome is in one of them and the files are named', async () => {
-  const { memory } = await run({ files: [GOOD, GONE], output: { kind: 'csv', folder: 'out', replace: false } });
+  const { memory } = await run({
+    files: [GOOD, GONE],
+    output: { kind: 'tables', csv: 'out', parquet: undefined, replace: false },
+  });
   expect(csvRows(memory.text('out/sets.csv')).map((row) => row['file'])).toEqual([GOOD]);
   expect(csvRows(memory.text('out/refused.csv')).map((row) => row['file'])).toEqual([GONE]);
   expect(memory.out).toContain('repetitions.csv');

@@ -1,6 +1,6 @@
 import { unguarded } from '@surae/records';
 import { expect, test } from 'vitest';
-import { COMPARISON_TABLES } from '../../apps/cli/src/comparison-tables.ts';
+import { COMPARISON_SHAPES } from '../../apps/cli/src/comparison-tables.ts';
 import { assessRows, type Cells, WHOLE_ROW } from '../support/compared-manifest.ts';
 import { csvCells, csvRows } from '../support/csv-rows.ts';
 
@@ -43,7 +43,7 @@ test('tables of the legs, each leg, the changes and what is said; every column i
     expect.objectContaining({ visit: '2', about: 'against-ratio', code: 'value-missing', unblock: 'Measure the leg.' }),
   );
   const entries = table('dictionary.csv');
-  for (const name of COMPARISON_TABLES) {
+  for (const name of COMPARISON_SHAPES.map(({ name }) => name)) {
     const listed = entries.filter((entry) => entry['table'] === name);
     expect(listed.map((entry) => entry['column'])).toEqual(csvCells(memory.text(`out/${name}`))[0]);
     expect(listed.filter((entry) => entry['description'] === '')).toEqual([]);

@@ -38,6 +38,8 @@ const VALUES: Readonly<Record<string, string>> = {
   WORDS: 'none,slight,clear',
   FORMS: 'csv,parquet',
   DAY: '2026-03-01',
+  FORM: 'json',
+  MB: '512',
   PATH: 'o.zip',
   PART: '2',
   SECONDS: '10-20',
@@ -55,6 +57,7 @@ const NEEDS: Readonly<Record<Command, Readonly<Record<string, string[]>>>> = {
     '--warm-up-pushes': ['--test', 'isometric'],
     '--replace': ['--csv', 'out'],
     '--reliability-of': ['--reliability', 's.json'],
+    '--lines': ['--stdin'],
     '--part': ['--recipe', 'r.json'],
     '--window': ['--recipe', 'r.json'],
     '--rate-hz': ['--recipe', 'r.json'],
@@ -78,7 +81,7 @@ const NEEDS: Readonly<Record<Command, Readonly<Record<string, string[]>>>> = {
 };
 
 test.each([
-  ['assess', 12, ['assess', 'a.csv']],
+  ['assess', 30, ['assess', 'a.csv']],
   ['simulate', 7, ['simulate', '--out', 'out']],
   ['agree', 13, ['agree', 'a.csv']],
   ['export', 10, ['export', '--manifest', 'm.csv', '--out', 'o']],
@@ -94,11 +97,14 @@ test.each([
         : about === 'agree' && value === 'N'
           ? '2'
           : VALUES[value];
-    const begin = /^--(?:backup|store|passphrase-file)$/.test(option)
-      ? ['export', '--out', 'o']
-      : option.startsWith('--reliability')
-        ? ['assess', '--manifest', 'm.csv']
-        : start;
+    const isSource = about === 'assess' && /^--(?:manifest|stdin|lines)$/.test(option);
+    const begin = isSource
+      ? ['assess']
+      : /^--(?:backup|store|passphrase-file)$/.test(option)
+        ? ['export', '--out', 'o']
+        : option.startsWith('--reliability')
+          ? ['assess', '--manifest', 'm.csv']
+          : start;
     const args = [...begin, ...(NEEDS[about][option] ?? []), option, ...(given === undefined ? [] : [given])];
     expect(() => readArguments(args), args.join(' ')).not.toThrow();
   }
@@ -119,10 +125,12 @@ test('the help of simulate explains every level that is taken, and no other', ()
 });
 
 test('the help explains every option of the command line', () => {
-  const source = ['arguments', 'agree-arguments', 'export-arguments']
+  const source = ['assess-arguments', 'given-about', 'agree-arguments', 'export-arguments']
     .map((name) => projectText(`apps/cli/src/${name}.ts`))
     .join('');
-  const options = [...source.matchAll(/^ {8}'?([a-z-]+)'?: \{ type: '(?:string|boolean)'/gm)].map(([, name]) => name);
+  const options = [...source.matchAll(/^ {2}(?: {6})?'?([a-z-]+)'?: \{ type: '(?:string|boolean)'/gm)].map(
+    ([, name]) => name,
+  );
   expect(options.length).toBeGreaterThan(32);
   const text = helpText('surae') + helpText('assess') + helpText('simulate') + helpText('agree') + helpText('export');
   for (const option of options) expect(text).toContain(`--${option} `.trimEnd());

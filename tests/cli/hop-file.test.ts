@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { assessHopFile } from '../../apps/cli/src/hop-file.ts';
-import { HOP_TABLES, hopTables } from '../../apps/cli/src/hop-tables.ts';
+import { HOP_SHAPES, hopRows } from '../../apps/cli/src/hop-tables.ts';
 import { hopText } from '../../apps/cli/src/hop-text.ts';
 import { jsonLine } from '../../apps/cli/src/report-json.ts';
 import { readSettings, usualSettings } from '../../apps/cli/src/settings-file.ts';
@@ -78,8 +78,9 @@ test('JSON and CSV share their keys', () => {
   expect(line.hops[7]).toMatchObject({ index: 8, analysed: true });
   expect(line.count).toMatchObject({ hops: 22, analysed: 15 });
   expect(line.cautions).toContain('ratio-is-no-clearance');
-  const [hops, series] = hopTables([outcome]);
-  expect([hops.name, series.name]).toEqual([...HOP_TABLES]);
+  const found = hopRows(outcome);
+  expect(Object.keys(found)).toEqual(['hops.csv', 'hop-series.csv']);
+  const [hops, series] = HOP_SHAPES.map(({ name, columns }) => ({ columns, rows: found[name] }));
   expect(hops.rows).toHaveLength(22);
   for (const table of [hops, series]) for (const row of table.rows) expect(row).toHaveLength(table.columns.length);
   const at = hops.columns.findIndex(({ key }) => key === 'contact_ms');

@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { nodeIo } from '../../apps/cli/src/io.ts';
+import { nodeIo } from '../../apps/cli/src/node-io.ts';
 
 let folder = '';
 const before = process.stdout.listeners('error');

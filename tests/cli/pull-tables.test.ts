@@ -1,24 +1,25 @@
 import { expect, test } from 'vitest';
-import { PULL_TABLES, PullTables } from '../../apps/cli/src/pull-tables.ts';
+import { outcomeRows } from '../../apps/cli/src/outcome-rows.ts';
+import { resultTables } from '../../apps/cli/src/result-tables.ts';
 import { assessedPulls, pullItem } from '../support/assessed-pulls.ts';
 import { rampEffort } from '../support/made-pull.ts';
 import { madeRecording } from '../support/made-recording.ts';
 
 function tables() {
-  const found = new PullTables(['person']);
   const efforts = [rampEffort(4, 900, 2, 0.1), rampEffort(16, 800, 2, 4)];
   const text = madeRecording({ efforts, lengthS: 28, sampleRateHz: 200, noise: 0.5, rest: () => 85 });
-  found.add(assessedPulls(text, pullItem({}, { person: 'P1' })));
-  return found.tables().map(({ name, columns, rows }) => ({
+  const found = outcomeRows(assessedPulls(text, pullItem({}, { person: 'P1' })), ['person']);
+  const shapes = resultTables({ carried: ['person'], tests: new Set(['isometric']), compares: false });
+  return shapes.slice(-2).map(({ name, columns }) => ({
     name,
     columns,
-    rows: rows.map((row) => Object.fromEntries(row.map((cell, at) => [columns[at].key, cell]))),
+    rows: found[name].map((row) => Object.fromEntries(row.map((cell, at) => [columns[at].key, cell]))),
   }));
 }
 
 test('one row an effort and one a recording, with what the manifest said', () => {
   const [efforts, pulls] = tables();
-  expect([efforts.name, pulls.name]).toEqual([...PULL_TABLES]);
+  expect([efforts.name, pulls.name]).toEqual(['efforts.csv', 'pulls.csv']);
   expect(efforts.rows).toMatchObject([
     {
       file: 'pull.csv',

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { assessFile } from '../../apps/cli/src/assess-file.ts';
+import { assessFile, type Outcome } from '../../apps/cli/src/assess-file.ts';
+import { entryOf } from '../../apps/cli/src/entry.ts';
+import type { TestName } from '../../apps/cli/src/known-words.ts';
 import { runOutput } from '../../apps/cli/src/run-output.ts';
 import { usualSettings } from '../../apps/cli/src/settings-file.ts';
 import type { WorkItem } from '../../apps/cli/src/work-list.ts';
@@ -20,16 +22,21 @@ const itemOf = (file: string, changes: Partial<WorkItem['about']> = {}): WorkIte
 });
 const ITEMS = [itemOf('a.csv'), itemOf('gone.csv'), itemOf('a.csv', { placement: 'trunk' })];
 
+const TABLES = { kind: 'tables', csv: 'out', parquet: undefined, replace: false } as const;
+const SCREEN = { width: 80, drawsBlocks: true };
+
 async function run(kind: 'text' | 'json' | 'csv') {
   const memory = new MemoryIo();
   memory.files.set('a.csv', HOPS);
-  const asked = kind === 'csv' ? { kind, folder: 'out', replace: false } : { kind };
-  const output = runOutput(asked, ITEMS, memory.io);
+  const asked = kind === 'csv' ? TABLES : { kind };
+  const want = kind === 'csv' ? 'rows' : kind;
+  const output = runOutput(asked, { carried: [], tests: new Set(['hop-series']), compares: false }, memory.io);
+  const add = (outcome: Outcome) => output.add(entryOf(outcome, { want: { kind: want, ...SCREEN }, carried: [] }));
   for (const item of ITEMS) {
     const outcome = await assessFile(item, usualSettings(), memory.io);
-    output.add(outcome.status === 'ok' ? { ...outcome, sameAs: 'first.csv' } : outcome);
+    add(outcome.status === 'ok' ? { ...outcome, sameAs: 'first.csv' } : outcome);
   }
-  output.close([], 'a note');
+  output.close('a note');
   return memory;
 }
 
@@ -78,10 +85,10 @@ describe('a hop series is an outcome like any other', () => {
 
 test('tables of hops and of comparisons are written only where the list asks for them', () => {
   const memory = new MemoryIo();
-  const { item } = handMadeOutcome([100]);
-  const output = runOutput({ kind: 'csv', folder: 'out', replace: false }, [{ ...item, carried: {} }], memory.io);
-  output.add({ ...handMadeOutcome([100]), item: { ...item, carried: {} } });
-  output.close([], '');
+  const tests = new Set<TestName>(['heel-raise']);
+  const output = runOutput(TABLES, { carried: [], tests, compares: false }, memory.io);
+  output.add(entryOf(handMadeOutcome([100]), { want: { kind: 'rows' }, carried: [] }));
+  output.close('');
   const names = [...memory.files.keys()].map((name) => name.replace('out/', '')).sort();
   expect(names).toEqual(['dictionary.csv', 'issues.csv', 'refused.csv', 'repetitions.csv', 'sets.csv']);
 });

@@ -1,18 +1,14 @@
+import { parquetMetadata, parquetReadObjects } from 'hyparquet';
 import { expect, test } from 'vitest';
-import { CsvReport } from '../../apps/cli/src/report-csv.ts';
+import { outcomeRows } from '../../apps/cli/src/outcome-rows.ts';
+import { resultTables } from '../../apps/cli/src/result-tables.ts';
+import { TableFiles } from '../../apps/cli/src/table-files.ts';
 import { csvCells, csvRows } from '../support/csv-rows.ts';
 import { handMadeOutcome, handMadeRefusal } from '../support/hand-made-outcome.ts';
 import { MemoryIo } from '../support/memory-io.ts';
+import { writtenTables } from '../support/written-tables.ts';
 
-function written(): { memory: MemoryIo; table: (name: string) => Record<string, string>[] } {
-  const memory = new MemoryIo();
-  const report = new CsvReport({ folder: 'out', replace: false }, ['person', 'visit'], memory.io);
-  report.add(handMadeOutcome([100, 98, 96, 60]));
-  report.add(handMadeRefusal());
-  report.write();
-  const table = (name: string): Record<string, string>[] => csvRows(memory.text(`out/${name}`));
-  return { memory, table };
-}
+const written = () => writtenTables([handMadeOutcome([100, 98, 96, 60]), handMadeRefusal()], ['person', 'visit']);
 
 test('one row a repetition, with the recording and the manifest before the figures', () => {
   const { table } = written();
@@ -66,11 +62,44 @@ test('lines end in CR LF', () => {
 test('a table that is there already is never written over unasked', () => {
   const memory = new MemoryIo();
   memory.files.set('out/sets.csv', 'mine');
-  expect(() => new CsvReport({ folder: 'out', replace: false }, [], memory.io)).toThrow(
+  const tables = resultTables({ carried: [], tests: new Set(), compares: false });
+  const asked = { csv: 'out', parquet: undefined };
+  expect(() => new TableFiles({ ...asked, replace: false }, tables, memory.io)).toThrow(
     'out/sets.csv is there already',
   );
-  const report = new CsvReport({ folder: 'out', replace: true }, [], memory.io);
-  report.add(handMadeOutcome([100]));
-  report.write();
-  expect(memory.text('out/sets.csv')).not.toBe('mine');
+  const files = new TableFiles({ ...asked, replace: true }, tables, memory.io);
+  files.add(outcomeRows(handMadeOutcome([100]), []));
+  expect(memory.text('out/sets.csv')).toBe('mine');
+  files.place();
+  expect(csvRows(memory.text('out/sets.csv'))).toHaveLength(1);
+});
+
+test('until all tables are whole none has its name, and one that is given up leaves nothing', () => {
+  const memory = new MemoryIo();
+  const tables = resultTables({ carried: [], tests: new Set(), compares: false });
+  const files = new TableFiles({ csv: 'out', parquet: 'out', replace: false }, tables, memory.io);
+  files.add(outcomeRows(handMadeOutcome([100]), []));
+  expect([...memory.files.keys()].every((name) => name.endsWith('.part'))).toBe(true);
+  files.abandon();
+  expect([...memory.files.keys()]).toEqual([]);
+});
+
+test('as Parquet the tables hold the cells of the text, with units; one without rows has no file, and an old one goes', async () => {
+  const memory = new MemoryIo();
+  memory.files.set('out/refused.parquet', 'old');
+  const tables = resultTables({ carried: ['person'], tests: new Set(), compares: false });
+  const files = new TableFiles({ csv: 'out', parquet: 'out', replace: true }, tables, memory.io);
+  files.add(outcomeRows(handMadeOutcome([100, 98, 96, 60]), ['person']));
+  expect(files.place()).toContain('out/refused.parquet: no rows, no file');
+  expect(memory.files.has('out/refused.parquet')).toBe(false);
+  const bytes = memory.files.get('out/repetitions.parquet') as Uint8Array;
+  const buffer = bytes.slice().buffer;
+  const rows = await parquetReadObjects({ file: buffer });
+  const text = csvRows(memory.text('out/repetitions.csv'));
+  expect(rows).toHaveLength(4);
+  rows.forEach((row, at) => {
+    for (const [key, cell] of Object.entries(row)) expect(cell === null ? '' : String(cell)).toBe(text[at][key]);
+  });
+  const told = parquetMetadata(buffer).key_value_metadata?.find(({ key }) => key === 'surae.units');
+  expect((JSON.parse(told!.value!) as Record<string, string>)['height_mm']).toBe('mm');
 });

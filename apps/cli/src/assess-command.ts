@@ -1,79 +1,124 @@
 import { HOP_PROTOCOLS, PROTOCOLS, PULL_PROTOCOLS } from '@surae/shared';
-import type { AssessArguments } from './arguments.ts';
-import { assessFile, type Outcome } from './assess-file.ts';
-import { type ComparedSet, comparedPulls, comparedSet } from './compared-set.ts';
-import { comparisonsOf } from './comparisons.ts';
+import type { AssessArguments } from './assess-arguments.ts';
+import type { SetKey } from './comparison-groups.ts';
+import { eachComparison } from './comparisons.ts';
+import { type Entry, unpackedEntry } from './entry.ts';
+import { foundFiles, passedOverLine } from './found-files.ts';
 import type { Io } from './io.ts';
+import { Journal, type Place } from './journal.ts';
 import { manifestItems } from './manifest.ts';
 import { type GivenReliability, readOwnReliability } from './own-reliability.ts';
+import { runPlan } from './plan-of-arguments.ts';
+import { Progress } from './progress.ts';
 import { readNamed } from './read-named.ts';
-import { type GivenRecipe, recipeIn } from './recipe-file.ts';
-import { runOutput } from './run-output.ts';
-import { type GivenSettings, readSettings, usualSettings } from './settings-file.ts';
-import { variedProtocols } from './varied-protocols.ts';
+import { type ReadyPlan, readyPlan, toldHashes } from './ready-plan.ts';
+import { runItems } from './run-items.ts';
+import { type RunOutput, runOutput } from './run-output.ts';
+import { fromJournalLine, refusedLines, stoppedLine } from './run-words.ts';
+import { testOf } from './test-of.ts';
+import { notedTwin } from './twin-note.ts';
 import type { WorkItem } from './work-list.ts';
 
-/** Assesses one recording after the other; only one is in memory at a time. */
+/** What stays in memory of a recording that may be compared: what it is grouped by, and where the rest lies. */
+interface KeptSet extends SetKey {
+  readonly place: Place;
+}
+
+/** Assesses all recordings of a list, several at once; results lie in the journal, and one at a time is in memory. */
 export async function assessCommand(args: AssessArguments, io: Io): Promise<number> {
-  const settings = args.settings === undefined ? usualSettings() : await settingsOf(args.settings, io);
   const given = await reliabilityOf(args, io);
-  variedProtocols(settings.adjust(PROTOCOLS[0]!), args.vary);
-  const recipe = await recipeOf(args, io);
   const items = await workList(args, io);
-  const output = runOutput(args.output, items, io);
-  const sets: ComparedSet[] = [];
-  const refusals: string[] = [];
-  for await (const outcome of outcomesOf(items, settings, args, io, recipe)) {
-    if (outcome.status === 'refused') refusals.push(outcome.reason);
-    const set = setOf(outcome);
-    if (set !== undefined) sets.push(set);
-    output.add(outcome);
+  const carried = [...new Set(items.flatMap((item) => Object.keys(item.carried)))];
+  const plan = await runPlan(args, carried, io);
+  const ready = readyPlan(plan);
+  refuseBadSettings(ready);
+  const tests = new Set(items.map(({ about }) => testOf(about)));
+  const compares = items.some((item) => item.carried['person'] !== undefined);
+  const output = runOutput(args.output, { carried, tests, compares }, io);
+  const journal = new Journal(io.openLog(args.journal), args.journal ?? '');
+  const before = { results: journal.size, damaged: journal.damaged };
+  const pool = await io.startPool(plan, { ...args, recordings: items.length });
+  const progress = new Progress(io, items.length, args.output.kind !== 'tables');
+  const stop = new AbortController();
+  let signal = 0;
+  const unwatch = io.onStop((number) => {
+    signal = number;
+    stop.abort();
+    void pool.close();
+  });
+  const found = { done: 0, wereThere: 0 };
+  const finished = ({ wasThere }: { readonly wasThere: boolean }): void => {
+    found.done += 1;
+    if (wasThere) found.wereThere += 1;
+    progress.add(wasThere);
+  };
+  let isWhole = false;
+  try {
+    const run = {
+      plan: { want: plan.want, carried },
+      pool,
+      journal,
+      told: toldHashes(plan),
+      stop: stop.signal,
+      finished,
+    };
+    const gathered = new Gathered(output, journal, io.width);
+    for await (const { item, place } of runItems(items, run)) gathered.add(item, place);
+    progress.end();
+    if (stop.signal.aborted) {
+      io.writeError(stoppedLine(found.done, items.length, args.journal));
+      return 128 + signal;
+    }
+    const { judging } = ready.settings.settings;
+    for (const one of eachComparison(gathered.sets, gathered.fetch, given, judging)) output.compare(one);
+    output.close(given.note);
+    isWhole = true;
+    io.writeError(fromJournalLine(found.wereThere, items.length, before, args.journal));
+    io.writeError(refusedLines(gathered.refusals, items.length, args.output));
+    return gathered.refusals.length === 0 ? 0 : 1;
+  } finally {
+    unwatch();
+    if (!isWhole) output.abandon();
+    journal.close();
+    await pool.close();
   }
-  if (io.watched) io.writeError('\r\u001b[K');
-  output.close(comparisonsOf(sets, given, settings.settings.judging), given.note);
-  writeRefusals(refusals, items.length, io);
-  return refusals.length === 0 ? 0 : 1;
 }
 
-/** What each recording came to, in the order of the list. */
-async function* outcomesOf(
-  items: readonly WorkItem[],
-  settings: GivenSettings,
-  { vary }: AssessArguments,
-  io: Io,
-  recipe: GivenRecipe | undefined,
-): AsyncGenerator<Outcome> {
-  const seen = new Map<string, string>();
-  for (const [index, item] of items.entries()) {
-    if (io.watched) io.writeError(`\r${index + 1} of ${items.length}  ${item.file}\u001b[K`);
-    yield noteTwin(await assessFile(item, settings, io, vary, recipe), seen);
+/** Entries on their way from the journal to the output, in the order of the list. */
+class Gathered {
+  readonly sets: KeptSet[] = [];
+  readonly refusals: string[] = [];
+  readonly #output: RunOutput;
+  readonly #journal: Journal;
+  readonly #width: number;
+  readonly #seen = new Map<string, string>();
+
+  constructor(output: RunOutput, journal: Journal, width: number) {
+    this.#output = output;
+    this.#journal = journal;
+    this.#width = width;
   }
-}
 
-/** The set as far as it may be compared with others; undefined where nobody said whose it is, and for hops. */
-function setOf(outcome: Outcome): ComparedSet | undefined {
-  if (outcome.status === 'refused') return undefined;
-  switch (outcome.test) {
-    case 'heel-raise':
-      return comparedSet(outcome);
-    case 'isometric':
-      return comparedPulls(outcome);
-    case 'hop-series':
-      return undefined;
+  readonly fetch = ({ place }: KeptSet): NonNullable<Entry['set']> => unpackedEntry(this.#journal.read(place)).set!;
+
+  add(item: WorkItem, place: Place): void {
+    const entry = unpackedEntry(this.#journal.read(place));
+    if (entry.refusal !== null) this.refusals.push(entry.refusal);
+    if (entry.set !== undefined) {
+      const { person, visit, side, test, protocol } = entry.set;
+      this.sets.push({ person, visit, side, test, protocol: { id: protocol.id }, place });
+    }
+    const twin = this.#twinOf(item, entry);
+    this.#output.add(twin === undefined ? entry : notedTwin(entry, twin, this.#width));
   }
-}
 
-/** The outcome, with the file before it that had the same bytes: a copy under another name, or a row written twice. */
-function noteTwin(outcome: Outcome, seen: Map<string, string>): Outcome {
-  if (outcome.status === 'refused') return outcome;
-  const twin = seen.get(outcome.sha256);
-  if (twin === undefined) seen.set(outcome.sha256, outcome.item.file);
-  return twin === undefined ? outcome : { ...outcome, sameAs: twin };
-}
-
-function writeRefusals(refusals: readonly string[], of: number, io: Io): void {
-  if (refusals.length === 0) return;
-  io.writeError(`Refused, ${refusals.length} of ${of}:\n${refusals.map((reason) => `  ${reason}\n`).join('')}`);
+  /** The file before it that had the same bytes: a copy under another name, or a row written twice. */
+  #twinOf({ file }: WorkItem, { refusal, sha256 }: Entry): string | undefined {
+    if (refusal !== null || sha256 === null) return undefined;
+    const twin = this.#seen.get(sha256);
+    if (twin === undefined) this.#seen.set(sha256, file);
+    return twin;
+  }
 }
 
 async function reliabilityOf({ reliability }: AssessArguments, io: Io): Promise<GivenReliability> {
@@ -81,21 +126,14 @@ async function reliabilityOf({ reliability }: AssessArguments, io: Io): Promise<
   return readOwnReliability(reliability.file, await readNamed(reliability.file, io), reliability.of);
 }
 
-async function recipeOf({ recipe }: AssessArguments, io: Io): Promise<GivenRecipe | undefined> {
-  if (recipe === undefined) return undefined;
-  return { ...recipe, recipe: recipeIn(recipe.file, await readNamed(recipe.file, io)) };
-}
-
-async function settingsOf(path: string, io: Io): Promise<GivenSettings> {
-  const given = readSettings(path, await readNamed(path, io));
-  // every protocol of a test has the same parameters: a wrong one is found now and not in the middle of the list
-  given.adjust(PROTOCOLS[0]!);
-  given.adjust(PULL_PROTOCOLS[0]!);
-  given.adjust(HOP_PROTOCOLS[0]!);
-  return given;
+/** Every protocol of a test has the same parameters: a wrong one is found now and not in the middle of the list. */
+export function refuseBadSettings({ settings }: ReadyPlan): void {
+  for (const [first] of [PROTOCOLS, PULL_PROTOCOLS, HOP_PROTOCOLS]) settings.adjust(first!);
 }
 
 async function workList(args: AssessArguments, io: Io): Promise<WorkItem[]> {
   if (args.manifest !== undefined) return manifestItems(args.manifest, await readNamed(args.manifest, io), args.given);
-  return args.files.map((file) => ({ file, path: file, about: args.given, carried: {}, refusal: undefined }));
+  const found = await foundFiles(args.files, io);
+  io.writeError(passedOverLine(found));
+  return found.files.map(({ path, refusal }) => ({ file: path, path, about: args.given, carried: {}, refusal }));
 }

@@ -19,6 +19,7 @@ import { trialContext } from './trial-context.ts';
 import { variedProtocols } from './varied-protocols.ts';
 import type { Vary } from './vary.ts';
 import type { GivenAbout, WorkItem } from './work-list.ts';
+import { ZipFault } from './zip-fault.ts';
 
 /** A recording that was assessed. */
 export interface Assessed {
@@ -85,7 +86,7 @@ function assessSource(item: WorkItem, source: Source, given: GivenSettings, vary
 async function assessByRecipe(
   item: WorkItem,
   given: GivenSettings,
-  io: Io,
+  io: Pick<Io, 'readChunks'>,
   recipe: GivenRecipe,
   vary?: Vary,
 ): Promise<Outcome> {
@@ -95,7 +96,8 @@ async function assessByRecipe(
     if ('refusal' in told) return refused(item, `${item.file}: ${told.refusal}`, recording.source.sha256);
     return assessSource(told.item, told.recording, given, vary);
   } catch (error) {
-    if (error instanceof Error && 'syscall' in error) return refused(item, `${item.file}: ${readFault(error)}`, null);
+    if (error instanceof ZipFault || (error instanceof Error && 'syscall' in error))
+      return refused(item, `${item.file}: ${readFault(error)}`, null);
     return refused(item, reasonOf(item, error), null);
   }
 }

@@ -18,7 +18,7 @@ import {
   type Verdict,
 } from '@surae/analysis';
 import { type ComparedPulls, type ComparedRaises, type ComparedSet, legFacts, personFacts } from './compared-set.ts';
-import { type LegGroup, legGroups, type VisitGroup, visitGroups } from './comparison-groups.ts';
+import { type LegGroup, legGroups, type SetKey, type VisitGroup, visitGroups } from './comparison-groups.ts';
 import type { GivenReliability } from './own-reliability.ts';
 
 /** What each leg says by itself, by either test, and both against each other. */
@@ -169,14 +169,30 @@ export function compareVisits(group: LegGroup, given: GivenReliability): VisitsC
   return { kind: 'visits', group, ordered, found, ownNote: given.note };
 }
 
-/** Every comparison that the sets allow to be asked for: first the legs of each visit, then each leg over its visits. */
+/**
+ * Every comparison that the sets allow to be asked for: first the legs of each visit, then each leg over its visits. The sets of
+ * one comparison at a time are fetched, so that the others can lie elsewhere.
+ */
+export function* eachComparison<Key extends SetKey>(
+  keys: readonly Key[],
+  fetch: (key: Key) => ComparedSet,
+  given: GivenReliability,
+  judging: JudgingSettings,
+): Generator<Comparison> {
+  for (const group of visitGroups(keys)) {
+    const fetched = new Map(group.sets.map((key) => [key, fetch(key)]));
+    const leg = (key: Key | null): ComparedSet | null => (key === null ? null : fetched.get(key)!);
+    const legs = { left: leg(group.legs.left), right: leg(group.legs.right) };
+    yield compareLegs({ ...group, legs, sets: [...fetched.values()] }, given, judging);
+  }
+  for (const group of legGroups(keys)) yield compareVisits({ ...group, sets: group.sets.map(fetch) }, given);
+}
+
+/** The same of sets that are there. */
 export function comparisonsOf(
   sets: readonly ComparedSet[],
   given: GivenReliability,
   judging: JudgingSettings,
 ): Comparison[] {
-  return [
-    ...visitGroups(sets).map((group) => compareLegs(group, given, judging)),
-    ...legGroups(sets).map((group) => compareVisits(group, given)),
-  ];
+  return [...eachComparison(sets, (set) => set, given, judging)];
 }

@@ -1,2 +1,3 @@
-export { type Io, nodeIo } from './io.ts';
+export type { Io } from './io.ts';
 export { main } from './main.ts';
+export { nodeIo } from './node-io.ts';

@@ -1,7 +1,9 @@
-import { type Issue } from '@surae/analysis';
+import type { Issue } from '@surae/analysis';
+import type { Cell } from '@surae/exchange';
 import { ISSUE_SENTENCES } from '@surae/shared';
 import type { AnyAssessed } from './assess-file.ts';
 import { plain } from './readable-number.ts';
+import { rounded } from './rounded.ts';
 
 /** Something about a recording that a reader must know, as it stands in a file. */
 export interface IssueRow {
@@ -19,6 +21,11 @@ function note(code: string, sentence: string): IssueRow {
   return { code, severity: 'note', from_s: null, to_s: null, details: {}, sentence };
 }
 
+/** That an earlier file of the list had the very same bytes: a copy under another name, or a row written twice. */
+export function twinIssue(sameAs: string): IssueRow {
+  return note('same-bytes', `This recording was in the list before: ${sameAs} is the same.`);
+}
+
 /** Issues of the trace (a hop series has none: what speaks against it stands in its own lists), then what was in the file and could not be used. */
 export function issueRows({ report, recording, sameAs }: AnyAssessed): IssueRow[] {
   return [
@@ -34,10 +41,14 @@ export function issueRows({ report, recording, sameAs }: AnyAssessed): IssueRow[
       const why = reason === 'no-axis' ? 'its name lacks the axis' : 'its name is none of ours';
       return note('unused-column', `The column "${column}" was not used: ${why}.`);
     }),
-    ...(sameAs === undefined
-      ? []
-      : [note('same-bytes', `This recording was in the list before: ${sameAs} is the same.`)]),
+    ...(sameAs === undefined ? [] : [twinIssue(sameAs)]),
   ];
+}
+
+/** An issue as it stands in its table, after the cells of the recording. */
+export function issueCells({ code, severity, from_s: fromS, to_s: toS, details, sentence }: IssueRow): Cell[] {
+  const number = (value: number | null): number | null => rounded(value) as number | null;
+  return [code, severity, number(fromS), number(toS), JSON.stringify(rounded(details)), sentence];
 }
 
 /** Where on the recording an issue is, as one reads it; empty where it has no place. */

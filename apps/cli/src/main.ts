@@ -1,6 +1,7 @@
 import { readArguments } from './arguments.ts';
 import { helpText } from './help.ts';
-import { type Io, nodeIo } from './io.ts';
+import type { Io } from './io.ts';
+import { nodeIo } from './node-io.ts';
 import { softwareName } from './software.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -21,7 +22,9 @@ export async function main(args: readonly string[], io: Io = nodeIo()): Promise<
         io.writeOut(`${softwareName()}\n`);
         return 0;
       case 'assess':
-        return await (await import('./assess-command.ts')).assessCommand(asked, io);
+        return asked.lines === undefined
+          ? await (await import('./assess-command.ts')).assessCommand(asked, io)
+          : await (await import('./stdin-command.ts')).stdinCommand(asked, io);
       case 'look':
         return await (await import('./look-command.ts')).lookCommand(asked, io);
       case 'simulate':

@@ -28,17 +28,33 @@ const ALSO_USED = [
  */
 export function manifestItems(path: string, bytes: Uint8Array, given: GivenAbout): WorkItem[] {
   const entries = entriesOf(path, bytes);
-  const names = entries.flatMap((entry) => (entry.kind === 'row' ? Object.keys(entry.carried) : []));
-  const taken = names.find((name) => reservedNames().has(name) && !isAlsoUsed(name));
+  refuseTaken(
+    path,
+    entries.flatMap((entry) => (entry.kind === 'row' ? Object.keys(entry.carried) : [])),
+  );
+  return entries.map((entry) => entryItem(path, entry, given));
+}
+
+/** @throws {@link UsageError} when a column has a name that results have */
+export function refuseTaken(path: string, names: readonly string[]): void {
+  const reserved = reservedNames();
+  const taken = names.find((name) => reserved.has(name) && !isAlsoUsed(name));
   if (taken !== undefined) {
     throw new UsageError(`${path}: the column "${taken}" has the name of a result; give it another`);
   }
-  return entries.map((entry) => (entry.kind === 'row' ? rowItem(path, entry, given) : refusedItem(path, entry, given)));
 }
+
+/** What one row asks for, or its refusal. */
+export function entryItem(path: string, entry: ManifestEntry, given: GivenAbout): WorkItem {
+  return entry.kind === 'row' ? rowItem(path, entry, given) : refusedItem(path, entry, given);
+}
+
+/** What a manifest may say. */
+export const MANIFEST_WORDS = { tests: TESTS, placements: ALL_PLACEMENTS };
 
 function entriesOf(path: string, bytes: Uint8Array): ManifestEntry[] {
   try {
-    return readManifest(bytes, { file: path, tests: TESTS, placements: ALL_PLACEMENTS });
+    return readManifest(bytes, { file: path, ...MANIFEST_WORDS });
   } catch (error) {
     if (error instanceof RecordError) throw new UsageError(error.message);
     throw error;

@@ -1,5 +1,8 @@
+import { ZipFault } from './zip-fault.ts';
+
 /** Why a file could not be read, in words; what the system says where we have none. */
 export function readFault(error: unknown): string {
+  if (error instanceof ZipFault) return error.message;
   const code = error instanceof Error && 'code' in error ? String(error.code) : '';
   const known: Readonly<Record<string, string>> = {
     ENOENT: 'there is no such file',

@@ -1,8 +1,12 @@
 import { readFileSync } from 'node:fs';
 
-/** Name and version of this software, as they stand beside every result. */
+let name: string | undefined;
+
+/** Name and version of this software, as they stand beside every result; read once, since it stands beside every figure. */
 export function softwareName(): string {
-  const text = readFileSync(new URL('../package.json', import.meta.url), 'utf8');
-  const { version } = JSON.parse(text) as { version: string };
-  return `surae ${version}`;
+  if (name === undefined) {
+    const text = readFileSync(new URL('../package.json', import.meta.url), 'utf8');
+    name = `surae ${(JSON.parse(text) as { version: string }).version}`;
+  }
+  return name;
 }

@@ -4,12 +4,17 @@ import { sha256 } from './fingerprints.ts';
 /** What a report is made from: the bytes of a file under our header, or a recording that a recipe made. */
 export type Source = Uint8Array | Recording;
 
+const hashes = new WeakMap<Uint8Array, string>();
+
 /** The recording of a source. @throws {@link RecordError} where its bytes hold none */
 export function recordingOf(source: Source, file: string): Recording {
-  return source instanceof Uint8Array ? readRecording(source, { file }) : source;
+  return source instanceof Uint8Array ? readRecording(source, { file, sha256: hashOf(source) }) : source;
 }
 
 /** SHA-256 of the untouched bytes. */
 export function hashOf(source: Source): string {
-  return source instanceof Uint8Array ? sha256(source) : source.source.sha256;
+  if (!(source instanceof Uint8Array)) return source.source.sha256;
+  const hash = hashes.get(source) ?? sha256(source);
+  hashes.set(source, hash);
+  return hash;
 }

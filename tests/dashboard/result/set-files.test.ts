@@ -4,7 +4,6 @@ import type { Person } from '@surae/casebook';
 import { END_REASON_SENTENCES, SAFETY_LIST, SAFETY_LIST_VERSION, SAFETY_REASONS, SORENESS_WORDS } from '@surae/shared';
 import { expect, test } from 'vitest';
 import { assessFile } from '../../../apps/cli/src/assess-file.ts';
-import { CsvReport } from '../../../apps/cli/src/report-csv.ts';
 import { usualSettings } from '../../../apps/cli/src/settings-file.ts';
 import type { GivenAbout } from '../../../apps/cli/src/work-list.ts';
 import { assessmentRequest, recordingOf } from '../../../apps/dashboard/src/result/assessment.ts';
@@ -16,6 +15,7 @@ import { madeSet, madeVisit } from '../../support/made-visit.ts';
 import { MemoryIo } from '../../support/memory-io.ts';
 import { simulatedStream } from '../../support/simulated-stream.ts';
 import { toldHistory } from '../../support/told-history.ts';
+import { writtenTables } from '../../support/written-tables.ts';
 
 const person: Person = { id: 'p', name: 'Ines Okafor-Lind', bodyMassKg: 70, heelLeverM: 0.18, demo: true };
 
@@ -54,11 +54,9 @@ test('the samples that were saved give the command line the same counts, verdict
   expect(outcome.sha256).toBe(createHash('sha256').update(String(file.content)).digest('hex'));
 
   // and its table of repetitions holds the same figures under the same names
-  const csv = new CsvReport({ folder: 'out', replace: false }, [], memory.io);
-  csv.add({ ...outcome, item: { ...item, carried: {} } });
-  csv.write();
+  const { table } = writtenTables([{ ...outcome, item: { ...item, carried: {} } }]);
   const ours = csvRows(String(repetitionFile(set, report).content));
-  const theirs = csvRows(memory.text('out/repetitions.csv'));
+  const theirs = table('repetitions.csv');
   expect(ours).toHaveLength(6);
   ours.forEach((row, i) => expect(theirs[i]).toMatchObject(row));
 });

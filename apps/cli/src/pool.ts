@@ -1,0 +1,33 @@
+import type { WorkItem } from './work-list.ts';
+
+/** An entry as it is sent and kept: short, and in characters that stand in a line. */
+export interface PackedEntry {
+  readonly sha256: string | null;
+  readonly body: string;
+}
+
+/** One recording to assess, and the hashes of bytes whose result is there already. */
+export interface Job {
+  readonly item: WorkItem;
+  readonly known: readonly string[];
+}
+
+/** What came of it: an entry, or the hash under which one is there already. */
+export type Answer =
+  | { readonly kind: 'new'; readonly entry: PackedEntry }
+  | { readonly kind: 'known'; readonly sha256: string };
+
+/** What assesses recordings, several at once. */
+export interface Pool {
+  /** how many are assessed at once */
+  readonly workers: number;
+  /** @throws {@link WorkerEnd} where the worker ended before it had an answer */
+  readonly run: (job: Job) => Promise<Answer>;
+  /** ends what runs; what has no answer then is rejected */
+  readonly close: () => Promise<void>;
+}
+
+/** A worker ended, and why in words: its recording is refused, the others are not touched. */
+export class WorkerEnd extends Error {
+  override readonly name = 'WorkerEnd';
+}

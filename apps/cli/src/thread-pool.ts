@@ -1,0 +1,61 @@
+import { availableParallelism } from 'node:os';
+import { Piscina } from 'piscina';
+import type { PoolSize } from './io.ts';
+import type { Files } from './node-files.ts';
+import { type Answer, type Pool, WorkerEnd } from './pool.ts';
+import type { RunPlan } from './run-plan.ts';
+
+/** Memory for what is short-lived, which most of an assessment is: a larger one is cleared a tenth as often [MB]. */
+const YOUNG_MB = 64;
+
+/** Why a worker ended, in words. */
+function endOf(error: unknown): WorkerEnd {
+  const code = error instanceof Error && 'code' in error ? String(error.code) : '';
+  if (code === 'ERR_WORKER_OUT_OF_MEMORY') {
+    return new WorkerEnd('the memory of its worker was not enough: give each more with --memory-mb');
+  }
+  return new WorkerEnd(`its worker ended: ${error instanceof Error ? error.message : String(error)}`);
+}
+
+/** One recording after the other in this thread: what a single recording needs. */
+async function ownThread(plan: RunPlan, files: Files): Promise<Pool> {
+  const { assessor } = await import('./assessor.ts');
+  return { workers: 1, run: assessor(plan, files), close: () => Promise.resolve() };
+}
+
+/** Threads that assess recordings, as many as the machine has cores where nobody says another number. */
+export async function startPool(plan: RunPlan, size: PoolSize, files: Files): Promise<Pool> {
+  const { memoryMb, recordings } = size;
+  if (recordings === 1 && size.workers === undefined && memoryMb === undefined) return ownThread(plan, files);
+  const workers = Math.min(size.workers ?? availableParallelism(), Math.max(recordings ?? Infinity, 1));
+  const pool = new Piscina<unknown, Answer>({
+    filename: new URL('./assess-worker.js', import.meta.url).href,
+    name: 'assessJob',
+    workerData: plan,
+    minThreads: workers,
+    maxThreads: workers,
+    idleTimeout: Infinity,
+    resourceLimits: {
+      maxYoungGenerationSizeMb: YOUNG_MB,
+      ...(memoryMb === undefined ? {} : { maxOldGenerationSizeMb: memoryMb }),
+    },
+  });
+  // a thread that ends without a recording cannot start, nor could the next one
+  let noStart: WorkerEnd | undefined;
+  pool.on('error', (error: unknown) => {
+    noStart ??= endOf(error);
+    void pool.destroy();
+  });
+  return {
+    workers,
+    run: async (job) => {
+      if (noStart !== undefined) throw noStart;
+      try {
+        return await pool.run(job);
+      } catch (error) {
+        throw noStart ?? endOf(error);
+      }
+    },
+    close: () => pool.destroy(),
+  };
+}
