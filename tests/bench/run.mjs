@@ -1,5 +1,5 @@
 // npm run bench: how fast the things are that have to be fast, each beside a named yardstick, in one run; -- page measures the
-// page alone.
+// page alone, -- many recordings in their thousands.
 // Equal results are proved before anything is timed; a difference stops the run. Needs a build.
 import { existsSync } from 'node:fs';
 import { cpus } from 'node:os';
@@ -14,6 +14,22 @@ if (!existsSync('packages/analysis/dist/index.js') || !existsSync('packages/reco
 
 if (process.argv[2] === 'page') {
   await (await import('./page.mjs')).benchPage();
+  process.exit();
+}
+
+const head = ['what', 'measured', 'yardstick', 'reached'];
+
+/** The figures as a table. */
+function print(rows) {
+  const widths = head.map((title, c) => Math.max(title.length, ...rows.map((row) => row[c].length)));
+  const line = (cells) => cells.map((cell, c) => cell.padEnd(widths[c])).join('  ');
+  console.log([line(head), line(widths.map((width) => '-'.repeat(width))), ...rows.map(line)].join('\n'));
+}
+
+if (process.argv[2] === 'many') {
+  const [files, small, megabytes] = process.argv.slice(3).map(Number);
+  const { benchMany } = await import('./many.mjs');
+  print(await benchMany({ files, small, megabytes }));
   process.exit();
 }
 
@@ -86,7 +102,4 @@ if (live === undefined) {
   add(`start of the dashboard, ${files} files gzipped`, `${kib.toFixed(0)} KiB`, 'below 150 KiB', kib < 150);
 }
 
-const head = ['what', 'measured', 'yardstick', 'reached'];
-const widths = head.map((title, c) => Math.max(title.length, ...rows.map((row) => row[c].length)));
-const line = (cells) => cells.map((cell, c) => cell.padEnd(widths[c])).join('  ');
-console.log([line(head), line(widths.map((width) => '-'.repeat(width))), ...rows.map(line)].join('\n'));
+print(rows);
