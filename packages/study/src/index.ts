@@ -25,6 +25,20 @@ export {
   readVerdicts,
   type VerdictBook,
 } from './blind/verdict-book.ts';
+export {
+  type ArmComparison,
+  type ArmSummary,
+  type ArmsNotCompared,
+  type ComparedArms,
+  compareArms,
+  LEAST_PEOPLE,
+  type NotCompared,
+} from './compare/compare-arms.ts';
+export { comparisonTable, peopleTable } from './compare/comparison-table.ts';
+export { type Conclusion, conclusionOf } from './compare/conclusion.ts';
+export { type MeanDifference, type Moments, pairedDifference, welchDifference } from './compare/mean-difference.ts';
+export type { OwnError } from './compare/own-error.ts';
+export { type Arm, armColumn, type PersonValue } from './compare/person-values.ts';
 export { type Amendment, type MadeWhen, madeWhen, type StudyLine, studyLine } from './declared/amendments.ts';
 export { type ChoiceValue, choiceOf, declaredValue } from './declared/declared-choice.ts';
 export { OUTCOME_COLUMNS, outcomeColumn } from './declared/outcome-columns.ts';
