@@ -54,6 +54,17 @@ export { type AnyProtocol, protocolWith, settingsWith } from './declared/study-p
 export { StudyError, type StudyErrorCode, type StudyErrorDetails } from './errors.ts';
 export { type ChainEntry, entryLine } from './hash-chain.ts';
 export {
+  type Analysis,
+  type Assessment,
+  analysesOf,
+  assessmentsOf,
+  choicesOf,
+  MOST_ANALYSES,
+  valueWords,
+} from './multiverse/analyses.ts';
+export { type AnalysisResult, type Multiverse, multiverse, type SingleChange } from './multiverse/multiverse.ts';
+export { choicesTable, multiverseTable, outcomesTable } from './multiverse/multiverse-tables.ts';
+export {
   DECISIONS,
   type Decision,
   type DecisionEntry,

@@ -64,12 +64,17 @@ function gapsS({ issues }: TrialFacts): number {
   return gaps.reduce((sum, { fromS, toS }) => sum + Math.max(0, (toS ?? 0) - (fromS ?? 0)), 0);
 }
 
-function rowOf(study: StudyFile, trial: TrialFacts, decision: Decision | null): QualityRow {
+function rowOf(
+  study: StudyFile,
+  trial: TrialFacts,
+  decision: Decision | null,
+  notApplied: readonly string[],
+): QualityRow {
   const keys = [study.outcomes.primary, ...study.outcomes.secondary];
   const primary = outcomeOf(study.test, study.outcomes.primary, trial);
   const issues = trial.issues.filter(({ severity }) => severity !== 'note').map(({ code }) => code);
   const notTold = neededCells(study).filter((name) => (trial.cells[name] ?? '') === '');
-  const byRule = reasonsByRule(study, trial);
+  const byRule = reasonsByRule(study, trial, notApplied);
   const isOld = decision !== null && decision.decision !== 'open' && decision.sha256 !== trial.sha256;
   const holds = decision !== null && decision.decision !== 'open' && !isOld ? decision : null;
   const toLookAt: readonly (readonly [QualityFlag, boolean])[] = [
@@ -109,13 +114,16 @@ function rowOf(study: StudyFile, trial: TrialFacts, decision: Decision | null): 
  *
  * A declared rule comes before a person; a person before the flags; what is flagged and not decided is to be decided. A decision about
  * other bytes than those of today holds no more. No data is changed by any of it.
+ *
+ * @param notApplied - codes of reasons by rule that an analysis does without
  */
 export function qualityRows(
   study: StudyFile,
   trials: readonly TrialFacts[],
   decisions: ReadonlyMap<string, Decision>,
+  notApplied: readonly string[] = [],
 ): QualityRow[] {
-  return trials.map((trial) => rowOf(study, trial, decisions.get(trial.trial) ?? null));
+  return trials.map((trial) => rowOf(study, trial, decisions.get(trial.trial) ?? null, notApplied));
 }
 
 /** Whether a trial goes into a comparison: it is taken, has a value, and is told whose it is. */
