@@ -8,11 +8,16 @@ import { seatedTrace } from './tested-pull.ts';
 /** Cells of a row by column; what is left out is empty. */
 export type Cells = Readonly<Record<string, string | number>>;
 
+/** Recordings by their number of repetitions, each made once. */
+const made = new Map<number, string>();
+
 /**
  * A recording of a heel with so many repetitions, every one of them plain: a clean simulated person on a beat of two seconds
  * who loses a seventh of the height on the way, so that the set shows signs of fatigue and every repetition is high enough.
  */
 export function heelRecording(count: number): string {
+  const kept = made.get(count);
+  if (kept !== undefined) return kept;
   const { trace } = simulateSet({
     placement: 'heel',
     level: 'clean',
@@ -22,7 +27,9 @@ export function heelRecording(count: number): string {
     faults: { fatigueLoss: 0.15 },
     person: { topPitchRad: 0.62, shares: [0.4, 0.1, 0.4, 0.1] },
   });
-  return traceCsv(trace, []);
+  const text = traceCsv(trace, []);
+  made.set(count, text);
+  return text;
 }
 
 /** Everything that is told of a leg where nothing stands against comparing it. */

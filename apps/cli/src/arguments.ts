@@ -3,10 +3,11 @@ import { type AssessArguments, readAssess } from './assess-arguments.ts';
 import { type ExportArguments, readExport } from './export-arguments.ts';
 import { type LookArguments, readLook } from './look-arguments.ts';
 import { readSimulate, type SimulateArguments } from './simulate-arguments.ts';
+import { readStudyArguments, type StudyArguments } from './study-arguments.ts';
 import { UsageError } from './usage-error.ts';
 
 /** What a help text can be about. */
-export type HelpTopic = 'surae' | 'look' | 'assess' | 'simulate' | 'agree' | 'export';
+export type HelpTopic = 'surae' | 'look' | 'assess' | 'simulate' | 'agree' | 'export' | 'study';
 
 export type Arguments =
   | AssessArguments
@@ -14,10 +15,11 @@ export type Arguments =
   | AgreeArguments
   | ExportArguments
   | LookArguments
+  | StudyArguments
   | { readonly command: 'help'; readonly about: HelpTopic }
   | { readonly command: 'version' };
 
-const TOPICS = ['look', 'assess', 'simulate', 'agree', 'export'] as const;
+const TOPICS = ['look', 'assess', 'simulate', 'agree', 'export', 'study'] as const;
 
 /**
  * What the command line asks for.
@@ -28,7 +30,7 @@ export function readArguments(args: readonly string[]): Arguments {
   const [command, ...rest] = args;
   switch (command) {
     case undefined:
-      throw new UsageError('a command is needed: look, assess, simulate, agree or export');
+      throw new UsageError('a command is needed: look, assess, simulate, agree, export or study');
     case '--help':
     case '-h':
     case 'help':
@@ -45,7 +47,9 @@ export function readArguments(args: readonly string[]): Arguments {
       return readExport(rest) ?? { command: 'help', about: 'export' };
     case 'look':
       return readLook(rest);
+    case 'study':
+      return readStudyArguments(rest) ?? { command: 'help', about: 'study' };
     default:
-      throw new UsageError(`there is no command "${command}": use look, assess, simulate, agree or export`);
+      throw new UsageError(`there is no command "${command}": use look, assess, simulate, agree, export or study`);
   }
 }

@@ -1,5 +1,6 @@
 import type { HelpTopic } from './arguments.ts';
 import { ASSESS_HELP } from './help-assess.ts';
+import { STUDY_HELP } from './study-help.ts';
 
 const SURAE = `surae: from a raw trace of a calf test to repetitions one can trust
 
@@ -12,12 +13,15 @@ const SURAE = `surae: from a raw trace of a calf test to repetitions one can tru
   surae export --manifest M.csv --out BUNDLE.zip
                                 hand a study over in open formats
   surae look FILE...            what a table holds that nobody described
+  surae study STUDY.json --manifest M.csv --out DIR
+                                from what was declared to a table and a figure
 
   surae assess --help           options and examples
   surae simulate --help
   surae agree --help
   surae export --help
   surae look --help
+  surae study --help
   surae --version
 
 It supports a clinician's judgement. It is not a diagnosis.
@@ -204,5 +208,7 @@ export function helpText(about: HelpTopic): string {
       return EXPORT;
     case 'look':
       return LOOK;
+    case 'study':
+      return STUDY_HELP;
   }
 }

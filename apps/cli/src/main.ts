@@ -33,6 +33,8 @@ export async function main(args: readonly string[], io: Io = nodeIo()): Promise<
         return await (await import('./agree-command.ts')).agreeCommand(asked, io);
       case 'export':
         return await (await import('./export-command.ts')).exportCommand(asked, io);
+      case 'study':
+        return await (await import('./study-command.ts')).studyCommand(asked, io);
     }
   } catch (error) {
     if (!(error instanceof UsageError)) throw error;

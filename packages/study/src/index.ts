@@ -5,6 +5,7 @@ export {
   blindAgreement,
   type OpenedRater,
   type PairOfCounts,
+  requireOpened,
 } from './blind/blind-agreement.ts';
 export { type BlindSettings, blindDefaults } from './blind/blind-defaults.ts';
 export {
@@ -15,6 +16,7 @@ export {
   blindingOf,
   keyHash,
 } from './blind/blinded-order.ts';
+export { keyText, parseBlindKey } from './blind/parse-key.ts';
 export {
   BLIND_VERDICTS,
   type BlindEntry,
@@ -64,6 +66,9 @@ export {
 } from './multiverse/analyses.ts';
 export { type AnalysisResult, type Multiverse, multiverse, type SingleChange } from './multiverse/multiverse.ts';
 export { choicesTable, multiverseTable, outcomesTable } from './multiverse/multiverse-tables.ts';
+export { conclusionWords, estimateWords } from './picture/conclusion-words.ts';
+export { changedWords, estimatesPicture } from './picture/estimates-picture.ts';
+export { notComparedWords, peoplePicture } from './picture/people-picture.ts';
 export {
   DECISIONS,
   type Decision,

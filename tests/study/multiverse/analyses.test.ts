@@ -30,7 +30,7 @@ test('every way through the choices, the declared one first, in an order of name
     'a0011 not-applied 0.9 difference',
     'a0012 not-applied 0.9 ratio',
   ]);
-  expect(analysesOf(study).map(({ isDeclared }) => isDeclared)).toEqual([true, ...Array(11).fill(false)]);
+  expect(analysesOf(study).map(({ isDeclared }) => isDeclared)).toEqual([true, ...new Array<boolean>(11).fill(false)]);
 });
 
 test('the order in the study file makes no difference', () => {

@@ -150,7 +150,12 @@ function toldBy({ key, book }: OpenedRater, showing: 1 | 2, name: string): Told 
   };
 }
 
-function requireOpened(raters: readonly OpenedRater[]): void {
+/**
+ * Nothing; refuses raters before all have locked and the names are opened.
+ *
+ * @throws {@link StudyError} `out-of-turn` while the verdicts of one are not locked, or the names not opened
+ */
+export function requireOpened(raters: readonly OpenedRater[]): void {
   for (const { book } of raters) {
     if (book.lock !== null && book.isOpened) continue;
     const actual = book.lock === null ? 'verdicts that are not locked' : 'names that are not opened';

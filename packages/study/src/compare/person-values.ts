@@ -1,5 +1,6 @@
 import type { PerPerson, StudyFile } from '../declared/study-document.ts';
 import type { QualityRow } from '../quality/quality-rows.ts';
+import { wordsOf } from '../quality/trial-figures.ts';
 
 /** Which of the two a trial belongs to. */
 export type Arm = 'first' | 'second';
@@ -33,7 +34,7 @@ const CAPPED_OUTCOMES = /^(count\.scored|measures\.scored_|measures\.time_to_end
 
 function isCapped(study: StudyFile, { trial }: QualityRow): boolean {
   if (study.test !== 'heel-raise' || !CAPPED_OUTCOMES.test(study.outcomes.primary)) return false;
-  return (trial.figures as { readonly count?: { readonly censored?: boolean } } | null)?.count?.censored === true;
+  return wordsOf(study.test, 'count.censored', trial).includes(true);
 }
 
 /** The trials that belong to one of the two, of rows that are compared, by person and then by their order in time. */

@@ -1,0 +1,101 @@
+import { join } from 'node:path';
+import { csvText } from '@surae/exchange';
+import { type Recording, readRecording, writeRecordingCsv } from '@surae/records';
+import {
+  BLIND_VERDICTS,
+  type BlindItem,
+  blindedOrder,
+  blindingOf,
+  type DeclaredStudy,
+  keyText,
+  qualityRows,
+  standingDecisions,
+} from '@surae/study';
+import type { Outcome } from './assess-file.ts';
+import type { Io } from './io.ts';
+import type { StudyAct } from './study-arguments.ts';
+import { assessStudy, studyItems } from './study-assess.ts';
+import { followed, type StudyInputs } from './study-inputs.ts';
+import { UsageError } from './usage-error.ts';
+import { WriteFolder } from './write-folder.ts';
+
+/** Tables that a rater fills in. */
+export const COUNTS = 'counts.csv';
+export const VERDICTS = 'verdicts.csv';
+
+/** A recording whose times begin at nought and whose remarks are gone: neither tells when or whose it was. */
+function withoutOrigin({ groups, ...rest }: Recording): { recording: Recording; originS: number } {
+  const originS = Math.min(...groups.map(({ timesS }) => timesS[0]!));
+  const moved = groups.map((group) => ({ ...group, timesS: group.timesS.map((timeS) => timeS - originS) }));
+  return { recording: { ...rest, groups: moved, deviceNotes: [] }, originS };
+}
+
+/** The samples of an item, and its repetitions as they are shown: when the top of each is. */
+async function itemFiles(
+  { item }: BlindItem,
+  outcome: Extract<Outcome, { test: 'heel-raise' }>,
+  io: Pick<Io, 'readFile'>,
+): Promise<{ files: { name: string; text: string }[]; tops: number[] }> {
+  const read = readRecording(await io.readFile(outcome.item.path), { file: outcome.item.file });
+  const { recording, originS } = withoutOrigin(read);
+  const files = writeRecordingCsv(recording).map((text, at) => ({
+    name: at === 0 ? `${item}.csv` : `${item}-${at + 1}.csv`,
+    text,
+  }));
+  return { files, tops: outcome.report.repetitions.map(({ topS }) => Number((topS - originS).toFixed(2))) };
+}
+
+function countable(outcomes: readonly Outcome[]): Map<string, Extract<Outcome, { test: 'heel-raise' }>> {
+  return new Map(
+    outcomes.flatMap((outcome) =>
+      outcome.status === 'ok' && outcome.test === 'heel-raise' ? [[outcome.item.file, outcome]] : [],
+    ),
+  );
+}
+
+/** Writes what a rater is shown, and the key that is kept from the rater. */
+export async function blindAct(
+  asked: Extract<StudyAct, { act: 'blind' }>,
+  declared: DeclaredStudy,
+  inputs: StudyInputs,
+  replace: boolean,
+  io: Io,
+): Promise<string[]> {
+  const { study } = declared;
+  if (study.test !== 'heel-raise') throw new UsageError(`--blind is for heel raises: the study does ${study.test}`);
+  followed(() => blindingOf(declared, asked.rater));
+  if (io.exists(asked.key) && !replace) {
+    throw new UsageError(`${asked.key} is there already: name another, or add --replace`);
+  }
+  const items = studyItems(study, asked.manifest, await inputs.bytes(asked.manifest));
+  const decisions = standingDecisions(await inputs.decisions(asked.decisions, declared));
+  const plain = { key: 'as declared', protocol: {}, settings: {} };
+  const { of, outcomes } = await assessStudy(study, items, [plain], io);
+  const found = countable(outcomes);
+  const shown = qualityRows(study, of.get(plain.key)!, decisions)
+    .filter(({ status, trial }) => status !== 'exclude' && found.has(trial.trial))
+    .map(({ trial }) => ({ trial: trial.trial, sha256: trial.sha256! }));
+  if (shown.length === 0) throw new UsageError(`${asked.manifest}: no recording of the study can be counted again`);
+  const key = followed(() => blindedOrder(declared, asked.rater, shown));
+  const made: Awaited<ReturnType<typeof itemFiles>>[] = [];
+  for (const one of key.items) made.push(await itemFiles(one, found.get(one.trial)!, io));
+  const samples = made.flatMap(({ files }) => files);
+  const folder = new WriteFolder(asked.out, [COUNTS, VERDICTS], replace, io);
+  const inside = new WriteFolder(
+    join(asked.out, 'items'),
+    samples.map(({ name }) => name),
+    replace,
+    io,
+  );
+  for (const { name, text } of samples) inside.write(name, text);
+  const asWords = key.items.map(({ item }) => [item, null]);
+  const rows = key.items.flatMap(({ item }, at) => made[at]!.tops.map((topS, place) => [item, place + 1, topS, null]));
+  folder.write(COUNTS, csvText(['item', 'count'], asWords));
+  folder.write(VERDICTS, csvText(['item', 'repetition', 'at_s', 'verdict'], rows));
+  io.writeFile(asked.key, keyText(key));
+  return [
+    `${asked.out}: ${key.items.length} recordings for ${asked.rater}, ${key.items.length - shown.length} of them a second time`,
+    `Fill in ${COUNTS} (how many repetitions count) and ${VERDICTS} (${BLIND_VERDICTS.join(', ')}).`,
+    `${asked.key} holds what is behind the names: keep it from ${asked.rater}, like the study file and the manifest.`,
+  ];
+}
