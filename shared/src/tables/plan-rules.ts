@@ -65,10 +65,11 @@ function bound(
 
 /** Bounds of each number of a plan and what one press changes. They are no advice: they end where a slip would begin. */
 export const PLAN_BOUNDS = {
-  // twenty single holds are a session of hard ones
+  // plans of before counted the hard holds of a session one by one: twenty
   sets: bound('sets', '1', [1, 20, 1, 3], false),
   repetitions: bound('repetitions', '1', [1, 50, 1, 10], false),
-  holdS: bound('hold', 's', [5, 120, 5, 30], false),
+  // hard holds are of three seconds, and long ones of three quarters of a minute
+  holdS: bound('hold', 's', [3, 120, 3, 30], false),
   upS: bound('up', 's', [1, 10, 1, 3]),
   topS: bound('top', 's', [0, 10, 1, 0]),
   downS: bound('down', 's', [1, 10, 1, 3]),

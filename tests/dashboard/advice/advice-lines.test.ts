@@ -61,6 +61,14 @@ test('repetitions are two fewer than what counted, and never more than the most 
   expect([repetitions(11), repetitions(14), repetitions(19), repetitions(null)]).toEqual([9, 12, 15, 10]);
 });
 
+test('of hard holds a set has so many, and less of them is fewer holds of the same length', () => {
+  const hold = { code: 'one-leg-hold', sets: 5, tempo: null } as const;
+  const less = (changes: object) =>
+    changeLines(ruleOf('step-reduce'), 'right', ground(plan({ ...hold, ...changes }))).lines[0];
+  expect(less({ repetitions: 4, holdS: 3 })).toMatchObject({ sets: 5, repetitions: 3, holdS: 3 });
+  expect(less({ repetitions: null, holdS: 45 })).toMatchObject({ sets: 5, repetitions: null, holdS: 36 });
+});
+
 test('less is 20 to 30 percent where a whole number lies there, and never none', () => {
   const less = (repetitions: number) =>
     changeLines(ruleOf('step-reduce'), 'right', ground(plan({ repetitions }))).lines[0]?.repetitions;

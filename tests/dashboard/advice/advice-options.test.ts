@@ -77,14 +77,15 @@ test('too few raises, or high irritability, and there is no other way', () => {
   expect(codes(right({ history }))).toEqual([]);
 });
 
-test('hard holds fit a calm tendon with a rig at hand: twenty single holds, with what the plan has no number for', () => {
+test('hard holds fit a calm tendon with a rig at hand: five sets of four, with what the plan has no number for', () => {
   const history = { legs: { left: told, right: { ...sore, irritability: calm } }, about: [] };
   expect(codes(right({ history }))).not.toContain('hard-holds');
   const holds = right({ history, ...rig }).options.find(({ code }) => code === 'hard-holds');
   expect(holds?.lines.map(({ code, sets, repetitions, holdS }) => [code, sets, repetitions, holdS])).toEqual([
-    ['one-leg-hold', 20, null, 3],
+    ['one-leg-hold', 5, 4, 3],
   ]);
-  expect(holds?.also.join(' ')).toContain('At about 90 % of the strongest push, in 5 sets of 4.');
+  expect(holds?.also.join(' ')).toContain('At about 90 % of the strongest push.');
+  expect(holds?.also.join(' ')).toContain('3 s between two holds of a set.');
   // a ticked line on hard efforts keeps from them
   const line = SAFETY_LIST.find(({ effect }) => effect === 'no-maximal-isometric')!;
   const safety = { ...advisedVisit().safety!, ticked: [line.id] };

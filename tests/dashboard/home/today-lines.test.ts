@@ -9,6 +9,7 @@ import {
   linesOn,
   runBreak,
   runLimitOn,
+  setWords,
 } from '../../../apps/dashboard/src/home/today-lines.ts';
 import { homeExercise, homeRun } from '../../support/home-lines.ts';
 
@@ -89,4 +90,11 @@ test('pain after the exercises is asked of a leg that mornings are asked of, onc
   expect(afterLegs('right', ['left', 'both'])).toEqual(['right']);
   expect(afterLegs('both', ['left'])).toEqual(['left']);
   expect(afterLegs('both', ['right', 'left'])).toEqual(['left', 'right']);
+});
+
+test('a set is so many times, one hold, or so many holds', () => {
+  expect(setWords({ repetitions: 15, holdS: null })).toBe('A set is 15 times.');
+  expect(setWords({ repetitions: null, holdS: 45 })).toBe('A set is one hold of 45 s.');
+  expect(setWords({ repetitions: 4, holdS: 3 })).toBe('A set is 4 holds of 3 s.');
+  expect(setWords({ repetitions: null, holdS: null })).toBeNull();
 });

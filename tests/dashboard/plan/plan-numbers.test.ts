@@ -118,8 +118,32 @@ test('time under tension is the sum that one can do in the head, and none where 
   });
   const hold = madeExercise('one-leg-hold', { repetitions: null, tempo: null, holdS: 45, sets: 5 });
   expect(timeUnderTension(hold)).toEqual({ count: 1, eachS: 45, setS: 45, sets: 5, allS: 225 });
+  // five sets of four holds of three seconds, each hold counted
+  const hard = madeExercise('one-leg-hold', { repetitions: 4, tempo: null, holdS: 3, sets: 5 });
+  expect(timeUnderTension(hard)).toEqual({ count: 4, eachS: 3, setS: 12, sets: 5, allS: 60 });
   const open = madeExercise('one-leg-raise', { tempo: { upS: 3, topS: null, downS: 3 } });
   for (const item of [open, { ...open, tempo: null }, { ...hold, sets: null }, madePlanItem()]) {
     expect(timeUnderTension(item)).toBeNull();
   }
+});
+
+test('a hold is one a set until more are asked for, and one again when they are taken back', () => {
+  const hold = madeExercise('one-leg-hold', { repetitions: null, tempo: null, holdS: 30, sets: 5 });
+  const shown = (item: PlanItem): number | null | undefined =>
+    planNumbers(item, middle).find(({ name }) => name === 'repetitions')?.value;
+  expect(shown(hold)).toBe(1);
+  const two = lineAfter(hold, 'repetitions', 1, middle);
+  expect([two.repetitions, shown(two)]).toEqual([2, 2]);
+  expect(lineAfter(two, 'repetitions', -1, middle).repetitions).toBeNull();
+  expect(planNumbers(madeExercise('calf-stretch', { holdS: 30 }), middle).map(({ name }) => name)).not.toContain(
+    'repetitions',
+  );
+});
+
+test('a hold goes from three seconds to three quarters of a minute by whole presses', () => {
+  const hold = madeExercise('one-leg-hold', { repetitions: null, tempo: null, holdS: 30, sets: 5 });
+  const held = (times: number): number | null =>
+    Array.from({ length: times }).reduce<PlanItem>((item) => lineAfter(item, 'holdS', 1, middle), hold).holdS;
+  expect(held(5)).toBe(45);
+  expect(lineAfter(hold, 'holdS', 'least', middle).holdS).toBe(3);
 });

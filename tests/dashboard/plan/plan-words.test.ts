@@ -7,6 +7,7 @@ import {
   planName,
   planPieces,
   rangeWords,
+  setsWords,
 } from '../../../apps/dashboard/src/plan/plan-words.ts';
 import { JUDGING_WORDS } from '../../support/judging-words.ts';
 import { madeExercise, madePlanItem, madeRunLimit } from '../../support/plan-items.ts';
@@ -87,4 +88,11 @@ test('no number of any exercise is told by a word that judges, and every number 
   ]);
   expect(numberWords({ name: 'lowestFootDeg', value: -5 })).toBe('5° below level');
   expect(numberWords({ name: 'runMin', value: 0 })).toBe('no run');
+});
+
+test('holds are told one a set, or as sets of so many', () => {
+  const hold = madeExercise('one-leg-hold', { sets: 5, repetitions: null, holdS: 45, tempo: null });
+  expect(setsWords(hold)).toEqual(['5 holds of 45 s']);
+  expect(setsWords({ ...hold, repetitions: 1 })).toEqual(['5 holds of 45 s']);
+  expect(setsWords({ ...hold, repetitions: 4, holdS: 3 })).toEqual(['5 sets of 4 holds of 3 s']);
 });

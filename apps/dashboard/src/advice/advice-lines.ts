@@ -86,14 +86,9 @@ function lineOf(dose: DoseLine, leg: Leg, proposedBy: string, ground: LinesGroun
   const [fewest, most] = dose.repetitions ?? [null, null];
   return {
     ...line,
-    // a plan counts holds one by one
-    sets: dose.sets[0] * (dose.holdS === null ? 1 : (fewest ?? 1)),
+    sets: dose.sets[0],
     repetitions:
-      dose.holdS !== null
-        ? null
-        : count === undefined || most === null
-          ? fewest
-          : Math.max(1, count < most ? Math.min(count, most) : most),
+      count === undefined || most === null ? fewest : Math.max(1, count < most ? Math.min(count, most) : most),
     holdS: dose.holdS?.[0] ?? null,
     tempo: dose.tempo,
     restS: dose.restS?.[0] ?? null,
@@ -181,8 +176,8 @@ function changedLine(line: PlanItem, rule: GuidanceRule, mostOf: (line: PlanItem
     case 'step-wait':
       return line;
     case 'step-reduce':
-      if (line.holdS !== null) return { ...line, holdS: less(line.holdS, numbers) };
-      return line.repetitions === null ? null : { ...line, repetitions: less(line.repetitions, numbers) };
+      if (line.repetitions !== null) return { ...line, repetitions: less(line.repetitions, numbers) };
+      return line.holdS === null ? null : { ...line, holdS: less(line.holdS, numbers) };
     case 'change-repetitions': {
       const most = mostOf(line);
       if (line.repetitions === null || most === null || line.repetitions >= most) return line;

@@ -19,11 +19,11 @@ export interface AdviceOption {
 }
 
 function shareNotes({ lines }: ProgrammeEntry): readonly string[] {
-  return lines.flatMap(({ load, sets: [sets], repetitions }) =>
-    load.kind === 'share-of-own-most' && repetitions !== null
-      ? [fill(ADVICE_WORDS['option-share'], { share: shortNumber(100 * load.share), sets, count: repetitions[0] })]
-      : [],
-  );
+  return lines.flatMap(({ load, gapS }) => {
+    if (load.kind !== 'share-of-own-most') return [];
+    const share = fill(ADVICE_WORDS['option-share'], { share: shortNumber(100 * load.share) });
+    return gapS === null ? [share] : [share, fill(ADVICE_WORDS['option-gap'], { seconds: gapS })];
+  });
 }
 
 /** A line without who proposed it: two programmes may come to the same. */

@@ -20,7 +20,7 @@ import { keepPlaces, keptPlaces } from './kept-calendar.ts';
 import { keepAfter, keepDone, keptDiary } from './kept-diary.ts';
 import type { HomeMemory } from './kept-mornings.ts';
 import { morningLine } from './morning-line.ts';
-import { afterLegs, daysDone, doneOn, exercisesOn, linesOn, type TodayLine } from './today-lines.ts';
+import { afterLegs, daysDone, doneOn, exercisesOn, linesOn, setWords, type TodayLine } from './today-lines.ts';
 
 /** Today's exercises, one at a time: what, how far down, how slowly, how heavy, how sore, and the sets that are left. */
 @customElement('home-today')
@@ -124,14 +124,9 @@ export class HomeToday extends LitElement {
     const { sets, repetitions, holdS, restS } = current.line;
     if (sets === null) return nothing;
     const done = this.done(current)?.sets ?? 0;
-    const each =
-      holdS === null
-        ? repetitions === null
-          ? nothing
-          : fill(words['each-set'], { count: repetitions })
-        : fill(words['each-hold'], { seconds: holdS });
+    const each = setWords({ repetitions, holdS });
     return html`
-      <p>${each} ${restS === null ? nothing : fill(words.rest, { seconds: restS })}</p>
+      <p>${each ?? nothing} ${restS === null ? nothing : fill(words.rest, { seconds: restS })}</p>
       <p class="left" role="status">
         ${done >= sets ? words['no-sets-left'].text : fill(words['sets-left'], { left: sets - done, sets })}
       </p>

@@ -1,4 +1,6 @@
 import type { DoneAtHome, Handout, HandoutLine, RunAtHome } from '@surae/exchange';
+import { HOME_TODAY_WORDS } from '@surae/shared';
+import { fill } from '../words/fill.ts';
 
 /** A line of the plan that holds today, with its place among all lines. */
 export interface TodayLine {
@@ -33,6 +35,14 @@ export function doneOn(
   day: string,
 ): DoneAtHome | undefined {
   return done.find((one) => one.planKey === planKey && one.place === place && one.day === day);
+}
+
+/** What a set is; null where that is left open. */
+export function setWords({ repetitions, holdS }: Pick<HandoutLine, 'repetitions' | 'holdS'>): string | null {
+  const words = HOME_TODAY_WORDS;
+  if (holdS === null) return repetitions === null ? null : fill(words['each-set'], { count: repetitions });
+  if (repetitions === null || repetitions === 1) return fill(words['each-hold'], { seconds: holdS });
+  return fill(words['each-holds'], { count: repetitions, seconds: holdS });
 }
 
 /** Legs of which pain after the exercises is asked: those that are asked about in the morning and were done with today. */

@@ -175,7 +175,8 @@ export class PlanLineForm extends LitElement {
     const told = timeUnderTension(this.item);
     if (told === null) return nothing;
     const { count, sets, eachS: each, setS: set, allS: all } = told;
-    const sentence = PLAN_WORDS[this.item.holdS === null ? 'tension-raise' : 'tension-hold'];
+    const sentence =
+      PLAN_WORDS[this.item.holdS === null ? 'tension-raise' : count === 1 ? 'tension-hold' : 'tension-holds'];
     const values = { count, sets, each: shortNumber(each), set: shortNumber(set), all: shortNumber(all) };
     return html`<p>${fill(sentence, values)}</p>`;
   }

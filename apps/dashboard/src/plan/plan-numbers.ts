@@ -39,7 +39,11 @@ function namesOf({ of, code, run }: PlanItem): readonly PlanBoundName[] {
   const isImpact = move === 'rebounds' || move === 'hops';
   return [
     'sets',
-    begin.holdS === null ? 'repetitions' : 'holdS',
+    ...(begin.holdS === null
+      ? (['repetitions'] as const)
+      : move === 'hold'
+        ? (['repetitions', 'holdS'] as const)
+        : (['holdS'] as const)),
     ...(begin.tempo === null ? [] : (['upS', 'topS', 'downS'] as const)),
     'restS',
     'loadKg',
@@ -56,6 +60,9 @@ function valueOf(item: PlanItem, name: PlanBoundName): number | null {
     case 'topS':
     case 'downS':
       return item.tempo?.[name] ?? null;
+    case 'repetitions':
+      // a hold without a count is one a set
+      return item.repetitions ?? (item.holdS === null ? null : 1);
     case 'loadKg':
       return item.load?.value ?? null;
     case 'weeks':
@@ -86,6 +93,8 @@ function withValue(item: PlanItem, name: PlanBoundName, value: number | null): P
     case 'topS':
     case 'downS':
       return { ...item, tempo: { upS: null, topS: null, downS: null, ...item.tempo, [name]: value } };
+    case 'repetitions':
+      return { ...item, repetitions: item.holdS !== null && value === 1 ? null : value };
     case 'loadKg':
       return { ...item, load: value === null ? null : { value, unit: 'kg' } };
     case 'weeks':
@@ -150,7 +159,7 @@ export function lineAfter(item: PlanItem, name: PlanBoundName, press: Press, fac
 
 /** How long the tendon is under tension. */
 export interface TimeUnderTension {
-  /** repetitions of a set; 1 for a hold */
+  /** repetitions or holds of a set */
   readonly count: number;
   /** of one repetition or hold [s] */
   readonly eachS: number;
@@ -165,7 +174,7 @@ export function timeUnderTension({ sets, repetitions, holdS, tempo }: PlanItem):
   const eachS =
     holdS ??
     (parts.length === 0 || parts.includes(null) ? null : parts.reduce<number>((sum, one) => sum + (one ?? 0), 0));
-  const count = holdS === null ? repetitions : 1;
+  const count = holdS === null ? repetitions : (repetitions ?? 1);
   if (sets === null || count === null || eachS === null) return null;
   return { count, eachS, setS: count * eachS, sets, allS: sets * count * eachS };
 }

@@ -48,7 +48,13 @@ export function shortNumber(value: number): string {
 /** How many sets of what. */
 export function setsWords({ sets, repetitions, holdS }: PlanTold): readonly string[] {
   if (sets === null) return repetitions === null ? [] : [fill(words['only-count'], { count: repetitions })];
-  if (holdS !== null) return [fill(words['sets-hold'], { sets, seconds: holdS })];
+  if (holdS !== null) {
+    const isOneEach = repetitions === null || repetitions === 1;
+    const count = { sets, seconds: shortNumber(holdS) };
+    return [
+      isOneEach ? fill(words['sets-hold'], count) : fill(words['sets-of-holds'], { ...count, count: repetitions }),
+    ];
+  }
   return [
     repetitions === null ? fill(words['only-sets'], { sets }) : fill(words['sets-of'], { sets, count: repetitions }),
   ];

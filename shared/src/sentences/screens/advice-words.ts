@@ -23,7 +23,8 @@ export const ADVICE_WORDS = sentences('screen.advice', {
   'option-take-label': 'Take this one instead, {leg}: {what}',
   'option-begins': 'For whom it is: {mark}',
   'option-share':
-    'At about {share} % of the strongest push, in {sets} sets of {count}. The plan has no number for it: write it in your own words.',
+    'At about {share} % of the strongest push. The plan has no number for it: write it in your own words.',
+  'option-gap': '{seconds} s between two holds of a set. The plan has no number for it either.',
   beside: 'To ask, look at or try beside it',
   'beside-line': '{what} {mark}',
   take: 'Take it over',

@@ -45,6 +45,7 @@ export const PLAN_WORDS = sentences('screen.plan', {
   'not-kept': 'The plan could not be kept on the device. Nothing before it is lost; try again.',
 
   'tension-raise': 'Time under tension: {count} times {each} s = {set} s a set, {sets} sets = {all} s.',
+  'tension-holds': 'Time under tension: {count} holds of {each} s = {set} s a set, {sets} sets = {all} s.',
   'tension-hold': 'Time under tension: {each} s a hold, {sets} holds = {all} s.',
 
   sets: 'Sets',
@@ -106,6 +107,7 @@ export const PLAN_LINE_WORDS = sentences('plan-line', {
   'in-turn': 'each leg in turn',
   'sets-of': '{sets} sets of {count}',
   'sets-hold': '{sets} holds of {seconds} s',
+  'sets-of-holds': '{sets} sets of {count} holds of {seconds} s',
   'only-sets': '{sets} sets',
   'only-count': '{count} times',
   tempo: '{up} s up and {down} s down',

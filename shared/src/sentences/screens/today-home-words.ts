@@ -11,6 +11,7 @@ export const HOME_TODAY_WORDS = sentences('screen.home-today', {
   'no-sets-left': 'All sets are written down.',
   'each-set': 'A set is {count} times.',
   'each-hold': 'A set is one hold of {seconds} s.',
+  'each-holds': 'A set is {count} holds of {seconds} s.',
   'one-set-done': 'One set done',
   'one-set-back': 'Take one set back',
   weight: 'Weight: {value} {unit}',
