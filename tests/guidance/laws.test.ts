@@ -70,6 +70,7 @@ const course = fc.record({
   apart: fc.integer({ min: 1, max: 3 }),
   count: fc.constantFrom(3, 3, 4, 2, 1, 0),
   heavyAt: fc.constantFrom(1, 2, 5, 0),
+  bouncesAt: fc.constantFrom(1, 2, 5, 0),
   left: fc.array(fc.nat(3), { maxLength: 1 }),
   pains: fc.array(fc.tuple(fc.nat(2), rating), { maxLength: 1 }),
   mornings: fc.array(fc.tuple(fc.nat(4), rating), { maxLength: 2 }),
@@ -81,7 +82,13 @@ function courseOf(drawn: Drawn) {
   const days = Array.from({ length: drawn.count }, (_, i) => drawn.newest + i * drawn.apart);
   const pains = new Map(drawn.pains);
   const sessions = days
-    .map((ago, i) => madeSession(ago, { heavy: i === drawn.heavyAt, painDuring: pains.has(i) ? pains.get(i)! : 2 }))
+    .map((ago, i) =>
+      madeSession(ago, {
+        heavy: i === drawn.heavyAt,
+        impact: i === drawn.bouncesAt,
+        painDuring: pains.has(i) ? pains.get(i)! : 2,
+      }),
+    )
     .filter((_, i) => !drawn.left.includes(i));
   const mornings = madeMornings(
     12,
@@ -149,7 +156,7 @@ function held(law: string, isSo: boolean): void {
 }
 
 test('whatever is told: nothing below level for a sore heel bone, nothing that loads under a lock, one change, and none without its morning', () => {
-  const seen = { changes: 0, locks: 0, heelBones: 0, noMorning: 0, nearHeavy: 0 };
+  const seen = { changes: 0, locks: 0, heelBones: 0, noMorning: 0, nearHeavy: 0, nearImpact: 0 };
   fc.assert(
     fc.property(person, (drawn) => {
       const given = givenOf(drawn);
@@ -186,6 +193,11 @@ test('whatever is told: nothing below level for a sore heel bone, nothing that l
             'no line at a step',
             linesFor(everyLine, one, guided.blocks).lines.every(({ exercise }) => exercise !== 'step-raise'),
           );
+        }
+        const bounced = value(facts, 'days-since-bounces');
+        if (bounced === null || Number(bounced) < 2) {
+          seen.nearImpact++;
+          held('no impact next to an impact', proposed(guided, one, 'impact').length === 0);
         }
         const since = value(facts, 'days-since-heavy');
         if (since === null || Number(since) < 2) {

@@ -65,8 +65,15 @@ function doseKey(lines: readonly PlanItem[]): string {
     .join('\n');
 }
 
+const impacts = ['quick-rebounds', 'two-leg-hops', 'rope-skipping', 'one-leg-hops', 'forward-hops'];
+
+function isImpact(line: PlanItem | undefined): boolean {
+  return impacts.includes(line?.code ?? '');
+}
+
 function isHeavy(line: PlanItem | undefined): boolean {
-  return line?.code === 'loaded-one-leg-raise' || (line !== undefined && namedIn(line).level === 'heavy');
+  if (line === undefined || isImpact(line)) return false;
+  return line.code === 'loaded-one-leg-raise' || ['heavy', 'springs', 'sport'].includes(namedIn(line).level ?? '');
 }
 
 function sessionsOf(person: CasebookPerson, side: Side, today: string): readonly SessionTold[] {
@@ -83,6 +90,7 @@ function sessionsOf(person: CasebookPerson, side: Side, today: string): readonly
       painAfter: Math.max(...done.map(({ painAfter }) => painAfter ?? 0)),
       exertion: Math.max(...done.map(({ exertion }) => exertion ?? 0)),
       heavy: lines.some(isHeavy),
+      impact: lines.some(isImpact),
     };
   });
 }
@@ -91,7 +99,7 @@ function sessionsOf(person: CasebookPerson, side: Side, today: string): readonly
 function plannedOf(plan: Kept, first: string, today: string): readonly string[] {
   const [from, until] = [numberOfDay(plan.day), numberOfDay(today)];
   const days = Array.from({ length: until - from }, (_, i) => from + i);
-  const due = days.filter((day) => plan.lines.some((line) => isTurn(line, day - numberOfDay(first))));
+  const due = days.filter((day) => plan.lines.some((line) => isTurn(line, day - numberOfDay(first), plan.lines)));
   return due.map((day) => new Date(day * 86_400_000).toISOString().slice(0, 10));
 }
 

@@ -13,7 +13,16 @@ export function daysAgo(days: number): string {
 }
 
 export function madeSession(ago: number, changes: Partial<SessionTold> = {}): SessionTold {
-  return { day: daysAgo(ago), shareDone: 1, painDuring: 2, painAfter: 1, exertion: 6, heavy: false, ...changes };
+  return {
+    day: daysAgo(ago),
+    shareDone: 1,
+    painDuring: 2,
+    painAfter: 1,
+    exertion: 6,
+    heavy: false,
+    impact: false,
+    ...changes,
+  };
 }
 
 /** Mornings of pain 1 and five minutes of stiffness from so many days ago until today, but for those that are told otherwise. */

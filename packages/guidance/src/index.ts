@@ -61,6 +61,7 @@ export { type RaceAsked, type RaceReach, raceReach } from './running/race-day.ts
 export type { DaySpan, RunDone, RunLog } from './running/run-log.ts';
 export { type OneAtATime, oneAtATime, type RunEffort, type RunWalk, runWalk } from './running/run-plan.ts';
 export { type Cap, type CapSettledBy, type SessionCap, sessionCap } from './running/session-cap.ts';
+export { blocksAgainst } from './standing-blocks.ts';
 export { governingLegs } from './take-together.ts';
 export { allHold, anyHolds, doesNotHold, type Held } from './verdict.ts';
 export { weakestMark } from './weakest-mark.ts';

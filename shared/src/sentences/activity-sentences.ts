@@ -14,6 +14,8 @@ export const ACTIVITY_TEXTS = {
   'recovery-high': 'Suggestion: after a run or jumps that loaded the tendon heavily, {days} days until the next ones.',
   'recovery-medium':
     'Suggestion: after a run or jumps with a medium load on the tendon, {days} days until the next ones.',
+  'recovery-after-bounces':
+    'Suggestion: after bounces or hops, {days} days until the next heavy raises. Light exercises can go on.',
   'recovery-after-run': 'Suggestion: after a run, {days} days until the next heavy raises. Light exercises can go on.',
   'ask-hills': 'Ask how much of the running goes up or down hill. Nothing here counts hills.',
   'first-run':
@@ -33,6 +35,7 @@ export const ACTIVITY_CHANGED_BY_TEXTS = {
   'standing-low': 'The tendon is graded as more than low.',
   'recovery-high': 'A rest of {days} days is over, or the last load is graded as lighter.',
   'recovery-medium': 'A rest of {days} days is over, or the last load is graded as light.',
+  'recovery-after-bounces': 'At least {days} days without bounces or hops.',
   'recovery-after-run': 'At least {days} days without a run.',
   'ask-hills': 'It is noted that hills were asked about.',
   'first-run': 'One of the points asked for before running is no longer met.',

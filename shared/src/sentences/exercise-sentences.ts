@@ -15,6 +15,9 @@ export const EXERCISE_WORDS = sentences('exercise-name', {
   'quick-rebounds': 'Quick small bounces on two legs',
   'one-leg-hops': 'Hops on one leg, on the spot',
   'forward-hops': 'Hops on one leg, forwards',
+  'two-leg-hops': 'Hops on two legs, on the spot',
+  'rope-skipping': 'Skipping with a rope',
+  'leg-press-raise': 'Heel raises at a leg press, knees straight',
 });
 
 /** How each exercise is done, for who does it at home. */
@@ -33,6 +36,10 @@ export const EXERCISE_HOW_WORDS = sentences('exercise-how', {
   'quick-rebounds': 'Stand on both feet. Make small quick bounces. Keep your knees almost straight.',
   'one-leg-hops': 'Stand on one foot. Hop on the spot.',
   'forward-hops': 'Stand on one foot. Hop forwards, one hop after the other.',
+  'two-leg-hops': 'Stand on both feet. Hop on the spot.',
+  'rope-skipping': 'Skip over the rope on both feet. Make small quick hops.',
+  'leg-press-raise':
+    'Put your toes low on the plate, knees straight. Push with your toes. Let the plate come back slowly.',
 });
 
 /** Advice beside the exercises, by the code that a plan is stored with. It is what a clinician decided. Codes of a code that is taken home count places: a new one comes last. */

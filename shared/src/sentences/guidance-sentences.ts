@@ -45,6 +45,8 @@ export const GUIDANCE_SENTENCES = sentences('guidance', {
   'option-heavy-slow': 'Another way: heavy slow raises, seated and standing, three times a week.',
   'option-hard-holds':
     'Another way: hard holds on the rig. They are for the load; relief of pain right after is not to be expected of them.',
+  'train-both':
+    'Suggestion: train both legs. The more sore leg sets how heavy and how often for what is done on one leg, so this leg can do the same.',
   'pain-limit':
     'Suggestion: pain up to {most} of 10 in a session and after it, at most {rise} over pain at rest, and back to usual by the next morning.',
   'step-ask':
@@ -59,8 +61,10 @@ export const GUIDANCE_SENTENCES = sentences('guidance', {
   'step-progress':
     'Suggestion: one variable may go up. The last {sessions} sessions at this dose and the mornings after went as planned.',
   'change-week': 'Suggestion: the next step of the schedule, and nothing else.',
-  'change-springs': 'Suggestion: add quick bounces and hops, two days after heavy raises at the earliest.',
-  'change-sport': 'Suggestion: add running and jumps by their own plan, and keep the heavy raises up.',
+  'change-springs':
+    'Suggestion: the next level, with bounces, skipping and hops on two legs, and the heavy raises kept up. Days with either lie two days apart.',
+  'change-sport':
+    'Suggestion: the next level, with hops forwards, runs by their own plan, and the heavy raises kept up. Days with either lie two days apart.',
   'change-repetitions': 'Suggestion: more repetitions, and nothing else.',
   'change-range': 'Suggestion: more range, and nothing else.',
   'change-load': 'Suggestion: {kgLeast} to {kgMost} kg more, or {percent} %, and nothing else.',
@@ -68,6 +72,8 @@ export const GUIDANCE_SENTENCES = sentences('guidance', {
   'change-impact': 'Suggestion: more bounces or hops, and nothing else.',
   'impact-after-heavy':
     'No bounces, hops or runs are proposed: heavy raises were less than {days} days ago, or it is not known when.',
+  'impact-after-bounces':
+    'No bounces, hops or runs are proposed: bounces or hops were less than {days} days ago, or it is not known when.',
   'rung-two-leg-floor': 'Next rung to try: raises on two legs on the floor.',
   'rung-seated-loaded': 'Next rung to try: seated raises with a weight.',
   'rung-walking': 'Next rung to try: a longer walk.',
@@ -129,6 +135,7 @@ export const GUIDANCE_CHANGED_BY = sentences('guidance-changed-by', {
     'Fewer than {ten} raises that count, pain of {below} or more on one leg, a night that does not settle it, raises on one leg not borne yet, or high irritability.',
   'option-hard-holds':
     'More than low irritability, pain of {below} or more on one leg, a night that does not settle it, raises on one leg not borne yet, or a ticked line on the heart.',
+  'train-both': 'This leg becomes sore too: then each leg has its own limits.',
   'pain-limit-high': 'Less than high irritability.',
   'pain-limit': 'High irritability.',
   'step-ask': 'The patient was asked, or a share of at most {leftOut} of the sessions of two weeks is left out.',
@@ -150,6 +157,7 @@ export const GUIDANCE_CHANGED_BY = sentences('guidance-changed-by', {
   'change-speed': 'The speed that is asked for is reached.',
   'change-impact': 'The number that is asked for is reached.',
   'impact-after-heavy': 'At least {days} days without heavy raises.',
+  'impact-after-bounces': 'At least {days} days without bounces or hops.',
   rung: 'The rung is tried: pain up to the limit, and the morning after told.',
   flare: 'A morning at its usual level.',
   'week-rising': 'A week with mornings that do not rise.',
@@ -208,6 +216,7 @@ export const GUIDANCE_FACT_WORDS = sentences('guidance-fact', {
   'morning-slope-least': 'The least that this trend may be, per week',
   'week-trend': 'Mornings of this week beside those of the last one',
   'days-since-heavy': 'Days since heavy raises',
+  'days-since-bounces': 'Days since bounces or hops',
   'rung-held': 'Highest rung that the leg bears',
   'programme-begun': 'A programme under way',
   'level-two-met': 'All sets of raises on one leg on the floor done',
@@ -276,6 +285,7 @@ export const GUIDANCE_SETTLED_BY = sentences('guidance-settled-by', {
   'morning-slope-least': 'Keep asking for the mornings, over some weeks.',
   'week-trend': 'Ask for at least a few mornings each week.',
   'days-since-heavy': 'Ask when heavy raises were last done.',
+  'days-since-bounces': 'Ask when bounces or hops were last done.',
   'rung-held': 'Try the ladder and ask for the morning after.',
   'programme-begun': 'Note whether a programme is under way.',
   'level-two-met': 'Log the sets of raises on one leg.',

@@ -42,7 +42,7 @@ export const RULE_NUMBER_WORDS = sentences('rule-number', {
   'guidance.load-kg-least': 'Least load that is added',
   'guidance.load-kg-most': 'Most load that is added',
   'guidance.load-percent': 'Load that is added, as a share',
-  'guidance.impact-days': 'Days from heavy raises to bounces',
+  'guidance.impact-days': 'Days from heavy raises, or from bounces, to the next bounces',
   'guidance.calm-days': 'Days at the lightest level before it is looked at again',
   'guidance.level-long-days': 'Days at one level before it is looked at again',
   'guidance.plateau-share': 'Least of the plan done before a standstill counts, as a share',

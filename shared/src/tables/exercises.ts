@@ -85,4 +85,14 @@ export const EXERCISES: readonly ExerciseEntry[] = [
   exercise('quick-rebounds', 'two', 'straight', 'rebounds', level, { repetitions: 20, tempo: null, perWeek: 2 }),
   exercise('one-leg-hops', 'one', 'straight', 'hops', level, { repetitions: 10, tempo: null, perWeek: 2 }),
   exercise('forward-hops', 'one', 'straight', 'hops', level, { repetitions: 10, tempo: null, perWeek: 2 }),
+  exercise('two-leg-hops', 'two', 'straight', 'hops', level, { repetitions: 10, tempo: null, perWeek: 2 }),
+  exercise('rope-skipping', 'two', 'straight', 'rebounds', level, { repetitions: 20, tempo: null, perWeek: 2 }),
+  exercise(
+    'leg-press-raise',
+    'two',
+    'straight',
+    'raise',
+    { ...level, surface: 'seat' },
+    { sets: 4, restS: 150, perWeek: 3 },
+  ),
 ];

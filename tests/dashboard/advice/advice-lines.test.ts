@@ -29,13 +29,92 @@ function plan(...changes: Parameters<typeof madeExercise>[1][]): Past {
 const learnt = 'guidance.start-learn/1/common-practice/right/learn';
 const impact = 'springs';
 
-test('bounces are held back where it is not known when heavy raises were last done', () => {
+test('bounces are held back where it is not known when heavy raises were last done, and the heavy raises are not', () => {
   const { lines, held, none } = levelLines(impact, ruleOf('start-single'), 'right', ground());
-  expect([lines, none]).toEqual([[], 'no-lines']);
+  expect([lines.map(({ code }) => code), none]).toEqual([['seated-raise', 'loaded-one-leg-raise'], null]);
   expect(held.map(({ line, by }) => [line.exercise, by[0]?.rule.code])).toEqual([
-    ['one-leg-hops', 'impact-after-heavy'],
     ['quick-rebounds', 'impact-after-heavy'],
+    ['two-leg-hops', 'impact-after-heavy'],
+    ['rope-skipping', 'impact-after-heavy'],
   ]);
+});
+
+/** Heavy raises for three months, as they are done now. */
+const heavyBy = 'guidance.change-to-heavy/1/common-practice/right/heavy';
+const heavyPlan: Past = {
+  plans: [
+    {
+      day: 20,
+      items: [
+        madeExercise('loaded-one-leg-raise', {
+          side: 'right',
+          proposedBy: heavyBy,
+          sets: 4,
+          repetitions: 8,
+          load: { value: 15, unit: 'kg' },
+          perWeek: 3,
+        }),
+        madeExercise('seated-raise', {
+          side: 'both',
+          proposedBy: heavyBy,
+          sets: 4,
+          repetitions: 8,
+          load: null,
+          perWeek: 3,
+        }),
+      ],
+    },
+  ],
+};
+const open = (past: Past): LinesGround => {
+  const made = ground(past);
+  return { ...made, guidance: { ...made.guidance, blocks: [] } };
+};
+
+test('bounces come with the heavy raises as they are, once a week, and a week has room for both', () => {
+  const { lines } = changeLines(ruleOf('change-springs'), 'right', open(heavyPlan));
+  const told = lines.map(({ code, side, sets, repetitions, load, perWeek }) => [
+    code,
+    side,
+    sets,
+    repetitions,
+    load?.value,
+    perWeek,
+  ]);
+  expect(told).toEqual([
+    ['quick-rebounds', 'both', 3, 20, undefined, 2],
+    ['two-leg-hops', 'both', 3, 10, undefined, 2],
+    ['rope-skipping', 'both', 3, 20, undefined, 2],
+    ['seated-raise', 'both', 4, 8, undefined, 1],
+    ['loaded-one-leg-raise', 'right', 4, 8, 15, 1],
+  ]);
+  expect(lines.every(({ lowestFootDeg }) => lowestFootDeg === null || lowestFootDeg >= 0)).toBe(true);
+});
+
+test('the last level is hops forwards once a week and the heavy raises as they are twice', () => {
+  const { lines } = changeLines(ruleOf('change-sport'), 'right', open(heavyPlan));
+  expect(lines.map(({ code, repetitions, perWeek }) => [code, repetitions, perWeek])).toEqual([
+    ['forward-hops', 10, 1],
+    ['seated-raise', 8, 2],
+    ['loaded-one-leg-raise', 8, 2],
+  ]);
+});
+
+test('more impact is hops on one leg in the place of those on two, and nothing else changes', () => {
+  const by = 'guidance.change-springs/1/read/right/springs';
+  const items = [
+    madeExercise('quick-rebounds', { side: 'both', proposedBy: by, sets: 3, repetitions: 20, lowestFootDeg: null }),
+    madeExercise('two-leg-hops', { side: 'both', proposedBy: by, sets: 3, repetitions: 10, lowestFootDeg: null }),
+  ];
+  const { lines } = changeLines(ruleOf('change-impact'), 'right', open({ plans: [{ day: 20, items }] }));
+  expect(lines.map(({ code, side }) => [code, side])).toEqual([
+    ['quick-rebounds', 'both'],
+    ['one-leg-hops', 'right'],
+  ]);
+  const later = [madeExercise('one-leg-hops', { side: 'right', proposedBy: by, lowestFootDeg: null })];
+  expect(changeLines(ruleOf('change-impact'), 'right', open({ plans: [{ day: 20, items: later }] })).none).toBe(
+    'no-lines',
+  );
 });
 
 test.each(LEVELS.map(({ code }) => code).filter((code) => code !== impact))(

@@ -107,3 +107,43 @@ test('what is done with both legs comes from the sore one alone', () => {
   const left = adviceFor(advisedPerson(), advisedVisit(), today).cards.find(({ leg }) => leg === 'left')!;
   for (const { lines } of left.options) expect(lines.map(({ side }) => side)).not.toContain('both');
 });
+
+function left(changes: Partial<Visit> = {}, past: Past = {}): AdviceCard {
+  return adviceFor(advisedPerson(past), advisedVisit(changes), today).cards.find((one) => one.leg === 'left')!;
+}
+
+test('a leg that is not sore is trained too: what the sore one does on one leg is there to take over, with its dose', () => {
+  const [card, other] = [left(), right()];
+  const same = card.options.find(({ code }) => code === 'train-both');
+  expect(card.beside.join(' ')).toContain('train both legs');
+  const ofSore = other.lines.filter(({ side }) => side === 'right');
+  expect(ofSore.length).toBeGreaterThan(0);
+  const dose = (lines: AdviceCard['lines']) =>
+    lines.map(({ code, sets, repetitions, load, perWeek, painLimit }) => [
+      code,
+      sets,
+      repetitions,
+      load,
+      perWeek,
+      painLimit,
+    ]);
+  expect(dose(same!.lines)).toEqual(dose(ofSore));
+  for (const { side, proposedBy } of same!.lines)
+    expect([side, proposedBy]).toEqual(['left', 'guidance.train-both/1/common-practice/left/single']);
+  // the sore leg follows nobody
+  expect(codes(other)).not.toContain('train-both');
+});
+
+test('it is there where the other leg was not tested, and where it does more by itself', () => {
+  expect(codes(left({ sets: [liveSet('right', 14)] }))).toContain('train-both');
+  expect(left().title).toContain('heavy');
+});
+
+test('with both legs sore, none sore, or not known, none follows the other', () => {
+  for (const place of ['mid-portion', 'insertion', null] as const) {
+    const card = left({ sore: { left: place, right: 'mid-portion' } });
+    expect(codes(card)).not.toContain('train-both');
+    expect(card.beside.join(' ')).not.toContain('train both legs');
+  }
+  expect(codes(left({ sore: { left: 'no', right: 'no' } }))).not.toContain('train-both');
+});

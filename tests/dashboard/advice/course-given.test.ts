@@ -99,10 +99,25 @@ test('a session of three a week is planned once in each span, on the day it was 
     place: { day: inMarch(16) },
     lines: [{ id: 'a', author: 'test', at: '', body: line({ perWeek: 3.5 }) }],
   };
-  const done = [{ day: inMarch(16), shareDone: 1, painDuring: 1, painAfter: 0, exertion: 5, heavy: false }];
+  const done = [
+    { day: inMarch(16), shareDone: 1, painDuring: 1, painAfter: 0, exertion: 5, heavy: false, impact: false },
+  ];
   expect(plannedDays(plan, done, inMarch(22))).toEqual([inMarch(16), inMarch(19), inMarch(21)]);
   // a span that is not over is not due
   expect(plannedDays(plan, done, inMarch(19))).toEqual([inMarch(16)]);
+});
+
+test('bounces and heavy raises have days of their own, and what is done every day has none beside it', () => {
+  const planned = (...perWeek: readonly [bounces: number, raises: number]): readonly string[] => {
+    const lines = (['quick-rebounds', 'loaded-one-leg-raise'] as const).map((code, at) => ({
+      id: code,
+      author: 'test',
+      at: '',
+      body: line({ code, perWeek: perWeek[at] }),
+    }));
+    return plannedDays({ place: { day: inMarch(2) }, lines }, [], inMarch(16));
+  };
+  expect([planned(2, 1), planned(1, 2), planned(2, 3.5)].map(({ length }) => length)).toEqual([6, 6, 7]);
 });
 
 test('a morning passed where it is at most so much over its usual level, and is not known without one', () => {

@@ -40,8 +40,8 @@ test('a step to a level leads there, one within a level nowhere', () => {
   const to = (code: string) => otherLevel(ruleOf(code), level('learn'), 'right', advisedVisit());
   expect([to('change-to-single')?.code, to('change-to-heavy')?.code]).toEqual(['single', 'heavy']);
   expect([to('change-repetitions'), to('step-hold')]).toEqual([undefined, undefined]);
-  // in the place of heavy raises bounces would be all that is left of them
-  expect(to('change-springs')).toBeUndefined();
+  // heavy raises go on among the lines of both
+  expect([to('change-springs')?.code, to('change-sport')?.code]).toEqual(['springs', 'sport']);
 });
 
 test('with one sore leg what is done with both goes by that one', () => {

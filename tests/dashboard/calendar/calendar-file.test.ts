@@ -59,7 +59,7 @@ test('another reader expands the file to the days on which the plan of the day h
       const today = dayAt(saved);
       const { events } = readCalendar(calendarText(planCalendar(handout, today, 0), begun, now));
       bodies.forEach((body, at) => {
-        const rhythm = rhythmOf(handout.plan[at]);
+        const rhythm = rhythmOf(handout.plan[at], handout.plan);
         const due = Array.from({ length: 110 }, (_, n) => dayAt(n)).filter(
           (day) =>
             day >= today &&
@@ -76,7 +76,7 @@ test('another reader expands the file to the days on which the plan of the day h
 });
 
 test('impacts of any plan lie 48 h apart in the file', () => {
-  const impacts = new Set(['quick-rebounds', 'one-leg-hops', 'forward-hops']);
+  const impacts = new Set(['quick-rebounds', 'one-leg-hops', 'forward-hops', 'two-leg-hops', 'rope-skipping']);
   fc.assert(
     fc.property(fc.array(line, { minLength: 1, maxLength: 6 }), (bodies) => {
       const { visit, person } = personWith(bodies);

@@ -68,3 +68,17 @@ test('whatever was agreed on: never more often, never days side by side up to th
     { numRuns: 500 },
   );
 });
+
+test('heavy raises lie 48 h from bounces of the same plan where a week has room for both, and as by themselves where it has none', () => {
+  const bounces = (perWeek: number) => homeExercise('quick-rebounds', { perWeek });
+  const beside = (perWeek: number, ...plan: Parameters<typeof rhythmOf>[0][]) =>
+    rhythmOf(homeExercise('loaded-one-leg-raise', { perWeek }), plan)?.places;
+  expect(beside(1, bounces(2))).toEqual([2]);
+  expect(beside(2, bounces(1))).toEqual([2, 4]);
+  expect(beside(2, bounces(2))).toEqual([0, 3]);
+  expect(beside(1, bounces(3))).toEqual([0]);
+  // runs on every other day leave no room: away from the bounces at least
+  expect(beside(1, bounces(2), homeRun())).toEqual([2]);
+  expect(beside(7, bounces(1))).toHaveLength(7);
+  expect(beside(2)).toEqual([0, 3]);
+});

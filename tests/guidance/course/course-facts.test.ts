@@ -57,6 +57,13 @@ describe('the log', () => {
     expect(value({ sessions: [madeSession(3), madeSession(-1, { painDuring: 9 })] }, 'pain-during-last')).toBe(2);
   });
 
+  test('bounces that were never logged lie back as long as anything was logged, at least', () => {
+    const since = (course: Partial<LegCourse>) => courseFacts(madeCourse(course), today, 5)['days-since-bounces'];
+    expect(since({})).toMatchObject({ value: 5, low: 5, high: Number.POSITIVE_INFINITY });
+    expect(since({ sessions: [madeSession(4, { impact: true }), madeSession(1)] })).toMatchObject({ value: 4 });
+    expect(since({ sessions: [] })).toEqual({ missing: 'no-session' });
+  });
+
   test('heavy raises that were never logged are not known, and not long ago', () => {
     expect(value({}, 'days-since-heavy')).toBe('no-session');
     expect(value({ sessions: [madeSession(3, { heavy: true }), madeSession(1)] }, 'days-since-heavy')).toBe(3);

@@ -143,7 +143,15 @@ class Going {
       const heavy = plan.level === 4 || ((plan.level ?? 0) >= 5 && plan.lastKind === 'heavy');
       const exertion = Math.min(9, Math.max(3, Math.round(5 + load / 2 + 0.6 * chance.wobble())));
       const painAfter = afterLoad(this.truth[leg], during);
-      this.legs[leg].sessions.push({ day: dateOf(day), shareDone: 1, painDuring: during, painAfter, exertion, heavy });
+      this.legs[leg].sessions.push({
+        day: dateOf(day),
+        shareDone: 1,
+        painDuring: during,
+        painAfter,
+        exertion,
+        heavy,
+        impact: (plan.level ?? 0) >= 5 && !heavy,
+      });
       if (plan.level === 2 && plan.repetitionSteps >= 5 && plan.eased === 1 && during <= 4)
         this.legs[leg].isTwoMet = true;
     }

@@ -17,6 +17,9 @@ test('the places of the exercises are those that codes carry home', () => {
     'quick-rebounds',
     'one-leg-hops',
     'forward-hops',
+    'two-leg-hops',
+    'rope-skipping',
+    'leg-press-raise',
   ]);
 });
 

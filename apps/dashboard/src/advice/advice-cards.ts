@@ -20,6 +20,7 @@ import { planPainLimit } from '../plan/plan-draft.ts';
 import { fill } from '../words/fill.ts';
 import { type AdviceLines, changeLines, type LinesGround, levelLines } from './advice-lines.ts';
 import { type AdviceOption, optionsOf } from './advice-options.ts';
+import { asOtherLeg } from './both-legs.ts';
 import { type AskGround, asksFor, asksUnderLock, type FactAsk } from './fact-asks.ts';
 import { beforeVisit, factsGiven } from './facts-given.ts';
 import { missingOf } from './given-fact.ts';
@@ -203,11 +204,9 @@ export function adviceFor(
     return { nextSteps: next, cards: [], beside: [], asks: isAsked ? asksUnderLock(asked, guidance) : [] };
   const past = beforeVisit(person, visit);
   const asksOf = (leg: Leg | null): AdviceCard['asks'] => (isAsked ? asksFor(asked, guidance, leg) : []);
-  const cards = legsShown(visit).map((leg): AdviceCard => {
+  const groundOf = (leg: Leg): LinesGround => {
     const raises = given.legs[leg]['valid-raises'];
-    const begun = given.legs[leg]['programme-begun'];
-    const isBegun = begun !== undefined && 'value' in begun && begun.value === 'yes';
-    const ground: LinesGround = {
+    return {
       visit,
       past,
       given,
@@ -216,11 +215,22 @@ export function adviceFor(
       painLimit: planPainLimit(visit),
       raises: raises !== undefined && 'value' in raises ? Number(raises.value) : null,
     };
+  };
+  const own = legsShown(visit).map((leg): AdviceCard => {
+    const begun = given.legs[leg]['programme-begun'];
+    const isBegun = begun !== undefined && 'value' in begun && begun.value === 'yes';
+    const ground = groundOf(leg);
     const proposed = isBegun
       ? (of(guidance, 'change', leg) ?? of(guidance, 'step', leg))
       : of(guidance, 'start-level', leg);
     const asks = asksOf(leg);
     return proposed === undefined ? openCard(leg, isBegun, ground, asks) : cardOf(proposed, leg, ground, asks);
+  });
+  // a leg that is not sore can do what the sore one does
+  const cards = own.map((card): AdviceCard => {
+    const other = own.find(({ leg }) => leg !== card.leg);
+    const same = other === undefined ? undefined : asOtherLeg(card.leg, other, groundOf(card.leg));
+    return same === undefined ? card : { ...card, options: [same, ...card.options] };
   });
   return { nextSteps: [], cards, beside: besideOf(guidance, null), asks: asksOf(null) };
 }

@@ -22,6 +22,7 @@ import {
 } from '@surae/shared';
 import { exerciseLine } from '../plan/plan-draft.ts';
 import { easedFrom } from './dose-held.ts';
+import { isHeavyLine } from './hard-lines.ts';
 import { goesByLeg, otherLevel } from './level-after.ts';
 import { legPlan, levelNow } from './programme-given.ts';
 import { proposedByText } from './proposed-by.ts';
@@ -111,7 +112,20 @@ export function levelLines(code: string, rule: GuidanceRule, leg: Leg, ground: L
   );
   const isStart = isWhole && together?.legs.includes(leg) === true;
   const isCareful = rule.about === 'start-level' ? isStart : goesByLeg(leg, ground);
-  return linesOf(level.lines, isCareful, proposedByText(rule, leg, code), leg, ground);
+  // what comes in the place of another exercise is not done from the beginning
+  const begun = level.lines.filter(({ after }) => after === undefined);
+  const found = linesOf(begun, isCareful, proposedByText(rule, leg, code), leg, ground);
+  return { ...found, lines: found.lines.map((line) => asBefore(line, leg, ground)) };
+}
+
+/** Heavy raises that go on beside bounces keep the dose that they have; how often they are done is that of the level. */
+function asBefore(line: PlanItem, leg: Leg, { past, today }: LinesGround): PlanItem {
+  const before = legPlan(past, leg, today)?.lines.find(
+    ({ body }) => body.code === line.code && isHeavyLine(body),
+  )?.body;
+  if (before === undefined || !isHeavyLine(line)) return line;
+  const { sets, repetitions, load, tempo, restS } = before;
+  return { ...line, sets, repetitions, load, tempo, restS };
 }
 
 /** Lines of a programme beside the levels; what is done with both legs is of the legs that govern. */
@@ -163,13 +177,26 @@ function less(value: number, { least, most }: GuidanceRule['numbers']): number {
 
 /** A line of the heavy level with the sets and repetitions of the next weeks; how heavy it is then is found by trying. */
 function nextWeek(line: PlanItem): PlanItem {
-  const isHeavy = HEAVY_SLOW_EXERCISES.codes.some((code) => code === line.code);
+  const { codes, byHand } = HEAVY_SLOW_EXERCISES;
+  const isHeavy = [...codes, ...byHand].some((code) => code === line.code);
   const now = HEAVY_SLOW.findIndex(({ sets, repetitions }) => sets === line.sets && repetitions === line.repetitions);
   const next = now < 0 ? undefined : HEAVY_SLOW[now + 1];
   return !isHeavy || next === undefined ? line : { ...line, sets: next.sets, repetitions: next.repetitions };
 }
 
-function changedLine(line: PlanItem, rule: GuidanceRule, mostOf: (line: PlanItem) => number | null): PlanItem | null {
+/** What of a level a line of a plan is held against: the most that its repetitions come to, and what comes in its place. */
+interface LineBounds {
+  readonly mostOf: (line: PlanItem) => number | null;
+  readonly nextOf: (line: PlanItem) => DoseLine | undefined;
+}
+
+function changedLine(
+  line: PlanItem,
+  rule: GuidanceRule,
+  { mostOf, nextOf }: LineBounds,
+  leg: Leg,
+  ground: LinesGround,
+): PlanItem | null {
   const { numbers } = rule;
   switch (rule.code) {
     case 'step-hold':
@@ -182,6 +209,10 @@ function changedLine(line: PlanItem, rule: GuidanceRule, mostOf: (line: PlanItem
       const most = mostOf(line);
       if (line.repetitions === null || most === null || line.repetitions >= most) return line;
       return { ...line, repetitions: line.repetitions + PLAN_BOUNDS.repetitions.by };
+    }
+    case 'change-impact': {
+      const next = nextOf(line);
+      return next === undefined ? line : lineOf(next, leg, '', ground);
     }
     case 'change-week':
       return nextWeek(line);
@@ -222,11 +253,12 @@ export function changeLines(rule: GuidanceRule, leg: Leg, ground: LinesGround): 
   const proposedBy = proposedByText(rule, leg, code);
   const mostOf = (line: PlanItem): number | null =>
     level?.lines.find(({ exercise }) => exercise === line.code)?.repetitions?.[1] ?? null;
+  const nextOf = (line: PlanItem): DoseLine | undefined => level?.lines.find(({ after }) => after === line.code);
   const back = rule.code === 'change-back' ? (easedFrom(past, leg)?.before?.lines ?? []) : [];
   const after =
     back.length > 0
       ? back.map(({ body }) => body).filter(({ side }) => isCareful || side === leg)
-      : before.map((line) => changedLine(line, rule, mostOf));
+      : before.map((line) => changedLine(line, rule, { mostOf, nextOf }, leg, ground));
   const isSame = rule.code === 'step-hold' || rule.code === 'step-wait';
   if (after.includes(null) || (!isSame && after.every((line, at) => line === before[at]))) return nothing;
   const lines = after

@@ -10,8 +10,8 @@ import {
 } from '@surae/guidance';
 import { doseSince } from './dose-held.ts';
 import { known, missing } from './given-fact.ts';
+import { isHeavyLine, isImpactCode } from './hard-lines.ts';
 import { type LegPlan, legPlan, levelSince } from './programme-given.ts';
-import { proposedByOf } from './proposed-by.ts';
 
 type Past = Pick<CasebookPerson, 'visits' | 'planItems' | 'doneItems' | 'morningChecks' | 'runs'>;
 
@@ -40,13 +40,13 @@ function shareOf(done: DoneItem, planned: PlanItem | undefined): number | null {
   return done.repetitions === null ? null : Math.min(sets, done.repetitions / planned.repetitions);
 }
 
-function isHeavy({ load, planItemId }: DoneItem, items: ReadonlyMap<string, PlanItem>): boolean {
-  const planned = planItemId === null ? undefined : items.get(planItemId);
-  return (
-    load !== null ||
-    planned?.code === 'loaded-one-leg-raise' ||
-    proposedByOf(planned?.proposedBy ?? null)?.level === 'heavy'
-  );
+function plannedOf({ planItemId }: DoneItem, items: ReadonlyMap<string, PlanItem>): PlanItem | undefined {
+  return planItemId === null ? undefined : items.get(planItemId);
+}
+
+function isHeavy(done: DoneItem, items: ReadonlyMap<string, PlanItem>): boolean {
+  const planned = plannedOf(done, items);
+  return done.load !== null || (planned !== undefined && isHeavyLine(planned));
 }
 
 /**
@@ -91,6 +91,7 @@ function sessionOf(day: string, done: readonly DoneItem[], past: Past, side: Sid
       10,
     ),
     heavy: done.some((one) => isHeavy(one, items)),
+    impact: done.some((one) => isImpactCode(plannedOf(one, items)?.code ?? null)),
   };
 }
 
@@ -105,9 +106,17 @@ export function sessionsOf(past: Past, side: Side, painLimit: number): readonly 
     .map(([day, done]) => sessionOf(day, done, past, side, painLimit));
 }
 
+/** What is done more often a week has the days of bounces among its own. */
+const apartMost = 3;
+
+/** Days of a week with a session: bounces and heavy raises have days of their own. */
 function perWeekOf(lines: readonly Entry<PlanItem>[]): number | null {
-  const often = lines.flatMap(({ body }) => body.perWeek ?? []);
-  return often.length === 0 ? null : Math.max(...often);
+  const often = (isImpact: boolean): readonly number[] =>
+    lines.filter(({ body }) => isImpactCode(body.code) === isImpact).flatMap(({ body }) => body.perWeek ?? []);
+  const [impacts, others] = [often(true), often(false)];
+  if (impacts.length + others.length === 0) return null;
+  const [impact, other] = [Math.max(0, ...impacts), Math.max(0, ...others)];
+  return other > apartMost ? other : Math.min(7, impact + other);
 }
 
 /**
@@ -209,7 +218,15 @@ export function courseGiven(past: Past, side: Side, today: string, painLimit: nu
 export function morningPassed(past: Past, side: Side, day: string, rise: number): boolean | null {
   const on = dayNumber(day);
   if (on === null) return null;
-  const tried: SessionTold = { day, shareDone: null, painDuring: null, painAfter: null, exertion: null, heavy: false };
+  const tried: SessionTold = {
+    day,
+    shareDone: null,
+    painDuring: null,
+    painAfter: null,
+    exertion: null,
+    heavy: false,
+    impact: false,
+  };
   const course: LegCourse = { planned: [], sessions: [tried], mornings: morningsOf(past, side) };
   const over = courseFacts(course, dayText(on + 1), 10)['morning-rise-last'];
   return over === undefined || 'missing' in over ? null : Number(over.value) <= rise;

@@ -40,7 +40,6 @@ export function otherLevel(
   if (rule.code === 'step-drop' || rule.code === 'step-restart-lower') {
     return now === undefined ? null : levelBelow(now, leg, visit);
   }
-  // bounces come beside the heavy raises and not in their place: that is no level of its own lines
   if (rule.about !== 'change' || rule.proposes.kind !== 'level') return undefined;
   return LEVELS.find(({ code }) => code === rule.proposes.code);
 }

@@ -85,7 +85,7 @@ export function planCalendar(handout: Handout, today: string, before: number): P
   const start = today > day ? today : day;
   const horizon = dayOfNumber(numberOf(start) + CALENDAR_LIMITS.openDays.value - 1);
   const planned = plan.map((line, place): PlanEvent | undefined => {
-    const rhythm = rhythmOf(line);
+    const rhythm = rhythmOf(line, plan);
     if (rhythm === null) return undefined;
     const between = ends(rhythm, day, line.from > start ? line.from : start, line.until ?? horizon);
     if (between === undefined) return undefined;

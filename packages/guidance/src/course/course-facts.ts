@@ -67,6 +67,8 @@ export function courseFacts(course: LegCourse, today: string, painLimit: number)
   const missed = planned.findIndex((on) => sessions.has(on));
   const [last] = days;
   const heavy = days.find((on) => sessions.get(on)?.heavy === true);
+  const bounced = days.find((on) => sessions.get(on)?.impact === true);
+  const first = days.at(-1);
   const levelSince = course.levelSince === undefined ? Number.NEGATIVE_INFINITY : calendarDay(course.levelSince);
   const doseSince = course.doseSince === undefined ? Number.NEGATIVE_INFINITY : calendarDay(course.doseSince);
   // days of the level before led to this one already
@@ -107,5 +109,9 @@ export function courseFacts(course: LegCourse, today: string, painLimit: number)
     'morning-slope-least': weeks.slopeLeast === null ? { missing: 'too-few' } : of(weeks.slopeLeast, 'morning-check'),
     'week-trend': of(weeks.trend, 'morning-check'),
     'days-since-heavy': since(heavy),
+    'days-since-bounces':
+      bounced !== undefined || first === undefined
+        ? since(bounced)
+        : { value: now - first, low: now - first, high: Number.POSITIVE_INFINITY, from: { ...log, day: today } },
   };
 }

@@ -11,6 +11,8 @@ export interface SessionTold {
   readonly exertion: number | null;
   /** heavy raises were done */
   readonly heavy: boolean;
+  /** bounces or hops were done */
+  readonly impact: boolean;
 }
 
 /** How a leg was on a morning; null was not told. */

@@ -120,6 +120,14 @@ export const RECOVERY_RULES: readonly GuidanceRule[] = [
     proposes: { kind: 'limit', code: 'recovery', touches: [], amounts: ['days'] },
   }),
   guidanceRule({
+    code: 'recovery-after-bounces',
+    about: 'recovery',
+    rank: 3,
+    when: { fact: 'days-since-bounces', below: 'days' },
+    numbers: { days: ruleNumber('recovery-days-after-run', 2, 'd') },
+    proposes: { kind: 'limit', code: 'recovery', touches: [], amounts: ['days'] },
+  }),
+  guidanceRule({
     code: 'ask-hills',
     about: 'prompt',
     of: 'person',

@@ -1,7 +1,7 @@
 import type { Condition } from './condition.ts';
 import { LEVEL_CHANGES } from './level-changes.ts';
 import { AT_HEEL_BONE } from './range-rules.ts';
-import type { GuidanceRule, RuleNumber, Touch } from './rule-entry.ts';
+import type { GuidanceRule, RuleNumber, RuleProposal, Touch } from './rule-entry.ts';
 import { type Basis, guidanceRule, ruleNumber } from './rule-made.ts';
 
 const staged: Basis = {
@@ -41,6 +41,19 @@ function change(
   });
 }
 
+const noImpact: RuleProposal = { kind: 'block', code: 'impact', touches: [], blocks: ['impact'] };
+
+/** An impact keeps away from heavy raises, and from another impact; how long after a run the next one is stands among recovery. */
+function apart(from: 'heavy' | 'bounces', fact: string): GuidanceRule {
+  return guidanceRule({
+    code: `impact-after-${from}`,
+    about: 'block',
+    when: { fact, below: 'days' },
+    numbers: { days: ruleNumber('impact-days', 2, 'd') },
+    proposes: noImpact,
+  });
+}
+
 /**
  * The one variable that goes up, in its order: repetitions, range, load, speed, impact. A step of a schedule or to the next level is one
  * variable too, and comes before those within a level.
@@ -70,7 +83,7 @@ export const CHANGE_RULES: readonly GuidanceRule[] = [
       calm: ruleNumber('springs-calm', 14, 'd'),
     },
     ['impact'],
-    staged,
+    { ...staged, proposes: { kind: 'level', code: 'springs', touches: ['loading', 'increase', 'impact'] } },
   ),
   change(
     'sport',
@@ -85,7 +98,7 @@ export const CHANGE_RULES: readonly GuidanceRule[] = [
     },
     { five: levels.five, six: ruleNumber('level-six', 6), days: ruleNumber('sport-days', 14, 'd') },
     ['impact'],
-    sport,
+    { ...sport, proposes: { kind: 'level', code: 'sport', touches: ['loading', 'increase', 'impact'] } },
   ),
   change('repetitions', 9, { fact: 'repetitions-left', above: 'none' }, { none }, []),
   change(
@@ -159,11 +172,6 @@ export const CHANGE_RULES: readonly GuidanceRule[] = [
     { five: levels.five },
     ['impact'],
   ),
-  guidanceRule({
-    code: 'impact-after-heavy',
-    about: 'block',
-    when: { fact: 'days-since-heavy', below: 'days' },
-    numbers: { days: ruleNumber('impact-days', 2, 'd') },
-    proposes: { kind: 'block', code: 'impact', touches: [], blocks: ['impact'] },
-  }),
+  apart('heavy', 'days-since-heavy'),
+  apart('bounces', 'days-since-bounces'),
 ];

@@ -61,6 +61,8 @@ export const COURSE_FACTS: readonly FactEntry[] = [
   /** the middle values of this week beside those of the last one */
   codeFact('week-trend', 'leg', ['rising', 'not-rising', 'too-few'], { standIn: 'too-few' }),
   numberFact('days-since-heavy', 'leg', 'd', open),
+  /** since bounces or hops; where none was logged, at least as long as anything was */
+  numberFact('days-since-bounces', 'leg', 'd', open),
   /** the highest rung that was done with pain up to the limit and a morning after that passed */
   codeFact('rung-held', 'leg', ['not-tried', 'none', ...TOLERANCE_RUNGS.map(({ code }) => code)], {
     standIn: 'not-tried',

@@ -27,4 +27,6 @@ export interface DoseLine extends Entry {
     | { readonly kind: 'share-of-own-most'; readonly share: number };
   /** pain up to which it is gone on with; null: the limit that holds for the leg */
   readonly painMost: number | null;
+  /** it comes in the place of that exercise, once more of its kind is due; absent where it is there from the beginning */
+  readonly after?: string;
 }

@@ -28,7 +28,12 @@ export const HEAVY_SLOW: readonly HeavySlowRow[] = [
 ];
 
 /** Exercises of a session: the trial had three, seated, on a leg press and standing; a plan here has two of them. */
-export const HEAVY_SLOW_EXERCISES = { trial: 3, codes: ['seated-raise', 'loaded-one-leg-raise'] } as const;
+export const HEAVY_SLOW_EXERCISES = {
+  trial: 3,
+  codes: ['seated-raise', 'loaded-one-leg-raise'],
+  /** where there is one: put in by hand */
+  byHand: ['leg-press-raise'],
+} as const;
 
 /** Between two exercises of a session [s]. */
 export const HEAVY_SLOW_REST = {

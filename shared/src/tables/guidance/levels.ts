@@ -1,8 +1,9 @@
 import type { Entry } from '../../entry.ts';
 import { COMPARISON_RULES } from '../comparison-rules.ts';
-import type { DoseLine } from './dose-line.ts';
+import type { DoseLine, DoseSpan } from './dose-line.ts';
 import { HEAVY_SLOW, HEAVY_SLOW_LINES } from './heavy-slow.ts';
 import { DAILY, DAILY_OR_ALTERNATE, doseLine, SLOW } from './line-made.ts';
+import { KEEP_UP } from './return-criteria.ts';
 import { type Basis, PRACTICE } from './rule-made.ts';
 
 /** A level of the programme: where somebody can begin, and what is done there. */
@@ -28,6 +29,17 @@ function level(number: number, code: string, lines: readonly DoseLine[], basis: 
 const calmPain = COMPARISON_RULES.painMostIrritable.value;
 const [firstRow] = HEAVY_SLOW;
 const lastRow = HEAVY_SLOW.at(-1);
+
+/** The heavy raises of the last weeks, kept up so often a week; who goes on from them keeps sets, repetitions and load. */
+function keptUp(code: string, perWeek: DoseSpan, { source, mark }: Basis): readonly DoseLine[] {
+  return (lastRow === undefined ? [] : HEAVY_SLOW_LINES[lastRow.id]).map((line) => ({
+    ...line,
+    id: `level.${code}.${line.exercise}`,
+    source,
+    mark,
+    perWeek,
+  }));
+}
 
 /** Levels from the lightest on. Lines at the edge of a step are for no heel that is sore at the bone. */
 export const LEVELS: readonly LevelEntry[] = [
@@ -120,6 +132,7 @@ export const LEVELS: readonly LevelEntry[] = [
   ),
   // begins with the first weeks, and is kept up twice a week with the last ones
   level(4, 'heavy', HEAVY_SLOW_LINES[firstRow.id], heavy),
+  // bounces and hops on days of their own, and the heavy raises kept up on one between them: a week has room for no more of them apart
   level(
     5,
     'springs',
@@ -129,19 +142,26 @@ export const LEVELS: readonly LevelEntry[] = [
         { exercise: 'quick-rebounds', sets: [3, 3], repetitions: [20, 20], perWeek: [2, 3] },
         staged,
       ),
-      doseLine('level.springs', { exercise: 'one-leg-hops', sets: [3, 3], repetitions: [10, 10], perWeek: [2, 3] }),
+      doseLine('level.springs', { exercise: 'two-leg-hops', sets: [3, 3], repetitions: [10, 10], perWeek: [2, 3] }),
+      doseLine('level.springs', { exercise: 'rope-skipping', sets: [3, 3], repetitions: [20, 20], perWeek: [2, 3] }),
+      doseLine('level.springs', {
+        exercise: 'one-leg-hops',
+        sets: [3, 3],
+        repetitions: [10, 10],
+        perWeek: [2, 3],
+        after: 'two-leg-hops',
+      }),
+      ...keptUp('springs', [KEEP_UP.leastPerWeek.value, KEEP_UP.mostPerWeek.value], PRACTICE),
     ],
     staged,
   ),
   level(
     6,
     'sport',
-    (lastRow === undefined ? [] : HEAVY_SLOW_LINES[lastRow.id]).map((line) => ({
-      ...line,
-      id: `level.sport.${line.exercise}`,
-      ...sport,
-      perWeek: [2, 2] as const,
-    })),
+    [
+      doseLine('level.sport', { exercise: 'forward-hops', sets: [3, 3], repetitions: [10, 10], perWeek: [1, 2] }),
+      ...keptUp('sport', [2, 2], sport),
+    ],
     sport,
   ),
 ];

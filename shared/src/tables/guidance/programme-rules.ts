@@ -74,6 +74,18 @@ export const PROGRAMME_RULES: readonly GuidanceRule[] = [
     ],
     ['hard-hold'],
   ),
+  // a leg that is not sore is trained too: it loses strength with the other one, and what it may do is no measure for the sore one
+  guidanceRule({
+    code: 'train-both',
+    about: 'prompt',
+    when: {
+      all: [
+        { fact: 'place', is: 'no' },
+        { fact: 'sore-legs', oneOf: ['left', 'right'] },
+      ],
+    },
+    proposes: { kind: 'prompt', code: 'train-both', touches: ['loading'] },
+  }),
   guidanceRule({
     code: 'pain-limit-high',
     about: 'pain-limit',

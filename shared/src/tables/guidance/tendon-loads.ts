@@ -92,4 +92,7 @@ export const RELATIVE_LOADS: readonly RelativeLoad[] = [
   relative('quick-rebounds', null),
   relative('one-leg-hops', null),
   relative('forward-hops', 'forward-hop', unread),
+  relative('two-leg-hops', null),
+  relative('rope-skipping', null),
+  relative('leg-press-raise', null),
 ];

@@ -46,7 +46,7 @@ describe('each grade of irritability', () => {
   test('of running that is paused is not to keep it: a first run goes by its criteria, and is over once it is run', () => {
     const codes = (now: string, more = {}) => {
       const given = madeFacts(
-        { irritability: 'low', 'days-since-heavy': 3, ...more },
+        { irritability: 'low', 'days-since-heavy': 3, 'days-since-bounces': 3, ...more },
         {},
         { ...yes, 'running-now': now },
       );
@@ -112,6 +112,14 @@ describe('days of recovery', () => {
     if (code !== undefined) expect(one).toMatchObject({ mark: 'common-practice', standing: 'stands' });
   });
 
+  test.each([
+    [1, 'recovery-after-bounces'],
+    [2, undefined],
+  ])('%d days after bounces or hops, heavy raises: %s', (days, code) => {
+    const light = { 'last-load': 'light', 'recovery-days': 5, 'days-since-bounces': days };
+    expect(about(madeFacts(light, {}, { 'days-since-run': 5 }), 'recovery')[0]?.rule.code).toBe(code);
+  });
+
   test('a longer rest goes before the one after a run', () => {
     const [one] = about(
       madeFacts({ 'last-load': 'high', 'recovery-days': 1 }, {}, { 'days-since-run': 1 }),
@@ -142,13 +150,14 @@ test('hills are asked about, of who runs, and not any more once they were', () =
 
 test('a first run and what is kept up are proposed where their lists are met, and wait where they cannot be told', () => {
   const code = (met: string | { missing: string }, which: string, fact: string) =>
-    about(madeFacts({ [fact]: met, 'days-since-heavy': 3 }), which)[0]?.rule.code;
+    about(madeFacts({ [fact]: met, 'days-since-heavy': 3, 'days-since-bounces': 2 }), which)[0]?.rule.code;
   expect(code('yes', 'run-start', 'return-criteria')).toBe('first-run');
   expect(code('no', 'run-start', 'return-criteria')).toBeUndefined();
   expect(code({ missing: 'cannot-tell' }, 'run-start', 'return-criteria')).toBeUndefined();
   expect(code('yes', 'full-return', 'full-return-met')).toBe('keep-up');
   // no bounce the day after a heavy session, and none where it is not known
-  for (const heavy of [{ 'days-since-heavy': 1 }, {}]) {
+  const days = { 'days-since-heavy': 3, 'days-since-bounces': 3 };
+  for (const heavy of [{ ...days, 'days-since-heavy': 1 }, { ...days, 'days-since-bounces': 1 }, {}]) {
     expect(about(madeFacts({ 'return-criteria': 'yes', ...heavy }), 'run-start')).toEqual([]);
   }
 });

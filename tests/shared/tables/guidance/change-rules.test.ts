@@ -79,6 +79,18 @@ describe('springs', () => {
     expect(changesOf({ ...due, ...more })).toEqual(expected);
   });
 
+  test('come two days after the last bounces or hops at the earliest', () => {
+    const after = (told: Told) => {
+      const course = { ...courseFacts(madeCourse(), today, 5), 'days-since-heavy': 3, ...told };
+      const given = madeFacts({ ...nothingLeft, ...course, ...due }, {}, { 'sore-legs': 'left' });
+      return propose(given, GUIDANCE_RULES, GUIDANCE_FACTS).proposals.some(
+        ({ rule }) => rule.code === 'change-springs',
+      );
+    };
+    expect([3, 2, 1.9].map((days) => after({ 'days-since-bounces': days }))).toEqual([true, true, false]);
+    expect(after({})).toBe(true);
+  });
+
   test('come two days after heavy raises at the earliest, and something else goes up before', () => {
     expect(changesOf({ ...due, 'repetitions-left': 1 }, 2)).toEqual(['springs']);
     expect(changesOf({ ...due, 'repetitions-left': 1 }, 1)).toEqual(['repetitions']);

@@ -34,7 +34,24 @@ const doses: readonly (readonly string[])[] = [
   ['heavy', 'seated-raise', '3', '15', '-', '3-0-3', '120-180', '3', 'repetition-maximum', '-', 'second-hand'],
   ['heavy', 'loaded-one-leg-raise', '3', '15', '-', '3-0-3', '120-180', '3', 'repetition-maximum', '-', 'second-hand'],
   ['springs', 'quick-rebounds', '3', '20', '-', '-', '-', '2-3', 'body-weight', '-', 'read'],
+  ['springs', 'two-leg-hops', '3', '10', '-', '-', '-', '2-3', 'body-weight', '-', 'common-practice'],
+  ['springs', 'rope-skipping', '3', '20', '-', '-', '-', '2-3', 'body-weight', '-', 'common-practice'],
   ['springs', 'one-leg-hops', '3', '10', '-', '-', '-', '2-3', 'body-weight', '-', 'common-practice'],
+  ['springs', 'seated-raise', '4', '6', '-', '3-0-3', '120-180', '1-2', 'repetition-maximum', '-', 'common-practice'],
+  [
+    'springs',
+    'loaded-one-leg-raise',
+    '4',
+    '6',
+    '-',
+    '3-0-3',
+    '120-180',
+    '1-2',
+    'repetition-maximum',
+    '-',
+    'common-practice',
+  ],
+  ['sport', 'forward-hops', '3', '10', '-', '-', '-', '1-2', 'body-weight', '-', 'common-practice'],
   ['sport', 'seated-raise', '4', '6', '-', '3-0-3', '120-180', '2', 'repetition-maximum', '-', 'from-memory'],
   ['sport', 'loaded-one-leg-raise', '4', '6', '-', '3-0-3', '120-180', '2', 'repetition-maximum', '-', 'from-memory'],
   ['lowering-step', 'step-raise', '3', '15', '-', '-', '-', '14', 'body-weight', '-', 'second-hand'],
@@ -68,4 +85,24 @@ test('each level and programme has the dose that was published, or is common pra
 test('nothing of a level for a heel that is sore at the bone is lost: no level but the one at a step needs a step', () => {
   const onStep = LEVELS.filter(({ lines }) => lines.some(({ exercise }) => exercise === 'step-raise'));
   expect(onStep.map(({ code }) => code)).toEqual(['range']);
+});
+
+test('days with bounces and days with heavy raises of a level fit into a week that comes again, 48 h apart', () => {
+  const impacts = ['quick-rebounds', 'two-leg-hops', 'rope-skipping', 'one-leg-hops', 'forward-hops'];
+  for (const code of ['springs', 'sport']) {
+    const { lines } = LEVELS.find((one) => one.code === code)!;
+    const often = (isImpact: boolean) =>
+      Math.max(
+        ...lines.filter((one) => impacts.includes(one.exercise) === isImpact).map(({ perWeek: [least] }) => least),
+      );
+    // seven days hold three of them with a day between each two
+    expect([often(true), often(false)], code).toEqual(code === 'springs' ? [2, 1] : [1, 2]);
+  }
+});
+
+test('hops on one leg come in the place of those on two, and nothing else comes later', () => {
+  const later = LEVELS.flatMap(({ code, lines }) =>
+    lines.flatMap(({ exercise, after }) => (after === undefined ? [] : [[code, exercise, after]])),
+  );
+  expect(later).toEqual([['springs', 'one-leg-hops', 'two-leg-hops']]);
 });

@@ -67,8 +67,9 @@ describe('what is looked at', () => {
 });
 
 describe('the rung to try next', () => {
-  const next = (held: string, place = 'mid-portion', heavy: Told = { 'days-since-heavy': 3 }) =>
-    told('rung', { 'rung-held': held, place, ...heavy })[0] ?? 'none';
+  const apart = { 'days-since-heavy': 3, 'days-since-bounces': 3 } as const;
+  const next = (held: string, place = 'mid-portion', days: Told = apart) =>
+    told('rung', { 'rung-held': held, place, ...days })[0] ?? 'none';
 
   test('is the one over the rung that is held', () => {
     const codes = TOLERANCE_RUNGS.map(({ code }) => code);
@@ -81,9 +82,13 @@ describe('the rung to try next', () => {
     expect(next('single-floor', 'both-places')).toBe('single-loaded');
   });
 
-  test('with impact waits two days from heavy raises on', () => {
-    expect(next('single-loaded', 'mid-portion', { 'days-since-heavy': 2 })).toBe('quick-rebounds');
-    expect(next('single-loaded', 'mid-portion', { 'days-since-heavy': 1 })).toBe('none');
-    expect(next('single-loaded', 'mid-portion', {})).toBe('none');
-  });
+  test.each(['days-since-heavy', 'days-since-bounces'])(
+    'with impact waits two days by %s, and where it is not known',
+    (fact) => {
+      const other = Object.fromEntries(Object.entries(apart).filter(([code]) => code !== fact));
+      const after = (days: Told) => next('single-loaded', 'mid-portion', { ...other, ...days });
+      expect([after({ [fact]: 3 }), after({ [fact]: 2 })]).toEqual(['quick-rebounds', 'quick-rebounds']);
+      expect([after({ [fact]: 1.9 }), after({ [fact]: 0 }), after({})]).toEqual(['none', 'none', 'none']);
+    },
+  );
 });

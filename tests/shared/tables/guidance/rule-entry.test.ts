@@ -195,6 +195,7 @@ const expected = [
   'change-speed: level-now 4: nyy ?',
   'change-impact: level-now 5: nyy ?',
   'impact-after-heavy: days-since-heavy 2: ynn ?',
+  'impact-after-bounces: days-since-bounces 2: ynn ?',
   'flare: morning-rise-last 2: nny ?',
   'not-settled: morning-rise-last 1: nny ?',
   'calm-long: level-now 1: ynn ?',
@@ -211,6 +212,7 @@ const expected = [
   'recovery-high: recovery-days 3: ynn ?',
   'recovery-medium: recovery-days 2: ynn ?',
   'recovery-after-run: days-since-run 2: ynn ?',
+  'recovery-after-bounces: days-since-bounces 2: ynn ?',
 ];
 
 // the numbers are common practice or of the papers that stand beside them in the tables

@@ -13,6 +13,7 @@ import {
   morningOf,
   sleepLeg,
 } from '@surae/simulation';
+import { isImpact } from '../../calendar/plan-rhythm.ts';
 import type { CourseCast } from './course-cast.ts';
 import { isTurn, sessionLoad } from './session-load.ts';
 import type { LegsToday } from './visit-told.ts';
@@ -49,7 +50,7 @@ export class CourseWeeks {
   private readonly truth: Record<Leg, InventedLeg>;
   private mornings: Record<Leg, { pain: number; stiffnessMin: number }>;
   private lastRunDay = Number.NEGATIVE_INFINITY;
-  private lastHeavyDay = Number.NEGATIVE_INFINITY;
+  private lastHardDay = Number.NEGATIVE_INFINITY;
 
   constructor({ course, seed }: Pick<CourseCast, 'course' | 'seed'>) {
     this.person = COURSE_PEOPLE[course];
@@ -103,7 +104,8 @@ export class CourseWeeks {
 
   /** What is done of the plan on a day, and what of it is written down. */
   train(day: number, on: string, plan: readonly KeptLine[]): readonly DayBody[] {
-    const lines = plan.filter(({ body }) => isTurn(body, day));
+    const all = plan.map(({ body }) => body);
+    const lines = plan.filter(({ body }) => isTurn(body, day, all));
     const run = this.run(day, on, plan, lines.length > 0);
     if (lines.length === 0) return run;
     const isDone = this.chance.next() < this.person.does;
@@ -113,7 +115,8 @@ export class CourseWeeks {
     const loads = this.pains((leg) => sessionLoad(bodies, leg));
     const felt = this.pains((leg) => (loads[leg] === 0 ? 0 : loadLeg(this.truth[leg], loads[leg], 1, this.chance)));
     const later = this.pains((leg) => (loads[leg] === 0 ? 0 : afterLoad(this.truth[leg], felt[leg])));
-    if (Math.max(loads.left, loads.right) >= 3.2) this.lastHeavyDay = day;
+    const isHard = Math.max(loads.left, loads.right) >= 3.2 || bodies.some((line) => isImpact(line));
+    if (isHard) this.lastHardDay = day;
     const exertion = Math.round(5 + Math.max(loads.left, loads.right) / 2 + 0.6 * this.chance.wobble());
     if (!isLogged) return run;
     const told = lines.map(({ id, body }): DayBody => {
@@ -131,7 +134,7 @@ export class CourseWeeks {
     if (limit == null || this.person.race === undefined || isSession) return [];
     const mostM = Math.min(limit.mostM ?? Number.POSITIVE_INFINITY, (limit.mostS ?? Number.POSITIVE_INFINITY) * speed);
     const isSore = LEGS.some((leg) => this.mornings[leg].pain > 2);
-    const isSoon = day - this.lastRunDay <= (limit.daysBetween ?? 1) || day - this.lastHeavyDay <= 1;
+    const isSoon = day - this.lastRunDay <= (limit.daysBetween ?? 1) || day - this.lastHardDay <= 1;
     if (mostM <= 0 || isSore || isSoon) return [];
     // most runs are shorter than they might be, and about every third is not
     const wanted = this.chance.next() < 0.35 ? mostM : usualM + 800 * this.chance.wobble();

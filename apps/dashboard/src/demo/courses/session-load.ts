@@ -3,14 +3,19 @@ import type { Leg } from '@surae/guidance';
 import { EXERCISES, LEVELS } from '@surae/shared';
 import { askedLoad } from '@surae/simulation';
 import { proposedByOf } from '../../advice/proposed-by.ts';
+import { isImpact, type RhythmLine, rhythmOf } from '../../calendar/plan-rhythm.ts';
 
 /** Share of a plain dose that one repetition more, or one kilogram more, asks for; invented, as all of a course is [1]. */
 const more = { repetition: 0.04, kilogram: 0.008 } as const;
 
-/** Whether a line of a plan has its turn on a day: as often a week as it says, on the same days for all that are as often. */
-export function isTurn({ perWeek, of }: Pick<PlanItem, 'perWeek' | 'of'>, day: number): boolean {
+/** Whether a line of a plan has its turn on a day: as often a week as it says, on the same days for all that are as
+ * often; beside bounces and hops on the days that a calendar has for both. */
+export function isTurn(line: RhythmLine, day: number, plan: readonly RhythmLine[]): boolean {
+  const { of, perWeek } = line;
   if (of !== 'exercise' || perWeek === null) return false;
   const inWeek = ((day % 7) + 7) % 7;
+  if (plan.some((one) => one.of === 'exercise' && isImpact(one)))
+    return rhythmOf(line, plan)?.places.includes(inWeek) === true;
   const turns = Math.min(7, Math.floor(perWeek));
   return Array.from({ length: turns }, (_, i) => Math.floor((i * 7) / turns)).includes(inWeek);
 }
