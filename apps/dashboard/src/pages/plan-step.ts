@@ -283,6 +283,7 @@ export class PlanStep extends LitElement {
     return html`
       <plan-choices
         .visit=${this.visit}
+        .facts=${this.facts()}
         .items=${this.draft.items}
         today=${this.today()}
         @line-chosen=${({ detail }: LineChosen) => this.add(detail)}
