@@ -113,6 +113,14 @@ if (built) {
     '--logLevel',
     'warn',
   ]);
+  await check('build of the command line', [
+    'node',
+    'node_modules/vite/bin/vite.js',
+    'build',
+    'apps/cli',
+    '--logLevel',
+    'warn',
+  ]);
   for (const program of programs) await findOrInstall(program);
   // what was built just now is loaded as it is
   await tests('tests', ['node'], { SURAE_LONG: long ? '1' : '', SURAE_BUILT: '1' });

@@ -2,6 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { expect, test } from 'vitest';
 
 const BIN = 'apps/cli/bin/surae.js';
@@ -56,3 +57,19 @@ test('the built command gives the published limits of agreement, and refuses a t
   expect(refused.status).toBe(1);
   expect(refused.stderr).toContain('fixtures/broken/ragged-row.csv, row');
 });
+
+const PACKED = 'apps/cli/dist/packed/main.js';
+
+test.skipIf(!existsSync(PACKED))(
+  'packed into few files it says what it says as compiled (npm run build packs it)',
+  () => {
+    const said = (module: string) => {
+      const code = `const { main } = await import(${JSON.stringify(pathToFileURL(module).href)});
+      process.exitCode = await main(['assess', ${JSON.stringify(GOOD)}, '--json']);`;
+      return spawnSync(process.execPath, ['--input-type=module', '-e', code], { encoding: 'utf8' });
+    };
+    const [packed, compiled] = [PACKED, 'apps/cli/dist/main.js'].map(said);
+    expect([packed.status, packed.stdout, packed.stderr]).toEqual([compiled.status, compiled.stdout, compiled.stderr]);
+    expect(packed.stdout.split('\n')).toHaveLength(2);
+  },
+);

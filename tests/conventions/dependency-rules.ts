@@ -66,8 +66,8 @@ export const npmOfBrowser: Readonly<Record<string, readonly string[]>> = {
 /** What the command line has of npm: threads, and zips that are read where they lie; the second has its types apart. */
 export const npmOfCli: readonly string[] = ['piscina', 'yauzl', '@types/yauzl'];
 
-/** The build of the dashboard runs under Node and is no part of it. */
-const buildSettings = '^apps/dashboard/vite\\.config\\.ts$';
+/** The builds of the apps run under Node and are no part of them. */
+const buildSettings = '^apps/(dashboard|cli)/vite\\.config\\.ts$';
 
 /** The part of a package that runs under Node alone, with a front door of its own. */
 const nodeFolder = '^packages/storage/src/node/';
@@ -106,7 +106,7 @@ const forbidden: Rule[] = [
   ),
   forbid(
     'the command line uses its npm packages only',
-    { path: '^apps/cli/' },
+    { path: '^apps/cli/', pathNot: buildSettings },
     { path: '^node_modules/', pathNot: npmOfCli.map((one) => `^node_modules/${one}/`) },
   ),
   forbid(
