@@ -198,7 +198,13 @@ export { REST_WORDS, SWAP_WORDS } from './sentences/screens/rest-words.ts';
 export { AXIS_WORDS, REPETITION_WORDS, RESULT_WORDS, SUMMARY_WORDS } from './sentences/screens/result-words.ts';
 export { OWN_NUMBER_WHY, RULE_GROUP_WORDS, RULES_WORDS, TOUCH_WORDS } from './sentences/screens/rules-words.ts';
 export { RUN_FILE_WORDS } from './sentences/screens/run-file-words.ts';
-export { LOCK_WORDS, SAFETY_BLOCK_SENTENCES, SAFETY_REASONS, SAFETY_WORDS } from './sentences/screens/safety-words.ts';
+export {
+  LOCK_WORDS,
+  SAFETY_BLOCK_SENTENCES,
+  SAFETY_NOTE_SENTENCES,
+  SAFETY_REASONS,
+  SAFETY_WORDS,
+} from './sentences/screens/safety-words.ts';
 export { SAME_LEG_WORDS } from './sentences/screens/same-leg-words.ts';
 export {
   DESCRIBE_WORDS,
@@ -344,6 +350,7 @@ export { REFERENCE_TABLES, type ReferenceEntry } from './tables/reference-tables
 export { RELIABILITY_TABLES, type ReliabilityEntry } from './tables/reliability-tables.ts';
 export { RUN_FILE_LIMITS, type RunFileLimit } from './tables/run-file-limits.ts';
 export { SAFETY_LIST, SAFETY_LIST_VERSION, type SafetyEntry } from './tables/safety-list.ts';
+export { SAFETY_FIGURES, SAFETY_NOTES, type SafetyFigure, type SafetyNote } from './tables/safety-notes.ts';
 export { SAME_LEG_RULES, type SameLegRule } from './tables/same-leg-rules.ts';
 export { SIGNAL_RULES, type SignalRule } from './tables/signal-rules.ts';
 export { RETEST_TIMES, type RetestTime, TODAY_RULES, type TodayRule } from './tables/today-rules.ts';

@@ -36,6 +36,7 @@ const UNITS = new Set([
   'm/s2',
   'rad',
   'rad/s',
+  'mm[Hg]',
 ]);
 
 /** Every object anywhere in the shared data that has an id, with the place it was found at. */

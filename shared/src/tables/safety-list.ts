@@ -170,8 +170,8 @@ const during: readonly SafetyEntry[] = [
   stop('rig', 'Sensor or rig moves.'),
 ];
 
-/** Changes whenever a line is added, taken out or worded anew: an answer holds for the list that was asked. */
-export const SAFETY_LIST_VERSION = '3';
+/** Changes whenever a line, or what stands beside it, is added, taken out or worded anew: an answer holds for the list that was asked. */
+export const SAFETY_LIST_VERSION = '4';
 
 /** Everything that is asked before a test and watched during it. */
 export const SAFETY_LIST: readonly SafetyEntry[] = [...before, ...during];

@@ -7,7 +7,7 @@ import {
   SAFETY_WORDS,
   type SafetyEntry,
 } from '@surae/shared';
-import { css, html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
+import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { clockContext, type HostClock } from '../contexts/capabilities.ts';
 import { visitEvent } from '../journey/visit-event-request.ts';
@@ -16,6 +16,7 @@ import { entryWords } from '../words/entry-words.ts';
 import '../parts/chip-choice.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
+import { safetyNote } from '../words/safety-note.ts';
 
 const reasons = Object.entries(SAFETY_REASONS).map(([value, { text }]) => ({ value, text }));
 
@@ -51,6 +52,12 @@ export class SafetyStep extends LitElement {
       }
       .ask {
         max-inline-size: var(--line);
+      }
+      .note {
+        margin-block: 0 var(--gap-3);
+        margin-inline-start: calc(28px + var(--gap-4));
+        max-inline-size: var(--line);
+        overflow-wrap: anywhere;
       }
       .step {
         border-inline-start: 3px solid var(--voice);
@@ -131,11 +138,23 @@ export class SafetyStep extends LitElement {
 
   private line(line: SafetyEntry): TemplateResult {
     const ticked = this.ticked.has(line.id);
+    const note = safetyNote(line.id);
+    const end = html`<span class="end" data-line=${line.id}></span>`;
     return html`<li>
       <label>
-        <input type="checkbox" .checked=${ticked} @change=${() => this.tick(line.id)} />
-        <span class="ask">${entryWords(line, 'ask')}<span class="end" data-line=${line.id}></span></span>
+        <input
+          type="checkbox"
+          aria-describedby=${note === null ? nothing : `note-${line.id}`}
+          .checked=${ticked}
+          @change=${() => this.tick(line.id)}
+        />
+        <span class="ask">${entryWords(line, 'ask')}${note === null ? end : nothing}</span>
       </label>
+      ${
+        note === null
+          ? nothing
+          : html`<p class="note" id=${`note-${line.id}`}>${note.text} <span class="quiet">${note.basis}</span>${end}</p>`
+      }
       <div aria-live="polite">${ticked ? this.step(line) : null}</div>
     </li>`;
   }

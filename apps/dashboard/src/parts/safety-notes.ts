@@ -49,7 +49,7 @@ export class SafetyNotes extends LitElement {
     return html`<section class="lock">
       ${this.headed ? null : html`<h2 class="voice">${LOCK_WORDS.locked.text}</h2>`}
       ${why.map((code) => html`<p>${SAFETY_BLOCK_SENTENCES[code].text}</p>`)}
-      ${locks.length === 0 ? null : html`<ul>${locks.map(({ ask, next }) => html`<li>${ask} <strong>${next}</strong></li>`)}</ul>`}
+      ${locks.length === 0 ? null : html`<ul>${locks.map((line) => html`<li>${entryWords(line, 'ask')} <strong>${entryWords(line, 'next')}</strong></li>`)}</ul>`}
       ${this.headed ? null : html`<p>${LOCK_WORDS['tests-nobody'].text}</p>`}
     </section>`;
   }

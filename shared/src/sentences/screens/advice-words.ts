@@ -62,6 +62,7 @@ export const ADVICE_WORDS = sentences('screen.advice', {
   'unit-deg': '{value}°',
   'fact-graded': '{line}. A grade that is judged, and not measured: {source}. {mark}',
   'fact-graded-practice': '{line}. A grade that is judged, and not measured. {mark}',
+  'note-basis': '{source}. {mark}',
   'held-line': '{what}: held back. {by}',
   'blocked-line': '{what} Held back: {by}',
   'lacking-line': '{fact}: not known ({why}). {settled}',

@@ -38,6 +38,14 @@ export const SAFETY_BLOCK_SENTENCES = sentences('safety-block', {
   'unknown-line': 'A line was ticked that this version does not know. Update, or go through the list again.',
 });
 
+/** What stands beside a line of the list to help answer it; blanks are published figures. */
+export const SAFETY_NOTE_SENTENCES = sentences('safety-note', {
+  fluoroquinolone:
+    'More at risk: over {years} years, with steroid tablets, with kidney disease, or after a transplant. It can begin within {hours} hours, and months after the last dose.',
+  heart:
+    'Blood pressure counts as uncontrolled where it is above {systolic}/{diastolic} mmHg at rest: above one of the two is enough. Another list has {other} for the lower one.',
+});
+
 /** Words of the lock, wherever a test could start. */
 export const LOCK_WORDS = sentences('screen.lock', {
   locked: 'Nobody is tested in this visit.',
