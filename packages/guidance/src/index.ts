@@ -51,6 +51,7 @@ export { type LoadViews, loadViews, type Stride, type StrideMissing } from './lo
 export { type MatchedPain, matchedPain, type PainAtLoads, type PainTold, type Unmatched } from './load/matched-pain.ts';
 export { type DoneEntry, type LineBeside, type PlannedLine, plannedAndDone } from './load/planned-and-done.ts';
 export { type LoadRange, type RelativeRange, relativeOf, relativeTo } from './load/relative-load.ts';
+export { type NumbersInUse, numbersInUse, painLimitOf } from './numbers-in-use.ts';
 export { propose } from './propose.ts';
 export { type RuleFault, ruleFaults } from './rule-faults.ts';
 export { type HardDaysFit, hardDaysInWeek } from './running/hard-days-week.ts';

@@ -18,6 +18,8 @@ export const ACTIVITY_TEXTS = {
     'Suggestion: after bounces or hops, {days} days until the next heavy raises. Light exercises can go on.',
   'recovery-after-run': 'Suggestion: after a run, {days} days until the next heavy raises. Light exercises can go on.',
   'ask-hills': 'Ask how much of the running goes up or down hill. Nothing here counts hills.',
+  'run-cap':
+    'Suggestion: no run longer than the longest of the last {window} days and a share of {growth} of it more. It may always be {floorS} s, or {floorM} m.',
   'first-run':
     'Suggestion: a first run of {firstS} s of running in all, in {parts} parts with {walkLeastS} to {walkMostS} s of walking between them, whatever was run before. Then {daysBetween} day without a run.',
   'keep-up':
@@ -38,6 +40,7 @@ export const ACTIVITY_CHANGED_BY_TEXTS = {
   'recovery-after-bounces': 'At least {days} days without bounces or hops.',
   'recovery-after-run': 'At least {days} days without a run.',
   'ask-hills': 'It is noted that hills were asked about.',
+  'run-cap': 'Another run of the last {window} days is written down, or the longest of them is longer ago.',
   'first-run': 'One of the points asked for before running is no longer met.',
   'keep-up': 'One of the points asked for is no longer met.',
 } as const;

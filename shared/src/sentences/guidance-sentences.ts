@@ -57,9 +57,10 @@ export const GUIDANCE_SENTENCES = sentences('guidance', {
   'step-reduce': 'Suggestion: {least} to {most} % less, or one exercise less, and the next session at that dose.',
   'step-wait':
     'Suggestion: the same again. A session, the hours after it or the next morning were not told in full, so nothing goes up.',
-  'step-hold': 'Suggestion: the same again. Not everything was as it is asked for in the last {sessions} sessions.',
+  'step-hold':
+    'Suggestion: the same again. Not everything was as it is asked for in the last two sessions, or fewer than {sessions} were logged in a row at this dose.',
   'step-progress':
-    'Suggestion: one variable may go up. The last {sessions} sessions at this dose and the mornings after went as planned.',
+    'Suggestion: one variable may go up. The last two sessions at this dose and the mornings after went as planned, and at least {sessions} were logged in a row.',
   'change-week': 'Suggestion: the next step of the schedule, and nothing else.',
   'change-springs':
     'Suggestion: the next level, with bounces, skipping and hops on two legs, and the heavy raises kept up. Days with either lie two days apart.',

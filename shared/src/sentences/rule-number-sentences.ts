@@ -65,4 +65,9 @@ export const RULE_NUMBER_WORDS = sentences('rule-number', {
   'guidance.recovery-days-high': 'Days after a high load on the tendon',
   'guidance.recovery-days-medium': 'Days after a medium load on the tendon',
   'guidance.recovery-days-after-run': 'Days from a run to heavy raises',
+  'guidance.run-growth': 'Share by which a run may be longer than the longest before it',
+  'guidance.run-window': 'Days that the longest run is looked for in',
+  'guidance.run-floor-time': 'Time that a run may always have',
+  'guidance.run-floor-way': 'Way that a run may always have',
+  'guidance.run-days-between': 'Days without a run between two of a return',
 });

@@ -3,7 +3,14 @@ import { clinicRules } from '@surae/guidance';
 import { ACTIVITY_WORDS, ADVICE_WORDS, GUIDANCE_RULES, GUIDANCE_SENTENCES } from '@surae/shared';
 import { expect, test } from 'vitest';
 import { activityFor } from '../../../apps/dashboard/src/advice/activity-cards.ts';
-import { advisedPerson, advisedVisit, inMarch, madeRun, type Past } from '../../support/advised-person.ts';
+import {
+  advisedPerson,
+  advisedVisit,
+  inMarch,
+  madeMorningChecks,
+  madeRun,
+  type Past,
+} from '../../support/advised-person.ts';
 import { madeRunLimit } from '../../support/plan-items.ts';
 import { MODERATE } from '../../support/told-visit.ts';
 
@@ -117,4 +124,65 @@ test("what goes by a clinic's own rule says so on the card of running too", () =
   expect(card?.title).toContain('40 to 50 % less');
   expect(card?.also[0]).toMatch(/^By a rule of this clinic: .* is 40 % since 2 Mar 2026\. As published it is 30 %\.$/);
   expect(running().also).toEqual([]);
+});
+
+test("the cap of a run goes by the clinic's own share, in the line, beside the cap and in why; so does the next run", () => {
+  const number = {
+    number: 'guidance.run-growth',
+    unit: '1',
+    published: 0.1,
+    value: 0.05,
+    reason: 'ours grow slowly',
+    by: 'K4',
+    day: inMarch(2),
+  };
+  const { rules } = clinicRules(GUIDANCE_RULES, [number]);
+  const low = {
+    provokedBy: 'fast-or-heavy-load',
+    peakPain: 1,
+    settles: 'under-12-hours',
+    stiffness: 'under-10-minutes',
+    restPain: 'none',
+    trend: 'steady-or-better',
+  } as const;
+  const legs = { ...told.legs, right: { ...told.legs.right, irritability: { ...MODERATE, ...low } } };
+  const past = { runs: [madeRun(26), madeRun(28)], mornings: madeMorningChecks(10, 31) };
+  const of = (used?: typeof rules) =>
+    activityFor(advisedPerson(past), advisedVisit({ history: { ...told, legs } }), today, used);
+  const minutes = ({ cards }: ReturnType<typeof of>) => cards[0]?.lines.find(({ run }) => run != null)?.run?.mostS;
+  // half an hour: 33 min by a tenth, 31.5 by a twentieth, in whole minutes
+  expect([minutes(of()), minutes(of(rules))]).toEqual([1980, 1860]);
+  const [card] = of(rules).cards;
+  const said =
+    'By a rule of this clinic: Share by which a run may be longer than the longest before it is 0.05 since 2 Mar 2026. As published it is 0.1.';
+  expect(card?.also).toContain(said);
+  const cap = of(rules).parts.find(({ code }) => code === 'cap')?.lines ?? [];
+  expect(cap[0]).toMatch(/^31 min: 5 % over the longest/);
+  expect(cap).toContain(said);
+  expect(of(rules).parts.find(({ code }) => code === 'next')?.lines[0]).toContain('31 min');
+  const whose = card?.why.find(({ title }) => title === ADVICE_WORDS['why-whose'].text)?.lines.join(' ');
+  expect(whose).toContain('K4');
+  expect(whose).toContain('ours grow slowly');
+  // as published nothing of it is said
+  expect(JSON.stringify(of())).not.toContain('By a rule of this clinic');
+});
+
+test('a rest that a clinic made longer is looked for as far back as it reaches', () => {
+  const number = {
+    number: 'guidance.recovery-days-high',
+    unit: 'd',
+    published: 3,
+    value: 5,
+    reason: 'ours rest longer',
+    by: 'K4',
+    day: inMarch(2),
+  };
+  const { rules } = clinicRules(GUIDANCE_RULES, [number]);
+  // a run of five days ago that loaded the tendon heavily, four days before a light one of yesterday
+  const runs = [madeRun(27, { pain: { left: 0, right: 6 } }), madeRun(30, { pain: { left: 0, right: 0 } })];
+  const of = (used?: typeof rules) =>
+    activityFor(advisedPerson({ runs }), advisedVisit(), today, used).parts.find(({ code }) => code === 'recovery')
+      ?.lines ?? [];
+  expect(of().join(' ')).not.toContain('heavily');
+  expect(of(rules).join(' ')).toContain('loaded the tendon heavily, 5 days');
 });

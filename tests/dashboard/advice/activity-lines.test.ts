@@ -18,7 +18,7 @@ function lines(code: string, past: Past = {}) {
   const [person, visit] = [advisedPerson(past), advisedVisit()];
   const run = runAdvice(beforeVisit(person, visit), visit, factsGiven(person, visit, today), today);
   const rule = GUIDANCE_RULES.find((one) => one.code === code)!;
-  return activityLines(rule, { visit, today, leg: 'right', run });
+  return activityLines(rule, { visit, today, leg: 'right', run, painLimit: 5 });
 }
 
 const codes = (code: string, past?: Past) => lines(code, past).map((one) => one.code ?? one.of);

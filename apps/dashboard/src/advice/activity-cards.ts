@@ -4,6 +4,7 @@ import {
   type Guidance,
   governingLegs,
   LEGS,
+  numbersInUse,
   type Proposed,
   propose,
   type RuleTrace,
@@ -16,15 +17,15 @@ import {
   GUIDANCE_RULES,
   type GuidanceRule,
   PLAN_WORDS,
-  RUNNING_NUMBERS,
 } from '@surae/shared';
+import { planPainLimit } from '../plan/plan-draft.ts';
 import { fill } from '../words/fill.ts';
 import { activityAsks } from './activity-asks.ts';
 import { activityLines } from './activity-lines.ts';
 import { type PointList, pointLists } from './activity-lists.ts';
 import { type RunAdvice, runAdvice } from './activity-run.ts';
 import { storyWords } from './activity-story.ts';
-import { capWords, goalWords, nextWords, runNumberLines } from './activity-words.ts';
+import { capWords, daysApart, goalWords, nextWords, runNumberLines } from './activity-words.ts';
 import type { FactAsk } from './fact-asks.ts';
 import { beforeVisit, factsGiven } from './facts-given.ts';
 import { missingOf } from './given-fact.ts';
@@ -68,6 +69,9 @@ export interface Activity {
   readonly asked: RunsWhole | null;
   /** id of what was noted of these days, where it was; null where nobody said so */
   readonly noted: string | null;
+  /** days that the cap of a run looks at, and days from a heavy day to a run, by the rules of the clinic [d] */
+  readonly window: number;
+  readonly apart: number;
 }
 
 interface Ground {
@@ -76,9 +80,13 @@ interface Ground {
   readonly guidance: Guidance;
   readonly today: string;
   readonly run: RunAdvice;
+  /** rules that the cap of a run is held in */
+  readonly capRules: readonly GuidanceRule[];
   /** what jumped before the complaint began */
   readonly story: readonly string[];
   readonly invented: string | null;
+  /** pain up to which a run goes on, of 10 */
+  readonly painLimit: number;
 }
 
 const words = ACTIVITY_WORDS;
@@ -94,6 +102,11 @@ function togetherOf(about: ActivityCard['about'], { together }: Guidance): Toget
   return about === 'standing' ? of('standing') : (of('run-start') ?? of('running'));
 }
 
+/** The cap of a run, as it is proposed. */
+function capsOf({ proposals }: Guidance): readonly Proposed[] {
+  return proposals.filter((one) => one.about === 'run-cap');
+}
+
 /** Why nothing is proposed. */
 function noneWords(about: ActivityCard['about'], { given, guidance }: Ground): string {
   if (about === 'standing') {
@@ -105,7 +118,7 @@ function noneWords(about: ActivityCard['about'], { given, guidance }: Ground): s
 }
 
 function cardOf(about: ActivityCard['about'], ground: Ground): ActivityCard {
-  const { guidance, visit, given, today, run, invented } = ground;
+  const { guidance, visit, given, today, run, invented, painLimit } = ground;
   const found = togetherOf(about, guidance);
   const [leg = governingLegs(given)[0] ?? 'left'] = found?.legs ?? [];
   const proposed = guidance.proposals.find((one) => one.about === found?.about && one.leg === leg);
@@ -117,8 +130,17 @@ function cardOf(about: ActivityCard['about'], ground: Ground): ActivityCard {
   const asked = about === 'standing' ? ['job-on-feet'] : ['runs', ...(isRunner ? ['hills-asked'] : [])];
   const asks = activityAsks(given, visit, null, asked);
   const whyOf = (fired: readonly RuleTrace[], lacking: readonly RuleTrace[], sure: string): readonly WhyPart[] => {
-    const parts = whyParts({ leg, visitId: visit.id, guidance: own, fired, lacking, held: [], sure, missing });
-    const numbers = { title: words['why-numbers'].text, lines: runNumberLines() };
+    const parts = whyParts({
+      leg,
+      visitId: visit.id,
+      guidance: own,
+      fired,
+      lacking,
+      held: [],
+      sure,
+      missing,
+    });
+    const numbers = { title: words['why-numbers'].text, lines: runNumberLines(run.numbers) };
     return about === 'running' ? [...parts, numbers] : parts;
   };
   if (found === undefined || proposed === undefined) {
@@ -143,6 +165,8 @@ function cardOf(about: ActivityCard['about'], ground: Ground): ActivityCard {
     rule.code === 'running-high' && !guidance.locked
       ? guidance.proposals.filter((one) => one.about === 'running-instead' && one.leg === leg)
       : [];
+  // what a run is long at most goes by the cap beside it, but for a pause
+  const caps = about === 'running' && rule.code !== 'running-high' ? capsOf(guidance) : [];
   const open = [proposed.trace, ...proposed.notRuledOut].filter(({ held }) => held === 'cannot-tell');
   const sure = ADVICE_WORDS[found.standing].text;
   const isChosen = governingLegs(given).length > 1 && found.legs.length === 1;
@@ -154,13 +178,15 @@ function cardOf(about: ActivityCard['about'], ground: Ground): ActivityCard {
     sure,
     also: [
       ...instead.map((one) => ruleWords(one.rule)),
-      ...editedLines([rule]),
+      ...editedLines([rule, ...caps.map((one) => one.rule)]),
       ...(isChosen ? [fill(words.governs, { leg: PLAN_WORDS[leg].text })] : []),
     ],
-    lines: [rule, ...instead.map((one) => one.rule)].flatMap((one) => activityLines(one, { visit, today, leg, run })),
+    lines: [rule, ...instead.map((one) => one.rule)].flatMap((one) =>
+      activityLines(one, { visit, today, leg, run, painLimit }),
+    ),
     asks,
     invented,
-    why: whyOf([proposed.trace, ...instead.map(({ trace }) => trace)], open, sure),
+    why: whyOf([proposed.trace, ...[...instead, ...caps].map(({ trace }) => trace)], open, sure),
   };
 }
 
@@ -190,11 +216,13 @@ function partsOf(ground: Ground): readonly ActivityPart[] {
   const isPaused = togetherOf('running', guidance)?.rule.code === 'running-high';
   // without a run that is kept, and nobody saying that it is paused, there is nothing that a next one could go on from
   const isKnown = run.standing.state !== 'not-known' || valueOf(given, 'running-now') === 'paused';
+  // said with the cap itself, since the card may be about nothing else
+  const ownCap = editedLines(ground.capRules);
   const parts: readonly ActivityPart[] = [
-    { code: 'cap', title: words['cap-title'].text, lines: isPaused ? [] : capWords(run) },
+    { code: 'cap', title: words['cap-title'].text, lines: isPaused ? [] : [...capWords(run), ...ownCap] },
     { code: 'next', title: words['next-title'].text, lines: isPaused || !isKnown ? [] : nextWords(run) },
     { code: 'recovery', title: words['recovery-title'].text, lines: recoveryLines(ground) },
-    { code: 'goal', title: words['race-title'].text, lines: isKnown ? goalWords(run.goal) : [] },
+    { code: 'goal', title: words['race-title'].text, lines: isKnown ? goalWords(run) : [] },
     { code: 'story', title: words['story-title'].text, lines: ground.story },
   ];
   return parts.filter(({ lines }) => lines.length > 0);
@@ -217,18 +245,29 @@ export function activityFor(
   today: string,
   rules: readonly GuidanceRule[] = GUIDANCE_RULES,
 ): Activity {
-  const given = factsGiven(person, visit, today);
+  const given = factsGiven(person, visit, today, rules);
+  const numbers = numbersInUse(rules);
   const proposed = propose(given, rules, GUIDANCE_FACTS);
   const facts = planFacts(visit);
   const guidance = { ...proposed, locked: proposed.locked || facts.safetyLocked || facts.suddenLoss };
   const past = beforeVisit(person, visit);
-  const run = runAdvice(past, visit, given, today);
+  const run = runAdvice(past, visit, given, today, rules);
   const story = storyWords(past, today);
-  const ground: Ground = { visit, given, guidance, today, run, story, invented: inventedWords(person) };
+  const ground: Ground = {
+    visit,
+    given,
+    guidance,
+    today,
+    run,
+    capRules: rules.filter((one) => one.about === 'run-cap'),
+    story,
+    invented: inventedWords(person),
+    painLimit: planPainLimit(visit, numbers),
+  };
   const runs = valueOf(given, 'runs') !== 'no';
   const parts = partsOf(ground);
   const hasCap = parts.some(({ code }) => code === 'cap');
-  const days = runsAsked(today, RUNNING_NUMBERS.window.value);
+  const days = runsAsked(today, numbers.running.window.value);
   const noted = past.runsWhole.findLast(({ body }) => body.from === days.from && body.until === days.until);
   return {
     cards: [cardOf('running', ground), cardOf('standing', ground)],
@@ -236,5 +275,7 @@ export function activityFor(
     asked: hasCap && ground.run.cap.unknownDays > 0 ? days : null,
     noted: hasCap ? (noted?.id ?? null) : null,
     lists: runs ? pointLists(given, visit.only === undefined ? LEGS : [visit.only], visit) : [],
+    window: numbers.running.window.value,
+    apart: daysApart(rules),
   };
 }

@@ -1,4 +1,4 @@
-import { type CasebookPerson, ladderLimit, type Visit } from '@surae/casebook';
+import type { CasebookPerson, Visit } from '@surae/casebook';
 import {
   criteriaFact,
   type FactsOf,
@@ -7,9 +7,12 @@ import {
   type GivenFacts,
   judgeCriteria,
   type Leg,
+  type NumbersInUse,
+  numbersInUse,
+  painLimitOf,
   runLoad,
 } from '@surae/guidance';
-import { FULL_RETURN, GUIDANCE_FACTS, RUNNING_NUMBERS, START_RUNNING } from '@surae/shared';
+import { FULL_RETURN, GUIDANCE_FACTS, GUIDANCE_RULES, type GuidanceRule, START_RUNNING } from '@surae/shared';
 import { irritabilityGiven } from './examined-given.ts';
 import { known, missing } from './given-fact.ts';
 import { returnGiven } from './return-given.ts';
@@ -24,8 +27,8 @@ function ageGiven({ person: { birthYear } }: Pick<CasebookPerson, 'person'>, tod
 }
 
 /** What plans and runs say of running; nothing where they say nothing. */
-function runningGiven(past: CasebookPerson, today: string): FactsOf {
-  const { state, begun } = runStanding(past, today, RUNNING_NUMBERS.gap.value);
+function runningGiven(past: CasebookPerson, today: string, { running }: NumbersInUse): FactsOf {
+  const { state, begun } = runStanding(past, today, running.gap.value);
   const last = runsUpTo(past, today).at(-1);
   const place = { day: last?.on ?? today };
   const now =
@@ -42,11 +45,14 @@ function runningGiven(past: CasebookPerson, today: string): FactsOf {
   };
 }
 
-/** Days that are looked back for the run that asks for most rest: none asks for more. */
-const rest = 3;
+/** Days that are looked back for the run that asks for most rest: none asks for more by these rules. */
+function longestRest(rules: readonly GuidanceRule[]): number {
+  const rests = rules.filter(({ about }) => about === 'recovery').flatMap(({ numbers }) => numbers['days']?.value ?? 0);
+  return Math.max(0, ...rests);
+}
 
 /** Load of the run that asks for rest now: the newest that was not light, or was not told. */
-function loadGiven(past: CasebookPerson, leg: Leg, today: string): FactsOf {
+function loadGiven(past: CasebookPerson, leg: Leg, today: string, rest: number): FactsOf {
   const runs = runsUpTo(past, today);
   const lately = runs.filter(({ on }) => daysFrom(on, today) <= rest);
   const run = lately.findLast(({ pain }) => runLoad(pain[leg]) !== 'light') ?? runs.at(-1);
@@ -75,16 +81,28 @@ function beside(given: FactsOf, own: FactsOf): FactsOf {
  * @param past - of the person, without the visit of today [-]
  * @param visit - of today [-]
  * @param today - by the calendar of the place [-]
+ * @param rules - as the clinic has them; as published when left out [-]
  * @returns facts with them; what nothing tells stays as it was [unit of the fact]
  *
  * Source: ours
  */
-export function withActivity(given: GivenFacts, past: CasebookPerson, visit: Visit, today: string): GivenFacts {
-  const person = beside(given.person, { 'age-at-least': ageGiven(past, today), ...runningGiven(past, today) });
+export function withActivity(
+  given: GivenFacts,
+  past: CasebookPerson,
+  visit: Visit,
+  today: string,
+  rules: readonly GuidanceRule[] = GUIDANCE_RULES,
+): GivenFacts {
+  const numbers = numbersInUse(rules);
+  const rest = longestRest(rules);
+  const person = beside(given.person, {
+    'age-at-least': ageGiven(past, today),
+    ...runningGiven(past, today, numbers),
+  });
   const told = (leg: Leg): FactsOf =>
     beside(given.legs[leg], {
-      ...loadGiven(past, leg, today),
-      ...returnGiven(past, visit, leg, today, ladderLimit(irritabilityGiven(visit, leg)?.treatAs ?? null)),
+      ...loadGiven(past, leg, today, rest),
+      ...returnGiven(past, visit, leg, today, painLimitOf(irritabilityGiven(visit, leg)?.treatAs ?? null, numbers)),
     });
   const without: GivenFacts = { person, legs: { left: told('left'), right: told('right') } };
   const judged = (leg: Leg): FactsOf => ({

@@ -1,7 +1,7 @@
 import type { PlanItem, Visit } from '@surae/casebook';
 import { type Leg, runWalk } from '@surae/guidance';
-import { type GuidanceRule, PLAN_ADVICE_CHOICES, type RUN_WHY_CHOICES, RUNNING_NUMBERS } from '@surae/shared';
-import { adviceLine, planPainLimit, planSide, runLine } from '../plan/plan-draft.ts';
+import { type GuidanceRule, PLAN_ADVICE_CHOICES, type RUN_WHY_CHOICES, type RunningNumbers } from '@surae/shared';
+import { adviceLine, planSide, runLine } from '../plan/plan-draft.ts';
 import type { RunAdvice } from './activity-run.ts';
 import { proposedByText } from './proposed-by.ts';
 
@@ -15,6 +15,8 @@ export interface ActivityGround {
   /** the leg that it goes by */
   readonly leg: Leg;
   readonly run: RunAdvice;
+  /** pain up to which a run goes on, of 10 */
+  readonly painLimit: number;
 }
 
 const minute = 60;
@@ -34,20 +36,19 @@ function later(day: string, days: number): string {
 }
 
 /** Runs in parts with walking between, each part in whole minutes. */
-function inParts(mostS: number): Pick<Run, 'mostS' | 'mostM' | 'runS' | 'walkS'> {
-  const { runS, walkS } = runWalk(mostS);
+function inParts(mostS: number, numbers: RunningNumbers): Pick<Run, 'mostS' | 'mostM' | 'runS' | 'walkS'> {
+  const { runS, walkS } = runWalk(mostS, numbers);
   return { mostS: wholeMinutes(mostS), mostM: null, runS: wholeMinutes(runS), walkS: walkS[1] };
 }
 
 /** What of the usual is left, as a limit by time where times are known and by way where ways alone are. */
-function less({ cap }: RunAdvice, share: number): Pick<Run, 'mostS' | 'mostM' | 'runS' | 'walkS'> {
-  const { firstS } = RUNNING_NUMBERS;
+function less({ cap, numbers }: RunAdvice, share: number): Pick<Run, 'mostS' | 'mostM' | 'runS' | 'walkS'> {
   const { time, way } = cap;
   if (time.longest === null && way.longest !== null) {
     return { mostS: null, mostM: wholeWay(Math.min(way.most, way.longest * (1 - share))), runS: null, walkS: null };
   }
-  const usual = time.longest === null ? firstS.value : time.longest * (1 - share);
-  return inParts(Math.min(time.most, usual));
+  const usual = time.longest === null ? numbers.firstS.value : time.longest * (1 - share);
+  return inParts(Math.min(time.most, usual), numbers);
 }
 
 /** The cap, or what the next run may be where that is less. */
@@ -84,9 +85,8 @@ function numberOf({ numbers }: GuidanceRule, name: string): number {
  * Source: ours; the rule has its own
  */
 export function activityLines(rule: GuidanceRule, ground: ActivityGround): readonly PlanItem[] {
-  const { visit, today, leg, run } = ground;
+  const { visit, today, leg, run, painLimit: limit } = ground;
   const by = { proposedBy: proposedByText(rule, leg, null), decision: 'accepted' } as const;
-  const limit = planPainLimit(visit);
   const limited = (
     of: Pick<Run, 'mostS' | 'mostM' | 'runS' | 'walkS'>,
     daysBetween: number | null,
@@ -112,11 +112,11 @@ export function activityLines(rule: GuidanceRule, ground: ActivityGround): reado
     case 'running-low': {
       if (isUsualUnknown(run)) return advised('no-hills');
       const of = upToCap(run);
-      const between = run.standing.begun === null ? null : RUNNING_NUMBERS.daysBetween.value;
+      const between = run.standing.begun === null ? null : run.numbers.daysBetween.value;
       return [limited(of, between, isGrown(run) ? 'longest-run' : 'step-by-step'), ...advised('no-hills')];
     }
     case 'first-run':
-      return [limited(inParts(numberOf(rule, 'firstS')), numberOf(rule, 'daysBetween'), 'first-runs')];
+      return [limited(inParts(numberOf(rule, 'firstS'), run.numbers), numberOf(rule, 'daysBetween'), 'first-runs')];
     case 'standing-high':
       return advised('short-breaks', 'shorter-standing', 'heel-lift', 'no-ladders');
     case 'standing-moderate':

@@ -1,17 +1,20 @@
-import { type CasebookPerson, ladderLimit, type Visit } from '@surae/casebook';
+import type { CasebookPerson, Visit } from '@surae/casebook';
 import {
   allHold,
   type GivenFacts,
   governingLegs,
   type Held,
   type NextRun,
+  type NumbersInUse,
   nextRun,
+  numbersInUse,
+  painLimitOf,
   type RaceReach,
   raceReach,
   type SessionCap,
   sessionCap,
 } from '@surae/guidance';
-import { MORNING_LIMITS, RUNNING_NUMBERS } from '@surae/shared';
+import { GUIDANCE_RULES, type GuidanceRule, MORNING_LIMITS, type RunningNumbers } from '@surae/shared';
 import { morningPassed } from './course-given.ts';
 import { irritabilityGiven } from './examined-given.ts';
 import { type RunStanding, runLogOf, runStanding, runsUpTo } from './run-log-given.ts';
@@ -34,6 +37,8 @@ export interface RunAdvice {
   readonly cap: SessionCap;
   readonly next: NextRun;
   readonly goal: GoalRun | null;
+  /** what it was reckoned by, as the clinic has it */
+  readonly numbers: RunningNumbers;
 }
 
 /** The one way in km that words name; null where they name none or several [m]. */
@@ -47,13 +52,15 @@ function goalRun(
   past: CasebookPerson,
   today: string,
   asked: { readonly lastRun: string | null; readonly cap: SessionCap; readonly mayRun: Held },
+  { running }: NumbersInUse,
 ): GoalRun | null {
   const episode = past.episodes.findLast(({ body }) => body.over === null)?.body;
   const { goal, goalBy } = episode ?? {};
   // a month or a year is no day to reckon to
   if (goalBy == null || goalBy.length < 10 || goal == null || goal.trim() === '') return null;
   const raceM = wayIn(goal);
-  const reach = goalBy < today || raceM === null ? null : raceReach({ day: today, raceDay: goalBy, raceM, ...asked });
+  const reach =
+    goalBy < today || raceM === null ? null : raceReach({ day: today, raceDay: goalBy, raceM, ...asked }, running);
   return { day: goalBy, today, goal, raceM, reach };
 }
 
@@ -65,12 +72,21 @@ function goalRun(
  * @param visit - of today [-]
  * @param given - with whether what is asked for before running is met [unit of the fact]
  * @param today - by the calendar of the place [-]
+ * @param rules - as the clinic has them; as published when left out [-]
  * @returns see {@link RunAdvice} [s, m]
  *
  * Source: ours; `nextRun`, `sessionCap` and `raceReach` of the guidance
  */
-export function runAdvice(past: CasebookPerson, visit: Visit, given: GivenFacts, today: string): RunAdvice {
-  const standing = runStanding(past, today, RUNNING_NUMBERS.gap.value);
+export function runAdvice(
+  past: CasebookPerson,
+  visit: Visit,
+  given: GivenFacts,
+  today: string,
+  rules: readonly GuidanceRule[] = GUIDANCE_RULES,
+): RunAdvice {
+  const inUse = numbersInUse(rules);
+  const { running: numbers } = inUse;
+  const standing = runStanding(past, today, numbers.gap.value);
   const runs = runsUpTo(past, today);
   const last = runs.at(-1);
   const log = runLogOf(past, today);
@@ -83,34 +99,43 @@ export function runAdvice(past: CasebookPerson, visit: Visit, given: GivenFacts,
   const painHeld = legs.map((leg): Held => {
     const pain = last?.pain[leg] ?? null;
     if (pain === null) return 'cannot-tell';
-    return pain <= ladderLimit(irritabilityGiven(visit, leg)?.treatAs ?? null) ? 'yes' : 'no';
+    return pain <= painLimitOf(irritabilityGiven(visit, leg)?.treatAs ?? null, inUse) ? 'yes' : 'no';
   });
   const steady = legs.map((leg): Held => {
     const passed = last === undefined ? null : morningPassed(past, leg, last.on, MORNING_LIMITS.holdRise.value);
     return passed === null ? 'cannot-tell' : passed ? 'yes' : 'no';
   });
-  const next = nextRun({
-    log,
-    day: today,
-    begun: standing.begun ?? (standing.state === 'running' ? (runs[0]?.on ?? null) : null),
-    // who runs is asked for the limits of the irritability, and not for what a first run asks for
-    criteria: isRunning ? 'yes' : allHold(met),
-    painHeld: allHold(painHeld),
-    morningSteady: allHold(steady),
-  });
+  const next = nextRun(
+    {
+      log,
+      day: today,
+      begun: standing.begun ?? (standing.state === 'running' ? (runs[0]?.on ?? null) : null),
+      // who runs is asked for the limits of the irritability, and not for what a first run asks for
+      criteria: isRunning ? 'yes' : allHold(met),
+      painHeld: allHold(painHeld),
+      morningSteady: allHold(steady),
+    },
+    numbers,
+  );
   const cap =
     standing.begun === null
-      ? sessionCap(log, today)
-      : sessionCap({ ...log, runs: log.runs.filter(({ on }) => on >= standing.begun!) }, today);
+      ? sessionCap(log, today, numbers)
+      : sessionCap({ ...log, runs: log.runs.filter(({ on }) => on >= standing.begun!) }, today, numbers);
   // of who runs all along, the days before the first run that is kept are not known either
   const ofNext = standing.begun === null ? cap : (next.ofReturn ?? cap);
   const lastRun = isRunning ? (last?.on ?? null) : null;
   // the first run of a return begins from the least cap, whatever was run before
-  const fromStart = isRunning ? ofNext : sessionCap({ runs: [], kept: log.kept }, today);
+  const fromStart = isRunning ? ofNext : sessionCap({ runs: [], kept: log.kept }, today, numbers);
   return {
     standing,
     cap: ofNext,
     next,
-    goal: goalRun(past, today, { lastRun, cap: fromStart, mayRun: next.step === 'not-yet' ? allHold(met) : 'yes' }),
+    goal: goalRun(
+      past,
+      today,
+      { lastRun, cap: fromStart, mayRun: next.step === 'not-yet' ? allHold(met) : 'yes' },
+      inUse,
+    ),
+    numbers,
   };
 }

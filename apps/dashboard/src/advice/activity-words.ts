@@ -3,18 +3,18 @@ import { type Cap, hardDaysInWeek, type RaceReach, runWalk } from '@surae/guidan
 import {
   ACTIVITY_WORDS,
   ADVICE_WORDS,
-  GUIDANCE_RULES,
+  type GuidanceRule,
   RACE_OPEN_SENTENCES,
   RACE_SENTENCES,
   RUN_SETTLED_BY,
   RUN_STEP_SENTENCES,
-  RUNNING_NUMBERS,
   type RuleNumber,
+  type RunningNumbers,
 } from '@surae/shared';
 import { shortNumber } from '../plan/plan-words.ts';
 import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
-import type { GoalRun, RunAdvice } from './activity-run.ts';
+import type { RunAdvice } from './activity-run.ts';
 import { proposedByOf } from './proposed-by.ts';
 import { markWords } from './why-words.ts';
 
@@ -32,16 +32,21 @@ export function wayWords(metres: number): string {
   return fill(words['amount-km'], { value: shortNumber(Math.floor(metres / 100) / 10) });
 }
 
+/** A share in per cent, as it is read: 0.07 times 100 is no whole number for a machine. */
+function percentOf({ value }: RuleNumber): string {
+  return shortNumber(Number((value * 100).toFixed(6)));
+}
+
 function either(time: string | null, way: string | null): string {
   if (time === null || way === null) return time ?? way ?? '';
   return fill(words['amount-or'], { one: time, other: way });
 }
 
-function capLine(cap: Cap, text: (value: number) => string): string {
+function capLine(cap: Cap, text: (value: number) => string, { growth, window }: RunningNumbers): string {
   const told = {
     most: text(cap.most),
-    growth: shortNumber(RUNNING_NUMBERS.growth.value * 100),
-    window: RUNNING_NUMBERS.window.value,
+    growth: percentOf(growth),
+    window: window.value,
   };
   if (cap.longest === null || cap.on === null) return fill(words['cap-none'], told);
   const code = cap.by === 'growth' ? 'cap-growth' : 'cap-floor';
@@ -49,12 +54,12 @@ function capLine(cap: Cap, text: (value: number) => string): string {
 }
 
 /** The cap of one run with the run that it comes from, and why it cannot be told where it cannot. */
-export function capWords({ cap }: Pick<RunAdvice, 'cap'>): readonly string[] {
+export function capWords({ cap, numbers }: Pick<RunAdvice, 'cap' | 'numbers'>): readonly string[] {
   const { time, way, unknownDays } = cap;
   const isNone = time.longest === null && way.longest === null;
   const known = [
-    ...(isNone || time.longest !== null ? [capLine(time, timeWords)] : []),
-    ...(way.longest === null ? [] : [capLine(way, wayWords)]),
+    ...(isNone || time.longest !== null ? [capLine(time, timeWords, numbers)] : []),
+    ...(way.longest === null ? [] : [capLine(way, wayWords, numbers)]),
   ];
   const open = [...new Set([...time.settledBy, ...way.settledBy])];
   if (open.length === 0) return known;
@@ -63,13 +68,13 @@ export function capWords({ cap }: Pick<RunAdvice, 'cap'>): readonly string[] {
 }
 
 /** What is proposed for the next run, and what would settle it. */
-export function nextWords({ next }: Pick<RunAdvice, 'next'>): readonly string[] {
+export function nextWords({ next, numbers }: Pick<RunAdvice, 'next' | 'numbers'>): readonly string[] {
   const { step, mostS, mostM, from, settledBy } = next;
   const most = either(mostS === null ? null : timeWords(mostS), mostM === null ? null : wayWords(mostM));
   const first = fill(RUN_STEP_SENTENCES[step], { most, from: from === null ? '' : dayOf(from) });
-  const { walkLeastS, walkMostS } = RUNNING_NUMBERS;
+  const { walkLeastS, walkMostS } = numbers;
   const isFirst = step === 'first' || step === 'again';
-  const walk = mostS === null ? null : runWalk(mostS);
+  const walk = mostS === null ? null : runWalk(mostS, numbers);
   const parts =
     walk === null || !isFirst
       ? []
@@ -86,13 +91,14 @@ export function nextWords({ next }: Pick<RunAdvice, 'next'>): readonly string[] 
   return [first, ...parts, ...own.map((code) => RUN_SETTLED_BY[code].text)];
 }
 
-function share({ value }: RuleNumber): string {
-  return `${shortNumber(value * 100)} %`;
+function share(number: RuleNumber): string {
+  return `${percentOf(number)} %`;
 }
 
 function raceTold(
   { day, raceM }: { readonly day: string; readonly raceM: number },
   reach: RaceReach,
+  { repeats, daysBetween }: RunningNumbers,
 ): Readonly<Record<string, string>> {
   return {
     day: dayOf(day),
@@ -100,20 +106,20 @@ function raceTold(
     longest: wayWords(reach.longestM),
     earliest: dayOf(reach.earliest),
     repeated: reach.earliestRepeated === null ? '' : dayOf(reach.earliestRepeated),
-    share: share(RUNNING_NUMBERS.repeats),
-    every: String(RUNNING_NUMBERS.daysBetween.value + 1),
+    share: share(repeats),
+    every: String(daysBetween.value + 1),
   };
 }
 
 /** When the cap comes to the goal, as a range, with what it takes for granted. */
-export function goalWords(goal: GoalRun | null): readonly string[] {
+export function goalWords({ goal, numbers }: Pick<RunAdvice, 'goal' | 'numbers'>): readonly string[] {
   if (goal === null) return [];
   const { day, reach, raceM } = goal;
   const noted = fill(words['race-goal'], { goal: goal.goal });
   if (day < goal.today) return [noted, fill(words['race-over'], { day: dayOf(day) })];
   if (reach === null || raceM === null) return [noted, fill(words['race-no-way'], { day: dayOf(day) })];
-  const told = raceTold({ day, raceM }, reach);
-  const practice = markWords(RUNNING_NUMBERS.repeats.mark);
+  const told = raceTold({ day, raceM }, reach, numbers);
+  const practice = markWords(numbers.repeats.mark);
   return [
     noted,
     fill(RACE_SENTENCES[reach.held], told),
@@ -124,11 +130,14 @@ export function goalWords(goal: GoalRun | null): readonly string[] {
 }
 
 /** Days from a heavy day to a run, and from a run to a heavy day [d] */
-const apart = Math.max(
-  ...GUIDANCE_RULES.flatMap(({ code, numbers }) =>
-    code === 'impact-after-heavy' || code === 'recovery-after-run' ? [numbers['days']?.value ?? 0] : [],
-  ),
-);
+export function daysApart(rules: readonly GuidanceRule[]): number {
+  return Math.max(
+    0,
+    ...rules.flatMap(({ code, numbers }) =>
+      code === 'impact-after-heavy' || code === 'recovery-after-run' ? [numbers['days']?.value ?? 0] : [],
+    ),
+  );
+}
 
 function isHeavy({ of, code, load, proposedBy }: PlanItem): boolean {
   const isOfLevel = proposedByOf(proposedBy)?.level === 'heavy';
@@ -136,7 +145,7 @@ function isHeavy({ of, code, load, proposedBy }: PlanItem): boolean {
 }
 
 /** What a plan with heavy raises and runs leaves of a week; nothing where both fit, or one of them is not in it. */
-export function roomWords(items: readonly PlanItem[]): readonly string[] {
+export function roomWords(items: readonly PlanItem[], apart: number): readonly string[] {
   const run = items.find(({ of, run: limit }) => of === 'running' && limit?.mostS !== 0 && limit?.mostM !== 0);
   const heavy = Math.max(0, ...items.filter(isHeavy).map(({ perWeek }) => perWeek ?? 0));
   if (run === undefined || heavy === 0) return [];
@@ -148,14 +157,17 @@ export function roomWords(items: readonly PlanItem[]): readonly string[] {
 }
 
 /** Numbers that the runs go by, each with its source and how well it is supported. */
-export function runNumberLines(): readonly string[] {
-  const { growth, window, floorS, floorM, firstS, daysBetween, repeats } = RUNNING_NUMBERS;
-  const of = ({ source, mark }: RuleNumber, values: string): string =>
-    fill(ADVICE_WORDS[mark === 'common-practice' ? 'practice-line' : 'number-line'], {
+export function runNumberLines(numbers: RunningNumbers): readonly string[] {
+  const { growth, window, floorS, floorM, firstS, daysBetween, repeats } = numbers;
+  // of several the least supported one speaks: a clinic's own number is no published one
+  const of = (held: readonly RuleNumber[], values: string): string => {
+    const { source, mark } = held.find((one) => one.mark === 'common-practice') ?? held[0]!;
+    return fill(ADVICE_WORDS[mark === 'common-practice' ? 'practice-line' : 'number-line'], {
       values,
       source,
       mark: markWords(mark),
     });
+  };
   const cap = fill(words['numbers-cap'], { growth: share(growth), window: window.value });
   const own = fill(words['numbers-own'], {
     time: timeWords(floorS.value),
@@ -164,5 +176,5 @@ export function runNumberLines(): readonly string[] {
     days: daysBetween.value,
     repeats: share(repeats),
   });
-  return [of(growth, cap), of(firstS, own)];
+  return [of([growth, window], cap), of([firstS], own)];
 }

@@ -4,6 +4,7 @@ import {
   LEGS,
   type Leg,
   type LineHeldBack,
+  numbersInUse,
   type Proposed,
   propose,
   type RuleTrace,
@@ -195,7 +196,7 @@ export function adviceFor(
   rules: readonly GuidanceRule[] = GUIDANCE_RULES,
   isAsked = true,
 ): Advice {
-  const given = factsGiven(person, visit, today);
+  const given = factsGiven(person, visit, today, rules);
   const guidance = propose(given, rules, GUIDANCE_FACTS);
   const facts = planFacts(visit);
   const asked: AskGround = { given, rules, visit };
@@ -212,7 +213,7 @@ export function adviceFor(
       given,
       guidance,
       today,
-      painLimit: planPainLimit(visit),
+      painLimit: planPainLimit(visit, numbersInUse(rules)),
       raises: raises !== undefined && 'value' in raises ? Number(raises.value) : null,
     };
   };

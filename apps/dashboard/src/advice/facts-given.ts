@@ -1,6 +1,7 @@
 import type { Side } from '@surae/analysis';
-import { type CasebookPerson, ladderLimit, pullSetOf, type SoreSides, soreLegs, type Visit } from '@surae/casebook';
-import { type FactsOf, type GivenFact, type GivenFacts, LEGS } from '@surae/guidance';
+import { type CasebookPerson, pullSetOf, type SoreSides, soreLegs, type Visit } from '@surae/casebook';
+import { type FactsOf, type GivenFact, type GivenFacts, LEGS, numbersInUse, painLimitOf } from '@surae/guidance';
+import { GUIDANCE_RULES, type GuidanceRule } from '@surae/shared';
 import { withActivity } from './activity-given.ts';
 import { courseGiven, sessionsOf } from './course-given.ts';
 import { doseGiven } from './dose-given.ts';
@@ -59,18 +60,25 @@ export function beforeVisit(person: CasebookPerson, visit: Visit): CasebookPerso
  * @param person - from the casebook, with all visits [-]
  * @param visit - the one in which a plan is written, as it is now [-]
  * @param today - by the calendar of the place [-]
+ * @param rules - as the clinic has them: their numbers say what was too much; as published when left out [-]
  * @returns facts of both legs and of the person [unit of the fact]
  *
  * Source: ours
  */
-export function factsGiven(person: CasebookPerson, visit: Visit, today: string): GivenFacts {
+export function factsGiven(
+  person: CasebookPerson,
+  visit: Visit,
+  today: string,
+  rules: readonly GuidanceRule[] = GUIDANCE_RULES,
+): GivenFacts {
+  const numbers = numbersInUse(rules);
   const past = beforeVisit(person, visit);
   const earlier = past.visits.map((one) => one.visit);
   const all = [...earlier, visit];
   const place: Place = { day: visit.begunAt, visitId: visit.id };
   const isInvented = person.person.demo;
   const legOf = (side: Side): FactsOf => {
-    const limit = ladderLimit(irritabilityGiven(visit, side)?.treatAs ?? null);
+    const limit = painLimitOf(irritabilityGiven(visit, side)?.treatAs ?? null, numbers);
     const facts = {
       ...examinedGiven(visit, earlier, side),
       ...testedGiven(visit, side, isInvented),
@@ -97,5 +105,5 @@ export function factsGiven(person: CasebookPerson, visit: Visit, today: string):
       toldGiven(visit, null),
     ),
   };
-  return withActivity(given, past, visit, today);
+  return withActivity(given, past, visit, today, rules);
 }

@@ -8,7 +8,7 @@ import {
   planFacts,
   type Visit,
 } from '@surae/casebook';
-import { type GuidanceRule, PLAN_WORDS } from '@surae/shared';
+import { GUIDANCE_RULES, type GuidanceRule, PLAN_WORDS } from '@surae/shared';
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { type Activity, activityFor } from '../advice/activity-cards.ts';
@@ -285,6 +285,7 @@ export class PlanStep extends LitElement {
         .visit=${this.visit}
         .facts=${this.facts()}
         .items=${this.draft.items}
+        .rules=${this.ground?.rules ?? GUIDANCE_RULES}
         today=${this.today()}
         @line-chosen=${({ detail }: LineChosen) => this.add(detail)}
         @line-dropped=${({ detail }: LineDropped) => this.set(removed(this.draft, detail), -1)}

@@ -1,5 +1,5 @@
 import type { PlanItem, RunsWhole, Visit } from '@surae/casebook';
-import { ACTIVITY_WORDS, ADVICE_WORDS, ASKED_CHOICES, type DeclineReason, RUNNING_NUMBERS } from '@surae/shared';
+import { ACTIVITY_WORDS, ADVICE_WORDS, ASKED_CHOICES, type DeclineReason } from '@surae/shared';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Activity, ActivityCard, ActivityPart as Told } from '../advice/activity-cards.ts';
@@ -83,9 +83,8 @@ export class ActivityPart extends LitElement {
 
   /** Whether every run of the days that the cap looks at is written down: asked, or what was noted of it. */
   private whole(): TemplateResult | typeof nothing {
-    const { asked, noted } = this.activity;
+    const { asked, noted, window: days } = this.activity;
     const words = ACTIVITY_WORDS;
-    const days = RUNNING_NUMBERS.window.value;
     if (noted !== null)
       return html`<p role="status">${fill(words['runs-noted'], { days })}</p>
         <button class="plain whole-back" type="button" @click=${() => this.note('runs-not-whole', noted)}>
@@ -110,7 +109,7 @@ export class ActivityPart extends LitElement {
 
   /** Whether heavy raises and runs of the plan that is being written fit into a week. */
   private room(): TemplateResult | typeof nothing {
-    const lines = roomWords(this.items);
+    const lines = roomWords(this.items, this.activity.apart);
     return lines.length === 0 ? nothing : html`${lines.map((one) => html`<p class="voice" role="status">${one}</p>`)}`;
   }
 

@@ -1,5 +1,6 @@
 import type { PlanFacts, PlanItem, Visit } from '@surae/casebook';
-import { EXERCISE_WORDS, PLAN_ADVICE_CHOICES, PLAN_WORDS } from '@surae/shared';
+import { numbersInUse } from '@surae/guidance';
+import { EXERCISE_WORDS, GUIDANCE_RULES, type GuidanceRule, PLAN_ADVICE_CHOICES, PLAN_WORDS } from '@surae/shared';
 import { html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { adviceLine, exerciseLine, planPainLimit, planSide, runLine } from '../plan/plan-draft.ts';
@@ -21,6 +22,8 @@ export class PlanChoices extends LitElement {
   /** what stands against lines */
   @property({ attribute: false }) facts!: PlanFacts;
   /** lines that are in the plan */
+  /** as the clinic has them: a line begins from its limit of pain */
+  @property({ attribute: false }) rules: readonly GuidanceRule[] = GUIDANCE_RULES;
   @property({ attribute: false }) items: readonly PlanItem[] = [];
   /** the day here */
   @property() today = '';
@@ -28,7 +31,7 @@ export class PlanChoices extends LitElement {
   override render(): TemplateResult {
     const words = PLAN_WORDS;
     const { visit, facts, items, today: from } = this;
-    const [side, limit] = [planSide(visit), planPainLimit(visit)];
+    const [side, limit] = [planSide(visit), planPainLimit(visit, numbersInUse(this.rules))];
     const isLocked = facts.safetyLocked || facts.suddenLoss;
     const exercises = Object.entries(EXERCISE_WORDS) as [keyof typeof EXERCISE_WORDS, { text: string }][];
     const advice = Object.entries(PLAN_ADVICE_CHOICES) as [keyof typeof PLAN_ADVICE_CHOICES, { text: string }][];

@@ -2,7 +2,6 @@ import {
   choiceFacts,
   gradeOf,
   isForInsertion,
-  ladderLimit,
   lowestOffered,
   type PlanFacts,
   type PlanItem,
@@ -12,9 +11,11 @@ import {
   type Visit,
   wordsOnly,
 } from '@surae/casebook';
+import { type NumbersInUse, numbersInUse, painLimitOf } from '@surae/guidance';
 import {
   EXERCISE_WORDS,
   EXERCISES,
+  GUIDANCE_RULES,
   PLAN_ADVICE_CHOICES,
   PLAN_BOUNDS,
   PLAN_LINE_WORDS,
@@ -55,8 +56,8 @@ export function planSide(visit: Pick<Visit, 'sore'>): PlanSide {
 }
 
 /** Pain up to which exercises begin to be planned: less where a sore tendon is highly irritable. */
-export function planPainLimit(visit: Visit): number {
-  return ladderLimit(gradeOf(choiceFacts(visit, [])));
+export function planPainLimit(visit: Visit, numbers: NumbersInUse = numbersInUse(GUIDANCE_RULES)): number {
+  return painLimitOf(gradeOf(choiceFacts(visit, [])), numbers);
 }
 
 /** The lines that were typed, without empty ones and what stands around them; none is longer than a line. */

@@ -108,6 +108,7 @@ export const RULE_GROUP_WORDS = sentences('rule-group', {
   running: 'Running',
   standing: 'Work on the feet',
   recovery: 'Days between loads',
+  'run-cap': 'The longest run',
   'run-start': 'A first run',
   'full-return': 'What is kept up in the end',
   'running-instead': 'In place of running',

@@ -86,6 +86,11 @@ export const RULE_NUMBER_BOUNDS: readonly NumberBound[] = [
   guidance('recovery-days-high', 'd', [3, 5, 1]),
   guidance('recovery-days-medium', 'd', [2, 3, 1]),
   guidance('recovery-days-after-run', 'd', [2, 3, 1]),
+  guidance('run-growth', '1', [0.02, 0.1, 0.01]),
+  guidance('run-window', 'd', [15, 30, 5]),
+  guidance('run-floor-time', 's', [60, 300, 60]),
+  guidance('run-floor-way', 'm', [200, 1000, 100]),
+  guidance('run-days-between', 'd', [1, 3, 1]),
 ];
 
 /** Why a number stays as it is published. */
@@ -126,7 +131,6 @@ export const FIXED_NUMBERS: ReadonlyMap<string, FixedWhy> = new Map<string, Fixe
     'guidance.run-parts',
     'guidance.run-walk-least',
     'guidance.run-walk-most',
-    'guidance.run-days-between',
     'guidance.keep-up-least',
     'guidance.keep-up-most',
     'guidance.keep-up-months',

@@ -29,6 +29,8 @@ export const GUIDANCE_VARIABLES = {
   /** what is done in place of running while it is paused */
   'running-instead': { choice: 'lowest', across: true },
   standing: { choice: 'lowest', across: true },
+  /** how long one run may be beside the longest of the days before */
+  'run-cap': { choice: 'lowest', across: false },
   /** days before the next load on the tendon */
   recovery: { choice: 'lowest', across: true },
   /** a first run, and what is kept up in the end */
