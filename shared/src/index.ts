@@ -124,6 +124,7 @@ export {
   DECLINE_CHOICES,
   type DeclineReason,
   MARK_WORDS,
+  PAIN_BAND_WORDS,
 } from './sentences/screens/advice-words.ts';
 export { ASKED_CHOICES, ASKED_WORDS } from './sentences/screens/asked-words.ts';
 export { BILATERAL_WORDS, LEGS_BOTH_WORDS } from './sentences/screens/bilateral-words.ts';
@@ -330,6 +331,7 @@ export {
 export { LADDER_RUNGS, type LadderRung, type LadderRungEntry } from './tables/ladder-rungs.ts';
 export { MORNING_LIMITS, STIFFNESS_LIMITS } from './tables/morning-limits.ts';
 export { OPTIONAL_TARGETS, type OptionalTarget } from './tables/optional-targets.ts';
+export { PAIN_BANDS, type PainBand } from './tables/pain-bands.ts';
 export {
   INSERTION_LOWEST,
   PLAN_BOUNDS,

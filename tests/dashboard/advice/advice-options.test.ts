@@ -18,12 +18,12 @@ function codes(card: AdviceCard): readonly string[] {
 const { left: told, right: sore } = advisedVisit().history!.legs;
 const calm = {
   ...sore.irritability,
-  provokedBy: 'fast-or-heavy' as typeof sore.irritability.provokedBy,
+  provokedBy: 'fast-or-heavy-load',
   peakPain: 2,
   settles: 'under-12-hours',
   stiffness: 'under-10-minutes',
-  restPain: 'none' as typeof sore.irritability.restPain,
-  trend: 'steady-or-better' as typeof sore.irritability.trend,
+  restPain: 'none',
+  trend: 'steady-or-better',
 } as const;
 const rig = {
   factsTold: [{ fact: 'rig-at-hand', leg: null, answer: 'yes', at: `${today}T09:10:00.000+02:00` }] as const,

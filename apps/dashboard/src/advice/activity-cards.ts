@@ -30,6 +30,7 @@ import type { FactAsk } from './fact-asks.ts';
 import { beforeVisit, factsGiven } from './facts-given.ts';
 import { missingOf } from './given-fact.ts';
 import { inventedWords } from './invented-words.ts';
+import { irritabilityInputLines } from './irritability-words.ts';
 import { proposedByText } from './proposed-by.ts';
 import { runsAsked } from './run-log-given.ts';
 import { editedLines, lackingLines, markWords, ruleWords, type WhyPart, whyParts } from './why-words.ts';
@@ -139,6 +140,7 @@ function cardOf(about: ActivityCard['about'], ground: Ground): ActivityCard {
       held: [],
       sure,
       missing,
+      irritability: irritabilityInputLines(visit, leg),
     });
     const numbers = { title: words['why-numbers'].text, lines: runNumberLines(run.numbers) };
     return about === 'running' ? [...parts, numbers] : parts;

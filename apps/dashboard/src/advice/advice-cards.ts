@@ -26,6 +26,7 @@ import { type AskGround, asksFor, asksUnderLock, type FactAsk } from './fact-ask
 import { beforeVisit, factsGiven } from './facts-given.ts';
 import { missingOf } from './given-fact.ts';
 import { inventedWords } from './invented-words.ts';
+import { irritabilityInputLines } from './irritability-words.ts';
 import { levelNow } from './programme-given.ts';
 import { proposedByText } from './proposed-by.ts';
 import { editedLines, lackingLines, markWords, ruleWords, type WhyPart, whyParts } from './why-words.ts';
@@ -104,7 +105,9 @@ function openCard(leg: Leg, isBegun: boolean, ground: LinesGround, asks: AdviceC
   const isSimulated = !isBegun && missing('valid-raises') === 'simulated';
   const code = isSimulated ? 'nothing-simulated' : lacking.length > 0 ? 'nothing' : 'nothing-holds';
   const sure = ADVICE_WORDS[code].text;
-  const why = whyParts({ leg, visitId: visit.id, guidance, fired: [], lacking, held: [], sure, missing });
+  const irritability = irritabilityInputLines(visit, leg);
+  const visitId = visit.id;
+  const why = whyParts({ leg, visitId, guidance, fired: [], lacking, held: [], sure, missing, irritability });
   return {
     leg,
     proposedBy: null,
@@ -159,6 +162,7 @@ function cardOf(proposed: Proposed, leg: Leg, ground: LinesGround, asks: AdviceC
       held: heldWords(lines),
       sure,
       missing: missingOf(given, leg),
+      irritability: irritabilityInputLines(visit, leg),
     }),
   };
 }

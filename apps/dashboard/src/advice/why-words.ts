@@ -1,4 +1,4 @@
-import type { Guidance, KnownFact, Leg, RuleTrace } from '@surae/guidance';
+import { factsOf, type Guidance, type KnownFact, type Leg, type RuleTrace } from '@surae/guidance';
 import {
   ADVICE_FROM_WORDS,
   ADVICE_MISSING_WORDS,
@@ -12,6 +12,8 @@ import {
   GUIDANCE_SETTLED_BY,
   type GuidanceRule,
   MARK_WORDS,
+  PAIN_BAND_WORDS,
+  PAIN_BANDS,
   RULE_NUMBER_WORDS,
   type RuleEdit,
   type RuleNumber,
@@ -21,6 +23,7 @@ import {
 import { dayOf } from '../words/dates.ts';
 import { entryWords } from '../words/entry-words.ts';
 import { fill } from '../words/fill.ts';
+import { painWords, withPain } from './pain-words.ts';
 
 type Words = Readonly<Record<string, Sentence>>;
 
@@ -109,17 +112,28 @@ function gradedWords(code: string, line: string): string {
   return fill(words, { line, source, mark: markWords(mark) });
 }
 
+/** Where words for pain are from; none where no pain was read. */
+function painBasis(traces: readonly RuleTrace[]): readonly string[] {
+  const isNamed = traces.some(({ used }) => used.some(({ fact, answer }) => painWords(fact, answer) !== ''));
+  const { source, mark } = PAIN_BANDS[0]!;
+  return isNamed ? [fill(PAIN_BAND_WORDS.basis, { source, mark: markWords(mark) })] : [];
+}
+
 function factLines(traces: readonly RuleTrace[], visitId: string): readonly string[] {
   const words = ADVICE_WORDS;
   const used = traces.flatMap((trace) =>
     trace.used.map(({ fact, answer }) =>
       gradedWords(
         fact,
-        fill(words['fact-line'], {
-          fact: factWords(fact),
-          value: answerWords(fact, answer),
-          from: fromWords(answer, visitId),
-        }),
+        withPain(
+          fact,
+          answer,
+          fill(words['fact-line'], {
+            fact: factWords(fact),
+            value: answerWords(fact, answer),
+            from: fromWords(answer, visitId),
+          }),
+        ),
       ),
     ),
   );
@@ -132,7 +146,7 @@ function factLines(traces: readonly RuleTrace[], visitId: string): readonly stri
       }),
     ),
   );
-  const all = [...new Set([...used, ...treated])];
+  const all = [...new Set([...used, ...treated, ...painBasis(traces)])];
   return all.length === 0 ? [words['why-nothing'].text] : all;
 }
 
@@ -235,8 +249,16 @@ export interface WhyGround {
   /** lines that were held back, in words */
   readonly held: readonly string[];
   readonly sure: string;
+  /** the six answers that irritability is graded by, in words; none where the leg is not sore */
+  readonly irritability?: readonly string[];
   /** why a fact of the leg or of the person is missing */
   readonly missing: (fact: string) => string;
+}
+
+/** The answers behind the grade, wherever a rule of it reads the grade, or lacks it. */
+function irritableLines({ fired, lacking, irritability = [] }: WhyGround): readonly string[] {
+  const reads = [...fired, ...lacking].some(({ rule }) => factsOf(rule.when).includes('irritability'));
+  return reads ? irritability : [];
 }
 
 function blockedLines({ guidance, leg, held }: WhyGround): readonly string[] {
@@ -253,7 +275,7 @@ function blockedLines({ guidance, leg, held }: WhyGround): readonly string[] {
 }
 
 /**
- * Why something is proposed: what was read, which rules hold with their source, what was held back and by what, what is lacking and what
+ * Why something is proposed: what was read, the answers behind a grade, which rules hold with their source, what was held back and by what, what is lacking and what
  * would settle it, how sure, whose rule it is, and what would change it.
  */
 export function whyParts(ground: WhyGround): readonly WhyPart[] {
@@ -261,8 +283,10 @@ export function whyParts(ground: WhyGround): readonly WhyPart[] {
   const { fired, lacking, visitId, sure, missing } = ground;
   const rules = fired.map(({ rule }) => rule);
   const open = lackingLines(lacking, missing);
+  const irritable = irritableLines(ground);
   const parts: readonly (WhyPart | null)[] = [
     fired.length === 0 ? null : { title: words['why-from'].text, lines: factLines(fired, visitId) },
+    irritable.length === 0 ? null : { title: words['why-irritable'].text, lines: irritable },
     fired.length === 0 ? null : { title: words['why-rule'].text, lines: ruleLines(rules) },
     { title: words['why-blocked'].text, lines: blockedLines(ground) },
     {

@@ -62,7 +62,14 @@ export const ADVICE_WORDS = sentences('screen.advice', {
   'unit-deg': '{value}°',
   'fact-graded': '{line}. A grade that is judged, and not measured: {source}. {mark}',
   'fact-graded-practice': '{line}. A grade that is judged, and not measured. {mark}',
+  'why-irritable': 'How irritable, from six answers',
+  'irritable-input': '{input}: {value} (that alone: {grade})',
+  'irritable-unknown': '{input}: not asked, so not graded by it',
+  'irritable-pain': '{pain} of 10',
+  'irritable-decided': 'Together {grade}, the highest that one of them reaches. Decided by: {inputs}.',
+  'irritable-open': 'Not graded, since answers are missing: {count} of {all}. For limits it is taken as {grade}.',
   'note-basis': '{source}. {mark}',
+  'fact-band': '{line}. {band}',
   'held-line': '{what}: held back. {by}',
   'blocked-line': '{what} Held back: {by}',
   'lacking-line': '{fact}: not known ({why}). {settled}',
@@ -195,4 +202,12 @@ export const ADVICE_VALUE_WORDS = sentences('advice-value', {
   paused: 'running is paused',
   light: 'light',
   medium: 'medium',
+});
+
+/** What pain of a size is called, of 10, while something is done; blanks are the ends of the span. */
+export const PAIN_BAND_WORDS = sentences('pain-band', {
+  little: '{least} to {most} is little.',
+  borne: '{least} to {most} can be gone on with, as long as it settles by the next morning.',
+  'too-much': 'Over {over} is too much.',
+  basis: 'Words for pain: {source}. {mark}',
 });
