@@ -47,7 +47,7 @@ export const LONGEST_RUN_SENTENCES = sentences('longest-run', {
   middle: 'This run was much longer than the longest of the {window} days before it.',
   large: 'This run was more than twice the longest of the {window} days before it.',
   doubt:
-    'In the runners of this study more injuries of any kind followed such runs. They had no complaint at the start, so that it is no proof for a sore tendon.',
+    'In the runners of this study more overuse injuries of any kind followed such runs. They had no complaint at the start, so that it is no proof for a sore tendon.',
   weeks: 'From one week to the next the study found no relation.',
 });
 

@@ -30,11 +30,19 @@ function jumpWords({ on, measure, run, longest, over, band, unknownDays }: RunJu
     window: RUNNING_NUMBERS.window.value,
     longest: text(longest),
   };
-  const ratio = { ratio: decimal(band.hazardRatio, 2), source: band.source, mark: markWords(band.mark) };
+  const [low, high] = band.interval ?? [band.hazardRatio, band.hazardRatio];
+  const ratio = {
+    ratio: decimal(band.hazardRatio, 2),
+    low: decimal(low, 2),
+    high: decimal(high, 2),
+    source: band.source,
+    mark: markWords(band.mark),
+  };
   return [
     fill(words['story-jump'], told),
     ...(unknownDays === 0 ? [] : [fill(words['story-unknown'], { days: unknownDays })]),
     fill(words['story-band'], ratio),
+    ...(measure === 'durationS' ? [words['story-by-time'].text] : []),
   ];
 }
 

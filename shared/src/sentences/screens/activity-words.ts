@@ -49,7 +49,8 @@ export const ACTIVITY_WORDS = sentences('screen.activity', {
   'story-unknown':
     'Of {days} of these days it is not known whether there was a run. A longer one among them would make the step smaller.',
   'story-band':
-    'In runners without a complaint {ratio} times as many injuries followed such a step as followed none: {source}. {mark} Its interval is not kept here. That is no cause of this complaint.',
+    'In runners without a complaint {ratio} times as many overuse injuries (95 %: {low} to {high}) followed such a step as followed none: {source}. {mark} That is no cause of this complaint.',
+  'story-by-time': 'The study went by way; here it is read by time, since no way was written down.',
   'story-none': 'No run that is written down was more than a tenth over the longest of the {window} days before it.',
   'story-untold':
     'Runs that cannot be held against any, since none of the {window} days before is written down: {count}.',

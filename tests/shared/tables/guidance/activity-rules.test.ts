@@ -188,8 +188,13 @@ describe('figures that are shown as information', () => {
   });
 
   test('bands of a single run join without a hole, and are those of the study', () => {
-    // Frandsen 2025 Br J Sports Med 59:1203: 1.64, 1.52, 2.28
+    // Frandsen 2025 Br J Sports Med 59:1203, abstract: 1.64 (1.31 to 2.05), 1.52 (1.16 to 2.00), 2.28 (1.50 to 3.48)
     expect(LONGEST_RUN_BANDS.map(({ hazardRatio }) => hazardRatio)).toEqual([1, 1.64, 1.52, 2.28]);
+    expect(LONGEST_RUN_BANDS.map(({ interval }) => interval)).toEqual([null, [1.31, 2.05], [1.16, 2], [1.5, 3.48]]);
+    // an interval of a hazard ratio lies evenly around it on the log scale, as far as two decimals tell
+    for (const { hazardRatio, interval } of LONGEST_RUN_BANDS) {
+      if (interval !== null) expect(Math.sqrt(interval[0] * interval[1])).toBeCloseTo(hazardRatio, 1);
+    }
     for (const [i, { over }] of LONGEST_RUN_BANDS.entries()) {
       expect(over[1] ?? null).toBe(LONGEST_RUN_BANDS[i + 1]?.over[0] ?? null);
     }
