@@ -197,7 +197,13 @@ export { RECOUNT_WORDS } from './sentences/screens/recount-words.ts';
 export { REPORT_WORDS } from './sentences/screens/report-words.ts';
 export { REST_WORDS, SWAP_WORDS } from './sentences/screens/rest-words.ts';
 export { AXIS_WORDS, REPETITION_WORDS, RESULT_WORDS, SUMMARY_WORDS } from './sentences/screens/result-words.ts';
-export { OWN_NUMBER_WHY, RULE_GROUP_WORDS, RULES_WORDS, TOUCH_WORDS } from './sentences/screens/rules-words.ts';
+export {
+  OWN_NUMBER_WHY,
+  RULE_GROUP_WORDS,
+  RULES_FILE_WORDS,
+  RULES_WORDS,
+  TOUCH_WORDS,
+} from './sentences/screens/rules-words.ts';
 export { RUN_FILE_WORDS } from './sentences/screens/run-file-words.ts';
 export {
   LOCK_WORDS,

@@ -1,4 +1,5 @@
-import { expect, test } from 'vitest';
+import { RULES_FILE_WORDS, setWording } from '@surae/shared';
+import { afterEach, expect, test } from 'vitest';
 import { changesFromFile, RulesFileRefusal, rulesFileText } from '../../../apps/dashboard/src/rules/rules-file.ts';
 
 const ten = { number: 'guidance.raises-ten', unit: '1', published: 10, value: 8, reason: 'older people' } as const;
@@ -55,4 +56,29 @@ test.each([
 ])('%s is refused with the file, the place, what was expected and what came', (_, text, message) => {
   expect(() => changesFromFile('a.json', text, [])).toThrow(RulesFileRefusal);
   expect(() => changesFromFile('a.json', text, [])).toThrow(message);
+});
+
+afterEach(() => setWording());
+
+test('what was expected and what came are said in the language in use, and no word of them stands outside the catalogue', () => {
+  setWording((id, text) => (id.startsWith('sentence.rules-file.') ? `«${text}»` : text));
+  const refusal = (text: string): string => {
+    try {
+      changesFromFile('a.json', text, []);
+    } catch (error) {
+      return error instanceof RulesFileRefusal ? error.message : '';
+    }
+    return '';
+  };
+  expect(refusal('[]')).toMatch(/expected «an object», got «a list»\.$/);
+  expect(refusal('{')).toMatch(/expected «JSON», got /);
+  expect(refusal(file({ numbers: undefined }))).toMatch(/expected «a list», got «nothing»\.$/);
+  expect(refusal(file({ numbers: {} }))).toMatch(/expected «a list», got «an object»\.$/);
+  expect(refusal(file({ numbers: [{ ...ten, value: '8' }] }))).toMatch(/expected «a number», got/);
+  expect(refusal(file({ numbers: [{ ...ten, reason: '' }] }))).toMatch(/expected «1 to 500 characters», got/);
+  expect(refusal(file({ numbers: [kept, kept] }))).toMatch(/expected «each number once», got/);
+  expect(refusal(file({ numbers: [{ ...ten, value: 90 }] }))).toMatch(
+    /expected «a change that can be used \(.*\)», got 90/,
+  );
+  expect(Object.keys(RULES_FILE_WORDS)).toHaveLength(8);
 });

@@ -1,11 +1,12 @@
 import type { OwnRuleNumber } from '@surae/casebook';
 import { type OwnNumberFault, ownNumberFault } from '@surae/guidance';
-import { GUIDANCE_RULES, OWN_NUMBER_WHY, RULES_WORDS } from '@surae/shared';
+import { GUIDANCE_RULES, OWN_NUMBER_WHY, RULES_FILE_WORDS, RULES_WORDS } from '@surae/shared';
 import { fill } from '../words/fill.ts';
 import type { RuleChange } from './own-rules-desk.ts';
 
 const format = 'surae-own-rules';
 const version = 1;
+const words = RULES_FILE_WORDS;
 /** the longest reason that is kept */
 export const reasonMost = 500;
 
@@ -21,9 +22,9 @@ export function rulesFileText(numbers: readonly OwnRuleNumber[], software: strin
 
 /** What came, as it is told: short, and a list or an object by its kind. */
 function told(value: unknown): string {
-  if (value === undefined) return 'nothing';
-  if (Array.isArray(value)) return 'a list';
-  if (typeof value === 'object' && value !== null) return 'an object';
+  if (value === undefined) return words.nothing.text;
+  if (Array.isArray(value)) return words.list.text;
+  if (typeof value === 'object' && value !== null) return words.object.text;
   const text = JSON.stringify(value);
   return text.length > 60 ? `${text.slice(0, 60)}…` : text;
 }
@@ -41,20 +42,20 @@ class Reader {
 
   object(value: unknown, where: string): Readonly<Record<string, unknown>> {
     if (typeof value !== 'object' || value === null || Array.isArray(value)) {
-      this.refuse(where, 'an object', told(value));
+      this.refuse(where, words.object.text, told(value));
     }
     return value as Readonly<Record<string, unknown>>;
   }
 
   text(value: unknown, where: string, most = 200): string {
     if (typeof value !== 'string' || value.trim() === '' || value.length > most) {
-      this.refuse(where, `1 to ${most} characters`, told(value));
+      this.refuse(where, fill(words.text, { most }), told(value));
     }
     return value;
   }
 
   number(value: unknown, where: string): number {
-    if (typeof value !== 'number' || !Number.isFinite(value)) this.refuse(where, 'a number', told(value));
+    if (typeof value !== 'number' || !Number.isFinite(value)) this.refuse(where, words.number.text, told(value));
     return value;
   }
 
@@ -78,7 +79,7 @@ class Reader {
     const field = fault === 'other-unit' ? 'unit' : fault === 'other-published' ? 'published' : 'value';
     const where = at(fault === 'unknown-number' ? 'number' : field);
     const got = fault === 'unknown-number' ? change.number : change[field];
-    this.refuse(where, `a change that can be used (${why.replace(/\.$/, '')})`, told(got));
+    this.refuse(where, fill(words.usable, { why: why.replace(/\.$/, '') }), told(got));
   }
 }
 
@@ -96,16 +97,16 @@ export function changesFromFile(file: string, text: string, inUse: readonly OwnR
   try {
     json = JSON.parse(text);
   } catch (error) {
-    read.refuse('$', 'JSON', error instanceof Error ? error.message : told(text));
+    read.refuse('$', words.json.text, error instanceof Error ? error.message : told(text));
   }
   const whole = read.object(json, '$');
   if (whole['format'] !== format) read.refuse('$.format', `"${format}"`, told(whole['format']));
   if (whole['version'] !== version) read.refuse('$.version', String(version), told(whole['version']));
   const list = whole['numbers'];
-  if (!Array.isArray(list)) read.refuse('$.numbers', 'a list', told(list));
+  if (!Array.isArray(list)) read.refuse('$.numbers', words.list.text, told(list));
   const changes = (list as readonly unknown[]).map((one, i) => read.change(one, `$.numbers[${i}]`));
   const twice = changes.findIndex(({ number }, i) => changes.findIndex((one) => one.number === number) !== i);
-  if (twice >= 0) read.refuse(`$.numbers[${twice}].number`, 'each number once', told(changes[twice]?.number));
+  if (twice >= 0) read.refuse(`$.numbers[${twice}].number`, words.once.text, told(changes[twice]?.number));
   const fresh = changes.filter(
     ({ number, value, reason }) =>
       !inUse.some((one) => one.number === number && one.value === value && one.reason === reason),

@@ -78,6 +78,18 @@ export const RULES_WORDS = sentences('screen.rules', {
   'file-nothing': '{file} was not taken: every number in it stands here already.',
 });
 
+/** What a file of changes was expected to hold at a place, and what came there. */
+export const RULES_FILE_WORDS = sentences('rules-file', {
+  object: 'an object',
+  list: 'a list',
+  nothing: 'nothing',
+  number: 'a number',
+  text: '1 to {most} characters',
+  json: 'JSON',
+  once: 'each number once',
+  usable: 'a change that can be used ({why})',
+});
+
 /** Why a number of the rules stays as it is published, or a change of it is not used. */
 export const OWN_NUMBER_WHY = sentences('own-number-why', {
   lock: 'It keeps from loading where something dangerous is not ruled out, and no clinic can change that away here.',
