@@ -65,7 +65,7 @@ export const NO_THRESHOLD_SENTENCES = sentences('no-threshold', {
   'few-weeks': 'Cannot tell yet: sessions of at least {weeks} weeks are asked for.',
   'few-flares': 'Cannot tell yet: at least {flares} flares are asked for, and nobody is to seek them.',
   'few-steady': 'Cannot tell yet: at least {steady} sessions with a steady morning after them are asked for.',
-  'mornings-missing': 'Cannot tell: too many mornings or loads were not written down.',
+  'mornings-missing': 'Cannot tell: too many mornings or loads were not written down, or planned sessions have no log.',
   'one-load': 'Cannot tell: every session had the same load.',
   'no-relation': 'Cannot tell: as far as these sessions show, flares did not follow the load.',
   'beyond-loads': 'Cannot tell: the threshold may lie beyond the loads that were done.',

@@ -24,6 +24,8 @@ const past = (found: FlareThreshold, all = sessions): FlarePast => ({
   kind: 'exercises',
   sessions: all,
   found,
+  unlogged: [],
+  oftenNotSaid: false,
 });
 const of = (found: FlareThreshold, name: string) =>
   flarePicture(past(found))!.marks.filter(({ attributes }) => attributes['class'] === name);

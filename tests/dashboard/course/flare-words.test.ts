@@ -19,6 +19,8 @@ const past = (found: FlareThreshold, kind: FlarePast['kind'] = 'exercises'): Fla
   side: 'right',
   kind,
   found,
+  unlogged: [],
+  oftenNotSaid: false,
   sessions: [
     { on: inMarch(3), load: 4.5, isFlare: false },
     { on: inMarch(5), load: null, isFlare: true },
@@ -58,4 +60,15 @@ test('what it takes for granted is told where one is found, and what a flare is 
   expect(rest).toEqual([]);
   expect(flare).toMatch(/pain above 5 of 10, or more than 2 above/);
   expect(source).toMatch(/Venzon and Moolgavkar 1988.*Common practice, no source\.$/);
+});
+
+test('planned sessions without a log are told as not known, whether a threshold is told or not', () => {
+  const one = { ...past(yes), unlogged: [inMarch(5)] };
+  expect(flareSentences(one)[2]).toMatch(/^One planned session has no log\. Nobody knows its load/);
+  const many = { ...past(no), unlogged: [5, 9, 11, 13].map(inMarch), oftenNotSaid: true };
+  const told = flareSentences(many);
+  expect(told.at(-2)).toMatch(/^Planned sessions without a log: 4\. .*no days without load\.$/);
+  expect(told.at(-1)).toMatch(/does not say how often/);
+  // such a day is due by then, and no day on which something was done
+  expect(flareRows(many)[1]).toEqual(['5 Mar 2026', 'due by then, not written down', 'flare next morning']);
 });

@@ -139,6 +139,15 @@ describe('a threshold', () => {
     });
   });
 
+  test('weeks of which nothing is known are no weeks: planned sessions without a log do not make six of them', () => {
+    const short = Array.from({ length: 40 }, (_, i) => ({ on: marchDay(i), load: 20 + i, isFlare: i > 30 }));
+    const open = Array.from({ length: 5 }, (_, i) => ({ on: marchDay(60 + i), load: null, isFlare: null }));
+    expect(flareThreshold([...short, ...open])).toMatchObject({ held: 'cannot-tell', missing: ['few-weeks'] });
+    // with the same days known they do
+    const known = open.map(({ on }) => ({ on, load: 20, isFlare: false }));
+    expect(flareThreshold([...short, ...known]).ground.weeks).toBeCloseTo(65 / 7, 6);
+  });
+
   test('is not told where the loads are all the same, nor where it may lie beyond them', () => {
     expect(flareThreshold(plain.map((one) => ({ ...one, load: 50 })))).toMatchObject({ missing: ['one-load'] });
     // flares come after the largest loads and only sometimes

@@ -11,6 +11,7 @@ import {
 import { dayText } from './day-text.ts';
 import { type LoadPast, plannedLine } from './load-diary.ts';
 import { morningDays } from './mornings.ts';
+import { unloggedDays } from './unlogged-days.ts';
 
 /** Loads of one kind, which are in no unit of another: exercises in minutes of a raise, runs in minutes. */
 export type FlareKind = 'exercises' | 'running';
@@ -22,6 +23,10 @@ export interface FlarePast {
   /** the oldest first; loads in minutes */
   readonly sessions: readonly SessionAndMorning[];
   readonly found: FlareThreshold;
+  /** days by which planned sessions were due that nobody wrote down: they stand among the sessions, with a load that is not known */
+  readonly unlogged: readonly string[];
+  /** whether a plan does not say how often, so that what is missing cannot be counted */
+  readonly oftenNotSaid: boolean;
 }
 
 const sides = ['left', 'right'] as const satisfies readonly Side[];
@@ -73,21 +78,34 @@ function runLoads({ runs }: LoadPast, isIn: (on: string) => boolean): ReadonlyMa
 
 /**
  * Days with a load and the mornings after them, by leg and kind of load, and the person's own threshold where they can carry it. A day of
- * today has no morning yet and is left out; a day of which nothing was written down is no day without load.
+ * today has no morning yet and is left out; a day of which nothing was written down is no day without load, and a session that was
+ * planned and not written down is one whose load is not known.
  */
 export function flarePast(past: LoadPast, today: string): readonly FlarePast[] {
   const now = dayNumber(today);
   if (now === null) return [];
   const from = dayText(now - morningDays + 1);
   const isIn = (on: string): boolean => on >= from && on < today;
+  const exercises = { left: exerciseLoads(past, 'left', isIn), right: exerciseLoads(past, 'right', isIn) } as const;
+  const running = runLoads(past, isIn);
+  const missing = unloggedDays(past, [dayNumber(from) ?? now, now], {
+    exercises: { left: new Set(exercises.left.keys()), right: new Set(exercises.right.keys()) },
+    running: new Set(running.keys()),
+  });
   return sides.flatMap((side) => {
     const mornings = morningsOf(past, side);
-    const loads = { exercises: exerciseLoads(past, side, isIn), running: runLoads(past, isIn) } as const;
+    const loads = { exercises: exercises[side], running } as const;
     return (['exercises', 'running'] as const).flatMap((kind): FlarePast[] => {
-      const sessions = [...loads[kind]].map(([on, load]): SessionAndMorning => {
-        return { on, load, isFlare: flaredAfter(mornings, dayNumber(on) ?? now) };
-      });
-      return sessions.length === 0 ? [] : [{ side, kind, sessions, found: flareThreshold(sessions) }];
+      const { days, oftenNotSaid } = missing[kind === 'exercises' ? side : 'running'];
+      const all = [...loads[kind], ...days.map((on) => [on, null] as const)];
+      const sessions = all
+        .toSorted(([one], [other]) => one.localeCompare(other))
+        .map(([on, load]): SessionAndMorning => {
+          return { on, load, isFlare: flaredAfter(mornings, dayNumber(on) ?? now) };
+        });
+      // of what was planned and never written down alone there is nothing to tell
+      if (loads[kind].size === 0) return [];
+      return [{ side, kind, sessions, found: flareThreshold(sessions), unlogged: days, oftenNotSaid }];
     });
   });
 }

@@ -31,16 +31,32 @@ function groundWords({ ground, held }: FlareThreshold): string {
   return fill(words[held === 'yes' ? 'ground' : 'so-far'], { weeks, flares, steady, unknown });
 }
 
+/** What was planned and has no log, so that nobody knows its load. */
+function unloggedWords({ unlogged, oftenNotSaid }: FlarePast): readonly string[] {
+  return [
+    ...(unlogged.length === 0
+      ? []
+      : [fill(words[unlogged.length === 1 ? 'unlogged-one' : 'unlogged'], { count: unlogged.length })]),
+    ...(oftenNotSaid ? [words['often-not-said'].text] : []),
+  ];
+}
+
 /** What can be told of a threshold with its interval and what it cannot say, or every reason why not and what there is so far. */
-export function flareSentences({ kind, found }: FlarePast): readonly string[] {
+export function flareSentences(past: FlarePast): readonly string[] {
+  const { kind, found } = past;
   if (found.held === 'cannot-tell') {
-    return [...found.missing.map((why) => fill(NO_THRESHOLD_SENTENCES[why], numbers)), groundWords(found)];
+    return [
+      ...found.missing.map((why) => fill(NO_THRESHOLD_SENTENCES[why], numbers)),
+      groundWords(found),
+      ...unloggedWords(past),
+    ];
   }
   const { threshold, interval } = found;
   const [low, high] = [loadNumber(interval[0]), amount(kind, interval[1])];
   return [
     fill(words.found, { threshold: amount(kind, threshold), low, high }),
     groundWords(found),
+    ...unloggedWords(past),
     words['cannot-say'].text,
   ];
 }
@@ -60,13 +76,13 @@ export function flareRest(pasts: readonly Pick<FlarePast, 'found'>[]): readonly 
 export type FlareRow = readonly [when: string, load: string, morning: string];
 
 /** Days with their mornings, the newest first. */
-export function flareRows({ kind, sessions }: FlarePast): readonly FlareRow[] {
+export function flareRows({ kind, sessions, unlogged }: FlarePast): readonly FlareRow[] {
   return sessions
     .toReversed()
     .map(
       ({ on, load, isFlare }): FlareRow => [
         dayOf(on),
-        load === null ? words.unknown.text : amount(kind, load),
+        load === null ? words[unlogged.includes(on) ? 'not-logged' : 'unknown'].text : amount(kind, load),
         isFlare === null ? words.unknown.text : words[isFlare ? 'flare' : 'steady'].text,
       ],
     );

@@ -37,7 +37,7 @@ export interface LoadDiary {
 
 export type LoadPast = Pick<
   CasebookPerson,
-  'person' | 'visits' | 'planItems' | 'doneItems' | 'morningChecks' | 'runs' | 'onFeet'
+  'person' | 'visits' | 'planItems' | 'doneItems' | 'morningChecks' | 'runs' | 'runsWhole' | 'onFeet'
 >;
 
 /** How far back the diary goes at most, and at least where anything is in it [d]. Ours: six weeks, and two. */

@@ -6,7 +6,7 @@ import { profileAt, type Trial, withoutLoad } from './likelihood.ts';
 /** A session with the morning after it. */
 export interface SessionAndMorning {
   readonly on: string;
-  /** load of the session in one unit that is the same for all; null was not written down [any] */
+  /** load of the session in one unit that is the same for all; null was not written down, or the session was planned and has no log [any] */
   readonly load: number | null;
   /** whether the morning after was a flare; null was not told */
   readonly isFlare: boolean | null;
@@ -27,6 +27,7 @@ export type NoThreshold =
 
 /** How much there is, and how much is asked for. */
 export interface FlareGround {
+  /** from the first to the last session with load and morning */
   readonly weeks: number;
   readonly flares: number;
   readonly steady: number;
@@ -67,7 +68,11 @@ function lacking({ weeks, flares, steady, unknown }: FlareGround): NoThreshold[]
 }
 
 function groundOf(sessions: readonly SessionAndMorning[], trials: readonly Trial[]): FlareGround {
-  const days = sessions.map(({ on }) => calendarDay(on));
+  // weeks of what is known: sessions that nobody wrote down make none
+  const days = sessions.flatMap(({ on, load, isFlare }) => {
+    const day = calendarDay(on);
+    return load === null || isFlare === null ? [] : [day];
+  });
   const flares = trials.filter(({ isFlare }) => isFlare).length;
   return {
     weeks: days.length === 0 ? 0 : (Math.max(...days) - Math.min(...days) + 1) / 7,

@@ -118,6 +118,11 @@ export const FLARE_WORDS = sentences('screen.flare', {
     'What it rests on: weeks {weeks}, flares {flares}, steady mornings {steady}, days of which load or morning is not known {unknown}.',
   'so-far':
     'So far: weeks {weeks}, flares {flares}, steady mornings {steady}, days of which load or morning is not known {unknown}.',
+  'unlogged-one':
+    'One planned session has no log. Nobody knows its load: it is among the days that are not known, and is no day without load.',
+  unlogged:
+    'Planned sessions without a log: {count}. Nobody knows their load: they are among the days that are not known, and are no days without load.',
+  'often-not-said': 'A plan of these weeks does not say how often, so that sessions without a log cannot be counted.',
   'cannot-say':
     'It cannot say what will come, what caused a flare, or how much is right to do. It is no limit to keep to; the pain in a session and the morning after it go first.',
   flare: 'flare next morning',
@@ -134,6 +139,7 @@ export const FLARE_WORDS = sentences('screen.flare', {
   load: 'Load',
   morning: 'Next morning',
   unknown: 'not known',
+  'not-logged': 'due by then, not written down',
   rest: 'What this takes for granted',
   'what-flare':
     'A flare is a morning with pain above {above} of 10, or more than {rise} above what is usual for this person.',
