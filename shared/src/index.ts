@@ -335,6 +335,7 @@ export {
   type KneeToWallRule,
 } from './tables/knee-to-wall.ts';
 export { LADDER_RUNGS, type LadderRung, type LadderRungEntry } from './tables/ladder-rungs.ts';
+export { MATCHED_PUSH } from './tables/matched-push.ts';
 export { MORNING_LIMITS, STIFFNESS_LIMITS } from './tables/morning-limits.ts';
 export { OPTIONAL_TARGETS, type OptionalTarget } from './tables/optional-targets.ts';
 export { PAIN_BANDS, type PainBand } from './tables/pain-bands.ts';

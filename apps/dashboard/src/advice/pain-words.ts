@@ -1,5 +1,5 @@
-import type { KnownFact } from '@surae/guidance';
-import { ADVICE_WORDS, PAIN_BAND_WORDS, PAIN_BANDS, type PainBand } from '@surae/shared';
+import type { KnownFact, RuleTrace } from '@surae/guidance';
+import { ADVICE_WORDS, MARK_WORDS, PAIN_BAND_WORDS, PAIN_BANDS, type PainBand } from '@surae/shared';
 import { fill } from '../words/fill.ts';
 
 /** Facts that are pain while something is done, of 10: how much that is, is said in words too. */
@@ -31,4 +31,11 @@ export function painWords(code: string, { value }: Pick<KnownFact, 'value'>): st
 export function withPain(code: string, answer: KnownFact, line: string): string {
   const band = painWords(code, answer);
   return band === '' ? line : fill(ADVICE_WORDS['fact-band'], { line, band });
+}
+
+/** Where words for pain are from; none where no pain was read. */
+export function painBasis(traces: readonly RuleTrace[]): readonly string[] {
+  const isNamed = traces.some(({ used }) => used.some(({ fact, answer }) => painWords(fact, answer) !== ''));
+  const { source, mark } = PAIN_BANDS[0]!;
+  return isNamed ? [fill(PAIN_BAND_WORDS.basis, { source, mark: MARK_WORDS[mark].text })] : [];
 }

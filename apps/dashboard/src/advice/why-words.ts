@@ -12,8 +12,6 @@ import {
   GUIDANCE_SETTLED_BY,
   type GuidanceRule,
   MARK_WORDS,
-  PAIN_BAND_WORDS,
-  PAIN_BANDS,
   RULE_NUMBER_WORDS,
   type RuleEdit,
   type RuleNumber,
@@ -23,7 +21,7 @@ import {
 import { dayOf } from '../words/dates.ts';
 import { entryWords } from '../words/entry-words.ts';
 import { fill } from '../words/fill.ts';
-import { painWords, withPain } from './pain-words.ts';
+import { painBasis, withPain } from './pain-words.ts';
 
 type Words = Readonly<Record<string, Sentence>>;
 
@@ -110,13 +108,6 @@ function gradedWords(code: string, line: string): string {
   const { source, mark } = entry;
   const words = ADVICE_WORDS[mark === 'common-practice' ? 'fact-graded-practice' : 'fact-graded'];
   return fill(words, { line, source, mark: markWords(mark) });
-}
-
-/** Where words for pain are from; none where no pain was read. */
-function painBasis(traces: readonly RuleTrace[]): readonly string[] {
-  const isNamed = traces.some(({ used }) => used.some(({ fact, answer }) => painWords(fact, answer) !== ''));
-  const { source, mark } = PAIN_BANDS[0]!;
-  return isNamed ? [fill(PAIN_BAND_WORDS.basis, { source, mark: markWords(mark) })] : [];
 }
 
 function factLines(traces: readonly RuleTrace[], visitId: string): readonly string[] {

@@ -1,6 +1,7 @@
 import { type MatchedPain, matchedPain, type Unmatched } from '@surae/guidance';
 import { type FlarePast, flarePast } from './flare-past.ts';
 import { type LoadDiary, type LoadPast, loadDiary } from './load-diary.ts';
+import { type PushPain, pushPains } from './matched-push.ts';
 import { painTries } from './pain-tries.ts';
 import { type RunViews, runViews } from './run-views.ts';
 
@@ -18,6 +19,8 @@ export interface CourseLoad {
   /** loads beyond those that are shown [-] */
   readonly moreLoads: number;
   readonly unmatched: Unmatched;
+  /** pain at a share of the best push, as far as pushes tell */
+  readonly pushes: readonly PushPain[];
 }
 
 /** See {@link CourseLoad}; what lies after today is left out. */
@@ -33,5 +36,6 @@ export function courseLoad(past: LoadPast, today: string): CourseLoad {
     matched,
     moreLoads: series.length - matched.length,
     unmatched,
+    pushes: pushPains(past, today),
   };
 }

@@ -9,6 +9,7 @@ import type { LoadDiary } from '../course/load-diary.ts';
 import { loadDiaryPicture } from '../course/load-diary-picture.ts';
 import { diaryLeads, diaryRest, diaryRows, weekRows } from '../course/load-diary-words.ts';
 import { matchedPicture } from '../course/matched-picture.ts';
+import { pushHead, pushWords } from '../course/matched-push.ts';
 import { matchedHead, matchedRows, matchedSentences, unmatchedLines } from '../course/matched-words.ts';
 import { runViewsPicture } from '../course/run-views-picture.ts';
 import { type ViewTold, viewRows, viewsRest, viewsTold } from '../course/run-views-words.ts';
@@ -154,7 +155,7 @@ export class CourseLoadPart extends LitElement {
     `;
   }
 
-  private matched({ matched, moreLoads, unmatched }: CourseLoad): TemplateResult {
+  private matched({ matched, moreLoads, unmatched, pushes }: CourseLoad): TemplateResult {
     const words = MATCHED_WORDS;
     const lines = unmatchedLines(unmatched);
     return html`<section id="matched">
@@ -163,6 +164,8 @@ export class CourseLoadPart extends LitElement {
       ${matched.length === 0 ? html`<p class="quiet">${words.none.text}</p>` : matched.map((one) => this.series(one))}
       ${moreLoads === 0 ? nothing : html`<p class="quiet">${fill(words.more, { count: moreLoads })}</p>`}
       ${lines.length === 0 ? nothing : trendRest(words.rest.text, lines)}
+      ${pushes.length === 0 ? nothing : html`<h3>${pushHead()}</h3>`}
+      ${pushWords(pushes).map((line) => html`<p>${line}</p>`)}
     </section>`;
   }
 

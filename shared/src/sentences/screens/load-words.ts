@@ -185,6 +185,13 @@ export const MATCHED_WORDS = sentences('screen.matched', {
   'own-words': 'Entries in own words, of which nobody knows whether it was the same exercise: {count}.',
   amounts: 'Entries without sets, repetitions or weight: {count}.',
   'no-pain': 'Entries without pain told: {count}.',
+  'push-head': 'Pain at {share} times the best push',
+  'push-open':
+    'Cannot tell, legs that pushed: {count}. Pain is asked once for a leg, as the worst of all its trials, and each trial goes as hard as it can. At which force it came is not known.',
+  'push-none': '{day}, {leg}: no pain in any trial, so none at this share either.',
+  'push-share': 'The share is a choice, so that one push is like the next. {mark}',
+  'push-instead':
+    'What can be put side by side is a hold of the plan with a weight that stays the same, with its pain written down.',
   'slope-note':
     'The interval takes one day as independent of the next. They are not quite, so that it is rather too narrow.',
 });
