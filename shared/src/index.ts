@@ -182,7 +182,13 @@ export { MASS_CHOICE_WORDS } from './sentences/screens/mass-choice-words.ts';
 export { HOME_WORDS, MORNING_CHOICES, MORNINGS_IN_WORDS } from './sentences/screens/morning-words.ts';
 export { NEW_START_WORDS } from './sentences/screens/new-start-words.ts';
 export { OWN_ERROR_WORDS } from './sentences/screens/own-error-words.ts';
-export { PLAN_LINE_WORDS, PLAN_RULE_SENTENCES, PLAN_WORDS } from './sentences/screens/plan-words.ts';
+export {
+  PLAN_LINE_WORDS,
+  PLAN_RULE_CHANGED_BY,
+  PLAN_RULE_READS,
+  PLAN_RULE_SENTENCES,
+  PLAN_WORDS,
+} from './sentences/screens/plan-words.ts';
 export { PRACTICE_WORDS } from './sentences/screens/practice-words.ts';
 export {
   PULL_ENDING_WORDS,

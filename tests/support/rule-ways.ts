@@ -11,7 +11,7 @@ export type Told = Readonly<Record<string, number | string>>;
 /** Answers that make one test on one fact hold, or not hold. */
 function answersTo(
   one: Exclude<Condition, { all: unknown } | { any: unknown } | { not: unknown }>,
-  rule: GuidanceRule,
+  rule: Pick<GuidanceRule, 'numbers'>,
   is: boolean,
 ) {
   const { holds } = factEntries.get(one.fact)!;
@@ -52,7 +52,7 @@ export function spread<One>(all: readonly One[], most: number): readonly One[] {
 }
 
 /** Every set of answers, of a few at each place, that makes a condition hold, or not. */
-export function waysOf(condition: Condition, rule: GuidanceRule, is = true): readonly Told[] {
+export function waysOf(condition: Condition, rule: Pick<GuidanceRule, 'numbers'>, is = true): readonly Told[] {
   if ('not' in condition) return waysOf(condition.not, rule, !is);
   if ('all' in condition || 'any' in condition) {
     const parts = 'all' in condition ? condition.all : condition.any;

@@ -10,6 +10,7 @@ import {
 import { describe, expect, test } from 'vitest';
 import { whyParts } from '../../../apps/dashboard/src/advice/why-words.ts';
 import { known, madeFacts } from '../../support/guidance-facts.ts';
+import { holdsNoCode } from '../../support/no-code.ts';
 import { factEntries, type Told, waysOf } from '../../support/rule-ways.ts';
 
 /** Answers as if told in the history on a day, each to its leg or the person. */
@@ -44,27 +45,6 @@ function explained(rule: GuidanceRule, told: Told, missing: Readonly<Record<stri
   const of = (code: keyof typeof ADVICE_WORDS): string =>
     (parts.find(({ title }) => title === ADVICE_WORDS[code].text)?.lines ?? []).join('\n');
   return { trace, parts, of };
-}
-
-/** Codes that nobody is to read: those of facts and answers that are no words, and names of numbers. */
-const codes = new Set(
-  GUIDANCE_RULES.flatMap(({ code, proposes, numbers }) => [
-    code,
-    proposes.code,
-    ...Object.keys(numbers).filter((name) => /[A-Z]/.test(name)),
-  ]).concat(GUIDANCE_FACTS.flatMap(({ code, holds }) => [code, ...(holds.kind === 'code' ? holds.codes : [])])),
-);
-/** Words with a hyphen that are words. */
-const english = new Set(['single-leg', 'heavy-slow']);
-
-function holdsNoCode(text: string, where: string): void {
-  expect(text, where).not.toMatch(/[{}]|undefined|null|NaN|Infinity/);
-  for (const [word] of text.matchAll(/\b[\w.]+(?:-[\w.]+)+\b/g)) {
-    expect(codes.has(word) && !english.has(word), `${word} in ${where}`).toBe(false);
-  }
-  expect(text, where).not.toMatch(/\b(?:safety|guidance|fact|comparison|morning|plan)\.[a-z]/);
-  // a unit is a word or its sign, and no code for files: a year is no 'a', a month no 'mo'
-  expect(text, where).not.toMatch(/\d (?:a|mo|deg)\b/);
 }
 
 // an answer whose words are left out would be shown as its code

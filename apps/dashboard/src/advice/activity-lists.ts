@@ -13,14 +13,15 @@ import {
   ADVICE_WORDS,
   FULL_RETURN,
   GUIDANCE_FACTS,
-  RETURN_SENTENCES,
   type ReturnCriterion,
   START_RUNNING,
 } from '@surae/shared';
 import { fill } from '../words/fill.ts';
 import { activityAsks } from './activity-asks.ts';
+import { criteriaWhy, pointWords } from './criteria-why.ts';
 import type { FactAsk } from './fact-asks.ts';
-import { answerWords, fromWords, lackingOf, markWords, numberText } from './why-words.ts';
+import { missingOf } from './given-fact.ts';
+import { answerWords, fromWords, lackingOf, markWords, type WhyPart } from './why-words.ts';
 
 /** One point that is asked for, as it stands. */
 export interface ListPoint {
@@ -42,27 +43,23 @@ export interface PointList {
   readonly points: readonly ListPoint[];
   /** what a tap would settle of it, or settled in this visit */
   readonly asks: readonly FactAsk[];
+  /** what it is from, how sure, whose, and what would change it */
+  readonly why: readonly WhyPart[];
 }
 
 const facts = factTable(GUIDANCE_FACTS);
-const sentences: Readonly<Record<string, { readonly text: string }>> = RETURN_SENTENCES;
 
 function pointOf(trace: CriterionTrace, leg: Leg, given: GivenFacts, visitId: string): ListPoint {
   const { criterion, held, used, missing, between } = trace;
-  const numbers = Object.entries(criterion.numbers).map(([name, { value }]) => [name, numberText(value, '1')] as const);
-  const why = (fact: string): string => {
-    const one = given.legs[leg][fact] ?? given.person[fact];
-    return one !== undefined && 'missing' in one ? one.missing : 'not-given';
-  };
   const read = used.map(({ fact, answer }) =>
     fill(ACTIVITY_WORDS['value-line'], { value: answerWords(fact, answer), from: fromWords(answer, visitId) }),
   );
   return {
     held,
-    what: fill(sentences[criterion.code]!, Object.fromEntries(numbers)),
+    what: pointWords(trace),
     verdict: ACTIVITY_WORDS[held].text,
     told: [...read, markWords(criterion.mark)],
-    open: held === 'cannot-tell' ? lackingOf(missing, between, why) : [],
+    open: held === 'cannot-tell' ? lackingOf(missing, between, missingOf(given, leg)) : [],
   };
 }
 
@@ -88,6 +85,7 @@ function listOf(
     title: fill(ACTIVITY_WORDS[`list-${code}`], told),
     points,
     asks: code === 'start' ? activityAsks(given, visit, leg) : [],
+    why: criteriaWhy(traces, visit.id, missingOf(given, leg)),
   };
 }
 

@@ -65,6 +65,11 @@ function settledWords(code: string): string {
   return textOf(GUIDANCE_SETTLED_BY, lineOf(code) === undefined ? code : 'line');
 }
 
+/** Why an answer is missing. */
+export function missingWords(why: string): string {
+  return textOf(ADVICE_MISSING_WORDS, why);
+}
+
 /** A number with its unit. */
 export function numberText(value: number, unit: string): string {
   const told = digitsOf(value);
@@ -132,7 +137,7 @@ function factLines(traces: readonly RuleTrace[], visitId: string): readonly stri
     trace.treatedAs.map(({ fact, as, missing }) =>
       fill(words['why-treated'], {
         fact: factWords(fact),
-        why: textOf(ADVICE_MISSING_WORDS, missing),
+        why: missingWords(missing),
         as: textOf(ADVICE_VALUE_WORDS, as),
       }),
     ),
@@ -178,7 +183,7 @@ export function lackingOf(
     ...missing.map((fact) =>
       fill(words['lacking-line'], {
         fact: factWords(fact),
-        why: textOf(ADVICE_MISSING_WORDS, why(fact)),
+        why: missingWords(why(fact)),
         settled: settledWords(fact),
       }),
     ),

@@ -134,13 +134,13 @@ export class ActivityPart extends LitElement {
     });
   }
 
-  private list({ code, leg, title, points, asks }: PointList): TemplateResult {
+  private list({ code, leg, title, points, asks, why }: PointList): TemplateResult {
     return html`<details class="list" data-list=${code} data-leg=${leg}>
       <summary>${title}</summary>
       <ul>
         ${points.map((one) => this.point(one))}
       </ul>
-      ${this.asks(asks)}
+      ${this.asks(asks)} ${proposalWhy({ leg: ADVICE_WORDS[`title-${leg}`].text, what: title }, why)}
     </details>`;
   }
 

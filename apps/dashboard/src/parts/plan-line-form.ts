@@ -14,6 +14,7 @@ import { footStyle } from '../plan/foot-style.ts';
 import { numberWords } from '../plan/number-words.ts';
 import { forSide, type PlanSide, reasonsOf, withReason } from '../plan/plan-draft.ts';
 import { isPressable, lineAfter, type PlanNumber, planNumbers, timeUnderTension } from '../plan/plan-numbers.ts';
+import { planRuleWhy } from '../plan/plan-rule-why.ts';
 import { planName, planPieces, shortNumber } from '../plan/plan-words.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
@@ -23,6 +24,7 @@ import { drawnPicture } from './drawn-picture.ts';
 import { fieldStyle } from './field-style.ts';
 import './number-stepper.ts';
 import type { Stepped } from './number-stepper.ts';
+import { proposalWhy } from './proposal-answers.ts';
 
 /** A line as it is now. */
 export type LineChanged = CustomEvent<PlanItem>;
@@ -68,6 +70,23 @@ export class PlanLineForm extends LitElement {
         border: 0;
         margin: 0;
         max-inline-size: 44rem;
+      }
+      .rule .why {
+        border: 0;
+      }
+      .rule .why summary {
+        align-content: center;
+        font-size: var(--size-1);
+        text-decoration: underline;
+        text-underline-offset: 0.2em;
+      }
+      .why dt {
+        font-weight: 600;
+        margin-block-start: var(--gap-2);
+      }
+      .why dd {
+        margin: 0 0 var(--gap-1);
+        overflow-wrap: anywhere;
       }
       .out {
         justify-self: start;
@@ -140,6 +159,7 @@ export class PlanLineForm extends LitElement {
       ({ rule, reason }) => html`<div class="rule">
         <p class="voice">${PLAN_RULE_SENTENCES[rule].text}</p>
         ${PLAN_RULES[rule].override === 'never' ? nothing : this.reason(rule, reason)}
+        ${proposalWhy({ leg: planName(this.item), what: PLAN_RULE_SENTENCES[rule].text }, planRuleWhy(rule, this.facts))}
       </div>`,
     );
   }

@@ -97,6 +97,33 @@ export const PLAN_RULE_SENTENCES = sentences('plan-rule', {
   'insertion-range': 'The heel bone is sore: the heel goes no lower than level, unless you give a reason here.',
 });
 
+/** What a rule against a line looked at, and how firmly it stands. */
+export const PLAN_RULE_READS = sentences('plan-rule-reads', {
+  'safety-lock':
+    'The safety list of this visit: a line that keeps from loading is ticked, or the list was not gone through.',
+  'sudden-loss': 'The tries before the test: a raise could not be done, said to be new and sudden.',
+  'isometric-lock': 'The safety list of this visit: a line that keeps from a hard effort without movement is ticked.',
+  'insertion-step': 'Where each leg is sore, and that the exercise is done at the edge of a step.',
+  'insertion-stretch': 'Where each leg is sore, and that the exercise stretches the calf.',
+  'insertion-range': 'Where each leg is sore, and how far down the heel goes.',
+  leg: '{leg}: {where}',
+  'not-asked': 'not asked in this visit',
+  'sure-never': 'It stands as long as that is so, and no reason goes over it here.',
+  'sure-reason': 'It stands unless a clinician gives a reason, which is kept in the plan.',
+});
+
+/** What would change a rule against a line. */
+export const PLAN_RULE_CHANGED_BY = sentences('plan-rule-changed-by', {
+  'safety-lock': 'The safety list is gone through again, and no line that keeps from loading is ticked.',
+  'sudden-loss': 'A rupture was looked for and there is none, and the loss is no longer noted as new and sudden.',
+  'isometric-lock': 'The line is no longer ticked, or a clinician gives a reason.',
+  'insertion-step':
+    'The heel bone is no longer sore, another leg or exercise is chosen, or a clinician gives a reason.',
+  'insertion-stretch':
+    'The heel bone is no longer sore, another leg or exercise is chosen, or a clinician gives a reason.',
+  'insertion-range': 'The heel bone is no longer sore, the heel stays at level, or a clinician gives a reason.',
+});
+
 /** What a line of a plan tells, to the clinician and to who does it: short, plain, without a judgement. */
 export const PLAN_LINE_WORDS = sentences('plan-line', {
   line: '{what}: {how}',
