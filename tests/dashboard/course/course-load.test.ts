@@ -38,6 +38,7 @@ test('without a diary there is nothing, and no part is made up', () => {
     matched: [],
     moreLoads: 0,
     unmatched: { ownWords: 0, amounts: 0, pain: 0 },
+    pushes: [],
   });
 });
 

@@ -58,3 +58,12 @@ test('an end that is chosen has a short name and a whole sentence', () => {
   expect(Object.keys(shared.END_CHOICES)).toEqual(Object.keys(shared.END_REASON_SENTENCES));
   for (const { text } of Object.values(shared.END_CHOICES)) expect(text).toMatch(/^[a-z].*[^.]$/);
 });
+
+// Web Content Accessibility Guidelines 2.2, 2.5.3 label in name: what is seen begins what is heard, and is not read once more after it
+test('what a button of a proposal shows begins the name that a screen reader says of it', () => {
+  const { ADVICE_WORDS: words } = shared;
+  for (const code of ['take', 'decline', 'why'] as const) {
+    expect(words[`${code}-label`].text.startsWith(words[code].text), code).toBe(true);
+  }
+  expect(words['option-take-label'].text.startsWith(words['option-take'].text)).toBe(true);
+});

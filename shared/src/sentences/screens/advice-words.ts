@@ -33,7 +33,7 @@ export const ADVICE_WORDS = sentences('screen.advice', {
   'taken-changed': 'Taken over, and changed by you.',
   'take-back': 'Undo: take its lines out again',
   decline: 'Decline, because …',
-  'decline-label': 'Decline, {leg}: {what}',
+  'decline-label': 'Decline, because … {leg}: {what}',
   declined: 'Declined: {reason}.',
   'decline-back': 'Undo: ask again',
   why: 'Why this',
