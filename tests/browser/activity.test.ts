@@ -76,7 +76,7 @@ browserTest(
       .getByText(/Frandsen 2025 Br J Sports Med/)
       .first()
       .waitFor();
-    await page.locator('activity-part .list[data-list="start"] summary').click();
+    await page.locator('activity-part .list[data-list="start"] > summary').click();
     const list = page.locator('activity-part .list[data-list="start"]');
     await list.locator('li[data-held="yes"]').getByText('At least 20 single-leg raises that count').waitFor();
     await list.locator('li[data-held="cannot-tell"] .open').first().waitFor();

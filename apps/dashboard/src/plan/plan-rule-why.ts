@@ -5,7 +5,6 @@ import {
   MARK_WORDS,
   PLAN_RULE_CHANGED_BY,
   PLAN_RULE_READS,
-  PLAN_RULE_SENTENCES,
   PLAN_RULES,
   PLAN_WORDS,
   type PlanRuleCode,
@@ -32,7 +31,7 @@ function readLines(rule: PlanRuleCode, { sore }: Pick<PlanFacts, 'sore'>): reado
 }
 
 /**
- * Why a rule stands against a line of a plan: what it says, what it read, where it is from, how sure, whose it is and what would change it.
+ * Why a rule stands against a line of a plan, beside what it says: what it read, where it is from, how sure, whose it is and what would change it.
  *
  * @param rule - its code [-]
  * @param facts - what is known in the visit [-]
@@ -43,13 +42,12 @@ function readLines(rule: PlanRuleCode, { sore }: Pick<PlanFacts, 'sore'>): reado
 export function planRuleWhy(rule: PlanRuleCode, facts: Pick<PlanFacts, 'sore'>): readonly WhyPart[] {
   const words = ADVICE_WORDS;
   const { source, mark, version, override } = PLAN_RULES[rule];
-  const told = { rule: PLAN_RULE_SENTENCES[rule].text, source, mark: MARK_WORDS[mark].text };
+  const told = { source, mark: MARK_WORDS[mark].text };
+  // the rule itself stands beside it
+  const basis = mark === 'common-practice' ? told.mark : fill(words['note-basis'], told);
   return [
     { title: words['why-from'].text, lines: readLines(rule, facts) },
-    {
-      title: words['why-rule'].text,
-      lines: [fill(words[mark === 'common-practice' ? 'rule-practice' : 'rule-line'], told)],
-    },
+    { title: words['why-rule'].text, lines: [basis] },
     {
       title: words['why-sure'].text,
       lines: [PLAN_RULE_READS[override === 'never' ? 'sure-never' : 'sure-reason'].text],
