@@ -8,8 +8,7 @@ import {
   START_RUNNING,
 } from '@surae/shared';
 import { describe, expect, test } from 'vitest';
-import { criteriaWhy, pointWords } from '../../../apps/dashboard/src/advice/criteria-why.ts';
-import { factsOfCriterion } from '../../../apps/dashboard/src/advice/criterion-facts.ts';
+import { criteriaWhy, factsOfCriterion, pointWords } from '../../../apps/dashboard/src/advice/criteria-why.ts';
 import { known, madeFacts } from '../../support/guidance-facts.ts';
 import { holdsNoCode } from '../../support/no-code.ts';
 import { factEntries, type Told, waysOf } from '../../support/rule-ways.ts';

@@ -34,3 +34,15 @@ test('what was not read in a paper has no limits that a verdict could rest on', 
     for (const { id, mark, interval } of important) if (mark !== 'read') expect(interval, id).toBeNull();
   }
 });
+
+// Lagas 2021 J Orthop Sports Phys Ther, 61 active people with a sore middle: 14 (3 to 19) at 12 weeks, 7 (-10 to 28) at 24;
+// McCormack 2015, heel bone: 6.5, from memory
+test('important changes of the VISA-A are those published, with their limits, their time and whom they were found in', () => {
+  const { important } = QUESTIONNAIRES.find(({ id }) => id === 'visa-a')!;
+  expect(important.map(({ value, interval, weeks, mark }) => [value, interval, weeks, mark])).toEqual([
+    [14, [3, 19], 12, 'read'],
+    [7, [-10, 28], 24, 'read'],
+    [6.5, null, null, 'from-memory'],
+  ]);
+  for (const { group } of important.slice(0, 2)) expect(group).toContain('61 active people');
+});

@@ -1,11 +1,15 @@
-import type { CriterionTrace } from '@surae/guidance';
-import { ADVICE_WORDS, GUIDANCE_SETTLED_BY, RETURN_SENTENCES } from '@surae/shared';
+import { type CriterionTrace, factsOf } from '@surae/guidance';
+import { ADVICE_WORDS, GUIDANCE_SETTLED_BY, RETURN_SENTENCES, type ReturnCriterion } from '@surae/shared';
 import { fill } from '../words/fill.ts';
-import { factsOfCriterion } from './criterion-facts.ts';
 import { answerWords, factWords, fromWords, markWords, missingWords, numberText, type WhyPart } from './why-words.ts';
 
 const sentences: Readonly<Record<string, { readonly text: string }>> = RETURN_SENTENCES;
 const settled: Readonly<Record<string, { readonly text: string }>> = GUIDANCE_SETTLED_BY;
+
+/** Facts that a point asks for, those that say whether it is asked at all first. */
+export function factsOfCriterion({ when, applies }: Pick<ReturnCriterion, 'when' | 'applies'>): readonly string[] {
+  return [...new Set([...(applies === undefined ? [] : factsOf(applies)), ...factsOf(when)])];
+}
 
 /** What a point asks for, with its numbers. */
 export function pointWords({ criterion }: Pick<CriterionTrace, 'criterion'>): string {

@@ -9,6 +9,8 @@ const painsInUse: ReadonlySet<string> = new Set([
   'pain-ten-raises',
   'pain-during-last',
   'pain-during-before',
+  'pain-after-last',
+  'pain-after-before',
   'worst-pain-lately',
   'pain-brisk-walk',
   'pain-twenty-hops',

@@ -102,6 +102,7 @@ export const PLAN_RULE_READS = sentences('plan-rule-reads', {
   'safety-lock':
     'The safety list of this visit: a line that keeps from loading is ticked, or the list was not gone through.',
   'sudden-loss': 'The tries before the test: a raise could not be done, said to be new and sudden.',
+  'rupture-first': 'The raises of this leg: not one counted, and whether signs of a rupture were looked for.',
   'isometric-lock': 'The safety list of this visit: a line that keeps from a hard effort without movement is ticked.',
   'insertion-step': 'Where each leg is sore, and that the exercise is done at the edge of a step.',
   'insertion-stretch': 'Where each leg is sore, and that the exercise stretches the calf.',
@@ -116,6 +117,7 @@ export const PLAN_RULE_READS = sentences('plan-rule-reads', {
 export const PLAN_RULE_CHANGED_BY = sentences('plan-rule-changed-by', {
   'safety-lock': 'The safety list is gone through again, and no line that keeps from loading is ticked.',
   'sudden-loss': 'A rupture was looked for and there is none, and the loss is no longer noted as new and sudden.',
+  'rupture-first': 'The signs of a rupture were looked for and there is none, or a clinician gives a reason.',
   'isometric-lock': 'The line is no longer ticked, or a clinician gives a reason.',
   'insertion-step':
     'The heel bone is no longer sore, another leg or exercise is chosen, or a clinician gives a reason.',
