@@ -20,10 +20,10 @@ function explained(criterion: ReturnCriterion, told: Told, missing: Readonly<Rec
   const from = { what: 'history', day: '2026-03-01' };
   const answers = Object.fromEntries(Object.entries(told).map(([fact, value]) => [fact, { ...known(value), from }]));
   const [trace] = judgeCriteria([criterion], 'left', madeFacts({ ...answers, ...missing }), factEntries).criteria;
-  const parts = criteriaWhy([trace!], 'v', () => 'not-asked');
+  const parts = criteriaWhy([trace], 'v', () => 'not-asked');
   const of = (code: keyof typeof ADVICE_WORDS): string =>
     (parts.find(({ title }) => title === ADVICE_WORDS[code].text)?.lines ?? []).join('\n');
-  return { trace: trace!, parts, of };
+  return { trace, parts, of };
 }
 
 const asked = ['why-from', 'why-points', 'why-sure', 'why-whose', 'why-change'] as const;
@@ -56,7 +56,7 @@ describe('every point of a return answers why this, from what, how sure, whose i
       }
       // each answer that was read with its day, and for each what would change it
       expect(of('why-from').match(/1 Mar 2026/g)?.length ?? 0).toBe(trace.used.length);
-      for (const fact of factsOfCriterion(criterion)) expect(of('why-change')).toContain(settled[fact]!.text);
+      for (const fact of factsOfCriterion(criterion)) expect(of('why-change')).toContain(settled[fact].text);
     }
     expect([...held].sort()).toEqual(['no', 'yes']);
   });

@@ -21,9 +21,9 @@ export class PlanChoices extends LitElement {
   @property({ attribute: false }) visit!: Visit;
   /** what stands against lines */
   @property({ attribute: false }) facts!: PlanFacts;
-  /** lines that are in the plan */
-  /** as the clinic has them: a line begins from its limit of pain */
+  /** rules as the clinic has them: a line begins from their limit of pain */
   @property({ attribute: false }) rules: readonly GuidanceRule[] = GUIDANCE_RULES;
+  /** lines that are in the plan */
   @property({ attribute: false }) items: readonly PlanItem[] = [];
   /** the day here */
   @property() today = '';
