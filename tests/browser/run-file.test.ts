@@ -53,7 +53,10 @@ browserTest(
     expect(await violations(page)).toEqual([]);
     await fitsAt(page, 'course-run-file', 360, 768, 1280);
     await page.getByRole('button', { name: LOG_WORDS.keep.text, exact: true }).click();
-    await page.locator('course-list').getByText(/^20 min, 3\.6 km, .*164/).waitFor();
+    await page
+      .locator('course-list')
+      .getByText(/^20 min, 3\.6 km, .*164/)
+      .waitFor();
     const [kept] = await storedBodies(page, 'run');
     expect(kept).toEqual({
       on: '2026-03-10',

@@ -57,6 +57,8 @@ const handout = handoutCode({
   plan: [],
   planKey: 0,
   series: 0,
+  pushes: null,
+  weeks: [],
 });
 
 browserTest(

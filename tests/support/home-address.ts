@@ -23,6 +23,25 @@ export const HOME_HANDOUT: Handout = {
   plan: HOME_PLAN,
   planKey: 51_234,
   series: 4711,
+  pushes: null,
+  weeks: (['left', 'right'] as const).map((side) => ({
+    test: 'heel-raise',
+    side,
+    unit: 'count',
+    points: [
+      { day: '2025-11-10', value: side === 'left' ? 26 : 14 },
+      { day: '2025-12-08', value: side === 'left' ? 25 : 11 },
+      { day: from, value: side === 'left' ? 27 : 9 },
+    ],
+    band: { from: '2025-11-10', low: side === 'left' ? 20.3 : 8.3, high: side === 'left' ? 31.7 : 19.7 },
+    change: {
+      since: '2025-11-10',
+      zone: 'cannot-tell',
+      difference: side === 'left' ? 1 : -5,
+      hangs: false,
+      cautions: [],
+    },
+  })),
 };
 
 /** The place of the dashboard at which these pages open. */

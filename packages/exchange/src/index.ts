@@ -49,6 +49,7 @@ export {
 export {
   type Handout,
   type HandoutLeg,
+  type HandoutPushes,
   handoutCode,
   handoutOfCode,
   type Morning,
@@ -58,6 +59,7 @@ export {
 } from './handout/handout.ts';
 export { type HandoutLine, isListed, wordsHome } from './handout/plan-code.ts';
 export { openedCode, sealedCode } from './handout/sealed-code.ts';
+export { type HandoutWeeks, weekPointsMost } from './handout/weeks-code.ts';
 export { filled, ofTen, percentWithInterval, withInterval, withUncertainty } from './letter/figures.ts';
 export { legLines } from './letter/leg-lines.ts';
 export { type Letter, letterOf, letterParagraphs } from './letter/letter.ts';

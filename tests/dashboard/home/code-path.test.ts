@@ -43,6 +43,8 @@ test('a full plan is read by a camera from its address', () => {
     ],
     planKey: 51_234,
     series: 65_535,
+    pushes: null,
+    weeks: [],
   };
   const address = `https://clinic.example.test/surae/#/mine/${handoutCode(full)}`;
   expect(read(address)).toBe(address);

@@ -61,7 +61,7 @@ test('a line goes back twelve weeks; the change is told from its first day, or f
 
 test('tests that were not done alike are on no line, and it is said', async () => {
   const floor = await changed([right('2026-03-02', 19, { protocol: FLOOR }), right('2026-03-30', 24)]);
-  expect(floor).toEqual({ sentences: [LEGS_WORDS.unlike.text], line: null });
+  expect(floor).toEqual({ sentences: [LEGS_WORDS.unlike.text], told: null, line: null });
   const mixed = await changed([
     right('2026-03-02', 19),
     right('2026-03-16', 30, { protocol: FLOOR }),
@@ -77,7 +77,7 @@ test('a test that stopped for pain is held against none; a first test has no sta
   expect(pain.sentences).toEqual([
     'Your right leg: this test is not compared with earlier ones, because of how it was done or how it ended.',
   ]);
-  expect(await changed([right('2026-03-02', 19)])).toEqual({ sentences: [], line: null });
+  expect(await changed([right('2026-03-02', 19)])).toEqual({ sentences: [], told: null, line: null });
   expect((await changed([right('2026-03-02', 19)], true)).sentences).toEqual([
     'Your right leg: this is the first test, so there is no start to compare it with yet.',
   ]);

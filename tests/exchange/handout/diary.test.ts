@@ -101,6 +101,8 @@ test('mornings as pages before gave them are read, other kinds are not', () => {
     plan: [],
     planKey: 0,
     series: 0,
+    pushes: null,
+    weeks: [],
   });
   expect(() => diaryOfCode(other)).toThrow(ExchangeError);
 });

@@ -1,6 +1,7 @@
 import {
   ExchangeError,
   type Handout,
+  type HandoutWeeks,
   handoutCode,
   handoutOfCode,
   type Morning,
@@ -8,6 +9,7 @@ import {
   morningsOfCode,
   openedCode,
   sealedCode,
+  weekPointsMost,
   wordsHome,
 } from '@surae/exchange';
 import fc from 'fast-check';
@@ -30,6 +32,40 @@ const leg = fc.option(
     high: count,
   }),
 );
+/** Values to a tenth. */
+const tenths = fc.nat({ max: 90_000 }).map((value) => value / 10);
+const pushLeg = fc.option(
+  fc.record({ told: fc.constantFrom('reached', 'pain', 'none' as const), value: tenths, low: tenths, high: tenths }),
+);
+const pushes = fc.option(
+  fc.record({
+    unit: fc.constantFrom('N', 'N.m' as const),
+    decimals: fc.nat({ max: 1 }),
+    left: pushLeg,
+    right: pushLeg,
+  }),
+);
+const weeks: fc.Arbitrary<HandoutWeeks> = fc.record({
+  test: fc.constantFrom('heel-raise', 'isometric' as const),
+  side: fc.constantFrom('left', 'right' as const),
+  unit: fc.constantFrom('count', 'N', 'N.m' as const),
+  points: fc
+    .array(fc.record({ day, value: tenths }), { maxLength: weekPointsMost })
+    .map((all) => all.toSorted((a, b) => (a.day < b.day ? -1 : 1))),
+  band: fc.option(fc.record({ from: day, low: tenths, high: tenths })),
+  change: fc.option(
+    fc.record({
+      since: day,
+      zone: fc.constantFrom('likely-real', 'possible', 'cannot-tell', 'open' as const),
+      difference: fc.oneof(
+        tenths,
+        fc.integer({ min: 1, max: 900 }).map((value) => -value / 10),
+      ),
+      hangs: fc.boolean(),
+      cautions: fc.subarray(['first-retest', 'baseline-in-flare'] as const),
+    }),
+  ),
+});
 const handout: fc.Arbitrary<Handout> = fc.record({
   day,
   asked: side,
@@ -40,6 +76,8 @@ const handout: fc.Arbitrary<Handout> = fc.record({
   plan: fc.array(homeLine, { maxLength: 6 }),
   planKey: fc.integer({ min: 0, max: 0xffff }),
   series: fc.integer({ min: 0, max: 0xffff }),
+  pushes,
+  weeks: fc.array(weeks, { maxLength: 4 }),
 });
 const morning: fc.Arbitrary<Morning> = fc.record({ day, left: zeroToTen, right: zeroToTen, stiffness });
 
@@ -56,6 +94,8 @@ const usual: Handout = {
   ],
   planKey: 51_234,
   series: 4711,
+  pushes: null,
+  weeks: [],
 };
 
 test('whatever is taken home comes back', () => {
@@ -89,12 +129,55 @@ test('a full plan stays short enough for a camera: four exercises, a limit for r
   expect(handoutCode(full).length).toBeLessThan(330);
 });
 
+/** Twelve weeks of one leg in one test, a test every two weeks. */
+function twelveWeeks(test: HandoutWeeks['test'], side: HandoutWeeks['side']): HandoutWeeks {
+  const points = [7, 21, 35, 49, 63, 77].map((at, i) => ({
+    day: new Date(Date.UTC(2026, 8, 6 + at)).toISOString().slice(0, 10),
+    value: test === 'heel-raise' ? 14 + i : 1034.5 + 31.2 * i,
+  }));
+  const band = { from: '2026-09-13', low: 8.2, high: 19.8 };
+  const change = {
+    since: '2026-09-13',
+    zone: 'possible',
+    difference: 5,
+    hangs: true,
+    cautions: ['first-retest'],
+  } as const;
+  return { test, side, unit: test === 'heel-raise' ? 'count' : 'N', points, band, change };
+}
+
+test('pushes and twelve weeks of both legs in both tests, beside a full plan, stay within half of what is drawn', () => {
+  const leg = { told: 'reached', value: 1234.5, low: 1190.2, high: 1278.8 } as const;
+  const full = {
+    ...usual,
+    plan: ['seated-raise', 'one-leg-hold', 'one-leg-raise', 'loaded-one-leg-raise'].map((code) => homeExercise(code)),
+    pushes: { unit: 'N', decimals: 1, left: leg, right: { ...leg, told: 'pain' } } as const,
+    weeks: (['heel-raise', 'isometric'] as const).flatMap((one) => [
+      twelveWeeks(one, 'left'),
+      twelveWeeks(one, 'right'),
+    ]),
+  };
+  const rounded = (values: HandoutWeeks): HandoutWeeks => ({
+    ...values,
+    points: values.points.map((one) => ({ ...one, value: Math.round(10 * one.value) / 10 })),
+  });
+  expect(handoutOfCode(handoutCode(full))).toEqual({ ...full, weeks: full.weeks.map(rounded) });
+  // 858 bytes are what the largest code holds that is drawn, with the address before it
+  expect(handoutCode(full).length).toBeLessThan(520);
+});
+
 /** What version 1 wrote. */
 const FIRST_VERSION =
   'AQHcEwEABAMBFFByYWN0aWNlIGF0IHRoZSBtaWxsECs0MSAwMCAwMDAgMDAgMDACDHN0ZWFkeS1nby1vbglob2xkLXNhbWUBGxkcAwkJCgIBHkhvbGRzLCBzbGlnaHRseSB1cCBvbiB0aGUgdG9lcwIUTGVzcyBydW5uaW5nIGZvciBub3dHGw';
 
 test('a code of version 1 is read: its plan is words, and is named by no key', () => {
-  expect(handoutOfCode(FIRST_VERSION)).toEqual({ ...usual, lines: usual.lines.slice(0, 2), planKey: 0, series: 0 });
+  expect(handoutOfCode(FIRST_VERSION)).toEqual({
+    ...usual,
+    lines: usual.lines.slice(0, 2),
+    planKey: 0,
+    series: 0,
+    weeks: null,
+  });
 });
 
 /** What version 2 wrote. */
@@ -102,7 +185,15 @@ const SECOND_VERSION =
   'AQLcEwEABAMBFFByYWN0aWNlIGF0IHRoZSBtaWxsECs0MSAwMCAwMDAgMDAgMDADDHN0ZWFkeS1nby1vbglob2xkLXNhbWUKZWFzZWQtbGVzcwEbGRwDCQkKopADAgMB3BMAAB5Ib2xkcywgc2xpZ2h0bHkgdXAgb24gdGhlIHRvZXMAAAAAAAAAAAMC3BMAABRMZXNzIHJ1bm5pbmcgZm9yIG5vdwAAAAAAAAAAoVY';
 
 test('a code of version 2 is read: it knows no series', () => {
-  expect(handoutOfCode(SECOND_VERSION)).toEqual({ ...usual, series: 0 });
+  expect(handoutOfCode(SECOND_VERSION)).toEqual({ ...usual, series: 0, weeks: null });
+});
+
+/** What version 3 wrote. */
+const THIRD_VERSION =
+  'AQPcEwEABAMBFFByYWN0aWNlIGF0IHRoZSBtaWxsECs0MSAwMCAwMDAgMDAgMDADDHN0ZWFkeS1nby1vbglob2xkLXNhbWUKZWFzZWQtbGVzcwEbGRwDCQkKopADAgMB3BMAAB5Ib2xkcywgc2xpZ2h0bHkgdXAgb24gdGhlIHRvZXMAAAAAAAAAAAMC3BMAABRMZXNzIHJ1bm5pbmcgZm9yIG5vdwAAAAAAAAAA5yTz4g';
+
+test('a code of version 3 is read: it tells of no pushes, and not whether there were weeks', () => {
+  expect(handoutOfCode(THIRD_VERSION)).toEqual({ ...usual, weeks: null });
 });
 
 test('whatever mornings are given come back', () => {
@@ -126,7 +217,7 @@ test('one kind is not read as the other, a newer version is refused as such, and
   };
   expect(refusal(() => morningsOfCode(handoutCode(usual)))).toBe('bad-file');
   expect(refusal(() => handoutOfCode(morningsCode([])))).toBe('bad-file');
-  expect(refusal(() => handoutOfCode(codeOf(1, 4, ...bytes.slice(2))))).toBe('newer-version');
+  expect(refusal(() => handoutOfCode(codeOf(1, 5, ...bytes.slice(2))))).toBe('newer-version');
   expect(refusal(() => handoutOfCode(codeOf(1, 0, ...bytes.slice(2))))).toBe('newer-version');
   expect(refusal(() => handoutOfCode(codeOf(...bytes, 0)))).toBe('bad-file');
   expect(refusal(() => handoutOfCode(codeOf(...bytes.slice(0, -1))))).toBe('bad-file');

@@ -22,6 +22,8 @@ const bare: Handout = {
   plan: [],
   planKey: 7,
   series: 0,
+  pushes: null,
+  weeks: [],
 };
 
 test('the places of advice and reasons are those that codes carry home', () => {
@@ -64,8 +66,8 @@ function refusal(bytes: readonly number[]): unknown {
 test('an exercise that a newer version added is refused as newer, and a pain or an angle that is none as damaged', () => {
   const line = homeExercise('seated-raise', { tempo: null, load: null, until: null, painLimit: 9 });
   const bytes = [...openedCode(handoutCode({ ...bare, plan: [line] }))];
-  // without the number of the series, which stands behind the plan
-  const head = openedCode(handoutCode(bare)).length - 1;
+  // without the number of the series, pushes and weeks, which stand behind the plan
+  const head = openedCode(handoutCode(bare)).length - 3;
   // kind, leg, day in two bytes, last day, pain limit, place on the list
   const [pain, place] = [head + 5, head + 6];
   expect(refusal(bytes)).toBeNull();

@@ -18,8 +18,10 @@ import {
   seriesKey,
 } from '@surae/exchange';
 import { RUN_WHY_CHOICES } from '@surae/shared';
+import type { LegsTest } from '../legs/legs-view.ts';
 import { scoreFigure } from '../result/score-figure.ts';
 import { toldOfEnd } from '../result/summary-sentence.ts';
+import { handoutPushes, handoutWeeks } from './handout-tests.ts';
 
 const STIFF: Readonly<Record<string, Stiffness>> = {
   'under-10-minutes': 'under-10',
@@ -77,8 +79,21 @@ function homeLine(item: PlanItem): HandoutLine {
   };
 }
 
-/** What somebody takes home from a visit, without a name. Mornings are asked about the sore leg, or both. */
-export function handoutOf(visit: Visit, contact: ClinicContact | null, plan: readonly Entry<PlanItem>[]): Handout {
+/**
+ * What somebody takes home from a visit, without a name. Mornings are asked about the sore leg, or both.
+ *
+ * @param visit - as it was accepted [-]
+ * @param contact - whom to ring; null where the clinic did not say [-]
+ * @param plan - what they leave the visit with [-]
+ * @param tests - of the page of the clinic, for the weeks before; none where they are not read [-]
+ * @returns what a code holds [-]
+ */
+export function handoutOf(
+  visit: Visit,
+  contact: ClinicContact | null,
+  plan: readonly Entry<PlanItem>[],
+  tests: readonly LegsTest[] = [],
+): Handout {
   const sore = soreLegs(visit.sore);
   const told = (side: Side) => visit.history?.legs[side].irritability;
   const stiff = sore.flatMap((side) => STIFF[told(side)?.stiffness ?? ''] ?? []);
@@ -97,5 +112,7 @@ export function handoutOf(visit: Visit, contact: ClinicContact | null, plan: rea
     plan: plan.map(({ body }) => homeLine(body)),
     planKey: planKey(plan.map(({ id }) => id)),
     series: seriesKey(visit.personId),
+    pushes: handoutPushes(visit),
+    weeks: handoutWeeks(tests),
   };
 }

@@ -1,11 +1,4 @@
-import {
-  ExchangeError,
-  type Handout,
-  type HandoutLeg,
-  handoutOfCode,
-  type Morning,
-  type Stiffness,
-} from '@surae/exchange';
+import { ExchangeError, type Handout, handoutOfCode, type Morning, type Stiffness } from '@surae/exchange';
 import { HOME_WORDS, LEGS_WORDS, SCOPE_SENTENCES } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -17,14 +10,10 @@ import '../parts/number-scale.ts';
 import type { ScaleChosen } from '../parts/number-scale.ts';
 import { sheetElements } from '../parts/sheet-elements.ts';
 import '../parts/read-aloud.ts';
-import { planLineText } from '../plan/plan-words.ts';
-import { capital } from '../result/value-words.ts';
-import { figurePart } from '../sheet/sheet.ts';
 import { base } from '../styles/base.ts';
-import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
-import { homeMarks } from './home-marks.ts';
 import './home-give.ts';
+import { homeLegs } from './home-legs.ts';
 import './home-running.ts';
 import './home-today.ts';
 import { type HomeMemory, keepMorning, keptMornings } from './kept-mornings.ts';
@@ -39,14 +28,6 @@ const spans = (['none', 'under-10', '10-to-30', 'over-30'] as const).map((value)
   value,
   text: HOME_WORDS[value].text,
 }));
-
-/** What a leg did, in words for the one whose leg it is. */
-export function legSentence(side: 'left' | 'right', leg: HandoutLeg | null): string {
-  const told = leg === null ? 'untested' : leg.told;
-  const text = fill(LEGS_WORDS[told], { leg: LEGS_WORDS[side].text, count: leg?.value ?? '' });
-  const hasBounds = leg !== null && leg.told !== 'none' && leg.told !== 'at-least' && leg.low !== leg.high;
-  return hasBounds ? fill(LEGS_WORDS.between, { what: text, low: leg.low, high: leg.high }) : text;
-}
 
 /**
  * What somebody takes home, on their own device, made of the address alone: nothing is asked of any server, and what is written
@@ -143,7 +124,7 @@ export class HomePage extends LitElement {
       case 'morning':
         return this.morning(handout);
       case 'legs':
-        return this.legs(handout);
+        return html`${sheetElements(homeLegs(handout))}`;
       case 'flare':
         return this.flare(handout);
       case 'numbers':
@@ -216,23 +197,6 @@ export class HomePage extends LitElement {
 
   private whomToAsk({ contact }: Handout): string {
     return contact === null ? HOME_WORDS['ask-clinic'].text : fill(HOME_WORDS['ask-whom'], { ...contact });
-  }
-
-  private legs({ day, legs, plan }: Handout): TemplateResult {
-    const [left, right] = (['left', 'right'] as const).map((side) => legSentence(side, legs[side]));
-    return html`
-      <p class="quiet">${fill(HOME_WORDS.day, { day: dayOf(day) })}</p>
-      <p class="lead">${fill(LEGS_WORDS.joined, { first: capital(left!), second: right! })}</p>
-      ${sheetElements(figurePart(homeMarks({ legs }), LEGS_WORDS.count.text))}
-      <h2>${HOME_WORDS.plan.text}</h2>
-      ${
-        plan.length === 0
-          ? html`<p>${HOME_WORDS['plan-none'].text}</p>`
-          : html`<ul>
-              ${plan.map((line) => html`<li>${planLineText(line)}</li>`)}
-            </ul>`
-      }
-    `;
   }
 
   private flare(handout: Handout): TemplateResult {

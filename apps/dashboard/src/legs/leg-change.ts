@@ -33,8 +33,25 @@ export interface WholeLine extends Pick<ChanceLine, 'side' | 'points'> {
   readonly apart?: readonly LinePoint[];
 }
 
+const cautions = ['first-retest', 'baseline-in-flare'] as const;
+
+/** What is told of a change: since when, and whether it is more than chance. */
+export interface ChangeTold {
+  /** time of the earlier visit, as it was written */
+  readonly since: string;
+  readonly zone: 'likely-real' | 'possible' | 'cannot-tell' | 'open';
+  /** later less earlier; 0 where it cannot be told */
+  readonly difference: number;
+  /** another study of the test would say otherwise */
+  readonly hangs: boolean;
+  /** what makes the change less sure */
+  readonly cautions: readonly (typeof cautions)[number][];
+}
+
 /** How one leg moved since an earlier visit: in words, and as a line where there is something to draw. */
 export interface LegChange {
+  /** null where there is no change to tell of */
+  readonly told: ChangeTold | null;
   readonly sentences: readonly string[];
   readonly line: ChanceLine | null;
 }
@@ -63,20 +80,31 @@ function sinceOf(course: LegCourse, { alike, now }: Past<unknown>, fromStart: bo
   return isWanted ? sinceFirst : since(before, changeSince('visit-before'));
 }
 
-function changeSentences(side: Side, { visit, change: since }: Since, words: ValueWords): readonly string[] {
-  const { outcome, hangsOnReliability } = since;
-  const told = { leg: capital(LEGS_WORDS[side].text), day: dayOf(visit.visit.begunAt) };
-  if (outcome.kind === 'side-by-side') return [fill(LEGS_WORDS['change-open'], told)];
-  const { value } = outcome.change;
-  const isEqual = Number(fixed(value, words.decimals)) === 0;
+function toldOf({ visit, change: { outcome, hangsOnReliability } }: Since): ChangeTold {
+  const since = visit.visit.begunAt;
+  if (outcome.kind === 'side-by-side') return { since, zone: 'open', difference: 0, hangs: false, cautions: [] };
+  const { change, detectable } = outcome;
+  const difference = change.value;
+  const hangs = hangsOnReliability === true;
+  const lessSure = cautions.filter((caution) => outcome.cautions.includes(caution));
+  return { since, zone: detectable.zone, difference, hangs, cautions: lessSure };
+}
+
+/** A change in words for the one whose leg it is. */
+export function changeSentences(
+  side: Side,
+  { since, zone, difference, hangs, cautions: lessSure }: ChangeTold,
+  words: ValueWords,
+): readonly string[] {
+  const told = { leg: capital(LEGS_WORDS[side].text), day: dayOf(since) };
+  if (zone === 'open') return [fill(LEGS_WORDS['change-open'], told)];
+  const isEqual = Number(fixed(difference, words.decimals)) === 0;
   const change = isEqual
     ? fill(LEGS_WORDS['change-equal'], told)
-    : fill(LEGS_WORDS[`change-${outcome.detectable.zone}`], { ...told, difference: amountWords(value, words) });
+    : fill(LEGS_WORDS[`change-${zone}`], { ...told, difference: amountWords(difference, words) });
   return [
-    hangsOnReliability === true ? `${change} ${LEGS_WORDS.hangs.text}` : change,
-    ...(['first-retest', 'baseline-in-flare'] as const)
-      .filter((caution) => outcome.cautions.includes(caution))
-      .map((caution) => LEGS_WORDS[caution].text),
+    hangs ? `${change} ${LEGS_WORDS.hangs.text}` : change,
+    ...lessSure.map((caution) => LEGS_WORDS[caution].text),
   ];
 }
 
@@ -146,7 +174,9 @@ export function legChange(side: Side, past: Past<unknown>, words: ValueWords, fr
   const apart = unlike.length > 0 ? [LEGS_WORDS.unlike.text] : [];
   const since = course === null ? null : sinceOf(course, past, fromStart);
   if (since === null) {
-    return { sentences: [...uncomparedSentences(side, past, fromStart), ...apart], line: null };
+    return { sentences: [...uncomparedSentences(side, past, fromStart), ...apart], told: null, line: null };
   }
-  return { sentences: [...changeSentences(side, since, words), ...apart], line: lineOf(side, past, since) };
+  const told = toldOf(since);
+  const sentences = [...changeSentences(side, told, words), ...apart];
+  return { sentences, told, line: lineOf(side, past, since) };
 }

@@ -25,8 +25,13 @@ import { capital, type ValueWords } from '../result/value-words.ts';
 import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
 import { bothSoreLeg, paceSentence } from './both-sore.ts';
-import { type ChanceLine, legChange } from './leg-change.ts';
+import { type ChanceLine, type LegChange, legChange } from './leg-change.ts';
 import { type LegTold, pushesTold, raisesTold } from './leg-told.ts';
+
+/** One leg over the weeks: what is told of its change, and its line. */
+export interface LegOverWeeks extends Pick<LegChange, 'told' | 'line'> {
+  readonly side: Side;
+}
 
 /** One test of somebody's two legs: sentences first, then both on one line, then each over time. */
 export interface LegsTest {
@@ -34,6 +39,11 @@ export interface LegsTest {
   readonly sentences: readonly string[];
   readonly figures: TwoLegFigures;
   readonly lines: readonly ChanceLine[];
+  /** each leg that is held against earlier visits */
+  readonly changes: readonly LegOverWeeks[];
+  readonly test: TestKind;
+  /** what values are counted in */
+  readonly unit: 'count' | 'N' | 'N.m';
   readonly words: ValueWords;
 }
 
@@ -101,13 +111,14 @@ function testView(
   const finding = compared?.found.findings.left ?? compared?.found.findings.right;
   if (compared === null || finding == null) {
     const words = { unit: figures.unit, decimals: figures.decimals, isCount: test === 'heel-raise' };
-    return { title, sentences: [leadOf(legs)], figures, lines: [], words };
+    const unit = test === 'heel-raise' ? 'count' : 'N';
+    return { title, sentences: [leadOf(legs)], figures, lines: [], changes: [], test, unit, words };
   }
   const words = compared.wordsOf(finding.value.unit);
   const changes = sides.flatMap((side) => {
     // where both are sore each leg has the start of this complaint, and what lies before it is another one
     const past = (compared.baselines ?? compared.pasts)[side];
-    return past === undefined ? [] : [legChange(side, past, words, compared.baselines !== null)];
+    return past === undefined ? [] : [{ side, ...legChange(side, past, words, compared.baselines !== null) }];
   });
   const sentences = [
     leadOf(legs),
@@ -122,6 +133,9 @@ function testView(
     sentences: [...new Set(sentences)],
     figures,
     lines: changes.flatMap(({ line }) => line ?? []),
+    changes: changes.map(({ side, told, line }) => ({ side, told, line })),
+    test,
+    unit: test === 'heel-raise' ? 'count' : finding.value.unit === 'N.m' ? 'N.m' : 'N',
     words,
   };
 }

@@ -29,8 +29,13 @@ import { base } from '../styles/base.ts';
 type Shown = LegsView | 'open' | 'lost';
 
 /** The address at which somebody opens their own pages: everything that they show stands in it. */
-function addressOf(visit: Visit, contact: ClinicContact | null, plan: readonly PlanEntry[]): string {
-  return `${location.origin}${location.pathname}#/mine/${handoutCode(handoutOf(visit, contact, plan))}`;
+function addressOf(
+  visit: Visit,
+  contact: ClinicContact | null,
+  plan: readonly PlanEntry[],
+  tests: LegsView['tests'],
+): string {
+  return `${location.origin}${location.pathname}#/mine/${handoutCode(handoutOf(visit, contact, plan, tests))}`;
 }
 
 /** What somebody is shown of a visit of their own: nothing else is on the screen, and no name. */
@@ -100,11 +105,15 @@ export class LegsPage extends LitElement {
         ]);
         this.contact = contact;
         const plan = read === undefined ? [] : await this.planOf(read.visit);
-        this.homeAddress = read === undefined ? '' : addressOf(read.visit, contact, plan);
-        if (read?.person === undefined) return 'lost';
+        if (read?.person === undefined) {
+          this.homeAddress = '';
+          return 'lost';
+        }
         const { visit, person, earlier, own } = read;
         const items = plan.map(({ body }) => body);
-        return visit.closed ? legsView(visit, person, earlier, own, contact, items) : 'open';
+        const view = legsView(visit, person, earlier, own, contact, items);
+        this.homeAddress = addressOf(visit, contact, plan, view.tests);
+        return visit.closed ? view : 'open';
       },
       (shown) => (this.shown = shown),
     );

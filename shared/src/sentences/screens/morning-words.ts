@@ -18,6 +18,9 @@ export const HOME_WORDS = sentences('screen.home', {
   day: 'From your visit on {day}',
   plan: 'What you agreed on',
   'plan-line': '{what}: {side}',
+  'not-in-code':
+    'What was said of one leg beside the other is not in this code. It stands on the page from your visit.',
+  'not-in-old-code': 'Pushes and the weeks before are not in this code. They stand on the page from your visit.',
   'plan-none': 'Nothing was written down to do.',
   left: 'left leg',
   right: 'right leg',

@@ -1,5 +1,6 @@
+import type { Handout } from '@surae/exchange';
 import { EXERCISE_WORDS, HOME_TODAY_WORDS, HOME_WORDS, type Sentence } from '@surae/shared';
-import { homeHash } from '../../../support/home-address.ts';
+import { HOME_HANDOUT, homeHash } from '../../../support/home-address.ts';
 import { gpxText, steady } from '../../../support/made-gpx.ts';
 import { words } from '../journey.mjs';
 import type { Stand, State } from './state.ts';
@@ -16,9 +17,25 @@ export const homeStates: readonly State[] = [
   { name: 'home-run-file-refused', area: 'home', reach: (at) => chooseRun(at, '<kml/>') },
   { name: 'home-running-written', area: 'home', reach: writeRun },
   { name: 'home-legs', area: 'home', reach: (at) => show(at, HOME_WORDS.legs) },
+  { name: 'home-legs-pushes', area: 'home', reach: (at) => openLegs(at, { ...HOME_HANDOUT, pushes }) },
+  { name: 'home-legs-old-code', area: 'home', reach: (at) => openLegs(at, { ...HOME_HANDOUT, weeks: null }) },
+  { name: 'home-flare', area: 'home', reach: (at) => show(at, HOME_WORDS.flare) },
   { name: 'home-give', area: 'home', reach: (at) => show(at, HOME_WORDS.give) },
   { name: 'home-left', area: 'home', reach: leave },
 ];
+
+const pushes: Handout['pushes'] = {
+  unit: 'N',
+  decimals: 0,
+  left: { told: 'reached', value: 1425, low: 1391, high: 1459 },
+  right: { told: 'pain', value: 1150, low: 1120, high: 1180 },
+};
+
+async function openLegs({ page, origin }: Stand, handout: Handout): Promise<void> {
+  await page.goto(`${origin}/${homeHash(handout)}`);
+  await page.locator('home-page nav').getByRole('button', { name: HOME_WORDS.legs.text, exact: true }).click();
+  await page.getByRole('heading', { name: HOME_WORDS.legs.text, exact: true }).waitFor();
+}
 
 async function open({ page, origin }: Stand): Promise<void> {
   await page.goto(`${origin}/${homeHash()}`);
