@@ -7,7 +7,7 @@ import { openStart } from './support/journey.mjs';
 import { fitsAt } from './support/result-page.ts';
 import { violations } from './support/violations.ts';
 
-/** Writing twelve weeks of six people takes seconds, and longer on a busy machine [ms]. */
+/** Writing twelve weeks of eight people takes seconds, and longer on a busy machine [ms]. */
 const WRITTEN_MS = 90_000;
 
 function castOf(course: CourseCast['course']): CourseCast {
@@ -94,10 +94,25 @@ const seen: Readonly<Record<string, (page: Page) => Promise<void>>> = {
     await page.getByText(/^[34]\d of 84 mornings since/).waitFor();
     await page.getByText(/^Left: something is written down for \d+ of 42 days\. The others are unknown/).waitFor();
   },
+  noRaise: async (page) => {
+    await openMonths(page);
+    await page
+      .getByText(/proposed by a rule \(guidance\.start-calm/)
+      .first()
+      .waitFor();
+  },
+  tablets: async (page) => {
+    await openMonths(page);
+    await page.getByText(/the tablets were of another kind/).waitFor();
+    await page
+      .getByText(/proposed by a rule \(guidance\.step-restart-lower/)
+      .first()
+      .waitFor();
+  },
 };
 
 browserTest(
-  'six invented people with twelve weeks behind them are added by a press, and each course and plan shows what is theirs',
+  'eight invented people with twelve weeks behind them are added by a press, and each course and plan shows what is theirs',
   async ({ page, origin }) => {
     await openStart(page, origin);
     await page.getByRole('button', { name: START_WORDS.courses.text }).click();

@@ -168,14 +168,17 @@ function legFacts(person: CasebookPerson, visit: Visit, side: Side): FactsOf {
     ...(levelSince === undefined ? {} : { levelSince }),
     ...(doseSince === undefined ? {} : { doseSince }),
   };
-  const [, double, single, ten] = visit.ladder![side].answers as readonly number[];
+  const [, double, single, ten] = visit.ladder![side].answers.map((one) => (typeof one === 'number' ? one : null));
+  const couldNot = visit.ladder![side].answers.includes('could-not');
   const set = setOf(visit, side);
   const blocks = set === undefined ? [] : setBlocks(set.report!);
   const isOpen = blocks.some((one) => ['ended-for-pain', 'censored', 'fixed-test', 'effort-not-full'].includes(one));
   const count = set?.report?.count;
   const raises =
     count === undefined
-      ? missing
+      ? couldNot
+        ? of(0)
+        : missing
       : of(count.scored, { low: count.scoredLow, high: isOpen ? Number.POSITIVE_INFINITY : count.scoredHigh });
   const lately = sessions
     .filter(({ day }) => numberOfDay(day) > numberOfDay(today) - 14)
@@ -213,7 +216,7 @@ function legFacts(person: CasebookPerson, visit: Visit, side: Side): FactsOf {
       ['two-leg-floor', double],
       ['single-floor', ten],
     ] as const
-  ).flatMap(([rung, pain]) => (pain > limit ? [{ rung, day: today, pain, morningPassed: null }] : []));
+  ).flatMap(([rung, pain]) => (pain !== null && pain > limit ? [{ rung, day: today, pain, morningPassed: null }] : []));
   const { held } = rungHeld(tries, limit);
   const settles = visit.history!.legs[side].irritability.settles;
   const stiffness = visit.history!.legs[side].irritability.stiffness;
@@ -234,9 +237,9 @@ function legFacts(person: CasebookPerson, visit: Visit, side: Side): FactsOf {
     'days-since-flare': flare === null ? missing : of(flare.least, { low: flare.least, high: flare.under }),
     'sudden-loss': of('no'),
     'valid-raises': raises,
-    'pain-double-raise': of(double),
-    'pain-single-raise': of(single),
-    'pain-ten-raises': of(ten),
+    'pain-double-raise': double === null ? missing : of(double),
+    'pain-single-raise': single === null ? missing : of(single),
+    'pain-ten-raises': ten === null ? missing : of(ten),
     'tested-by': of(set === undefined ? 'nothing' : 'raises'),
     'worst-pain-lately': pains.length === 0 ? missing : of(Math.max(...pains)),
     'rung-held': held === null ? missing : of(held),
@@ -252,7 +255,9 @@ export function engineFacts(person: CasebookPerson, visit: Visit): GivenFacts {
   return {
     legs: { left: legFacts(person, visit, 'left'), right: legFacts(person, visit, 'right') },
     person: {
-      ...Object.fromEntries(lines.map((code) => [code, { value: 'clear', from }])),
+      ...Object.fromEntries(
+        lines.map((code) => [code, { value: visit.safety!.ticked.includes(code) ? 'ticked' : 'clear', from }]),
+      ),
       'sore-legs': { value: both ? 'both' : left === 'no' ? 'right' : 'left', from },
       'both-heel-bones': { value: left === 'insertion' && right === 'insertion' ? 'yes' : 'no', from },
     },

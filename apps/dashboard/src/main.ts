@@ -137,7 +137,8 @@ door.addEventListener('clinic-changed', () => {
 void freshLog();
 
 /** What the address of somebody who was tested holds; undefined in a clinic. */
-const homeCode = /^#\/mine\/(.+)$/.exec(location.hash)?.[1];
+const codeNow = (): string | undefined => /^#\/mine\/(.+)$/.exec(location.hash)?.[1];
+const homeCode = codeNow();
 
 /** The pages that somebody takes home: no clinic is opened, and no store is looked at. */
 async function showHome(code: string): Promise<void> {
@@ -156,8 +157,8 @@ const goesOnWithDemo = sessionStorage.getItem(demoChosen) !== null;
 // one that was here and is gone is missed at the door
 const hasOwn = async (): Promise<boolean> => ownOpened(localStorage) !== null || (await hasOwnDatabase());
 addEventListener('hashchange', () => {
-  // from a page of somebody's own to a clinic, or back, nothing is taken along
-  if (location.hash.startsWith('#/mine/') !== (homeCode !== undefined)) location.reload();
+  // from a page of somebody's own to a clinic, or back, nothing is taken along; a newer code is another plan
+  if (codeNow() !== homeCode) location.reload();
 });
 if (homeCode !== undefined) await showHome(homeCode);
 else if (goesOnWithDemo || !(await hasOwn())) await door.openDemo();

@@ -30,6 +30,21 @@ test('none that counted is zero, and no test is not', () => {
   expect(right(null)['tested-by']).toMatchObject({ value: 'nothing' });
 });
 
+test('a raise that could not be done once before the test is zero, tested or not; a test that counted some says more', () => {
+  const ladder = (...answers: readonly (number | 'could-not' | 'not-done')[]) => ({
+    ladder: { left: { answers: [], sudden: null }, right: { answers, sudden: false } },
+  });
+  const from = { what: 'ladder', day: inMarch(31), visitId: 'visit-now' };
+  expect(right(null, ladder(1, 2, 'could-not'))['valid-raises']).toEqual({ value: 0, from });
+  const unusable = { gate: { usable: 'no', reasons: ['gaps'] } } as unknown as Parameters<typeof liveSet>[3];
+  const none = liveSet('right', 0, {}, unusable);
+  expect(right(none, ladder(1, 2, 'could-not'))['valid-raises']).toEqual({ value: 0, from });
+  expect(right(liveSet('right', 3), ladder(1, 2, 'could-not'))['valid-raises']).toMatchObject({ value: 3 });
+  // a walk, or a raise on two legs, that could not be done says nothing of raises on one
+  expect(right(null, ladder(1, 'could-not'))['valid-raises']).toEqual({ missing: 'not-tested' });
+  expect(right(null, ladder(1, 2, 'not-done'))['valid-raises']).toEqual({ missing: 'not-tested' });
+});
+
 test.each(['simulated', 'replayed'] as const)('a set that is %s tests nobody and gives no fact', (origin) => {
   const set = liveSet('right', 14);
   const facts = right({ ...set, choice: { ...set.choice, origin } }, untried);

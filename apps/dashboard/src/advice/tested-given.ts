@@ -37,6 +37,23 @@ function validRaises(set: VisitSet | undefined, isInvented: boolean, place: Plac
   return set.report === null ? missing('not-assessed') : raisesOf(set.report, fromSet(set.choice, 'heel-raise'), place);
 }
 
+/**
+ * Raises that count. Whoever could not do one before the test can do none, whether a test was begun or not: that opens the list of a
+ * rupture, and no level that asks for a raise on one leg.
+ */
+function countedRaises(
+  visit: Visit,
+  side: Side,
+  set: VisitSet | undefined,
+  isInvented: boolean,
+  place: Place,
+): GivenFact {
+  const tested = validRaises(set, isInvented, place);
+  const stopped = ladderGiven(visit, side)?.stopped;
+  const isNone = stopped?.rung === 'one-raise' && stopped.why === 'could-not';
+  return isNone && 'missing' in tested ? known(0, 'ladder', place) : tested;
+}
+
 /** The worst that was told of single raises, in the test and before it; what a part does not tell may have been worse. */
 function singlePain(visit: Visit, side: Side, set: VisitSet | undefined, isInvented: boolean, place: Place): GivenFact {
   const ladder = ladderGiven(visit, side);
@@ -75,7 +92,7 @@ export function testedGiven(visit: Visit, side: Side, isInvented: boolean): Fact
   const what = raised ? fromSet(set.choice, 'heel-raise') : pushed ? fromSet(pulls.choice, 'isometric') : 'heel-raise';
   const onlySimulated = by === 'nothing' && (set !== undefined || pulls !== undefined);
   return {
-    'valid-raises': validRaises(set, isInvented, place),
+    'valid-raises': countedRaises(visit, side, set, isInvented, place),
     'pain-single-raise': singlePain(visit, side, set, isInvented, place),
     'tested-by': onlySimulated ? missing('simulated') : known(by, what, place),
   };

@@ -10,7 +10,7 @@ const people: readonly Omit<Person, 'id'>[] = [
 ];
 
 /** How many people may be added with twelve weeks behind them. */
-export const coursePeople = 6;
+export const coursePeople = 8;
 
 /** Whether somebody is of the demo clinic as it begins. */
 export function isOfBeginning({ demo, name }: Pick<Person, 'demo' | 'name'>): boolean {

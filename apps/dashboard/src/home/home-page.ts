@@ -49,6 +49,10 @@ export class HomePage extends LitElement {
         gap: var(--gap-2);
         margin-block: var(--gap-8) var(--gap-4);
       }
+      main > h2 {
+        font-size: var(--size-2);
+        margin-block-start: var(--gap-8);
+      }
       .parts {
         display: grid;
         gap: var(--gap-6);

@@ -34,6 +34,10 @@ export class HomeRunning extends LitElement {
         font-weight: 600;
         line-height: 1.25;
       }
+      h2 {
+        font-size: var(--size-2);
+        margin-block: var(--gap-6) var(--gap-2);
+      }
       .parts {
         display: grid;
         gap: var(--gap-6);

@@ -32,6 +32,7 @@ const pushes: Handout['pushes'] = {
 };
 
 async function openLegs({ page, origin }: Stand, handout: Handout): Promise<void> {
+  await page.goto('about:blank');
   await page.goto(`${origin}/${homeHash(handout)}`);
   await page.locator('home-page nav').getByRole('button', { name: HOME_WORDS.legs.text, exact: true }).click();
   await page.getByRole('heading', { name: HOME_WORDS.legs.text, exact: true }).waitFor();

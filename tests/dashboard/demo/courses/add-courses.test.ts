@@ -1,9 +1,12 @@
-import { EXERCISES } from '@surae/shared';
+import { planOf } from '@surae/casebook';
+import { EXERCISES, GUIDANCE_RULES } from '@surae/shared';
 import { expect, test } from 'vitest';
+import { adviceFor } from '../../../../apps/dashboard/src/advice/advice-cards.ts';
 import { proposedByOf } from '../../../../apps/dashboard/src/advice/proposed-by.ts';
 import { coursePeople } from '../../../../apps/dashboard/src/demo/clinic.ts';
 import { COURSE_CAST, courseDays, visitEvery } from '../../../../apps/dashboard/src/demo/courses/course-cast.ts';
 import {
+  asOf,
   dayOf,
   keptIn,
   madeCourses,
@@ -26,7 +29,7 @@ const rulesOf = (lines: ReturnType<typeof keptIn>): readonly string[] =>
 
 test('whatever is written fits the schemas of the casebook, and everybody is invented', () => {
   expect(problems).toEqual([]);
-  expect(steps).toEqual([0, 1, 2, 3, 4, 5, 6]);
+  expect(steps).toEqual([0, 1, 2, 3, 4, 5, 6, 7, 8]);
   expect(people.map(({ person }) => [person.name, person.demo])).toEqual(
     COURSE_CAST.map(({ person }) => [person.name, true]),
   );
@@ -130,4 +133,44 @@ test('who is steady comes further than they began, one level at a time', () => {
   expect(levels[0]).toBe('single');
   expect(levels.at(-1)).not.toBe('single');
   for (const level of levels) expect(['single', 'range', 'heavy']).toContain(level);
+});
+
+test('not one raise: the signs of a rupture are looked for before anything begins, then holds on two legs, and no raise on that leg alone', () => {
+  const person = oneOf(people, 'noRaise');
+  const [first, ...later] = visitsOf(person);
+  expect(first.ladder?.left.answers).toContain('could-not');
+  expect(first.sets.map(({ choice }) => choice.side)).toEqual(['right']);
+  // until somebody looked, nothing is proposed and the list of a rupture stands first
+  const untold = adviceFor(asOf(person, first), { ...first, factsTold: [] }, dayOf(first), GUIDANCE_RULES, false);
+  expect([untold.cards, untold.nextSteps.length]).toEqual([[], 1]);
+  expect((first.factsTold ?? []).map(({ fact, leg, answer }) => [fact, leg, answer])).toContainEqual([
+    'rupture-looked',
+    'left',
+    'clear',
+  ]);
+  const own = keptIn(person, first).filter(({ side }) => side !== 'right');
+  expect(own.map(({ code }) => EXERCISES.find((one) => one.code === code)?.legs)).toEqual(['two', 'two']);
+  expect(own.map(({ proposedBy }) => proposedByOf(proposedBy)?.level)).toEqual(['calm', 'calm']);
+  // it goes on: the leg is loaded by itself, on the way down, once it can do a raise
+  const levels = later.flatMap((visit) =>
+    keptIn(person, visit).flatMap(({ side, proposedBy }) =>
+      side === 'left' ? (proposedByOf(proposedBy)?.level ?? []) : [],
+    ),
+  );
+  expect(new Set(levels)).toEqual(new Set(['learn']));
+});
+
+test('tablets: nothing is planned, tested or done while the line stands, and what comes after three weeks begins a level lower', () => {
+  const person = oneOf(people, 'tablets');
+  const [from, until] = [daysAgo(courseDays - 17), daysAgo(courseDays - 42)];
+  const locked = visitsOf(person).filter(({ safety }) => safety!.ticked.includes('safety.fluoroquinolone'));
+  expect([dayOf(locked[0]), locked.length]).toEqual([from, 4]);
+  for (const visit of locked) expect([visit.sets, keptIn(person, visit)]).toEqual([[], []]);
+  expect(person.doneItems.filter(({ body }) => body.on >= from && body.on < until)).toEqual([]);
+  expect(person.doneItems.filter(({ body }) => body.on >= until).length).toBeGreaterThan(20);
+  const held = planOf(person, daysAgo(courseDays - 30));
+  expect([held?.items.length, held?.held.length]).toEqual([0, 3]);
+  const after = visitsOf(person).find((visit) => dayOf(visit) === until)!;
+  expect(new Set(rulesOf(keptIn(person, after)))).toEqual(new Set(['guidance.step-restart-lower']));
+  expect(person.notes.map(({ body }) => body.on)).toEqual([from, until]);
 });

@@ -85,7 +85,9 @@ class Course {
         await this.visit(day);
       }
       if (day === courseDays) break;
-      kept = [...kept, ...weeks.train(day, on, this.plan).map((one) => book.ofDay(this.personId, one))];
+      // what is held back is not done
+      const plan = weeks.isLocked(day) ? [] : this.plan;
+      kept = [...kept, ...weeks.train(day, on, plan).map((one) => book.ofDay(this.personId, one))];
     }
   }
 
@@ -104,14 +106,20 @@ class Course {
     const isTested = day % (visitEvery * testEvery) === 0;
     const [begun] = await book.add([book.document('visit', this.personId, { personId: this.personId })]);
     const id = begun!.id;
-    const safety = { listVersion: SAFETY_LIST_VERSION, seenWhole: true, ticked: [], overridden: [] };
+    const isLocked = weeks.isLocked(day);
+    const ticked = isLocked ? [weeks.person.line!.code] : [];
+    const safety = { listVersion: SAFETY_LIST_VERSION, seenWhole: true, ticked, overridden: [] };
     await book.add([
       book.event(id, { kind: 'visit-sore', sore: soreTold(weeks.person) }),
       book.event(id, { kind: 'visit-history', history: historyTold(weeks.person, legs) }),
       book.event(id, { kind: 'visit-ladder', ladder: ladderTold(legs) }),
       book.event(id, { kind: 'visit-safety', safety }),
+      ...(this.cast.notes ?? [])
+        .filter((note) => note.day === day)
+        .map(({ text }) => book.document('note', this.personId, { on: today, text })),
     ]);
-    if (isTested) await this.test(id, legs);
+    // nobody is tested while a line of the list keeps from it
+    if (isTested && !isLocked) await this.test(id, legs);
     // why sessions were left out is still to be asked today
     const told = clinicianTold(book.person(), this.ofId(id), today).filter(
       ({ fact }) => day < courseDays || fact !== 'missed-asked',
@@ -142,7 +150,9 @@ class Course {
   private async test(id: string, legs: LegsToday): Promise<void> {
     const sore = soreIn(this.weeks.person);
     const order = LEGS.toSorted((one, other) => Number(sore.includes(one)) - Number(sore.includes(other)));
-    for (const [at, leg] of order.entries()) {
+    // what could not be done once is not tested
+    const tested = order.filter((leg) => legs[leg].found.raises >= 1);
+    for (const [at, leg] of tested.entries()) {
       if (at > 0) await this.book.add([this.book.event(id, { kind: 'rest-over', restS: 180 })]);
       await this.set(id, leg, legs[leg]);
     }

@@ -13,6 +13,8 @@ export interface CourseCast {
   readonly goalDay?: number;
   /** days of visits beside the weekly ones */
   readonly called?: readonly number[];
+  /** what is noted on a day of a visit */
+  readonly notes?: readonly { readonly day: number; readonly text: string }[];
 }
 
 /** Days of a course; the last visit is today, and stands at its plan [d]. */
@@ -69,5 +71,27 @@ export const COURSE_CAST: readonly CourseCast[] = [
     seed: 3,
     story: 'Came on in a new job on her feet.',
     goal: 'Get through the week without thinking of it',
+  },
+  {
+    person: { name: 'Sunniva Achterberg', bodyMassKg: 71, heelLeverM: 0.179, sex: 'women', birthYear: 1964 },
+    course: 'noRaise',
+    seed: 1,
+    story: 'Came on over a winter of stairs. Cannot rise on that leg alone since months.',
+    goal: 'Climb the stairs of the house without a rail',
+  },
+  {
+    person: { name: 'Corvin Halloway-Diaz', bodyMassKg: 81, heelLeverM: 0.19, sex: 'men', birthYear: 1977 },
+    course: 'tablets',
+    seed: 1,
+    story: 'Came on after a move of house.',
+    goal: 'Carry the children up the hill',
+    called: [17],
+    notes: [
+      {
+        day: 17,
+        text: 'An antibiotic since yesterday, by the name of its kind a fluoroquinolone. The prescriber is asked.',
+      },
+      { day: 42, text: 'The prescriber was asked and looked it up: the tablets were of another kind.' },
+    ],
   },
 ];

@@ -31,6 +31,11 @@ function isAtMost(lines: readonly PlanItem[], code: string | null): boolean {
   });
 }
 
+/** Not one raise on this leg alone: the signs of a rupture are looked for before anything else, and were not found. */
+function isLost({ ladder }: Visit, leg: Leg): boolean {
+  return ladder?.[leg].answers.includes('could-not') === true;
+}
+
 /**
  * What a clinician knows of their own plan and tells where a proposal stands on it: whether the level on the floor was met, the week
  * of the heavy level, whether a heavier load is at hand, and why sessions were left out.
@@ -45,6 +50,7 @@ function isAtMost(lines: readonly PlanItem[], code: string | null): boolean {
 export function clinicianTold(person: CasebookPerson, visit: Visit, today: string): readonly Told[] {
   const past = { ...person, visits: person.visits.filter((one) => one.visit.id !== visit.id) };
   const ofLeg = (leg: Leg): readonly Told[] => {
+    if (isLost(visit, leg)) return [{ fact: 'rupture-looked', leg, answer: 'clear' }];
     const plan = legPlan(past, leg, today);
     const code = levelNow(past, leg, today);
     if (plan === null || code === null) return [];

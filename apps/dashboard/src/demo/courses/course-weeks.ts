@@ -91,6 +91,12 @@ export class CourseWeeks {
     return [{ kind: 'morning-check', body: { on, pain, stiffnessMin } }];
   }
 
+  /** Whether a line of the safety list keeps from loading on a day. */
+  isLocked(day: number): boolean {
+    const { line } = this.person;
+    return line !== undefined && day >= line.day && day < line.until;
+  }
+
   /** What a visit of a day finds. */
   look(day: number): LegsToday {
     const { setback } = this.person;

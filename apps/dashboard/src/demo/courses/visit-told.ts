@@ -59,10 +59,12 @@ export function historyTold(person: CoursePerson, legs: LegsToday): VisitHistory
 export function ladderTold(legs: LegsToday): VisitLadder {
   const of = (leg: Leg): VisitLadder[Leg] => {
     const { painWalk, painDouble, painSingle, painHops, raises } = legs[leg].found;
-    const single = raises < 1 ? ('could-not' as const) : painSingle;
+    if (raises < 1) {
+      return { answers: [painWalk, painDouble, 'could-not', 'not-done', 'not-done', 'not-done'], sudden: false };
+    }
     // nobody has a sore tendon hop that a raise hurts
     const hops = painSingle > 2 ? ('not-done' as const) : painHops;
-    return { answers: [painWalk, painDouble, single, painSingle, hops, hops], sudden: raises < 1 ? false : null };
+    return { answers: [painWalk, painDouble, painSingle, painSingle, hops, hops], sudden: null };
   };
   return { left: of('left'), right: of('right') };
 }
