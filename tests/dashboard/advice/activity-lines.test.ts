@@ -11,6 +11,7 @@ import {
   madeRun,
   type Past,
 } from '../../support/advised-person.ts';
+import { madeRunLimit } from '../../support/plan-items.ts';
 
 const today = inMarch(31);
 
@@ -48,6 +49,25 @@ test('moderate: half of the longest run, in parts, on alternate days', () => {
   });
   const byWay = runs.map((one) => ({ ...one, durationS: null }));
   expect(limit('running-moderate', { runs: byWay })?.run).toMatchObject({ mostS: null, mostM: 2500, runS: null });
+});
+
+test('moderate once more: what was made less is not made less of itself, and a pause or a limit of low is no such limit', () => {
+  const held = (run: Parameters<typeof madeRunLimit>[0], rule = 'running-moderate') => [
+    {
+      day: 25,
+      items: [madeRunLimit(run, { from: inMarch(25), proposedBy: `guidance.${rule}/1/common-practice/right/-` })],
+    },
+  ];
+  // runs of 30 min would be halved to 15 min, and runs of 15 min to 7
+  const short = [madeRun(26, { durationS: 900 }), madeRun(28, { durationS: 900 })];
+  expect(limit('running-moderate', { runs: short, plans: held({ mostS: 900 }) })?.run).toMatchObject({ mostS: 900 });
+  expect(limit('running-moderate', { runs: short })?.run).toMatchObject({ mostS: 420 });
+  expect(limit('running-moderate', { runs: short, plans: held({ mostS: 900 }, 'running-low') })?.run).toMatchObject({
+    mostS: 420,
+  });
+  const ways = short.map((one) => ({ ...one, durationS: null, distanceM: 2500 }));
+  const byWay = held({ mostS: null, mostM: 2500 });
+  expect(limit('running-moderate', { runs: ways, plans: byWay })?.run).toMatchObject({ mostS: null, mostM: 2500 });
 });
 
 test('low: up to the cap, and no more than last time where the morning is not known', () => {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { runLogOf, runStanding, runsAsked, runsUpTo } from '../../../apps/dashboard/src/advice/run-log-given.ts';
 import { advisedPerson, inMarch, madeRun, type Past } from '../../support/advised-person.ts';
-import { madeRunLimit } from '../../support/plan-items.ts';
+import { madeExercise, madeRunLimit } from '../../support/plan-items.ts';
 
 const standing = (past: Past, day = 31) => runStanding(advisedPerson(past), inMarch(day), 14);
 const pause = madeRunLimit({ mostS: 0 });
@@ -19,6 +19,20 @@ test('a plan of no running pauses it, whatever was logged before', () => {
     state: 'paused',
     begun: null,
   });
+});
+
+test('a pause whose time is over goes on until somebody runs: what was usual before it is not taken up again', () => {
+  const over = madeRunLimit({ mostS: 0 }, { from: inMarch(10), until: inMarch(23) });
+  const plans = [{ day: 10, items: [over] }];
+  expect(standing({ plans, runs: [madeRun(8)] }, 24)).toEqual({ state: 'paused', begun: null });
+  expect(standing({ plans }, 24).state).toBe('paused');
+  // a plan of exercises alone, kept since, says nothing of runs
+  const since = [...plans, { day: 17, items: [madeExercise('one-leg-raise')] }];
+  expect(standing({ plans: since, runs: [madeRun(8)] }, 24).state).toBe('paused');
+  // who ran since, or was given a limit since, does not pause
+  expect(standing({ plans, runs: [madeRun(8), madeRun(24)] }, 24).state).toBe('running');
+  const limited = [...plans, { day: 24, items: [again] }];
+  expect(standing({ plans: limited, runs: [madeRun(20)] }, 25).state).toBe('running');
 });
 
 test('without a plan of runs, a run of the last two weeks says that somebody runs, and an older one does not', () => {

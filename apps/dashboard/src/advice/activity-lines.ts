@@ -42,8 +42,13 @@ function inParts(mostS: number, numbers: RunningNumbers): Pick<Run, 'mostS' | 'm
 }
 
 /** What of the usual is left, as a limit by time where times are known and by way where ways alone are. */
-function less({ cap, numbers }: RunAdvice, share: number): Pick<Run, 'mostS' | 'mostM' | 'runS' | 'walkS'> {
+function less({ cap, lessened, numbers }: RunAdvice, share: number): Pick<Run, 'mostS' | 'mostM' | 'runS' | 'walkS'> {
   const { time, way } = cap;
+  // what was made less once is what is usual by now: it is not made less of itself again
+  if (lessened?.mostS != null) return inParts(Math.min(time.most, lessened.mostS), numbers);
+  if (lessened?.mostM != null) {
+    return { mostS: null, mostM: wholeWay(Math.min(way.most, lessened.mostM)), runS: null, walkS: null };
+  }
   if (time.longest === null && way.longest !== null) {
     return { mostS: null, mostM: wholeWay(Math.min(way.most, way.longest * (1 - share))), runS: null, walkS: null };
   }

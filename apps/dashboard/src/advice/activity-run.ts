@@ -1,4 +1,4 @@
-import type { CasebookPerson, Visit } from '@surae/casebook';
+import { type CasebookPerson, type PlanItem, planOf, type Visit } from '@surae/casebook';
 import {
   allHold,
   type GivenFacts,
@@ -17,6 +17,7 @@ import {
 import { GUIDANCE_RULES, type GuidanceRule, MORNING_LIMITS, type RunningNumbers } from '@surae/shared';
 import { morningPassed } from './course-given.ts';
 import { irritabilityGiven } from './examined-given.ts';
+import { proposedByOf } from './proposed-by.ts';
 import { type RunStanding, runLogOf, runStanding, runsUpTo } from './run-log-given.ts';
 
 /** A goal day, and how far the cap reaches by it. */
@@ -39,6 +40,8 @@ export interface RunAdvice {
   readonly goal: GoalRun | null;
   /** what it was reckoned by, as the clinic has it */
   readonly numbers: RunningNumbers;
+  /** the limit that runs were made less to, while it holds; absent where they were not */
+  readonly lessened?: NonNullable<PlanItem['run']>;
 }
 
 /** The one way in km that words name; null where they name none or several [m]. */
@@ -62,6 +65,14 @@ function goalRun(
   const reach =
     goalBy < today || raceM === null ? null : raceReach({ day: today, raceDay: goalBy, raceM, ...asked }, running);
   return { day: goalBy, today, goal, raceM, reach };
+}
+
+/** The limit of the plan that holds, where it was made less for a sore tendon and is not a pause. */
+function lessenedTo(past: CasebookPerson, today: string): Pick<RunAdvice, 'lessened'> {
+  const line = planOf(past, today)?.items.find(({ body }) => body.of === 'running')?.body;
+  const isPause = line?.run?.mostS === 0 || line?.run?.mostM === 0;
+  const isLess = proposedByOf(line?.proposedBy ?? null)?.rule === 'guidance.running-moderate';
+  return line?.run == null || isPause || !isLess ? {} : { lessened: line.run };
 }
 
 /**
@@ -137,5 +148,6 @@ export function runAdvice(
       inUse,
     ),
     numbers,
+    ...lessenedTo(past, today),
   };
 }

@@ -54,6 +54,21 @@ function isFirstRuns({ proposedBy, why }: Pick<PlanItem, 'proposedBy' | 'why'>):
   return why === 'first-runs' || proposedBy?.startsWith('guidance.first-run/') === true;
 }
 
+function isPause({ run }: Pick<PlanItem, 'run'>): boolean {
+  return run?.mostS === 0 || run?.mostM === 0;
+}
+
+/** First day of a pause that no later limit for runs came after; null where none is. The day on which it was to end ends no pause by itself. */
+function pausedSince({ visits, planItems }: Past): string | null {
+  const byId = new Map(planItems.map((one) => [one.id, one.body]));
+  for (const { visit } of visits.toReversed()) {
+    if (visit.planEnded === true) return null;
+    const lines = (visit.plan ?? []).flatMap((id) => byId.get(id) ?? []).filter(({ of }) => of === 'running');
+    if (lines.length > 0) return lines.find(isPause)?.from ?? null;
+  }
+  return null;
+}
+
 /** First day of the plan of first runs that later limits went on from; null where a pause, or no such plan, is before them. */
 function returnSince({ visits, planItems }: Past): string | null {
   const byId = new Map(planItems.map((one) => [one.id, one.body]));
@@ -62,7 +77,7 @@ function returnSince({ visits, planItems }: Past): string | null {
     const lines = (visit.plan ?? []).flatMap((id) => byId.get(id) ?? []).filter(({ of }) => of === 'running');
     const first = lines.find(isFirstRuns);
     if (first !== undefined) return first.from;
-    if (lines.some(({ run }) => run?.mostS === 0 || run?.mostM === 0)) return null;
+    if (lines.some(isPause)) return null;
   }
   return null;
 }
@@ -79,8 +94,11 @@ function returnSince({ visits, planItems }: Past): string | null {
  */
 export function runStanding(past: Past, day: string, recentDays: number): RunStanding {
   const line = planOf(past, day)?.items.find(({ body }) => body.of === 'running')?.body;
-  if (line?.run?.mostS === 0 || line?.run?.mostM === 0) return { state: 'paused', begun: null };
+  if (line !== undefined && isPause(line)) return { state: 'paused', begun: null };
   const runs = runsUpTo(past, day);
+  // who has not run since goes by what is asked before a first run, and not by what was usual before the pause
+  const paused = pausedSince(past);
+  if (paused !== null && runs.every(({ on }) => on < paused)) return { state: 'paused', begun: null };
   const since = returnSince(past);
   if (since !== null) return { state: 'returning', begun: runs.find(({ on }) => on >= since)?.on ?? null };
   const last = runs.at(-1);
