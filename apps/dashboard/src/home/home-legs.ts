@@ -1,5 +1,5 @@
 import type { Handout, HandoutLeg, HandoutWeeks } from '@surae/exchange';
-import { AXIS_WORDS, HOME_WORDS, LEGS_WORDS, PULL_RESULT_WORDS } from '@surae/shared';
+import { AXIS_WORDS, HOME_WORDS, LEGS_WORDS } from '@surae/shared';
 import { type ChanceLine, changeSentences } from '../legs/leg-change.ts';
 import { twoLines } from '../legs/two-lines.ts';
 import { twoMarks } from '../legs/two-marks.ts';
@@ -32,8 +32,8 @@ function joined(texts: readonly string[]): string {
 function wordsOf(unit: HandoutWeeks['unit']): ValueWords {
   if (unit === 'count') return { unit: AXIS_WORDS['score-unit'].text, decimals: 0, isCount: true };
   return unit === 'N'
-    ? { unit: PULL_RESULT_WORDS['newton-unit'].text, decimals: 0, isCount: false }
-    : { unit: PULL_RESULT_WORDS['newton-metre-unit'].text, decimals: 1, isCount: false };
+    ? { unit: 'N', decimals: 0, isCount: false }
+    : { unit: 'N·m', decimals: 1, isCount: false };
 }
 
 function lineOf({ side, points, band }: HandoutWeeks): readonly ChanceLine[] {
