@@ -204,12 +204,17 @@ export async function benchMany({ files = 2000, small = 10_000, megabytes = 500 
     const large = largeFile(megabytes);
     const mb = bytesIn(large) / 1e6;
     const alone = await surae(large, 1, 'foot');
-    add(
-      `one foot of ${mb.toFixed(0)} MB`,
-      `${alone.seconds.toFixed(1)} s, ${(mb / alone.seconds).toFixed(0)} MB/s, ${alone.peakMb.toFixed(0)} MB, ${alone.rows} repetitions`,
-      '',
-      '-',
-    );
+    const name = `one foot of ${mb.toFixed(0)} MB, one worker`;
+    const measured = `${alone.seconds.toFixed(1)} s, ${(mb / alone.seconds).toFixed(0)} MB/s, ${alone.peakMb.toFixed(0)} MB`;
+    if (command === undefined) add(name, measured, 'no Python with SciPy and pandas here', '-');
+    else {
+      const theirs = await script(command, large, 1);
+      if (Math.abs(theirs.repetitions - alone.rows) > 2)
+        throw new Error(`the script finds ${theirs.repetitions} repetitions, surae ${alone.rows}`);
+      const ratio = theirs.wholeSeconds / alone.seconds;
+      const yardstick = `the script: ${theirs.wholeSeconds.toFixed(1)} s, ${(mb / theirs.wholeSeconds).toFixed(0)} MB/s, ${theirs.peakMb.toFixed(0)} MB; at least 1.5 times`;
+      add(name, `${measured}; ${ratio.toFixed(2)} times as fast`, yardstick, ratio >= 1.5 ? 'yes' : 'NO');
+    }
   }
   return rows;
 }

@@ -1,11 +1,12 @@
 """What an evening with SciPy and pandas gives for a folder of recordings: repetitions of heels in a table, on all cores.
 
 Usage: python3 many_yardstick.py FOLDER OUT.csv WORKERS
-FOLDER holds files with a first row of names, `time [s]` and `heel_height [mm]`. Writes a row for each repetition: file, index,
+FOLDER holds files with a first row of names: `time [s]` and `heel_height [mm]`, or those of a foot (`acc_x [m/s2]` ...), whose
+lever is taken as 186 mm. Writes a row for each repetition: file, index,
 start, top, height. Prints one JSON object: versions, files, repetitions, seconds from start to end without the start of Python,
 and the peak memory of all processes [MB].
 
-Method, that of yardstick.py: to 100 Hz, zero-lag Butterworth low-pass (4th order in all, 6 Hz), find_peaks with a prominence of
+Method, that of yardstick.py (feet by its own code): to 100 Hz, zero-lag Butterworth low-pass (4th order in all, 6 Hz), find_peaks with a prominence of
 20 mm, height above the tenth percentile. Whole columns throughout; files go to a pool of processes in chunks.
 """
 
@@ -22,16 +23,22 @@ import pandas
 import scipy
 from scipy import signal
 
+import yardstick
+
 RATE_HZ = 100
 LOW_PASS = signal.butter(2, 6, fs=RATE_HZ, output="sos")
 
 
 def assess(path):
     table = pandas.read_csv(path, comment="#", engine="c", dtype=float)
-    times, height = table.iloc[:, 0].to_numpy(), table.iloc[:, 1].to_numpy() / 1000
-    grid = numpy.arange(times[0], times[-1], 1 / RATE_HZ)
-    smooth = signal.sosfiltfilt(LOW_PASS, numpy.interp(grid, times, height))
-    smooth -= numpy.percentile(smooth, 10)
+    if len(table.columns) > 2:
+        columns = {name.split(" ")[0]: table[name].to_numpy() for name in table.columns}
+        grid, smooth = yardstick.foot_height(columns, 0.186)
+    else:
+        times, height = table.iloc[:, 0].to_numpy(), table.iloc[:, 1].to_numpy() / 1000
+        grid = numpy.arange(times[0], times[-1], 1 / RATE_HZ)
+        smooth = signal.sosfiltfilt(LOW_PASS, numpy.interp(grid, times, height))
+    smooth = smooth - numpy.percentile(smooth, 10)
     peaks, found = signal.find_peaks(smooth, prominence=0.02, distance=RATE_HZ // 2)
     lows = [previous + int(numpy.argmin(smooth[previous : peak + 1])) for previous, peak in zip([0, *peaks], peaks)]
     starts = []
