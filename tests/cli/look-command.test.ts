@@ -27,6 +27,23 @@ describe('surae look', () => {
     for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
   });
 
+  test('a folder is looked through like that of surae assess; no recipe is made of several files', async () => {
+    const memory = new MemoryIo();
+    for (const name of ['s/b.csv', 's/a.txt', 's/c.pdf'])
+      memory.files.set(name, 'time [s],force [N]\n0,700\n0.01,701\n');
+    const { code, out, error } = await surae(['look', 's', '--json'], memory);
+    expect(code).toBe(0);
+    expect(
+      out
+        .trim()
+        .split('\n')
+        .map((line) => (JSON.parse(line) as { file: string }).file),
+    ).toEqual(['s/a.txt', 's/b.csv']);
+    expect(error).toBe('Passed over, no tables by their names: 1 .pdf.\n');
+    const several = await surae(['look', 's', '--recipe-out', 'r.json'], memory);
+    expect([several.code, several.memory.files.has('r.json')]).toEqual([2, false]);
+  });
+
   test('a question says how it is answered, and no recipe is written before', async () => {
     const asked = await surae(['look', messy('two-plates.csv'), '--recipe-out', 'r.json']);
     expect(asked.code).toBe(1);

@@ -165,12 +165,13 @@ Even without names somebody who knows the figures of a person can find them:
 local rules on health data hold for every copy.
 `;
 
-const LOOK = `surae look FILE...  [options]
+const LOOK = `surae look FILE|FOLDER|ZIP...  [options]
 
-Looks at tables that another program wrote: how the text is written, what each
-column holds, in which unit, of which leg and where the sensor was. Every guess
-says what it rests on and how sure it is, from 0 to 1; what is below 0.9 is
-asked. Nothing is assessed, and the files are read and never changed.
+Looks at tables that another program wrote, in folders and zips as well: how
+the text is written, what each column holds, in which unit, of which leg and
+where the sensor was. Every guess says what it rests on and how sure it is,
+from 0 to 1; what is below 0.9 is asked. Nothing is assessed, and the files are
+read and never changed.
 
   --set TOPIC=ANSWER    answer a question, or say what is known better; repeat
                         it for each. Of the file: encoding, delimiter, decimal,

@@ -31,7 +31,7 @@ export function readLook(args: readonly string[]): LookArguments | { command: 'h
     }),
   );
   if (values.help === true) return { command: 'help', about: 'look' };
-  if (positionals.length === 0) throw new UsageError('name at least one FILE');
+  if (positionals.length === 0) throw new UsageError('name at least one FILE, FOLDER or ZIP');
   const recipeOut = values['recipe-out'];
   if (recipeOut === '') throw new UsageError('--recipe-out needs the name of a file');
   if (recipeOut !== undefined && positionals.length > 1) {

@@ -1,4 +1,5 @@
 import { makeRecipe, RecordError, type SurveyedTable } from '@surae/records';
+import { foundFiles, passedOverLine } from './found-files.ts';
 import type { Io } from './io.ts';
 import type { LookArguments } from './look-arguments.ts';
 import { lookJson } from './look-json.ts';
@@ -6,16 +7,23 @@ import { lookText } from './look-text.ts';
 import { readFault } from './read-fault.ts';
 import { surveyedFile } from './surveyed-file.ts';
 import { UsageError } from './usage-error.ts';
+import { ZipFault } from './zip-fault.ts';
 
 /** Looks at one file after the other; only one is in memory at a time. */
 export async function lookCommand(args: LookArguments, io: Io): Promise<number> {
-  const { files, json, recipeOut, replace } = args;
+  const { json, recipeOut, replace } = args;
   if (recipeOut !== undefined && !replace && io.exists(recipeOut)) {
     throw new UsageError(`${recipeOut} is there already: --replace replaces it`);
   }
+  const found = await foundFiles(args.files, io);
+  if (recipeOut !== undefined && found.files.length > 1) {
+    throw new UsageError(`--recipe-out makes the recipe of one FILE: ${args.files[0]} holds ${found.files.length}`);
+  }
+  io.writeError(passedOverLine(found));
   const refusals: string[] = [];
-  for (const [index, file] of files.entries()) {
+  for (const [index, { path: file, refusal }] of found.files.entries()) {
     try {
+      if (refusal !== undefined) throw new ZipFault(refusal.slice(file.length + 2));
       const table = await surveyedFile(file, args.answers, io);
       if (json) io.writeOut(`${JSON.stringify(lookJson(file, table.proposal))}\n`);
       else io.writeOut(`${index === 0 ? '' : '\n'}${lookText(file, table, io)}`);
@@ -32,7 +40,7 @@ export async function lookCommand(args: LookArguments, io: Io): Promise<number> 
 
 function reasonOf(file: string, error: unknown): string {
   if (error instanceof RecordError) return error.message;
-  if (error instanceof Error && 'code' in error) return `${file}: ${readFault(error)}`;
+  if (error instanceof ZipFault || (error instanceof Error && 'code' in error)) return `${file}: ${readFault(error)}`;
   throw error;
 }
 
