@@ -2,6 +2,7 @@ import {
   type BlindFigure,
   changedWords,
   conclusionWords,
+  contrastWords,
   estimateWords,
   notComparedWords,
   outcomeColumn,
@@ -74,7 +75,7 @@ export function studyText(results: StudyResults, io: Pick<Io, 'width'>): string[
     ...(compared
       ? line(
           '',
-          `${asked.first} ${asked.scale === 'ratio' ? 'over' : 'less'} ${asked.second}: ${estimateWords(result)}, ` +
+          `${contrastWords(asked)}: ${estimateWords(result)}, ` +
             `${Math.round(100 * asked.level)} % interval; ${result.first.n} and ${result.second.n} people`,
         )
       : []),

@@ -66,7 +66,7 @@ export {
 } from './multiverse/analyses.ts';
 export { type AnalysisResult, type Multiverse, multiverse, type SingleChange } from './multiverse/multiverse.ts';
 export { choicesTable, multiverseTable, outcomesTable } from './multiverse/multiverse-tables.ts';
-export { conclusionWords, estimateWords } from './picture/conclusion-words.ts';
+export { armWords, conclusionWords, contrastWords, estimateWords } from './picture/conclusion-words.ts';
 export { changedWords, estimatesPicture } from './picture/estimates-picture.ts';
 export { notComparedWords, peoplePicture } from './picture/people-picture.ts';
 export {

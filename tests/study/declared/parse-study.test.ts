@@ -97,11 +97,23 @@ test.each([
   ],
   [
     changed({ choices: [{ parameter: 'protocol.height', values: [1], why: 'why' }] }),
-    'choices[0].parameter: expected protocol.NAME, settings.PATH, exclusion.CODE of a declared one, perPerson or scale',
+    'choices[0].parameter: expected protocol. with one of surface, ',
   ],
   [
     changed({ choices: [{ parameter: 'exclusion.other', values: ['not-applied'], why: 'why' }] }),
-    'choices[0].parameter: expected protocol.NAME',
+    'choices[0].parameter: expected exclusion. with one of few, shod, unusable, got "exclusion.other"',
+  ],
+  [
+    changed({ choices: [{ parameter: 'exclusion.late', values: ['not-applied'], why: 'why' }] }),
+    'choices[0].parameter: expected exclusion. with one of few, shod, unusable, got "exclusion.late"',
+  ],
+  [
+    changed({ choices: [{ parameter: 'weather', values: ['wet'], why: 'why' }] }),
+    'choices[0].parameter: expected protocol.NAME, settings.PATH, exclusion.CODE, perPerson or scale, got "weather"',
+  ],
+  [
+    changed({ choices: [{ parameter: 'settings.judging', values: [1], why: 'why' }] }),
+    'choices[0].parameter: expected settings. with the path of a number or a word of the settings',
   ],
   [
     changed({ choices: [{ parameter: 'scale', values: ['difference'], why: 'why' }] }),

@@ -98,8 +98,27 @@ function checkChoiceValue(study: StudyFile, of: ChoiceOf, value: ChoiceValue, pa
   }
 }
 
+/** Reasons that a rule decides: an analysis can do without them, not without what a person saw. */
+function ruled({ exclusions }: StudyFile): string[] {
+  return exclusions.filter(({ rule }) => rule !== null).map(({ code }) => code);
+}
+
+/** What a choice can be about, as far as its name can be followed. */
+function choosable(study: StudyFile, of: ChoiceOf | undefined): string {
+  switch (of?.kind) {
+    case 'protocol':
+      return `protocol. with one of ${Object.keys(protocolWith(study).parameters).join(', ')}`;
+    case 'exclusion':
+      return `exclusion. with one of ${ruled(study).join(', ') || 'none, since none has a rule'}`;
+    case 'settings':
+      return 'settings. with the path of a number or a word of the settings';
+    default:
+      return 'protocol.NAME, settings.PATH, exclusion.CODE, perPerson or scale';
+  }
+}
+
 function checkChoices(study: StudyFile): void {
-  const { choices, exclusions } = study;
+  const { choices } = study;
   requireOnce(
     choices.map(({ parameter }) => parameter),
     (at) => `choices[${at}].parameter`,
@@ -107,11 +126,10 @@ function checkChoices(study: StudyFile): void {
   for (const [at, { parameter, values }] of choices.entries()) {
     const path = `choices[${at}]`;
     const of = choiceOf(parameter);
-    const isKnown = of?.kind !== 'exclusion' || exclusions.some(({ code }) => code === of.name);
+    const isKnown = of?.kind !== 'exclusion' || ruled(study).includes(of.name);
     const declared = of === undefined || !isKnown ? undefined : declaredValue(study, of);
     if (of === undefined || declared === undefined) {
-      const expected = 'protocol.NAME, settings.PATH, exclusion.CODE of a declared one, perPerson or scale';
-      throw wrong(`${path}.parameter`, expected, JSON.stringify(parameter));
+      throw wrong(`${path}.parameter`, choosable(study, of), JSON.stringify(parameter));
     }
     requireOnce(
       values.map((value) => JSON.stringify(value)),

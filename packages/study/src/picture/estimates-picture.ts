@@ -3,13 +3,15 @@ import type { StudyFile } from '../declared/study-document.ts';
 import { valueWords } from '../multiverse/analyses.ts';
 import type { AnalysisResult, Multiverse } from '../multiverse/multiverse.ts';
 import { outcomeHeading } from '../quality/quality-table.ts';
-import { estimateWords } from './conclusion-words.ts';
+import { contrastWords, estimateWords } from './conclusion-words.ts';
 import { decimalsFor, dot, lozenge, plain, roundValues, stroke, svgPage, written } from './svg-page.ts';
 
 const WIDTH = 980;
 const FIELD = { left: 40, right: 560, top: 132 } as const;
 /** up to so many analyses each line says what was chosen */
 const MOST_NAMED = 40;
+/** of which as much as the page is wide; the table has all of it */
+const MOST_LETTERS = 52;
 
 const SAID = { yes: 'they differ', cannot_tell: 'cannot tell', no: 'differ by less than the margin' } as const;
 
@@ -36,10 +38,11 @@ function linesOf({ results, declared }: Multiverse): Line[] {
 /** What an analysis chose otherwise than the declared one. */
 function chosen({ result: { analysis }, compared }: Line, { declared }: Multiverse): string {
   if (analysis.isDeclared) return `as declared: ${SAID[compared.conclusion.differs]}`;
-  return [...analysis.choices]
+  const words = [...analysis.choices]
     .filter(([name, value]) => value !== declared.analysis.choices.get(name))
     .map(([name, value]) => `${name.replace(/^(?:protocol|settings|exclusion)\./, '')} ${valueWords(value)}`)
     .join(', ');
+  return words.length > MOST_LETTERS ? `${words.slice(0, MOST_LETTERS)}...` : words;
 }
 
 /** How many of how many say something else, in a sentence. */
@@ -57,7 +60,7 @@ export function changedWords({ changed, compared, results }: Multiverse): string
  * @param from - where it comes from, for the file itself
  */
 export function estimatesPicture(study: StudyFile, found: Multiverse, from: string): string {
-  const { first, second, scale } = study.comparison;
+  const { scale } = study.comparison;
   const lines = linesOf(found);
   const step = Math.min(24, Math.max(3, 640 / Math.max(1, lines.length)));
   const bottom = FIELD.top + step * Math.max(1, lines.length) + 10;
@@ -87,16 +90,16 @@ export function estimatesPicture(study: StudyFile, found: Multiverse, from: stri
   drawn.sort((a, b) => Number(a.line.result.analysis.isDeclared) - Number(b.line.result.analysis.isDeclared));
   const { description, unit } = outcomeHeading(study, study.outcomes.primary);
   const declared = lines.find(({ result }) => result.analysis.isDeclared);
-  const sign = scale === 'ratio' ? 'over' : 'less';
+  const contrast = contrastWords(study.comparison);
   const tail = scale === 'ratio' || unit === '1' ? '' : `, ${unit}`;
   const heading = changedWords(found);
   const apart = found.compared - lines.length;
   const what =
-    `${first} ${sign} ${second}, ${study.outcomes.primary}: ${description}${tail}. ${heading}.` +
+    `${contrast}, ${study.outcomes.primary}: ${description}${tail}. ${heading}.` +
     (declared === undefined ? '' : ` Declared: ${estimateWords(declared.compared)}.`);
   return svgPage({ width: WIDTH, height: bottom + 84, name: heading, what, from }, [
     written(FIELD.left, 40, heading, 'word', 20),
-    written(FIELD.left, 66, `${first} ${sign} ${second}, ${study.outcomes.primary}: ${description}${tail}`, 'quiet'),
+    written(FIELD.left, 66, `${contrast}, ${study.outcomes.primary}: ${description}${tail}`, 'quiet'),
     lozenge(FIELD.left + 6, 95, 'voice', 7),
     written(FIELD.left + 20, 100, 'declared', 'quiet', 14),
     dot(FIELD.left + 106, 95, 'full', 5),

@@ -2,7 +2,7 @@ import type { ArmComparison } from '../compare/compare-arms.ts';
 import type { Arm } from '../compare/person-values.ts';
 import type { StudyFile } from '../declared/study-document.ts';
 import { outcomeHeading } from '../quality/quality-table.ts';
-import { conclusionWords, estimateWords } from './conclusion-words.ts';
+import { armWords, conclusionWords, contrastWords, estimateWords } from './conclusion-words.ts';
 import { decimalsFor, dot, plain, roundValues, stroke, svgPage, written } from './svg-page.ts';
 
 const WIDTH = 720;
@@ -23,7 +23,7 @@ export function notComparedWords({ result }: ArmComparison): string {
  */
 export function peoplePicture(study: StudyFile, comparison: ArmComparison, from: string): string {
   const { people, result } = comparison;
-  const { first, second, of } = study.comparison;
+  const { of } = study.comparison;
   const values = people.map(({ value }) => value);
   const [least, most] = [Math.min(0, ...values), Math.max(1, ...values)];
   const y = (value: number): number =>
@@ -31,10 +31,7 @@ export function peoplePicture(study: StudyFile, comparison: ArmComparison, from:
   const { description, unit } = outcomeHeading(study, study.outcomes.primary);
   const tail = unit === '1' ? '' : `, ${unit}`;
   const heading = result.kind === 'compared' ? conclusionWords(result, study.comparison) : notComparedWords(comparison);
-  const figure =
-    result.kind === 'compared'
-      ? `${first} ${study.comparison.scale === 'ratio' ? 'over' : 'less'} ${second}: ${estimateWords(result)}`
-      : '';
+  const figure = result.kind === 'compared' ? `${contrastWords(study.comparison)}: ${estimateWords(result)}` : '';
   const ticks = roundValues(least, most * 1.04, 6);
   const decimals = Math.max(0, decimalsFor((ticks[1] ?? 1) - (ticks[0] ?? 0)) - 1);
   /** people of one value stand beside each other */
@@ -83,7 +80,7 @@ export function peoplePicture(study: StudyFile, comparison: ArmComparison, from:
       ...(['first', 'second'] as const).flatMap((arm) => {
         const own = people.filter((one) => one.arm === arm).length;
         return [
-          written(PLACE[arm], FIELD.bottom + 28, study.comparison[arm], 'word', 16, 'middle'),
+          written(PLACE[arm], FIELD.bottom + 28, armWords(study.comparison, arm), 'word', 16, 'middle'),
           written(PLACE[arm], FIELD.bottom + 50, `${own} people`, 'quiet', 14, 'middle'),
         ];
       }),
