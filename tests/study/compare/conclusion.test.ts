@@ -15,6 +15,7 @@ test.each([
   [-1, 1, 2, 'no'],
   [0.5, 1, 2, 'no'],
   [-2, 1, 2, 'cannot_tell'],
+  [-1, 2, 2, 'cannot_tell'],
   [0.5, 3, 2, 'yes, first'],
   [-3, 3, 2, 'cannot_tell'],
 ])('a difference of %d to %d with the margin %s: %s', (low, high, margin, words) => {

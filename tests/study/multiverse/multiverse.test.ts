@@ -69,6 +69,13 @@ test('how many of how many say something else, by hand', () => {
   expect([compared, changed]).toEqual([12, 8]);
 });
 
+test('a difference the other way round says something else', () => {
+  const turned = new Map([...FOUND, [`${KEY}=0.6`, trials(-6)]]);
+  const { singles } = multiverse(study, analysesOf(study), turned, none);
+  expect(singles[2].result.comparison.result).toMatchObject({ conclusion: { differs: 'yes', greater: 'second' } });
+  expect(singles[2].result.changes).toBe(true);
+});
+
 test('each choice alone: how far it moves the estimate, and which moves it most', () => {
   const { singles, strongest, declared } = multiverse(study, analysesOf(study), FOUND, none);
   expect(singles.map(({ parameter, value }) => `${parameter} ${value}`)).toEqual([
