@@ -69,9 +69,9 @@ test('what is filled in is taken in, locked, opened, and held against itself, th
     fillIn(memory, name, more);
     expect(await run(memory, '--take-in', `for-${name}`, ...rater(name))).toBe(0);
     expect(memory.out).toContain('Every item has a count.');
-    const taken = memory.text(`${name}.jsonl`);
+    const taken = memory.logText(`${name}.jsonl`);
     expect(await run(memory, '--take-in', `for-${name}`, ...rater(name))).toBe(0);
-    expect([memory.out.includes(': 0 taken in'), memory.text(`${name}.jsonl`)]).toEqual([true, taken]);
+    expect([memory.out.includes(': 0 taken in'), memory.logText(`${name}.jsonl`)]).toEqual([true, taken]);
   }
   const results = ['--manifest', 'm.csv', '--out', 'o', ...rater('ada'), ...rater('ben')];
   expect(await run(memory, ...results)).toBe(2);
@@ -81,7 +81,7 @@ test('what is filled in is taken in, locked, opened, and held against itself, th
     expect(memory.error).toContain(`${name}.jsonl is not locked`);
     expect(await run(memory, '--lock', ...rater(name), '--by', name)).toBe(0);
     const lock = /is locked: ([0-9a-f]{64})/.exec(memory.out)![1];
-    expect(memory.text(`${name}.jsonl`)).toContain(lock);
+    expect(memory.logText(`${name}.jsonl`)).toContain(lock);
     expect(await run(memory, '--open', ...rater(name), '--by', 'cyd', '--on', '2026-04-02', '--why', 'done')).toBe(0);
   }
   expect(await run(memory, ...results)).toBe(0);
@@ -101,7 +101,7 @@ test('what is filled in is taken in, locked, opened, and held against itself, th
   fillIn(memory, 'ada', 5);
   expect(await run(memory, '--take-in', 'for-ada', ...rater('ada'))).toBe(2);
   expect(memory.error).toContain('expected nothing but the opening of the names after the lock, got a count');
-  memory.files.set('ben.jsonl', memory.text('ben.jsonl').replace('"count":11', '"count":12'));
+  memory.files.set('ben.jsonl', memory.logText('ben.jsonl').replace('"count":11', '"count":12'));
   expect(await run(memory, ...results, '--replace')).toBe(2);
   expect(memory.error).toMatch(/ben\.jsonl, entry \d+: expected the hash /);
 });
@@ -118,7 +118,7 @@ test('a cell that says something else is refused with its place, and nothing is 
   memory.files.set('for-ada/verdicts.csv', memory.text('for-ada/verdicts.csv').replace(';yes', ';fine'));
   expect(await run(memory, '--take-in', 'for-ada', ...rater('ada'))).toBe(2);
   expect(memory.error).toContain('column "verdict": expected one of yes, no, cannot_tell, or nothing, got "fine"');
-  expect(memory.files.has('ada.jsonl')).toBe(false);
+  expect(memory.logs.has('ada.jsonl')).toBe(false);
 });
 
 test('refused before anything is written: a rater that was not declared, a key that is there, another test', async () => {

@@ -126,7 +126,7 @@ test('a decision is an entry of a list, and a declared reason leaves a trial out
   expect(told.comparison).toMatchObject({ compared: true, first: { n: 3 }, second: { n: 4 } });
   const row = csvRows(memory.text('o/quality.csv'))[1];
   expect(row).toMatchObject({ status: 'exclude', reasons: 'late', decision_by: 'ada', decision_at: '2026-03-02' });
-  memory.files.set('d', memory.text('d').replace('began late', 'began early'));
+  memory.files.set('d', memory.logText('d').replace('began late', 'began early'));
   expect(await run(memory, '--out', 'p', '--decisions', 'd')).toBe(2);
   expect(memory.error).toContain('d, entry 1: expected the hash ');
 });

@@ -61,7 +61,7 @@ export class MemoryIo {
         this.error += text;
       },
       readFile: (path) => {
-        const content = this.files.get(path);
+        const content = this.files.get(path) ?? this.logs.get(path)?.bytes;
         if (content === undefined) return readFile(path);
         return Promise.resolve(typeof content === 'string' ? new TextEncoder().encode(content) : content);
       },
@@ -131,7 +131,7 @@ export class MemoryIo {
         return Promise.resolve(this.typed);
       },
       openStore,
-      exists: (path) => this.files.has(path),
+      exists: (path) => this.files.has(path) || this.logs.has(path),
       width: this.width,
       watched: false,
       shared: false,
@@ -144,5 +144,12 @@ export class MemoryIo {
     if (typeof content !== 'string')
       throw new Error(`${path} was not written; there are ${[...this.files.keys()].join(', ')}`);
     return content;
+  }
+
+  /** what was added to a log so far */
+  logText(path: string): string {
+    const log = this.logs.get(path);
+    if (log === undefined) throw new Error(`${path} was not begun; there are ${[...this.logs.keys()].join(', ')}`);
+    return log.bytes.toString('utf8');
   }
 }

@@ -1,4 +1,5 @@
 import { DECISIONS, type DeclaredStudy, decide, entryLine, readDecisions } from '@surae/study';
+import { appendLines } from './append-lines.ts';
 import { sha256 } from './fingerprints.ts';
 import type { Io } from './io.ts';
 import type { StudyAct } from './study-arguments.ts';
@@ -43,6 +44,6 @@ export async function decideAct(
   };
   const trials = items.map(({ file }) => file);
   const entry = followed(() => decide(entries, declared, trials, says));
-  io.writeFile(asked.decisions, text + entryLine(entry));
+  appendLines(asked.decisions, entryLine(entry), io);
   return [`${asked.decisions}: ${asked.trial} ${asked.decision}, by ${by} (entry ${entry.entry})`];
 }

@@ -10,6 +10,7 @@ import {
   readVerdicts,
   type VerdictBook,
 } from '@surae/study';
+import { appendLines } from './append-lines.ts';
 import type { Io } from './io.ts';
 import type { RaterFiles, StudyAct } from './study-arguments.ts';
 import { COUNTS, VERDICTS } from './study-blind.ts';
@@ -25,7 +26,7 @@ async function bookSoFar(
   return { text, book: followed(() => readVerdicts(text, key, verdicts)) };
 }
 
-/** Puts steps at the end of a file of verdicts; what stands there is written again as it is. */
+/** Puts steps at the end of a file of verdicts. */
 async function append(
   rater: RaterFiles,
   key: BlindKey,
@@ -34,9 +35,9 @@ async function append(
 ): Promise<VerdictBook> {
   const { text, book } = await bookSoFar(rater, key, io);
   const entries = followed(() => nextSteps(book, key, steps(book)));
-  const whole = text + entries.map(entryLine).join('');
-  if (entries.length > 0) io.writeFile(rater.verdicts, whole);
-  return readVerdicts(whole, key, rater.verdicts);
+  const lines = entries.map(entryLine).join('');
+  if (entries.length > 0) appendLines(rater.verdicts, lines, io);
+  return readVerdicts(text + lines, key, rater.verdicts);
 }
 
 async function filled(path: string, needed: readonly string[], io: Io): Promise<WordRow[]> {
