@@ -31,9 +31,7 @@ function joined(texts: readonly string[]): string {
 
 function wordsOf(unit: HandoutWeeks['unit']): ValueWords {
   if (unit === 'count') return { unit: AXIS_WORDS['score-unit'].text, decimals: 0, isCount: true };
-  return unit === 'N'
-    ? { unit: 'N', decimals: 0, isCount: false }
-    : { unit: 'N·m', decimals: 1, isCount: false };
+  return unit === 'N' ? { unit: 'N', decimals: 0, isCount: false } : { unit: 'N·m', decimals: 1, isCount: false };
 }
 
 function lineOf({ side, points, band }: HandoutWeeks): readonly ChanceLine[] {
