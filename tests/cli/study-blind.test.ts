@@ -100,7 +100,9 @@ test('what is filled in is taken in, locked, opened, and held against itself, th
   // after the lock nothing is taken in, and a change of the file is found
   fillIn(memory, 'ada', 5);
   expect(await run(memory, '--take-in', 'for-ada', ...rater('ada'))).toBe(2);
-  expect(memory.error).toContain('expected nothing but the opening of the names after the lock, got a count');
+  expect(memory.error).toMatch(
+    /ada\.jsonl, entry \d+: expected nothing but the opening of the names after the lock, got a count/,
+  );
   memory.files.set('ben.jsonl', memory.logText('ben.jsonl').replace('"count":11', '"count":12'));
   expect(await run(memory, ...results, '--replace')).toBe(2);
   expect(memory.error).toMatch(/ben\.jsonl, entry \d+: expected the hash /);

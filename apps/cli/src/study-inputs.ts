@@ -69,16 +69,17 @@ export class StudyInputs {
 
   async book({ verdicts }: RaterFiles, key: BlindKey): Promise<VerdictBook> {
     const text = await this.text(verdicts);
-    return followed(() => readVerdicts(text, key, verdicts));
+    return followed(() => readVerdicts(text, key, verdicts), verdicts);
   }
 }
 
-/** What an act comes to; a refusal of the study becomes one of the command line. */
-export function followed<Result>(act: () => Result): Result {
+/** What an act comes to; a refusal of the study becomes one of the command line, with the file that it is about. */
+export function followed<Result>(act: () => Result, file?: string): Result {
   try {
     return act();
   } catch (error) {
-    if (error instanceof StudyError) throw new UsageError(error.message);
-    throw error;
+    if (!(error instanceof StudyError)) throw error;
+    const place = file === undefined || error.details.file !== undefined ? '' : `${file}, `;
+    throw new UsageError(`${place}${error.message}`);
   }
 }

@@ -23,7 +23,7 @@ async function bookSoFar(
   io: Io,
 ): Promise<{ text: string; book: VerdictBook }> {
   const text = io.exists(verdicts) ? new TextDecoder().decode(await io.readFile(verdicts)) : '';
-  return { text, book: followed(() => readVerdicts(text, key, verdicts)) };
+  return { text, book: followed(() => readVerdicts(text, key, verdicts), verdicts) };
 }
 
 /** Puts steps at the end of a file of verdicts. */
@@ -34,7 +34,7 @@ async function append(
   io: Io,
 ): Promise<VerdictBook> {
   const { text, book } = await bookSoFar(rater, key, io);
-  const entries = followed(() => nextSteps(book, key, steps(book)));
+  const entries = followed(() => nextSteps(book, key, steps(book)), rater.verdicts);
   const lines = entries.map(entryLine).join('');
   if (entries.length > 0) appendLines(rater.verdicts, lines, io);
   return readVerdicts(text + lines, key, rater.verdicts);
