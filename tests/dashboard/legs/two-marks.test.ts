@@ -49,3 +49,12 @@ test('a lower bound has an interval to the end of the axis', () => {
   const last = marks.filter(isOf('interval')).filter(isOf('left')).at(-1);
   expect(last?.attributes['x2']).toBe(307.2);
 });
+
+test('the number at the end of the axis ends at the edge of the picture where it would go over it', () => {
+  const endOf = (left: number, right: number): Mark['attributes'] | undefined =>
+    pictureOf(measured(left), measured(right))!
+      .marks.filter(({ tag, attributes, text }) => tag === 'text' && attributes['class'] === 'quiet' && text !== '0')
+      .at(-1)?.attributes;
+  expect(endOf(20, 10)).toMatchObject({ x: 307.2, 'text-anchor': 'middle' });
+  expect(endOf(1425, 1150)).toMatchObject({ x: 320, 'text-anchor': 'end' });
+});

@@ -146,12 +146,30 @@ function factLines(traces: readonly RuleTrace[], visitId: string): readonly stri
   return all.length === 0 ? [words['why-nothing'].text] : all;
 }
 
+/** What a number is called: its own name, or where it is only held against an answer, that it is a number of it. */
+export function numberName(id: string, name: string, rule: GuidanceRule): string {
+  if (Object.hasOwn(RULE_NUMBER_WORDS, id)) return textOf(RULE_NUMBER_WORDS, id);
+  const fact = factHeldAgainst(rule.when, name);
+  return fact === null ? name : factWords(fact);
+}
+
+function factHeldAgainst(when: GuidanceRule['when'], name: string): string | null {
+  if ('all' in when || 'any' in when) {
+    const parts = 'all' in when ? when.all : when.any;
+    return parts.map((one) => factHeldAgainst(one, name)).find((one) => one !== null) ?? null;
+  }
+  if ('not' in when) return factHeldAgainst(when.not, name);
+  if ('is' in when || 'oneOf' in when) return null;
+  return Object.values(when).includes(name) ? when.fact : null;
+}
+
 /** Numbers of one rule that have one source, each as it is. */
-function numberLines({ numbers }: GuidanceRule): readonly string[] {
+function numberLines(rule: GuidanceRule): readonly string[] {
   const bySource = new Map<string, { readonly one: RuleNumber; readonly values: string[] }>();
-  for (const one of Object.values(numbers)) {
+  for (const [name, one] of Object.entries(rule.numbers)) {
     const key = `${one.source} ${one.mark}`;
-    const told = numberText(one.value, one.unit);
+    const called = numberName(one.id, name, rule);
+    const told = fill(ADVICE_WORDS['number-named'], { value: numberText(one.value, one.unit), name: called });
     const found = bySource.get(key);
     if (found === undefined) bySource.set(key, { one, values: [told] });
     else if (!found.values.includes(told)) found.values.push(told);

@@ -13,6 +13,8 @@ const height = 148;
 const axisY = 118;
 const nameY = { left: 16, right: 72 } as const satisfies Record<Side, number>;
 const below = 20;
+/** how wide a digit is at most */
+const letter = 10;
 
 function named(side: Side): string {
   return LEGS_WORDS[`${side}-name`].text;
@@ -65,6 +67,12 @@ function row(
   ];
 }
 
+/** What a tick says, in the middle below it; where its letters would go over the edge, it ends there. */
+function tickWords(x: number, text: string): Mark {
+  const isOver = x + (text.length * letter) / 2 > width;
+  return words('quiet', isOver ? width : x, axisY + 22, text, isOver ? 'end' : 'middle');
+}
+
 /** Both legs on one axis in natural units, left above right, each with its interval; null where neither was measured. */
 export function twoMarks(figures: TwoLegFigures): Picture | null {
   const { left, right, decimals } = figures;
@@ -86,7 +94,7 @@ export function twoMarks(figures: TwoLegFigures): Picture | null {
       line('axis', at(0), axisY, at(most), axisY),
       ...ticks.flatMap((tick) => [
         line('axis', at(tick), axisY, at(tick), axisY + 5),
-        words('quiet', at(tick), axisY + 22, inDigits(String(tick)), 'middle'),
+        tickWords(at(tick), inDigits(String(tick))),
       ]),
       ...shown.flatMap((side) => row(side, figures[side], figures, scale)),
     ],

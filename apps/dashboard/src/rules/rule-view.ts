@@ -8,14 +8,13 @@ import {
   type NumberBound,
   OWN_NUMBER_WHY,
   RULE_GROUP_WORDS,
-  RULE_NUMBER_WORDS,
   RULES_WORDS,
   type RuleEdit,
   type RuleNumber,
   SAFETY_LIST,
   TOUCH_WORDS,
 } from '@surae/shared';
-import { changedByWords, factWords, markWords, numberText, ruleWords } from '../advice/why-words.ts';
+import { changedByWords, factWords, markWords, numberName, numberText, ruleWords } from '../advice/why-words.ts';
 import { dayOf } from '../words/dates.ts';
 import { fill } from '../words/fill.ts';
 import { type ConditionLine, conditionLines, valueWords } from './condition-words.ts';
@@ -68,24 +67,6 @@ export function ruleGroups(rules: readonly GuidanceRule[]): readonly RuleGroup[]
       rules: rules.filter((one) => one.about === about),
     }))
     .filter((group) => group.rules.length > 0);
-}
-
-/** What a number is called: its own name, or where it is only held against an answer, that it is a number of it. */
-function numberName(id: string, name: string, rule: GuidanceRule): string {
-  const words: Readonly<Record<string, { readonly text: string }>> = RULE_NUMBER_WORDS;
-  if (Object.hasOwn(words, id)) return words[id]!.text;
-  const fact = factHeldAgainst(rule.when, name);
-  return fact === null ? name : factWords(fact);
-}
-
-function factHeldAgainst(when: GuidanceRule['when'], name: string): string | null {
-  if ('all' in when || 'any' in when) {
-    const parts = 'all' in when ? when.all : when.any;
-    return parts.map((one) => factHeldAgainst(one, name)).find((one) => one !== null) ?? null;
-  }
-  if ('not' in when) return factHeldAgainst(when.not, name);
-  if ('is' in when || 'oneOf' in when) return null;
-  return Object.values(when).includes(name) ? when.fact : null;
 }
 
 function publishedNumber(id: string): RuleNumber | undefined {

@@ -51,6 +51,7 @@ export const ADVICE_WORDS = sentences('screen.advice', {
   'why-change': 'What would change it',
   'rule-line': '{rule} {source}. {mark}',
   'rule-practice': '{rule} {mark}',
+  'number-named': '{value} ({name})',
   'number-line': 'Numbers in it: {values}. {source}. {mark}',
   'practice-line': 'Numbers in it: {values}. {mark}',
   'fact-line': '{fact}: {value} ({from})',
