@@ -153,6 +153,13 @@ test('a count that ended for pain waits, since the leg may be able to do more', 
   expect(part(own, ADVICE_WORDS['why-lacking']).join(' ')).toMatch(/its bounds lie on both sides/);
 });
 
+test('that a leg that is not sore is trained too stands among its other ways with lines, and not a second time below', () => {
+  const title = GUIDANCE_SENTENCES['train-both'].text;
+  const left = advised().cards.find(({ leg }) => leg === 'left')!;
+  expect(left.options.filter((one) => one.title === title)).toHaveLength(1);
+  expect(left.beside.filter((one) => one.startsWith(title))).toEqual([]);
+});
+
 test('why tells what was read with its place, the source in plain words, whose rule it is, and what would change it', () => {
   const own = right();
   expect(part(own, ADVICE_WORDS['why-from'])).toContain(

@@ -38,7 +38,7 @@ test('at the middle of the tendon slow lowering at a step, raises with lowering,
       expect([line.proposedBy, line.decision, line.from]).toEqual([proposedBy, 'accepted', today]);
     expect(also.slice(0, 2)).toEqual([
       expect.stringMatching(/^(Alfredson|Silbernagel|Beyer) /),
-      expect.stringMatching(/^For whom it is: /),
+      expect.stringMatching(/^Whether it fits this leg: /),
     ]);
   }
   const [lowering, , heavy] = card.options;
@@ -115,7 +115,7 @@ function left(changes: Partial<Visit> = {}, past: Past = {}): AdviceCard {
 test('a leg that is not sore is trained too: what the sore one does on one leg is there to take over, with its dose', () => {
   const [card, other] = [left(), right()];
   const same = card.options.find(({ code }) => code === 'train-both');
-  expect(card.beside.join(' ')).toContain('train both legs');
+  expect(same?.title).toContain('train both legs');
   const ofSore = other.lines.filter(({ side }) => side === 'right');
   expect(ofSore.length).toBeGreaterThan(0);
   const dose = (lines: AdviceCard['lines']) =>

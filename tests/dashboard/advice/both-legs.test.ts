@@ -25,7 +25,7 @@ test('what the sore leg does on one leg is for the other one, with its level, an
   const by = 'guidance.train-both/1/common-practice/left/single';
   expect(same.lines).toEqual([{ ...single, side: 'left', proposedBy: by, decision: 'accepted' }]);
   expect(same.proposedBy).toBe(by);
-  expect(same.also[0]).toMatch(/^For whom it is: /);
+  expect(same.also).toEqual(['Common practice, no source.']);
 });
 
 test('hops are not taken over where nothing is known of the heavy raises and hops of that leg', () => {

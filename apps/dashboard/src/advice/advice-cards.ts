@@ -86,10 +86,17 @@ function of(guidance: Guidance, about: Proposed['about'], leg: Leg): Proposed | 
   return guidance.proposals.find((one) => one.about === about && one.leg === leg);
 }
 
-/** What is asked, looked at or tried: of a leg, or of the person. What rests on no answer at all is not told. */
-function besideOf({ proposals }: Guidance, leg: Leg | null): readonly string[] {
+/**
+ * What is asked, looked at or tried: of a leg, or of the person. What rests on no answer at all is not told, nor what stands among the
+ * other ways with its lines.
+ */
+function besideOf({ proposals }: Guidance, leg: Leg | null, way: string | null = null): readonly string[] {
   const told = proposals.filter(
-    (one) => one.leg === leg && (one.about === 'prompt' || one.about === 'rung') && one.trace.used.length > 0,
+    (one) =>
+      one.leg === leg &&
+      (one.about === 'prompt' || one.about === 'rung') &&
+      one.trace.used.length > 0 &&
+      one.rule.code !== way,
   );
   return told.map(({ rule, mark }) =>
     fill(ADVICE_WORDS['beside-line'], { what: ruleWords(rule), mark: markWords(mark) }),
@@ -235,7 +242,8 @@ export function adviceFor(
   const cards = own.map((card): AdviceCard => {
     const other = own.find(({ leg }) => leg !== card.leg);
     const same = other === undefined ? undefined : asOtherLeg(card.leg, other, groundOf(card.leg));
-    return same === undefined ? card : { ...card, options: [same, ...card.options] };
+    if (same === undefined) return card;
+    return { ...card, options: [same, ...card.options], beside: besideOf(guidance, card.leg, same.code) };
   });
   return { nextSteps: [], cards, beside: besideOf(guidance, null), asks: asksOf(null) };
 }

@@ -1,7 +1,5 @@
 import { type PlanItem, planFacts, planOpenBlocks } from '@surae/casebook';
 import { blocksAgainst, exerciseTouches, type Leg } from '@surae/guidance';
-import { ADVICE_WORDS } from '@surae/shared';
-import { fill } from '../words/fill.ts';
 import type { LinesGround } from './advice-lines.ts';
 import type { AdviceOption } from './advice-options.ts';
 import { proposedByOf, proposedByText } from './proposed-by.ts';
@@ -41,7 +39,7 @@ export function asOtherLeg(leg: Leg, other: OtherLeg, { guidance, visit }: Lines
     code: rule.code,
     proposedBy: by,
     title: ruleWords(rule),
-    also: [fill(ADVICE_WORDS['option-begins'], { mark: markWords(mark) }), ...editedLines([rule])],
+    also: [markWords(mark), ...editedLines([rule])],
     lines,
   };
 }

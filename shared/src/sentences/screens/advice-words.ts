@@ -21,7 +21,7 @@ export const ADVICE_WORDS = sentences('screen.advice', {
   'options-explain': 'As well supported as it says beside each. Only one of them is taken for a leg.',
   'option-take': 'Take this one instead',
   'option-take-label': 'Take this one instead, {leg}: {what}',
-  'option-begins': 'For whom it is: {mark}',
+  'option-begins': 'Whether it fits this leg: {mark}',
   'option-share':
     'At about {share} % of the strongest push. The plan has no number for it: write it in your own words.',
   'option-gap': '{seconds} s between two holds of a set. The plan has no number for it either.',
