@@ -1,5 +1,5 @@
-import { factsOf, factTable, type GivenFact, type GivenFacts, type Held, judgeRule, numbersOf } from '@surae/guidance';
-import { type FactEntry, GUIDANCE_FACTS, type GuidanceRule } from '@surae/shared';
+import { factsOf, factTable, type GivenFact, type GivenFacts, judgeRule, numbersOf } from '@surae/guidance';
+import { type Condition, type FactEntry, GUIDANCE_FACTS, type GuidanceRule } from '@surae/shared';
 import { known } from './guidance-facts.ts';
 
 const facts = factTable(GUIDANCE_FACTS);
@@ -27,9 +27,23 @@ type World = Readonly<Record<string, number | string>>;
 /** Worlds of a rule up to which every one is looked at. */
 const worldsMost = 400;
 
-function heldIn(rule: GuidanceRule, world: World): Held {
-  const asked = { ...rule, standIns: [] };
-  return judgeRule(asked, rule.of === 'leg' ? 'left' : null, givenIn(world), facts).held;
+/** What is left of a condition in a world: decided, or what of it still hangs on facts that are missing there. */
+function leftOf(rule: GuidanceRule, when: Condition, world: World): boolean | Condition {
+  if ('not' in when) {
+    const inner = leftOf(rule, when.not, world);
+    return typeof inner === 'boolean' ? !inner : { not: inner };
+  }
+  if ('all' in when || 'any' in when) {
+    const isAll = 'all' in when;
+    const parts = (isAll ? when.all : when.any).map((one) => leftOf(rule, one, world));
+    if (parts.includes(!isAll)) return !isAll;
+    const open = parts.filter((one) => typeof one !== 'boolean');
+    if (open.length === 0) return isAll;
+    return isAll ? { all: open } : { any: open };
+  }
+  if (!Object.hasOwn(world, when.fact)) return when;
+  const leg = rule.of === 'leg' ? 'left' : null;
+  return judgeRule({ ...rule, when, standIns: [] }, leg, givenIn(world), facts).held === 'yes';
 }
 
 /** One fact and some of its answers. */
@@ -38,12 +52,17 @@ interface Asked {
   readonly answers: readonly (number | string)[];
 }
 
-/** A world in which these answers to one fact decide the rule; what is not answered yet is missing. */
+/**
+ * A world in which these answers to one fact decide the rule; what is not answered yet is missing. A world in which all of them leave
+ * the same open is given up, and only what is open is answered next: to go through all the rest takes years where facts are many.
+ */
 function decidedBy(rule: GuidanceRule, asked: Asked, world: World, left: readonly string[]): World | null {
-  const each = asked.answers.map((one) => heldIn(rule, { ...world, [asked.code]: one }));
-  if (!each.includes('cannot-tell')) return new Set(each).size > 1 ? fullWorld(rule, world, left) : null;
-  const [next, ...rest] = left;
-  if (next === undefined) return null;
+  const open = asked.answers.map((one) => leftOf(rule, rule.when, { ...world, [asked.code]: one }));
+  if (new Set(open.map((one) => JSON.stringify(one))).size < 2) return null;
+  const lacking = new Set(open.flatMap((one) => (typeof one === 'boolean' ? [] : factsOf(one))));
+  const next = left.find((code) => lacking.has(code));
+  if (next === undefined) return fullWorld(rule, world, left);
+  const rest = left.filter((code) => code !== next);
   for (const one of tellingAnswers(rule, next)) {
     const found = decidedBy(rule, asked, { ...world, [next]: one }, rest);
     if (found !== null) return found;
