@@ -23,7 +23,8 @@ export function plainWords(page: Page, allowed: readonly RegExp[] = names): Prom
       };
       const walk = (root: ParentNode, host: string): void => {
         for (const element of root.querySelectorAll('*')) {
-          if (element.matches('style, script, template, code, meta, link, title')) continue;
+          // what is quoted as it is printed says that it is not to be translated
+          if (element.matches('style, script, template, code, meta, link, title, [translate="no"]')) continue;
           const isShown = element.checkVisibility({ visibilityProperty: true }) || element.closest('[hidden]') === null;
           const where = `${host} ${element.localName}`;
           if (isShown) {

@@ -5,9 +5,8 @@ import { safetyNote } from '../../../apps/dashboard/src/words/safety-note.ts';
 test('the line on the heart has the figure for blood pressure, with where it is from and how well it is supported', () => {
   const note = safetyNote('safety.heart');
   expect(note?.text).toMatch(/above 200\/110 mmHg at rest.*Another list has 115/);
-  expect(note?.basis).toMatch(
-    /^American College of Sports Medicine.*As quoted elsewhere; not checked against the paper\.$/,
-  );
+  expect(note?.source).toMatch(/^American College of Sports Medicine/);
+  expect(note?.mark).toBe('As quoted elsewhere; not checked against the paper.');
 });
 
 test('the line on fluoroquinolones says who is at more risk', () => {

@@ -59,6 +59,9 @@ export class SafetyStep extends LitElement {
         max-inline-size: var(--line);
         overflow-wrap: anywhere;
       }
+      cite {
+        font-style: normal;
+      }
       .step {
         border-inline-start: 3px solid var(--voice);
         margin-block-end: var(--gap-4);
@@ -153,7 +156,10 @@ export class SafetyStep extends LitElement {
       ${
         note === null
           ? nothing
-          : html`<p class="note" id=${`note-${line.id}`}>${note.text} <span class="quiet">${note.basis}</span>${end}</p>`
+          : html`<p class="note" id=${`note-${line.id}`}>
+              ${note.text}
+              <span class="quiet"><cite lang="en" translate="no">${note.source}</cite>. ${note.mark}</span>${end}
+            </p>`
       }
       <div aria-live="polite">${ticked ? this.step(line) : null}</div>
     </li>`;

@@ -1,10 +1,12 @@
-import { ADVICE_WORDS, MARK_WORDS, SAFETY_NOTE_SENTENCES, SAFETY_NOTES } from '@surae/shared';
+import { MARK_WORDS, SAFETY_NOTE_SENTENCES, SAFETY_NOTES } from '@surae/shared';
 import { fill } from './fill.ts';
 
-/** What stands beside a line of the safety list to help answer it, and where it is from. */
+/** What stands beside a line of the safety list to help answer it, where it is from, and how well that is supported. */
 export interface NoteWords {
   readonly text: string;
-  readonly basis: string;
+  /** as it is printed, in no other language */
+  readonly source: string;
+  readonly mark: string;
 }
 
 /**
@@ -22,6 +24,7 @@ export function safetyNote(line: string): NoteWords | null {
   const { source, mark } = note;
   return {
     text: fill(SAFETY_NOTE_SENTENCES[note.sentence], Object.fromEntries(figures)),
-    basis: fill(ADVICE_WORDS['note-basis'], { source, mark: MARK_WORDS[mark].text }),
+    source,
+    mark: MARK_WORDS[mark].text,
   };
 }
