@@ -4,7 +4,7 @@ import { PROTOCOLS } from '@surae/shared';
 import { expect, test } from 'vitest';
 import { assessFile } from '../../apps/cli/src/assess-file.ts';
 import { readSettings, usualSettings } from '../../apps/cli/src/settings-file.ts';
-import type { WorkItem } from '../../apps/cli/src/work-list.ts';
+import type { WorkItem } from '../../packages/study/src/listed/work-list.ts';
 import { handMadeRefusal } from '../support/hand-made-outcome.ts';
 import { MemoryIo } from '../support/memory-io.ts';
 

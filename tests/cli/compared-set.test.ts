@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { comparedPulls, comparedSet, legFacts, personFacts } from '../../apps/cli/src/compared-set.ts';
-import { NOTHING_TOLD } from '../../apps/cli/src/told.ts';
-import type { Told } from '../../apps/cli/src/told-columns.ts';
+import { NOTHING_TOLD } from '../../packages/study/src/listed/told.ts';
+import type { Told } from '../../packages/study/src/listed/told-columns.ts';
 import { madeSetOf, pulledSet, wholeTold } from '../support/compared-set.ts';
 import { handMadeOutcome } from '../support/hand-made-outcome.ts';
 

@@ -2,7 +2,7 @@ import { defaultSettings } from '@surae/analysis';
 import { expect, test } from 'vitest';
 import type { ComparedRaises, ComparedSet } from '../../apps/cli/src/compared-set.ts';
 import { type Comparison, comparisonsOf, type LegsComparison } from '../../apps/cli/src/comparisons.ts';
-import type { Told } from '../../apps/cli/src/told-columns.ts';
+import type { Told } from '../../packages/study/src/listed/told-columns.ts';
 import { madeSetOf, pulledSet, wholeTold } from '../support/compared-set.ts';
 import { testedLeg } from '../support/tested-leg.ts';
 

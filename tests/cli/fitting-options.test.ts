@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { requireFittingOptions } from '../../apps/cli/src/fitting-options.ts';
-import type { GivenAbout } from '../../apps/cli/src/work-list.ts';
+import type { GivenAbout } from '../../packages/study/src/listed/work-list.ts';
 import { NOTHING_GIVEN } from '../support/hand-made-outcome.ts';
 
 const pulls: GivenAbout = { ...NOTHING_GIVEN, test: 'isometric' };

@@ -1,13 +1,7 @@
 import { REPETITION_COLUMNS, SET_COLUMNS } from '@surae/shared';
+import { type Outcome, reservedNames } from '@surae/study';
 import { expect, test } from 'vitest';
-import type { Outcome } from '../../apps/cli/src/assess-file.ts';
-import {
-  FILE_COLUMN,
-  ORIGIN_COLUMNS,
-  REASON_COLUMN,
-  reservedNames,
-  TRIAL_COLUMNS,
-} from '../../apps/cli/src/frame-columns.ts';
+import { FILE_COLUMN, ORIGIN_COLUMNS, REASON_COLUMN, TRIAL_COLUMNS } from '../../apps/cli/src/frame-columns.ts';
 import { jsonLine } from '../../apps/cli/src/report-json.ts';
 import { softwareName } from '../../apps/cli/src/software.ts';
 import { handMadeOutcome, handMadeRefusal } from '../support/hand-made-outcome.ts';

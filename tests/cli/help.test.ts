@@ -2,8 +2,8 @@ import { MANIFEST_NUMBERS } from '@surae/shared';
 import { expect, test } from 'vitest';
 import { readArguments } from '../../apps/cli/src/arguments.ts';
 import { helpText } from '../../apps/cli/src/help.ts';
-import { PLACEMENTS, SIDES, TESTS } from '../../apps/cli/src/known-words.ts';
-import { TOLD_COLUMNS, type ToldColumn } from '../../apps/cli/src/told-columns.ts';
+import { PLACEMENTS, SIDES, TESTS } from '../../packages/study/src/listed/known-words.ts';
+import { TOLD_COLUMNS, type ToldColumn } from '../../packages/study/src/listed/told-columns.ts';
 import { projectText } from '../support/project.ts';
 
 type Command = 'look' | 'assess' | 'simulate' | 'agree' | 'export';
@@ -138,7 +138,7 @@ test('the help explains every option of the command line', () => {
 
 test('the help names every column of a manifest that is used', () => {
   const text = helpText('assess').replace(/\s+/g, '');
-  const source = projectText('apps/cli/src/manifest.ts');
+  const source = projectText('packages/study/src/listed/manifest-items.ts');
   const used = [...source.matchAll(/'([a-z]+(?:_[a-z]+)+)'/g)].map(([, column]) => column);
   expect(used).toEqual(expect.arrayContaining(['external_mass_kg', 'ankle_angle_deg']));
   for (const column of [...used, ...Object.keys(MANIFEST_NUMBERS)]) expect(text).toContain(column);

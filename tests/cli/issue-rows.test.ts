@@ -1,6 +1,7 @@
 import { ISSUE_SENTENCES } from '@surae/shared';
+import { type IssueRow, issueRows } from '@surae/study';
 import { expect, test } from 'vitest';
-import { type IssueRow, issuePlace, issueRows } from '../../apps/cli/src/issue-rows.ts';
+import { issuePlace } from '../../apps/cli/src/issue-rows.ts';
 import { handMadeOutcome } from '../support/hand-made-outcome.ts';
 
 const outcome = handMadeOutcome([100]);

@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { expect, test } from 'vitest';
 import { main } from '../../apps/cli/src/main.ts';
 import { MemoryIo } from '../support/memory-io.ts';
@@ -160,17 +161,18 @@ test('no line of help is wider than a terminal', async () => {
 test('help and a mistyped option answer before anything but data is loaded', () => {
   const seen = new Set<string>();
   const loaded = new Set<string>();
-  const follow = (name: string): void => {
-    if (seen.has(name)) return;
-    seen.add(name);
-    const text = readFileSync(`apps/cli/src/${name}`, 'utf8');
-    for (const [, from] of text.matchAll(/^(?:import (?!type\b)|\} )[^;]*from '([^']+)'/gm)) {
-      if (from.startsWith('./')) follow(from.slice(2));
+  const follow = (path: string): void => {
+    if (seen.has(path)) return;
+    seen.add(path);
+    const text = readFileSync(path, 'utf8');
+    for (const [, from] of text.matchAll(/^(?:(?:import|export) (?!type\b)|\} )[^;]*from '([^']+)'/gm)) {
+      if (from.startsWith('.')) follow(join(dirname(path), from));
+      else if (from === '@surae/study/words') follow('packages/study/src/words.ts');
       else loaded.add(from);
     }
   };
-  follow('main.ts');
-  expect(seen).toContain('size-ranges.ts');
+  follow('apps/cli/src/main.ts');
+  expect(seen).toContain('packages/study/src/listed/size-ranges.ts');
   // the units and distributions that a command needs take a second to load
   expect([...loaded].filter((from) => !from.startsWith('node:')).sort()).toEqual(['@surae/shared']);
 });

@@ -1,6 +1,6 @@
 import { defaultSettings } from '@surae/analysis';
+import type { Outcome } from '@surae/study';
 import { expect, test } from 'vitest';
-import type { Outcome } from '../../apps/cli/src/assess-file.ts';
 import { manifestStudy } from '../../apps/cli/src/manifest-study.ts';
 import { handMadeOutcome, handMadeRefusal } from '../support/hand-made-outcome.ts';
 import { MemoryIo } from '../support/memory-io.ts';

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { manifestItems } from '../../apps/cli/src/manifest.ts';
-import type { GivenAbout } from '../../apps/cli/src/work-list.ts';
+import type { GivenAbout } from '../../packages/study/src/listed/work-list.ts';
 
 const NOTHING: GivenAbout = {
   test: undefined,

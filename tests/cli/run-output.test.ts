@@ -1,10 +1,11 @@
+import type { Outcome } from '@surae/study';
 import { describe, expect, test } from 'vitest';
-import { assessFile, type Outcome } from '../../apps/cli/src/assess-file.ts';
+import { assessFile } from '../../apps/cli/src/assess-file.ts';
 import { entryOf } from '../../apps/cli/src/entry.ts';
-import type { TestName } from '../../apps/cli/src/known-words.ts';
 import { runOutput } from '../../apps/cli/src/run-output.ts';
 import { usualSettings } from '../../apps/cli/src/settings-file.ts';
-import type { WorkItem } from '../../apps/cli/src/work-list.ts';
+import type { TestName } from '../../packages/study/src/listed/known-words.ts';
+import type { WorkItem } from '../../packages/study/src/listed/work-list.ts';
 import { csvRows } from '../support/csv-rows.ts';
 import { handMadeOutcome, handMadeRefusal } from '../support/hand-made-outcome.ts';
 import { madeForce } from '../support/made-hops.ts';

@@ -1,5 +1,5 @@
+import type { AnyAssessed } from '@surae/study';
 import { expect, test } from 'vitest';
-import type { AnyAssessed } from '../../apps/cli/src/assess-file.ts';
 import { entryOf, packedEntry, unpackedEntry } from '../../apps/cli/src/entry.ts';
 import type { Want } from '../../apps/cli/src/run-plan.ts';
 import { notedTwin } from '../../apps/cli/src/twin-note.ts';

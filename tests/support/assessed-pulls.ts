@@ -1,6 +1,6 @@
-import { type AssessedPulls, assessPullFile } from '../../apps/cli/src/assess-pull-file.ts';
 import { usualSettings } from '../../apps/cli/src/settings-file.ts';
-import type { GivenAbout, WorkItem } from '../../apps/cli/src/work-list.ts';
+import { type AssessedPulls, assessPullFile } from '../../packages/study/src/listed/assess-pull-file.ts';
+import type { GivenAbout, WorkItem } from '../../packages/study/src/listed/work-list.ts';
 import { NOTHING_GIVEN } from './hand-made-outcome.ts';
 
 /** An item of the list with nothing said about it but what is given. */

@@ -1,8 +1,8 @@
 import type { PullTestRequest, Side } from '@surae/analysis';
 import { INCLINE_10 } from '@surae/shared';
 import type { ComparedPulls, ComparedRaises } from '../../apps/cli/src/compared-set.ts';
-import { readTold } from '../../apps/cli/src/told.ts';
-import type { Told } from '../../apps/cli/src/told-columns.ts';
+import { readTold } from '../../packages/study/src/listed/told.ts';
+import type { Told } from '../../packages/study/src/listed/told-columns.ts';
 import { WHOLE_ROW } from './compared-manifest.ts';
 import { testedLeg } from './tested-leg.ts';
 import { testedPull } from './tested-pull.ts';

@@ -1,7 +1,7 @@
 import { type Detection, defaultSettings, judge, type Raise } from '@surae/analysis';
 import { PROTOCOLS } from '@surae/shared';
-import type { Assessed, Refused } from '../../apps/cli/src/assess-file.ts';
-import { NOTHING_GIVEN } from '../../apps/cli/src/work-list.ts';
+import type { Assessed, Refused } from '@surae/study';
+import { NOTHING_GIVEN } from '../../packages/study/src/listed/work-list.ts';
 
 export { NOTHING_GIVEN };
 

@@ -1,8 +1,8 @@
-import type { Outcome } from '../../apps/cli/src/assess-file.ts';
-import type { TestName } from '../../apps/cli/src/known-words.ts';
+import type { Outcome } from '@surae/study';
 import { outcomeRows } from '../../apps/cli/src/outcome-rows.ts';
 import { resultTables } from '../../apps/cli/src/result-tables.ts';
 import { TableFiles } from '../../apps/cli/src/table-files.ts';
+import type { TestName } from '../../packages/study/src/listed/known-words.ts';
 import { csvRows } from './csv-rows.ts';
 import { MemoryIo } from './memory-io.ts';
 

@@ -1,6 +1,6 @@
 import { parseArgs } from 'node:util';
+import { positiveNumber } from '@surae/study/words';
 import { parsed, unknownWord } from './parsed-options.ts';
-import { positiveNumber } from './positive-number.ts';
 import { UsageError } from './usage-error.ts';
 
 /** How well a study should know its figures. */

@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util';
+import type { GivenAbout } from '@surae/study';
 import { requireFittingOptions } from './fitting-options.ts';
 import { ABOUT_OPTIONS, givenAbout } from './given-about.ts';
 import { parsed, unknownWord } from './parsed-options.ts';
@@ -6,7 +7,6 @@ import { type RecipeArguments, readRecipeOptions } from './recipe-arguments.ts';
 import { UsageError } from './usage-error.ts';
 import { readVary, type Vary } from './vary.ts';
 import { wholeNumber } from './whole-number.ts';
-import type { GivenAbout } from './work-list.ts';
 
 /** Tables as files: in which folder as comma-separated text, in which as Parquet. */
 export interface TablesOutput {

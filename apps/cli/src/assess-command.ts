@@ -1,4 +1,6 @@
 import { HOP_PROTOCOLS, PROTOCOLS, PULL_PROTOCOLS } from '@surae/shared';
+import type { WorkItem } from '@surae/study';
+import { testOf } from '@surae/study/words';
 import type { AssessArguments } from './assess-arguments.ts';
 import type { SetKey } from './comparison-groups.ts';
 import { eachComparison } from './comparisons.ts';
@@ -15,9 +17,7 @@ import { type ReadyPlan, readyPlan, toldHashes } from './ready-plan.ts';
 import { runItems } from './run-items.ts';
 import { type RunOutput, runOutput } from './run-output.ts';
 import { fromJournalLine, refusedLines, stoppedLine } from './run-words.ts';
-import { testOf } from './test-of.ts';
 import { notedTwin } from './twin-note.ts';
-import type { WorkItem } from './work-list.ts';
 
 /** What stays in memory of a recording that may be compared: what it is grouped by, and where the rest lies. */
 interface KeptSet extends SetKey {

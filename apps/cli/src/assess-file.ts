@@ -1,56 +1,21 @@
-import { type AssessmentRequest, assess, type Report, type Subject } from '@surae/analysis';
-import type { Recording } from '@surae/records';
-import { PROTOCOLS, type Protocol, PULL_PROTOCOLS } from '@surae/shared';
-import { type AssessedPulls, assessPullFile } from './assess-pull-file.ts';
-import { choosePlacement } from './choose-placement.ts';
-import { settingsHash, sha256 } from './fingerprints.ts';
-import { type AssessedHops, assessHopFile } from './hop-file.ts';
+import {
+  assessListed,
+  type BesideProtocols,
+  type GivenSettings,
+  hashedAs,
+  type Outcome,
+  reasonOf,
+  refused,
+  type WorkItem,
+} from '@surae/study';
+import { sha256 } from './fingerprints.ts';
 import type { Io } from './io.ts';
 import { readFault } from './read-fault.ts';
 import { type GivenRecipe, readByRecipe } from './recipe-file.ts';
 import { recipeItem } from './recipe-item.ts';
-import { type Refused, reasonOf, refused } from './refused.ts';
-import type { GivenSettings } from './settings-file.ts';
-import { hashOf, recordingOf, type Source } from './source-of.ts';
-import { testOf } from './test-of.ts';
-import { toldBy } from './told.ts';
-import { toldProtocol } from './told-protocol.ts';
-import { trialContext } from './trial-context.ts';
 import { variedProtocols } from './varied-protocols.ts';
 import type { Vary } from './vary.ts';
-import type { GivenAbout, WorkItem } from './work-list.ts';
 import { ZipFault } from './zip-fault.ts';
-
-/** A recording that was assessed. */
-export interface Assessed {
-  readonly status: 'ok';
-  readonly test: 'heel-raise';
-  readonly item: WorkItem;
-  readonly sha256: string;
-  readonly settingsHash: string;
-  readonly protocolHash: string;
-  readonly protocol: Protocol;
-  readonly report: Report;
-  readonly recording: Pick<Recording, 'unusedColumns' | 'deviceNotes'>;
-  /** the same recording judged by other values of one parameter; empty where that was not asked for */
-  readonly varied: readonly VariedReport[];
-  /** an earlier file of the list with the very same bytes */
-  readonly sameAs?: string;
-}
-
-/** A recording judged by another value of one parameter of its protocol. */
-export interface VariedReport {
-  readonly value: string;
-  readonly protocol: Protocol;
-  readonly report: Report;
-}
-
-export type { AssessedHops, AssessedPulls, Refused };
-
-/** A recording that was assessed, whatever the test. */
-export type AnyAssessed = Assessed | AssessedPulls | AssessedHops;
-
-export type Outcome = AnyAssessed | Refused;
 
 /** One recording from its bytes to its report. Whatever goes wrong becomes a refusal of this file alone. */
 export async function assessFile(
@@ -61,25 +26,15 @@ export async function assessFile(
   recipe?: GivenRecipe,
 ): Promise<Outcome> {
   if (item.refusal !== undefined) return refused(item, item.refusal, null);
-  if (recipe !== undefined) return assessByRecipe(item, given, io as Io, recipe, vary);
+  const beside: BesideProtocols = (protocol) => variedProtocols(protocol, vary);
+  if (recipe !== undefined) return assessByRecipe(item, given, io as Io, recipe, beside);
   let bytes: Uint8Array;
   try {
     bytes = await io.readFile(item.path);
   } catch (error) {
     return refused(item, `${item.file}: ${readFault(error)}`, null);
   }
-  return assessSource(item, bytes, given, vary);
-}
-
-function assessSource(item: WorkItem, source: Source, given: GivenSettings, vary?: Vary): Outcome {
-  switch (testOf(item.about)) {
-    case 'isometric':
-      return assessPullFile(item, source, given);
-    case 'hop-series':
-      return assessHopFile(item, source, given);
-    case 'heel-raise':
-      return assessRaises(item, source, given, vary);
-  }
+  return assessListed(item, hashedAs(bytes, sha256(bytes)), given, beside);
 }
 
 /** The same of a file that is read by a recipe, a piece at a time. */
@@ -88,83 +43,16 @@ async function assessByRecipe(
   given: GivenSettings,
   io: Pick<Io, 'readChunks'>,
   recipe: GivenRecipe,
-  vary?: Vary,
+  beside: BesideProtocols,
 ): Promise<Outcome> {
   try {
     const { recording } = await readByRecipe(item, recipe, io);
     const told = recipeItem(item, recording);
     if ('refusal' in told) return refused(item, `${item.file}: ${told.refusal}`, recording.source.sha256);
-    return assessSource(told.item, told.recording, given, vary);
+    return assessListed(told.item, told.recording, given, beside);
   } catch (error) {
     if (error instanceof ZipFault || (error instanceof Error && 'syscall' in error))
       return refused(item, `${item.file}: ${readFault(error)}`, null);
     return refused(item, reasonOf(item, error), null);
   }
-}
-
-/** One recording of heel raises from its bytes to its report. */
-function assessRaises(item: WorkItem, source: Source, given: GivenSettings, vary?: Vary): Assessed | Refused {
-  const no = (reason: string): Refused => refused(item, `${item.file}: ${reason}`, hashOf(source));
-  const found = findProtocol(item.about.protocol);
-  if (typeof found === 'string') return no(found);
-  const told = toldBy(item.carried);
-  const protocol = toldProtocol(given.adjust(found), told);
-  if ('contradiction' in protocol) return no(protocol.contradiction);
-  try {
-    const recording = recordingOf(source, item.file);
-    const choice = choosePlacement(item.about.placement, recording);
-    if ('refusal' in choice) return no(choice.refusal);
-    const { placement } = choice;
-    const { side } = item.about;
-    const request: AssessmentRequest = {
-      placement,
-      ...(side === undefined ? {} : { side }),
-      protocol,
-      subject: subjectOf(item.about),
-      context: trialContext(told),
-    };
-    const report = assess(recording, request, given.settings);
-    return {
-      status: 'ok',
-      test: 'heel-raise',
-      item,
-      sha256: recording.source.sha256,
-      settingsHash: settingsHash(given.settings, report.protocol.fingerprint),
-      protocolHash: sha256(report.protocol.fingerprint),
-      protocol,
-      report,
-      recording: { unusedColumns: recording.unusedColumns, deviceNotes: recording.deviceNotes },
-      varied: variedProtocols(protocol, vary).map(({ value, protocol: other }) => ({
-        value,
-        protocol: other,
-        report: assess(recording, { ...request, protocol: other }, given.settings),
-      })),
-    };
-  } catch (error) {
-    return refused(item, reasonOf(item, error), hashOf(source));
-  }
-}
-
-function findProtocol(id: string | undefined): Protocol | string {
-  if (id === undefined) return PROTOCOLS[0]!;
-  const known = PROTOCOLS.find((protocol) => protocol.id === id);
-  if (known === undefined && PULL_PROTOCOLS.some((protocol) => protocol.id === id)) {
-    return `the protocol ${id} belongs to the test isometric: say --test isometric, or leave the test out`;
-  }
-  return known ?? `there is no protocol "${id}": expected ${PROTOCOLS.map((protocol) => protocol.id).join(', ')}`;
-}
-
-function subjectOf(about: GivenAbout): Subject {
-  const metres = (millimetres: number | undefined): number | undefined =>
-    millimetres === undefined ? undefined : millimetres / 1000;
-  const given = {
-    heelLeverM: metres(about.heelLeverMm),
-    ankleLeverM: metres(about.ankleLeverMm),
-    ankleAngleRad: about.ankleAngleDeg === undefined ? undefined : (about.ankleAngleDeg * Math.PI) / 180,
-    bodyMassKg: about.bodyMassKg,
-    externalMassKg: about.externalMassKg,
-    externalMassShare: about.loadPercent === undefined ? undefined : about.loadPercent / 100,
-    stringRestLengthM: metres(about.stringRestMm),
-  };
-  return Object.fromEntries(Object.entries(given).filter(([, value]) => value !== undefined));
 }

@@ -1,9 +1,7 @@
 import type { LegFacts, PersonFacts, PullReport, Report, Side } from '@surae/analysis';
 import type { Protocol, PullProtocol } from '@surae/shared';
-import type { Assessed, VariedReport } from './assess-file.ts';
-import { toldBy } from './told.ts';
-import type { Told } from './told-columns.ts';
-import type { WorkItem } from './work-list.ts';
+import { type Assessed, toldBy, type VariedReport, type WorkItem } from '@surae/study';
+import type { Told } from '@surae/study/words';
 
 /** What is known of a recording of a person that is known by name, whatever was measured. */
 interface SetFrame {

@@ -1,6 +1,6 @@
 import { deflateRawSync, inflateRawSync } from 'node:zlib';
 import type { Cell } from '@surae/exchange';
-import type { AnyAssessed, Outcome } from './assess-file.ts';
+import type { AnyAssessed, Outcome } from '@surae/study';
 import { type ComparedSet, comparedPulls, comparedSet } from './compared-set.ts';
 import { hopText } from './hop-text.ts';
 import { outcomeRows, trialCells } from './outcome-rows.ts';

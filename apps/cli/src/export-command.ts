@@ -9,7 +9,8 @@ import {
   ZipPacker,
 } from '@surae/exchange';
 import { joinPieces } from '@surae/records';
-import { assessFile, type Outcome } from './assess-file.ts';
+import { NOTHING_GIVEN, type Outcome } from '@surae/study';
+import { assessFile } from './assess-file.ts';
 import type { ExportArguments } from './export-arguments.ts';
 import type { Io } from './io.ts';
 import { manifestItems } from './manifest.ts';
@@ -18,7 +19,6 @@ import { readNamed } from './read-named.ts';
 import { openRecord } from './record-source.ts';
 import { readSettings, usualSettings } from './settings-file.ts';
 import { UsageError } from './usage-error.ts';
-import { NOTHING_GIVEN } from './work-list.ts';
 
 /** What leaves, and what of it was refused and why; it is read until it is closed. */
 interface Gathered {

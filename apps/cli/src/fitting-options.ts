@@ -1,6 +1,6 @@
-import { testOf } from './test-of.ts';
+import type { GivenAbout } from '@surae/study';
+import { testOf } from '@surae/study/words';
 import { UsageError } from './usage-error.ts';
-import type { GivenAbout } from './work-list.ts';
 
 /** Options that say something of one test only, by the name of what they give. */
 const ONLY_OF = {

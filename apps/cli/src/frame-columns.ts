@@ -1,7 +1,6 @@
-import { EFFORT_COLUMNS, PULL_COLUMNS, REPETITION_COLUMNS, SET_COLUMNS } from '@surae/shared';
-import type { AnyAssessed, Outcome } from './assess-file.ts';
+import type { AnyAssessed, Outcome } from '@surae/study';
+import { testOf } from '@surae/study/words';
 import { softwareName } from './software.ts';
-import { testOf } from './test-of.ts';
 
 /** One thing that is said about a recording as a whole, under the same name in JSON and CSV. */
 export interface FrameColumn {
@@ -59,30 +58,3 @@ export const REASON_COLUMN: FrameColumn = {
   description: 'why the recording was refused',
   value: (outcome) => (outcome.status === 'refused' ? outcome.reason : null),
 };
-
-/** Names that a column of a manifest cannot have, because results have them. */
-export function reservedNames(): ReadonlySet<string> {
-  const own = [FILE_COLUMN, ...TRIAL_COLUMNS, ...ORIGIN_COLUMNS, REASON_COLUMN].map(({ key }) => key);
-  const figures = [...REPETITION_COLUMNS, ...SET_COLUMNS, ...EFFORT_COLUMNS, ...PULL_COLUMNS].flatMap(({ key }) => [
-    key,
-    key.split('.')[0]!,
-  ]);
-  return new Set([
-    ...own,
-    ...figures,
-    'repetitions',
-    'efforts',
-    'not_efforts',
-    'doubtful',
-    'block_differences',
-    'gate_reasons',
-    'issues',
-    'withheld',
-    'code',
-    'severity',
-    'details',
-    'from_s',
-    'to_s',
-    'sentence',
-  ]);
-}

@@ -1,10 +1,18 @@
-import { ALL_PLACEMENTS, isPlacement, isPullPlacement, isSide, SIDES, TESTS } from './known-words.ts';
+import type { GivenAbout } from '@surae/study';
+import {
+  ALL_PLACEMENTS,
+  isPlacement,
+  isPullPlacement,
+  isSide,
+  readSize,
+  SIDES,
+  type SizeName,
+  TESTS,
+  TOLD_COLUMNS,
+} from '@surae/study/words';
 import { unknownWord } from './parsed-options.ts';
-import { readSize, type SizeName } from './size-ranges.ts';
-import { TOLD_COLUMNS } from './told-columns.ts';
 import { UsageError } from './usage-error.ts';
 import { wholeNumber } from './whole-number.ts';
-import type { GivenAbout } from './work-list.ts';
 
 /** Options that say what a recording is. */
 export const ABOUT_OPTIONS = {

@@ -1,5 +1,5 @@
 import { PROTOCOLS, PULL_PROTOCOLS } from '@surae/shared';
-import { toldHelp } from './told-columns.ts';
+import { toldHelp } from './told-help.ts';
 
 /** The protocols of both tests by name. */
 function protocolLines(): string {

@@ -1,7 +1,6 @@
 import { nestedValues } from '@surae/analysis';
 import { HOP_COLUMNS, HOP_SERIES_COLUMNS } from '@surae/shared';
-import type { AssessedHops } from './hop-file.ts';
-import { issueRows } from './issue-rows.ts';
+import { type AssessedHops, issueRows } from '@surae/study';
 
 /** What one recording of hops came to, under the names of the columns. */
 export function hopResult(outcome: AssessedHops): Record<string, unknown> {

@@ -1,6 +1,6 @@
 import { type Cell, columnCells } from '@surae/exchange';
 import { HOP_COLUMNS, HOP_SERIES_COLUMNS } from '@surae/shared';
-import type { AssessedHops } from './hop-file.ts';
+import type { AssessedHops } from '@surae/study';
 import { type ResultTable, type Rows, word } from './table-shape.ts';
 
 const FRAME = [

@@ -1,8 +1,8 @@
 import type { HopMeasure, HopReport } from '@surae/analysis';
 import { HOP_CAUTION_SENTENCES, HOP_ENTRY_SENTENCES, HOP_WITHHELD_SENTENCES, NO_SERIES_SENTENCES } from '@surae/shared';
-import type { AssessedHops } from './hop-file.ts';
+import { type AssessedHops, issueRows } from '@surae/study';
 import type { Io } from './io.ts';
-import { issuePlace, issueRows } from './issue-rows.ts';
+import { issuePlace } from './issue-rows.ts';
 import { countWithBounds, withBounds, withUncertainty } from './readable-number.ts';
 import { PLACEMENT_WORDS, within } from './report-words.ts';
 import { labelled, wrapped } from './text-lines.ts';

@@ -1,8 +1,8 @@
 import { type ManifestEntry, ManifestLines, manifestCells, RecordError } from '@surae/records';
+import { type GivenAbout, MANIFEST_WORDS, type WorkItem } from '@surae/study';
 import type { LineForm } from './assess-arguments.ts';
-import { entryItem, MANIFEST_WORDS, refuseTaken } from './manifest.ts';
+import { entryItem, refuseTaken } from './manifest.ts';
 import { UsageError } from './usage-error.ts';
-import type { GivenAbout, WorkItem } from './work-list.ts';
 
 const NAME = 'standard input';
 const OPTIONS = { file: NAME, ...MANIFEST_WORDS };

@@ -11,15 +11,13 @@ import {
   type StudyVisit,
 } from '@surae/exchange';
 import { readRecording } from '@surae/records';
-import type { Outcome } from './assess-file.ts';
+import { type Outcome, toldBy } from '@surae/study';
+import { type Told, testOf } from '@surae/study/words';
 import { comparedPulls, comparedSet } from './compared-set.ts';
 import { visitGroups } from './comparison-groups.ts';
 import { compareLegs } from './comparisons.ts';
 import type { Io } from './io.ts';
 import { softwareName } from './software.ts';
-import { testOf } from './test-of.ts';
-import { toldBy } from './told.ts';
-import type { Told } from './told-columns.ts';
 
 const NOT_TOLD: StudyLeg = { sore: null, ...noHistory.legs.left };
 

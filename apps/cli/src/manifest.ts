@@ -1,24 +1,29 @@
 import { dirname, isAbsolute, join } from 'node:path';
-import { type ManifestEntry, type ManifestRow, RecordError, readManifest } from '@surae/records';
-import { reservedNames } from './frame-columns.ts';
-import { ALL_PLACEMENTS, TESTS } from './known-words.ts';
-import { readSize, type SizeName } from './size-ranges.ts';
-import { readTold } from './told.ts';
+import type { ManifestEntry } from '@surae/records';
+import {
+  type GivenAbout,
+  entryItem as itemOfEntry,
+  ListFault,
+  manifestItems as listedItems,
+  type PlaceOf,
+  refuseTaken as refuseTakenNames,
+  type WorkItem,
+} from '@surae/study';
 import { UsageError } from './usage-error.ts';
-import type { GivenAbout, WorkItem } from './work-list.ts';
 
-/** Columns beside those that every manifest knows which the command uses as well. */
-const ALSO_USED = [
-  'protocol',
-  'external_mass_kg',
-  'load_percent',
-  'ankle_lever_mm',
-  'ankle_angle_deg',
-  'forefoot_lever_mm',
-  'calibration_u_percent',
-  'calibration_zero_u',
-  'polarity',
-] as const;
+/** Paths of a manifest are relative to its folder. */
+function placesBeside(manifest: string): PlaceOf {
+  return (file) => (isAbsolute(file) ? file : join(dirname(manifest), file));
+}
+
+/** What a list comes to; one that cannot be read as a whole is a fault of what was asked. */
+function asked<Result>(read: () => Result): Result {
+  try {
+    return read();
+  } catch (error) {
+    throw error instanceof ListFault ? new UsageError(error.message) : error;
+  }
+}
 
 /**
  * The recordings that a manifest names, in its order. A cell that is empty is unknown: what the command line said fills it.
@@ -27,103 +32,15 @@ const ALSO_USED = [
  * @throws {@link UsageError} when the manifest as a whole cannot be read
  */
 export function manifestItems(path: string, bytes: Uint8Array, given: GivenAbout): WorkItem[] {
-  const entries = entriesOf(path, bytes);
-  refuseTaken(
-    path,
-    entries.flatMap((entry) => (entry.kind === 'row' ? Object.keys(entry.carried) : [])),
-  );
-  return entries.map((entry) => entryItem(path, entry, given));
+  return asked(() => listedItems(path, bytes, given, placesBeside(path)));
 }
 
 /** @throws {@link UsageError} when a column has a name that results have */
 export function refuseTaken(path: string, names: readonly string[]): void {
-  const reserved = reservedNames();
-  const taken = names.find((name) => reserved.has(name) && !isAlsoUsed(name));
-  if (taken !== undefined) {
-    throw new UsageError(`${path}: the column "${taken}" has the name of a result; give it another`);
-  }
+  asked(() => refuseTakenNames(path, names));
 }
 
 /** What one row asks for, or its refusal. */
 export function entryItem(path: string, entry: ManifestEntry, given: GivenAbout): WorkItem {
-  return entry.kind === 'row' ? rowItem(path, entry, given) : refusedItem(path, entry, given);
-}
-
-/** What a manifest may say. */
-export const MANIFEST_WORDS = { tests: TESTS, placements: ALL_PLACEMENTS };
-
-function entriesOf(path: string, bytes: Uint8Array): ManifestEntry[] {
-  try {
-    return readManifest(bytes, { file: path, ...MANIFEST_WORDS });
-  } catch (error) {
-    if (error instanceof RecordError) throw new UsageError(error.message);
-    throw error;
-  }
-}
-
-function isAlsoUsed(name: string): boolean {
-  return ALSO_USED.some((used) => used === name);
-}
-
-function pathOf(manifest: string, file: string): string {
-  return isAbsolute(file) ? file : join(dirname(manifest), file);
-}
-
-function refusedItem(path: string, entry: Extract<ManifestEntry, { kind: 'refusal' }>, given: GivenAbout): WorkItem {
-  return { file: entry.file, path: pathOf(path, entry.file), about: given, carried: {}, refusal: entry.message };
-}
-
-function rowItem(path: string, row: ManifestRow, given: GivenAbout): WorkItem {
-  let refusal: string | undefined;
-  const size = (column: (typeof ALSO_USED)[number], name: SizeName): number | undefined => {
-    const text = row.carried[column];
-    if (text === undefined) return undefined;
-    const value = readSize(name, text);
-    if (typeof value === 'number') return value;
-    refusal ??= `${path}, row ${row.line}, column "${column}": expected ${value.expected}, got "${text}"`;
-    return undefined;
-  };
-  const polarity = (): 'positive' | 'negative' | undefined => {
-    const text = row.carried['polarity'];
-    if (text === undefined || text === 'positive' || text === 'negative') return text;
-    refusal ??= `${path}, row ${row.line}, column "polarity": expected one of positive, negative, or nothing, got "${text}"`;
-    return undefined;
-  };
-  const millimetres = (metres: number | undefined): number | undefined =>
-    metres === undefined ? undefined : metres * 1000;
-  const told = readTold(row.carried);
-  const about: GivenAbout = {
-    test: row.test ?? given.test,
-    placement: row.placement ?? given.placement,
-    side: row.side ?? given.side,
-    protocol: row.carried['protocol'] ?? given.protocol,
-    heelLeverMm: millimetres(row.heelLeverM) ?? given.heelLeverMm,
-    bodyMassKg: row.bodyMassKg ?? given.bodyMassKg,
-    stringRestMm: millimetres(row.stringRestLengthM) ?? given.stringRestMm,
-    externalMassKg: size('external_mass_kg', 'external-mass-kg') ?? given.externalMassKg,
-    loadPercent: size('load_percent', 'load-percent') ?? given.loadPercent,
-    ankleLeverMm: size('ankle_lever_mm', 'ankle-lever-mm') ?? given.ankleLeverMm,
-    ankleAngleDeg: size('ankle_angle_deg', 'ankle-angle-deg') ?? given.ankleAngleDeg,
-    forefootLeverMm: size('forefoot_lever_mm', 'forefoot-lever-mm') ?? given.forefootLeverMm,
-    calibrationUPercent: size('calibration_u_percent', 'calibration-u-percent') ?? given.calibrationUPercent,
-    calibrationZeroU: size('calibration_zero_u', 'calibration-zero-u') ?? given.calibrationZeroU,
-    polarity: polarity() ?? given.polarity,
-    warmUpPushes: ('expected' in told ? null : told.warm_up_pushes) ?? given.warmUpPushes,
-  };
-  if ('expected' in told) {
-    refusal ??= `${path}, row ${row.line}, column "${told.column}": expected ${told.expected}, got "${told.actual}"`;
-  }
-  const { person, visit } = row;
-  const handedOn = Object.entries(row.carried).filter(([name]) => !isAlsoUsed(name));
-  return {
-    file: row.file,
-    path: pathOf(path, row.file),
-    about,
-    carried: {
-      ...(person === undefined ? {} : { person }),
-      ...(visit === undefined ? {} : { visit }),
-      ...Object.fromEntries(handedOn),
-    },
-    refusal,
-  };
+  return itemOfEntry(path, entry, given, placesBeside(path));
 }

@@ -1,9 +1,9 @@
 import { type Cell, columnCells } from '@surae/exchange';
 import { REPETITION_COLUMNS, SET_COLUMNS } from '@surae/shared';
-import type { Outcome } from './assess-file.ts';
+import { issueRows, type Outcome } from '@surae/study';
 import { type FrameColumn, ORIGIN_COLUMNS, REASON_COLUMN, TRIAL_COLUMNS } from './frame-columns.ts';
 import { hopRows } from './hop-tables.ts';
-import { issueCells, issueRows } from './issue-rows.ts';
+import { issueCells } from './issue-rows.ts';
 import { pullRows } from './pull-tables.ts';
 import type { Rows } from './table-shape.ts';
 

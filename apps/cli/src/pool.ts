@@ -1,4 +1,4 @@
-import type { WorkItem } from './work-list.ts';
+import type { WorkItem } from '@surae/study';
 
 /** An entry as it is sent and kept: short, and in characters that stand in a line. */
 export interface PackedEntry {

@@ -1,7 +1,6 @@
 import { effortRow, nestedValues, pullRow } from '@surae/analysis';
 import { EFFORT_COLUMNS, PULL_COLUMNS } from '@surae/shared';
-import type { AssessedPulls } from './assess-pull-file.ts';
-import { issueRows } from './issue-rows.ts';
+import { type AssessedPulls, issueRows } from '@surae/study';
 
 /** What one recording of isometric efforts came to, under the names of the columns. */
 export function pullResult(outcome: AssessedPulls): Record<string, unknown> {

@@ -1,5 +1,5 @@
 import type { AssessedEffort } from '@surae/analysis';
-import type { PullCourse } from './pull-course.ts';
+import type { PullCourse } from '@surae/study';
 
 const EIGHTHS = [' ', '▁', '▂', '▃', '▄', '▅', '▆', '▇', '█'] as const;
 const ROWS = 6;

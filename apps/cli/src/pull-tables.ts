@@ -1,7 +1,7 @@
 import { effortRow, pullRow } from '@surae/analysis';
 import { type Cell, columnCells } from '@surae/exchange';
 import { CALIBRATION_COLUMNS, EFFORT_COLUMNS, PULL_COLUMNS } from '@surae/shared';
-import type { AssessedPulls } from './assess-pull-file.ts';
+import type { AssessedPulls } from '@surae/study';
 import { type ResultTable, type Rows, word } from './table-shape.ts';
 
 type Columns = ResultTable['columns'];

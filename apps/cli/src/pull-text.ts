@@ -14,11 +14,11 @@ import {
   START_NAMES,
   WARM_UP_SENTENCES,
 } from '@surae/shared';
-import type { AssessedPulls } from './assess-pull-file.ts';
+import { type AssessedPulls, issueRows } from '@surae/study';
 import { earlyRiseTable } from './early-rise-table.ts';
 import { effortTable } from './effort-table.ts';
 import type { Io } from './io.ts';
-import { issuePlace, issueRows } from './issue-rows.ts';
+import { issuePlace } from './issue-rows.ts';
 import { pullPicture } from './pull-picture.ts';
 import { plain, withUncertainty } from './readable-number.ts';
 import { within } from './report-words.ts';

@@ -1,13 +1,13 @@
 import { canonicalJson } from '@surae/analysis';
 import { PROTOCOLS } from '@surae/shared';
+import type { GivenSettings, WorkItem } from '@surae/study';
 import { sha256 } from './fingerprints.ts';
 import { type GivenRecipe, recipeIn } from './recipe-file.ts';
 import type { RunPlan, Want } from './run-plan.ts';
-import { type GivenSettings, readSettings, usualSettings } from './settings-file.ts';
+import { readSettings, usualSettings } from './settings-file.ts';
 import { softwareName } from './software.ts';
 import { variedProtocols } from './varied-protocols.ts';
 import type { Vary } from './vary.ts';
-import type { WorkItem } from './work-list.ts';
 
 /** A plan with its files read. */
 export interface ReadyPlan {

@@ -1,9 +1,8 @@
 import { nestedValues } from '@surae/analysis';
 import { REPETITION_COLUMNS, SET_COLUMNS } from '@surae/shared';
-import type { AnyAssessed, Assessed, Outcome } from './assess-file.ts';
+import { type AnyAssessed, type Assessed, issueRows, type Outcome } from '@surae/study';
 import { FILE_COLUMN, type FrameColumn, ORIGIN_COLUMNS, REASON_COLUMN, TRIAL_COLUMNS } from './frame-columns.ts';
 import { hopResult } from './hop-json.ts';
-import { issueRows } from './issue-rows.ts';
 import { pullResult } from './pull-json.ts';
 import { rounded } from './rounded.ts';
 

@@ -1,6 +1,6 @@
 import type { Report } from '@surae/analysis';
 import { SCOPE_SENTENCES } from '@surae/shared';
-import type { Assessed, Outcome } from './assess-file.ts';
+import type { Assessed, Outcome } from '@surae/study';
 import { heightPicture } from './height-picture.ts';
 import { countedHops } from './hop-text.ts';
 import type { Io } from './io.ts';

@@ -1,8 +1,8 @@
 import { REPETITION_COLUMNS, SET_COLUMNS } from '@surae/shared';
+import type { TestName } from '@surae/study/words';
 import { COMPARISON_SHAPES } from './comparison-tables.ts';
 import { FILE_COLUMN, type FrameColumn, ORIGIN_COLUMNS, REASON_COLUMN, TRIAL_COLUMNS } from './frame-columns.ts';
 import { HOP_SHAPES } from './hop-tables.ts';
-import type { TestName } from './known-words.ts';
 import { pullShapes } from './pull-tables.ts';
 import { type ResultTable, word } from './table-shape.ts';
 

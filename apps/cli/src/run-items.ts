@@ -1,10 +1,9 @@
+import { refused, type WorkItem } from '@surae/study';
 import { entryOf, packedEntry } from './entry.ts';
 import { inOrder } from './in-order.ts';
 import type { Journal, Place } from './journal.ts';
 import type { Answer, Pool } from './pool.ts';
 import type { ReadyPlan } from './ready-plan.ts';
-import { refused } from './refused.ts';
-import type { WorkItem } from './work-list.ts';
 
 /** A recording whose result lies in the journal. */
 export interface Finished {

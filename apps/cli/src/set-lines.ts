@@ -8,8 +8,8 @@ import {
   GATE_SENTENCES,
   WITHHELD_SENTENCES,
 } from '@surae/shared';
-import type { Assessed } from './assess-file.ts';
-import { issuePlace, issueRows } from './issue-rows.ts';
+import { type Assessed, issueRows } from '@surae/study';
+import { issuePlace } from './issue-rows.ts';
 import { plain, withBounds, withUncertainty } from './readable-number.ts';
 import { within } from './report-words.ts';
 import { maximumWords, pairWords } from './seated-words.ts';

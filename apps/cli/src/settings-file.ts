@@ -1,19 +1,6 @@
-import {
-  defaultSettings,
-  type OverrideProblem,
-  overrideSettings,
-  type Settings,
-  withParameters,
-} from '@surae/analysis';
-import type { HopProtocol, Protocol, PullProtocol } from '@surae/shared';
+import { defaultSettings, type OverrideProblem, overrideSettings, withParameters } from '@surae/analysis';
+import type { GivenSettings } from '@surae/study';
 import { UsageError } from './usage-error.ts';
-
-/** What a settings file changes: numbers of the analysis, and parameters of whichever protocol is used. */
-export interface GivenSettings {
-  readonly settings: Settings;
-  /** the protocol with the parameters of the file in their place */
-  readonly adjust: <Which extends Protocol | PullProtocol | HopProtocol>(protocol: Which) => Which;
-}
 
 /** Under which name a settings file changes the parameters of a test. */
 const PROTOCOL_NAMES = {

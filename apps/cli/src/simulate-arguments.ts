@@ -1,6 +1,6 @@
 import { parseArgs } from 'node:util';
 import type { SensedPlacement } from '@surae/analysis';
-import { isPlacement, PULL_PLACEMENTS, SENSED_PLACEMENTS, TESTS } from './known-words.ts';
+import { isPlacement, PULL_PLACEMENTS, SENSED_PLACEMENTS, TESTS } from '@surae/study/words';
 import { parsed, unknownWord } from './parsed-options.ts';
 import { UsageError } from './usage-error.ts';
 import { wholeNumber } from './whole-number.ts';

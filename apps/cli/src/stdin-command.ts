@@ -1,3 +1,4 @@
+import { refused, type WorkItem } from '@surae/study';
 import type { AssessArguments } from './assess-arguments.ts';
 import { refuseBadSettings } from './assess-command.ts';
 import { entryOf, unpackedEntry } from './entry.ts';
@@ -6,8 +7,6 @@ import { InputLines, linesOf } from './input-lines.ts';
 import type { Io } from './io.ts';
 import { runPlan } from './plan-of-arguments.ts';
 import { readyPlan } from './ready-plan.ts';
-import { refused } from './refused.ts';
-import type { WorkItem } from './work-list.ts';
 
 /** Recordings that may be ahead of the answer that is awaited, for each worker: what is held is bounded however long the input is. */
 const AHEAD = 8;

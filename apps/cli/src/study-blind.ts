@@ -8,13 +8,14 @@ import {
   blindingOf,
   type DeclaredStudy,
   keyText,
+  type Outcome,
   qualityRows,
   standingDecisions,
+  studyTrials,
 } from '@surae/study';
-import type { Outcome } from './assess-file.ts';
 import type { Io } from './io.ts';
 import type { StudyAct } from './study-arguments.ts';
-import { assessStudy, studyItems } from './study-assess.ts';
+import { assessStudy, manifestOf } from './study-assess.ts';
 import { followed, type StudyInputs } from './study-inputs.ts';
 import { UsageError } from './usage-error.ts';
 import { WriteFolder } from './write-folder.ts';
@@ -67,12 +68,12 @@ export async function blindAct(
   if (io.exists(asked.key) && !replace) {
     throw new UsageError(`${asked.key} is there already: name another, or add --replace`);
   }
-  const items = studyItems(study, asked.manifest, await inputs.bytes(asked.manifest));
+  const items = manifestOf(study, asked.manifest, await inputs.bytes(asked.manifest));
   const decisions = standingDecisions(await inputs.decisions(asked.decisions, declared));
   const plain = { key: 'as declared', protocol: {}, settings: {} };
-  const { of, outcomes } = await assessStudy(study, items, [plain], io);
+  const { trials, outcomes } = await assessStudy(study, items, [plain], io);
   const found = countable(outcomes);
-  const shown = qualityRows(study, of.get(plain.key)!, decisions)
+  const shown = qualityRows(study, studyTrials([plain], trials).of.get(plain.key)!, decisions)
     .filter(({ status, trial }) => status !== 'exclude' && found.has(trial.trial))
     .map(({ trial }) => ({ trial: trial.trial, sha256: trial.sha256! }));
   if (shown.length === 0) throw new UsageError(`${asked.manifest}: no recording of the study can be counted again`);

@@ -6,14 +6,14 @@ import { decideAct } from './study-decide.ts';
 import { StudyInputs } from './study-inputs.ts';
 import { studyJson } from './study-json.ts';
 import { lockAct, openAct, takeInAct } from './study-rater.ts';
-import { studyResults } from './study-result.ts';
+import { readResults } from './study-result.ts';
 import { studyText } from './study-text.ts';
 import { WriteFolder } from './write-folder.ts';
 
 async function resultsAct(args: StudyArguments, io: Io): Promise<number> {
   const { asked, replace } = args;
   if (asked.act !== 'results') return 2;
-  const results = await studyResults(args, asked, new StudyInputs(io), io);
+  const results = await readResults(args, asked, new StudyInputs(io), io);
   const { outputs, rows } = results;
   const names = outputs.map(({ name }) => name);
   const folder = new WriteFolder(asked.out, names, replace, io);

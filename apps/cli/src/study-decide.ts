@@ -3,7 +3,7 @@ import { appendLines } from './append-lines.ts';
 import { sha256 } from './fingerprints.ts';
 import type { Io } from './io.ts';
 import type { StudyAct } from './study-arguments.ts';
-import { studyItems } from './study-assess.ts';
+import { manifestOf } from './study-assess.ts';
 import { followed, type StudyInputs } from './study-inputs.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -28,7 +28,7 @@ export async function decideAct(
   if (decision === undefined || (decision === 'exclude') !== (reason !== undefined)) {
     throw new UsageError(`--decide ${asked.trial}=${asked.decision}: expected include, exclude:REASON or open`);
   }
-  const items = studyItems(declared.study, asked.manifest, await inputs.bytes(asked.manifest));
+  const items = manifestOf(declared.study, asked.manifest, await inputs.bytes(asked.manifest));
   const item = items.find(({ file }) => file === asked.trial);
   const text = io.exists(asked.decisions) ? new TextDecoder().decode(await io.readFile(asked.decisions)) : '';
   const entries = followed(() => readDecisions(text, declared, asked.decisions));

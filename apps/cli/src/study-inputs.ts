@@ -2,8 +2,10 @@ import {
   type BlindKey,
   type DecisionEntry,
   type DeclaredStudy,
+  ListFault,
   parseBlindKey,
   parseStudy,
+  type ReadInput,
   readDecisions,
   readVerdicts,
   StudyError,
@@ -16,12 +18,6 @@ import type { Io } from './io.ts';
 import { readNamed } from './read-named.ts';
 import type { RaterFiles } from './study-arguments.ts';
 import { UsageError } from './usage-error.ts';
-
-/** What was read, with the hash of its bytes. */
-export interface ReadInput {
-  readonly file: string;
-  readonly sha256: string;
-}
 
 /** Reads files of a study and keeps the hash of each. */
 export class StudyInputs {
@@ -78,6 +74,7 @@ export function followed<Result>(act: () => Result, file?: string): Result {
   try {
     return act();
   } catch (error) {
+    if (error instanceof ListFault) throw new UsageError(error.message);
     if (!(error instanceof StudyError)) throw error;
     const place = file === undefined || error.details.file !== undefined ? '' : `${file}, `;
     throw new UsageError(`${place}${error.message}`);

@@ -1,6 +1,5 @@
 import { rounded } from '@surae/exchange';
-import type { QualityRow } from '@surae/study';
-import type { StudyResults } from './study-result.ts';
+import type { QualityRow, StudyResults } from '@surae/study';
 
 function comparisonJson({ comparison }: Pick<StudyResults, 'comparison'>): object {
   const { result, error, unpaired } = comparison;

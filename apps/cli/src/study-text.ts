@@ -9,11 +9,11 @@ import {
   type PairOfCounts,
   type QualityRow,
   type SingleChange,
+  type StudyResults,
   valueWords,
 } from '@surae/study';
 import type { Io } from './io.ts';
 import { plain } from './readable-number.ts';
-import type { StudyResults } from './study-result.ts';
 import { labelled } from './text-lines.ts';
 
 const LABEL_WIDTH = 16;

@@ -1,5 +1,6 @@
+import { twinIssue } from '@surae/study';
 import type { Entry } from './entry.ts';
-import { issueCells, twinIssue } from './issue-rows.ts';
+import { issueCells } from './issue-rows.ts';
 import { labelled } from './text-lines.ts';
 
 /** Width of the names at the left of a report in words. */

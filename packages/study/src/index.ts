@@ -56,6 +56,28 @@ export { type AnyProtocol, protocolWith, settingsWith } from './declared/study-p
 export { StudyError, type StudyErrorCode, type StudyErrorDetails } from './errors.ts';
 export { type ChainEntry, entryLine } from './hash-chain.ts';
 export {
+  type AnyAssessed,
+  type Assessed,
+  assessListed,
+  type BesideProtocols,
+  type Outcome,
+  type VariedReport,
+} from './listed/assess-listed.ts';
+export { type AssessedPulls, assessPullFile } from './listed/assess-pull-file.ts';
+export type { GivenSettings } from './listed/given-settings.ts';
+export { type AssessedHops, assessHopFile } from './listed/hop-file.ts';
+export { type IssueRow, issueRows, twinIssue } from './listed/issue-rows.ts';
+export { ListFault } from './listed/list-fault.ts';
+export { cellsOf, listedFacts } from './listed/listed-facts.ts';
+export { entryItem, MANIFEST_WORDS, manifestItems, type PlaceOf, refuseTaken } from './listed/manifest-items.ts';
+export type { PullCourse } from './listed/pull-course.ts';
+export { type Refused, reasonOf, refused } from './listed/refused.ts';
+export { FRAME_KEYS, reservedNames } from './listed/reserved-names.ts';
+export { fingerprintHash, settingsHash } from './listed/settings-hash.ts';
+export { hashedAs, hashOf, type Source } from './listed/source-of.ts';
+export { NOTHING_TOLD, readTold, toldBy, type WrongCell } from './listed/told.ts';
+export { type GivenAbout, NOTHING_GIVEN, type WorkItem } from './listed/work-list.ts';
+export {
   type Analysis,
   type Assessment,
   analysesOf,
@@ -83,4 +105,23 @@ export { isCompared, neededCells, type QualityFlag, type QualityRow, qualityRows
 export { qualityTable } from './quality/quality-table.ts';
 export type { TrialFacts, TrialIssue } from './quality/trial-facts.ts';
 export { isOfStudy, outcomeOf } from './quality/trial-figures.ts';
+export {
+  commandOf,
+  madeLine,
+  RECORD,
+  type ReadInput,
+  type ResultCommand,
+  type StudyOrigin,
+  type StudyOutput,
+} from './results/study-files.ts';
+export { studyItems, studySettings } from './results/study-items.ts';
+export { type StudyMaking, type StudyResults, studyResults } from './results/study-results.ts';
+export {
+  type ReadRecording,
+  type StudyTrial,
+  type StudyTrials,
+  studyTrial,
+  studyTrials,
+  trialOutcomes,
+} from './results/study-trials.ts';
 export type { StudyCell, StudyColumn, StudyTable } from './study-table.ts';

@@ -1,5 +1,5 @@
 import { columnValue } from '@surae/analysis';
-import { outcomeColumn } from '../declared/outcome-columns.ts';
+import { OUTCOME_COLUMNS, outcomeColumn } from '../declared/outcome-columns.ts';
 import type { StudyFile } from '../declared/study-document.ts';
 import type { TrialFacts } from './trial-facts.ts';
 
@@ -31,4 +31,26 @@ export function wordsOf(
   const value = columnValue(column, figures);
   if (typeof value === 'string' || typeof value === 'boolean') return [value];
   return typeof value === 'object' && value !== null ? value : [];
+}
+
+type Fields = { [name: string]: unknown };
+
+/**
+ * What the columns of a test read of a report, and nothing else of it: the same figures under the same names, so that thousands of
+ * trials can be kept at once.
+ */
+export function outcomeFigures(test: StudyFile['test'], figures: object): object {
+  const kept: Fields = {};
+  for (const { field } of OUTCOME_COLUMNS[test]) {
+    let from: unknown = figures;
+    let to = kept;
+    const names = field.split('.');
+    for (const [at, name] of names.entries()) {
+      if (typeof from !== 'object' || from === null || !Object.hasOwn(from, name)) break;
+      from = (from as Fields)[name];
+      if (at < names.length - 1) to = (to[name] ??= {}) as Fields;
+      else if (typeof from !== 'object' || Array.isArray(from)) to[name] = from;
+    }
+  }
+  return kept;
 }

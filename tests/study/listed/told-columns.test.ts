@@ -1,6 +1,6 @@
 import { IRRITABILITY_INPUTS, PROTOCOLS, PULL_PROTOCOLS } from '@surae/shared';
 import { expect, test } from 'vitest';
-import { expectedIn, TOLD_COLUMNS, toldHelp } from '../../apps/cli/src/told-columns.ts';
+import { expectedIn, TOLD_COLUMNS } from '../../../packages/study/src/listed/told-columns.ts';
 
 test('the words of surface, knee, footwear and support are those that a protocol allows', () => {
   const [{ parameters }] = PROTOCOLS;
@@ -23,11 +23,4 @@ test('the answers about irritability are those that are graded', () => {
 test('what is expected is said with range and unit', () => {
   expect(expectedIn(TOLD_COLUMNS.rest_s)).toBe('a number of 0 to 86400 s, or nothing');
   expect(expectedIn(TOLD_COLUMNS.symptomatic)).toBe('one of none, mild, dominant, or nothing');
-});
-
-test('the help has a line for each column, broken at the width asked for', () => {
-  const lines = toldHelp(60);
-  expect(lines.filter((line) => /^ {2}\w/.test(line))).toHaveLength(Object.keys(TOLD_COLUMNS).length);
-  expect(Math.max(...lines.map((line) => line.length))).toBeLessThanOrEqual(60);
-  expect(toldHelp(80)[0]).toBe('  date                  day of the test: a day such as 2026-03-01');
 });

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { choosePullPlacement } from '../../apps/cli/src/choose-pull-placement.ts';
-import { madeTrace } from '../support/made-pull.ts';
+import { choosePullPlacement } from '../../../packages/study/src/listed/choose-pull-placement.ts';
+import { madeTrace } from '../../support/made-pull.ts';
 
 const still = { efforts: [], lengthS: 1, sampleRateHz: 100 };
 const force = madeTrace(still);

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { NOTHING_TOLD, readTold, toldBy } from '../../apps/cli/src/told.ts';
-import { TOLD_COLUMNS, type ToldColumn } from '../../apps/cli/src/told-columns.ts';
+import { NOTHING_TOLD, readTold, toldBy } from '../../../packages/study/src/listed/told.ts';
+import { TOLD_COLUMNS, type ToldColumn } from '../../../packages/study/src/listed/told-columns.ts';
 
 test('words, answers, numbers and days become what they say; blanks and capitals do not matter', () => {
   const told = readTold({

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { hopEntryCells } from '../../apps/cli/src/hop-entry-cells.ts';
+import { hopEntryCells } from '../../../packages/study/src/listed/hop-entry-cells.ts';
 
 test('cells become facts; an empty or unknown one was not asked', () => {
   expect(

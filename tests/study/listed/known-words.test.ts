@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { isPlacement, isSide, PLACEMENTS, SIDES } from '../../apps/cli/src/known-words.ts';
+import { isPlacement, isSide, PLACEMENTS, SIDES } from '../../../packages/study/src/listed/known-words.ts';
 
 test('a word of the list is known, and only in its own list', () => {
   expect(PLACEMENTS.filter(isPlacement)).toEqual(['heel', 'foot', 'trunk', 'platform', 'hand']);

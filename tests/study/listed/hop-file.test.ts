@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
-import { assessHopFile } from '../../apps/cli/src/hop-file.ts';
-import { HOP_SHAPES, hopRows } from '../../apps/cli/src/hop-tables.ts';
-import { hopText } from '../../apps/cli/src/hop-text.ts';
-import { jsonLine } from '../../apps/cli/src/report-json.ts';
-import { readSettings, usualSettings } from '../../apps/cli/src/settings-file.ts';
-import type { WorkItem } from '../../apps/cli/src/work-list.ts';
-import { madeForce } from '../support/made-hops.ts';
+import { HOP_SHAPES, hopRows } from '../../../apps/cli/src/hop-tables.ts';
+import { hopText } from '../../../apps/cli/src/hop-text.ts';
+import { jsonLine } from '../../../apps/cli/src/report-json.ts';
+import { readSettings, usualSettings } from '../../../apps/cli/src/settings-file.ts';
+import { assessHopFile } from '../../../packages/study/src/listed/hop-file.ts';
+import type { WorkItem } from '../../../packages/study/src/listed/work-list.ts';
+import { madeForce } from '../../support/made-hops.ts';
 
 const { timesS, force } = madeForce({ count: 22, contactS: 0.25, flightS: 0.2, massKg: 70, sampleRateHz: 500 });
 const csv = ['time [s],force [N]', ...[...timesS].map((timeS, i) => `${timeS},${force[i]}`)].join('\n');

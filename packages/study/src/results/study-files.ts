@@ -1,10 +1,14 @@
 import type { Settings } from '@surae/analysis';
 import { csvText, csvwMetadata, dictionaryTable, jsonText, rounded, tableOf } from '@surae/exchange';
-import type { Amendment, StudyTable } from '@surae/study';
-import { sha256 } from './fingerprints.ts';
-import { softwareName } from './software.ts';
-import type { StudyArguments } from './study-arguments.ts';
-import type { ReadInput } from './study-inputs.ts';
+import { sha256Hex } from '@surae/records';
+import type { Amendment } from '../declared/amendments.ts';
+import type { StudyTable } from '../study-table.ts';
+
+/** What was read, with the hash of its bytes. */
+export interface ReadInput {
+  readonly file: string;
+  readonly sha256: string;
+}
 
 /** A file that leaves. */
 export interface StudyOutput {
@@ -14,6 +18,8 @@ export interface StudyOutput {
 
 /** Where a result comes from. */
 export interface StudyOrigin {
+  /** name and version of what made it */
+  readonly software: string;
   readonly command: string;
   /** hash of the study file as canonical JSON */
   readonly study: string;
@@ -35,10 +41,19 @@ function word(text: string): string {
   return /^[\w@%+=:,./-]+$/.test(text) ? text : `'${text.replaceAll("'", `'\\''`)}'`;
 }
 
+/** What a result was made from, by the names that the files have on a command line. */
+export interface ResultCommand {
+  readonly study: string;
+  readonly manifest: string;
+  readonly earlier: readonly string[];
+  readonly decisions: string | undefined;
+  readonly raters: readonly { readonly verdicts: string; readonly key: string }[];
+  /** how many analyses are done at most, where it was said */
+  readonly most: number | undefined;
+}
+
 /** The command that makes the same files in a folder OUT. */
-export function commandOf({ study, earlier, asked }: StudyArguments): string {
-  if (asked.act !== 'results') return '';
-  const { manifest, decisions, raters, most } = asked;
+export function commandOf({ study, manifest, earlier, decisions, raters, most }: ResultCommand): string {
   const words = [
     ...['surae', 'study', study, '--manifest', manifest],
     ...earlier.flatMap((file) => ['--earlier', file]),
@@ -51,9 +66,14 @@ export function commandOf({ study, earlier, asked }: StudyArguments): string {
 }
 
 /** One line that says how a file is made again. */
-export function madeLine({ command, study, inputs }: StudyOrigin): string {
+export function madeLine({
+  software,
+  command,
+  study,
+  inputs,
+}: Pick<StudyOrigin, 'software' | 'command' | 'study' | 'inputs'>): string {
   const read = inputs.map((one) => `${one.file} ${one.sha256}`).join(', ');
-  return `${softwareName()}: ${command}; study ${study}; read ${read}`;
+  return `${software}: ${command}; study ${study}; read ${read}`;
 }
 
 function tableFiles(table: StudyTable, made: string): StudyOutput[] {
@@ -81,11 +101,12 @@ export function studyOutputs(
 ): StudyOutput[] {
   const made = madeLine(origin);
   const files = [...[...tables, dictionaryTable(tables)].flatMap((table) => tableFiles(table, made)), ...pictures];
-  const { command, study, amendments, inputs, recordings, settings, assessed } = origin;
+  const { software, command, study, amendments, inputs, recordings, settings, assessed } = origin;
+  const encoder = new TextEncoder();
   const record = {
     kind: 'surae-study-result',
     version: 1,
-    software: softwareName(),
+    software,
     command,
     study,
     amendments,
@@ -93,7 +114,7 @@ export function studyOutputs(
     recordings,
     settings,
     assessed,
-    files: files.map(({ name, text }) => ({ name, sha256: sha256(text) })),
+    files: files.map(({ name, text }) => ({ name, sha256: sha256Hex(encoder.encode(text)) })),
   };
   return [...files, { name: RECORD, text: jsonText(record) }];
 }

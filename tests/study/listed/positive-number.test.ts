@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { positiveNumber } from '../../apps/cli/src/positive-number.ts';
+import { positiveNumber } from '../../../packages/study/src/listed/positive-number.ts';
 
 test('digits with or without a point are a number, blanks around them do no harm', () => {
   expect(['186', '70.5', ' 0.25 ', '007'].map(positiveNumber)).toEqual([186, 70.5, 0.25, 7]);

@@ -1,6 +1,6 @@
 import type { Axis, Quantity, Trace } from '@surae/analysis';
 import { expect, test } from 'vitest';
-import { choosePlacement } from '../../apps/cli/src/choose-placement.ts';
+import { choosePlacement } from '../../../packages/study/src/listed/choose-placement.ts';
 
 function traceOf(...quantities: Quantity[]): Trace {
   const channels = quantities.map((quantity) => ({ quantity, axis: null, samples: new Float64Array(2) }));

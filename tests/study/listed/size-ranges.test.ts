@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { readSize, SIZE_RANGES, type SizeName } from '../../apps/cli/src/size-ranges.ts';
+import { readSize, SIZE_RANGES, type SizeName } from '../../../packages/study/src/listed/size-ranges.ts';
 
 const names = Object.keys(SIZE_RANGES) as SizeName[];
 

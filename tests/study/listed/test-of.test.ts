@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { testOf } from '../../apps/cli/src/test-of.ts';
+import { testOf } from '../../../packages/study/src/listed/test-of.ts';
 
 test('the test that was said, else that of the protocol, else heel raises', () => {
   expect(testOf({ test: 'isometric', protocol: undefined })).toBe('isometric');

@@ -1,8 +1,8 @@
 import { protocolFingerprint } from '@surae/analysis';
 import { FLOOR, INCLINE_10, type Protocol } from '@surae/shared';
 import { expect, test } from 'vitest';
-import { NOTHING_TOLD } from '../../apps/cli/src/told.ts';
-import { toldProtocol } from '../../apps/cli/src/told-protocol.ts';
+import { NOTHING_TOLD } from '../../../packages/study/src/listed/told.ts';
+import { toldProtocol } from '../../../packages/study/src/listed/told-protocol.ts';
 
 const print = (protocol: Protocol): string => protocolFingerprint(protocol, 'heel', 'best-two-of-first-repetitions');
 

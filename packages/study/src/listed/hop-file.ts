@@ -1,10 +1,10 @@
 import { assessHops, type HopPlacement, type HopReport } from '@surae/analysis';
 import type { Recording } from '@surae/records';
 import { HOP_PROTOCOLS, type HopProtocol } from '@surae/shared';
-import { settingsHash, sha256 } from './fingerprints.ts';
+import type { GivenSettings } from './given-settings.ts';
 import { hopEntryCells } from './hop-entry-cells.ts';
 import { type Refused, reasonOf, refused } from './refused.ts';
-import type { GivenSettings } from './settings-file.ts';
+import { fingerprintHash, settingsHash } from './settings-hash.ts';
 import { hashOf, recordingOf, type Source } from './source-of.ts';
 import { toldBy } from './told.ts';
 import type { GivenAbout, WorkItem } from './work-list.ts';
@@ -80,7 +80,7 @@ export function assessHopFile(item: WorkItem, source: Source, given: GivenSettin
       item,
       sha256: recording.source.sha256,
       settingsHash: settingsHash(given.settings, report.protocol.fingerprint),
-      protocolHash: sha256(report.protocol.fingerprint),
+      protocolHash: fingerprintHash(report.protocol.fingerprint),
       protocol,
       report,
       recording: { unusedColumns: recording.unusedColumns, deviceNotes: recording.deviceNotes },

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { NOTHING_TOLD } from '../../apps/cli/src/told.ts';
-import { trialContext } from '../../apps/cli/src/trial-context.ts';
+import { NOTHING_TOLD } from '../../../packages/study/src/listed/told.ts';
+import { trialContext } from '../../../packages/study/src/listed/trial-context.ts';
 
 test('reason and ratings that were told reach the analysis; zero is told, and empty is not', () => {
   expect(

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { pullCourse } from '../../apps/cli/src/pull-course.ts';
-import { madeSamples, rampEffort, traceOf } from '../support/made-pull.ts';
+import { pullCourse } from '../../../packages/study/src/listed/pull-course.ts';
+import { madeSamples, rampEffort, traceOf } from '../../support/made-pull.ts';
 
 const { timesS, samples } = madeSamples({ efforts: [rampEffort(10, 800, 2, 6)], lengthS: 24, sampleRateHz: 100 });
 const up = { unit: 'N', polarity: { sign: 1, clear: true } } as const;

@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { PULL_PROTOCOLS } from '@surae/shared';
 import { describe, expect, test } from 'vitest';
-import { assessPullFile } from '../../apps/cli/src/assess-pull-file.ts';
-import { sha256 } from '../../apps/cli/src/fingerprints.ts';
-import { readSettings, usualSettings } from '../../apps/cli/src/settings-file.ts';
-import { assessedPulls, pullItem } from '../support/assessed-pulls.ts';
-import { madeRamps, madeRecording } from '../support/made-recording.ts';
+import { sha256 } from '../../../apps/cli/src/fingerprints.ts';
+import { readSettings, usualSettings } from '../../../apps/cli/src/settings-file.ts';
+import { assessPullFile } from '../../../packages/study/src/listed/assess-pull-file.ts';
+import { assessedPulls, pullItem } from '../../support/assessed-pulls.ts';
+import { madeRamps, madeRecording } from '../../support/made-recording.ts';
 
 const text = madeRecording(madeRamps([900, 920, 910]));
 const refusal = (about = {}, carried = {}): unknown => {

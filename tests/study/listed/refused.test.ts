@@ -1,8 +1,8 @@
 import { InputError } from '@surae/analysis';
 import { RecordError } from '@surae/records';
 import { expect, test } from 'vitest';
-import { reasonOf, refused } from '../../apps/cli/src/refused.ts';
-import { pullItem } from '../support/assessed-pulls.ts';
+import { reasonOf, refused } from '../../../packages/study/src/listed/refused.ts';
+import { pullItem } from '../../support/assessed-pulls.ts';
 
 test('a refusal keeps its item, its reason and the hash of what was read', () => {
   expect(refused(pullItem(), 'no', 'ab')).toEqual({ status: 'refused', item: pullItem(), sha256: 'ab', reason: 'no' });

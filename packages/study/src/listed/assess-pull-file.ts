@@ -2,10 +2,10 @@ import { assessPulls, type PullReport, type PullSubject, type PullTestRequest } 
 import type { Recording } from '@surae/records';
 import { PROTOCOLS, PULL_PROTOCOLS, type PullProtocol } from '@surae/shared';
 import { choosePullPlacement } from './choose-pull-placement.ts';
-import { settingsHash, sha256 } from './fingerprints.ts';
+import type { GivenSettings } from './given-settings.ts';
 import { type PullCourse, pullCourse } from './pull-course.ts';
 import { type Refused, reasonOf, refused } from './refused.ts';
-import type { GivenSettings } from './settings-file.ts';
+import { fingerprintHash, settingsHash } from './settings-hash.ts';
 import { hashOf, recordingOf, type Source } from './source-of.ts';
 import { toldBy } from './told.ts';
 import type { Told } from './told-columns.ts';
@@ -77,7 +77,7 @@ export function assessPullFile(item: WorkItem, source: Source, given: GivenSetti
       item,
       sha256: hash,
       settingsHash: settingsHash(given.settings, report.protocol.fingerprint),
-      protocolHash: sha256(report.protocol.fingerprint),
+      protocolHash: fingerprintHash(report.protocol.fingerprint),
       protocol,
       report,
       recording: { unusedColumns: recording.unusedColumns, deviceNotes: recording.deviceNotes },
