@@ -228,6 +228,7 @@ export {
 } from './sentences/screens/sensor-words.ts';
 export { SET_UP_WORDS } from './sentences/screens/set-up-words.ts';
 export { SORENESS_WORDS } from './sentences/screens/soreness-words.ts';
+export { STUDY_WORDS } from './sentences/screens/study-words.ts';
 export { CHART_WORDS, KEEP_WORDS, READY_WORDS, TEST_WORDS } from './sentences/screens/test-words.ts';
 export { HOME_TODAY_WORDS } from './sentences/screens/today-home-words.ts';
 export { TODAY_WORDS } from './sentences/screens/today-words.ts';

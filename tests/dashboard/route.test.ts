@@ -70,3 +70,15 @@ test('any other place is lost, also one whose id cannot be read', () => {
 test('the start and a lost place lead to the start', () => {
   expect([hashOf({ page: 'start' }), hashOf({ page: 'lost' })]).toEqual(['#/', '#/']);
 });
+
+test('a study has a way in, an id and a part', () => {
+  for (const [studyId, part] of [
+    [null, null],
+    ['a/b', null],
+    ['a/b', 'quality'],
+  ] as const) {
+    expect(routeOf(hashOf({ page: 'study', studyId, part }))).toEqual({ page: 'study', studyId, part });
+  }
+  expect(hashOf({ page: 'study', studyId: 'a', part: 'quality' })).toBe('#/study/a/quality');
+  expect(routeOf('#/study/a/b/c')).toEqual({ page: 'lost' });
+});

@@ -277,6 +277,9 @@ export class AppShell extends LitElement {
       case 'export':
         void import('./pages/export-page.ts');
         return html`<export-page></export-page>`;
+      case 'study':
+        void import('./pages/study-page.ts');
+        return html`<study-page .studyId=${this.route.studyId} .asked=${this.route.part}></study-page>`;
       case 'sensors':
         void import('./pages/sensors-page.ts');
         return html`<sensors-page .visitId=${this.route.visitId}></sensors-page>`;

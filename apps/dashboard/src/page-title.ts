@@ -39,6 +39,7 @@ const titles = {
   episode: EPISODE_LINE_WORDS.title,
   import: IMPORT_WORDS.title,
   export: START_WORDS['export-link'],
+  study: START_WORDS['study-link'],
   sensors: SENSOR_WORDS.title,
   describe: DESCRIBE_WORDS.title,
   legs: LEGS_WORDS.title,

@@ -18,6 +18,8 @@ export type Route =
   /** a table that another program wrote */
   | { readonly page: 'import' }
   | { readonly page: 'export' }
+  /** a study of recordings, and which part of it; without an id the way into one */
+  | { readonly page: 'study'; readonly studyId: string | null; readonly part: string | null }
   /** the sensors, and the visit that one came from */
   | { readonly page: 'sensors'; readonly visitId: string | null }
   /** the description of a sensor that is being written; the id of the one that it begins from */
@@ -48,6 +50,10 @@ export function routeOf(hash: string): Route {
   if (parts.length === 1 && parts[0] === 'export') return { page: 'export' };
   if (parts.length === 1 && parts[0] === 'sensors') return { page: 'sensors', visitId: null };
   if (parts.length === 1 && parts[0] === 'describe') return { page: 'describe', descriptionId: null };
+  if (parts[0] === 'study' && parts.length < 4) {
+    const [, studyId = null, part = null] = parts.map(decoded);
+    return { page: 'study', studyId, part };
+  }
   const given = parts.length === 3 && parts[0] === 'legs' ? givenAs.find((one) => one === parts[2]) : undefined;
   if (given !== undefined) {
     const visitId = decoded(parts[1]!);
@@ -94,6 +100,8 @@ export function hashOf(route: Route): string {
       return place(route.page, route.personId);
     case 'sensors':
       return place('sensors', route.visitId);
+    case 'study':
+      return place('study', route.studyId) + (route.part === null ? '' : `/${route.part}`);
     case 'describe':
       return place('describe', route.descriptionId);
     case 'visit':

@@ -105,6 +105,13 @@ export {
   readBodies,
   readBody,
 } from './kinds/read-body.ts';
+export type {
+  AssessedTrials,
+  RaterKeyKept,
+  RaterLinesKept,
+  StudyDecisionKept,
+  StudyKept,
+} from './kinds/study-kinds.ts';
 export { type FlareKnown, lastFlareOf, withFlareNow, withLastFlare } from './last-flare.ts';
 export { swappedAt } from './legs-swapped.ts';
 export { isSorenessTold, legsTested } from './legs-tested.ts';

@@ -5,10 +5,10 @@ import { END_REASON_SENTENCES, SAFETY_LIST, SAFETY_LIST_VERSION, SAFETY_REASONS,
 import { expect, test } from 'vitest';
 import { assessFile } from '../../../apps/cli/src/assess-file.ts';
 import { usualSettings } from '../../../apps/cli/src/settings-file.ts';
-import type { GivenAbout } from '../../../apps/cli/src/work-list.ts';
 import { assessmentRequest, recordingOf } from '../../../apps/dashboard/src/result/assessment.ts';
 import { bytesFile, repetitionFile, reportFile, sampleFiles } from '../../../apps/dashboard/src/result/set-files.ts';
 import { settingsHash } from '../../../apps/dashboard/src/result/settings-hash.ts';
+import type { GivenAbout } from '../../../packages/study/src/listed/work-list.ts';
 import { csvRows } from '../../support/csv-rows.ts';
 import { handMadeRefusal } from '../../support/hand-made-outcome.ts';
 import { madeSet, madeVisit } from '../../support/made-visit.ts';

@@ -56,6 +56,7 @@ export const STEP_WORDS = sentences('screen.steps', {
 /** Words of the page with everybody in the book. */
 export const START_WORDS = sentences('screen.start', {
   'export-link': 'Hand records over',
+  'study-link': 'Studies',
   title: 'Who is here today?',
   'demo-clinic': 'A demo clinic. These people are invented, and their sensor is simulated.',
   'earlier-visits': 'Give these people earlier visits',

@@ -1,0 +1,107 @@
+import { consume } from '@lit/context';
+import { STUDY_WORDS } from '@surae/shared';
+import type { RecordStore } from '@surae/storage';
+import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { bookContext, storeContext } from '../contexts/capabilities.ts';
+import type { VisitBook } from '../journey/visit-book.ts';
+import { softwareName } from '../result/software.ts';
+import { hashOf } from '../route.ts';
+import { shownParts } from '../study/shown-parts.ts';
+import { shownPart } from '../study/study-parts.ts';
+import { STUDY_CHANGED, type StudySession } from '../study/study-session.ts';
+import { StudyShelf } from '../study/study-shelf.ts';
+import { base } from '../styles/base.ts';
+
+/** The studies of this device, or one of them with its parts. */
+@customElement('study-page')
+export class StudyPage extends LitElement {
+  static override styles = [
+    base,
+    css`
+      nav {
+        border-block-end: 1px solid var(--hairline);
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0 var(--gap-6);
+        margin-block-end: var(--gap-6);
+      }
+      nav a {
+        align-items: center;
+        display: inline-flex;
+        min-block-size: var(--target);
+      }
+      nav a[aria-current] {
+        font-weight: 600;
+        text-decoration-thickness: 3px;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) studyId: string | null = null;
+  @property({ attribute: false }) asked: string | null = null;
+  @consume({ context: bookContext }) private readonly book!: VisitBook;
+  @consume({ context: storeContext }) private readonly store!: RecordStore;
+  /** null where there is no such study */
+  @state() private session: StudySession | undefined | null;
+
+  override disconnectedCallback(): void {
+    this.leave();
+    super.disconnectedCallback();
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('studyId')) void this.open();
+  }
+
+  private leave(): void {
+    this.session?.removeEventListener(STUDY_CHANGED, this.renew);
+    this.session = undefined;
+  }
+
+  private readonly renew = (): void => this.requestUpdate();
+
+  private async open(): Promise<void> {
+    this.leave();
+    const id = this.studyId;
+    if (id === null) return;
+    const opened = await new StudyShelf(this.store, this.book.hand).open(id, softwareName());
+    if (id !== this.studyId || !this.isConnected) return;
+    this.session = opened?.session ?? null;
+    this.session?.addEventListener(STUDY_CHANGED, this.renew);
+  }
+
+  override render(): TemplateResult {
+    const words = STUDY_WORDS;
+    if (this.studyId === null) return html`<h1 tabindex="-1">${words.title.text}</h1><p>${words.explain.text}</p>`;
+    const { session } = this;
+    if (session === undefined) return html`<p class="quiet" role="status">${words.loading.text}</p>`;
+    const back = html`<p><a href=${hashOf({ page: 'study', studyId: null, part: null })}>${words.back.text}</a></p>`;
+    if (session === null)
+      return html`<h1 tabindex="-1">${words.title.text}</h1><p role="alert">${words.lost.text}</p>${back}`;
+    return html`
+      <h1 tabindex="-1">${session.content.declared.study.title}</h1>
+      ${this.parts(session)}
+    `;
+  }
+
+  private parts(session: StudySession): TemplateResult | typeof nothing {
+    const parts = shownParts.filter(({ isIn }) => isIn === undefined || isIn(session));
+    if (parts.length === 0) return nothing;
+    const here = shownPart(parts, this.asked);
+    void here.load();
+    return html`
+      <nav aria-label=${STUDY_WORDS.parts.text}>
+        ${parts.map(
+          ({ part }) =>
+            html`<a
+              href=${hashOf({ page: 'study', studyId: session.id, part })}
+              aria-current=${part === here.part ? 'page' : nothing}
+              >${STUDY_WORDS[`part-${part}`].text}</a
+            >`,
+        )}
+      </nav>
+      ${here.show(session)}
+    `;
+  }
+}

@@ -1,0 +1,227 @@
+import {
+  type BlindEntry,
+  type BlindKey,
+  type BlindStep,
+  blindedOrder,
+  type Decision,
+  type DecisionEntry,
+  decide,
+  entryLine,
+  keyText,
+  nextSteps,
+  parseBlindKey,
+  type QualityRow,
+  qualityRows,
+  readVerdicts,
+  type StudyResults,
+  standingDecisions,
+  studyTrials,
+  type TrialFacts,
+  type VerdictBook,
+} from '@surae/study';
+import type { KeptTrial } from './kept-trial.ts';
+import { type RaterTexts, sessionResults } from './session-results.ts';
+import type { StudyContent } from './study-content.ts';
+
+/** How far assessing has come. */
+export interface StudyProgress {
+  readonly done: number;
+  readonly of: number;
+  /** recordings in a second since it was begun; null before the first */
+  readonly perS: number | null;
+  /** whether it goes on */
+  readonly runs: boolean;
+}
+
+/** What is kept of a study beside its files: each call is safe once it is fulfilled, and nothing is changed afterwards. */
+export interface StudyKeeper {
+  /** puts a line at the end of the list of decisions */
+  addDecision(line: string): Promise<void>;
+  /** keeps the names under which a rater is shown the recordings, before the first is shown */
+  addKey(rater: string, text: string): Promise<void>;
+  /** puts lines at the end of the verdicts of a rater */
+  addVerdicts(rater: string, lines: readonly string[]): Promise<void>;
+  /** the bytes of a recording as they came; undefined where they are gone */
+  bytes(sha256: string): Promise<Uint8Array | undefined>;
+}
+
+/** What a session begins from. */
+export interface StudyBeginning {
+  readonly id: string;
+  readonly content: StudyContent;
+  readonly keeper: StudyKeeper;
+  /** one for each recording of the content; undefined while it is not assessed */
+  readonly trials: readonly (KeptTrial | undefined)[];
+  readonly decisions: readonly DecisionEntry[];
+  /** by rater: those whose counting was begun */
+  readonly raters: ReadonlyMap<string, RaterTexts>;
+  /** name and version of what assesses */
+  readonly software: string;
+}
+
+/** A session tells of any change by this event. */
+export const STUDY_CHANGED = 'study-changed';
+
+/**
+ * One study while it is looked at: what was declared, what its recordings came to, what was decided and counted again. It tells by the
+ * event {@link STUDY_CHANGED} that something came, and knows no element.
+ */
+export class StudySession extends EventTarget {
+  readonly id: string;
+  readonly content: StudyContent;
+  readonly software: string;
+  private readonly keeper: StudyKeeper;
+  private kept: (KeptTrial | undefined)[];
+  private listed: readonly DecisionEntry[];
+  private readonly texts: Map<string, RaterTexts>;
+  private came: StudyProgress;
+  private made: StudyResults | undefined;
+  private judged: readonly QualityRow[] | undefined;
+
+  constructor({ id, content, keeper, trials, decisions, raters, software }: StudyBeginning) {
+    super();
+    this.id = id;
+    this.content = content;
+    this.keeper = keeper;
+    this.kept = [...trials];
+    this.listed = decisions;
+    this.texts = new Map(raters);
+    this.software = software;
+    const done = this.kept.filter((one) => one !== undefined).length;
+    this.came = { done, of: this.kept.length, perS: null, runs: false };
+  }
+
+  get progress(): StudyProgress {
+    return this.came;
+  }
+
+  /** Every recording is assessed or refused. */
+  get isWhole(): boolean {
+    return this.came.done === this.came.of;
+  }
+
+  /** In the order of the manifest; undefined while one is not assessed. */
+  get trials(): readonly (KeptTrial | undefined)[] {
+    return this.kept;
+  }
+
+  get decisions(): readonly DecisionEntry[] {
+    return this.listed;
+  }
+
+  /** Facts of the recordings that are there, under the declared assessment. */
+  get facts(): readonly TrialFacts[] {
+    const there = this.kept.filter((one) => one !== undefined);
+    return studyTrials(this.content.assessments, there).of.get(this.content.assessments[0]!.key)!;
+  }
+
+  /** One row for each recording that is there: what is to be looked at and whether it is taken. */
+  get rows(): readonly QualityRow[] {
+    this.judged ??= qualityRows(this.content.declared.study, this.facts, standingDecisions(this.listed));
+    return this.judged;
+  }
+
+  /** Recordings that were refused, each with its reason. */
+  get refusals(): readonly { readonly trial: string; readonly reason: string }[] {
+    return this.rows.flatMap(({ trial: { trial, refusal: reason } }) => (reason === null ? [] : [{ trial, reason }]));
+  }
+
+  /** Raters whose counting was begun. */
+  get raters(): readonly string[] {
+    return [...this.texts.keys()];
+  }
+
+  /** The names under which a rater is shown the recordings; undefined while it was not begun. */
+  keyOf(rater: string): BlindKey | undefined {
+    const text = this.texts.get(rater)?.key;
+    return text === undefined ? undefined : parseBlindKey(text, this.content.declared);
+  }
+
+  /** What a rater came to; a list that was not begun is empty. */
+  book(key: BlindKey): VerdictBook {
+    return readVerdicts(this.texts.get(key.rater)?.verdicts ?? '', key);
+  }
+
+  /** Lines of decisions as a file has them: the command line reads it. */
+  get decisionsText(): string {
+    return this.listed.map((entry) => entryLine(entry)).join('');
+  }
+
+  /** The files of a rater; undefined while the counting was not begun. */
+  textsOf(rater: string): RaterTexts | undefined {
+    return this.texts.get(rater);
+  }
+
+  bytes(sha256: string): Promise<Uint8Array | undefined> {
+    return this.keeper.bytes(sha256);
+  }
+
+  /** Takes what recordings came to, by their place in the manifest. */
+  take(found: ReadonlyMap<number, KeptTrial>, progress: StudyProgress): void {
+    for (const [at, trial] of found) this.kept[at] = trial;
+    this.came = { ...progress, done: this.kept.filter((one) => one !== undefined).length, of: this.kept.length };
+    this.changed();
+  }
+
+  /**
+   * Adds a decision about a trial; fulfilled once it is kept.
+   *
+   * @throws {@link StudyError} `undeclared-reason`, `unknown-trial`, `bad-file`
+   */
+  async decide(decision: Omit<Decision, 'sha256'>): Promise<void> {
+    const sha256 = this.facts.find(({ trial }) => trial === decision.trial)?.sha256 ?? null;
+    const trials = this.content.items.map(({ file }) => file);
+    const entry = decide(this.listed, this.content.declared, trials, { ...decision, sha256 });
+    await this.keeper.addDecision(entryLine(entry));
+    this.listed = [...this.listed, entry];
+    this.changed();
+  }
+
+  /**
+   * Begins the counting of a rater: every recording that is not left out and was counted by the machine, in the declared order. What
+   * was begun is gone on with.
+   *
+   * @throws {@link StudyError} `out-of-range` where the study declares no blinding, not this rater, or too few recordings
+   */
+  async begin(rater: string): Promise<BlindKey> {
+    const before = this.keyOf(rater);
+    if (before !== undefined) return before;
+    const counted = new Set(this.kept.flatMap((one) => one?.automatic?.trial ?? []));
+    const shown = this.rows
+      .filter(({ status, trial }) => status !== 'exclude' && counted.has(trial.trial))
+      .map(({ trial }) => ({ trial: trial.trial, sha256: trial.sha256! }));
+    const key = blindedOrder(this.content.declared, rater, shown);
+    await this.keeper.addKey(rater, keyText(key));
+    this.texts.set(rater, { key: keyText(key), verdicts: '' });
+    this.changed();
+    return key;
+  }
+
+  /**
+   * Adds steps of a rater whose counting was begun; fulfilled once they are kept.
+   *
+   * @throws {@link StudyError} `out-of-turn` for anything but an opening after the lock; `bad-file`
+   */
+  async count(key: BlindKey, steps: readonly BlindStep[]): Promise<readonly BlindEntry[]> {
+    const before = this.texts.get(key.rater);
+    if (before === undefined) throw new Error(`The counting of ${key.rater} was not begun.`);
+    const entries = nextSteps(this.book(key), key, steps);
+    const lines = entries.map((entry) => entryLine(entry));
+    await this.keeper.addVerdicts(key.rater, lines);
+    this.texts.set(key.rater, { ...before, verdicts: before.verdicts + lines.join('') });
+    this.changed();
+    return entries;
+  }
+
+  /** What the study comes to by now, as `surae study` makes it of the same files: the same bytes. Made anew after a change. */
+  results(): StudyResults {
+    this.made ??= sessionResults(this);
+    return this.made;
+  }
+
+  private changed(): void {
+    this.made = undefined;
+    this.judged = undefined;
+    this.dispatchEvent(new Event(STUDY_CHANGED));
+  }
+}
