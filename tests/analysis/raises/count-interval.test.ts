@@ -1,5 +1,11 @@
+import type { FaultKind } from '@surae/shared';
 import { expect, test } from 'vitest';
-import { countInterval, type UncertainRepetition } from '../../../packages/analysis/src/raises/count-interval.ts';
+import {
+  type CountRules,
+  countInterval,
+  type UncertainRepetition,
+} from '../../../packages/analysis/src/raises/count-interval.ts';
+import { faultEnd } from '../../../packages/analysis/src/raises/end-rule.ts';
 import { normalCdf } from '../../../packages/analysis/src/signal/normal.ts';
 import { createRandom, gaussian } from '../../../packages/analysis/src/signal/random.ts';
 
@@ -96,6 +102,77 @@ test('a repetition hidden by a gap may be either, and a cap cuts the score', () 
   expect(countInterval([hidden], noRule, 500, 1)).toMatchObject({ validLow: 0, validHigh: 1 });
   const found = countInterval([byHeight(1, 0), byHeight(1, 0), byHeight(1, 0)], { ...noRule, cap: 2 }, 100, 1);
   expect(found).toMatchObject({ validLow: 3, scoredLow: 2, scoredHigh: 2 });
+});
+
+/** The same draws written plainly: every height worked out, and the end found by the rule itself. */
+function plainInterval(set: readonly UncertainRepetition[], rules: CountRules, draws: number, seed: number) {
+  const random = createRandom(seed);
+  const counts = Array.from({ length: draws }, () => {
+    const reference = 1 + (rules.referenceU > 0 ? rules.referenceU * gaussian(random) : 0);
+    const present = set.flatMap((one) => {
+      if (one.exists < 1 && random() >= one.exists) return [];
+      if (!one.judged) return [{ faults: new Set<FaultKind>(), judged: false, valid: random() < 0.5 }];
+      const faults = new Set<FaultKind>();
+      let valid = true;
+      if (one.height !== undefined && rules.heightShare !== undefined) {
+        const share = one.height.share + (one.height.u > 0 ? one.height.u * gaussian(random) : 0);
+        if (share < rules.heightShare * reference * (1 - 1e-12)) {
+          valid = false;
+          faults.add('height');
+        }
+      }
+      for (const { probability, kind } of one.others) {
+        if (random() < probability) continue;
+        valid = false;
+        if (kind !== undefined) faults.add(kind);
+      }
+      return [{ faults, judged: true, valid }];
+    });
+    const end = rules.faultsInARow === undefined ? undefined : faultEnd(present, rules.faultsInARow);
+    const last = Math.min(end === undefined ? present.length : end.index + 1, rules.cap ?? present.length);
+    const valid = present.map((one) => Number(one.valid));
+    const sum = (values: number[]): number => values.reduce((all, value) => all + value, 0);
+    return { valid: sum(valid), scored: sum(valid.slice(0, last)) };
+  });
+  const bound = (of: (one: { valid: number; scored: number }) => number, share: number): number =>
+    counts.map(of).sort((a, b) => a - b)[Math.ceil(share * draws - 1e-9) - 1];
+  return {
+    validLow: bound(({ valid }) => valid, 0.025),
+    validHigh: bound(({ valid }) => valid, 0.975),
+    scoredLow: bound(({ scored }) => scored, 0.025),
+    scoredHigh: bound(({ scored }) => scored, 0.975),
+  };
+}
+
+test('the draws are those of heights that are all worked out and of the end rule itself', () => {
+  const random = createRandom(5);
+  const kinds = ['height', 'tempo', 'posture', 'support', undefined] as const;
+  let widths = 0;
+  for (let round = 0; round < 60; round++) {
+    const set = Array.from(
+      { length: 3 + Math.floor(20 * random()) },
+      (): UncertainRepetition => ({
+        exists: random() < 0.7 ? 1 : random(),
+        height: random() < 0.2 ? undefined : { share: 0.6 + 0.3 * random(), u: random() < 0.2 ? 0 : 0.06 * random() },
+        others: Array.from({ length: Math.floor(4 * random()) }, () => ({
+          probability: random() < 0.5 ? 1 : random(),
+          kind: kinds[Math.floor(5 * random())],
+        })),
+        judged: random() < 0.9,
+      }),
+    );
+    const rules = {
+      heightShare: random() < 0.9 ? 0.75 : undefined,
+      referenceU: random() < 0.5 ? 0 : 0.02,
+      faultsInARow: [undefined, 1, 2, 3][round % 4],
+      cap: random() < 0.3 ? 6 : undefined,
+    };
+    const found = countInterval(set, rules, 200, round);
+    expect(found).toEqual(plainInterval(set, rules, 200, round));
+    widths += found.scoredHigh - found.scoredLow;
+  }
+  expect(widths).toBeGreaterThan(60);
+  expect(() => countInterval([], { ...noRule, faultsInARow: 0 }, 200, 1)).toThrow('faultsInARow');
 });
 
 test('the same seed gives the same bounds', () => {

@@ -1,7 +1,6 @@
-import type { FaultKind } from '@surae/shared';
+import { FAULT_KINDS, type FaultKind } from '@surae/shared';
 import { requireRange } from '../check.ts';
-import { createRandom, gaussian } from '../signal/random.ts';
-import { faultEnd } from './end-rule.ts';
+import { gaussian, RandomNumbers } from '../signal/random.ts';
 
 /** What is uncertain about one repetition. */
 export interface UncertainRepetition {
@@ -35,29 +34,85 @@ export interface CountInterval {
   readonly scoredHigh: number;
 }
 
-interface Draw {
-  readonly faults: ReadonlySet<FaultKind>;
-  readonly judged: boolean;
-  readonly valid: boolean;
+/** The set as plain columns, so that a draw makes nothing anew. */
+interface DrawnSet {
+  readonly exists: Float64Array;
+  /** 1 where an answer is known, 0 where a gap hides it */
+  readonly judged: Uint8Array;
+  /** NaN where height is not judged */
+  readonly share: Float64Array;
+  readonly shareU: Float64Array;
+  /** where the other criteria of a repetition end; those of the next follow */
+  readonly othersTo: Int32Array;
+  readonly probability: Float64Array;
+  /** the kind of fault as one bit, 0 for none */
+  readonly kind: Int32Array;
 }
 
-function drawOne(one: UncertainRepetition, rules: CountRules, reference: number, random: () => number): Draw {
-  const faults = new Set<FaultKind>();
-  if (!one.judged) return { faults, judged: false, valid: random() < 0.5 };
-  let valid = true;
-  if (one.height !== undefined && rules.heightShare !== undefined) {
-    const share = one.height.share + (one.height.u > 0 ? one.height.u * gaussian(random) : 0);
-    if (share < rules.heightShare * reference * (1 - 1e-12)) {
-      valid = false;
-      faults.add('height');
+function bitOf(kind: FaultKind | undefined): number {
+  return kind === undefined ? 0 : 1 << FAULT_KINDS.indexOf(kind);
+}
+
+function drawnSet(repetitions: readonly UncertainRepetition[], isHeightJudged: boolean): DrawnSet {
+  const others = repetitions.flatMap((one) => one.others);
+  let to = 0;
+  return {
+    exists: Float64Array.from(repetitions, (one) => one.exists),
+    judged: Uint8Array.from(repetitions, (one) => Number(one.judged)),
+    share: Float64Array.from(repetitions, ({ height }) =>
+      isHeightJudged ? (height?.share ?? Number.NaN) : Number.NaN,
+    ),
+    shareU: Float64Array.from(repetitions, ({ height }) => height?.u ?? 0),
+    othersTo: Int32Array.from(repetitions, (one) => (to += one.others.length)),
+    probability: Float64Array.from(others, (one) => one.probability),
+    kind: Int32Array.from(others, (one) => bitOf(one.kind)),
+  };
+}
+
+/**
+ * Whether a drawn height is below a limit. The random numbers are those that {@link gaussian} takes, and so is the answer; where
+ * it is plain already from the bound -2 ln s <= 2 (1/s - 1), no logarithm is taken.
+ */
+function fallsBelow(share: number, u: number, limit: number, random: RandomNumbers): boolean {
+  if (!(u > 0)) return share < limit;
+  for (;;) {
+    const x = 2 * random.next() - 1;
+    const y = 2 * random.next() - 1;
+    const square = x * x + y * y;
+    if (!(square > 0 && square < 1)) continue;
+    const apart = limit - share;
+    // the hundredth and the last term are far above what rounding can do
+    if (apart * apart > 2.02 * u * u * (1 / square - 1) + 1e-20) return apart > 0;
+    return share + u * (x * Math.sqrt((-2 * Math.log(square)) / square)) < limit;
+  }
+}
+
+/** Rows of faults of one kind, one after the other. */
+class FaultRows {
+  readonly #rows = new Int32Array(FAULT_KINDS.length);
+  readonly #most: number;
+  #isAny = false;
+
+  constructor(faultsInARow: number | undefined) {
+    this.#most = faultsInARow ?? Number.POSITIVE_INFINITY;
+  }
+
+  clear(): void {
+    this.#rows.fill(0);
+    this.#isAny = false;
+  }
+
+  /** Takes the faults of the next repetition, a bit for each kind; whether a row is now complete. */
+  ends(faults: number): boolean {
+    if (faults === 0 && !this.#isAny) return false;
+    this.#isAny = faults !== 0;
+    let isComplete = false;
+    for (let k = 0; k < this.#rows.length; k++) {
+      this.#rows[k] = (faults >> k) & 1 ? this.#rows[k] + 1 : 0;
+      if (this.#rows[k] >= this.#most) isComplete = true;
     }
+    return isComplete;
   }
-  for (const other of one.others) {
-    if (random() < other.probability) continue;
-    valid = false;
-    if (other.kind !== undefined) faults.add(other.kind);
-  }
-  return { faults, judged: true, valid };
 }
 
 /** Smallest count that at least the given share of the draws does not exceed. */
@@ -80,9 +135,9 @@ function countQuantile(histogram: Float64Array, draws: number, share: number): n
  * @param draws - number of draws, >= 100 [-]
  * @param seed - seed of the random numbers, a whole number [-]
  * @returns the 2.5 % and 97.5 % quantiles of both counts [-]
- * @throws {@link InputError} `out-of-range` for draws or seed
+ * @throws {@link InputError} `out-of-range` for draws, seed or faults in a row
  *
- * Source: ours
+ * Source: ours; the end rule as in {@link faultEnd}
  */
 export function countInterval(
   repetitions: readonly UncertainRepetition[],
@@ -91,24 +146,45 @@ export function countInterval(
   seed: number,
 ): CountInterval {
   requireRange(draws, Number.isInteger(draws) && draws >= 100, 'draws', 'a whole number >= 100');
-  const random = createRandom(seed);
+  const { heightShare, referenceU, faultsInARow, cap = Number.POSITIVE_INFINITY } = rules;
+  if (faultsInARow !== undefined) requireRange(faultsInARow, faultsInARow >= 1, 'faultsInARow', '>= 1');
+  const random = new RandomNumbers(seed);
+  const next = (): number => random.next();
+  const set = drawnSet(repetitions, heightShare !== undefined);
+  const { exists, judged, share, shareU, othersTo, probability, kind } = set;
+  const rows = new FaultRows(faultsInARow);
+  const heightBit = bitOf('height');
   const validCounts = new Float64Array(repetitions.length + 1);
   const scoredCounts = new Float64Array(repetitions.length + 1);
   for (let draw = 0; draw < draws; draw++) {
-    const reference = 1 + (rules.referenceU > 0 ? rules.referenceU * gaussian(random) : 0);
-    const present: Draw[] = [];
-    for (const one of repetitions) {
-      if (one.exists < 1 && random() >= one.exists) continue;
-      present.push(drawOne(one, rules, reference, random));
-    }
-    const end = rules.faultsInARow === undefined ? undefined : faultEnd(present, rules.faultsInARow);
-    const last = Math.min(end === undefined ? present.length : end.index + 1, rules.cap ?? present.length);
+    const reference = 1 + (referenceU > 0 ? referenceU * gaussian(next) : 0);
+    const limit = (heightShare ?? Number.NaN) * reference * (1 - 1e-12);
+    rows.clear();
+    let hasEnded = false;
+    let present = 0;
     let valid = 0;
     let scored = 0;
-    for (let i = 0; i < present.length; i++) {
-      if (!present[i].valid) continue;
-      valid += 1;
-      if (i < last) scored += 1;
+    for (let k = 0; k < exists.length; k++) {
+      if (exists[k] < 1 && random.next() >= exists[k]) continue;
+      let isValid: boolean;
+      let faults = 0;
+      if (judged[k] === 0) isValid = random.next() < 0.5;
+      else {
+        isValid = Number.isNaN(share[k]) || !fallsBelow(share[k], shareU[k], limit, random);
+        if (!isValid) faults = heightBit;
+        for (let other = k === 0 ? 0 : othersTo[k - 1]; other < othersTo[k]; other++) {
+          if (random.next() < probability[other]) continue;
+          isValid = false;
+          faults |= kind[other];
+        }
+      }
+      if (isValid) {
+        valid += 1;
+        if (!hasEnded && present < cap) scored += 1;
+      }
+      present += 1;
+      // a repetition that a gap hides neither adds to a row nor breaks it
+      if (!hasEnded && judged[k] === 1) hasEnded = rows.ends(faults);
     }
     validCounts[valid] += 1;
     scoredCounts[scored] += 1;
