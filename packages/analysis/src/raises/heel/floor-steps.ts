@@ -87,15 +87,16 @@ function likeliestStep(
     const sizes = likelySizes([lowBefore, lowAfter], sides(tops, timeS, rule), scatters[0], rule);
     if (sizes.length === 0) continue;
     const highs = sides(tops, timeS, rule).flat();
-    const restsGain = (stepM: number, tried: readonly number[]): number =>
-      restsLikelihood(lowBefore, lowAfter, stepM, tried, rule) - restsLikelihood(lowBefore, lowAfter, 0, tried, rule);
+    const still = likelihoods(lowBefore, lowAfter, 0, scatters, rule);
     const topsWithout = topsLikelihood(highs, undefined, rule.tops);
     for (const stepM of sizes) {
       const step = { timeS, stepM };
       const topsGain = topsLikelihood(highs, step, rule.tops) - topsWithout;
       // the usual scatter alone shows whether there is anything to weigh
-      if (restsGain(stepM, [scatters[1]]) + topsGain < 0) continue;
-      const gain = restsGain(stepM, scatters) + topsGain;
+      const [usual] = likelihoods(lowBefore, lowAfter, stepM, [scatters[1]], rule);
+      if (usual - still[1] + topsGain < 0) continue;
+      const stepped = likelihoods(lowBefore, lowAfter, stepM, scatters, rule);
+      const gain = Math.max(...stepped) - Math.max(...still) + topsGain;
       if (gain > (best?.gain ?? leastGain)) best = { ...step, gain };
     }
   }
@@ -116,7 +117,8 @@ function likelySizes(
   scatter: number,
   rule: StepRule,
 ): number[] {
-  const ofRests = floorOf(levels(lowAfter), scatter, rule) - floorOf(levels(lowBefore), scatter, rule);
+  const [before, after] = [lowBefore, lowAfter].map((lows) => likeliestFloor(levels(lows), scatter, rule).level);
+  const ofRests = after - before;
   const sizes = [ofRests];
   if (highBefore.length > 1 && highAfter.length > 1) {
     const near = Math.min(rule.topsNear, highBefore.length, highAfter.length);
@@ -129,39 +131,60 @@ function levels(moments: readonly Moment[]): number[] {
   return moments.map(({ level }) => level);
 }
 
-/** Log likelihood of rests with a step of the floor between them, greatest over the floor and the scatter. */
-function restsLikelihood(
+/** Log likelihood of rests with a step of the floor between them, greatest over the floor, for each scatter. */
+function likelihoods(
   before: readonly Moment[],
   after: readonly Moment[],
   stepM: number,
   scatters: readonly number[],
   rule: StepRule,
-): number {
+): number[] {
   const all = [...levels(before), ...after.map(({ level }) => level - stepM)];
-  return Math.max(...scatters.map((scatter) => logLikelihood(all, floorOf(all, scatter, rule), scatter, rule)));
+  return scatters.map((scatter) => likeliestFloor(all, scatter, rule).logLikelihood);
 }
 
 /** The floor that makes levels likeliest, among the levels themselves, moved to the mean of those that gather there [m]. */
-function floorOf(all: readonly number[], scatter: number, rule: StepRule): number {
+function likeliestFloor(
+  all: readonly number[],
+  scatter: number,
+  rule: StepRule,
+): { readonly level: number; readonly logLikelihood: number } {
   let best = { level: all[0], logLikelihood: Number.NEGATIVE_INFINITY };
+  // levels that gather lead to one and the same mean
+  const tried = new Set<number>();
   for (const start of all) {
-    const near = all.filter((level) => Math.abs(level - start) < 2 * scatter);
-    const level = near.reduce((sum, one) => sum + one, 0) / near.length;
+    const level = meanNear(all, start, 2 * scatter);
+    if (tried.has(level)) continue;
+    tried.add(level);
     const found = logLikelihood(all, level, scatter, rule);
     if (found > best.logLikelihood) best = { level, logLikelihood: found };
   }
-  return best.level;
+  return best;
 }
 
+function meanNear(all: readonly number[], centre: number, reach: number): number {
+  let sum = 0;
+  let count = 0;
+  for (const level of all) {
+    if (!(Math.abs(level - centre) < reach)) continue;
+    sum += level;
+    count += 1;
+  }
+  return sum / count;
+}
+
+/** Log likelihood of rests about a floor; each has a density of being down, raised, or a stray [log 1/m]. */
 function logLikelihood(all: readonly number[], floor: number, scatter: number, rule: StepRule): number {
-  return all.reduce((sum, level) => sum + Math.log(density(level - floor, scatter, rule)), 0);
-}
-
-/** Density of a rest so far above the floor [1/m]. */
-function density(aboveM: number, scatter: number, rule: StepRule): number {
   const { raisedShare, raisedMostM, strayShare, strayReachM } = rule;
-  const down = Math.exp(-0.5 * (aboveM / scatter) ** 2) / (Math.sqrt(2 * Math.PI) * scatter);
-  const raised = aboveM > 0 && aboveM < raisedMostM ? 1 / raisedMostM : 0;
-  const stray = Math.abs(aboveM) < strayReachM ? 1 / (2 * strayReachM) : 1e-3;
-  return (1 - raisedShare - strayShare) * down + raisedShare * raised + strayShare * stray;
+  const downShare = 1 - raisedShare - strayShare;
+  const greatest = Math.sqrt(2 * Math.PI) * scatter;
+  let sum = 0;
+  for (const level of all) {
+    const aboveM = level - floor;
+    const down = Math.exp(-0.5 * (aboveM / scatter) ** 2) / greatest;
+    const raised = aboveM > 0 && aboveM < raisedMostM ? 1 / raisedMostM : 0;
+    const stray = Math.abs(aboveM) < strayReachM ? 1 / (2 * strayReachM) : 1e-3;
+    sum += Math.log(downShare * down + raisedShare * raised + strayShare * stray);
+  }
+  return sum;
 }

@@ -37,38 +37,47 @@ const rounds = 4;
  */
 export function topsLikelihood(tops: readonly Moment[], step: LevelStep | undefined, rule: TopRule): number {
   if (tops.length < rule.leastTops) return 0;
-  const levels = tops.map(({ timeS, level }) =>
+  const timesS = Float64Array.from(tops, ({ timeS }) => timeS);
+  const levels = Float64Array.from(tops, ({ timeS, level }) =>
     step !== undefined && timeS > step.timeS ? level - step.stepM : level,
   );
-  return Math.max(
-    ...rule.spreadsM.map((spread) =>
-      residualsOf(tops, levels, spread).reduce((sum, residual) => sum + Math.log(density(residual, spread, rule)), 0),
-    ),
-  );
+  return Math.max(...rule.spreadsM.map((spread) => logLikelihood(residualsOf(timesS, levels, spread), spread, rule)));
 }
 
-function residualsOf(tops: readonly Moment[], levels: readonly number[], spread: number): number[] {
-  let weights = levels.map(() => 1);
-  let residuals: number[] = [];
+function residualsOf(timesS: Float64Array, levels: Float64Array, spread: number): Float64Array {
+  const weights = new Float64Array(levels.length).fill(1);
+  const residuals = new Float64Array(levels.length);
   for (let round = 0; round < rounds; round++) {
-    let [w, x, y, xx, xy] = [0, 0, 0, 0, 0];
-    tops.forEach(({ timeS }, i) => {
+    let w = 0;
+    let x = 0;
+    let y = 0;
+    let xx = 0;
+    let xy = 0;
+    for (let i = 0; i < levels.length; i++) {
+      const timeS = timesS[i];
       w += weights[i];
       x += weights[i] * timeS;
       y += weights[i] * levels[i];
       xx += weights[i] * timeS * timeS;
       xy += weights[i] * timeS * levels[i];
-    });
+    }
     const wide = xx - (x * x) / w;
     const slope = wide > 0 ? (xy - (x * y) / w) / wide : 0;
-    residuals = tops.map(({ timeS }, i) => levels[i] - y / w - slope * (timeS - x / w));
-    weights = residuals.map((residual) => 1 / (1 + (residual / (2 * spread)) ** 2));
+    for (let i = 0; i < levels.length; i++) {
+      residuals[i] = levels[i] - y / w - slope * (timesS[i] - x / w);
+      weights[i] = 1 / (1 + (residuals[i] / (2 * spread)) ** 2);
+    }
   }
   return residuals;
 }
 
-function density(residual: number, spread: number, { strayShare, strayReachM }: TopRule): number {
-  const near = Math.exp(-0.5 * (residual / spread) ** 2) / (Math.sqrt(2 * Math.PI) * spread);
-  const stray = Math.abs(residual) < strayReachM ? 1 / (2 * strayReachM) : 1e-3;
-  return (1 - strayShare) * near + strayShare * stray;
+function logLikelihood(residuals: Float64Array, spread: number, { strayShare, strayReachM }: TopRule): number {
+  const greatest = Math.sqrt(2 * Math.PI) * spread;
+  let sum = 0;
+  for (const residual of residuals) {
+    const near = Math.exp(-0.5 * (residual / spread) ** 2) / greatest;
+    const stray = Math.abs(residual) < strayReachM ? 1 / (2 * strayReachM) : 1e-3;
+    sum += Math.log((1 - strayShare) * near + strayShare * stray);
+  }
+  return sum;
 }
