@@ -49,7 +49,7 @@ export class BlockCounter {
   private readonly leverM: number;
   private readonly machine: RaiseMachine;
   private readonly heelFilter: SectionFilter;
-  private readonly body: BodyRise;
+  private wholeBody: BodyRise | undefined;
   private readonly platform: PlatformAcceleration;
   private foot: FootHeight | undefined;
   private cells: CellAverager | undefined;
@@ -69,7 +69,6 @@ export class BlockCounter {
     const isPosition = placement === 'heel' || placement === 'foot';
     this.machine = new RaiseMachine(settings.movement, isPosition ? 'position' : 'band-passed');
     this.heelFilter = new SectionFilter(butterworthLowPass(2, settings.heel.cutoffHz, settings.cellRateHz));
-    this.body = new BodyRise(settings.body, settings.cellRateHz);
     this.platform = new PlatformAcceleration(settings.body, settings.cellRateHz);
   }
 
@@ -141,6 +140,12 @@ export class BlockCounter {
       throw new InputError('missing-channel', { argument: 'block.channels', expected, actual: 'a block without' });
     }
     return turn === undefined ? columns : [...columns, ...turn];
+  }
+
+  /** Rise of the body: its weights take a millisecond to work out, and a sensor on the foot needs none. */
+  private get body(): BodyRise {
+    this.wholeBody ??= new BodyRise(this.settings.body, this.settings.cellRateHz);
+    return this.wholeBody;
   }
 
   private handOver(): ProvisionalRaise[] {
