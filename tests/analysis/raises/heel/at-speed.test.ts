@@ -3,7 +3,7 @@ import { startsAtSpeed } from '../../../../packages/analysis/src/raises/heel/at-
 import { minimumJerk, moveShape } from '../../../../packages/analysis/src/raises/heel/move-shape.ts';
 import { whitening } from '../../../../packages/analysis/src/raises/heel/sway-noise.ts';
 
-const shapes = [minimumJerk, { start: 1, end: 1, spread: 0, tilt: 0 }].map(moveShape);
+const shapes = [minimumJerk, { start: 1, end: 1, spread: 0, tilt: 0 }].map((exponents) => moveShape(exponents));
 const timesS = Float64Array.from({ length: 80 }, (_, i) => i * 0.025);
 const white = whitening({ swaySdM: 0.001, swayTimeS: 0.3, whiteSdM: 0.001 }, 0.025, new Float64Array(80).fill(1));
 const guess = { startS: 0.35, highFromS: 0.9, highToS: 1.1, endS: 1.65, before: 0, top: 0.1, after: 0 };

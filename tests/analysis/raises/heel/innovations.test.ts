@@ -1,29 +1,39 @@
 import { expect, test } from 'vitest';
-import { innovations, softMisfit, softRoot } from '../../../../packages/analysis/src/raises/heel/innovations.ts';
+import { softMisfit, softRoot, whiten, whitenFour } from '../../../../packages/analysis/src/raises/heel/innovations.ts';
 import { whitening } from '../../../../packages/analysis/src/raises/heel/sway-noise.ts';
 
 test('whitened derivatives are what differences of whitened departures say', () => {
   const seen = Float64Array.from({ length: 20 }, (_, i) => (i === 7 ? 0 : 1));
   const gains = whitening({ swaySdM: 2, swayTimeS: 0.4, whiteSdM: 0.5 }, 0.05, seen);
-  const slope = (i: number): number => Math.sin(i / 3);
-  const walk = (shift: number): number[] => {
-    const { take } = innovations(gains, 1);
-    return Array.from(seen, (_, i) => take(i, Math.cos(i) + shift * slope(i), Float64Array.of(slope(i)), 1));
+  const slopes = [0, 1, 2, 3].map(
+    (k) =>
+      (i: number): number =>
+        Math.sin(i / 3 + k),
+  );
+  const walk = (shift: (i: number) => number): Float64Array => {
+    const white = new Float64Array(20);
+    const departures = Float64Array.from(seen, (_, i) => Math.cos(i) + shift(i));
+    whiten(gains, departures, white);
+    return white;
   };
-  const { white, take } = innovations(gains, 1);
-  const [base, moved] = [walk(0), walk(1)];
-  base.forEach((value, i) => {
-    expect(take(i, Math.cos(i), Float64Array.of(slope(i)), 1)).toBeCloseTo(value, 12);
-    expect(white[0]).toBeCloseTo(moved[i] - value, 12);
+  // a column of something else stands before the four
+  const columns = Float64Array.from({ length: 100 }, (_, at) =>
+    at < 20 ? 9 : slopes[Math.floor(at / 20) - 1](at % 20),
+  );
+  whitenFour(gains, columns, 1, 0);
+  const base = walk(() => 0);
+  slopes.forEach((slope, k) => {
+    walk(slope).forEach((value, i) => expect(columns[20 * (k + 1) + i]).toBeCloseTo(value - base[i], 12));
   });
+  expect(columns.subarray(0, 20).every((value) => value === 9)).toBe(true);
   expect(base[7]).toBeCloseTo(0, 12);
 });
 
 test('white noise alone is only scaled', () => {
   const gains = whitening({ swaySdM: 1e-9, swayTimeS: 1, whiteSdM: 0.5 }, 0.1, new Float64Array(3).fill(1));
-  const { take } = innovations(gains, 0);
-  expect(take(0, 1, new Float64Array(0), 0)).toBeCloseTo(2, 6);
-  expect(take(1, -1, new Float64Array(0), 0)).toBeCloseTo(-2, 6);
+  const white = new Float64Array(3);
+  whiten(gains, Float64Array.of(1, -1, 0), white);
+  [2, -2, 0].forEach((value, i) => expect(white[i]).toBeCloseTo(value, 6));
 });
 
 test('a small departure costs its square, a large one grows in proportion', () => {
@@ -33,13 +43,12 @@ test('a small departure costs its square, a large one grows in proportion', () =
   expect(Math.abs(step / 30 - 6)).toBeLessThan(0.02);
 });
 
-test('parameters that had no slope so far may be left out', () => {
+test('columns that are 0 up to a sample may be walked from there', () => {
   const gains = whitening({ swaySdM: 2, swayTimeS: 0.4, whiteSdM: 0.5 }, 0.05, new Float64Array(20).fill(1));
-  const late = (i: number): number => (i < 9 ? 0 : Math.cos(i));
-  const [all, some] = [innovations(gains, 2), innovations(gains, 2)];
-  for (let i = 0; i < 20; i++) {
-    all.take(i, 1, Float64Array.of(i, late(i)), 2);
-    some.take(i, 1, Float64Array.of(i, late(i)), i < 9 ? 1 : 2);
-    expect(some.white).toEqual(all.white);
-  }
+  const late = (): Float64Array =>
+    Float64Array.from({ length: 80 }, (_, at) => (at % 20 < 9 ? 0 : Math.cos(at) + Math.floor(at / 20)));
+  const [all, some] = [late(), late()];
+  whitenFour(gains, all, 0, 0);
+  whitenFour(gains, some, 0, 9);
+  expect(some).toEqual(all);
 });

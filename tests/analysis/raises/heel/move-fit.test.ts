@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { fitMove } from '../../../../packages/analysis/src/raises/heel/move-fit.ts';
+import { fitMove, misfitOfMove } from '../../../../packages/analysis/src/raises/heel/move-fit.ts';
 import type { Move } from '../../../../packages/analysis/src/raises/heel/move-model.ts';
-import { moveLevel } from '../../../../packages/analysis/src/raises/heel/move-model.ts';
+import { moveLevels } from '../../../../packages/analysis/src/raises/heel/move-model.ts';
 import { minimumJerk, moveShape } from '../../../../packages/analysis/src/raises/heel/move-shape.ts';
 import { whitening } from '../../../../packages/analysis/src/raises/heel/sway-noise.ts';
 import { createRandom, gaussian } from '../../../../packages/analysis/src/signal/random.ts';
@@ -10,7 +10,8 @@ const shape = moveShape(minimumJerk);
 const truth = Float64Array.of(0.62, 1.25, 1.6, 2.75, 0.004, 0.1, 0.012);
 const timesS = Float64Array.from({ length: 85 }, (_, i) => i * 0.04);
 const guess: Move = { startS: 0.8, highFromS: 1.15, highToS: 1.8, endS: 2.5, before: 0, top: 0.09, after: 0 };
-const clean = timesS.map((time) => moveLevel(truth, time, shape, shape, new Float64Array(7)));
+const clean = new Float64Array(timesS.length);
+moveLevels(truth, timesS, shape, shape, clean);
 const white = whitening({ swaySdM: 1e-6, swayTimeS: 0.3, whiteSdM: 0.001 }, 0.04, new Float64Array(85).fill(1));
 
 describe('fit of a repetition', () => {
@@ -47,8 +48,24 @@ describe('fit of a repetition', () => {
     expect(Math.abs(stated.topU / rms(tops) - 1)).toBeLessThan(0.3);
   });
 
+  test('says the same of its misfit alone, and one fit leaves nothing behind for the next', () => {
+    const spiked = Float64Array.from(clean);
+    spiked[33] = 0.3;
+    const of = (level: Float64Array): Parameters<typeof misfitOfMove> => [
+      { timesS, level, whitening: white },
+      guess,
+      shape,
+      shape,
+    ];
+    const [first, other] = [fitMove(...of(clean))!, fitMove(...of(spiked))!];
+    expect(fitMove(...of(clean))).toEqual(first);
+    expect(misfitOfMove(...of(spiked))).toEqual({ upMisfit: other.upMisfit, downMisfit: other.downMisfit });
+    expect(other.upMisfit + other.downMisfit).toBeGreaterThan(first.upMisfit + first.downMisfit + 10);
+  });
+
   test('of fewer samples than unknowns is none', () => {
     const few = { timesS: timesS.slice(0, 8), level: clean.slice(0, 8), whitening: white };
     expect(fitMove(few, guess, shape, shape)).toBeUndefined();
+    expect(misfitOfMove(few, guess, shape, shape)).toBeUndefined();
   });
 });

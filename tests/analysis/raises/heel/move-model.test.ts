@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest';
 import {
-  moveLevel,
+  moveLevels,
   moveOf,
   moveSize,
+  moveSlopes,
   orderTimes,
   parametersOf,
 } from '../../../../packages/analysis/src/raises/heel/move-model.ts';
@@ -11,28 +12,44 @@ import { minimumJerk, moveShape } from '../../../../packages/analysis/src/raises
 const shape = moveShape(minimumJerk);
 const p = Float64Array.of(1, 2, 2.5, 3.7, 0.01, 0.1, 0.03);
 
+const timesS = Float64Array.of(0.5, 1, 1.3, 1.5, 1.77, 2, 2.2, 2.5, 2.9, 3.4, 3.7, 9);
+
+function levelsOf(q: Float64Array, up = shape, down = shape): Float64Array {
+  const levels = new Float64Array(timesS.length);
+  moveLevels(q, timesS, up, down, levels);
+  return levels;
+}
+
 test('rests before, holds at the top, rests after', () => {
-  const slopes = new Float64Array(moveSize);
-  expect(moveLevel(p, 0.5, shape, shape, slopes)).toBe(0.01);
-  expect(moveLevel(p, 2.2, shape, shape, slopes)).toBe(0.1);
-  expect(moveLevel(p, 9, shape, shape, slopes)).toBe(0.03);
-  expect(Math.abs(moveLevel(p, 1.5, shape, shape, slopes) - 0.055)).toBeLessThan(1e-9);
+  const levels = levelsOf(p);
+  expect([0, 1].map((i) => levels[i])).toEqual([0.01, 0.01]);
+  expect([5, 6, 7].map((i) => levels[i])).toEqual([0.1, 0.1, 0.1]);
+  expect([10, 11].map((i) => levels[i])).toEqual([0.03, 0.03]);
+  expect(Math.abs(levels[3] - 0.055)).toBeLessThan(1e-9);
 });
 
-test('its slopes are those of small differences', () => {
-  const slopes = new Float64Array(moveSize);
-  const unused = new Float64Array(moveSize);
-  for (const timeS of [1.3, 1.77, 2.2, 2.9, 3.4]) {
-    moveLevel(p, timeS, shape, shape, slopes);
-    for (let a = 0; a < moveSize; a++) {
-      const more = Float64Array.from(p);
-      const less = Float64Array.from(p);
-      more[a] += 1e-4;
-      less[a] -= 1e-4;
-      const difference =
-        (moveLevel(more, timeS, shape, shape, unused) - moveLevel(less, timeS, shape, shape, unused)) / 2e-4;
-      expect(Math.abs(difference - slopes[a])).toBeLessThan(2e-3);
-    }
+test('either way has its own shape', () => {
+  const soft = moveShape({ ...minimumJerk, start: 4 });
+  const [usual, up, down] = [levelsOf(p), levelsOf(p, soft), levelsOf(p, shape, soft)];
+  expect(usual[2] - up[2]).toBeGreaterThan(0.001);
+  expect(down[8] - usual[8]).toBeGreaterThan(0.001);
+  expect([up[8], down[2]]).toEqual([usual[8], usual[2]]);
+});
+
+test('its slopes are those of small differences, and nothing depends on a way before it', () => {
+  const slopes = new Float64Array(moveSize * timesS.length).fill(7);
+  expect(moveSlopes(p, timesS, shape, shape, slopes)).toEqual({ up: 2, hold: 5, down: 8, rest: 10 });
+  for (let a = 0; a < moveSize; a++) {
+    const more = Float64Array.from(p);
+    const less = Float64Array.from(p);
+    more[a] += 1e-4;
+    less[a] -= 1e-4;
+    const [above, below] = [levelsOf(more), levelsOf(less)];
+    timesS.forEach((_, i) => {
+      const slope = slopes[a * timesS.length + i];
+      expect(Math.abs((above[i] - below[i]) / 2e-4 - slope)).toBeLessThan(2e-3);
+      if (i < (a === 2 || a === 3 || a === 6 ? 8 : 2)) expect(slope).toBe(a === 4 ? 1 : 0);
+    });
   }
 });
 

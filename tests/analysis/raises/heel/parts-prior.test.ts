@@ -1,6 +1,11 @@
 import { expect, test } from 'vitest';
 import { heelDefaults } from '../../../../packages/analysis/src/assess/defaults/heel.ts';
-import { addPartsPrior, partsPrior, usualParts } from '../../../../packages/analysis/src/raises/heel/parts-prior.ts';
+import {
+  addPartsPrior,
+  partsMisfit,
+  partsPrior,
+  usualParts,
+} from '../../../../packages/analysis/src/raises/heel/parts-prior.ts';
 
 const size = 7;
 const moveOf = (upS: number, holdS: number, downS: number): Float64Array =>
@@ -20,6 +25,12 @@ test('a repetition like the others costs nothing and is not pulled', () => {
     addPartsPrior(partsPrior([0.7, 0.2, 0.9], heelDefaults.parts), moveOf(0.7, 0.2, 0.9), size, normal),
   ).toBeCloseTo(0, 12);
   expect(Math.max(...normal.gradient.map(Math.abs))).toBeLessThan(1e-9);
+});
+
+test('the misfit alone is that with which the normal equations are added to', () => {
+  for (const p of [moveOf(0.77, 0.2, 0.83), moveOf(0.7, 0.2, 0.9), moveOf(2, 0.1, 0.4)]) {
+    expect(partsMisfit(partsPrior([0.7, 0.2, 0.9], heelDefaults.parts), p)).toBe(misfit(p));
+  }
 });
 
 test('a slower repetition costs little, one whose parts change apart costs much', () => {
@@ -61,6 +72,12 @@ test('gradient and usual parts answer the cost, as differences show', () => {
     const cost = (by: number): number =>
       addPartsPrior({ ...prior, usualS: usualS.map((value, i) => (i === k ? value + by : value)) }, p, size, empty());
     expect(shared.gradient[1 + k]).toBeCloseTo(-(cost(step) - cost(-step)) / (4 * step), 3);
+  }
+  // the same coupling in rows that are longer and begin later
+  const wide = { ...shared, coupling: new Float64Array(1 + size * 6), couplingAt: 1, couplingSize: 6 };
+  addPartsPrior(prior, p, size, { ...empty(), shared: wide });
+  for (let m = 0; m < size; m++) {
+    for (let a = 0; a < 4; a++) expect(wide.coupling[1 + 6 * m + a]).toBe(shared.coupling[4 * m + a]);
   }
   // Longer usual parts pull the end of a part later and its start earlier.
   expect(shared.coupling[1 * 4 + 1]).toBeLessThan(0);

@@ -1,8 +1,13 @@
 import { expect, test } from 'vitest';
 import { heelDefaults } from '../../../../packages/analysis/src/assess/defaults/heel.ts';
 import { fitMove } from '../../../../packages/analysis/src/raises/heel/move-fit.ts';
-import { moveLevel } from '../../../../packages/analysis/src/raises/heel/move-model.ts';
-import { minimumJerk, moveShape, readShape } from '../../../../packages/analysis/src/raises/heel/move-shape.ts';
+import { moveLevels } from '../../../../packages/analysis/src/raises/heel/move-model.ts';
+import {
+  type MoveShape,
+  minimumJerk,
+  moveShape,
+  readShape,
+} from '../../../../packages/analysis/src/raises/heel/move-shape.ts';
 import { chooseShapes } from '../../../../packages/analysis/src/raises/heel/shape-choice.ts';
 import { whitening } from '../../../../packages/analysis/src/raises/heel/sway-noise.ts';
 import { createRandom, gaussian } from '../../../../packages/analysis/src/signal/random.ts';
@@ -10,6 +15,11 @@ import { createRandom, gaussian } from '../../../../packages/analysis/src/signal
 const usual = moveShape(minimumJerk);
 const timesS = Float64Array.from({ length: 70 }, (_, i) => i * 0.05);
 const white = whitening({ swaySdM: 1e-6, swayTimeS: 0.3, whiteSdM: 0.0005 }, 0.05, new Float64Array(70).fill(1));
+function levelsOf(p: Float64Array, up: MoveShape, down: MoveShape): Float64Array {
+  const levels = new Float64Array(timesS.length);
+  moveLevels(p, timesS, up, down, levels);
+  return levels;
+}
 const guess = { startS: 0.7, highFromS: 1.2, highToS: 1.7, endS: 2.4, before: 0, top: 0.1, after: 0 };
 
 test.each([
@@ -22,7 +32,7 @@ test.each([
     const p = Float64Array.of(0.5 + 0.02 * k, 1.2 + 0.03 * k, 1.55 + 0.03 * k, 2.5 + 0.05 * k, 0, 0.1, 0);
     return {
       timesS,
-      level: timesS.map((time) => moveLevel(p, time, upShape, downShape, new Float64Array(7))),
+      level: levelsOf(p, upShape, downShape),
       whitening: white,
     };
   });
@@ -51,9 +61,7 @@ test('the usual length of the parts is found with the shapes, under noise that h
   const data = Array.from({ length: 24 }, (_unused, k) => {
     const pace = 1 + 0.08 * Math.sin(k);
     const p = Float64Array.of(0.6, 0.6 + 0.7 * pace, 0.6 + 0.82 * pace, 0.6 + 1.7 * pace, 0, 0.1, 0);
-    const level = timesS.map(
-      (time) => moveLevel(p, time, usual, usual, new Float64Array(7)) + 0.001 * gaussian(random),
-    );
+    const level = levelsOf(p, usual, usual).map((value) => value + 0.001 * gaussian(random));
     const noise = { swaySdM: 1e-6, swayTimeS: 0.3, whiteSdM: 0.001 };
     return { timesS, level, whitening: whitening(noise, 0.05, new Float64Array(70).fill(1)) };
   });
@@ -67,9 +75,7 @@ test('the usual length of the parts is found with the shapes, under noise that h
 });
 
 test('three repetitions show no habit', () => {
-  const level = timesS.map((time) =>
-    moveLevel(Float64Array.of(0.5, 1.2, 1.6, 2.5, 0, 0.1, 0), time, usual, usual, new Float64Array(7)),
-  );
+  const level = levelsOf(Float64Array.of(0.5, 1.2, 1.6, 2.5, 0, 0.1, 0), usual, usual);
   const data = [0, 1, 2].map(() => ({ timesS, level, whitening: white }));
   expect(
     chooseShapes(

@@ -1,4 +1,4 @@
-import { type FitData, fitMove } from './move-fit.ts';
+import { type FitData, misfitOfMove } from './move-fit.ts';
 import type { Move } from './move-model.ts';
 import type { MoveShape } from './move-shape.ts';
 
@@ -20,7 +20,7 @@ export function startsAtSpeed(data: FitData, guess: Move, smoothShapes: readonly
   let up = Number.POSITIVE_INFINITY;
   let down = Number.POSITIVE_INFINITY;
   for (const shape of smoothShapes) {
-    const fit = fitMove(data, guess, shape, shape);
+    const fit = misfitOfMove(data, guess, shape, shape);
     if (fit === undefined) continue;
     up = Math.min(up, fit.upMisfit);
     down = Math.min(down, fit.downMisfit);
@@ -30,7 +30,7 @@ export function startsAtSpeed(data: FitData, guess: Move, smoothShapes: readonly
   const later = { ...guess, startS: guess.startS + 0.2 * upS, endS: guess.endS - 0.2 * downS };
   let [rivalUp, rivalDown] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
   for (const [rising, falling] of suddenShapes) {
-    const fit = fitMove(data, later, rising, falling);
+    const fit = misfitOfMove(data, later, rising, falling);
     if (fit === undefined) continue;
     rivalUp = Math.min(rivalUp, fit.upMisfit);
     rivalDown = Math.min(rivalDown, fit.downMisfit);

@@ -14,7 +14,7 @@ const bodyShapes = [
   { ...minimumJerk, start: 1, end: 1 },
   { ...minimumJerk, start: 3, end: 3 },
   { ...minimumJerk, start: 2.7, end: 2.7, spread: 6 },
-].map(moveShape);
+].map((exponents) => moveShape(exponents));
 
 /** Bumps from either end of the recording that are looked at for a start at speed: strings are hooked on there. */
 const edgeCount = 8;

@@ -16,7 +16,7 @@ export interface Move {
 export const moveSize = 7;
 
 /**
- * The parameters of a repetition as one array, in the order that {@link moveLevel} takes.
+ * The parameters of a repetition as one array, in the order that {@link moveLevels} takes.
  *
  * @param move - times and levels [s, m]
  * @returns start, high from, high to, end; level before, at the top, after [s, m]
@@ -41,58 +41,119 @@ export function moveOf([startS, highFromS, highToS, endS, before, top, after]: A
   return { startS, highFromS, highToS, endS, before, top, after };
 }
 
+/** Level along one way, for the samples of it; returns the first one after. */
+function goAlong(
+  table: Float64Array,
+  timesS: Float64Array,
+  first: number,
+  fromS: number,
+  toS: number,
+  from: number,
+  to: number,
+  levels: Float64Array,
+): number {
+  const length = toS - fromS;
+  const span = to - from;
+  let i = first;
+  for (; i < timesS.length && timesS[i] < toS; i++)
+    levels[i] = from + span * readShape(table, (timesS[i] - fromS) / length);
+  return i;
+}
+
 /**
- * Level of an up-hold-down at one instant.
+ * Levels of an up-hold-down.
  *
- * @param p - the seven parameters of the repetition [s, m]
- * @param timeS - the instant [s]
+ * @param p - the seven parameters of the repetition, its times in order [s, m]
+ * @param timesS - the instants, in order [s]
  * @param up - shape of the way up [-]
  * @param down - shape of the way down [-]
- * @param slopes - receives the derivative by each parameter [m/s, -]
- * @returns the level [m]
+ * @param levels - receives the level at each instant [m]
  *
  * Source: definition
  */
-export function moveLevel(
+export function moveLevels(
   p: Float64Array,
-  timeS: number,
+  timesS: Float64Array,
+  up: MoveShape,
+  down: MoveShape,
+  levels: Float64Array,
+): void {
+  let i = 0;
+  for (; i < timesS.length && timesS[i] <= p[0]; i++) levels[i] = p[4];
+  i = goAlong(up.way, timesS, i, p[0], p[1], p[4], p[5], levels);
+  for (; i < timesS.length && timesS[i] <= p[2]; i++) levels[i] = p[5];
+  i = goAlong(down.way, timesS, i, p[2], p[3], p[5], p[6], levels);
+  for (; i < timesS.length; i++) levels[i] = p[6];
+}
+
+/** First samples of the parts of a move: of the way up, of the hold, of the way down, of the rest after it. */
+export interface PartsAt {
+  readonly up: number;
+  readonly hold: number;
+  readonly down: number;
+  readonly rest: number;
+}
+
+/** Derivatives along one way by its two times and the two levels that it joins, in the columns of those, for the samples of it. */
+function slopesAlong(
+  { way, speed }: MoveShape,
+  timesS: Float64Array,
+  first: number,
+  last: number,
+  p: Float64Array,
+  startsAt: number,
+  from: number,
+  slopes: Float64Array,
+): void {
+  const [ofStart, ofEnd, ofFrom, ofTo] = [startsAt, startsAt + 1, from, from + 1].map((at) => at * timesS.length);
+  const startS = p[startsAt];
+  const length = p[startsAt + 1] - startS;
+  const span = p[from + 1] - p[from];
+  for (let i = first; i < last; i++) {
+    const u = (timesS[i] - startS) / length;
+    const gone = readShape(way, u);
+    const pull = (span * readShape(speed, u)) / length;
+    slopes[ofStart + i] = pull * (u - 1);
+    slopes[ofEnd + i] = -pull * u;
+    slopes[ofFrom + i] = 1 - gone;
+    slopes[ofTo + i] = gone;
+  }
+}
+
+/**
+ * Derivatives of the levels of an up-hold-down by its parameters, a column for each.
+ *
+ * @param p - the seven parameters of the repetition, its times in order [s, m]
+ * @param timesS - the instants, in order [s]
+ * @param up - shape of the way up [-]
+ * @param down - shape of the way down [-]
+ * @param slopes - receives column after column, each as long as the times [m/s, -]
+ * @returns where the parts begin; nothing depends on a way before it [index]
+ *
+ * Source: definition
+ */
+export function moveSlopes(
+  p: Float64Array,
+  timesS: Float64Array,
   up: MoveShape,
   down: MoveShape,
   slopes: Float64Array,
-): number {
-  slopes.fill(0);
-  if (timeS <= p[0]) {
-    slopes[4] = 1;
-    return p[4];
-  }
-  if (timeS < p[1]) {
-    const length = p[1] - p[0];
-    const u = (timeS - p[0]) / length;
-    const way = readShape(up.way, u);
-    const pull = ((p[5] - p[4]) * readShape(up.speed, u)) / length;
-    slopes[0] = pull * (u - 1);
-    slopes[1] = -pull * u;
-    slopes[4] = 1 - way;
-    slopes[5] = way;
-    return p[4] + (p[5] - p[4]) * way;
-  }
-  if (timeS <= p[2]) {
-    slopes[5] = 1;
-    return p[5];
-  }
-  if (timeS < p[3]) {
-    const length = p[3] - p[2];
-    const u = (timeS - p[2]) / length;
-    const way = readShape(down.way, u);
-    const pull = ((p[6] - p[5]) * readShape(down.speed, u)) / length;
-    slopes[2] = pull * (u - 1);
-    slopes[3] = -pull * u;
-    slopes[5] = 1 - way;
-    slopes[6] = way;
-    return p[5] + (p[6] - p[5]) * way;
-  }
-  slopes[6] = 1;
-  return p[6];
+): PartsAt {
+  const count = timesS.length;
+  slopes.fill(0, 0, moveSize * count);
+  let i = 0;
+  for (; i < count && timesS[i] <= p[0]; i++) slopes[4 * count + i] = 1;
+  const rise = i;
+  while (i < count && timesS[i] < p[1]) i++;
+  const hold = i;
+  slopesAlong(up, timesS, rise, hold, p, 0, 4, slopes);
+  for (; i < count && timesS[i] <= p[2]; i++) slopes[5 * count + i] = 1;
+  const fall = i;
+  while (i < count && timesS[i] < p[3]) i++;
+  const rest = i;
+  slopesAlong(down, timesS, fall, rest, p, 2, 5, slopes);
+  slopes.fill(1, 6 * count + rest, 7 * count);
+  return { up: rise, hold, down: fall, rest };
 }
 
 /**

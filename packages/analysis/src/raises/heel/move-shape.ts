@@ -33,28 +33,81 @@ const logs = Float64Array.from({ length: steps + 1 }, (_, i) => Math.log(i / ste
 export const minimumJerk: ShapeExponents = { start: 2, end: 2, spread: 0, tilt: 0 };
 
 /**
+ * How softly a move begins and ends: u^start (1 - u)^end at equal steps of time.
+ *
+ * @param start - exponent of the start [-]
+ * @param end - exponent of the end [-]
+ * @returns the factor at each step, both ends included [-]
+ *
+ * Source: definition
+ */
+export function softEnds(start: number, end: number): Float64Array {
+  const soft = new Float64Array(steps + 1);
+  for (let i = 1; i < steps; i++) soft[i] = Math.exp(start * logs[i] + end * logs[steps - i]);
+  return soft;
+}
+
+/** Speed as it goes, and the share of the way, both not yet made whole; returns the length of that way. */
+function goneWith(
+  soft: Float64Array,
+  { spread, tilt }: Pick<ShapeExponents, 'spread' | 'tilt'>,
+  way: Float64Array,
+  speed: Float64Array,
+): number {
+  for (let i = 1; i < steps; i++) {
+    const x = (2 * i) / steps - 1;
+    speed[i] = soft[i] * Math.max(0.02, 1 + tilt * x + spread * x * x);
+  }
+  for (let i = 1; i <= steps; i++) way[i] = way[i - 1] + (speed[i] + speed[i - 1]) / 2 / steps;
+  return way[steps];
+}
+
+/**
  * Shape of a move, tabulated.
  *
  * The family holds minimum jerk (2, 2, 0) and minimum snap (3, 3, 0) exactly and a half cosine to within 2 % at about
  * (1, 1, 0); unequal exponents put the greatest speed early or late.
  *
  * @param exponents - which member of the family, see {@link ShapeExponents} [-]
+ * @param soft - from {@link softEnds} by its exponents, where it is known already [-]
  * @returns way and speed [-]
  *
  * Source: Flash & Hogan (1985), J Neurosci 5:1688-1703 (minimum jerk); the family of beta-shaped speeds around it: ours
  */
-export function moveShape(exponents: ShapeExponents): MoveShape {
-  const { start, end, spread, tilt } = exponents;
+export function moveShape(exponents: ShapeExponents, soft = softEnds(exponents.start, exponents.end)): MoveShape {
   const speed = new Float64Array(steps + 1);
   const way = new Float64Array(steps + 1);
-  for (let i = 1; i < steps; i++) {
-    const x = (2 * i) / steps - 1;
-    const soft = Math.exp(start * logs[i] + end * logs[steps - i]);
-    speed[i] = soft * Math.max(0.02, 1 + tilt * x + spread * x * x);
+  const whole = goneWith(soft, exponents, way, speed);
+  for (let i = 0; i <= steps; i++) {
+    way[i] = way[i] / whole;
+    speed[i] = speed[i] / whole;
   }
-  for (let i = 1; i <= steps; i++) way[i] = way[i - 1] + (speed[i] + speed[i - 1]) / 2 / steps;
-  const whole = way[steps];
-  return { way: way.map((value) => value / whole), speed: speed.map((value) => value / whole) };
+  return { way, speed };
+}
+
+const passing = new Float64Array(steps + 1);
+
+/**
+ * How the way of a shape changes when its exponents do, by a small difference.
+ *
+ * @param from - way of the shape [-]
+ * @param to - spread and tilt of the other shape [-]
+ * @param soft - from {@link softEnds} by the exponents of the other shape [-]
+ * @param step - how far the two are apart [-]
+ * @returns difference of the ways over the step, tabulated like them [-]
+ *
+ * Source: definition
+ */
+export function waySlope(
+  from: Float64Array,
+  to: Pick<ShapeExponents, 'spread' | 'tilt'>,
+  soft: Float64Array,
+  step: number,
+): Float64Array {
+  const slope = new Float64Array(steps + 1);
+  const whole = goneWith(soft, to, slope, passing);
+  for (let i = 0; i <= steps; i++) slope[i] = (slope[i] / whole - from[i]) / step;
+  return slope;
 }
 
 /**

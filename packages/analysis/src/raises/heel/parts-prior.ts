@@ -73,7 +73,40 @@ export interface PartsNormal {
     readonly gradient: Float64Array;
     /** repetition by row, shared parameters by column */
     readonly coupling: Float64Array;
+    /** where the first row begins, and how long a row is, where that is not the number of shared parameters */
+    readonly couplingAt?: number;
+    readonly couplingSize?: number;
   };
+}
+
+/** What a habit says to the parts of one repetition. */
+interface Pull {
+  /** how far each part is from usual, weighted by the precision [1/s] */
+  readonly pull: readonly [number, number, number];
+  readonly root: number;
+}
+
+function pullOf({ usualS, precision }: PartsPrior, p: Float64Array): Pull {
+  const up = usualS[0] - (p[1] - p[0]);
+  const hold = usualS[1] - (p[2] - p[1]);
+  const down = usualS[2] - (p[3] - p[2]);
+  const along = (row: number): number =>
+    precision[partCount * row] * up + precision[partCount * row + 1] * hold + precision[partCount * row + 2] * down;
+  const pull = [along(0), along(1), along(2)] as const;
+  return { pull, root: softRoot(up * pull[0] + hold * pull[1] + down * pull[2]) };
+}
+
+/**
+ * Misfit of one repetition with the habit of its set.
+ *
+ * @param prior - habit of the set [s]
+ * @param p - parameters of the repetition: start, high from, high to, end first [s]
+ * @returns -2 log-likelihood up to a constant, single wild repetitions counting little [-]
+ *
+ * Source: ours
+ */
+export function partsMisfit(prior: PartsPrior, p: Float64Array): number {
+  return softMisfit(pullOf(prior, p).root);
 }
 
 /**
@@ -88,14 +121,9 @@ export interface PartsNormal {
  * Source: ours
  */
 export function addPartsPrior(prior: PartsPrior, p: Float64Array, size: number, normal: PartsNormal): number {
-  const { usualS, precision } = prior;
+  const { precision } = prior;
   const { matrix, gradient, shared } = normal;
-  const departure = usualS.map((value, k) => value - (p[k + 1] - p[k]));
-  const pull = departure.map((_, a) =>
-    departure.reduce((sum, value, b) => sum + precision[partCount * a + b] * value, 0),
-  );
-  const squared = departure.reduce((sum, value, a) => sum + value * pull[a], 0);
-  const root = softRoot(squared);
+  const { pull, root } = pullOf(prior, p);
   const at = (a: number, b: number): number =>
     (a < 0 || b < 0 || a >= partCount || b >= partCount ? 0 : precision[partCount * a + b]) / root;
   // part k is the difference of the times k + 1 and k
@@ -106,7 +134,7 @@ export function addPartsPrior(prior: PartsPrior, p: Float64Array, size: number, 
     }
   }
   if (shared !== undefined) {
-    const { first } = shared;
+    const { first, couplingAt = 0, couplingSize = shared.size } = shared;
     for (let a = 0; a < partCount; a++) {
       const row = first + a;
       shared.gradient[row] = shared.gradient[row] - pull[a] / root;
@@ -114,7 +142,7 @@ export function addPartsPrior(prior: PartsPrior, p: Float64Array, size: number, 
         shared.matrix[row * shared.size + first + b] = shared.matrix[row * shared.size + first + b] + at(a, b);
       }
       for (let m = 0; m <= partCount; m++) {
-        const place = m * shared.size + row;
+        const place = couplingAt + m * couplingSize + row;
         shared.coupling[place] = shared.coupling[place] - at(m - 1, a) + at(m, a);
       }
     }
