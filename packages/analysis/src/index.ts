@@ -13,7 +13,14 @@ export { cohenKappa, type Kappa } from './agreement/kappa.ts';
 export type { Limits, Trend } from './agreement/limits-of-agreement.ts';
 export type { MeasurementError } from './agreement/measurement-error.ts';
 export { boundedDeviation } from './agreement/measurement-error.ts';
-export { peopleForError, peopleForIntraclass, peopleForLimits } from './agreement/planning.ts';
+export {
+  errorAbove,
+  intraclassWidth,
+  limitHalfWidth,
+  peopleForError,
+  peopleForIntraclass,
+  peopleForLimits,
+} from './agreement/planning.ts';
 export type { LeftOut, Ratings } from './agreement/ratings.ts';
 export type { Variation } from './agreement/typical-error.ts';
 export type { UsableError } from './agreement/usable-error.ts';
@@ -188,6 +195,10 @@ export {
   type WhatIfCase,
   whatIf,
 } from './compare/what-if.ts';
+export { bonettPeople, powerOfIntraclass, walterPeople } from './design/intraclass-people.ts';
+export { leastCount, MOST_COUNT } from './design/least-count.ts';
+export { deviationOfLegs, type MeanAim, type MeanDesign, powerOfGroups, powerOfPairs } from './design/mean-power.ts';
+export { meanHalfWidth } from './design/mean-width.ts';
 export { ACCEPT_CODES, type Acceptance, type AcceptCode, type AcceptFinding } from './efforts/acceptance.ts';
 export { type DerivedForce, derivedForce, type ForceContext } from './efforts/derived-units.ts';
 export type { DistinctStart } from './efforts/distinct-start.ts';

@@ -1,29 +1,33 @@
 import { requireRange } from '../check.ts';
+import { leastCount } from '../design/least-count.ts';
 import { normalQuantile } from '../signal/normal.ts';
 import { chiSquareQuantile, fQuantile, tQuantile } from './distributions.ts';
-
-/** No study is planned with more: beyond it the wish is refused. */
-const MOST_PEOPLE = 100_000;
-
-/** The least whole number from `from` on for which a condition holds that stays true once it is. */
-function leastCount(from: number, holds: (count: number) => boolean): number | undefined {
-  let high = from;
-  while (!holds(high)) {
-    if (high >= MOST_PEOPLE) return undefined;
-    high = Math.min(high * 2, MOST_PEOPLE);
-  }
-  let low = from - 1;
-  while (high - low > 1) {
-    const middle = Math.floor((low + high) / 2);
-    if (holds(middle)) high = middle;
-    else low = middle;
-  }
-  return high;
-}
 
 function requireCommon(level: number, repeats: number): void {
   requireRange(level, level > 0 && level < 1, 'level', '0 < level < 1');
   requireRange(repeats, Number.isInteger(repeats) && repeats >= 2, 'repeats', 'a whole number from 2 on');
+}
+
+function requirePeople(people: number): void {
+  requireRange(people, Number.isInteger(people) && people >= 2, 'people', 'a whole number from 2 on');
+}
+
+/**
+ * How far the upper bound of the standard error of measurement lies above its estimate.
+ *
+ * @param people - >= 2 [people]
+ * @param repeats - tests of each person, >= 2 [-]
+ * @param level - of the two-sided interval, such as 0.95 [-]
+ * @returns share of the estimate, such as 0.3 for 30 % [-]
+ * @throws {@link InputError} `out-of-range` for an argument
+ *
+ * Source: interval of a standard deviation by chi-square with (n - 1)(k - 1) degrees of freedom
+ */
+export function errorAbove(people: number, repeats: number, level: number): number {
+  requirePeople(people);
+  requireCommon(level, repeats);
+  const df = (people - 1) * (repeats - 1);
+  return Math.sqrt(df / chiSquareQuantile((1 - level) / 2, df)) - 1;
 }
 
 /**
@@ -40,10 +44,7 @@ function requireCommon(level: number, repeats: number): void {
 export function peopleForError(share: number, repeats: number, level: number): number | undefined {
   requireRange(share, share > 0, 'share', '> 0');
   requireCommon(level, repeats);
-  return leastCount(2, (people) => {
-    const df = (people - 1) * (repeats - 1);
-    return Math.sqrt(df / chiSquareQuantile((1 - level) / 2, df)) <= 1 + share;
-  });
+  return leastCount(2, (people) => errorAbove(people, repeats, level) <= share);
 }
 
 /**
@@ -60,7 +61,7 @@ export function peopleForError(share: number, repeats: number, level: number): n
  */
 export function intraclassWidth(expected: number, people: number, repeats: number, level: number): number {
   requireRange(expected, expected >= 0 && expected < 1, 'expected', '0 <= ICC < 1');
-  requireRange(people, Number.isInteger(people) && people >= 2, 'people', 'a whole number from 2 on');
+  requirePeople(people);
   requireCommon(level, repeats);
   const ratio = (1 + (repeats - 1) * expected) / (1 - expected);
   const share = (1 + level) / 2;
@@ -93,6 +94,23 @@ export function peopleForIntraclass(
 }
 
 /**
+ * Half width of the interval of a limit of agreement of 95 %, in standard deviations of the differences.
+ *
+ * @param people - pairs, >= 2 [people]
+ * @param level - of the two-sided interval [-]
+ * @returns half width over standard deviation [-]
+ * @throws {@link InputError} `out-of-range` for an argument
+ *
+ * Source: Bland & Altman (1986), Lancet i:307-310, variance of a limit as in limits-of-agreement.ts
+ */
+export function limitHalfWidth(people: number, level: number): number {
+  requirePeople(people);
+  requireCommon(level, 2);
+  const reach = normalQuantile(0.975);
+  return tQuantile((1 + level) / 2, people - 1) * Math.sqrt((1 + reach ** 2 / 2) / people);
+}
+
+/**
  * People needed so that a limit of agreement of 95 % is known to a given share of the standard deviation of the differences.
  *
  * @param share - half width of the limit's interval in standard deviations, such as 0.34, > 0 [-]
@@ -105,9 +123,5 @@ export function peopleForIntraclass(
 export function peopleForLimits(share: number, level: number): number | undefined {
   requireRange(share, share > 0, 'share', '> 0');
   requireCommon(level, 2);
-  const reach = normalQuantile(0.975);
-  return leastCount(
-    2,
-    (people) => tQuantile((1 + level) / 2, people - 1) * Math.sqrt((1 + reach ** 2 / 2) / people) <= share,
-  );
+  return leastCount(2, (people) => limitHalfWidth(people, level) <= share);
 }
