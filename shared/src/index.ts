@@ -151,6 +151,7 @@ export {
 } from './sentences/screens/compare-words.ts';
 export { CONTACT_WORDS } from './sentences/screens/contact-words.ts';
 export { COURSE_WORDS, LOG_WORDS, TREND_WORDS } from './sentences/screens/course-words.ts';
+export { DESIGN_WORDS } from './sentences/screens/design-words.ts';
 export { DEVICE_ERRORS, SOURCE_ERRORS, STORE_ERRORS } from './sentences/screens/device-words.ts';
 export {
   END_CHOICES,

@@ -7,7 +7,7 @@ import { readStudyArguments, type StudyArguments } from './study-arguments.ts';
 import { UsageError } from './usage-error.ts';
 
 /** What a help text can be about. */
-export type HelpTopic = 'surae' | 'look' | 'assess' | 'simulate' | 'agree' | 'export' | 'study';
+export type HelpTopic = 'surae' | 'look' | 'assess' | 'simulate' | 'agree' | 'export' | 'study' | 'design';
 
 export type Arguments =
   | AssessArguments
@@ -16,10 +16,12 @@ export type Arguments =
   | ExportArguments
   | LookArguments
   | StudyArguments
+  /** read once its questions are loaded */
+  | { readonly command: 'design'; readonly args: readonly string[] }
   | { readonly command: 'help'; readonly about: HelpTopic }
   | { readonly command: 'version' };
 
-const TOPICS = ['look', 'assess', 'simulate', 'agree', 'export', 'study'] as const;
+const TOPICS = ['look', 'assess', 'simulate', 'agree', 'export', 'study', 'design'] as const;
 
 /**
  * What the command line asks for.
@@ -30,7 +32,7 @@ export function readArguments(args: readonly string[]): Arguments {
   const [command, ...rest] = args;
   switch (command) {
     case undefined:
-      throw new UsageError('a command is needed: look, assess, simulate, agree, export or study');
+      throw new UsageError('a command is needed: look, assess, simulate, agree, export, study or design');
     case '--help':
     case '-h':
     case 'help':
@@ -49,7 +51,11 @@ export function readArguments(args: readonly string[]): Arguments {
       return readLook(rest);
     case 'study':
       return readStudyArguments(rest) ?? { command: 'help', about: 'study' };
+    case 'design':
+      return { command: 'design', args: rest };
     default:
-      throw new UsageError(`there is no command "${command}": use look, assess, simulate, agree, export or study`);
+      throw new UsageError(
+        `there is no command "${command}": use look, assess, simulate, agree, export, study or design`,
+      );
   }
 }

@@ -15,6 +15,7 @@ const SURAE = `surae: from a raw trace of a calf test to repetitions one can tru
   surae look FILE...            what a table holds that nobody described
   surae study STUDY.json --manifest M.csv --out DIR
                                 from what was declared to a table and a figure
+  surae design QUESTION         how many people a study needs
 
   surae assess --help           options and examples
   surae simulate --help
@@ -22,6 +23,7 @@ const SURAE = `surae: from a raw trace of a calf test to repetitions one can tru
   surae export --help
   surae look --help
   surae study --help
+  surae design --help
   surae --version
 
 It supports a clinician's judgement. It is not a diagnosis.
@@ -195,7 +197,7 @@ Examples
 `;
 
 /** The words that a command says about itself. */
-export function helpText(about: HelpTopic): string {
+export function helpText(about: Exclude<HelpTopic, 'design'>): string {
   switch (about) {
     case 'surae':
       return SURAE;

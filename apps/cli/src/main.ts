@@ -16,7 +16,7 @@ export async function main(args: readonly string[], io: Io = nodeIo()): Promise<
     // a command is loaded when it runs: help and a mistyped option answer at once
     switch (asked.command) {
       case 'help':
-        io.writeOut(helpText(asked.about));
+        io.writeOut(asked.about === 'design' ? (await import('./design-help.ts')).designHelp() : helpText(asked.about));
         return 0;
       case 'version':
         io.writeOut(`${softwareName()}\n`);
@@ -35,6 +35,8 @@ export async function main(args: readonly string[], io: Io = nodeIo()): Promise<
         return await (await import('./export-command.ts')).exportCommand(asked, io);
       case 'study':
         return await (await import('./study-command.ts')).studyCommand(asked, io);
+      case 'design':
+        return (await import('./design-command.ts')).designCommand(asked.args, io);
     }
   } catch (error) {
     if (!(error instanceof UsageError)) throw error;

@@ -1,6 +1,7 @@
 export { type Agreement, type AgreementSettings, agreementOf, type PairAgreement } from './agreement/agreement.ts';
 export type { Bounded, Bounds } from './agreement/bounds.ts';
 export type { CountAgreement } from './agreement/count-agreement.ts';
+export { detectableChange } from './agreement/detectable-change.ts';
 export { tQuantile, tTwoSided } from './agreement/distributions.ts';
 export type { FTest, Intraclass, IntraclassEstimate, IntraclassForm } from './agreement/intraclass.ts';
 export {

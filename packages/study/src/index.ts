@@ -53,6 +53,33 @@ export {
   studyJsonSchema,
 } from './declared/study-document.ts';
 export { type AnyProtocol, protocolWith, settingsWith } from './declared/study-protocol.ts';
+export {
+  DESIGN_CASES,
+  type DesignAnswer,
+  type DesignCase,
+  type DesignNeed,
+  type DesignSingle,
+  designAnswer,
+} from './design/design-answer.ts';
+export { designCommand, designOutputs } from './design/design-files.ts';
+export type {
+  DesignFault,
+  DesignFaultCode,
+  DesignId,
+  DesignInput,
+  DesignNote,
+  DesignQuestion,
+  InputKey,
+} from './design/design-question.ts';
+export {
+  DESIGN_QUESTIONS,
+  type DesignReading,
+  type DesignRequest,
+  type DesignTold,
+  questionFor,
+  readDesign,
+} from './design/design-request.ts';
+export { answerWords, attainedWords, CASE_WORDS, needWords } from './design/design-words.ts';
 export { StudyError, type StudyErrorCode, type StudyErrorDetails } from './errors.ts';
 export { type ChainEntry, entryLine } from './hash-chain.ts';
 export {
@@ -89,6 +116,7 @@ export {
 export { type AnalysisResult, type Multiverse, multiverse, type SingleChange } from './multiverse/multiverse.ts';
 export { choicesTable, multiverseTable, outcomesTable } from './multiverse/multiverse-tables.ts';
 export { armWords, conclusionWords, contrastWords, estimateWords } from './picture/conclusion-words.ts';
+export { designPicture } from './picture/design-picture.ts';
 export { changedWords, estimatesPicture } from './picture/estimates-picture.ts';
 export { notComparedWords, peoplePicture } from './picture/people-picture.ts';
 export {
@@ -125,3 +153,4 @@ export {
   trialOutcomes,
 } from './results/study-trials.ts';
 export type { StudyCell, StudyColumn, StudyTable } from './study-table.ts';
+export type { NamedText } from './table-files.ts';

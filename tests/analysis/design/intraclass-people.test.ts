@@ -1,5 +1,9 @@
 import { expect, test } from 'vitest';
-import { bonettPeople, powerOfIntraclass, walterPeople } from '../../../packages/analysis/src/design/intraclass-people.ts';
+import {
+  bonettPeople,
+  powerOfIntraclass,
+  walterPeople,
+} from '../../../packages/analysis/src/design/intraclass-people.ts';
 import { leastCount } from '../../../packages/analysis/src/design/least-count.ts';
 import '../../support/close.ts';
 import { readReference } from '../../support/fixture.ts';

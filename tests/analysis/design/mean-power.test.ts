@@ -42,10 +42,13 @@ test('no difference is found as often as the level allows, and a difference to t
 test('two legs that are alike tell as much as one, two that are not as much as two people', () => {
   expect(deviationOfLegs(4, 2, 1)).toBe(4);
   expect(deviationOfLegs(4, 1, 0.5)).toBe(4);
-  expect([deviationOfLegs(4, 2, 0), deviationOfLegs(4, 2, 0.5)]).toBeCloseToEach([4 / Math.SQRT2, 4 * Math.sqrt(0.75)], {
-    rtol: 1e-12,
-    atol: 0,
-  });
+  expect([deviationOfLegs(4, 2, 0), deviationOfLegs(4, 2, 0.5)]).toBeCloseToEach(
+    [4 / Math.SQRT2, 4 * Math.sqrt(0.75)],
+    {
+      rtol: 1e-12,
+      atol: 0,
+    },
+  );
 });
 
 test('refuses a spread of nothing, one person and a third leg', () => {

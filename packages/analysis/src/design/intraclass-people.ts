@@ -75,13 +75,7 @@ export function powerOfIntraclass(
  *
  * Source: Walter, Eliasziw & Donner (1998), Stat Med 17:101-110 (from memory; the worked value 39 for 0.6, 0.8 and two tests as well)
  */
-export function walterPeople(
-  expected: number,
-  least: number,
-  repeats: number,
-  level: number,
-  power: number,
-): number {
+export function walterPeople(expected: number, least: number, repeats: number, level: number, power: number): number {
   requireShares(expected, repeats, level);
   requireRange(least, least >= 0 && least < expected, 'least', '0 <= least < expected');
   const z = normalQuantile(level) + normalQuantile(power);
