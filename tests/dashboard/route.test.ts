@@ -43,6 +43,8 @@ test('the sensors have a place of their own, and one that leads back to a visit;
     { page: 'describe', descriptionId: null },
     { page: 'describe', descriptionId: 'c d' },
     { page: 'episode', personId: 'a/b' },
+    { page: 'design', asked: null },
+    { page: 'design', asked: 'groups.;sd.expected=2,5' },
     { page: 'report', visitId: 'a/b' },
   ] as const) {
     expect(routeOf(hashOf(route))).toEqual(route);

@@ -280,6 +280,9 @@ export class AppShell extends LitElement {
       case 'study':
         void import('./pages/study-page.ts');
         return html`<study-page .studyId=${this.route.studyId} .asked=${this.route.part}></study-page>`;
+      case 'design':
+        void import('./pages/design-page.ts');
+        return html`<design-page .asked=${this.route.asked}></design-page>`;
       case 'sensors':
         void import('./pages/sensors-page.ts');
         return html`<sensors-page .visitId=${this.route.visitId}></sensors-page>`;

@@ -40,6 +40,7 @@ const titles = {
   import: IMPORT_WORDS.title,
   export: START_WORDS['export-link'],
   study: START_WORDS['study-link'],
+  design: START_WORDS['design-link'],
   sensors: SENSOR_WORDS.title,
   describe: DESCRIBE_WORDS.title,
   legs: LEGS_WORDS.title,

@@ -20,6 +20,8 @@ export type Route =
   | { readonly page: 'export' }
   /** a study of recordings, and which part of it; without an id the way into one */
   | { readonly page: 'study'; readonly studyId: string | null; readonly part: string | null }
+  /** how many people a study needs, and what was typed of it */
+  | { readonly page: 'design'; readonly asked: string | null }
   /** the sensors, and the visit that one came from */
   | { readonly page: 'sensors'; readonly visitId: string | null }
   /** the description of a sensor that is being written; the id of the one that it begins from */
@@ -48,6 +50,7 @@ export function routeOf(hash: string): Route {
   if (parts.length === 1 && parts[0] === 'rules') return { page: 'rules' };
   if (parts.length === 1 && parts[0] === 'import') return { page: 'import' };
   if (parts.length === 1 && parts[0] === 'export') return { page: 'export' };
+  if (parts.length === 1 && parts[0] === 'design') return { page: 'design', asked: null };
   if (parts.length === 1 && parts[0] === 'sensors') return { page: 'sensors', visitId: null };
   if (parts.length === 1 && parts[0] === 'describe') return { page: 'describe', descriptionId: null };
   if (parts[0] === 'study' && parts.length < 4) {
@@ -68,6 +71,7 @@ export function routeOf(hash: string): Route {
   if (id !== undefined && parts[0] === 'erase') return { page: 'erase', personId: id };
   if (id !== undefined && parts[0] === 'episode') return { page: 'episode', personId: id };
   if (id !== undefined && parts[0] === 'sensors') return { page: 'sensors', visitId: id };
+  if (id !== undefined && parts[0] === 'design') return { page: 'design', asked: id };
   if (id !== undefined && parts[0] === 'describe') return { page: 'describe', descriptionId: id };
   return { page: 'lost' };
 }
@@ -102,6 +106,8 @@ export function hashOf(route: Route): string {
       return place('sensors', route.visitId);
     case 'study':
       return place('study', route.studyId) + (route.part === null ? '' : `/${route.part}`);
+    case 'design':
+      return place('design', route.asked);
     case 'describe':
       return place('describe', route.descriptionId);
     case 'visit':

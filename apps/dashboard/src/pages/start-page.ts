@@ -154,6 +154,7 @@ export class StartPage extends LitElement {
         <a href=${hashOf({ page: 'import' })}>${IMPORT_WORDS.link.text}</a>
         <a href=${hashOf({ page: 'own-errors' })}>${OWN_ERROR_WORDS.link.text}</a>
         <a href=${hashOf({ page: 'clinic' })}>${CLINIC_WORDS.link.text}</a>
+        <a href=${hashOf({ page: 'design', asked: null })}>${START_WORDS['design-link'].text}</a>
         <a href=${hashOf({ page: 'export' })}>${START_WORDS['export-link'].text}</a>
       </p>
     `;

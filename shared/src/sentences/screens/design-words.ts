@@ -2,8 +2,6 @@ import { sentences } from '../sentence.ts';
 
 /** Words of the page that says how many people a study needs. */
 export const DESIGN_WORDS = sentences('screen.design', {
-  title: 'How many people a study needs',
-  link: 'Plan a study: how many people',
   explain:
     'Everything is worked out on this device. What goes in is never certain before a study: tell the lowest and the highest value that you would believe, and see how far the answer moves.',
   question: 'What the study wants to know',
@@ -60,8 +58,9 @@ export const DESIGN_WORDS = sentences('screen.design', {
     'Lowest and highest may stay empty. Where only the expected value and the number of people are told, they are the ends of its 95 % interval (chi-square).',
   usual: 'More: probability, level, legs, drop-out',
   'usual-width': 'More: level, repeats, drop-out',
+  work: 'Work it out',
   answer: 'The answer',
-  'not-yet': 'The answer stands here as soon as every field is filled.',
+  'not-yet': 'The answer stands here once it was worked out.',
   'each-group': '{count} in each group',
   people: '{count} people',
   tests: '{count} tests at each visit',
@@ -88,7 +87,8 @@ export const DESIGN_WORDS = sentences('screen.design', {
   picture: 'What other numbers attain',
   'save-picture': 'Save the figure',
   'save-table': 'Save the table',
-  'save-all': 'Save everything as one file',
+  'save-curve': 'Save the numbers of the figure',
+  'save-record': 'Save how it was made',
   saved: 'Saved: {file}.',
   again: 'Make this again',
   'again-explain': 'This command makes the same bytes. No file goes into it: everything that was told stands in it.',

@@ -57,6 +57,7 @@ export const STEP_WORDS = sentences('screen.steps', {
 export const START_WORDS = sentences('screen.start', {
   'export-link': 'Hand records over',
   'study-link': 'Studies',
+  'design-link': 'How many people a study needs',
   title: 'Who is here today?',
   'demo-clinic': 'A demo clinic. These people are invented, and their sensor is simulated.',
   'earlier-visits': 'Give these people earlier visits',

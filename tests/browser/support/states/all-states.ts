@@ -1,5 +1,6 @@
 import { comparisonStates } from './comparison-states.ts';
 import { courseStates } from './course-states.ts';
+import { designStates } from './design-states.ts';
 import { homeStates } from './home-states.ts';
 import { clinicStates, fileStates, sensorStates } from './other-states.ts';
 import { pushStates } from './push-states.ts';
@@ -16,6 +17,7 @@ export const allStates: readonly State[] = [
   ...comparisonStates,
   ...sensorStates,
   ...fileStates,
+  ...designStates,
   ...homeStates,
   ...rulesStates,
   ...clinicStates,

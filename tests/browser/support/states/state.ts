@@ -12,6 +12,7 @@ export type Area =
   | 'comparisons'
   | 'sensors'
   | 'files'
+  | 'studies'
   | 'home'
   | 'clinic';
 

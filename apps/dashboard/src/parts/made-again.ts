@@ -1,0 +1,57 @@
+import { DESIGN_WORDS } from '@surae/shared';
+import { css, html, LitElement, type TemplateResult } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { base } from '../styles/base.ts';
+import { fill } from '../words/fill.ts';
+import { foldStyle } from './fold-style.ts';
+
+/** A file with the hash of its bytes. */
+export interface HashedFile {
+  readonly file: string;
+  readonly sha256: string;
+}
+
+/** How a figure or a table is made again: the command, what made it, and the hashes of what goes in and what comes out. */
+@customElement('made-again')
+export class MadeAgain extends LitElement {
+  static override styles = [
+    base,
+    foldStyle,
+    css`
+      code {
+        background: var(--raised);
+        border: 1px solid var(--hairline);
+        display: block;
+        direction: ltr;
+        font-size: var(--size-1);
+        margin-block-end: var(--gap-3);
+        overflow-wrap: anywhere;
+        padding: var(--gap-3);
+        white-space: pre-wrap;
+      }
+      li {
+        font-size: var(--size-1);
+      }
+      ul {
+        padding-inline-start: 1.2em;
+      }
+    `,
+  ];
+
+  @property() command = '';
+  @property() software = '';
+  @property({ attribute: false }) files: readonly HashedFile[] = [];
+
+  override render(): TemplateResult {
+    const words = DESIGN_WORDS;
+    return html`<details>
+      <summary>${words.again.text}</summary>
+      <p class="quiet">${words['again-explain'].text}</p>
+      <code translate="no">${this.command}</code>
+      <p class="quiet">${fill(words['made-by'], { software: this.software })}</p>
+      <ul class="quiet" translate="no">
+        ${this.files.map(({ file, sha256 }) => html`<li>${fill(words['hash-of'], { file, hash: sha256 })}</li>`)}
+      </ul>
+    </details>`;
+  }
+}
