@@ -1,8 +1,9 @@
 import type { Settings } from '@surae/analysis';
-import { csvText, csvwMetadata, dictionaryTable, jsonText, rounded, tableOf } from '@surae/exchange';
+import { dictionaryTable, jsonText } from '@surae/exchange';
 import { sha256Hex } from '@surae/records';
 import type { Amendment } from '../declared/amendments.ts';
 import type { StudyTable } from '../study-table.ts';
+import { type NamedText, tableFiles } from '../table-files.ts';
 
 /** What was read, with the hash of its bytes. */
 export interface ReadInput {
@@ -11,10 +12,7 @@ export interface ReadInput {
 }
 
 /** A file that leaves. */
-export interface StudyOutput {
-  readonly name: string;
-  readonly text: string;
-}
+export type StudyOutput = NamedText;
 
 /** Where a result comes from. */
 export interface StudyOrigin {
@@ -74,23 +72,6 @@ export function madeLine({
 }: Pick<StudyOrigin, 'software' | 'command' | 'study' | 'inputs'>): string {
   const read = inputs.map((one) => `${one.file} ${one.sha256}`).join(', ');
   return `${software}: ${command}; study ${study}; read ${read}`;
-}
-
-function tableFiles(table: StudyTable, made: string): StudyOutput[] {
-  const { columns, rows } = tableOf(table);
-  const name = `${table.name}.csv`;
-  const cut = rows.map((row) => rounded(row) as typeof row);
-  const metadata = JSON.parse(csvwMetadata(table, [name])) as Record<string, unknown>;
-  return [
-    {
-      name,
-      text: csvText(
-        columns.map(({ key }) => key),
-        cut,
-      ),
-    },
-    { name: `${name}-metadata.json`, text: jsonText({ ...metadata, 'dc:provenance': made }) },
-  ];
 }
 
 /** All files of a result: tables with what tells of them, the dictionary, pictures, and the record of how they were made. */
