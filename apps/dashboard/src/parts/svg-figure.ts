@@ -1,10 +1,12 @@
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { figurePicture } from '../design/figure-picture.ts';
 import { base } from '../styles/base.ts';
+import { drawnPicture } from './drawn-picture.ts';
 
 /**
  * A figure as the file has it, drawn in paper and ink of the page. Its words are those of the file and are not translated; what it shows
- * stands in its name and description for those who do not see it.
+ * is told by its name and description.
  */
 @customElement('svg-figure')
 export class SvgFigure extends LitElement {
@@ -60,15 +62,6 @@ export class SvgFigure extends LitElement {
   @property({ attribute: false }) svg = '';
 
   override render(): TemplateResult {
-    return html`<div class="figure" translate="no" lang="en">${this.drawn()}</div>`;
-  }
-
-  /** Its own style is left out: the policy of the page takes none from markup, and the page has its own colours by day and night. */
-  private drawn(): Element | null {
-    const plain = this.svg.replace(/<style>[^<]*<\/style>/, '');
-    const figure = new DOMParser().parseFromString(plain, 'image/svg+xml').documentElement;
-    if (figure.localName !== 'svg') return null;
-    for (const one of figure.querySelectorAll('metadata, script')) one.remove();
-    return document.importNode(figure, true);
+    return html`<div class="figure" translate="no" lang="en">${drawnPicture(figurePicture(this.svg))}</div>`;
   }
 }
