@@ -6,7 +6,9 @@ import { main } from '../../apps/cli/src/main.ts';
 import { MemoryIo } from '../support/memory-io.ts';
 import { browserTest } from './support/browser-test.ts';
 import { fitsAt } from './support/result-page.ts';
+import { designStates } from './support/states/design-states.ts';
 import { violations } from './support/violations.ts';
+import { walked } from './support/walked.ts';
 
 const words = DESIGN_WORDS;
 
@@ -101,3 +103,12 @@ browserTest('every question makes the same bytes in the browser and by its comma
     await allAsMade(page, made);
   }
 });
+
+browserTest(
+  'no state of it breaks a rule of accessibility, on light and dark paper, nor with text of twice the size',
+  async ({ page, origin }) => {
+    const { found, states } = await walked(page, origin, designStates);
+    expect(found).toEqual([]);
+    expect(states.length).toBe(designStates.length);
+  },
+);

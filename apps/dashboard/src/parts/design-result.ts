@@ -25,6 +25,9 @@ export class DesignResult extends LitElement {
   static override styles = [
     base,
     css`
+      :host {
+        container-type: inline-size;
+      }
       .answer {
         font-size: var(--size-4);
         font-weight: 600;
@@ -43,13 +46,22 @@ export class DesignResult extends LitElement {
       td {
         border-block-end: 1px solid var(--hairline);
         font-weight: 400;
-        overflow-wrap: anywhere;
         padding-block: var(--gap-2);
         text-align: start;
         vertical-align: top;
       }
       td {
         padding-inline-start: var(--gap-3);
+      }
+      tbody th {
+        overflow-wrap: anywhere;
+      }
+      /* columns keep their words, unless letters are large for the page */
+      @container (max-width: 16em) {
+        thead th,
+        td {
+          overflow-wrap: anywhere;
+        }
       }
       thead th {
         color: var(--ink-quiet);
