@@ -1,5 +1,5 @@
 import { HOP_PROTOCOLS, PROTOCOLS, PULL_PROTOCOLS } from '@surae/shared';
-import type { WorkItem } from '@surae/study';
+import { type WorkItem, withRecipes } from '@surae/study';
 import { testOf } from '@surae/study/words';
 import type { AssessArguments } from './assess-arguments.ts';
 import type { SetKey } from './comparison-groups.ts';
@@ -14,6 +14,7 @@ import { runPlan } from './plan-of-arguments.ts';
 import { Progress } from './progress.ts';
 import { readNamed } from './read-named.ts';
 import { type ReadyPlan, readyPlan, toldHashes } from './ready-plan.ts';
+import { recipeReader } from './recipe-file.ts';
 import { runItems } from './run-items.ts';
 import { type RunOutput, runOutput } from './run-output.ts';
 import { fromJournalLine, refusedLines, stoppedLine } from './run-words.ts';
@@ -132,7 +133,10 @@ export function refuseBadSettings({ settings }: ReadyPlan): void {
 }
 
 async function workList(args: AssessArguments, io: Io): Promise<WorkItem[]> {
-  if (args.manifest !== undefined) return manifestItems(args.manifest, await readNamed(args.manifest, io), args.given);
+  if (args.manifest !== undefined) {
+    const bytes = await readNamed(args.manifest, io);
+    return withRecipes(manifestItems(args.manifest, bytes, args.given), recipeReader(io.readFile));
+  }
   const found = await foundFiles(args.files, io);
   io.writeError(passedOverLine(found));
   return found.files.map(({ path, refusal }) => ({ file: path, path, about: args.given, carried: {}, refusal }));

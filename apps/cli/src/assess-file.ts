@@ -1,18 +1,20 @@
 import {
   assessListed,
   type BesideProtocols,
+  type GivenRecipe,
   type GivenSettings,
+  givenRecipe,
   hashedAs,
   type Outcome,
   reasonOf,
+  recipeItem,
   refused,
   type WorkItem,
 } from '@surae/study';
 import { sha256 } from './fingerprints.ts';
 import type { Io } from './io.ts';
 import { readFault } from './read-fault.ts';
-import { type GivenRecipe, readByRecipe } from './recipe-file.ts';
-import { recipeItem } from './recipe-item.ts';
+import { readByRecipe } from './recipe-file.ts';
 import { variedProtocols } from './varied-protocols.ts';
 import type { Vary } from './vary.ts';
 import { ZipFault } from './zip-fault.ts';
@@ -27,7 +29,8 @@ export async function assessFile(
 ): Promise<Outcome> {
   if (item.refusal !== undefined) return refused(item, item.refusal, null);
   const beside: BesideProtocols = (protocol) => variedProtocols(protocol, vary);
-  if (recipe !== undefined) return assessByRecipe(item, given, io as Io, recipe, beside);
+  const by = item.recipe === undefined ? recipe : givenRecipe(item.recipe);
+  if (by !== undefined) return assessByRecipe(item, given, io as Io, by, beside);
   let bytes: Uint8Array;
   try {
     bytes = await io.readFile(item.path);

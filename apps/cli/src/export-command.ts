@@ -9,13 +9,14 @@ import {
   ZipPacker,
 } from '@surae/exchange';
 import { joinPieces } from '@surae/records';
-import { NOTHING_GIVEN, type Outcome } from '@surae/study';
+import { NOTHING_GIVEN, type Outcome, withRecipes } from '@surae/study';
 import { assessFile } from './assess-file.ts';
 import type { ExportArguments } from './export-arguments.ts';
 import type { Io } from './io.ts';
 import { manifestItems } from './manifest.ts';
 import { manifestStudy } from './manifest-study.ts';
 import { readNamed } from './read-named.ts';
+import { recipeReader } from './recipe-file.ts';
 import { openRecord } from './record-source.ts';
 import { readSettings, usualSettings } from './settings-file.ts';
 import { UsageError } from './usage-error.ts';
@@ -29,7 +30,10 @@ interface Gathered {
 
 async function fromManifest(path: string, { settings: file }: ExportArguments, io: Io): Promise<Gathered> {
   const settings = file === undefined ? usualSettings() : readSettings(file, await readNamed(file, io));
-  const items = manifestItems(path, await readNamed(path, io), NOTHING_GIVEN);
+  const items = await withRecipes(
+    manifestItems(path, await readNamed(path, io), NOTHING_GIVEN),
+    recipeReader(io.readFile),
+  );
   const outcomes: Outcome[] = [];
   for (const [at, item] of items.entries()) {
     if (io.watched) io.writeError(`\r${at + 1} of ${items.length}  ${item.file}\u001b[K`);

@@ -137,7 +137,8 @@ The manifest: columns file,person,visit,side,test,placement,heel_lever_mm,
 body_mass_kg. Used as well where they are there: string_rest_length_mm,
 external_mass_kg, load_percent, ankle_lever_mm, ankle_angle_deg,
 forefoot_lever_mm, calibration_u_percent, calibration_zero_u, polarity,
-protocol, and those below.
+protocol, recipe (of this row, with recipe_part, recipe_window and
+recipe_rate_hz where the file needs them), and those below.
 All others are handed on as they came. Paths are relative to it; an empty cell
 is unknown, and what the command line says fills it. What is unknown is never
 taken as harmless: it stands against a ratio. A word that is none of those

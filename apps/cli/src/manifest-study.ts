@@ -10,13 +10,13 @@ import {
   type StudyTrial,
   type StudyVisit,
 } from '@surae/exchange';
-import { readRecording } from '@surae/records';
 import { type Outcome, toldBy } from '@surae/study';
 import { type Told, testOf } from '@surae/study/words';
 import { comparedPulls, comparedSet } from './compared-set.ts';
 import { visitGroups } from './comparison-groups.ts';
 import { compareLegs } from './comparisons.ts';
 import type { Io } from './io.ts';
+import { readAgain } from './read-again.ts';
 import { softwareName } from './software.ts';
 
 const NOT_TOLD: StudyLeg = { sore: null, ...noHistory.legs.left };
@@ -151,7 +151,11 @@ function resultOf(outcome: Outcome): StudyResult | null {
   }
 }
 
-function trialOf({ outcome, told, person, visit }: Row, at: number, io: Pick<Io, 'readFile'>): StudyTrial {
+function trialOf(
+  { outcome, told, person, visit }: Row,
+  at: number,
+  io: Pick<Io, 'readFile' | 'readChunks'>,
+): StudyTrial {
   const { item } = outcome;
   const isRefused = outcome.status === 'refused';
   const result = resultOf(outcome);
@@ -190,7 +194,7 @@ function trialOf({ outcome, told, person, visit }: Row, at: number, io: Pick<Io,
     support: told.support,
     note: null,
     result,
-    trace: isRefused ? null : async () => readRecording(await io.readFile(item.path), { file: item.file }),
+    trace: isRefused ? null : () => readAgain(item, io),
     raw:
       outcome.sha256 === null
         ? null
@@ -218,7 +222,11 @@ function grouped(rows: readonly Row[], by: (row: Row) => string | null): Map<str
  * What leaves of a list of recordings: people and visits as the manifest names them, in the order of its rows. A recording is
  * read again when its samples are written, so that only one is in memory at a time.
  */
-export function manifestStudy(outcomes: readonly Outcome[], settings: Settings, io: Pick<Io, 'readFile'>): Study {
+export function manifestStudy(
+  outcomes: readonly Outcome[],
+  settings: Settings,
+  io: Pick<Io, 'readFile' | 'readChunks'>,
+): Study {
   const rows = outcomes.map(rowOf);
   const visits = [...grouped(rows, ({ visit }) => visit)].map(([key, own]) => visitOf(key, own, settings.judging));
   const offsets = dayOffsets(visits);

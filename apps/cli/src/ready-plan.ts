@@ -1,8 +1,8 @@
 import { canonicalJson } from '@surae/analysis';
 import { PROTOCOLS } from '@surae/shared';
-import type { GivenSettings, WorkItem } from '@surae/study';
+import type { GivenRecipe, GivenSettings, WorkItem } from '@surae/study';
 import { sha256 } from './fingerprints.ts';
-import { type GivenRecipe, recipeIn } from './recipe-file.ts';
+import { recipeIn } from './recipe-file.ts';
 import type { RunPlan, Want } from './run-plan.ts';
 import { readSettings, usualSettings } from './settings-file.ts';
 import { softwareName } from './software.ts';
@@ -56,6 +56,11 @@ export function toldHashes(plan: RunPlan): (item: WorkItem) => string {
       }),
     ),
   );
-  return ({ file, about, carried: cells, refusal }) =>
-    sha256(canonicalJson(plain({ ofRun, file, about, cells: Object.entries(cells), refusal: refusal ?? null })));
+  return ({ file, about, carried: cells, recipe: own, refusal }) => {
+    const by =
+      own === undefined ? {} : { recipe: { ...own, path: null, bytes: own.bytes === null ? null : sha256(own.bytes) } };
+    return sha256(
+      canonicalJson(plain({ ofRun, file, about, cells: Object.entries(cells), ...by, refusal: refusal ?? null })),
+    );
+  };
 }

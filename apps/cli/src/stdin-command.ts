@@ -1,4 +1,4 @@
-import { refused, type WorkItem } from '@surae/study';
+import { RecipeShelf, refused, type WorkItem } from '@surae/study';
 import type { AssessArguments } from './assess-arguments.ts';
 import { refuseBadSettings } from './assess-command.ts';
 import { entryOf, unpackedEntry } from './entry.ts';
@@ -7,6 +7,7 @@ import { InputLines, linesOf } from './input-lines.ts';
 import type { Io } from './io.ts';
 import { runPlan } from './plan-of-arguments.ts';
 import { readyPlan } from './ready-plan.ts';
+import { recipeReader } from './recipe-file.ts';
 
 /** Recordings that may be ahead of the answer that is awaited, for each worker: what is held is bounded however long the input is. */
 const AHEAD = 8;
@@ -54,8 +55,9 @@ export async function stdinCommand(args: AssessArguments, io: Io): Promise<numbe
 
 async function* items({ lines, given }: AssessArguments, io: Io): AsyncGenerator<WorkItem> {
   const input = new InputLines(lines!, given);
+  const shelf = new RecipeShelf(recipeReader(io.readFile));
   for await (const line of linesOf(io.input())) {
     const item = input.item(line);
-    if (item !== undefined) yield item;
+    if (item !== undefined) yield await shelf.filled(item);
   }
 }

@@ -9,16 +9,22 @@ import {
   studyTrial,
   trialOutcomes,
   type WorkItem,
+  withRecipes,
 } from '@surae/study';
 import { sha256 } from './fingerprints.ts';
 import type { Io } from './io.ts';
 import { readFault } from './read-fault.ts';
-import { followed } from './study-inputs.ts';
+import { recipeReader } from './recipe-file.ts';
+import { followed, type StudyInputs } from './study-inputs.ts';
 
 /** The rows of a manifest that belong to a study. @throws {@link UsageError} where a file is named twice or none belongs to it */
-export function manifestOf(study: StudyFile, path: string, bytes: Uint8Array): WorkItem[] {
+export async function manifestOf(study: StudyFile, path: string, inputs: StudyInputs): Promise<WorkItem[]> {
+  const bytes = await inputs.bytes(path);
   const place = (file: string): string => (isAbsolute(file) ? file : join(dirname(path), file));
-  return followed(() => studyItems(study, path, bytes, place));
+  return withRecipes(
+    followed(() => studyItems(study, path, bytes, place)),
+    recipeReader(inputs.reader),
+  );
 }
 
 async function readItem({ path, refusal }: WorkItem, io: Pick<Io, 'readFile'>): Promise<ReadRecording> {

@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { csvText } from '@surae/exchange';
-import { type Recording, readRecording, writeRecordingCsv } from '@surae/records';
+import { type Recording, writeRecordingCsv } from '@surae/records';
 import {
   BLIND_VERDICTS,
   type BlindItem,
@@ -14,6 +14,7 @@ import {
   studyTrials,
 } from '@surae/study';
 import type { Io } from './io.ts';
+import { readAgain } from './read-again.ts';
 import type { StudyAct } from './study-arguments.ts';
 import { assessStudy, manifestOf } from './study-assess.ts';
 import { followed, type StudyInputs } from './study-inputs.ts';
@@ -35,10 +36,9 @@ function withoutOrigin({ groups, ...rest }: Recording): { recording: Recording; 
 async function itemFiles(
   { item }: BlindItem,
   outcome: Extract<Outcome, { test: 'heel-raise' }>,
-  io: Pick<Io, 'readFile'>,
+  io: Pick<Io, 'readFile' | 'readChunks'>,
 ): Promise<{ files: { name: string; text: string }[]; tops: number[] }> {
-  const read = readRecording(await io.readFile(outcome.item.path), { file: outcome.item.file });
-  const { recording, originS } = withoutOrigin(read);
+  const { recording, originS } = withoutOrigin(await readAgain(outcome.item, io));
   const files = writeRecordingCsv(recording).map((text, at) => ({
     name: at === 0 ? `${item}.csv` : `${item}-${at + 1}.csv`,
     text,
@@ -68,7 +68,7 @@ export async function blindAct(
   if (io.exists(asked.key) && !replace) {
     throw new UsageError(`${asked.key} is there already: name another, or add --replace`);
   }
-  const items = manifestOf(study, asked.manifest, await inputs.bytes(asked.manifest));
+  const items = await manifestOf(study, asked.manifest, inputs);
   const decisions = standingDecisions(await inputs.decisions(asked.decisions, declared));
   const plain = { key: 'as declared', protocol: {}, settings: {} };
   const { trials, outcomes } = await assessStudy(study, items, [plain], io);

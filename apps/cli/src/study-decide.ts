@@ -28,7 +28,7 @@ export async function decideAct(
   if (decision === undefined || (decision === 'exclude') !== (reason !== undefined)) {
     throw new UsageError(`--decide ${asked.trial}=${asked.decision}: expected include, exclude:REASON or open`);
   }
-  const items = manifestOf(declared.study, asked.manifest, await inputs.bytes(asked.manifest));
+  const items = await manifestOf(declared.study, asked.manifest, inputs);
   const item = items.find(({ file }) => file === asked.trial);
   const text = io.exists(asked.decisions) ? new TextDecoder().decode(await io.readFile(asked.decisions)) : '';
   const entries = followed(() => readDecisions(text, declared, asked.decisions));

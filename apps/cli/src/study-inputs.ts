@@ -35,6 +35,13 @@ export class StudyInputs {
     return bytes;
   }
 
+  /** the same for those that say themselves why a file cannot be read */
+  readonly reader = async (file: string): Promise<Uint8Array> => {
+    const bytes = await this.#io.readFile(file);
+    this.read.push({ file, sha256: sha256(bytes) });
+    return bytes;
+  };
+
   async text(file: string): Promise<string> {
     return new TextDecoder().decode(await this.bytes(file));
   }

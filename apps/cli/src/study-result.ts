@@ -42,7 +42,7 @@ export async function readResults(
   const { manifest, decisions: listed, raters: files, most } = asked;
   const analyses = followed(() => analysesOf(declared.study, most ?? MOST_ANALYSES));
   const assessments = assessmentsOf(analyses);
-  const items = manifestOf(declared.study, manifest, await inputs.bytes(manifest));
+  const items = await manifestOf(declared.study, manifest, inputs);
   const decisions = standingDecisions(await inputs.decisions(listed, declared));
   const raters = await openedRaters(asked, declared, inputs);
   const { trials } = await assessStudy(declared.study, items, assessments, io);

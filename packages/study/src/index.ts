@@ -96,10 +96,22 @@ export { type AssessedHops, assessHopFile } from './listed/hop-file.ts';
 export { type IssueRow, issueRows, twinIssue } from './listed/issue-rows.ts';
 export { ListFault } from './listed/list-fault.ts';
 export { cellsOf, listedFacts } from './listed/listed-facts.ts';
+export { listedSource } from './listed/listed-source.ts';
 export { entryItem, MANIFEST_WORDS, manifestItems, type PlaceOf, refuseTaken } from './listed/manifest-items.ts';
 export type { PullCourse } from './listed/pull-course.ts';
+export type { ReadPart, RowRecipe } from './listed/read-part.ts';
+export { recipeItem } from './listed/recipe-item.ts';
 export { type Refused, reasonOf, refused } from './listed/refused.ts';
 export { FRAME_KEYS, reservedNames } from './listed/reserved-names.ts';
+export {
+  type GivenRecipe,
+  givenRecipe,
+  type ReadRecipe,
+  RecipeShelf,
+  readerOptions,
+  rowRecipe,
+  withRecipes,
+} from './listed/row-recipe.ts';
 export { fingerprintHash, settingsHash } from './listed/settings-hash.ts';
 export { hashedAs, hashOf, type Source } from './listed/source-of.ts';
 export { NOTHING_TOLD, readTold, toldBy, type WrongCell } from './listed/told.ts';

@@ -13,6 +13,7 @@ export {
   type TestName,
 } from './listed/known-words.ts';
 export { positiveNumber } from './listed/positive-number.ts';
+export { RATE_EXPECTED, rateIn, WINDOW_EXPECTED, windowIn } from './listed/read-part.ts';
 export { readSize, SIZE_RANGES, type SizeName } from './listed/size-ranges.ts';
 export { testOf } from './listed/test-of.ts';
 export { expectedIn, TOLD_COLUMNS, type Told, type ToldColumn, type ToldName } from './listed/told-columns.ts';

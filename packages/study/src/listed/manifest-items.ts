@@ -2,6 +2,7 @@ import { type ManifestEntry, type ManifestRow, RecordError, readManifest } from 
 import { ALL_PLACEMENTS, TESTS } from './known-words.ts';
 import { ListFault } from './list-fault.ts';
 import { reservedNames } from './reserved-names.ts';
+import { RECIPE_COLUMNS, rowRecipe } from './row-recipe.ts';
 import { readSize, type SizeName } from './size-ranges.ts';
 import { readTold } from './told.ts';
 import type { GivenAbout, WorkItem } from './work-list.ts';
@@ -20,6 +21,7 @@ const ALSO_USED = [
   'calibration_u_percent',
   'calibration_zero_u',
   'polarity',
+  ...RECIPE_COLUMNS,
 ] as const;
 
 /**
@@ -109,6 +111,10 @@ function rowItem(path: string, row: ManifestRow, given: GivenAbout, placeOf: Pla
   if ('expected' in told) {
     refusal ??= `${path}, row ${row.line}, column "${told.column}": expected ${told.expected}, got "${told.actual}"`;
   }
+  const recipe = rowRecipe(row.carried, placeOf);
+  if (recipe !== undefined && 'expected' in recipe) {
+    refusal ??= `${path}, row ${row.line}, column "${recipe.column}": expected ${recipe.expected}, got "${recipe.actual}"`;
+  }
   const { person, visit } = row;
   const handedOn = Object.entries(row.carried).filter(([name]) => !isAlsoUsed(name));
   return {
@@ -120,6 +126,7 @@ function rowItem(path: string, row: ManifestRow, given: GivenAbout, placeOf: Pla
       ...(visit === undefined ? {} : { visit }),
       ...Object.fromEntries(handedOn),
     },
+    ...(recipe === undefined || 'expected' in recipe ? {} : { recipe }),
     refusal,
   };
 }

@@ -1,5 +1,6 @@
 import type { Side } from '@surae/analysis';
 import type { AnyPlacement } from './known-words.ts';
+import type { RowRecipe } from './read-part.ts';
 
 /** What was said about a recording; undefined means unknown. */
 export interface GivenAbout {
@@ -50,6 +51,8 @@ export interface WorkItem {
   readonly about: GivenAbout;
   /** cells of the manifest that say more about the trial, handed on as they came */
   readonly carried: Readonly<Record<string, string>>;
+  /** the recipe that its row names, in the place of that of the run */
+  readonly recipe?: RowRecipe;
   /** why this row cannot be assessed, known before the file is read */
   readonly refusal: string | undefined;
 }

@@ -2,8 +2,8 @@ import type { AutomaticCount } from '../blind/blind-agreement.ts';
 import type { StudyFile } from '../declared/study-document.ts';
 import { assessListed, type Outcome } from '../listed/assess-listed.ts';
 import { listedFacts } from '../listed/listed-facts.ts';
+import { listedSource } from '../listed/listed-source.ts';
 import { refused } from '../listed/refused.ts';
-import { hashedAs } from '../listed/source-of.ts';
 import type { WorkItem } from '../listed/work-list.ts';
 import type { Assessment } from '../multiverse/analyses.ts';
 import type { TrialFacts } from '../quality/trial-facts.ts';
@@ -40,8 +40,9 @@ export function trialOutcomes(
   const { refusal, file } = item;
   if (refusal !== undefined) return assessments.map(() => refused(item, refusal, null));
   if ('fault' in read) return assessments.map(() => refused(item, `${file}: ${read.fault}`, null));
-  const source = hashedAs(read.bytes, read.sha256);
-  return assessments.map((one) => assessListed(item, source, studySettings(study, one)));
+  const found = listedSource(item, read.bytes, read.sha256);
+  if ('reason' in found) return assessments.map(() => found);
+  return assessments.map((one) => assessListed(found.item, found.source, studySettings(study, one)));
 }
 
 function automaticOf(outcome: Outcome | undefined): AutomaticCount | null {

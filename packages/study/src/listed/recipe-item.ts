@@ -1,5 +1,5 @@
 import type { RecordedChannel, Recording } from '@surae/records';
-import type { WorkItem } from '@surae/study';
+import type { WorkItem } from './work-list.ts';
 
 /** The one thing that all channels say; undefined where they differ or say nothing. */
 function saidByAll<Said>({ groups }: Recording, of: (channel: RecordedChannel) => Said | undefined): Said | undefined {
