@@ -1,6 +1,15 @@
 import { parseArgs } from 'node:util';
+import { type NamePattern, parseNamePattern } from '@surae/records';
 import { parsed } from './parsed-options.ts';
 import { UsageError } from './usage-error.ts';
+
+/** A manifest that is to be made of all files. */
+export interface LookedList {
+  readonly out: string;
+  readonly names: readonly NamePattern[];
+  /** a table of what is known of people */
+  readonly facts: string | undefined;
+}
 
 export interface LookArguments {
   readonly command: 'look';
@@ -10,6 +19,7 @@ export interface LookArguments {
   /** where the recipe goes; undefined: none is made */
   readonly recipeOut: string | undefined;
   readonly name: string | undefined;
+  readonly list: LookedList | undefined;
   readonly json: boolean;
   readonly replace: boolean;
 }
@@ -24,6 +34,9 @@ export function readLook(args: readonly string[]): LookArguments | { command: 'h
         set: { type: 'string', multiple: true },
         'recipe-out': { type: 'string' },
         name: { type: 'string' },
+        'manifest-out': { type: 'string' },
+        names: { type: 'string', multiple: true },
+        facts: { type: 'string' },
         json: { type: 'boolean' },
         replace: { type: 'boolean' },
         help: { type: 'boolean', short: 'h' },
@@ -42,8 +55,12 @@ export function readLook(args: readonly string[]): LookArguments | { command: 'h
   if (recipeOut === undefined && values.name !== undefined) {
     throw new UsageError('--name says something only with --recipe-out');
   }
-  if (recipeOut === undefined && values.replace === true) {
-    throw new UsageError('--replace says something only with --recipe-out');
+  const list = listOf(values);
+  if (list !== undefined && recipeOut !== undefined) {
+    throw new UsageError('--manifest-out makes recipes of its own: leave --recipe-out out');
+  }
+  if (recipeOut === undefined && list === undefined && values.replace === true) {
+    throw new UsageError('--replace says something only with --recipe-out or --manifest-out');
   }
   if (values.name === '') throw new UsageError('--name needs a name');
   return {
@@ -52,9 +69,35 @@ export function readLook(args: readonly string[]): LookArguments | { command: 'h
     answers: answersOf(values.set ?? []),
     recipeOut,
     name: values.name,
+    list,
     json: values.json === true,
     replace: values.replace === true,
   };
+}
+
+interface ListOptions {
+  readonly 'manifest-out'?: string;
+  readonly names?: readonly string[];
+  readonly facts?: string;
+}
+
+function listOf({ 'manifest-out': out, names = [], facts }: ListOptions): LookedList | undefined {
+  if (out === undefined) {
+    const lone = names.length > 0 ? 'names' : facts === undefined ? undefined : 'facts';
+    if (lone !== undefined) throw new UsageError(`--${lone} says something only with --manifest-out`);
+    return undefined;
+  }
+  if (out === '') throw new UsageError('--manifest-out needs the name of a file');
+  const patterns = names.map((text) => {
+    const pattern = parseNamePattern(text);
+    if ('expected' in pattern)
+      throw new UsageError(`--names ${text}: expected ${pattern.expected}, got ${pattern.actual}`);
+    return pattern;
+  });
+  if (facts !== undefined && !patterns.some(({ columns }) => columns.includes('person'))) {
+    throw new UsageError('--facts is told by person: a pattern of --names with {person} is needed');
+  }
+  return { out, names: patterns, facts };
 }
 
 /** Answers written as `topic=answer` or `topic:column=answer`; a column may hold the sign =, an answer never does. */

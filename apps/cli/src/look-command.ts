@@ -3,6 +3,7 @@ import { foundFiles, passedOverLine } from './found-files.ts';
 import type { Io } from './io.ts';
 import type { LookArguments } from './look-arguments.ts';
 import { lookJson } from './look-json.ts';
+import { lookList } from './look-list.ts';
 import { lookText } from './look-text.ts';
 import { readFault } from './read-fault.ts';
 import { surveyedFile } from './surveyed-file.ts';
@@ -11,7 +12,8 @@ import { ZipFault } from './zip-fault.ts';
 
 /** Looks at one file after the other; only one is in memory at a time. */
 export async function lookCommand(args: LookArguments, io: Io): Promise<number> {
-  const { json, recipeOut, replace } = args;
+  const { json, recipeOut, replace, list } = args;
+  if (list !== undefined) return lookList(args, list, io);
   if (recipeOut !== undefined && !replace && io.exists(recipeOut)) {
     throw new UsageError(`${recipeOut} is there already: --replace replaces it`);
   }

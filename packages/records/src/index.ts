@@ -45,6 +45,14 @@ export {
   type VersionedDocument,
   validateMigrations,
 } from './migrations.ts';
+export {
+  alikeNames,
+  type NamedCells,
+  type NamePattern,
+  type NameReading,
+  parseNamePattern,
+  readName,
+} from './names/name-pattern.ts';
 export type { PackedNumbers } from './packed-numbers.ts';
 export { parseRecordingDocument } from './parse-document.ts';
 export {
