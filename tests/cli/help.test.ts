@@ -45,6 +45,7 @@ const VALUES: Readonly<Record<string, string>> = {
   SECONDS: '10-20',
   'TOPIC=ANSWER': 'rate=100',
   NAME: 'plate',
+  PATTERN: '{person}_{visit}',
 };
 
 /** What an option asks for beside it. */
@@ -72,11 +73,17 @@ const NEEDS: Readonly<Record<Command, Readonly<Record<string, string[]>>>> = {
     '--secret-file': ['--without-names'],
     '--keep-devices': ['--without-names'],
   },
-  look: { '--name': ['--recipe-out', 'r.json'], '--replace': ['--recipe-out', 'r.json'] },
+  look: {
+    '--name': ['--recipe-out', 'r.json'],
+    '--replace': ['--recipe-out', 'r.json'],
+    '--names': ['--manifest-out', 'm.csv'],
+    '--facts': ['--manifest-out', 'm.csv', '--names', '{person}'],
+  },
   simulate: {
     '--no-gyroscope': ['--placement', 'foot'],
     '--kind': ['--test', 'isometric'],
     '--rate-hz': ['--test', 'isometric'],
+    '--people': ['--messy'],
   },
 };
 

@@ -51,6 +51,10 @@ Writes recordings of a simulated person, their truth, and a manifest that
   --seed N              the first seed                       (1)
   --count N             how many recordings, one seed each   (1)
   --no-gyroscope        a foot sensor without gyroscope
+  --messy               a folder as it comes from three assistants: names, units
+                        and letters of each, files that hold nothing, people.csv,
+                        study.json and truth.csv; heel raises at two visits
+  --people N            of so many invented people           (12)
   --out DIR             the folder; made if it is not there
   --replace             replace files of the same names
 
@@ -63,6 +67,7 @@ Example
   surae simulate --test isometric --kind fast --rate-hz 2000 --out pulls
   surae simulate --test hop-series --placement foot --level hard --out hops
   surae assess --manifest hops/manifest.csv --csv results
+  surae simulate --messy --people 8 --seed 5 --out messy
 `;
 
 const AGREE = `surae agree TABLE.csv  [options]
@@ -186,14 +191,31 @@ read and never changed.
   --replace             let --recipe-out replace a file of that name
   --json                one JSON object a line; null is not known
 
-Exit code: 0 done, 1 a file was refused, or a recipe was asked for while a
-question is open, 2 the command line cannot be followed.
+A whole folder, whoever wrote what is in it
+  --manifest-out FILE   write a manifest with a row for each file and, in a
+                        folder of its name with .recipes, a recipe for each way
+                        in which they are written; a --set answers the files
+                        that ask for it
+  --names PATTERN       what the names tell: {person}_{visit}_{side} for
+                        P07_1_L.csv. A column of a manifest in braces takes
+                        letters and digits, side left, right, l or r, date a
+                        day as 2026-03-01; * takes anything; with / folders are
+                        looked at as well. Repeat it for each way of naming
+  --facts FILE          a table with the column person, and visit or side where
+                        a fact is of one: its other columns go into the manifest
+  A file that cannot be read or named has its row all the same, and is said.
+
+Exit code: 0 done, 1 a file was refused, or asks something that a recipe needs,
+or has a name that tells nothing, 2 the command line cannot be followed.
 
 Examples
   surae look export.txt
   surae look export.txt --set rate=100 --set "side:Fz=left" \\
       --recipe-out plate.json --name "Plate in room 2"
   surae assess --recipe plate.json export.txt
+  surae look traces --manifest-out visits.csv --names "{person}_{visit}_{side}" \\
+      --facts people.csv
+  surae assess --manifest visits.csv
 `;
 
 /** The words that a command says about itself. */

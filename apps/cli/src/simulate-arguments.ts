@@ -34,7 +34,13 @@ export interface SimulateHops extends SimulateCommon {
   readonly rateHz: number;
 }
 
-export type SimulateArguments = SimulateRaises | SimulatePulls | SimulateHops;
+/** A folder of heel raises as it comes from several hands. */
+export interface SimulateMessy extends Omit<SimulateCommon, 'count'> {
+  readonly test: 'messy';
+  readonly people: number;
+}
+
+export type SimulateArguments = SimulateRaises | SimulatePulls | SimulateHops | SimulateMessy;
 
 const LEVELS = ['clean', 'typical', 'hard', 'field', 'free'] as const;
 const PULL_KINDS = ['ramp', 'fast'] as const;
@@ -49,6 +55,9 @@ interface SimulateOptions {
   kind?: string;
   'rate-hz'?: string;
   'no-gyroscope'?: boolean;
+  count?: string;
+  messy?: boolean;
+  people?: string;
 }
 
 /**
@@ -70,6 +79,8 @@ export function readSimulate(args: readonly string[]): SimulateArguments | undef
         seed: { type: 'string' },
         count: { type: 'string' },
         'no-gyroscope': { type: 'boolean' },
+        messy: { type: 'boolean' },
+        people: { type: 'string' },
         out: { type: 'string' },
         replace: { type: 'boolean' },
         help: { type: 'boolean', short: 'h' },
@@ -81,14 +92,17 @@ export function readSimulate(args: readonly string[]): SimulateArguments | undef
   const level = chosen('--level', values.level ?? 'typical', LEVELS);
   requireFitting(test, values);
   if (values.out === undefined || values.out === '') throw new UsageError('--out needs the name of a folder');
-  const common = {
+  const shared = {
     command: 'simulate',
     level,
     seed: wholeNumber('--seed', values.seed ?? '1', 0, 2 ** 31 - 1),
-    count: wholeNumber('--count', values.count ?? '1', 1, 10_000),
     folder: values.out,
     replace: values.replace === true,
   } as const;
+  if (values.messy === true) {
+    return { ...shared, test: 'messy', people: wholeNumber('--people', values.people ?? '12', 2, 99) };
+  }
+  const common = { ...shared, count: wholeNumber('--count', values.count ?? '1', 1, 10_000) } as const;
   switch (test) {
     case 'isometric': {
       const placement = chosen('--placement', values.placement ?? 'inline', PULL_PLACEMENTS);
@@ -120,8 +134,16 @@ function rateOf(values: SimulateOptions, known: readonly number[]): number {
   return Number(chosen('--rate-hz', values['rate-hz'] ?? '1000', known.map(String)));
 }
 
+/** Options that say how one recording is made; those of a messy folder are made as three assistants would. */
+const OF_ONE = ['test', 'placement', 'kind', 'rate-hz', 'no-gyroscope', 'count'] as const;
+
 /** Refuses what says nothing of the test that is simulated. */
 function requireFitting(test: (typeof TESTS)[number], values: SimulateOptions): void {
+  const idle = OF_ONE.find((option) => values[option] !== undefined);
+  if (values.messy === true && idle !== undefined) throw new UsageError(`--${idle} says nothing with --messy`);
+  if (values.people !== undefined && values.messy !== true) {
+    throw new UsageError('--people says something only with --messy');
+  }
   if (values['no-gyroscope'] === true && (values.placement !== 'foot' || test === 'isometric')) {
     throw new UsageError('--no-gyroscope says something only with --placement foot');
   }

@@ -2,6 +2,7 @@ import { type SimulatedSet, simulateSet } from '@surae/simulation';
 import type { Io } from './io.ts';
 import type { SimulateArguments, SimulateRaises } from './simulate-arguments.ts';
 import { simulateHopsCommand } from './simulate-hops-command.ts';
+import { simulateMessy } from './simulate-messy-command.ts';
 import { simulatePullsCommand } from './simulate-pulls-command.ts';
 import { type SimulatedRecording, writeSimulated } from './simulated-folder.ts';
 
@@ -41,6 +42,8 @@ export function simulateCommand(args: SimulateArguments, io: Io): number {
       return simulatePullsCommand(args, io);
     case 'hop-series':
       return simulateHopsCommand(args, io);
+    case 'messy':
+      return simulateMessy(args, io);
   }
 }
 

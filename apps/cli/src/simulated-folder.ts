@@ -2,13 +2,13 @@ import { join } from 'node:path';
 import { csvText } from '@surae/exchange';
 import type { SimulatedTrace } from '@surae/simulation';
 import type { Io } from './io.ts';
-import type { SimulateArguments } from './simulate-arguments.ts';
+import type { SimulateRaises } from './simulate-arguments.ts';
 import { softwareName } from './software.ts';
 import { traceCsv } from './trace-csv.ts';
 import { WriteFolder } from './write-folder.ts';
 
 /** Where simulated recordings go, and which seeds make them. */
-type SimulatedPlace = Pick<SimulateArguments, 'folder' | 'replace' | 'seed' | 'count'>;
+type SimulatedPlace = Pick<SimulateRaises, 'folder' | 'replace' | 'seed' | 'count'>;
 
 /** One simulated recording with what is known of it. */
 export interface SimulatedRecording {
