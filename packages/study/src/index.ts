@@ -1,13 +1,14 @@
 export { agreementTable } from './blind/agreement-table.ts';
-export {
-  type AutomaticCount,
-  type BlindFigure,
-  blindAgreement,
-  type OpenedRater,
-  type PairOfCounts,
-  requireOpened,
-} from './blind/blind-agreement.ts';
+export { agreementOfPairs, type BlindFigure, blindAgreement, type PairOfCounts } from './blind/blind-agreement.ts';
 export { type BlindSettings, blindDefaults } from './blind/blind-defaults.ts';
+export {
+  BLIND_VERDICTS,
+  type BlindEntry,
+  type BlindStep,
+  type BlindVerdict,
+  type ItemStep,
+} from './blind/blind-step.ts';
+export { blindTrials } from './blind/blind-trials.ts';
 export {
   type BlindItem,
   type BlindKey,
@@ -16,17 +17,10 @@ export {
   blindingOf,
   keyHash,
 } from './blind/blinded-order.ts';
+export { type PairedTrial, type PairOfLists, pairedLists, requireOpened } from './blind/paired-lists.ts';
 export { keyText, parseBlindKey } from './blind/parse-key.ts';
-export {
-  BLIND_VERDICTS,
-  type BlindEntry,
-  type BlindStep,
-  type BlindVerdict,
-  itemsLeft,
-  nextSteps,
-  readVerdicts,
-  type VerdictBook,
-} from './blind/verdict-book.ts';
+export { type AutomaticCount, type OpenedRater, type ToldRepetition } from './blind/told-counts.ts';
+export { itemsLeft, nextSteps, readVerdicts, type VerdictBook, verdictBook } from './blind/verdict-book.ts';
 export {
   type ArmComparison,
   type ArmSummary,

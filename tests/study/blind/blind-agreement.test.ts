@@ -1,8 +1,9 @@
 import { cohenKappa } from '@surae/analysis';
 import { expect, test } from 'vitest';
-import { type AutomaticCount, blindAgreement } from '../../../packages/study/src/blind/blind-agreement.ts';
+import { blindAgreement } from '../../../packages/study/src/blind/blind-agreement.ts';
 import { blindDefaults } from '../../../packages/study/src/blind/blind-defaults.ts';
-import type { BlindStep, BlindVerdict } from '../../../packages/study/src/blind/verdict-book.ts';
+import type { BlindStep, BlindVerdict } from '../../../packages/study/src/blind/blind-step.ts';
+import type { AutomaticCount } from '../../../packages/study/src/blind/told-counts.ts';
 import { bookAfter, keyOf, LOCK, OPEN } from '../../support/blind-raters.ts';
 
 const COUNT = 12;
@@ -11,6 +12,7 @@ const automatic: AutomaticCount[] = Array.from({ length: COUNT }, (_, at) => ({
   trial: `t${at}.csv`,
   count: truth(`t${at}.csv`),
   verdicts: (['yes', 'no'] as const).map((word, place) => ((at + place) % 3 === 0 ? 'cannot_tell' : word)),
+  topsS: [2, 4],
 }));
 
 type Says = (trial: string, showing: 1 | 2) => { readonly count: number; readonly verdicts: readonly BlindVerdict[] };
@@ -109,4 +111,40 @@ test('nothing is worked out before the verdicts are locked and the names opened'
   expect(open([])).toThrow('ada: expected locked verdicts and opened names, got verdicts that are not locked');
   expect(open([OPEN])).toThrow('verdicts that are not locked');
   expect(open([LOCK])).toThrow('names that are not opened');
+});
+
+test('raters who mark are held against each other and the machine by the time of their marks', () => {
+  const marker = (name: string, shiftS: number, isShort: boolean) => {
+    const key = keyOf(name, COUNT);
+    const steps = key.items.flatMap(({ item, trial }): BlindStep[] => {
+      const { verdicts } = own(trial, 1);
+      const marks = verdicts.map((verdict, at) => {
+        // marks in the order of the last repetition first: their numbers are not those of the machine
+        const place = verdicts.length - 1 - at;
+        return {
+          step: 'mark',
+          item,
+          repetition: at + 1,
+          atS: 2 + 2 * place + shiftS,
+          verdict: verdicts[place],
+        } as const;
+      });
+      return [...(isShort ? marks.slice(0, 1) : marks), { step: 'count', item, count: truth(trial) }];
+    });
+    return { key, book: bookAfter(key, [...steps, LOCK, OPEN]) };
+  };
+  const [whole, short, far] = [marker('ada', 0.4, false), marker('ben', -0.4, true), marker('ben', 0.6, false)];
+  const pairs = blindAgreement([whole, short], automatic, blindDefaults);
+  const [within, , between, withMachine, shortWithMachine] = pairs;
+  expect(within).toMatchObject({ repetitions: COUNT, firstAlone: 0, secondAlone: 0, observed: 1 });
+  // 0.8 s apart: each has marks that the other has not
+  expect(between).toMatchObject({ repetitions: 0, firstAlone: 2 * COUNT, secondAlone: COUNT });
+  expect(withMachine).toMatchObject({ repetitions: 2 * COUNT, firstAlone: 0, secondAlone: 0, observed: 1 });
+  expect(withMachine.kappa).toMatchObject({ kind: 'given', value: 1 });
+  expect(shortWithMachine).toMatchObject({ repetitions: COUNT, firstAlone: 0, secondAlone: COUNT });
+  expect(blindAgreement([far], automatic, blindDefaults)[1]).toMatchObject({ repetitions: 0, firstAlone: 2 * COUNT });
+  // who filled in numbers that were shown stands at the tops of the machine
+  const byNumber = rater('ben', own);
+  const mixed = blindAgreement([whole, byNumber], automatic, blindDefaults)[2];
+  expect(mixed).toMatchObject({ repetitions: 2 * COUNT, firstAlone: 0, secondAlone: 0, observed: 1 });
 });

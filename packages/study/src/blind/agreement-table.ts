@@ -36,6 +36,8 @@ export function agreementTable(pairs: readonly PairOfCounts[]): StudyTable {
       ...columnsOf('icc', 'ICC(2,1) of the counts: absolute agreement, one count', '1', ICC_SOURCE),
       ...columnsOf('sem', 'standard error of measurement of one count', '1', SEM_SOURCE),
       column('repetitions', 'number', 'repetitions with a verdict from both'),
+      column('first_alone', 'number', 'repetitions that the first saw and the second, whose list is whole, did not'),
+      column('second_alone', 'number', 'repetitions that the second saw and the first, whose list is whole, did not'),
       column('observed', 'number', 'share of them with the same verdict'),
       ...columnsOf(
         'kappa',
@@ -55,6 +57,8 @@ export function agreementTable(pairs: readonly PairOfCounts[]): StudyTable {
       ...cells(pair.icc),
       ...cells(pair.sem),
       pair.repetitions,
+      pair.firstAlone,
+      pair.secondAlone,
       pair.observed,
       ...cells(pair.kappa),
     ]),

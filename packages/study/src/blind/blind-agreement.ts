@@ -1,22 +1,8 @@
 import { agreementDefaults, agreementOf, type Bounds, cohenKappa } from '@surae/analysis';
-import { StudyError } from '../errors.ts';
 import type { BlindSettings } from './blind-defaults.ts';
-import type { BlindKey } from './blinded-order.ts';
-import type { BlindVerdict, VerdictBook } from './verdict-book.ts';
-
-/** What the automatic count came to. */
-export interface AutomaticCount {
-  readonly trial: string;
-  readonly count: number;
-  /** of each repetition, as raters were shown them, from the first on */
-  readonly verdicts: readonly BlindVerdict[];
-}
-
-/** A rater whose verdicts are locked and whose names are opened. */
-export interface OpenedRater {
-  readonly key: BlindKey;
-  readonly book: VerdictBook;
-}
+import type { BlindVerdict } from './blind-step.ts';
+import { type PairOfLists, pairedLists } from './paired-lists.ts';
+import type { AutomaticCount, OpenedRater } from './told-counts.ts';
 
 /** One figure with its interval, or why there is none. */
 export type BlindFigure =
@@ -30,7 +16,7 @@ export type BlindFigure =
 
 /** How far two lists of counts and verdicts of the same recordings agree. */
 export interface PairOfCounts {
-  readonly kind: 'within-rater' | 'between-raters' | 'with-automatic';
+  readonly kind: PairOfLists['kind'];
   readonly first: string;
   readonly second: string;
   /** recordings with a count from both */
@@ -46,19 +32,13 @@ export interface PairOfCounts {
   readonly sem: BlindFigure;
   /** repetitions with a verdict from both */
   readonly repetitions: number;
+  /** repetitions that one of the two alone saw: the other's list is whole and has none there */
+  readonly firstAlone: number;
+  readonly secondAlone: number;
   /** Cohen's kappa of their verdicts */
   readonly kappa: BlindFigure;
   /** share of verdicts that are the same; null without any */
   readonly observed: number | null;
-}
-
-/** What one side of a pair says of each recording. */
-interface Told {
-  readonly name: string;
-  readonly of: ReadonlyMap<
-    string,
-    { readonly count: number | null; readonly verdicts: ReadonlyMap<number, BlindVerdict> }
-  >;
 }
 
 const NOT_GIVEN = (reason: 'too-few' | 'all-alike'): BlindFigure => ({ kind: 'not-given', reason });
@@ -96,19 +76,11 @@ function kappaOf(
   return kappa === undefined ? NOT_GIVEN('all-alike') : { kind: 'given', value: kappa, interval: interval ?? null };
 }
 
-function pairOf(kind: PairOfCounts['kind'], first: Told, second: Told, settings: BlindSettings): PairOfCounts {
-  const trials = [...first.of.keys()].filter((trial) => second.of.has(trial)).sort();
-  const counted = trials.flatMap((trial) => {
-    const [one, other] = [first.of.get(trial)!.count, second.of.get(trial)!.count];
-    return one === null || other === null ? [] : [[one, other] as const];
-  });
-  const judged = trials.flatMap((trial) => {
-    const others = second.of.get(trial)!.verdicts;
-    return [...first.of.get(trial)!.verdicts].flatMap(([repetition, verdict]) => {
-      const other = others.get(repetition);
-      return other === undefined ? [] : [[verdict, other] as const];
-    });
-  });
+function pairOf({ kind, first, second, trials }: PairOfLists, settings: BlindSettings): PairOfCounts {
+  const counted = trials.flatMap(({ counts: [one, other] }) =>
+    one === null || other === null ? [] : [[one, other] as const],
+  );
+  const judged = trials.flatMap(({ both }) => both.map(([one, other]) => [one.verdict, other.verdict] as const));
   const differences = counted.map(([one, other]) => one - other);
   const within = (reach: number): number => differences.filter((one) => Math.abs(one) <= reach).length;
   const [icc, sem] = figures(
@@ -119,8 +91,8 @@ function pairOf(kind: PairOfCounts['kind'], first: Told, second: Told, settings:
   const alike = judged.filter(([one, other]) => one === other).length;
   return {
     kind,
-    first: first.name,
-    second: second.name,
+    first,
+    second,
     sets: counted.length,
     same: within(0),
     withinOne: within(1),
@@ -128,6 +100,8 @@ function pairOf(kind: PairOfCounts['kind'], first: Told, second: Told, settings:
     icc,
     sem,
     repetitions: judged.length,
+    firstAlone: trials.reduce((sum, one) => sum + one.firstAlone.length, 0),
+    secondAlone: trials.reduce((sum, one) => sum + one.secondAlone.length, 0),
     kappa: kappaOf(
       judged.map(([one]) => one),
       judged.map(([, other]) => other),
@@ -137,60 +111,20 @@ function pairOf(kind: PairOfCounts['kind'], first: Told, second: Told, settings:
   };
 }
 
-function toldBy({ key, book }: OpenedRater, showing: 1 | 2, name: string): Told {
-  const shown = key.items.filter((one) => one.showing === showing && !book.afterOpening.includes(one.item));
-  return {
-    name,
-    of: new Map(
-      shown.map(({ trial, item }) => [
-        trial,
-        { count: book.counts.get(item) ?? null, verdicts: book.verdicts.get(item) ?? new Map<number, BlindVerdict>() },
-      ]),
-    ),
-  };
+/**
+ * How far both sides of each pair agree. No figure is given of fewer recordings or repetitions than the settings ask for. The interval
+ * of kappa takes repetitions as independent; those of one set are less than that, so it is rather too narrow. Kappa is of repetitions
+ * that both saw: it knows nothing of those that one alone saw, which are counted beside it.
+ */
+export function agreementOfPairs(pairs: readonly PairOfLists[], settings: BlindSettings): PairOfCounts[] {
+  return pairs.map((pair) => pairOf(pair, settings));
 }
 
-/**
- * Nothing; refuses raters before all have locked and the names are opened.
- *
- * @throws {@link StudyError} `out-of-turn` while the verdicts of one are not locked, or the names not opened
- */
-export function requireOpened(raters: readonly OpenedRater[]): void {
-  for (const { book } of raters) {
-    if (book.lock !== null && book.isOpened) continue;
-    const actual = book.lock === null ? 'verdicts that are not locked' : 'names that are not opened';
-    throw new StudyError('out-of-turn', { path: book.rater, expected: 'locked verdicts and opened names', actual });
-  }
-}
-
-/**
- * How far raters agree with themselves (recordings shown twice), with each other (first showings) and with the automatic count (first
- * showings). What was said after an early opening is left out. No figure is given of fewer recordings or repetitions than the settings
- * ask for. The interval of kappa takes repetitions as independent; those of one set are less than that, so it is rather too narrow.
- *
- * @throws {@link StudyError} `out-of-turn` while the verdicts of a rater are not locked, or the names not opened
- */
+/** How far raters agree with themselves, with each other and with the automatic count. @throws as {@link pairedLists} */
 export function blindAgreement(
   raters: readonly OpenedRater[],
   automatic: readonly AutomaticCount[],
   settings: BlindSettings,
 ): PairOfCounts[] {
-  requireOpened(raters);
-  const first = raters.map((rater) => toldBy(rater, 1, rater.book.rater));
-  const machine: Told = {
-    name: 'automatic',
-    of: new Map(
-      automatic.map(({ trial, count, verdicts }) => [
-        trial,
-        { count, verdicts: new Map(verdicts.map((verdict, at) => [at + 1, verdict])) },
-      ]),
-    ),
-  };
-  return [
-    ...raters.map((rater, at) =>
-      pairOf('within-rater', first[at]!, toldBy(rater, 2, `${rater.book.rater}, second showing`), settings),
-    ),
-    ...first.flatMap((one, at) => first.slice(at + 1).map((other) => pairOf('between-raters', one, other, settings))),
-    ...first.map((one) => pairOf('with-automatic', one, machine, settings)),
-  ];
+  return agreementOfPairs(pairedLists(raters, automatic, settings), settings);
 }

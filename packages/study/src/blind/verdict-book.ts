@@ -1,24 +1,9 @@
 import { canonicalHash } from '../canonical-hash.ts';
 import { StudyError } from '../errors.ts';
-import { type ChainEntry, nextEntry, readChain, type Said } from '../hash-chain.ts';
+import { nextEntry, readChain } from '../hash-chain.ts';
+import { type BlindEntry, type BlindStep, type BlindVerdict, checkedStep } from './blind-step.ts';
 import { type BlindKey, keyHash } from './blinded-order.ts';
-
-export const BLIND_VERDICTS = ['yes', 'no', 'cannot_tell'] as const;
-
-export type BlindVerdict = (typeof BLIND_VERDICTS)[number];
-
-/** One step of a rater. Later ones about the same take the place of earlier ones, which stay. */
-export type BlindStep =
-  /** how many repetitions of an item count */
-  | { readonly step: 'count'; readonly item: string; readonly count: number }
-  /** whether one repetition of an item counts; repetitions are numbered as they were shown, from 1 */
-  | { readonly step: 'verdict'; readonly item: string; readonly repetition: number; readonly verdict: BlindVerdict }
-  /** nothing is changed after it */
-  | { readonly step: 'lock'; readonly by: string; readonly at: string | null }
-  /** somebody looked at what is behind the names; before the lock it is early, and what comes after it is marked */
-  | { readonly step: 'open'; readonly by: string; readonly at: string | null; readonly why: string };
-
-export type BlindEntry = ChainEntry<BlindStep>;
+import { afterStep, type ItemState, NOTHING_SAID } from './item-marks.ts';
 
 /** What a rater came to. */
 export interface VerdictBook {
@@ -27,6 +12,10 @@ export interface VerdictBook {
   readonly counts: ReadonlyMap<string, number>;
   /** verdicts of an item by the number of the repetition */
   readonly verdicts: ReadonlyMap<string, ReadonlyMap<number, BlindVerdict>>;
+  /** when the repetitions are that the rater marked, by their number, for items with marks [s] */
+  readonly marks: ReadonlyMap<string, ReadonlyMap<number, number>>;
+  /** the entry that an undo takes back: the last one about an item that still stands; null without any */
+  readonly standing: BlindEntry | null;
   /** hash of the entry that locks; null while it is open: whoever writes it down elsewhere can tell that nothing was cut off */
   readonly lock: string | null;
   readonly isOpened: boolean;
@@ -38,93 +27,86 @@ function startOf(key: BlindKey): string {
   return canonicalHash({ list: 'surae-study-verdicts', study: key.study, rater: key.rater, key: keyHash(key) });
 }
 
-function checked(key: BlindKey, says: Said, path: string): BlindStep {
-  const wrong = (part: string, expected: string): StudyError =>
-    new StudyError('bad-file', { path: `${path}.${part}`, expected, actual: JSON.stringify(says[part] ?? null) });
-  const text = (part: string): string => {
-    const value = says[part];
-    if (typeof value !== 'string' || value === '') throw wrong(part, 'a text');
-    return value;
-  };
-  const whole = (part: string, least: number): number => {
-    const value = says[part];
-    if (typeof value !== 'number' || !Number.isInteger(value) || value < least) {
-      throw wrong(part, `a whole number from ${least} on`);
-    }
-    return value;
-  };
-  const item = (): string => {
-    const name = text('item');
-    if (!key.items.some((one) => one.item === name)) throw wrong('item', `one of the ${key.items.length} items`);
-    return name;
-  };
-  const at = (): string | null => (says['at'] === null ? null : text('at'));
-  switch (says['step']) {
-    case 'count':
-      return { step: 'count', item: item(), count: whole('count', 0) };
-    case 'verdict': {
-      const verdict = BLIND_VERDICTS.find((word) => word === says['verdict']);
-      if (verdict === undefined) throw wrong('verdict', `one of ${BLIND_VERDICTS.join(', ')}`);
-      return { step: 'verdict', item: item(), repetition: whole('repetition', 1), verdict };
-    }
-    case 'lock':
-      return { step: 'lock', by: text('by'), at: at() };
-    case 'open':
-      return { step: 'open', by: text('by'), at: at(), why: text('why') };
-    default:
-      throw wrong('step', 'one of count, verdict, lock, open');
-  }
+/** Where an item stood before an entry, so that an undo finds it again. */
+interface Standing {
+  readonly entry: BlindEntry;
+  readonly item: string;
+  readonly before: ItemState;
+}
+
+function turn(entry: number, expected: string, actual: string): StudyError {
+  return new StudyError('out-of-turn', { path: `entry ${entry}`, expected, actual });
 }
 
 /** What entries come to; refused where something was said after the lock. */
 function bookOf(key: BlindKey, entries: readonly BlindEntry[]): VerdictBook {
-  const counts = new Map<string, number>();
-  const verdicts = new Map<string, Map<number, BlindVerdict>>();
+  const items = new Map<string, ItemState>();
+  const standing: Standing[] = [];
   const afterOpening = new Set<string>();
   let lock: string | null = null;
   let isOpened = false;
-  for (const { entry, says, hash } of entries) {
+  for (const one of entries) {
+    const { entry, says, hash } = one;
     if (lock !== null && says.step !== 'open') {
-      const expected = 'nothing but the opening of the names after the lock';
-      throw new StudyError('out-of-turn', { path: `entry ${entry}`, expected, actual: `a ${says.step}` });
+      throw turn(entry, 'nothing but the opening of the names after the lock', `a ${says.step}`);
     }
-    switch (says.step) {
-      case 'count':
-        counts.set(says.item, says.count);
-        break;
-      case 'verdict': {
-        const own = verdicts.get(says.item) ?? new Map<number, BlindVerdict>();
-        verdicts.set(says.item, own.set(says.repetition, says.verdict));
-        break;
+    if (says.step === 'lock') lock = hash;
+    else if (says.step === 'open') isOpened = true;
+    else if (says.step === 'undo') {
+      const last = standing.pop();
+      if (last?.entry.entry !== says.entry) {
+        throw turn(
+          entry,
+          `an undo of ${last === undefined ? 'nothing' : `entry ${last.entry.entry}`}`,
+          `of ${says.entry}`,
+        );
       }
-      case 'lock':
-        lock = hash;
-        break;
-      case 'open':
-        isOpened = true;
-        break;
+      items.set(last.item, last.before);
+      if (isOpened) afterOpening.add(last.item);
+    } else {
+      const before = items.get(says.item) ?? NOTHING_SAID;
+      items.set(says.item, afterStep(before, says, `entry ${entry}`));
+      standing.push({ entry: one, item: says.item, before });
+      if (isOpened) afterOpening.add(says.item);
     }
-    if (isOpened && 'item' in says) afterOpening.add(says.item);
   }
-  return { rater: key.rater, entries, counts, verdicts, lock, isOpened, afterOpening: [...afterOpening].sort() };
+  const told = [...items];
+  return {
+    rater: key.rater,
+    entries,
+    counts: new Map(told.flatMap(([item, { count }]) => (count === null ? [] : [[item, count]]))),
+    verdicts: new Map(told.flatMap(([item, { verdicts }]) => (verdicts.size === 0 ? [] : [[item, verdicts]]))),
+    marks: new Map(told.flatMap(([item, { marks }]) => (marks === null ? [] : [[item, marks]]))),
+    standing: standing.at(-1)?.entry ?? null,
+    lock,
+    isOpened,
+    afterOpening: [...afterOpening].sort(),
+  };
 }
 
 /**
  * What a rater came to, from the file of verdicts.
  *
- * @throws {@link StudyError} `broken-chain` where something was changed, taken out or put in; `out-of-turn` after the lock; `bad-file`
+ * @throws {@link StudyError} `broken-chain` where something was changed, taken out or put in; `out-of-turn` after the lock, and for an
+ *   undo of anything but the last step that stands; `bad-file`
  */
 export function readVerdicts(text: string, key: BlindKey, file?: string): VerdictBook {
   return bookOf(
     key,
-    readChain(text, startOf(key), (says, path) => checked(key, says, path), file),
+    readChain(text, startOf(key), (says, path) => checkedStep(key, says, path), file),
   );
+}
+
+/** What a rater came to, from entries that were made here or read before. @throws {@link StudyError} as {@link nextSteps} */
+export function verdictBook(key: BlindKey, entries: readonly BlindEntry[]): VerdictBook {
+  return bookOf(key, entries);
 }
 
 /**
  * The entries to write for further steps.
  *
- * @throws {@link StudyError} `out-of-turn` for anything but an opening after the lock; `bad-file` for a step that cannot be
+ * @throws {@link StudyError} `out-of-turn` for anything but an opening after the lock, and for an undo of anything but the last step
+ *   that stands; `bad-file` for a step that cannot be
  */
 export function nextSteps(
   book: Pick<VerdictBook, 'entries'>,
@@ -133,7 +115,9 @@ export function nextSteps(
 ): BlindEntry[] {
   const entries = [...book.entries];
   const start = startOf(key);
-  for (const step of steps) entries.push(nextEntry(entries, start, checked(key, step, `entry ${entries.length + 1}`)));
+  for (const step of steps) {
+    entries.push(nextEntry(entries, start, checkedStep(key, step, `entry ${entries.length + 1}`)));
+  }
   bookOf(key, entries);
   return entries.slice(book.entries.length);
 }
