@@ -200,6 +200,7 @@ export {
   TEST_CHOICE_WORDS,
 } from './sentences/screens/pull-words.ts';
 export { REACH_WORDS } from './sentences/screens/reach-words.ts';
+export { RECOUNT_STUDY_WORDS } from './sentences/screens/recount-study-words.ts';
 export { RECOUNT_WORDS } from './sentences/screens/recount-words.ts';
 export { REPORT_WORDS } from './sentences/screens/report-words.ts';
 export { REST_WORDS, SWAP_WORDS } from './sentences/screens/rest-words.ts';

@@ -12,6 +12,7 @@ const PAIR: PairOfCounts = {
   bias: 0.25,
   icc: { kind: 'given', value: 0.9, interval: { low: 0.6, high: 0.97 } },
   sem: { kind: 'not-given', reason: 'all-alike' },
+  limits: null,
   repetitions: 80,
   firstAlone: 2,
   secondAlone: 0,

@@ -64,6 +64,22 @@ test('a rater who counts two too many is biased by two; ICC(2,1) and the error a
   expect(icc).toBeCloseTo(bms / (bms + (2 * jms) / COUNT), 12);
 });
 
+test('limits stand 1.96 standard deviations of the differences from their mean; alike differences and few recordings have none', () => {
+  const uneven: Says = (trial) => ({ ...own(trial, 1), count: truth(trial) + (Number(/\d+/.exec(trial)![0]) % 3) });
+  const { limits } = blindAgreement([rater('ada', uneven)], automatic, blindDefaults)[1];
+  const differences = automatic.map(({ trial }) => Number(/\d+/.exec(trial)![0]) % 3);
+  const mean = differences.reduce((sum, one) => sum + one, 0) / COUNT;
+  const sd = Math.sqrt(differences.reduce((sum, one) => sum + (one - mean) ** 2, 0) / (COUNT - 1));
+  // Bland & Altman (1986), Lancet i:307-310
+  expect(limits?.bias.value).toBeCloseTo(mean, 12);
+  expect([limits?.lower.value, limits?.upper.value]).toEqual([
+    expect.closeTo(mean - 1.96 * sd, 12),
+    expect.closeTo(mean + 1.96 * sd, 12),
+  ]);
+  expect(blindAgreement([rater('ada', own)], automatic, blindDefaults)[1].limits).toBe(null);
+  expect(blindAgreement([rater('ada', uneven, 4)], automatic.slice(0, 4), blindDefaults)[1].limits).toBe(null);
+});
+
 test('kappa is that of the verdicts of the same repetitions of the same recordings', () => {
   const strict: Says = (trial) => ({
     ...own(trial, 1),

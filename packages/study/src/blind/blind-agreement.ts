@@ -1,4 +1,4 @@
-import { agreementDefaults, agreementOf, type Bounds, cohenKappa } from '@surae/analysis';
+import { agreementDefaults, agreementOf, type Bounds, cohenKappa, type Limits } from '@surae/analysis';
 import type { BlindSettings } from './blind-defaults.ts';
 import type { BlindVerdict } from './blind-step.ts';
 import { type PairOfLists, pairedLists } from './paired-lists.ts';
@@ -30,6 +30,8 @@ export interface PairOfCounts {
   readonly icc: BlindFigure;
   /** standard error of measurement of one count */
   readonly sem: BlindFigure;
+  /** bias and limits of agreement, first less second; null of too few recordings, and where all differences are the same */
+  readonly limits: Limits | null;
   /** repetitions with a verdict from both */
   readonly repetitions: number;
   /** repetitions that one of the two alone saw: the other's list is whole and has none there */
@@ -47,9 +49,9 @@ function figures(
   first: readonly number[],
   second: readonly number[],
   settings: BlindSettings,
-): [BlindFigure, BlindFigure] {
-  if (first.length < settings.leastSets) return [NOT_GIVEN('too-few'), NOT_GIVEN('too-few')];
-  const { intraclass, error } = agreementOf(
+): Pick<PairOfCounts, 'icc' | 'sem' | 'limits'> {
+  if (first.length < settings.leastSets) return { icc: NOT_GIVEN('too-few'), sem: NOT_GIVEN('too-few'), limits: null };
+  const { intraclass, error, pairs } = agreementOf(
     {
       subjects: first.map((_, at) => String(at)),
       raters: ['first', 'second'],
@@ -58,12 +60,14 @@ function figures(
     { ...agreementDefaults, level: settings.level, scale: 'difference', counts: true },
   );
   const estimate = intraclass.find(({ form }) => form === 'ICC(2,1)')?.estimate;
-  return [
-    estimate === undefined
-      ? NOT_GIVEN('all-alike')
-      : { kind: 'given', value: estimate.value, interval: estimate.interval ?? null },
-    error === undefined ? NOT_GIVEN('all-alike') : { kind: 'given', value: error.sem.value, interval: error.sem },
-  ];
+  return {
+    icc:
+      estimate === undefined
+        ? NOT_GIVEN('all-alike')
+        : { kind: 'given', value: estimate.value, interval: estimate.interval ?? null },
+    sem: error === undefined ? NOT_GIVEN('all-alike') : { kind: 'given', value: error.sem.value, interval: error.sem },
+    limits: pairs[0]?.limits ?? null,
+  };
 }
 
 function kappaOf(
@@ -83,7 +87,7 @@ function pairOf({ kind, first, second, trials }: PairOfLists, settings: BlindSet
   const judged = trials.flatMap(({ both }) => both.map(([one, other]) => [one.verdict, other.verdict] as const));
   const differences = counted.map(([one, other]) => one - other);
   const within = (reach: number): number => differences.filter((one) => Math.abs(one) <= reach).length;
-  const [icc, sem] = figures(
+  const ofCounts = figures(
     counted.map(([one]) => one),
     counted.map(([, other]) => other),
     settings,
@@ -97,8 +101,7 @@ function pairOf({ kind, first, second, trials }: PairOfLists, settings: BlindSet
     same: within(0),
     withinOne: within(1),
     bias: counted.length === 0 ? null : differences.reduce((sum, one) => sum + one, 0) / counted.length,
-    icc,
-    sem,
+    ...ofCounts,
     repetitions: judged.length,
     firstAlone: trials.reduce((sum, one) => sum + one.firstAlone.length, 0),
     secondAlone: trials.reduce((sum, one) => sum + one.secondAlone.length, 0),
