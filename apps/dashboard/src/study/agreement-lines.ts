@@ -74,6 +74,11 @@ export function agreementLines(pair: PairOfCounts): string[] {
           ...(kappa.interval === null ? [] : [words['kappa-note'].text]),
         ]
       : [fill(words[`kappa-${kappa.reason}`], { least: blindDefaults.leastRepetitions })];
-  const alone = firstAlone + secondAlone === 0 ? [] : [fill(words.alone, { first, second, firstAlone, secondAlone })];
-  return [...countLines(pair), ...kappaLine, ...alone];
+  const alone = fill(words[pair.kind === 'within-rater' ? 'alone-within' : 'alone'], {
+    first,
+    second,
+    firstAlone,
+    secondAlone,
+  });
+  return [...countLines(pair), ...kappaLine, ...(firstAlone + secondAlone === 0 ? [] : [alone])];
 }

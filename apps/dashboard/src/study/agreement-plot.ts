@@ -38,10 +38,16 @@ export function agreementPlot(list: PairOfLists, { limits, kind, first, second }
   const [yLow, yHigh] = [Math.min(...heights) * 1.08, Math.max(...heights) * 1.08];
   const x = (value: number): number => FIELD.from + ((value - xLow) / (xHigh - xLow)) * (FIELD.to - FIELD.from);
   const y = (value: number): number => FIELD.bottom - ((value - yLow) / (yHigh - yLow)) * (FIELD.bottom - FIELD.top);
-  const line = (code: 'picture-bias' | 'picture-limit', value: number, low: number, high: number): SVGTemplateResult =>
+  const line = (
+    code: 'picture-bias' | 'picture-limit',
+    value: number,
+    low: number,
+    high: number,
+    beside: number,
+  ): SVGTemplateResult =>
     svg`<line class="ink" x1=${FIELD.from} x2=${FIELD.to} y1=${y(value)} y2=${y(value)} />
-      <line class="doubt" x1=${FIELD.to + 5} x2=${FIELD.to + 5} y1=${y(high)} y2=${y(low)} />
-      <text x=${FIELD.to + 12} y=${y(value) + 5}>${fill(words[code], { value: decimal(value, 1) })}</text>`;
+      <line class="doubt" x1=${FIELD.to + beside} x2=${FIELD.to + beside} y1=${y(high)} y2=${y(low)} />
+      <text x=${FIELD.to + 20} y=${y(value) + 5}>${fill(words[code], { value: decimal(value, 1) })}</text>`;
   const label = fill(words.picture, { first: names.first, second: names.second, sets: points.length });
   return html`<svg viewBox="0 0 ${WIDTH} ${HEIGHT}" class="plot" role="img" aria-label=${label} dir="ltr">
     <text x="0" y="14">${words['picture-difference'].text}: ${names.first} − ${names.second}</text>
@@ -61,9 +67,9 @@ export function agreementPlot(list: PairOfLists, { limits, kind, first, second }
     ${
       limits === null
         ? nothing
-        : svg`${line('picture-limit', limits.upper.value, limits.upper.low, limits.upper.high)}
-            ${line('picture-bias', limits.bias.value, limits.bias.low, limits.bias.high)}
-            ${line('picture-limit', limits.lower.value, limits.lower.low, limits.lower.high)}`
+        : svg`${line('picture-limit', limits.upper.value, limits.upper.low, limits.upper.high, 4)}
+            ${line('picture-bias', limits.bias.value, limits.bias.low, limits.bias.high, 9)}
+            ${line('picture-limit', limits.lower.value, limits.lower.low, limits.lower.high, 14)}`
     }
     ${[...rings(points)].map(([place, count]) => {
       const [mean, difference] = place.split(' ').map(Number);

@@ -37,7 +37,7 @@ export class RecountAgreementPart extends LitElement {
       }
       .plot .doubt {
         stroke: var(--ink-quiet);
-        stroke-width: 4;
+        stroke-width: 3;
       }
       .plot .hair {
         stroke: var(--hairline);
@@ -75,8 +75,11 @@ export class RecountAgreementPart extends LitElement {
       td {
         font-variant-numeric: tabular-nums;
       }
-      td button {
+      th button {
         font-size: var(--size-1);
+        overflow-wrap: normal;
+        padding-inline: 0;
+        white-space: nowrap;
       }
     `,
   ];

@@ -34,11 +34,26 @@ export class RecountItem extends LitElement {
       .presses {
         display: grid;
         gap: var(--gap-3);
-        grid-template-columns: repeat(auto-fit, minmax(min(100%, 9.5rem), 1fr));
+        grid-template-columns: repeat(2, minmax(0, 1fr));
         margin-block-end: var(--gap-3);
       }
+      .presses.three {
+        grid-template-columns: repeat(3, minmax(0, 1fr));
+      }
       .presses button {
+        flex-wrap: wrap;
         min-inline-size: 0;
+      }
+      @media (min-width: 48rem) {
+        .presses.four {
+          grid-template-columns: repeat(4, minmax(0, 1fr));
+        }
+      }
+      @media (max-width: 30rem) {
+        .presses button {
+          font-size: var(--size-1);
+          padding-inline: var(--gap-2);
+        }
       }
       .presses svg {
         block-size: 1.2em;
@@ -60,7 +75,7 @@ export class RecountItem extends LitElement {
         margin: 0;
         padding-inline-start: var(--gap-4);
       }
-      @media (hover: none) {
+      @media (hover: none), (max-width: 30rem) {
         kbd {
           display: none;
         }
@@ -184,12 +199,12 @@ export class RecountItem extends LitElement {
         ${press({ act: 'peak', direction: -1 }, words['peak-before'].text, 'A')}
         ${press({ act: 'peak', direction: 1 }, words['peak-next'].text, 'D')}
       </div>
-      <div class="presses">
+      <div class="presses three">
         ${VERDICTS.map((verdict, at) =>
           press({ act: 'say', verdict }, words[`say-${verdict}`].text, `${at + 1}`, verdictMark(verdict)),
         )}
       </div>
-      <div class="presses">
+      <div class="presses four">
         ${press({ act: 'take' }, words.take.text, '0')} ${press({ act: 'undo' }, words.undo.text, 'U')}
         ${press({ act: 'item', direction: -1 }, words['item-before'].text, 'B')}
         ${press({ act: 'item', direction: 1 }, words['item-next'].text, 'N')}

@@ -99,7 +99,7 @@ export class RecountPart extends LitElement {
       <p role="status" class="voice">${this.said}</p>
       <section>
         <h3>${words.who.text}</h3>
-        <p class="quiet">${words['own-alone'].text}</p>
+        ${states.every(({ lock }) => lock !== null) ? nothing : html`<p class="quiet">${words['own-alone'].text}</p>`}
         <ul class="raters">
           ${states.map((one) => html`<li>${this.rater(one)}</li>`)}
         </ul>

@@ -118,8 +118,8 @@ export const RECOUNT_STUDY_WORDS = sentences('screen.recount-study', {
   'kappa-too-few': 'No kappa: fewer than {least} repetitions have both verdicts.',
   'kappa-all-alike': 'No kappa: all verdicts are the same word.',
   'kappa-note': 'The interval takes repetitions as independent and is rather too narrow.',
-  alone:
-    '{first} marked {firstAlone} that {second} did not see; {second} marked {secondAlone} that {first} did not see.',
+  alone: 'Marked by one alone: {firstAlone} by {first}, {secondAlone} by {second}.',
+  'alone-within': 'Marked once alone: {firstAlone} the first time, {secondAlone} the second time.',
   'second-time': 'the second time',
   'first-time': 'the first time',
   machine: 'the machine',
