@@ -1,10 +1,6 @@
+import type { BlindStep } from '../../packages/study/src/blind/blind-step.ts';
 import { type BlindKey, blindedOrder } from '../../packages/study/src/blind/blinded-order.ts';
-import {
-  type BlindStep,
-  nextSteps,
-  readVerdicts,
-  type VerdictBook,
-} from '../../packages/study/src/blind/verdict-book.ts';
+import { nextSteps, readVerdicts, type VerdictBook } from '../../packages/study/src/blind/verdict-book.ts';
 import { type DeclaredStudy, parseStudy } from '../../packages/study/src/declared/parse-study.ts';
 import { entryLine } from '../../packages/study/src/hash-chain.ts';
 import { declaredStudy } from './declared-study.ts';

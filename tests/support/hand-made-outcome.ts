@@ -64,6 +64,7 @@ export function handMadeOutcome(heightsMm: readonly number[], bodyMassKg?: numbe
     protocolHash: 'c'.repeat(64),
     protocol,
     report,
+    beginS: 0,
     varied: [],
     recording: {
       unusedColumns: [{ column: 'temperature [Cel]', reason: 'unknown-name' }],

@@ -6,6 +6,7 @@ import {
   type BlindItem,
   blindedOrder,
   blindingOf,
+  blindTrials,
   type DeclaredStudy,
   keyText,
   type Outcome,
@@ -73,10 +74,8 @@ export async function blindAct(
   const plain = { key: 'as declared', protocol: {}, settings: {} };
   const { trials, outcomes } = await assessStudy(study, items, [plain], io);
   const found = countable(outcomes);
-  const shown = qualityRows(study, studyTrials([plain], trials).of.get(plain.key)!, decisions)
-    .filter(({ status, trial }) => status !== 'exclude' && found.has(trial.trial))
-    .map(({ trial }) => ({ trial: trial.trial, sha256: trial.sha256! }));
-  if (shown.length === 0) throw new UsageError(`${asked.manifest}: no recording of the study can be counted again`);
+  const rows = qualityRows(study, studyTrials([plain], trials).of.get(plain.key)!, decisions);
+  const shown = followed(() => blindTrials(declared, rows), asked.manifest);
   const key = followed(() => blindedOrder(declared, asked.rater, shown));
   const made: Awaited<ReturnType<typeof itemFiles>>[] = [];
   for (const one of key.items) made.push(await itemFiles(one, found.get(one.trial)!, io));
@@ -90,9 +89,11 @@ export async function blindAct(
   );
   for (const { name, text } of samples) inside.write(name, text);
   const asWords = key.items.map(({ item }) => [item, null]);
-  const rows = key.items.flatMap(({ item }, at) => made[at]!.tops.map((topS, place) => [item, place + 1, topS, null]));
+  const repetitions = key.items.flatMap(({ item }, at) =>
+    made[at]!.tops.map((topS, place) => [item, place + 1, topS, null]),
+  );
   folder.write(COUNTS, csvText(['item', 'count'], asWords));
-  folder.write(VERDICTS, csvText(['item', 'repetition', 'at_s', 'verdict'], rows));
+  folder.write(VERDICTS, csvText(['item', 'repetition', 'at_s', 'verdict'], repetitions));
   io.writeFile(asked.key, keyText(key));
   return [
     `${asked.out}: ${key.items.length} recordings for ${asked.rater}, ${key.items.length - shown.length} of them a second time`,

@@ -86,6 +86,14 @@ export async function takeInAct(
       return { step: 'verdict', item: row.cells['item']!, repetition, verdict };
     }),
   ];
+  const { book: before } = await bookSoFar(rater, key, io);
+  const marked = said.find(({ cells }) => before.marks.has(cells['item']!));
+  if (marked !== undefined) {
+    const item = marked.cells['item']!;
+    throw new UsageError(
+      `${verdictsPath}, row ${marked.line}: ${item} was counted by marks of ${key.rater}, which have numbers of their own: leave its verdicts empty`,
+    );
+  }
   let taken = 0;
   const book = await append(
     rater,

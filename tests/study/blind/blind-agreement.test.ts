@@ -134,7 +134,7 @@ test('raters who mark are held against each other and the machine by the time of
     const key = keyOf(name, COUNT);
     const steps = key.items.flatMap(({ item, trial }): BlindStep[] => {
       const { verdicts } = own(trial, 1);
-      const marks = verdicts.map((verdict, at) => {
+      const marks = verdicts.map((_, at) => {
         // marks in the order of the last repetition first: their numbers are not those of the machine
         const place = verdicts.length - 1 - at;
         return {

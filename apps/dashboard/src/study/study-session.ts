@@ -3,6 +3,7 @@ import {
   type BlindKey,
   type BlindStep,
   blindedOrder,
+  blindTrials,
   type Decision,
   type DecisionEntry,
   decide,
@@ -18,6 +19,7 @@ import {
   studyTrials,
   type TrialFacts,
   type VerdictBook,
+  verdictBook,
 } from '@surae/study';
 import type { KeptTrial } from './kept-trial.ts';
 import { type RaterTexts, sessionResults } from './session-results.ts';
@@ -74,6 +76,9 @@ export class StudySession extends EventTarget {
   private kept: (KeptTrial | undefined)[];
   private listed: readonly DecisionEntry[];
   private readonly texts: Map<string, RaterTexts>;
+  /** as they were read or made last: a long list is not read anew for each step */
+  private readonly keys = new Map<string, BlindKey>();
+  private readonly books = new Map<string, VerdictBook>();
   private came: StudyProgress;
   private made: StudyResults | undefined;
   private judged: readonly QualityRow[] | undefined;
@@ -134,12 +139,17 @@ export class StudySession extends EventTarget {
   /** The names under which a rater is shown the recordings; undefined while it was not begun. */
   keyOf(rater: string): BlindKey | undefined {
     const text = this.texts.get(rater)?.key;
-    return text === undefined ? undefined : parseBlindKey(text, this.content.declared);
+    if (text === undefined) return undefined;
+    const key = this.keys.get(rater) ?? parseBlindKey(text, this.content.declared);
+    this.keys.set(rater, key);
+    return key;
   }
 
   /** What a rater came to; a list that was not begun is empty. */
   book(key: BlindKey): VerdictBook {
-    return readVerdicts(this.texts.get(key.rater)?.verdicts ?? '', key);
+    const book = this.books.get(key.rater) ?? readVerdicts(this.texts.get(key.rater)?.verdicts ?? '', key);
+    if (this.texts.has(key.rater)) this.books.set(key.rater, book);
+    return book;
   }
 
   /** Lines of decisions as a file has them: the command line reads it. */
@@ -178,23 +188,27 @@ export class StudySession extends EventTarget {
   }
 
   /**
-   * Begins the counting of a rater: every recording that is not left out and was counted by the machine, in the declared order. What
-   * was begun is gone on with.
+   * Begins the counting of a rater: every recording that was read and is not left out, in the declared order. What was begun is gone
+   * on with.
    *
    * @throws {@link StudyError} `out-of-range` where the study declares no blinding, not this rater, or too few recordings
    */
   async begin(rater: string): Promise<BlindKey> {
     const before = this.keyOf(rater);
     if (before !== undefined) return before;
-    const counted = new Set(this.kept.flatMap((one) => one?.automatic?.trial ?? []));
-    const shown = this.rows
-      .filter(({ status, trial }) => status !== 'exclude' && counted.has(trial.trial))
-      .map(({ trial }) => ({ trial: trial.trial, sha256: trial.sha256! }));
-    const key = blindedOrder(this.content.declared, rater, shown);
-    await this.keeper.addKey(rater, keyText(key));
-    this.texts.set(rater, { key: keyText(key), verdicts: '' });
-    this.changed();
+    const { declared } = this.content;
+    const key = blindedOrder(declared, rater, blindTrials(declared, this.rows));
+    await this.takeKey(key);
     return key;
+  }
+
+  /** Keeps a key that was made elsewhere for a rater whose counting was not begun here; what was begun is left as it is. */
+  async takeKey(key: BlindKey): Promise<void> {
+    if (this.texts.has(key.rater)) return;
+    await this.keeper.addKey(key.rater, keyText(key));
+    this.texts.set(key.rater, { key: keyText(key), verdicts: '' });
+    this.keys.set(key.rater, key);
+    this.changed();
   }
 
   /**
@@ -205,10 +219,12 @@ export class StudySession extends EventTarget {
   async count(key: BlindKey, steps: readonly BlindStep[]): Promise<readonly BlindEntry[]> {
     const before = this.texts.get(key.rater);
     if (before === undefined) throw new Error(`The counting of ${key.rater} was not begun.`);
-    const entries = nextSteps(this.book(key), key, steps);
+    const book = this.book(key);
+    const entries = nextSteps(book, key, steps);
     const lines = entries.map((entry) => entryLine(entry));
     await this.keeper.addVerdicts(key.rater, lines);
     this.texts.set(key.rater, { ...before, verdicts: before.verdicts + lines.join('') });
+    this.books.set(key.rater, verdictBook(key, [...book.entries, ...entries]));
     this.changed();
     return entries;
   }

@@ -25,6 +25,8 @@ export interface Assessed {
   readonly protocol: Protocol;
   readonly report: Report;
   readonly recording: Pick<Recording, 'unusedColumns' | 'deviceNotes'>;
+  /** when its first sample is, by the clock of the recording [s] */
+  readonly beginS: number;
   /** the same recording judged by other values of one parameter; empty where that was not asked for */
   readonly varied: readonly VariedReport[];
   /** an earlier file of the list with the very same bytes */
@@ -103,6 +105,7 @@ function assessRaises(
       protocol,
       report,
       recording: { unusedColumns: recording.unusedColumns, deviceNotes: recording.deviceNotes },
+      beginS: beginOf(recording),
       varied: beside(protocol).map(({ value, protocol: other }) => ({
         value,
         protocol: other,
@@ -112,6 +115,11 @@ function assessRaises(
   } catch (error) {
     return refused(item, reasonOf(item, error), hashOf(source));
   }
+}
+
+/** When the first sample of a recording is, by its own clock [s]. */
+export function beginOf({ groups }: Pick<Recording, 'groups'>): number {
+  return Math.min(...groups.map(({ timesS }) => timesS[0] ?? Infinity));
 }
 
 function findProtocol(id: string | undefined): Protocol | string {

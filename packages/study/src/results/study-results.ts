@@ -1,6 +1,8 @@
 import { agreementTable } from '../blind/agreement-table.ts';
-import { blindAgreement, type OpenedRater, type PairOfCounts } from '../blind/blind-agreement.ts';
+import { agreementOfPairs, type PairOfCounts } from '../blind/blind-agreement.ts';
 import { blindDefaults } from '../blind/blind-defaults.ts';
+import { pairedLists } from '../blind/paired-lists.ts';
+import type { OpenedRater } from '../blind/told-counts.ts';
 import type { ArmComparison } from '../compare/compare-arms.ts';
 import { comparisonTable, peopleTable } from '../compare/comparison-table.ts';
 import type { StudyLine } from '../declared/amendments.ts';
@@ -9,6 +11,7 @@ import { settingsWith } from '../declared/study-protocol.ts';
 import { type Analysis, type Assessment, assessmentsOf } from '../multiverse/analyses.ts';
 import { type Multiverse, multiverse } from '../multiverse/multiverse.ts';
 import { choicesTable, multiverseTable, outcomesTable } from '../multiverse/multiverse-tables.ts';
+import { agreementPicture } from '../picture/agreement-picture.ts';
 import { estimatesPicture } from '../picture/estimates-picture.ts';
 import { peoplePicture } from '../picture/people-picture.ts';
 import type { Decision } from '../quality/decisions.ts';
@@ -78,7 +81,8 @@ export function studyResults(making: StudyMaking): StudyResults {
   const rows = qualityRows(study, trials.of.get(assessments[0]!.key)!, decisions);
   const found = multiverse(study, analyses, trials.of, decisions);
   const { comparison } = found.declared;
-  const agreement = blindAgreement(raters, trials.automatic, blindDefaults);
+  const lists = pairedLists(raters, trials.automatic, blindDefaults);
+  const agreement = agreementOfPairs(lists, blindDefaults);
   const origin = originOf(making, assessments);
   const tables: StudyTable[] = [
     qualityTable(study, rows),
@@ -93,6 +97,7 @@ export function studyResults(making: StudyMaking): StudyResults {
   const pictures = [
     { name: 'estimates.svg', text: estimatesPicture(study, found, made) },
     { name: 'people.svg', text: peoplePicture(study, comparison, made) },
+    ...(raters.length === 0 ? [] : [{ name: 'agreement.svg', text: agreementPicture(study, lists, agreement, made) }]),
   ];
   const outputs = studyOutputs(tables, pictures, origin);
   return { declared, origin, rows, comparison, multiverse: found, agreement, outputs };

@@ -1,4 +1,4 @@
-import type { AutomaticCount } from '../blind/blind-agreement.ts';
+import type { AutomaticCount } from '../blind/told-counts.ts';
 import type { StudyFile } from '../declared/study-document.ts';
 import { assessListed, type Outcome } from '../listed/assess-listed.ts';
 import { listedFacts } from '../listed/listed-facts.ts';
@@ -47,8 +47,13 @@ export function trialOutcomes(
 
 function automaticOf(outcome: Outcome | undefined): AutomaticCount | null {
   if (outcome === undefined || outcome.status === 'refused' || outcome.test !== 'heel-raise') return null;
-  const { count, repetitions } = outcome.report;
-  return { trial: outcome.item.file, count: count.valid, verdicts: repetitions.map(({ valid }) => valid) };
+  const { report, item, beginS } = outcome;
+  return {
+    trial: item.file,
+    count: report.count.valid,
+    verdicts: report.repetitions.map(({ valid }) => valid),
+    topsS: report.repetitions.map(({ topS }) => topS - beginS),
+  };
 }
 
 /** What a study keeps of a recording, from its outcomes under each assessment, the declared one first. */
