@@ -85,6 +85,7 @@ export {
   type VariedReport,
 } from './listed/assess-listed.ts';
 export { type AssessedPulls, assessPullFile } from './listed/assess-pull-file.ts';
+export { choosePlacement } from './listed/choose-placement.ts';
 export type { GivenSettings } from './listed/given-settings.ts';
 export { type AssessedHops, assessHopFile } from './listed/hop-file.ts';
 export { type IssueRow, issueRows, twinIssue } from './listed/issue-rows.ts';

@@ -26,6 +26,9 @@ export class StudyPage extends LitElement {
         gap: 0 var(--gap-6);
         margin-block-end: var(--gap-6);
       }
+      nav[hidden] {
+        display: none;
+      }
       nav a {
         align-items: center;
         display: inline-flex;
@@ -42,6 +45,8 @@ export class StudyPage extends LitElement {
   @property({ attribute: false }) asked: string | null = null;
   @consume({ context: bookContext }) private readonly book!: VisitBook;
   @consume({ context: storeContext }) private readonly store!: RecordStore;
+  /** somebody counts without knowing whose it is: nothing round it says what the study is about */
+  @state() private blinded = false;
   /** null where there is no such study */
   @state() private session: StudySession | undefined | null;
 
@@ -52,6 +57,7 @@ export class StudyPage extends LitElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has('studyId')) void this.open();
+    if (changed.has('studyId') || changed.has('asked')) this.blinded = false;
   }
 
   private leave(): void {
@@ -80,7 +86,7 @@ export class StudyPage extends LitElement {
     if (session === null)
       return html`<h1 tabindex="-1">${words.title.text}</h1><p role="alert">${words.lost.text}</p>${back}`;
     return html`
-      <h1 tabindex="-1">${session.content.declared.study.title}</h1>
+      <h1 tabindex="-1">${this.blinded ? words['part-recount'].text : session.content.declared.study.title}</h1>
       ${this.parts(session)}
     `;
   }
@@ -91,7 +97,7 @@ export class StudyPage extends LitElement {
     const here = shownPart(parts, this.asked);
     void here.load();
     return html`
-      <nav aria-label=${STUDY_WORDS.parts.text}>
+      <nav ?hidden=${this.blinded} aria-label=${STUDY_WORDS.parts.text}>
         ${parts.map(
           ({ part }) =>
             html`<a
@@ -101,7 +107,7 @@ export class StudyPage extends LitElement {
             >`,
         )}
       </nav>
-      ${here.show(session)}
+      <div @blinded-count=${(event: CustomEvent<boolean>) => (this.blinded = event.detail)}>${here.show(session)}</div>
     `;
   }
 }

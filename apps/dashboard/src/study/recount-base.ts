@@ -1,26 +1,18 @@
-import type { SensedPlacement } from '@surae/analysis';
 import { readRecording } from '@surae/records';
-import { blindTrials } from '@surae/study';
+import { blindTrials, choosePlacement } from '@surae/study';
 import { type ItemTrace, itemTrace } from './item-trace.ts';
 import type { RecountBase } from './recount-desk.ts';
 import type { StudySession } from './study-session.ts';
-
-/** Where the sensor of a recording was, as its report took it; null where there is none. */
-function placementOf(session: StudySession, at: number): SensedPlacement | 'hand' | null {
-  const figures = session.trials[at]?.facts[0]?.figures as { readonly placement?: SensedPlacement } | null | undefined;
-  return figures?.placement ?? null;
-}
 
 async function traceOf(session: StudySession, sha256: string): Promise<ItemTrace> {
   const bytes = await session.bytes(sha256);
   if (bytes === undefined) throw new Error('the recording is not there any more');
   const at = session.trials.findIndex((one) => one?.facts[0]?.sha256 === sha256);
-  const leverMm = session.content.items[at]?.about.heelLeverMm;
-  return itemTrace(
-    readRecording(bytes, { file: 'recording' }),
-    placementOf(session, at),
-    leverMm === undefined ? null : leverMm / 1000,
-  );
+  const { about } = session.content.items[at]!;
+  const recording = readRecording(bytes, { file: 'recording' });
+  const choice = choosePlacement(about.placement, recording);
+  const placement = 'refusal' in choice ? null : choice.placement;
+  return itemTrace(recording, placement, about.heelLeverMm === undefined ? null : about.heelLeverMm / 1000);
 }
 
 /** What counting again stands on, out of a study that is looked at. */

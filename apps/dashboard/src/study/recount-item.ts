@@ -22,6 +22,7 @@ export class RecountItem extends LitElement {
     css`
       .stage {
         inline-size: 100%;
+        min-block-size: 312px;
       }
       .reading {
         margin-block: var(--gap-2) 0;
@@ -164,31 +165,35 @@ export class RecountItem extends LitElement {
   private picture(): TemplateResult {
     const words = RECOUNT_STUDY_WORDS;
     const { trace, cursorS, marks, markHere } = this.session;
-    if (trace === undefined) return html`<p class="quiet">${words.reading.text}</p>`;
-    const reading = readingAt(trace, cursorS);
+    const reading = trace === undefined ? words.reading.text : readingAt(trace, cursorS);
     const told =
       markHere === undefined
         ? reading
         : fill(words['at-mark'], { reading, place: markHere.place, verdict: words[markHere.verdict].text });
+    // it stays while the next recording is read, so that whoever goes on by the keyboard keeps the place
     return html`<div
         class="stage"
         role="slider"
         tabindex="0"
         aria-orientation="horizontal"
         aria-label=${words['cursor-label'].text}
-        aria-valuemin=${decimal(trace.timesS[0] ?? 0, 2)}
-        aria-valuemax=${decimal(trace.timesS.at(-1) ?? 0, 2)}
+        aria-valuemin=${decimal(trace?.timesS[0] ?? 0, 2)}
+        aria-valuemax=${decimal(trace?.timesS.at(-1) ?? 0, 2)}
         aria-valuenow=${decimal(cursorS, 2)}
         aria-valuetext=${told}
       >
-        <recount-trace
-          .trace=${trace}
-          .lanes=${[{ name: '', marks }]}
-          .cursorS=${cursorS}
-          @cursor-asked=${({ detail }: CursorAsked) => this.session.moveTo(detail)}
-        ></recount-trace>
+        ${
+          trace === undefined
+            ? nothing
+            : html`<recount-trace
+                .trace=${trace}
+                .lanes=${[{ name: '', marks }]}
+                .cursorS=${cursorS}
+                @cursor-asked=${({ detail }: CursorAsked) => this.session.moveTo(detail)}
+              ></recount-trace>`
+        }
       </div>
-      <p class="reading">${trace.label}: ${told}</p>`;
+      <p class="reading">${trace === undefined ? nothing : `${trace.label}: `}${told}</p>`;
   }
 
   private presses(): TemplateResult {

@@ -164,6 +164,7 @@ export class RecountSession extends EventTarget {
 
   /** To the next peak of the line, or to the next mark where that comes first. */
   toPeak(direction: 1 | -1): void {
+    if (this.#trace === undefined) return;
     const places = [...this.#peaks, ...this.marks.map(({ atS }) => atS)].sort((a, b) => a - b);
     const next = nextTime(places, this.#cursorS, direction);
     if (next === undefined) this.#tell({ code: 'no-peak' });

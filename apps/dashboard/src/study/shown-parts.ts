@@ -1,4 +1,12 @@
+import { html } from 'lit';
 import type { ShownPart } from './study-parts.ts';
 
 /** The parts that there are: a new one is a line here. */
-export const shownParts: readonly ShownPart[] = [];
+export const shownParts: readonly ShownPart[] = [
+  {
+    part: 'recount',
+    load: () => import('./study-recount.ts'),
+    show: (session) => html`<study-recount .session=${session}></study-recount>`,
+    isIn: ({ content }) => content.declared.study.blinding !== null,
+  },
+];

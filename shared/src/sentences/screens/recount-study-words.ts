@@ -6,6 +6,7 @@ export const RECOUNT_STUDY_WORDS = sentences('screen.recount-study', {
   explain:
     'Each rater sees the recordings under names that tell nothing, in an order of their own, some of them twice. What the machine found is not shown before the verdicts are locked and the names opened.',
   'not-declared': 'This study declares no blinded count: its file has no raters.',
+  'not-whole': 'Counting begins when every recording is assessed: {done} of {of} by now.',
   'not-possible': 'Nothing can be counted again: {why}',
   who: 'Who counts?',
   'rater-new': '{rater}: {total} recordings, not begun',
