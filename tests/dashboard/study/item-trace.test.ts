@@ -23,6 +23,6 @@ test('the line of a recording is its height from the begin on, whichever clock i
 test('where no height is followed the first column stands as it was recorded', () => {
   const line = itemTrace(recording, 'hand', null);
   expect(line.label).toBe('First column, as recorded');
-  expect(line.values).toEqual(recording.groups[0]!.channels[0]!.samples);
+  expect(line.values).toEqual(recording.groups[0].channels[0].samples);
   expect(line.timesS[0]).toBe(0);
 });

@@ -26,7 +26,7 @@ async function forAda(): Promise<MemoryIo> {
 
 function fillCounts(memory: MemoryIo, counts: Readonly<Record<string, number>>): void {
   const rows = csvRows(memory.text('for-ada/counts.csv'));
-  const lines = rows.map(({ item }) => `${item},${counts[item!] ?? ''}`);
+  const lines = rows.map(({ item }) => `${item},${counts[item] ?? ''}`);
   memory.files.set('for-ada/counts.csv', ['item,count', ...lines, ''].join('\n'));
 }
 
@@ -51,7 +51,7 @@ test('a list begun on the page goes on with the command line, and comes back loc
   const memory = await forAda();
   expect(desk.keyText('ada')).toBe(memory.text('ada.key'));
   const { item, count } = await countFirst(desk);
-  const { trial } = desk.begin('ada').key.items[0]!;
+  const { trial } = desk.begin('ada').key.items[0];
   expect(count).toBe(Number(/\d+/.exec(trial)![0]));
   memory.logs.set('ada.jsonl', new MemoryLog(Buffer.from(desk.verdictsText('ada'))));
 
@@ -74,7 +74,7 @@ test('a list begun on the page goes on with the command line, and comes back loc
   await again.open(['ada'], 'cyd', '2026-04-02', 'ada has locked');
   const { pairs } = again.agreement()!;
   expect(pairs.map(({ kind }) => kind)).toEqual(['within-rater', 'with-automatic']);
-  const marked = again.agreement()!.lists[1]!.trials.find((one) => one.trial === trial)!;
+  const marked = again.agreement()!.lists[1].trials.find((one) => one.trial === trial)!;
   // every mark of the page stands at a top of the machine
   expect([marked.both.length, marked.firstAlone.length, marked.secondAlone.length]).toEqual([count, 0, 0]);
 });
@@ -83,12 +83,12 @@ test('a list begun on the command line goes on on the page', async () => {
   const desk = new RecountDesk(recountBase(await sessionOf(await shelvedStudy(studyFolder(), trials))));
   const memory = await forAda();
   const [first] = csvRows(memory.text('for-ada/counts.csv'));
-  fillCounts(memory, { [first!['item']!]: 5 });
+  fillCounts(memory, { [first['item']]: 5 });
   expect(await run(memory, '--take-in', 'for-ada', ...ADA)).toBe(0);
   expect(await desk.takeInKey(memory.text('ada.key'), 'ada.key')).toBe('ada');
   expect(await desk.takeInVerdicts('ada', memory.logText('ada.jsonl'), 'ada.jsonl')).toBe(1);
   const { item } = await countFirst(desk);
-  expect(item).not.toBe(first!['item']);
+  expect(item).not.toBe(first['item']);
   memory.logs.set('ada.jsonl', new MemoryLog(Buffer.from(desk.verdictsText('ada'))));
   expect(await run(memory, '--lock', ...ADA, '--by', 'ada')).toBe(0);
   expect(memory.out).toContain('8 of 10 items have no count.');
@@ -97,7 +97,7 @@ test('a list begun on the command line goes on on the page', async () => {
 test('what a rater is shown is a line alone: neither name nor time of the day nor leg is in it', async () => {
   const session = await sessionOf(await shelvedStudy(studyFolder(), trials));
   const base = recountBase(session);
-  const line = await base.trace(base.trials()[0]!.sha256);
+  const line = await base.trace(base.trials()[0].sha256);
   expect(Object.keys(line).sort()).toEqual(['decimals', 'label', 'timesS', 'unit', 'values']);
-  expect([line.label, line.timesS[0]! < 1]).toEqual(['Heel height', true]);
+  expect([line.label, line.timesS[0] < 1]).toEqual(['Heel height', true]);
 });

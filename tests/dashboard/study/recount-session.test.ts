@@ -58,7 +58,7 @@ test('from peak to peak: a verdict puts a mark at the cursor, and the count of t
   expect([session.item, session.left, session.news]).toEqual([names[1], left - 1, { code: 'counted', count: 2 }]);
   expect(kept.steps).toEqual(['mark', 'mark', 'mark', 'mark', 'count']);
   const book = readVerdicts(kept.entries.map(entryLine).join(''), key);
-  expect([book.counts.get(names[0]!), [...book.marks.get(names[0]!)!.values()]]).toEqual([2, [1, 3, 5, 7]]);
+  expect([book.counts.get(names[0]), [...book.marks.get(names[0])!.values()]]).toEqual([2, [1, 3, 5, 7]]);
 });
 
 test('near a mark a verdict is about that mark, and the same one writes nothing', async () => {
@@ -168,8 +168,8 @@ test('keys that come quickly are each about the place that the cursor had', asyn
 
 test('what was filled in as a table stands until the first mark', async () => {
   const steps = [
-    { step: 'count', item: names[0]!, count: 12 },
-    { step: 'verdict', item: names[0]!, repetition: 1, verdict: 'yes' },
+    { step: 'count', item: names[0], count: 12 },
+    { step: 'verdict', item: names[0], repetition: 1, verdict: 'yes' },
   ] as const;
   const session = await new Kept(bookAfter(key, steps).entries).begin();
   expect(session.item).toBe(names[1]);
@@ -184,7 +184,7 @@ test('the lock closes the list for every further step', async () => {
   const kept = new Kept();
   const session = await kept.begin();
   await session.lock('ada', '2026-04-01');
-  expect(session.book.lock).toBe(kept.entries[0]!.hash);
+  expect(session.book.lock).toBe(kept.entries[0].hash);
   session.toPeak(1);
   await session.say('yes');
   expect([session.marks, session.news.code, kept.steps]).toEqual([[], 'not-kept', ['lock']]);

@@ -10,7 +10,7 @@ test('a small wave is no peak, a small raise is one', () => {
   const small = (share: number): number[] => {
     const line = raisedLine(3);
     const values = line.values.map((value, at) =>
-      line.timesS[at]! > 2 && line.timesS[at]! < 4 ? share * value : value,
+      line.timesS[at] > 2 && line.timesS[at] < 4 ? share * value : value,
     );
     return tracePeaks({ ...line, values });
   };

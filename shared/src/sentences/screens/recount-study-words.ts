@@ -79,7 +79,7 @@ export const RECOUNT_STUDY_WORDS = sentences('screen.recount-study', {
   'lock-left': '{left} of {total} recordings have no count. They stay without one.',
   'lock-by': 'Name of the rater who locks',
   'name-missing': 'The name is missing.',
-  'lock-sure': 'Lock for good',
+  'lock-sure': 'Lock now',
   'lock-not': 'Go on counting',
   locked: 'The verdicts of {rater} are locked.',
   'locked-write': 'Write this down elsewhere: another hash later means another list.',

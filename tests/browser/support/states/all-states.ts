@@ -4,6 +4,7 @@ import { designStates } from './design-states.ts';
 import { homeStates } from './home-states.ts';
 import { clinicStates, fileStates, sensorStates } from './other-states.ts';
 import { pushStates } from './push-states.ts';
+import { recountStudyStates } from './recount-study-states.ts';
 import { rulesStates } from './rules-states.ts';
 import type { State } from './state.ts';
 import { startStates, visitStates } from './visit-states.ts';
@@ -20,5 +21,6 @@ export const allStates: readonly State[] = [
   ...designStates,
   ...homeStates,
   ...rulesStates,
+  ...recountStudyStates,
   ...clinicStates,
 ];

@@ -28,13 +28,17 @@ async function rowsOf(store: RecordStore, open: string): Promise<object> {
   };
 }
 
-/** Puts a clinic that was made elsewhere in the place of what the browser has stored; the stream that is named was never closed. */
-export async function putClinic(page: Page, store: RecordStore, open: string): Promise<void> {
-  const given = JSON.stringify(await rowsOf(store, open));
+/**
+ * Puts a clinic that was made elsewhere in the place of what the browser has stored, or beside it; the stream that is named was never
+ * closed.
+ */
+export async function putClinic(page: Page, store: RecordStore, open: string, where = 'in-place'): Promise<void> {
+  const given = JSON.stringify({ where, stored: await rowsOf(store, open) });
   await page.evaluate(
     (text) =>
       new Promise<void>((resolve, reject) => {
-        const rows = JSON.parse(text) as Record<string, (object & { bytes?: string | Uint8Array })[]>;
+        type Rows = Record<string, (object & { bytes?: string | Uint8Array })[]>;
+        const { where: place, stored: rows } = JSON.parse(text) as { where: string; stored: Rows };
         for (const piece of rows['pieces'] ?? []) {
           piece.bytes = Uint8Array.from(atob(String(piece.bytes)), (sign) => sign.charCodeAt(0));
         }
@@ -44,7 +48,7 @@ export async function putClinic(page: Page, store: RecordStore, open: string): P
           const database = opening.result;
           const writing = database.transaction(Object.keys(rows), 'readwrite');
           for (const [name, all] of Object.entries(rows)) {
-            writing.objectStore(name).clear();
+            if (place === 'in-place') writing.objectStore(name).clear();
             for (const row of all) writing.objectStore(name).add(row);
           }
           writing.onerror = () => reject(new Error('A row cannot be put into the store.'));

@@ -14,6 +14,7 @@ export type Area =
   | 'files'
   | 'studies'
   | 'home'
+  | 'study'
   | 'clinic';
 
 /** A page in a state of its own. */
