@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { agreementItems, lanesOf } from '../../../apps/dashboard/src/study/agreement-items.ts';
+import { agreementItems, countWords, lanesOf } from '../../../apps/dashboard/src/study/agreement-items.ts';
 import { countAll, deskInMemory, raisesOf } from '../../support/recount-raters.ts';
 
 async function agreed() {
@@ -18,8 +18,9 @@ test('every recording stands with the counts of all, and the most apart first', 
   expect(rows).toHaveLength(6);
   for (const { trial, counts, apart } of rows) {
     const count = raisesOf(trial);
-    const [ada, , ben, , machine] = counts;
+    const [ada, second, ben, , machine] = counts;
     expect([ada, ben, machine, apart]).toEqual([count - 2, count, count - 1, 2]);
+    expect([count, 'shown-once']).toContain(second);
   }
   // those that ada saw twice are disputed within the rater too
   const disputed = rows.map((row) => row.disputed);
@@ -32,4 +33,8 @@ test('the marks of all stand on lines of their own, those of the machine last', 
   const told = lanes.map(({ name, marks }) => [name, marks.length, marks.at(-1)?.atS, marks.at(-1)?.verdict]);
   expect(told[0]).toEqual(['ada', 2, 3, 'yes']);
   expect(told.at(-1)).toEqual(['the machine', 4, 7, 'no']);
+});
+
+test('a recording that was shown once is not one that was not counted', () => {
+  expect([countWords(12), countWords(null), countWords('shown-once')]).toEqual(['12', 'not counted', 'shown once']);
 });

@@ -9,9 +9,7 @@ test('every top of a line is a peak, at its own time', () => {
 test('a small wave is no peak, a small raise is one', () => {
   const small = (share: number): number[] => {
     const line = raisedLine(3);
-    const values = line.values.map((value, at) =>
-      line.timesS[at] > 2 && line.timesS[at] < 4 ? share * value : value,
-    );
+    const values = line.values.map((value, at) => (line.timesS[at] > 2 && line.timesS[at] < 4 ? share * value : value));
     return tracePeaks({ ...line, values });
   };
   expect(small(0.05)).toEqual([1, 5]);

@@ -1,5 +1,6 @@
 import { RECOUNT_STUDY_WORDS } from '@surae/shared';
 import type { BlindVerdict } from '@surae/study';
+import { decimal } from '../words/decimal.ts';
 import { fill } from '../words/fill.ts';
 import type { RecountAgreement } from './recount-desk.ts';
 import type { TraceLane } from './recount-trace.ts';
@@ -9,7 +10,7 @@ export interface AgreementItem {
   readonly trial: string;
   readonly sha256: string;
   /** counts in the order of {@link AgreementItems.columns}; null where it was not counted */
-  readonly counts: readonly (number | null)[];
+  readonly counts: readonly (number | 'shown-once' | null)[];
   /** greatest difference of two counts; null below two counts */
   readonly apart: number | null;
   /** repetitions that two judged otherwise or that one alone saw, over all pairs */
@@ -22,6 +23,12 @@ export interface AgreementItems {
   readonly rows: readonly AgreementItem[];
 }
 
+/** A count in words where it is no number. */
+export function countWords(count: AgreementItem['counts'][number]): string {
+  if (typeof count === 'number') return decimal(count, 0);
+  return RECOUNT_STUDY_WORDS[count ?? 'not-counted'].text;
+}
+
 /** Every recording with the counts of all, the most apart first. */
 export function agreementItems({ raters, automatic, lists }: RecountAgreement): AgreementItems {
   const words = RECOUNT_STUDY_WORDS;
@@ -29,6 +36,7 @@ export function agreementItems({ raters, automatic, lists }: RecountAgreement): 
   const hashes = new Map(raters.flatMap(({ key }) => key.items.map(({ trial, sha256 }) => [trial, sha256] as const)));
   const showings = raters.flatMap(({ key, book }) =>
     ([1, 2] as const).map((showing) => ({
+      showing,
       name: showing === 1 ? key.rater : fill(words['lane-second'], { rater: key.rater }),
       of: new Map(
         key.items
@@ -38,8 +46,11 @@ export function agreementItems({ raters, automatic, lists }: RecountAgreement): 
     })),
   );
   const rows = [...hashes].map(([trial, sha256]): AgreementItem => {
-    const counts = [...showings.map(({ of }) => of.get(trial) ?? null), machine.get(trial) ?? null];
-    const known = counts.filter((count) => count !== null);
+    const counts = [
+      ...showings.map(({ showing, of }) => (showing === 2 && !of.has(trial) ? 'shown-once' : (of.get(trial) ?? null))),
+      machine.get(trial) ?? null,
+    ];
+    const known = counts.filter((count) => typeof count === 'number');
     const disputed = lists.reduce((sum, list) => {
       const own = list.trials.find((one) => one.trial === trial);
       if (own === undefined) return sum;

@@ -4,7 +4,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { ruledSectionStyle } from '../parts/ruled-section-style.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
-import { type AgreementItem, agreementItems, lanesOf } from './agreement-items.ts';
+import { type AgreementItem, agreementItems, countWords, lanesOf } from './agreement-items.ts';
 import { agreementLines, namesOf } from './agreement-lines.ts';
 import { agreementPlot } from './agreement-plot.ts';
 import type { ItemTrace } from './item-trace.ts';
@@ -130,8 +130,8 @@ export class RecountAgreementPart extends LitElement {
                   ${item.trial}
                 </button>
               </th>
-              <td>${item.apart ?? words['not-counted'].text}</td>
-              ${item.counts.map((count) => html`<td>${count ?? html`<span class="quiet">${words['not-counted'].text}</span>`}</td>`)}
+              <td>${countWords(item.apart)}</td>
+              ${item.counts.map((count) => html`<td class=${typeof count === 'number' ? '' : 'quiet'}>${countWords(count)}</td>`)}
             </tr>`,
           )}
         </tbody>
@@ -145,7 +145,7 @@ export class RecountAgreementPart extends LitElement {
     const { shown } = this;
     return html`<h4 tabindex="-1">${fill(words['marks-of'], { trial: item.trial })}</h4>
       <ul>
-        ${columns.map((name, at) => html`<li>${name}: ${item.counts[at] ?? words['not-counted'].text}</li>`)}
+        ${columns.map((name, at) => html`<li>${name}: ${countWords(item.counts[at] ?? null)}</li>`)}
       </ul>
       ${
         shown === undefined

@@ -1,6 +1,7 @@
 import { RECOUNT_STUDY_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { foldStyle } from '../parts/fold-style.ts';
 import { verdictMark } from '../parts/verdict-mark.ts';
 import { base } from '../styles/base.ts';
 import { decimal } from '../words/decimal.ts';
@@ -19,6 +20,7 @@ const VERDICTS = ['yes', 'no', 'cannot_tell'] as const;
 export class RecountItem extends LitElement {
   static override styles = [
     base,
+    foldStyle,
     css`
       .stage {
         inline-size: 100%;
@@ -71,6 +73,12 @@ export class RecountItem extends LitElement {
       }
       .main kbd {
         margin-inline-start: var(--gap-2);
+      }
+      details {
+        margin-block-start: var(--gap-3);
+      }
+      summary kbd {
+        display: inline-block;
       }
       ul {
         margin: 0;

@@ -27,6 +27,7 @@ export class RecountOpen extends LitElement {
         padding: 0;
       }
       legend {
+        padding: 0;
         font-weight: 600;
       }
       .rater {
@@ -37,6 +38,7 @@ export class RecountOpen extends LitElement {
         min-block-size: var(--target);
       }
       .rater input {
+        accent-color: var(--ink);
         block-size: 28px;
         inline-size: 28px;
         min-block-size: 0;

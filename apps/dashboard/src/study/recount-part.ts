@@ -45,6 +45,9 @@ export class RecountPart extends LitElement {
         overflow-wrap: anywhere;
         user-select: all;
       }
+      .note {
+        margin-block-start: var(--gap-3);
+      }
       .way {
         display: flex;
         flex-wrap: wrap;
@@ -138,7 +141,7 @@ export class RecountPart extends LitElement {
         <button type="button" @click=${() => (this.view = 'lock')}>${words.lock.text}</button>
         <button type="button" @click=${() => this.leave()}>${words.leave.text}</button>
       </div>
-      <p class="quiet">${words['leave-note'].text}</p>`;
+      <p class="quiet note">${words['leave-note'].text}</p>`;
   }
 
   private locking(session: RecountSession): TemplateResult {

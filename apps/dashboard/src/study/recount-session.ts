@@ -14,6 +14,11 @@ import { nextTime, tracePeaks } from './trace-peaks.ts';
 /** A verdict about a place this near to a mark is about that mark [s]; ours: repetitions lie further apart. */
 const nearS = 0.25;
 
+/** A time as it is kept and read out: no cursor stands finer [s]. */
+function toMilliseconds(timeS: number): number {
+  return Math.round(timeS * 1000) / 1000;
+}
+
 /** A repetition that the rater sees. */
 export interface RecountMark {
   /** its number in the list of the rater */
@@ -143,8 +148,8 @@ export class RecountSession extends EventTarget {
       const trace = await this.#source.trace(sha256);
       if (item !== this.item) return;
       this.#trace = trace;
-      this.#peaks = tracePeaks(trace);
-      this.#cursorS = trace.timesS[0] ?? 0;
+      this.#peaks = tracePeaks(trace).map(toMilliseconds);
+      this.#cursorS = toMilliseconds(trace.timesS[0] ?? 0);
       this.#tell(this.#news);
     } catch {
       this.#tell({ code: 'not-read' });
@@ -154,7 +159,7 @@ export class RecountSession extends EventTarget {
   moveTo(timeS: number): void {
     const times = this.#trace?.timesS;
     if (times === undefined || times.length === 0) return;
-    this.#cursorS = Math.min(times.at(-1)!, Math.max(times[0]!, timeS));
+    this.#cursorS = toMilliseconds(Math.min(times.at(-1)!, Math.max(times[0]!, timeS)));
     this.#tell(this.#news);
   }
 
@@ -173,8 +178,7 @@ export class RecountSession extends EventTarget {
 
   /** A repetition at the cursor with this verdict, or this verdict about the mark that is there. */
   say(verdict: BlindVerdict): Promise<void> {
-    const { item } = this;
-    const atS = Math.round(this.#cursorS * 1000) / 1000;
+    const { item, cursorS: atS } = this;
     if (this.#trace === undefined) return this.#work;
     return this.#act(async () => {
       if (item !== this.item) return;

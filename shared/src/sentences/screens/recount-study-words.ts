@@ -19,8 +19,8 @@ export const RECOUNT_STUDY_WORDS = sentences('screen.recount-study', {
   'leave-note': 'Every step is kept. You go on where you were.',
 
   item: 'Recording {at} of {total}',
-  'left-some': '{left} have no count yet',
-  'left-one': 'one has no count yet',
+  'left-some': '{left} recordings have no count yet',
+  'left-one': 'one recording has no count yet',
   'left-none': 'every recording has a count',
   reading: 'Reading the recording …',
   'trace-column': 'First column, as recorded',
@@ -136,6 +136,7 @@ export const RECOUNT_STUDY_WORDS = sentences('screen.recount-study', {
   'column-recording': 'Recording',
   'column-apart': 'Apart',
   'not-counted': 'not counted',
+  'shown-once': 'shown once',
   'look-at': 'Look at {trial}',
   'look-back': 'Back to the list',
   'marks-of': 'Marks on {trial}',
