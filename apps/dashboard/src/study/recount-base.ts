@@ -1,5 +1,5 @@
 import { readRecording } from '@surae/records';
-import { blindTrials, choosePlacement } from '@surae/study';
+import { blindTrials, choosePlacement, listedSource } from '@surae/study';
 import { type ItemTrace, itemTrace } from './item-trace.ts';
 import type { RecountBase } from './recount-desk.ts';
 import type { StudySession } from './study-session.ts';
@@ -8,8 +8,12 @@ async function traceOf(session: StudySession, sha256: string): Promise<ItemTrace
   const bytes = await session.bytes(sha256);
   if (bytes === undefined) throw new Error('the recording is not there any more');
   const at = session.trials.findIndex((one) => one?.facts[0]?.sha256 === sha256);
-  const { about } = session.content.items[at]!;
-  const recording = readRecording(bytes, { file: 'recording' });
+  // read as it was for its report: by the recipe that its row names, where it names one
+  const listed = listedSource(session.content.items[at]!, bytes, sha256);
+  if (!('source' in listed)) throw new Error('the recording cannot be read any more');
+  const { about } = listed.item;
+  const recording =
+    listed.source instanceof Uint8Array ? readRecording(listed.source, { file: 'recording' }) : listed.source;
   const choice = choosePlacement(about.placement, recording);
   const placement = 'refusal' in choice ? null : choice.placement;
   return itemTrace(recording, placement, about.heelLeverMm === undefined ? null : about.heelLeverMm / 1000);
