@@ -123,7 +123,6 @@ export {
   ADVICE_WORDS,
   DECLINE_CHOICES,
   type DeclineReason,
-  MARK_WORDS,
   PAIN_BAND_WORDS,
 } from './sentences/screens/advice-words.ts';
 export { ASKED_CHOICES, ASKED_WORDS } from './sentences/screens/asked-words.ts';
@@ -152,7 +151,7 @@ export {
 export { CONTACT_WORDS } from './sentences/screens/contact-words.ts';
 export { COURSE_WORDS, LOG_WORDS, TREND_WORDS } from './sentences/screens/course-words.ts';
 export { DESIGN_WORDS } from './sentences/screens/design-words.ts';
-export { DEVICE_ERRORS, SOURCE_ERRORS, STORE_ERRORS } from './sentences/screens/device-words.ts';
+export { DEVICE_ERRORS, SOURCE_ERRORS } from './sentences/screens/device-words.ts';
 export {
   END_CHOICES,
   ENDING_WORDS,
@@ -179,10 +178,25 @@ export { LADDER_WORDS } from './sentences/screens/ladder-words.ts';
 export { LEGS_NEXT_WORDS } from './sentences/screens/legs-next-words.ts';
 export { LEGS_FLAG_WORDS, LEGS_WORDS } from './sentences/screens/legs-words.ts';
 export { FLARE_WORDS, LOAD_WORDS, MATCHED_WORDS, RUN_LOAD_WORDS } from './sentences/screens/load-words.ts';
+export { MARK_WORDS } from './sentences/screens/mark-words.ts';
 export { MASS_CHOICE_WORDS } from './sentences/screens/mass-choice-words.ts';
 export { HOME_WORDS, MORNING_CHOICES, MORNINGS_IN_WORDS } from './sentences/screens/morning-words.ts';
 export { NEW_START_WORDS } from './sentences/screens/new-start-words.ts';
 export { OWN_ERROR_WORDS } from './sentences/screens/own-error-words.ts';
+export {
+  AUDIT_PLACE,
+  CLINIC_PLACE,
+  COURSE_PLACE,
+  DESCRIBE_PLACE,
+  ERASE_PLACE,
+  IMPORT_PLACE,
+  LEGS_PLACE,
+  MORNINGS_IN_PLACE,
+  OWN_ERROR_PLACE,
+  REPORT_PLACE,
+  RULES_PLACE,
+  SENSOR_PLACE,
+} from './sentences/screens/place-words.ts';
 export {
   PLAN_LINE_WORDS,
   PLAN_RULE_CHANGED_BY,
@@ -204,7 +218,7 @@ export { RECOUNT_STUDY_WORDS } from './sentences/screens/recount-study-words.ts'
 export { RECOUNT_WORDS } from './sentences/screens/recount-words.ts';
 export { REPORT_WORDS } from './sentences/screens/report-words.ts';
 export { REST_WORDS, SWAP_WORDS } from './sentences/screens/rest-words.ts';
-export { AXIS_WORDS, REPETITION_WORDS, RESULT_WORDS, SUMMARY_WORDS } from './sentences/screens/result-words.ts';
+export { AXIS_WORDS, REPETITION_WORDS, RESULT_WORDS } from './sentences/screens/result-words.ts';
 export {
   OWN_NUMBER_WHY,
   RULE_GROUP_WORDS,
@@ -230,7 +244,9 @@ export {
 } from './sentences/screens/sensor-words.ts';
 export { SET_UP_WORDS } from './sentences/screens/set-up-words.ts';
 export { SORENESS_WORDS } from './sentences/screens/soreness-words.ts';
+export { STORE_ERRORS } from './sentences/screens/store-words.ts';
 export { STUDY_WORDS } from './sentences/screens/study-words.ts';
+export { SUMMARY_WORDS } from './sentences/screens/summary-words.ts';
 export { CHART_WORDS, KEEP_WORDS, READY_WORDS, TEST_WORDS } from './sentences/screens/test-words.ts';
 export { HOME_TODAY_WORDS } from './sentences/screens/today-home-words.ts';
 export { TODAY_WORDS } from './sentences/screens/today-words.ts';

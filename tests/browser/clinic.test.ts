@@ -1,9 +1,12 @@
 import { readFileSync } from 'node:fs';
 import {
+  AUDIT_PLACE,
   AUDIT_WORDS,
   BANNER_WORDS,
+  CLINIC_PLACE,
   CLINIC_WORDS,
   DOOR_WORDS,
+  ERASE_PLACE,
   ERASE_WORDS,
   START_WORDS,
   STORE_ERRORS,
@@ -38,7 +41,7 @@ browserTest(
   async ({ page, origin }) => {
     await openStart(page, origin);
     await shows(page, START_WORDS['demo-clinic'].text);
-    await at(page, '#/clinic', CLINIC_WORDS.title);
+    await at(page, '#/clinic', CLINIC_PLACE.title);
     await shows(page, CLINIC_WORDS['demo-explain'].text, CLINIC_WORDS['backup-never'].text);
     await look(page, 'clinic-demo');
 
@@ -84,7 +87,7 @@ browserTest(
     await look(page, 'start-own');
 
     // backed up, and read back
-    await at(page, '#/clinic', CLINIC_WORDS.title);
+    await at(page, '#/clinic', CLINIC_PLACE.title);
     const backup = await saved(page, CLINIC_WORDS['backup-save']);
     expect(backup.name).toMatch(/^surae-backup-[\d-]+\.jsonl$/);
     expect(readFileSync(backup.path, 'utf8')).not.toContain('Oda Brenn');
@@ -105,7 +108,7 @@ browserTest(
     // erased: the duty first, then the name, then a receipt
     await at(page, '#/', START_WORDS.title);
     await page.getByLabel(words(START_WORDS['amend-of'])).first().click();
-    await page.getByRole('link', { name: words(ERASE_WORDS['link-of']) }).click();
+    await page.getByRole('link', { name: words(ERASE_PLACE['link-of']) }).click();
     await shows(page, ERASE_WORDS.duty.text);
     await page.getByLabel(words(ERASE_WORDS.confirm)).fill('Oda Bren');
     await page.getByLabel(ERASE_WORDS['duty-read'].text).check();
@@ -120,7 +123,7 @@ browserTest(
     await look(page, 'erase-receipt');
 
     // a backup does not bring them back
-    await at(page, '#/clinic', CLINIC_WORDS.title);
+    await at(page, '#/clinic', CLINIC_PLACE.title);
     await page.getByLabel(CLINIC_WORDS['restore-file'].text).setInputFiles(backup.path);
     await page.getByText(words(CLINIC_WORDS['restore-holds'])).waitFor();
     await look(page, 'clinic-restore');
@@ -131,7 +134,7 @@ browserTest(
     expect(await page.getByText('Oda Brenn').count()).toBe(0);
 
     // who did what, without a name of who is gone
-    await at(page, '#/audit', AUDIT_WORDS.title);
+    await at(page, '#/audit', AUDIT_PLACE.title);
     await page.getByRole('cell', { name: 'RN' }).first().waitFor();
     const told = (await page.getByRole('row').allInnerTexts()).join('\n');
     for (const what of ['removed', 'restored', 'backed-up', 'passphrase-changed', 'clinic-opened'] as const) {

@@ -1,4 +1,4 @@
-import { COURSE_WORDS, FLOOR, LOG_WORDS, REACH_WORDS, TOTAL_WORDS, TREND_WORDS } from '@surae/shared';
+import { COURSE_PLACE, COURSE_WORDS, FLOOR, LOG_WORDS, REACH_WORDS, TOTAL_WORDS, TREND_WORDS } from '@surae/shared';
 import { MemoryStore } from '@surae/storage';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
@@ -43,7 +43,7 @@ async function openCourse(page: Page, origin: string): Promise<void> {
   await openStart(page, origin);
   await putDocuments(page, await documentsOf(store));
   await page.evaluate((id) => (location.hash = `#/course/${id}`), person.id);
-  await page.getByRole('heading', { name: COURSE_WORDS.title.text, exact: true }).waitFor();
+  await page.getByRole('heading', { name: COURSE_PLACE.title.text, exact: true }).waitFor();
 }
 
 async function keep(page: Page): Promise<void> {
@@ -110,7 +110,7 @@ browserTest(
     expect(await storedBodies(page, 'removal')).toHaveLength(1);
     expect(await storedBodies(page, 'note')).toHaveLength(1);
     await page.reload();
-    await page.getByRole('heading', { name: COURSE_WORDS.title.text, exact: true }).waitFor();
+    await page.getByRole('heading', { name: COURSE_PLACE.title.text, exact: true }).waitFor();
     await lines.first().waitFor();
     expect(await lines.count()).toBe(before + 2);
     expect(await note.count()).toBe(0);

@@ -6,6 +6,7 @@ import {
   HOME_TODAY_WORDS,
   HOME_WORDS,
   MORNING_CHOICES,
+  MORNINGS_IN_PLACE,
   MORNINGS_IN_WORDS,
   PLAN_WORDS,
   RESULT_WORDS,
@@ -76,7 +77,7 @@ profileTest('a visit is handed over as an address that holds the page, and a mor
 
   // the clinic takes it in, once
   await page.evaluate((hash) => (location.hash = hash), visit);
-  await page.getByRole('link', { name: MORNINGS_IN_WORDS.link.text }).click();
+  await page.getByRole('link', { name: MORNINGS_IN_PLACE.link.text }).click();
   for (const count of [1, 0]) {
     await page.getByLabel(MORNINGS_IN_WORDS.text.text).fill(text);
     await page.getByRole('button', { name: MORNINGS_IN_WORDS.look.text }).click();

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { IMPORT_QUESTIONS, IMPORT_WORDS, READY_WORDS } from '@surae/shared';
+import { IMPORT_PLACE, IMPORT_QUESTIONS, IMPORT_WORDS, READY_WORDS } from '@surae/shared';
 import { expect } from 'vitest';
 import { fixturePath } from '../support/fixture.ts';
 import { browserTest } from './support/browser-test.ts';
@@ -20,8 +20,8 @@ browserTest(
   async ({ page, origin }) => {
     await openFirstSet(page, origin);
     await page.evaluate(() => (location.hash = '#/'));
-    await page.getByRole('link', { name: IMPORT_WORDS.link.text }).click();
-    await page.getByRole('heading', { name: IMPORT_WORDS.title.text }).waitFor();
+    await page.getByRole('link', { name: IMPORT_PLACE.link.text }).click();
+    await page.getByRole('heading', { name: IMPORT_PLACE.title.text }).waitFor();
     await fitsAt(page, 'import-empty', 360, 768, 1280);
     expect(await violations(page)).toEqual([]);
     const field = page.getByLabel(IMPORT_WORDS.file.text);

@@ -1,4 +1,4 @@
-import { IMPORT_WORDS } from '@surae/shared';
+import { IMPORT_PLACE, IMPORT_WORDS } from '@surae/shared';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { isLong } from '../support/runs.ts';
@@ -22,8 +22,8 @@ function table(n: number): { name: string; mimeType: string; buffer: Buffer } {
 
 async function toImport(page: Page, origin: string): Promise<void> {
   await openStart(page, origin);
-  await page.getByRole('link', { name: IMPORT_WORDS.link.text }).click();
-  await page.getByRole('heading', { name: IMPORT_WORDS.title.text }).waitFor();
+  await page.getByRole('link', { name: IMPORT_PLACE.link.text }).click();
+  await page.getByRole('heading', { name: IMPORT_PLACE.title.text }).waitFor();
 }
 
 /** Files that are listed as taken in, each opened and read anew. */

@@ -6,6 +6,7 @@ import {
   HAND_OVER_WORDS,
   HOME_WORDS,
   LEGS_FLAG_WORDS,
+  LEGS_PLACE,
   LEGS_WORDS,
   PLAN_ADVICE_CHOICES,
   PLAN_WORDS,
@@ -24,7 +25,7 @@ import { violations } from './support/violations.ts';
 /** From the result of a closed visit to what the person is shown. */
 async function showLegs(page: Page): Promise<void> {
   await page.getByRole('link', { name: LEGS_WORDS.show.text }).click();
-  await page.getByRole('heading', { name: LEGS_WORDS.title.text }).waitFor();
+  await page.getByRole('heading', { name: LEGS_PLACE.title.text }).waitFor();
 }
 
 /** Everything that stands on the page, in its order. */

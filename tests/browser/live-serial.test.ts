@@ -4,6 +4,7 @@ import {
   LIVE_WORDS,
   PULL_READY_WORDS,
   PULL_WORDS,
+  SENSOR_PLACE,
   SENSOR_WORDS,
   TEST_WORDS,
 } from '@surae/shared';
@@ -55,7 +56,7 @@ async function seesItsBytes(page: Page): Promise<void> {
     .first()
     .waitFor();
   await page.evaluate((address) => (location.href = address), sensors);
-  await page.getByRole('heading', { name: SENSOR_WORDS.title.text }).waitFor();
+  await page.getByRole('heading', { name: SENSOR_PLACE.title.text }).waitFor();
 }
 
 serialDashboardTests({

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
-import { CLINIC_WORDS, DOOR_WORDS, SORENESS_WORDS, START_WORDS, STORE_ERRORS } from '@surae/shared';
+import { CLINIC_PLACE, CLINIC_WORDS, DOOR_WORDS, SORENESS_WORDS, START_WORDS, STORE_ERRORS } from '@surae/shared';
 import { memoryVault } from '@surae/storage';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
@@ -33,16 +33,16 @@ browserTest('a clinic locks by itself, never in a set, and opens where one was',
   await openStart(page, origin, { pace: 0.25 });
   await makeClinic(page);
   await addPerson(page, 'Oda Brenn');
-  await at(page, '#/clinic', CLINIC_WORDS.title);
+  await at(page, '#/clinic', CLINIC_PLACE.title);
   await page.getByRole('radio', { name: '2 minutes' }).click();
 
   // a page on which nothing happens, a second before and after the time
   await page.clock.fastForward(minutes(1.9));
-  await page.getByRole('heading', { name: CLINIC_WORDS.title.text, level: 1 }).waitFor();
+  await page.getByRole('heading', { name: CLINIC_PLACE.title.text, level: 1 }).waitFor();
   await page.clock.fastForward(minutes(0.15));
   await isLocked(page);
   await enter(page, passphrase);
-  await page.getByRole('heading', { name: CLINIC_WORDS.title.text, level: 1 }).waitFor();
+  await page.getByRole('heading', { name: CLINIC_PLACE.title.text, level: 1 }).waitFor();
 
   // in the middle of a visit
   await at(page, '#/', START_WORDS.title);
@@ -68,7 +68,7 @@ browserTest('a clinic locks by itself, never in a set, and opens where one was',
   await waitForEnding(page, 'left');
 
   // somebody else works here from now on, and what was written keeps its code
-  await at(page, '#/clinic', CLINIC_WORDS.title);
+  await at(page, '#/clinic', CLINIC_PLACE.title);
   await page.getByLabel(CLINIC_WORDS['who-next'].text).fill('Kim Lund');
   await press(page, CLINIC_WORDS['who-change']);
   await shows(page, DOOR_WORDS['author-wrong'].text);
@@ -83,7 +83,7 @@ browserTest('a new recovery code, and backups that are not what they should be',
   await openStart(page, origin);
   const code = await makeClinic(page);
   await addPerson(page, 'Oda Brenn');
-  await at(page, '#/clinic', CLINIC_WORDS.title);
+  await at(page, '#/clinic', CLINIC_PLACE.title);
 
   // what the browser says of keeping is on the page
   await page.getByText(CLINIC_WORDS['kept-not-promised'].text).waitFor();
@@ -106,7 +106,7 @@ browserTest('a new recovery code, and backups that are not what they should be',
   await enter(page, code);
   await shows(page, STORE_ERRORS['wrong-passphrase'].text);
   await enter(page, newCode);
-  await page.getByRole('heading', { name: CLINIC_WORDS.title.text, level: 1 }).waitFor();
+  await page.getByRole('heading', { name: CLINIC_PLACE.title.text, level: 1 }).waitFor();
 
   // refused in words: no backup, a newer version, a first line that was altered
   const bytes = readFileSync(backup.path);

@@ -1,4 +1,4 @@
-import { CLINIC_WORDS, DOOR_WORDS } from '@surae/shared';
+import { CLINIC_PLACE, CLINIC_WORDS, DOOR_WORDS } from '@surae/shared';
 import { expect } from 'vitest';
 import { addPerson, at, keepCode, makeClinic, passphrase, press, saved } from '../support/clinic-walk.ts';
 import { browserTest } from './support/browser-test.ts';
@@ -12,7 +12,7 @@ browserTest(
     await openStart(page, origin);
     await makeClinic(page);
     await addPerson(page, 'Oda Brenn');
-    await at(page, '#/clinic', CLINIC_WORDS.title);
+    await at(page, '#/clinic', CLINIC_PLACE.title);
     const backup = await saved(page, CLINIC_WORDS['backup-save']);
     // from a page beside the dashboard, which keeps no database open
     await page.goto(`${origin}/licences.txt`);
@@ -38,7 +38,7 @@ browserTest(
     await page.getByLabel(DOOR_WORDS.again.text).fill('nine blue kettles');
     await press(page, DOOR_WORDS['make-it']);
     await keepCode(page);
-    await page.getByRole('link', { name: CLINIC_WORDS.link.text }).click();
+    await page.getByRole('link', { name: CLINIC_PLACE.link.text }).click();
     await page.getByLabel(CLINIC_WORDS['restore-file'].text).setInputFiles(backup.path);
     await page.getByLabel(CLINIC_WORDS['restore-secret'].text).fill(passphrase);
     await press(page, CLINIC_WORDS['restore-look']);

@@ -1,4 +1,4 @@
-import { COMPARED_WORDS, OWN_ERROR_WORDS, RESULT_WORDS, SEATED_PULL } from '@surae/shared';
+import { COMPARED_WORDS, OWN_ERROR_PLACE, OWN_ERROR_WORDS, RESULT_WORDS, SEATED_PULL } from '@surae/shared';
 import { expect } from 'vitest';
 import type { ToldVisit } from '../support/told-visit.ts';
 import { browserTest } from './support/browser-test.ts';
@@ -17,7 +17,7 @@ browserTest(
     const result = page.url();
 
     await page.getByRole('link', { name: RESULT_WORDS['all-people'].text, exact: true }).click();
-    await page.getByRole('link', { name: OWN_ERROR_WORDS.link.text }).click();
+    await page.getByRole('link', { name: OWN_ERROR_PLACE.link.text }).click();
     await page.getByText(OWN_ERROR_WORDS.none.text).waitFor();
     await fitsAt(page, 'own-errors-none', 360, 768, 1280);
     await page.getByRole('button', { name: OWN_ERROR_WORDS.keep.text }).click();

@@ -1,5 +1,13 @@
 import { batteryLevel, openSamples, openService } from '@surae/sensors';
-import { HELD_WORDS, LIVE_WORDS, READY_WORDS, SENSOR_KIND_WORDS, SENSOR_WORDS, TEST_WORDS } from '@surae/shared';
+import {
+  HELD_WORDS,
+  LIVE_WORDS,
+  READY_WORDS,
+  SENSOR_KIND_WORDS,
+  SENSOR_PLACE,
+  SENSOR_WORDS,
+  TEST_WORDS,
+} from '@surae/shared';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { expectAsSent } from './support/as-sent.ts';
@@ -32,7 +40,7 @@ const send = (device: MockPeripheral, beats: Beats): Promise<unknown> =>
 
 async function openSensors(page: Page, origin: string): Promise<void> {
   await page.goto(`${origin}/#/sensors`);
-  await page.getByRole('heading', { name: SENSOR_WORDS.title.text }).waitFor();
+  await page.getByRole('heading', { name: SENSOR_PLACE.title.text }).waitFor();
 }
 
 /** Asks for a sensor that sends the open packet, whatever comes of it. */

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { COURSE_WORDS, END_CHOICES, REPORT_WORDS, SCOPE_SENTENCES } from '@surae/shared';
+import { COURSE_PLACE, END_CHOICES, REPORT_PLACE, REPORT_WORDS, SCOPE_SENTENCES } from '@surae/shared';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { browserTest } from './support/browser-test.ts';
@@ -27,8 +27,8 @@ browserTest('a finished visit has a report of one sheet, and a file that says th
     ],
     ADULT_82_KG,
   );
-  await page.getByRole('link', { name: REPORT_WORDS.link.text }).click();
-  await page.getByRole('heading', { name: REPORT_WORDS.title.text }).waitFor();
+  await page.getByRole('link', { name: REPORT_PLACE.link.text }).click();
+  await page.getByRole('heading', { name: REPORT_PLACE.title.text }).waitFor();
   const said = ['Case. Tested on 27 Apr 2026.', END_CHOICES.pain.text, SCOPE_SENTENCES.scope.text];
   const sheet = page.locator('report-page');
   for (const one of said) await sheet.getByText(one).first().waitFor();
@@ -66,11 +66,11 @@ browserTest('a finished visit has a report of one sheet, and a file that says th
 
 browserTest('the line of time leads to the report, and a visit that goes on has none', async ({ page, origin }) => {
   await openResult(page, origin, [{ day: '2026-03-02', left: { count: 27 }, right: { count: 19 }, open: true }]);
-  expect(await page.getByRole('link', { name: REPORT_WORDS.link.text }).count()).toBe(0);
+  expect(await page.getByRole('link', { name: REPORT_PLACE.link.text }).count()).toBe(0);
   await page.evaluate(() => (location.hash = location.hash.replace('visit', 'report')));
   await shows(page, REPORT_WORDS.open.text);
   await page.goBack();
   await page.evaluate(() => (location.hash = '#/'));
-  await page.getByRole('link', { name: COURSE_WORDS['link-of'].text.replace('{name}', 'Case') }).click();
-  await page.getByRole('link', { name: REPORT_WORDS.link.text }).first().waitFor();
+  await page.getByRole('link', { name: COURSE_PLACE['link-of'].text.replace('{name}', 'Case') }).click();
+  await page.getByRole('link', { name: REPORT_PLACE.link.text }).first().waitFor();
 });

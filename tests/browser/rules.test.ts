@@ -1,5 +1,12 @@
 import { readFileSync } from 'node:fs';
-import { ADVICE_WORDS, GUIDANCE_SENTENCES, OWN_NUMBER_WHY, RESULT_WORDS, RULES_WORDS } from '@surae/shared';
+import {
+  ADVICE_WORDS,
+  GUIDANCE_SENTENCES,
+  OWN_NUMBER_WHY,
+  RESULT_WORDS,
+  RULES_PLACE,
+  RULES_WORDS,
+} from '@surae/shared';
 import type { Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { legTold, MODERATE, type ToldVisit } from '../support/told-visit.ts';
@@ -37,7 +44,7 @@ browserTest(
 
     // every rule can be read from the page of the clinic on
     await page.goto(`${origin}/#/clinic`);
-    await page.getByRole('link', { name: RULES_WORDS.link.text }).click();
+    await page.getByRole('link', { name: RULES_PLACE.link.text }).click();
     await page.getByText(RULES_WORDS['none-changed'].text).waitFor();
     await page.locator("rule-fold[data-rule='lock-no-raise'] summary").click();
     const lock = ruleNumber({ page }, 'lock-no-raise', 'guidance.no-raise');

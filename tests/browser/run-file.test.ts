@@ -1,4 +1,4 @@
-import { COURSE_WORDS, HOME_TODAY_WORDS, HOME_WORDS, LOG_WORDS, RUN_FILE_WORDS } from '@surae/shared';
+import { COURSE_PLACE, COURSE_WORDS, HOME_TODAY_WORDS, HOME_WORDS, LOG_WORDS, RUN_FILE_WORDS } from '@surae/shared';
 import { MemoryStore } from '@surae/storage';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
@@ -33,7 +33,7 @@ browserTest(
     await openStart(page, origin);
     await putDocuments(page, await documentsOf(store));
     await page.evaluate((id) => (location.hash = `#/course/${id}`), person.id);
-    await page.getByRole('heading', { name: COURSE_WORDS.title.text, exact: true }).waitFor();
+    await page.getByRole('heading', { name: COURSE_PLACE.title.text, exact: true }).waitFor();
     const run = page.getByRole('button', { name: COURSE_WORDS.run.text, exact: true });
     await run.click();
 

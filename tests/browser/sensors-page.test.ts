@@ -1,6 +1,14 @@
 import { readFileSync } from 'node:fs';
 import { openSamples } from '@surae/sensors';
-import { DESCRIBE_WORDS, HELD_WORDS, LIVE_WORDS, SENSOR_KIND_WORDS, SENSOR_WORDS } from '@surae/shared';
+import {
+  DESCRIBE_PLACE,
+  DESCRIBE_WORDS,
+  HELD_WORDS,
+  LIVE_WORDS,
+  SENSOR_KIND_WORDS,
+  SENSOR_PLACE,
+  SENSOR_WORDS,
+} from '@surae/shared';
 import { expect } from 'vitest';
 import { fill } from '../../apps/dashboard/src/words/fill.ts';
 import { goToFirstSet, words } from './support/journey.mjs';
@@ -23,7 +31,7 @@ radioTests(
     ) => {
       const { page, origin } = given;
       await page.goto(`${origin}/`);
-      await page.getByRole('link', { name: SENSOR_WORDS.link.text, exact: true }).click();
+      await page.getByRole('link', { name: SENSOR_PLACE.link.text, exact: true }).click();
       await page.getByText(SENSOR_WORDS['kept-none'].text).waitFor();
       await isSound(page, 'sensors-empty');
       const bad = { ...(example('load-cell') as object), placement: 'elbow' };
@@ -43,7 +51,7 @@ radioTests(
         .getByRole('link', { name: words(SENSOR_WORDS['change-of']) })
         .first()
         .click();
-      await page.getByRole('heading', { name: DESCRIBE_WORDS.title.text }).waitFor();
+      await page.getByRole('heading', { name: DESCRIBE_PLACE.title.text }).waitFor();
       await page.getByText(DESCRIBE_WORDS.usable.text).waitFor();
       // packet 17 at 0.5 s with 1.23 N and a value that is not known
       await page.getByLabel(DESCRIBE_WORDS.bytes.text).fill('42 00 11 00 40 00 02 00 00 7B 80 00 00 5A');

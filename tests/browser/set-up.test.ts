@@ -8,6 +8,7 @@ import {
   PULL_READY_WORDS,
   READY_WORDS,
   REST_LOAD_REFUSALS,
+  SENSOR_PLACE,
   SENSOR_WORDS,
   SET_UP_WORDS,
   SOURCE_LIGHT_SENTENCES,
@@ -99,7 +100,7 @@ serialDashboardTests({
       await page.getByText(HELD_WORDS.streaming.text).waitFor();
       await answersWhatIsAsked(page, sender);
       await page.getByRole('link', { name: LIVE_WORDS.look.text }).click();
-      await page.getByRole('heading', { name: SENSOR_WORDS.title.text }).waitFor();
+      await page.getByRole('heading', { name: SENSOR_PLACE.title.text }).waitFor();
       // a cell that shows twice what hangs on it: read empty, with 10 and with 20 kg, and empty again
       for (const massKg of [0, 10, 20, 0]) {
         sender.hang(2 * massKg * 9.80665, 2.5);

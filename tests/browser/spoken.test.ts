@@ -1,5 +1,5 @@
 import { handoutCode } from '@surae/exchange';
-import { HOME_WORDS, LEGS_FLAG_WORDS, LEGS_WORDS } from '@surae/shared';
+import { HOME_WORDS, LEGS_FLAG_WORDS, LEGS_PLACE } from '@surae/shared';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { browserTest } from './support/browser-test.ts';
@@ -77,7 +77,7 @@ browserTest(
     expect(texts[0]).toBe(LEGS_FLAG_WORDS.title.text);
     expect(texts).toContain('Your left leg did 27, your right leg did 19.');
     expect(texts.findIndex((text) => text.startsWith('Picture.'))).toBeGreaterThan(
-      texts.indexOf(LEGS_WORDS.title.text),
+      texts.indexOf(LEGS_PLACE.title.text),
     );
     await fitsAt(page, 'legs-read-aloud', 360);
     expect(await violations(page)).toEqual([]);

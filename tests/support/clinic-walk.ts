@@ -1,4 +1,4 @@
-import { CLINIC_WORDS, DOOR_WORDS, START_WORDS } from '@surae/shared';
+import { CLINIC_PLACE, CLINIC_WORDS, DOOR_WORDS, START_WORDS } from '@surae/shared';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { words } from '../browser/support/journey.mjs';
@@ -58,7 +58,7 @@ export async function saved(page: Page, sentence: { readonly text: string }): Pr
 
 /** Makes a clinic of one's own; gives its recovery code. */
 export async function makeClinic(page: Page): Promise<string> {
-  await at(page, '#/clinic', CLINIC_WORDS.title);
+  await at(page, '#/clinic', CLINIC_PLACE.title);
   await press(page, CLINIC_WORDS.leave);
   await press(page, DOOR_WORDS.create);
   await page.getByLabel(DOOR_WORDS.author.text).fill('RN');

@@ -1,6 +1,6 @@
 // The page of sensors, walked by what a person sees.
 import { decodeBlocks } from '@surae/records';
-import { HELD_WORDS, LIVE_WORDS, READY_WORDS, SENSOR_WORDS } from '@surae/shared';
+import { HELD_WORDS, LIVE_WORDS, READY_WORDS, SENSOR_PLACE, SENSOR_WORDS } from '@surae/shared';
 import type { Page } from 'playwright-core';
 import { words } from './journey.mjs';
 import { storedBodies, storedPieces } from './stored.ts';
@@ -10,7 +10,7 @@ export async function goToSensors(page: Page): Promise<void> {
   await page.getByRole('radio', { name: LIVE_WORDS.live.text }).check();
   const names = [LIVE_WORDS.connect.text, LIVE_WORDS.look.text];
   await page.getByRole('link', { name: new RegExp(`^(${names.join('|')})$`) }).click();
-  await page.getByRole('heading', { name: SENSOR_WORDS.title.text }).waitFor();
+  await page.getByRole('heading', { name: SENSOR_PLACE.title.text }).waitFor();
 }
 
 /** Takes a description from a file. */

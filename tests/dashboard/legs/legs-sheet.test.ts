@@ -1,4 +1,4 @@
-import { HOME_WORDS, LEGS_WORDS, SCOPE_SENTENCES } from '@surae/shared';
+import { HOME_WORDS, LEGS_PLACE, LEGS_WORDS, SCOPE_SENTENCES } from '@surae/shared';
 import { expect, test } from 'vitest';
 import { legsFile } from '../../../apps/dashboard/src/legs/legs-file.ts';
 import { flagPart, legsSheet } from '../../../apps/dashboard/src/legs/legs-sheet.ts';
@@ -23,7 +23,7 @@ test('the red flags stand first, then the title, and every sentence of the view'
   const texts = sheetTexts(legsSheet(given, ''));
   expect(texts[0]).toBe(redFlags(null).title);
   expect(texts).toEqual(expect.arrayContaining([...given.tests.flatMap(({ sentences }) => sentences)]));
-  expect(texts.indexOf(LEGS_WORDS.title.text)).toBe(sheetTexts([flagPart(null)]).length);
+  expect(texts.indexOf(LEGS_PLACE.title.text)).toBe(sheetTexts([flagPart(null)]).length);
 });
 
 test('what numbers can and cannot say stands only where there are numbers', async () => {

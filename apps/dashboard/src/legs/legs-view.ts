@@ -15,7 +15,7 @@ import {
   testsOf,
   type Visit,
 } from '@surae/casebook';
-import { LEGS_NEXT_WORDS, LEGS_WORDS } from '@surae/shared';
+import { LEGS_NEXT_WORDS, LEGS_PLACE, LEGS_WORDS } from '@surae/shared';
 import { planLineText } from '../plan/plan-words.ts';
 import type { AnyCompared } from '../result/compared.ts';
 import { comparedPushes, comparedRaises } from '../result/comparisons.ts';
@@ -148,7 +148,7 @@ export function canAndCannot({ isOneLeg }: Pick<LegsView, 'isOneLeg'>): readonly
 
 /** What the page is called. */
 export function legsTitle({ isOneLeg }: Pick<LegsView, 'isOneLeg'>): string {
-  return LEGS_WORDS[isOneLeg ? 'title-one' : 'title'].text;
+  return (isOneLeg ? LEGS_WORDS['title-one'] : LEGS_PLACE.title).text;
 }
 
 /** A simulated or played set tests nobody. */

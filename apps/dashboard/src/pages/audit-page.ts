@@ -1,5 +1,5 @@
 import { consume } from '@lit/context';
-import { AUDIT_WORDS, CLINIC_WORDS, FRAME_WORDS } from '@surae/shared';
+import { AUDIT_PLACE, AUDIT_WORDS, CLINIC_PLACE, FRAME_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import type { AuditTrail } from '../clinic/audit-trail.ts';
@@ -66,8 +66,8 @@ export class AuditPage extends LitElement {
     const words = AUDIT_WORDS;
     const isDemo = this.door.open?.which === 'demo';
     return html`
-      <a class="back" href=${hashOf({ page: 'clinic' })}>${CLINIC_WORDS.title.text}</a>
-      <h1 tabindex="-1">${words.title.text}</h1>
+      <a class="back" href=${hashOf({ page: 'clinic' })}>${CLINIC_PLACE.title.text}</a>
+      <h1 tabindex="-1">${AUDIT_PLACE.title.text}</h1>
       <p>${words[isDemo ? 'demo' : 'explain'].text}</p>
       ${this.table()}
     `;

@@ -1,5 +1,5 @@
 import { consume } from '@lit/context';
-import { CLINIC_WORDS, CONTACT_WORDS, DOOR_WORDS, RULES_WORDS } from '@surae/shared';
+import { CLINIC_PLACE, CLINIC_WORDS, CONTACT_WORDS, DOOR_WORDS, RULES_PLACE } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { authorFrom, longestCode } from '../clinic/author-code.ts';
@@ -91,7 +91,7 @@ export class ClinicPage extends LitElement {
     const words = CLINIC_WORDS;
     const isOwn = this.door.open?.which === 'own';
     return html`
-      <h1 tabindex="-1">${words.title.text}</h1>
+      <h1 tabindex="-1">${CLINIC_PLACE.title.text}</h1>
       <p>
         ${isOwn ? fill(words['own-explain'], { author: this.door.author ?? '' }) : words['demo-explain'].text}
       </p>
@@ -104,8 +104,8 @@ export class ClinicPage extends LitElement {
         <contact-setting></contact-setting>
       </section>
       <section>
-        <h2>${RULES_WORDS.title.text}</h2>
-        <p class="links"><a href=${hashOf({ page: 'rules' })}>${RULES_WORDS.link.text}</a></p>
+        <h2>${RULES_PLACE.title.text}</h2>
+        <p class="links"><a href=${hashOf({ page: 'rules' })}>${RULES_PLACE.link.text}</a></p>
       </section>
       <section>
         <h2>${words['backup-title'].text}</h2>

@@ -1,6 +1,6 @@
 import { consume } from '@lit/context';
 import type { CasebookPerson } from '@surae/casebook';
-import { COURSE_WORDS, FRAME_WORDS, LOG_WORDS, RESULT_WORDS } from '@surae/shared';
+import { COURSE_PLACE, COURSE_WORDS, FRAME_WORDS, LOG_WORDS, RESULT_WORDS } from '@surae/shared';
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { ClinicDoor } from '../clinic/clinic-door.ts';
@@ -109,7 +109,7 @@ export class CoursePage extends LitElement {
     const known = this.known(person);
     return html`
       <p class="who quiet">${person.person.name}</p>
-      <h1 tabindex="-1">${COURSE_WORDS.title.text}</h1>
+      <h1 tabindex="-1">${COURSE_PLACE.title.text}</h1>
       ${dueLines(due)}
       ${this.add(person)}
       <div class="done" role="status">${this.told()}</div>

@@ -1,6 +1,6 @@
 import { consume } from '@lit/context';
 import type { SensorDocument } from '@surae/sensors';
-import { DESCRIBE_WORDS, SENSOR_WORDS } from '@surae/shared';
+import { DESCRIBE_PLACE, DESCRIBE_WORDS, SENSOR_WORDS } from '@surae/shared';
 import type { Json } from '@surae/storage';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -168,7 +168,7 @@ export class DescribePage extends LitElement {
     const answer = describedOrFaults(this.text);
     return html`
       <a class="back" href=${hashOf({ page: 'sensors', visitId: null })}>${words.back.text}</a>
-      <h1 tabindex="-1">${words.title.text}</h1>
+      <h1 tabindex="-1">${DESCRIBE_PLACE.title.text}</h1>
       <p>${words.explain.text}</p>
       <div class="sheet">
         <div>

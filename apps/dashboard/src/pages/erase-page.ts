@@ -1,6 +1,6 @@
 import { consume } from '@lit/context';
 import type { Person } from '@surae/casebook';
-import { ERASE_WORDS, FRAME_WORDS } from '@surae/shared';
+import { ERASE_PLACE, ERASE_WORDS, FRAME_WORDS } from '@surae/shared';
 import type { ErasureReceipt, RecordStore } from '@surae/storage';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -114,11 +114,11 @@ export class ErasePage extends LitElement {
     const words = ERASE_WORDS;
     if (this.receipt !== undefined) return this.receiptPart(this.receipt);
     if (this.person === undefined) {
-      return html`<h1 tabindex="-1">${words.title.text}</h1>
+      return html`<h1 tabindex="-1">${ERASE_PLACE.title.text}</h1>
         <p class="quiet" role="status">${FRAME_WORDS.loading.text}</p>`;
     }
     if (this.person === null) {
-      return html`<h1 tabindex="-1">${words.title.text}</h1>
+      return html`<h1 tabindex="-1">${ERASE_PLACE.title.text}</h1>
         <p>${words.nobody.text}</p>
         <a class="button" href=${hashOf({ page: 'start' })}>${FRAME_WORDS.home.text}</a>`;
     }
@@ -129,7 +129,7 @@ export class ErasePage extends LitElement {
     const words = ERASE_WORDS;
     const differs = this.sent && this.typed !== name;
     return html`
-      <h1 tabindex="-1">${words.title.text}</h1>
+      <h1 tabindex="-1">${ERASE_PLACE.title.text}</h1>
       <div class="duty"><p class="voice">${words.duty.text}</p></div>
       <p>${fill(words.what, { name, visits: this.visits })}</p>
       <p>${words.left.text}</p>
@@ -168,7 +168,7 @@ export class ErasePage extends LitElement {
     const words = ERASE_WORDS;
     const { documents, streams, bytes, tombstone } = receipt;
     return html`
-      <h1 tabindex="-1">${words.title.text}</h1>
+      <h1 tabindex="-1">${ERASE_PLACE.title.text}</h1>
       <p role="status">
         ${fill(words.receipt, { date: dayOf(tombstone.at), documents, streams, size: sizeWords(bytes) })}
       </p>

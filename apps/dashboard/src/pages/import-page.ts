@@ -1,7 +1,7 @@
 import { consume } from '@lit/context';
 import type { Person } from '@surae/casebook';
 import type { Recipe } from '@surae/records';
-import { IMPORT_WORDS } from '@surae/shared';
+import { IMPORT_PLACE, IMPORT_WORDS } from '@surae/shared';
 import type { Json } from '@surae/storage';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
@@ -147,7 +147,7 @@ export class ImportPage extends LitElement {
           void this.choose(event.dataTransfer?.files ?? []);
         }}
       >
-        <h1 tabindex="-1">${words.title.text}</h1>
+        <h1 tabindex="-1">${IMPORT_PLACE.title.text}</h1>
         <p>${words.explain.text}</p>
         <div class="file">
           <label for="file">${words.file.text}</label>

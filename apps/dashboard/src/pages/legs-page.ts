@@ -1,7 +1,7 @@
 import { consume } from '@lit/context';
 import type { ClinicContact, Visit } from '@surae/casebook';
 import { handoutCode } from '@surae/exchange';
-import { FRAME_WORDS, HOME_WORDS, LEGS_WORDS } from '@surae/shared';
+import { FRAME_WORDS, HOME_WORDS, LEGS_PLACE, LEGS_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { ClinicDoor } from '../clinic/clinic-door.ts';
@@ -176,7 +176,7 @@ export class LegsPage extends LitElement {
   private openParts(): readonly SheetPart[] {
     return [
       flagPart(this.contact),
-      { kind: 'title', text: LEGS_WORDS.title.text, describedBy: 'flags' },
+      { kind: 'title', text: LEGS_PLACE.title.text, describedBy: 'flags' },
       { kind: 'text', text: LEGS_WORDS.open.text },
     ];
   }

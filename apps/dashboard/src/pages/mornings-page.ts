@@ -1,7 +1,14 @@
 import { consume } from '@lit/context';
 import type { DoneItem, Run } from '@surae/casebook';
 import { type Diary, diaryOfCode, ExchangeError } from '@surae/exchange';
-import { FRAME_WORDS, HOME_TODAY_WORDS, HOME_WORDS, MORNINGS_IN_WORDS, PLAN_LINE_WORDS } from '@surae/shared';
+import {
+  FRAME_WORDS,
+  HOME_TODAY_WORDS,
+  HOME_WORDS,
+  MORNINGS_IN_PLACE,
+  MORNINGS_IN_WORDS,
+  PLAN_LINE_WORDS,
+} from '@surae/shared';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { bookContext, clockContext, type HostClock } from '../contexts/capabilities.ts';
@@ -68,7 +75,7 @@ export class MorningsPage extends LitElement {
     const words = MORNINGS_IN_WORDS;
     if (this.name === null) return html`<h1>${FRAME_WORDS['lost-title'].text}</h1>`;
     return html`
-      <h1>${words.title.text}</h1>
+      <h1>${MORNINGS_IN_PLACE.title.text}</h1>
       <p class="quiet">${this.name}</p>
       <div class="column">
         <div>

@@ -1,6 +1,6 @@
 import { consume } from '@lit/context';
 import { choosablePulls, type OwnErrorsEntry, type OwnErrorsKept } from '@surae/casebook';
-import { COMPARISON_RULES, OWN_ERROR_WORDS, PROTOCOLS, PULL_PROTOCOLS } from '@surae/shared';
+import { COMPARISON_RULES, OWN_ERROR_PLACE, OWN_ERROR_WORDS, PROTOCOLS, PULL_PROTOCOLS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { bookContext } from '../contexts/capabilities.ts';
@@ -94,7 +94,7 @@ export class OwnErrorsPage extends LitElement {
     const { entries, said } = this.kept;
     const [least, plain] = [ownPairsLeast.value, ownPairsPlain.value];
     return html`
-      <h1 tabindex="-1">${words.title.text}</h1>
+      <h1 tabindex="-1">${OWN_ERROR_PLACE.title.text}</h1>
       <p>${words.explain.text}</p>
       <p class="quiet">${fill(words.rule, { least, below: plain - 1, plain })}</p>
       ${

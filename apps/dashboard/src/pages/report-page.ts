@@ -1,5 +1,5 @@
 import { consume } from '@lit/context';
-import { FRAME_WORDS, REPORT_WORDS } from '@surae/shared';
+import { FRAME_WORDS, REPORT_PLACE, REPORT_WORDS } from '@surae/shared';
 import { css, html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { ClinicDoor } from '../clinic/clinic-door.ts';
@@ -101,7 +101,7 @@ export class ReportPage extends LitElement {
       >${REPORT_WORDS.back.text}</a
     >`;
     if (shown === 'open') {
-      return html`<h1>${REPORT_WORDS.title.text}</h1>
+      return html`<h1>${REPORT_PLACE.title.text}</h1>
         <p>${REPORT_WORDS.open.text}</p>
         <div class="end">${back}</div>`;
     }

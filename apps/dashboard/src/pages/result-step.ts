@@ -19,8 +19,8 @@ import {
   COMPARISON_RULES,
   COURSE_WORDS,
   LEGS_WORDS,
-  MORNINGS_IN_WORDS,
-  REPORT_WORDS,
+  MORNINGS_IN_PLACE,
+  REPORT_PLACE,
   RESULT_WORDS,
   SCOPE_SENTENCES,
   TEST_CHOICE_WORDS,
@@ -271,10 +271,10 @@ export class ResultStep extends LitElement {
       return html`<div class="end">
         <p class="quiet">${RESULT_WORDS.closed.text}</p>
         <a class="button" href=${hashOf({ page: 'legs', visitId: this.visit.id })}>${LEGS_WORDS.show.text}</a>
-        <a class="button" href=${hashOf({ page: 'report', visitId: this.visit.id })}>${REPORT_WORDS.link.text}</a>
+        <a class="button" href=${hashOf({ page: 'report', visitId: this.visit.id })}>${REPORT_PLACE.link.text}</a>
         <a class="button" href=${hashOf({ page: 'course', personId: this.visit.personId })}>${COURSE_WORDS['from-result'].text}</a>
         <a class="button" href=${hashOf({ page: 'mornings', personId: this.visit.personId })}>
-          ${MORNINGS_IN_WORDS.link.text}
+          ${MORNINGS_IN_PLACE.link.text}
         </a>
         ${allPeople}
       </div>`;

@@ -1,6 +1,6 @@
 import { consume } from '@lit/context';
 import { type OwnRulesEntry, ownNumbersInUse } from '@surae/casebook';
-import { type GuidanceRule, RULES_WORDS } from '@surae/shared';
+import { type GuidanceRule, RULES_PLACE, RULES_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { numberText } from '../advice/why-words.ts';
@@ -64,7 +64,7 @@ export class RulesPage extends LitElement {
     const { entries, said } = this.kept;
     const count = ownNumbersInUse(entries ?? []).length;
     return html`
-      <h1 tabindex="-1">${words.title.text}</h1>
+      <h1 tabindex="-1">${RULES_PLACE.title.text}</h1>
       <p>${words.explain.text}</p>
       ${
         entries === undefined

@@ -1,6 +1,6 @@
 import { consume } from '@lit/context';
 import type { DescriptionEntry } from '@surae/casebook';
-import { HELD_WORDS, SENSOR_WORDS } from '@surae/shared';
+import { HELD_WORDS, SENSOR_PLACE, SENSOR_WORDS } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { bookContext, shelfContext } from '../contexts/capabilities.ts';
@@ -113,7 +113,7 @@ export class SensorsPage extends LitElement {
           ? nothing
           : html`<a class="back" href=${hashOf({ page: 'visit', visitId: this.visitId })}>${words.back.text}</a>`
       }
-      <h1 tabindex="-1">${words.title.text}</h1>
+      <h1 tabindex="-1">${SENSOR_PLACE.title.text}</h1>
       <p>${words.explain.text}</p>
       <div class="sheet">
         <div>${held === undefined ? this.connect() : this.inHand(held)}</div>

@@ -1,14 +1,14 @@
 import { consume } from '@lit/context';
 import type { AmendedField, CaseloadEntry, Person, VisitLine } from '@surae/casebook';
 import {
-  CLINIC_WORDS,
-  COURSE_WORDS,
+  CLINIC_PLACE,
+  COURSE_PLACE,
   EPISODE_LINE_WORDS,
-  ERASE_WORDS,
+  ERASE_PLACE,
   FRAME_WORDS,
-  IMPORT_WORDS,
-  OWN_ERROR_WORDS,
-  SENSOR_WORDS,
+  IMPORT_PLACE,
+  OWN_ERROR_PLACE,
+  SENSOR_PLACE,
   START_WORDS,
   TODAY_WORDS,
 } from '@surae/shared';
@@ -150,10 +150,10 @@ export class StartPage extends LitElement {
         <person-form @person-given=${(event: PersonGiven) => void this.add(event)}></person-form>
       </details>
       <p class="own">
-        <a href=${hashOf({ page: 'sensors', visitId: null })}>${SENSOR_WORDS.link.text}</a>
-        <a href=${hashOf({ page: 'import' })}>${IMPORT_WORDS.link.text}</a>
-        <a href=${hashOf({ page: 'own-errors' })}>${OWN_ERROR_WORDS.link.text}</a>
-        <a href=${hashOf({ page: 'clinic' })}>${CLINIC_WORDS.link.text}</a>
+        <a href=${hashOf({ page: 'sensors', visitId: null })}>${SENSOR_PLACE.link.text}</a>
+        <a href=${hashOf({ page: 'import' })}>${IMPORT_PLACE.link.text}</a>
+        <a href=${hashOf({ page: 'own-errors' })}>${OWN_ERROR_PLACE.link.text}</a>
+        <a href=${hashOf({ page: 'clinic' })}>${CLINIC_PLACE.link.text}</a>
         <a href=${hashOf({ page: 'design', asked: null })}>${START_WORDS['design-link'].text}</a>
         <a href=${hashOf({ page: 'export' })}>${START_WORDS['export-link'].text}</a>
       </p>
@@ -247,9 +247,9 @@ export class StartPage extends LitElement {
             ></person-form>
             <a
               class="erase"
-              aria-label=${fill(ERASE_WORDS['link-of'], { name: person.name })}
+              aria-label=${fill(ERASE_PLACE['link-of'], { name: person.name })}
               href=${hashOf({ page: 'erase', personId: person.id })}
-              >${ERASE_WORDS.link.text}</a
+              >${ERASE_PLACE.link.text}</a
             >`
           : null
       }
@@ -267,9 +267,9 @@ export class StartPage extends LitElement {
       ${this.button('begin', person, () => this.begin(person))}
       <a
         class="button"
-        aria-label=${fill(COURSE_WORDS['link-of'], { name: person.name })}
+        aria-label=${fill(COURSE_PLACE['link-of'], { name: person.name })}
         href=${hashOf({ page: 'course', personId: person.id })}
-        >${COURSE_WORDS.link.text}</a
+        >${COURSE_PLACE.link.text}</a
       >
     </div>`;
   }

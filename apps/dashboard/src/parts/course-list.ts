@@ -1,4 +1,4 @@
-import { COURSE_WORDS, LOG_WORDS, RECOUNT_WORDS, REPORT_WORDS } from '@surae/shared';
+import { COURSE_WORDS, LOG_WORDS, RECOUNT_WORDS, REPORT_PLACE } from '@surae/shared';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
@@ -176,7 +176,7 @@ export class CourseList extends LitElement {
           visitId === null || what !== 'test'
             ? nothing
             : html`<a href=${hashOf({ page: 'visit', visitId })}>${COURSE_WORDS['open-visit'].text}</a>
-                <a href=${hashOf({ page: 'report', visitId })}>${REPORT_WORDS.link.text}</a>`
+                <a href=${hashOf({ page: 'report', visitId })}>${REPORT_PLACE.link.text}</a>`
         }
         ${isCounted ? this.again(line) : nothing}
         ${logged === null ? nothing : [this.button('correct', what, logged), this.button('take-out', what, logged)]}

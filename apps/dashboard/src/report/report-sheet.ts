@@ -8,7 +8,14 @@ import {
   testsOf,
   type Visit,
 } from '@surae/casebook';
-import { AXIS_WORDS, COMPARISON_RULES, REPORT_WORDS, SCOPE_SENTENCES, TEST_CHOICE_WORDS } from '@surae/shared';
+import {
+  AXIS_WORDS,
+  COMPARISON_RULES,
+  REPORT_PLACE,
+  REPORT_WORDS,
+  SCOPE_SENTENCES,
+  TEST_CHOICE_WORDS,
+} from '@surae/shared';
 import { twoMarks } from '../legs/two-marks.ts';
 import { cautions, legName } from '../result/cautions.ts';
 import { type Comparisons, comparisonsOf, pullComparisonsOf } from '../result/comparisons.ts';
@@ -116,7 +123,7 @@ export function reportSheet(reported: Reported): readonly SheetPart[] {
   const sets = sides.flatMap((side) => [setOf(visit, side) ?? [], pullSetOf(visit, side) ?? []].flat());
   const said = cautionLines(visit);
   return [
-    { kind: 'title', text: words.title.text },
+    { kind: 'title', text: REPORT_PLACE.title.text },
     whoPart(reported),
     ...(sets.some(({ choice }) => testsNobody(choice)) ? [text(words['not-live'].text, 'voice')] : []),
     ...testsOf(visit).flatMap((test) => testPart(reported, test)),

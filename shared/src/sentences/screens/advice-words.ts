@@ -105,15 +105,6 @@ export const DECLINE_CHOICES = sentences('decline', {
 /** Code of a reason to decline. */
 export type DeclineReason = keyof typeof DECLINE_CHOICES;
 
-/** How well something is supported, in plain words. */
-export const MARK_WORDS = sentences('mark', {
-  read: 'Read in the paper.',
-  'second-hand': 'As quoted elsewhere; not checked against the paper.',
-  'from-memory': 'From memory; not checked against the paper.',
-  'common-practice': 'Common practice, no source.',
-  computed: 'Ours: a definition.',
-});
-
 /** What an answer was told or measured by. */
 export const ADVICE_FROM_WORDS = sentences('advice-from', {
   soreness: 'where it is sore',

@@ -49,8 +49,6 @@ export const DOOR_WORDS = sentences('screen.door', {
 
 /** Words of the page of a clinic: its lock, its backups, its trail. */
 export const CLINIC_WORDS = sentences('screen.clinic', {
-  title: 'This clinic',
-  link: 'Clinic: lock and backup',
   'name-demo': 'Demo clinic',
   'name-own': 'Own clinic',
   'demo-explain':
@@ -139,9 +137,6 @@ export const BANNER_WORDS = sentences('screen.banner', {
 
 /** Words of the page on which a person is erased. */
 export const ERASE_WORDS = sentences('screen.erase', {
-  title: 'Erase a person',
-  link: 'Erase this person',
-  'link-of': 'Erase {name}',
   duty: 'Records of patients must be kept for as long as the law of your place says, often for years. Ask whoever answers for your records before you erase any. This page cannot know your duty.',
   what: 'Everything that is kept of {name} is destroyed on this device, and the key to it: the person, {visits} visits, every recording and result. It cannot be brought back, and a backup does not bring it back into this clinic.',
   left: 'Backups and files that were saved before still hold it: destroy those as well. What stays here is that somebody was erased, when, by whom and how much, without a name.',
@@ -158,7 +153,6 @@ export const ERASE_WORDS = sentences('screen.erase', {
 
 /** Words of the audit trail. */
 export const AUDIT_WORDS = sentences('screen.audit', {
-  title: 'Who did what',
   explain:
     'What was opened, changed, exported and removed in this clinic on this device, the newest first. Every other entry of the book carries its author and time as well.',
   demo: 'The demo clinic keeps no trail: it is open to everybody.',

@@ -2,9 +2,6 @@ import { sentences } from '../sentence.ts';
 
 /** Words of the course: everything of one person on one line of time. */
 export const COURSE_WORDS = sentences('screen.course', {
-  title: 'Course',
-  link: 'Course',
-  'link-of': 'Course: {name}',
   'from-result': 'The course of this person',
   'newest-first': 'The newest stands first.',
   empty: 'Nothing is written down yet.',

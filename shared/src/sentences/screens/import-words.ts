@@ -2,8 +2,6 @@ import { sentences } from '../sentence.ts';
 
 /** Words of the page on which a file is looked at that nobody described. */
 export const IMPORT_WORDS = sentences('screen.import', {
-  link: 'Read a file from another program',
-  title: 'A file from another program',
   explain:
     'Choose a table of samples. What it holds is guessed, each guess says why and how sure it is, and only what is doubtful is asked. The file is read here, and nothing is sent.',
   file: 'A table as text (CSV, TSV, TXT), or a recipe file',

@@ -2,7 +2,6 @@ import { sentences } from '../sentence.ts';
 
 /** Words of the page that shows somebody their own two legs. They are read by who was tested: short, plain, without a judgement. */
 export const LEGS_WORDS = sentences('screen.legs', {
-  title: 'My two legs',
   'title-one': 'My leg',
   show: 'Show this to the person tested',
   back: 'Back to the visit',

@@ -83,8 +83,6 @@ export const MORNING_CHOICES: Sentences<keyof typeof lines> = Object.fromEntries
 
 /** Words of the page where a clinic takes mornings in. */
 export const MORNINGS_IN_WORDS = sentences('screen.mornings-in', {
-  title: 'What comes from home',
-  link: 'Take in what comes from home',
   text: 'Text that was given',
   file: 'Or a file',
   look: 'Look at it',

@@ -2,8 +2,6 @@ import { sentences } from '../sentence.ts';
 
 /** Words of the page with the errors of measurement that a clinic found on its own people. */
 export const OWN_ERROR_WORDS = sentences('screen.own-error', {
-  title: 'Errors of measurement of this clinic',
-  link: 'Errors of measurement of this clinic',
   explain:
     'How much a result differs from one test to the next of people who did not change, by this clinic, with this protocol. What is kept here is held against results in place of a published error.',
   rule: 'Under {least} pairs of tests it is shown and not used. From {least} to {below} its upper bound is used, from {plain} the figure itself. These limits are common practice, no source.',

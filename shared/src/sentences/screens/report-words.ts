@@ -2,8 +2,6 @@ import { sentences } from '../sentence.ts';
 
 /** Words of the report for the record: one printed page about a visit. */
 export const REPORT_WORDS = sentences('screen.report', {
-  title: 'Calf strength: report for the record',
-  link: 'Report for the record',
   who: '{name}. Tested on {day}.',
   'who-more': 'Born {year}.',
   mass: 'Body mass {value} kg.',

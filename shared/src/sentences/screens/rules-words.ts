@@ -2,8 +2,6 @@ import { sentences } from '../sentence.ts';
 
 /** Words of the page with the rules that proposals come from, and of a clinic's own copy of them. */
 export const RULES_WORDS = sentences('screen.rules', {
-  title: 'Rules of this clinic',
-  link: 'Rules that proposals come from',
   explain:
     'Proposals beside a plan come from these rules. Each can be read here: what it asks, what it proposes, where it is from. A clinic may change numbers in its own copy; what was published stays readable beside them.',
   'none-changed': 'Nothing was changed here: every rule stands as it was published.',

@@ -13,8 +13,6 @@ export const SENSOR_KIND_WORDS = sentences('sensor-kind', {
 
 /** Words of the page of sensors. */
 export const SENSOR_WORDS = sentences('screen.sensor', {
-  title: 'Sensors',
-  link: 'Sensors',
   explain: 'A sensor that is connected here stays connected until you let it go or leave this page by reloading it.',
   back: 'Back to the visit',
   'none-held': 'No sensor is connected.',
@@ -154,7 +152,6 @@ export const LIVE_WORDS = sentences('screen.live', {
 
 /** Words of the page on which a description of a sensor is written. */
 export const DESCRIBE_WORDS = sentences('screen.describe', {
-  title: 'Describe a sensor',
   explain: 'How the sensor is reached, started and read, as JSON. Beside it stands at once what its bytes would mean.',
   back: 'Back to the sensors',
   text: 'Description',

@@ -1,4 +1,4 @@
-import { COURSE_WORDS, EPISODE_LINE_WORDS, LOG_WORDS, REACH_WORDS, TOTAL_WORDS } from '@surae/shared';
+import { COURSE_PLACE, COURSE_WORDS, EPISODE_LINE_WORDS, LOG_WORDS, REACH_WORDS, TOTAL_WORDS } from '@surae/shared';
 import type { Page } from 'playwright-core';
 import { gpxText, steady } from '../../../support/made-gpx.ts';
 import { diaryPerson } from '../../../support/told-diary.ts';
@@ -25,7 +25,7 @@ export const courseStates: readonly State[] = [
 
 /** A diary of eight weeks beside a plan. */
 async function openLoad(at: Stand): Promise<void> {
-  await at.ofPerson(COURSE_WORDS['link-of'], 'course-page h1', diaryPerson);
+  await at.ofPerson(COURSE_PLACE['link-of'], 'course-page h1', diaryPerson);
   await at.page.locator('course-load #matched').waitFor();
 }
 
@@ -42,7 +42,7 @@ async function tellHours({ page }: Stand): Promise<void> {
 }
 
 function openCourse(at: Stand): Promise<void> {
-  return at.ofPerson(COURSE_WORDS['link-of'], 'course-page h1');
+  return at.ofPerson(COURSE_PLACE['link-of'], 'course-page h1');
 }
 
 /** A run of a file with everything that can be told of one. */

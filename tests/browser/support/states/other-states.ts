@@ -3,7 +3,7 @@ import {
   CLINIC_WORDS,
   DESCRIBE_WORDS,
   DOOR_WORDS,
-  ERASE_WORDS,
+  ERASE_PLACE,
   FRAME_WORDS,
   IMPORT_WORDS,
   SENSOR_WORDS,
@@ -69,7 +69,7 @@ async function eraseSomebody(at: Stand): Promise<void> {
   await at.go('#/', 'start-page');
   await at.page.locator('details.amend summary').first().click();
   await at.page
-    .getByRole('link', { name: words(ERASE_WORDS['link-of']) })
+    .getByRole('link', { name: words(ERASE_PLACE['link-of']) })
     .first()
     .click();
   await at.page.locator('erase-page h1').waitFor();
