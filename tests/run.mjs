@@ -1,12 +1,13 @@
 // Runs every check and ends with one line: N passed, N failed.
 // With --long: the full numbers of random cases, and the unit tests once more under Node 24.
-// The tests in a browser need Chromium, and those of Bluetooth a message bus as well: each is taken from its variable or PATH,
-// else from Debian's packages where that is allowed.
+// The tests in a browser need Chromium, those of Bluetooth a message bus as well, and those of several machines PostgreSQL: each is
+// taken from its variable or PATH, else from Debian's packages where that is allowed.
 import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { findChromium } from './browser/support/chromium.mjs';
 import { findDbusDaemon } from './browser/support/radio/dbus-daemon.mjs';
+import { findPostgres } from './support/find-postgres.mjs';
 
 process.chdir(fileURLToPath(new URL('..', import.meta.url)));
 
@@ -49,6 +50,13 @@ const programs = [
     variable: 'DBUS_DAEMON',
     without: 'No tests of Bluetooth in a browser',
   },
+  {
+    name: 'PostgreSQL',
+    find: findPostgres,
+    debian: 'postgresql',
+    variable: 'POSTGRES_BIN',
+    without: 'No tests of several machines',
+  },
 ];
 
 /** Makes sure that a program is there; says in one line what is done, or why it is not. */
@@ -61,7 +69,7 @@ async function findOrInstall({ name, find, debian, variable, without }) {
   }
   const why = process.getuid?.() !== 0 ? 'only root may install it' : undefined;
   if (why === undefined && existsSync('/usr/bin/apt-get')) {
-    console.log(`\n== ${name} is missing: it is installed from the packages of the system, for the tests in a browser`);
+    console.log(`\n== ${name} is missing: it is installed from the packages of the system, for the tests`);
     const quietly = { DEBIAN_FRONTEND: 'noninteractive' };
     await run(['apt-get', 'update', '-qq'], quietly);
     await run(['apt-get', 'install', '-y', '-qq', '--no-install-recommends', debian], quietly);

@@ -6,7 +6,7 @@ export default defineConfig({
   resolve: { conditions: ['surae-source', 'module', 'node', 'development|production'] },
   ssr: {
     noExternal: true,
-    external: ['piscina', 'yauzl'],
+    external: ['piscina', 'yauzl', 'bullmq', 'pg'],
     resolve: { conditions: ['surae-source', 'module', 'node', 'development|production'] },
   },
   build: {

@@ -63,8 +63,8 @@ export const npmOfBrowser: Readonly<Record<string, readonly string[]>> = {
   'apps/dashboard': ['lit', '@lit/context', '@lit/localize', 'ical-generator', 'saxes', 'uplot', 'uqr'],
 };
 
-/** What the command line has of npm: threads, and zips that are read where they lie; the second has its types apart. */
-export const npmOfCli: readonly string[] = ['piscina', 'yauzl', '@types/yauzl'];
+/** What the command line has of npm: threads, zips that are read where they lie, a queue and its database; some have their types apart. */
+export const npmOfCli: readonly string[] = ['piscina', 'yauzl', '@types/yauzl', 'bullmq', 'pg', '@types/pg'];
 
 /** The builds of the apps run under Node and are no part of them. */
 const buildSettings = '^apps/(dashboard|cli)/vite\\.config\\.ts$';

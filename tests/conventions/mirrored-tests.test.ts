@@ -6,6 +6,7 @@ import { filesUnder, inProject, packageFolders, projectText, sourceFiles } from 
 /** Tests of a whole package or table, of the command as a user runs it, or of a shape that two packages share. */
 const ofWhole = [
   'tests/cli/bin.test.ts',
+  'tests/cli/cluster/several-machines.test.ts',
   'tests/cli/research-page.test.ts',
   'tests/dashboard/advice/every-why.test.ts',
   'tests/guidance/laws.test.ts',

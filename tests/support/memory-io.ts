@@ -43,6 +43,7 @@ export class MemoryIo {
   typed: string | undefined;
   readonly asked: string[] = [];
   readonly logs = new Map<string, MemoryLog>();
+  readonly variables = new Map<string, string>();
   /** what comes on standard input */
   typedIn = '';
   nowMs = 0;
@@ -131,6 +132,9 @@ export class MemoryIo {
         return Promise.resolve(this.typed);
       },
       openStore,
+      openCluster: async (...where) => (await import('../../apps/cli/src/cluster/cluster.ts')).openCluster(...where),
+      variable: (name) => this.variables.get(name),
+      fullPath: (path) => `/in-memory/${path}`,
       exists: (path) => this.files.has(path) || this.logs.has(path),
       width: this.width,
       watched: false,

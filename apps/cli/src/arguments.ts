@@ -1,5 +1,8 @@
 import { type AgreeArguments, readAgree } from './agree-arguments.ts';
 import { type AssessArguments, readAssess } from './assess-arguments.ts';
+import { type GatherArguments, readGather } from './cluster/gather-arguments.ts';
+import { readScatter, type ScatterArguments } from './cluster/scatter-arguments.ts';
+import { readWork, type WorkArguments } from './cluster/work-arguments.ts';
 import { type ExportArguments, readExport } from './export-arguments.ts';
 import { type LookArguments, readLook } from './look-arguments.ts';
 import { readSimulate, type SimulateArguments } from './simulate-arguments.ts';
@@ -7,7 +10,7 @@ import { readStudyArguments, type StudyArguments } from './study-arguments.ts';
 import { UsageError } from './usage-error.ts';
 
 /** What a help text can be about. */
-export type HelpTopic = 'surae' | 'look' | 'assess' | 'simulate' | 'agree' | 'export' | 'study' | 'design';
+export type HelpTopic = 'surae' | (typeof COMMANDS)[number];
 
 export type Arguments =
   | AssessArguments
@@ -18,10 +21,27 @@ export type Arguments =
   | StudyArguments
   /** read once its questions are loaded */
   | { readonly command: 'design'; readonly args: readonly string[] }
+  | ScatterArguments
+  | WorkArguments
+  | GatherArguments
   | { readonly command: 'help'; readonly about: HelpTopic }
   | { readonly command: 'version' };
 
-const TOPICS = ['look', 'assess', 'simulate', 'agree', 'export', 'study', 'design'] as const;
+/** Every command, in the order in which they are named. */
+export const COMMANDS = [
+  'look',
+  'assess',
+  'simulate',
+  'agree',
+  'export',
+  'study',
+  'design',
+  'scatter',
+  'work',
+  'gather',
+] as const;
+
+const NAMED = `${COMMANDS.slice(0, -1).join(', ')} or ${COMMANDS.at(-1)}`;
 
 /**
  * What the command line asks for.
@@ -32,11 +52,11 @@ export function readArguments(args: readonly string[]): Arguments {
   const [command, ...rest] = args;
   switch (command) {
     case undefined:
-      throw new UsageError('a command is needed: look, assess, simulate, agree, export, study or design');
+      throw new UsageError(`a command is needed: ${NAMED}`);
     case '--help':
     case '-h':
     case 'help':
-      return { command: 'help', about: TOPICS.find((topic) => topic === rest[0]) ?? 'surae' };
+      return { command: 'help', about: COMMANDS.find((topic) => topic === rest[0]) ?? 'surae' };
     case '--version':
       return { command: 'version' };
     case 'assess':
@@ -53,9 +73,13 @@ export function readArguments(args: readonly string[]): Arguments {
       return readStudyArguments(rest) ?? { command: 'help', about: 'study' };
     case 'design':
       return { command: 'design', args: rest };
+    case 'scatter':
+      return readScatter(rest) ?? { command: 'help', about: 'scatter' };
+    case 'work':
+      return readWork(rest) ?? { command: 'help', about: 'work' };
+    case 'gather':
+      return readGather(rest) ?? { command: 'help', about: 'gather' };
     default:
-      throw new UsageError(
-        `there is no command "${command}": use look, assess, simulate, agree, export, study or design`,
-      );
+      throw new UsageError(`there is no command "${command}": use ${NAMED}`);
   }
 }

@@ -158,7 +158,8 @@ function ownReliability(values: {
   return { file, of };
 }
 
-function chosenOutput({ json, csv, parquet, replace }: OutputOptions): Output {
+/** How the result is to be handed over. @throws {@link UsageError} where two ways exclude each other */
+export function chosenOutput({ json, csv, parquet, replace }: OutputOptions): Output {
   const folder = csv === undefined ? '--parquet' : '--csv';
   if (json === true && (csv !== undefined || parquet !== undefined)) {
     throw new UsageError(`choose --json or ${folder}, not both`);

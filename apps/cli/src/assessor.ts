@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import { assessFile } from './assess-file.ts';
+import { CheckedFiles } from './checked-files.ts';
 import { entryOf, packedEntry } from './entry.ts';
 import type { Files } from './node-files.ts';
 import type { Answer, Job } from './pool.ts';
@@ -27,6 +28,13 @@ export function assessor(plan: RunPlan, files: Files): (job: Job) => Promise<Ans
   return async (job) => {
     const known = await knownHash(job, files);
     if (known !== undefined) return { kind: 'known', sha256: known };
+    if (job.expected !== undefined) {
+      const checked = new CheckedFiles(job.item.path, job.expected, files);
+      const outcome = await assessFile(job.item, settings, checked, vary, recipe);
+      const reason = await checked.fault();
+      if (reason !== undefined) return { kind: 'not-expected', reason };
+      return { kind: 'new', entry: packedEntry(entryOf(outcome, ready)) };
+    }
     const outcome = await assessFile(job.item, settings, files, vary, recipe);
     return { kind: 'new', entry: packedEntry(entryOf(outcome, ready)) };
   };

@@ -63,13 +63,16 @@ function toldText(outcome: AnyAssessed, screen: Extract<Want, { kind: 'text' }>)
 /** What an outcome comes to in the form that was asked for. */
 export function entryOf(outcome: Outcome, { want, carried }: Pick<ReadyPlan, 'want' | 'carried'>): Entry {
   const isRefused = outcome.status === 'refused';
+  const isBoth = want.kind === 'json-and-rows';
   const set = isRefused ? undefined : setOf(outcome);
   return {
     sha256: outcome.sha256,
     refusal: isRefused ? outcome.reason : null,
     summary: setSummary(outcome),
-    ...(want.kind === 'json' ? { json: jsonLine(outcome) } : {}),
-    ...(want.kind === 'rows' ? { rows: outcomeRows(outcome, carried), trial: trialCells(outcome, carried) } : {}),
+    ...(want.kind === 'json' || isBoth ? { json: jsonLine(outcome) } : {}),
+    ...(want.kind === 'rows' || isBoth
+      ? { rows: outcomeRows(outcome, carried), trial: trialCells(outcome, carried) }
+      : {}),
     ...(want.kind === 'text' && !isRefused ? { text: toldText(outcome, want) } : {}),
     ...(set === undefined ? {} : { set }),
   };

@@ -1,4 +1,5 @@
 import type { HelpTopic } from './arguments.ts';
+import { GATHER_HELP, SCATTER_HELP, WORK_HELP } from './cluster/help-cluster.ts';
 import { ASSESS_HELP } from './help-assess.ts';
 import { STUDY_HELP } from './study-help.ts';
 
@@ -16,6 +17,12 @@ const SURAE = `surae: from a raw trace of a calf test to repetitions one can tru
   surae study STUDY.json --manifest M.csv --out DIR
                                 from what was declared to a table and a figure
   surae design QUESTION         how many people a study needs
+  surae scatter --manifest M.csv --database URL
+                                the same as assess on several machines: put a
+                                list into a database,
+  surae work --database URL     assess what is left of it, any number of these,
+  surae gather --database URL --csv DIR
+                                and write what it came to
 
   surae assess --help           options and examples
   surae simulate --help
@@ -24,6 +31,7 @@ const SURAE = `surae: from a raw trace of a calf test to repetitions one can tru
   surae look --help
   surae study --help
   surae design --help
+  surae scatter --help          and work, gather
   surae --version
 
 It supports a clinician's judgement. It is not a diagnosis.
@@ -235,5 +243,11 @@ export function helpText(about: Exclude<HelpTopic, 'design'>): string {
       return LOOK;
     case 'study':
       return STUDY_HELP;
+    case 'scatter':
+      return SCATTER_HELP;
+    case 'work':
+      return WORK_HELP;
+    case 'gather':
+      return GATHER_HELP;
   }
 }

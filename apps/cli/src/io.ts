@@ -1,4 +1,7 @@
 import type { RecordStore } from '@surae/storage';
+import type { Cluster } from './cluster/cluster.ts';
+import type { Patience } from './cluster/database.ts';
+import type { DatabaseAddress } from './cluster/database-address.ts';
 import type { Log } from './log.ts';
 import type { Pool } from './pool.ts';
 import type { RunPlan } from './run-plan.ts';
@@ -62,6 +65,12 @@ export interface Io {
   readonly askSecret: (prompt: string) => Promise<string | undefined>;
   /** the store in a folder, to be read; `secret` gives what opens one that is encrypted */
   readonly openStore: (folder: string, secret: () => Promise<string>) => Promise<RecordStore>;
+  /** the runs in a database */
+  readonly openCluster: (address: DatabaseAddress, patience: Patience) => Promise<Cluster>;
+  /** a variable of the environment */
+  readonly variable: (name: string) => string | undefined;
+  /** a path from the root on */
+  readonly fullPath: (path: string) => string;
   /** characters in a line of the output */
   readonly width: number;
   /** whether a person watches standard error */

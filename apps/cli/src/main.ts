@@ -37,6 +37,12 @@ export async function main(args: readonly string[], io: Io = nodeIo()): Promise<
         return await (await import('./study-command.ts')).studyCommand(asked, io);
       case 'design':
         return (await import('./design-command.ts')).designCommand(asked.args, io);
+      case 'scatter':
+        return await (await import('./cluster/scatter-command.ts')).scatterCommand(asked, io);
+      case 'work':
+        return await (await import('./cluster/work-command.ts')).workCommand(asked, io);
+      case 'gather':
+        return await (await import('./cluster/gather-command.ts')).gatherCommand(asked, io);
     }
   } catch (error) {
     if (!(error instanceof UsageError)) throw error;

@@ -13,7 +13,7 @@ import {
   writeSync,
 } from 'node:fs';
 import { constants } from 'node:os';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import { askSecret } from './ask-secret.ts';
 import type { FileOut, Io, Listed } from './io.ts';
 import { fileLog } from './log.ts';
@@ -97,6 +97,9 @@ export function nodeIo(): Io {
     drawSecret: () => randomBytes(32).toString('hex'),
     askSecret: (prompt) => askSecret(prompt, process.stdin, (text) => void process.stderr.write(text)),
     openStore,
+    openCluster: async (...where) => (await import('./cluster/cluster.ts')).openCluster(...where),
+    variable: (name) => process.env[name],
+    fullPath: (path) => resolve(path),
     width: Math.min(Math.max(process.stdout.columns ?? 80, 60), 100),
     watched: process.stderr.isTTY === true,
     shared: process.stdout.isTTY === true,

@@ -3,7 +3,9 @@ import type { Io } from './io.ts';
 import { readNamed } from './read-named.ts';
 import type { RunPlan, Want } from './run-plan.ts';
 
-function wantOf({ output, lines }: AssessArguments, { width, drawsBlocks }: Io): Want {
+type PlanArguments = Pick<AssessArguments, 'settings' | 'recipe' | 'vary' | 'output' | 'lines'>;
+
+function wantOf({ output, lines }: PlanArguments, { width, drawsBlocks }: Io): Want {
   if (lines !== undefined || output.kind === 'json') return { kind: 'json' };
   return output.kind === 'tables' ? { kind: 'rows' } : { kind: 'text', width, drawsBlocks };
 }
@@ -13,7 +15,7 @@ function wantOf({ output, lines }: AssessArguments, { width, drawsBlocks }: Io):
  *
  * @throws {@link UsageError} when one of them cannot be read
  */
-export async function runPlan(args: AssessArguments, carried: readonly string[], io: Io): Promise<RunPlan> {
+export async function runPlan(args: PlanArguments, carried: readonly string[], io: Io): Promise<RunPlan> {
   const { settings, recipe, vary } = args;
   return {
     settings: settings === undefined ? undefined : { path: settings, bytes: await readNamed(settings, io) },

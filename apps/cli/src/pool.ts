@@ -10,12 +10,22 @@ export interface PackedEntry {
 export interface Job {
   readonly item: WorkItem;
   readonly known: readonly string[];
+  /** the bytes that have to be assessed and no others; undefined: whatever lies at the path */
+  readonly expected?: ExpectedBytes;
 }
 
-/** What came of it: an entry, or the hash under which one is there already. */
+/** The bytes of a recording that was read before, by another process or machine. */
+export interface ExpectedBytes {
+  readonly sha256: string;
+  /** the bytes themselves, where they need not be read */
+  readonly bytes: Uint8Array | undefined;
+}
+
+/** What came of it: an entry, the hash under which one is there already, or why the expected bytes could not be read. */
 export type Answer =
   | { readonly kind: 'new'; readonly entry: PackedEntry }
-  | { readonly kind: 'known'; readonly sha256: string };
+  | { readonly kind: 'known'; readonly sha256: string }
+  | { readonly kind: 'not-expected'; readonly reason: string };
 
 /** What assesses recordings, several at once. */
 export interface Pool {
@@ -23,6 +33,8 @@ export interface Pool {
   readonly workers: number;
   /** @throws {@link WorkerEnd} where the worker ended before it had an answer */
   readonly run: (job: Job) => Promise<Answer>;
+  /** why no worker can be started, nor could the next one; undefined while they can */
+  readonly broken?: () => WorkerEnd | undefined;
   /** ends what runs; what has no answer then is rejected */
   readonly close: () => Promise<void>;
 }

@@ -26,7 +26,7 @@ export interface Run {
 }
 
 /** Why a recording has no result: its worker ended, and nothing is known but that. */
-function lostAnswer(item: WorkItem, error: unknown, plan: Run['plan']): Answer {
+function lostAnswer(item: WorkItem, error: unknown, plan: Run['plan']): Extract<Answer, { kind: 'new' }> {
   const reason = `${item.file}: ${error instanceof Error ? error.message : String(error)}`;
   return { kind: 'new', entry: packedEntry(entryOf(refused(item, reason, null), plan)) };
 }
@@ -43,6 +43,7 @@ export async function* runItems(items: readonly WorkItem[], run: Run): AsyncGene
       if (stop.aborted) return undefined;
       answer = lostAnswer(item, error, plan);
     }
+    if (answer.kind === 'not-expected') answer = lostAnswer(item, answer.reason, plan);
     const place = answer.kind === 'known' ? journal.placeOf(hash, answer.sha256) : journal.add(hash, answer.entry);
     const one = { item, place, wasThere: journal.wasThere(place) };
     finished(one);

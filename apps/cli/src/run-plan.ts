@@ -11,6 +11,7 @@ export interface NamedBytes {
 export type Want =
   | { readonly kind: 'json' }
   | { readonly kind: 'rows' }
+  | { readonly kind: 'json-and-rows' }
   | { readonly kind: 'text'; readonly width: number; readonly drawsBlocks: boolean };
 
 /** What holds for every recording of a run: plain data, so that a worker can be told. */

@@ -56,6 +56,7 @@ export async function startPool(plan: RunPlan, size: PoolSize, files: Files): Pr
         throw noStart ?? endOf(error);
       }
     },
+    broken: () => noStart,
     close: () => pool.destroy(),
   };
 }
