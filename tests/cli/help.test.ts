@@ -1,12 +1,15 @@
 import { MANIFEST_NUMBERS } from '@surae/shared';
 import { expect, test } from 'vitest';
-import { readArguments } from '../../apps/cli/src/arguments.ts';
+import { COMMANDS, readArguments } from '../../apps/cli/src/arguments.ts';
+import { readDesignArguments } from '../../apps/cli/src/design-arguments.ts';
 import { helpText } from '../../apps/cli/src/help.ts';
+import { main } from '../../apps/cli/src/main.ts';
 import { PLACEMENTS, SIDES, TESTS } from '../../packages/study/src/listed/known-words.ts';
 import { TOLD_COLUMNS, type ToldColumn } from '../../packages/study/src/listed/told-columns.ts';
+import { MemoryIo } from '../support/memory-io.ts';
 import { projectText } from '../support/project.ts';
 
-type Command = 'look' | 'assess' | 'simulate' | 'agree' | 'export';
+type Command = 'look' | 'assess' | 'simulate' | 'agree' | 'export' | 'scatter' | 'work' | 'gather';
 
 /** Options that a help text explains, with a value where one is named behind them. */
 function explained(about: Command): string[][] {
@@ -46,6 +49,9 @@ const VALUES: Readonly<Record<string, string>> = {
   'TOPIC=ANSWER': 'rate=100',
   NAME: 'plate',
   PATTERN: '{person}_{visit}',
+  URL: 'postgres://db/calf',
+  S: '60',
+  'FROM=TO': '/data=/mnt',
 };
 
 /** What an option asks for beside it. */
@@ -79,6 +85,15 @@ const NEEDS: Readonly<Record<Command, Readonly<Record<string, string[]>>>> = {
     '--names': ['--manifest-out', 'm.csv'],
     '--facts': ['--manifest-out', 'm.csv', '--names', '{person}'],
   },
+  scatter: {},
+  work: {},
+  gather: {
+    '--database': ['--left'],
+    '--run': ['--left'],
+    '--replace': ['--csv', 'out'],
+    '--reliability': ['--json'],
+    '--reliability-of': ['--json', '--reliability', 'r.json'],
+  },
   simulate: {
     '--no-gyroscope': ['--placement', 'foot'],
     '--kind': ['--test', 'isometric'],
@@ -93,6 +108,9 @@ test.each([
   ['agree', 13, ['agree', 'a.csv']],
   ['export', 10, ['export', '--manifest', 'm.csv', '--out', 'o']],
   ['look', 5, ['look', 'a.csv']],
+  ['scatter', 5, ['scatter', 'a.csv']],
+  ['work', 6, ['work']],
+  ['gather', 9, ['gather']],
 ] as const)('every option that the help of %s explains is taken by the command line', (about, least, start) => {
   const options = explained(about);
   expect(options.length).toBeGreaterThanOrEqual(least);
@@ -105,16 +123,63 @@ test.each([
           ? '2'
           : VALUES[value];
     const isSource = about === 'assess' && /^--(?:manifest|stdin|lines)$/.test(option);
-    const begin = isSource
-      ? ['assess']
-      : /^--(?:backup|store|passphrase-file)$/.test(option)
-        ? ['export', '--out', 'o']
-        : option.startsWith('--reliability')
-          ? ['assess', '--manifest', 'm.csv']
-          : start;
+    const begin =
+      about === 'scatter' && option === '--manifest'
+        ? ['scatter']
+        : isSource
+          ? ['assess']
+          : /^--(?:backup|store|passphrase-file)$/.test(option)
+            ? ['export', '--out', 'o']
+            : about === 'assess' && option.startsWith('--reliability')
+              ? ['assess', '--manifest', 'm.csv']
+              : start;
     const args = [...begin, ...(NEEDS[about][option] ?? []), option, ...(given === undefined ? [] : [given])];
     expect(() => readArguments(args), args.join(' ')).not.toThrow();
   }
+});
+
+/** What the command says when it is asked so. */
+async function said(...args: string[]): Promise<string> {
+  const memory = new MemoryIo();
+  expect([await main(args, memory.io), memory.error]).toEqual([0, '']);
+  return memory.out;
+}
+
+/** The commands among the examples of a help text, as the words that a shell would hand over. */
+function examples(text: string): string[][] {
+  const after = text.replaceAll('\\\n', ' ').slice(text.search(/^Examples?$/m));
+  return [...after.matchAll(/\bsurae +([^|>\n]+)/g)].map(([, words]) =>
+    [...words.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, bare]) => quoted ?? bare),
+  );
+}
+
+/** Reads a command line to its last option. */
+function read(words: readonly string[]): void {
+  const asked = readArguments(words);
+  if (asked.command === 'design') readDesignArguments(asked.args);
+}
+
+test.each(COMMANDS)(
+  'the help of %s has the one form: what it is, exit codes, and examples that can be given',
+  async (about) => {
+    const text = await said(about, '--help');
+    expect([await said(about, '-h'), await said('help', about)]).toEqual([text, text]);
+    expect(text.startsWith(`surae ${about} `)).toBe(true);
+    expect(text.match(/^Exit code: 0 /gm)).toHaveLength(1);
+    expect(text.match(/^Examples$/gm)).toHaveLength(1);
+    expect(text.indexOf('Exit code:')).toBeLessThan(text.indexOf('\nExamples\n'));
+    expect(text.split('\n').filter((line) => line.length > 80)).toEqual([]);
+    const given = examples(text);
+    expect(given.filter(([command]) => command === about).length).toBeGreaterThanOrEqual(2);
+    for (const words of given) expect(() => read(words), words.join(' ')).not.toThrow();
+  },
+);
+
+test('what no command knows is refused with every command, and what was mistyped with its name', () => {
+  for (const named of [[], ['count']]) for (const command of COMMANDS) expect(() => read(named)).toThrow(command);
+  for (const command of COMMANDS) expect(() => read([command, '--colour'])).toThrow('--colour');
+  const first = helpText('surae');
+  for (const command of COMMANDS) expect(first).toContain(`surae ${command} `);
 });
 
 test('the help names every word that is known', () => {

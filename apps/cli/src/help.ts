@@ -60,8 +60,9 @@ Writes recordings of a simulated person, their truth, and a manifest that
   --count N             how many recordings, one seed each   (1)
   --no-gyroscope        a foot sensor without gyroscope
   --messy               a folder as it comes from three assistants: names, units
-                        and letters of each, files that hold nothing, people.csv,
-                        study.json and truth.csv; heel raises at two visits
+                        and letters of each, files that hold nothing,
+                        people.csv, study.json and truth.csv; heel raises at
+                        two visits
   --people N            of so many invented people           (12)
   --out DIR             the folder; made if it is not there
   --replace             replace files of the same names
@@ -69,7 +70,10 @@ Writes recordings of a simulated person, their truth, and a manifest that
 In DIR: NAME.csv the recording, NAME.truth.json what went into it, truth.csv
 every true repetition, effort or hop, manifest.csv the list.
 
-Example
+Exit code: 0 done, 2 the command line cannot be followed, or a file is there
+already; then nothing is written.
+
+Examples
   surae simulate --placement foot --level hard --seed 1 --count 3 --out sets
   surae assess --manifest sets/manifest.csv
   surae simulate --test isometric --kind fast --rate-hz 2000 --out pulls
@@ -129,9 +133,10 @@ const EXPORT = `surae export --manifest M.csv | --backup FILE | --store DIR
              --out BUNDLE.zip | FOLDER  [options]
 
 Hands over in open formats what a list of recordings comes to when it is
-assessed, or a record with its results as they stand in it: tables of people, visits, trials, repetitions, efforts and hops with metadata
-and a dictionary, the protocols and settings they were judged by, hashes of
-what was read, and what an archive asks for (RO-Crate). The same study gives
+assessed, or a record with its results as they stand in it: tables of people,
+visits, trials, repetitions, efforts and hops with metadata and a dictionary,
+the protocols and settings they were judged by, hashes of what was read, and
+what an archive asks for (RO-Crate). The same study gives
 the same bytes, here and in the dashboard.
 
 What is read
@@ -195,7 +200,7 @@ read and never changed.
                         --set "unit:Force=kgf"
   --recipe-out FILE     write what was found and answered as a recipe, by which
                         surae assess --recipe reads files like this one
-  --name NAME           what people call the recipe        (the name of the file)
+  --name NAME           what people call the recipe     (the name of the file)
   --replace             let --recipe-out replace a file of that name
   --json                one JSON object a line; null is not known
 
@@ -221,8 +226,8 @@ Examples
   surae look export.txt --set rate=100 --set "side:Fz=left" \\
       --recipe-out plate.json --name "Plate in room 2"
   surae assess --recipe plate.json export.txt
-  surae look traces --manifest-out visits.csv --names "{person}_{visit}_{side}" \\
-      --facts people.csv
+  surae look traces --manifest-out visits.csv \\
+      --names "{person}_{visit}_{side}" --facts people.csv
   surae assess --manifest visits.csv
 `;
 
