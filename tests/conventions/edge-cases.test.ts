@@ -1,5 +1,3 @@
-import { visitEventKinds } from '@surae/casebook';
-import * as shared from '@surae/shared';
 import { expect, test } from 'vitest';
 import { EDGE_CASE_LISTS } from '../browser/support/edge-cases.ts';
 import { filesUnder, projectText } from '../support/project.ts';
@@ -39,14 +37,4 @@ test('each case is another one, and tells what happens and what is seen', () => 
     expect(happens.length, name).toBeGreaterThan(10);
     expect(seen.length, name).toBeGreaterThan(8);
   }
-});
-
-test('counting blindly, which no page does yet, is promised by no sentence and kept by no document', () => {
-  const texts = Object.entries(shared).flatMap(([name, value]) =>
-    /(_WORDS|_SENTENCES|_CHOICES)$/.test(name) ? [[name, JSON.stringify(value)] as const] : [],
-  );
-  expect(texts.length).toBeGreaterThan(50);
-  for (const [name, text] of texts) expect(text, name).not.toMatch(/blind(ly|ed|\b)(?!.{0,12}colour)/i);
-  expect(visitEventKinds.filter((kind) => /blind|reveal|rater/.test(kind))).toEqual([]);
-  expect(filesUnder('apps/dashboard/src/pages').filter((path) => /blind|rater/.test(path))).toEqual([]);
 });

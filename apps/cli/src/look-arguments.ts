@@ -1,12 +1,12 @@
 import { parseArgs } from 'node:util';
-import { type NamePattern, parseNamePattern } from '@surae/records';
 import { parsed } from './parsed-options.ts';
 import { UsageError } from './usage-error.ts';
 
 /** A manifest that is to be made of all files. */
 export interface LookedList {
   readonly out: string;
-  readonly names: readonly NamePattern[];
+  /** patterns of names, as they were written */
+  readonly names: readonly string[];
   /** a table of what is known of people */
   readonly facts: string | undefined;
 }
@@ -88,16 +88,7 @@ function listOf({ 'manifest-out': out, names = [], facts }: ListOptions): Looked
     return undefined;
   }
   if (out === '') throw new UsageError('--manifest-out needs the name of a file');
-  const patterns = names.map((text) => {
-    const pattern = parseNamePattern(text);
-    if ('expected' in pattern)
-      throw new UsageError(`--names ${text}: expected ${pattern.expected}, got ${pattern.actual}`);
-    return pattern;
-  });
-  if (facts !== undefined && !patterns.some(({ columns }) => columns.includes('person'))) {
-    throw new UsageError('--facts is told by person: a pattern of --names with {person} is needed');
-  }
-  return { out, names: patterns, facts };
+  return { out, names, facts };
 }
 
 /** Answers written as `topic=answer` or `topic:column=answer`; a column may hold the sign =, an answer never does. */

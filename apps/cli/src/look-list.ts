@@ -5,6 +5,8 @@ import {
   alikeNames,
   makeRecipe,
   type NamedCells,
+  type NamePattern,
+  parseNamePattern,
   type Recipe,
   RecordError,
   readName,
@@ -41,6 +43,21 @@ class Recipes {
     this.files.set(key, known);
     return known.name;
   }
+}
+
+/** @throws {@link UsageError} at the first that is no pattern, or where facts cannot be told by person */
+function patternsOf({ names, facts }: LookedList): NamePattern[] {
+  const patterns = names.map((text) => {
+    const pattern = parseNamePattern(text);
+    if ('expected' in pattern) {
+      throw new UsageError(`--names ${text}: expected ${pattern.expected}, got ${pattern.actual}`);
+    }
+    return pattern;
+  });
+  if (facts !== undefined && !patterns.some(({ columns }) => columns.includes('person'))) {
+    throw new UsageError('--facts is told by person: a pattern of --names with {person} is needed');
+  }
+  return patterns;
 }
 
 /** The answers that are asked for by a table, and no others. */
@@ -82,13 +99,13 @@ class ListMaker {
   readonly recipes = new Recipes();
   readonly used = new Set<string>();
   readonly #args: LookArguments;
-  readonly #list: LookedList;
+  readonly #names: readonly NamePattern[];
   readonly #facts: readonly FactRow[];
   readonly #io: Io;
 
-  constructor(args: LookArguments, list: LookedList, facts: readonly FactRow[], io: Io) {
+  constructor(args: LookArguments, names: readonly NamePattern[], facts: readonly FactRow[], io: Io) {
     this.#args = args;
-    this.#list = list;
+    this.#names = names;
     this.#facts = facts;
     this.#io = io;
   }
@@ -107,8 +124,8 @@ class ListMaker {
   }
 
   #cellsOf(path: string): NamedCells {
-    if (this.#list.names.length === 0) return {};
-    const read = readName(path, this.#list.names);
+    if (this.#names.length === 0) return {};
+    const read = readName(path, this.#names);
     if (read.kind === 'read') return { ...read.cells, ...factsOf(read.cells, this.#facts) };
     const why =
       read.kind === 'no-pattern' ? 'its name fits no pattern' : `its name fits ${read.patterns.join(' and ')}`;
@@ -120,9 +137,13 @@ class ListMaker {
 /** Columns in which a manifest is best read: who, when and which leg first. */
 const FIRST = ['person', 'visit', 'side', 'test', 'placement'];
 
-function columnsOf(listed: readonly ListedFile[], list: LookedList, facts: readonly FactRow[]): string[] {
+function columnsOf(
+  listed: readonly ListedFile[],
+  patterns: readonly NamePattern[],
+  facts: readonly FactRow[],
+): string[] {
   const told = new Set([
-    ...list.names.flatMap(({ columns }) => columns),
+    ...patterns.flatMap(({ columns }) => columns),
     ...facts.flatMap(({ cells }) => Object.keys(cells)),
   ]);
   const first = FIRST.filter((column) => told.has(column) || listed.some(({ cells }) => cells[column] !== undefined));
@@ -141,10 +162,11 @@ function from(folder: string, path: string): string {
  * @returns 0 when every file has a recipe and, where names were to be read, a name that was read; else 1
  */
 export async function lookList(args: LookArguments, list: LookedList, io: Io): Promise<number> {
+  const patterns = patternsOf(list);
   const facts = list.facts === undefined ? [] : await readFacts(list.facts, io);
   const found = await foundFiles(args.files, io);
   const files = found.files.filter(({ path }) => path !== list.facts && path !== list.out);
-  const maker = new ListMaker(args, list, facts, io);
+  const maker = new ListMaker(args, patterns, facts, io);
   for (const [at, file] of files.entries()) {
     if (io.watched) io.writeError(`\r${at + 1} of ${files.length}  ${file.path}[K`);
     await maker.add(file);
@@ -160,7 +182,7 @@ export async function lookList(args: LookArguments, list: LookedList, io: Io): P
   const output = new WriteFolder(folder, [list.out.slice(folder === '.' ? 0 : folder.length + 1)], args.replace, io);
   const kept = new WriteFolder(shelf, names, args.replace, io);
   for (const { name, recipe } of made) kept.write(name, `${JSON.stringify(recipe, null, 2)}\n`);
-  const columns = columnsOf(listed, list, facts);
+  const columns = columnsOf(listed, patterns, facts);
   const rows = listed.map(({ path, cells, recipe }) => [
     from(folder, path),
     recipe === null ? null : from(folder, join(shelf, recipe)),

@@ -121,14 +121,14 @@ export const COMPARISONS = {
   },
   'rater-looks-early': {
     happens: 'somebody who counts blindly looks at the labels',
-    seen: 'it is kept, and what that person counts afterwards is marked',
-    noScreen:
-      'nobody can count blindly with it yet: no page hides leg, person or day, so nobody can look at labels too early; the list says so until there is one',
+    seen: 'no label is on the page before the lock of all; an early opening, on the command line, is kept, and what that person counts afterwards is marked and left out',
     metBy: [
       [
-        'conventions/edge-cases',
-        'counting blindly, which no page does yet, is promised by no sentence and kept by no document',
+        'browser/recount-study',
+        'verdicts are locked once, names open only after the lock of all, and agreement stands with intervals and every mark',
       ],
+      ['study/blind/verdict-book', 'what is said after an early opening is marked'],
+      ['study/blind/blind-agreement', 'what was said after an early opening is left out'],
     ],
   },
 } as const satisfies Record<string, EdgeCase>;
