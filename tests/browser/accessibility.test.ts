@@ -4,6 +4,7 @@ import { courseStates } from './support/states/course-states.ts';
 import { homeStates } from './support/states/home-states.ts';
 import { clinicStates, fileStates, sensorStates } from './support/states/other-states.ts';
 import { rulesStates } from './support/states/rules-states.ts';
+import { studyStates } from './support/states/study-states.ts';
 import { startStates, visitStates } from './support/states/visit-states.ts';
 import { walked } from './support/walked.ts';
 
@@ -16,6 +17,7 @@ browserTest(
       ...courseStates,
       ...sensorStates,
       ...fileStates,
+      ...studyStates,
       ...homeStates,
       ...rulesStates,
       ...clinicStates,

@@ -1,8 +1,8 @@
 import { countingDocuments } from '@surae/casebook';
 import { sha256Hex } from '@surae/records';
 import { MemoryStore } from '@surae/storage';
-import { studyTrial, trialOutcomes } from '@surae/study';
 import { VisitBook } from '../../apps/dashboard/src/journey/visit-book.ts';
+import { assessTrial } from '../../apps/dashboard/src/study/assess-trial.ts';
 import type { KeptTrial } from '../../apps/dashboard/src/study/kept-trial.ts';
 import { type HashedFile, type StudyContent, studyContent } from '../../apps/dashboard/src/study/study-content.ts';
 import type { StudySession } from '../../apps/dashboard/src/study/study-session.ts';
@@ -37,6 +37,9 @@ export function contentOfFolder(folder: MemoryIo): {
     study: hashed('study.json', folder.text('study.json')),
     manifest: hashed('m.csv', folder.text('m.csv')),
     earlier: [],
+    recipes: [...folder.files.keys()]
+      .filter((name) => name.endsWith('.recipe.json'))
+      .map((name) => hashed(name, folder.text(name))),
   });
   const found = content.items.map(({ file }): FoundRecording => {
     if (!folder.files.has(file)) return { name: file, fault: 'there is no such file' };
@@ -49,12 +52,15 @@ export function contentOfFolder(folder: MemoryIo): {
 export function assessedFolder(folder: MemoryIo): ReadonlyMap<number, KeptTrial> {
   const { content, found } = contentOfFolder(folder);
   const { items, assessments, declared } = content;
-  return new Map(
-    items.map((item, at) => [
-      at,
-      { ...studyTrial(trialOutcomes(declared.study, assessments, item, found[at])), course: null },
-    ]),
-  );
+  return new Map(items.map((_, at) => [at, assessTrial({ declared, assessments, items }, at, found[at])]));
+}
+
+let plain: ReadonlyMap<number, KeptTrial> | undefined;
+
+/** What the recordings of the plain folder come to: made once, since it takes seconds. */
+export function plainTrials(): ReadonlyMap<number, KeptTrial> {
+  plain ??= assessedFolder(studyFolder());
+  return plain;
 }
 
 /** A folder taken into a store in memory, with what its recordings come to. */

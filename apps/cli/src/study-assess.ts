@@ -50,7 +50,7 @@ export async function assessStudy(
   for (const [at, item] of items.entries()) {
     if (io.watched) io.writeError(`\r${at + 1} of ${items.length}  ${item.file}\u001b[K`);
     const read = await readItem(item, io);
-    const found = followed(() => trialOutcomes(study, assessments, item, read));
+    const { outcomes: found } = followed(() => trialOutcomes(study, assessments, item, read));
     trials.push(studyTrial(found));
     // what was found as declared
     outcomes.push(...found.slice(0, 1));

@@ -105,6 +105,7 @@ export {
   RecipeShelf,
   readerOptions,
   rowRecipe,
+  withKnownRecipes,
   withRecipes,
 } from './listed/row-recipe.ts';
 export { fingerprintHash, settingsHash } from './listed/settings-hash.ts';
@@ -158,6 +159,7 @@ export {
   type StudyTrials,
   studyTrial,
   studyTrials,
+  type TrialOutcomes,
   trialOutcomes,
 } from './results/study-trials.ts';
 export type { StudyCell, StudyColumn, StudyTable } from './study-table.ts';

@@ -4,9 +4,9 @@ import { madeFiles } from '../../../apps/dashboard/src/study/session-results.ts'
 import { STUDY_CHANGED } from '../../../apps/dashboard/src/study/study-session.ts';
 import type { MemoryIo } from '../../support/memory-io.ts';
 import { STUDY_ROWS, studyFolder } from '../../support/study-folder.ts';
-import { assessedFolder, sessionOf, shelvedStudy } from '../../support/study-session.ts';
+import { plainTrials, sessionOf, shelvedStudy } from '../../support/study-session.ts';
 
-const trials = assessedFolder(studyFolder());
+const trials = plainTrials();
 
 /** What the command line writes of the same files. */
 async function written(folder: MemoryIo, ...more: string[]): Promise<[string, string][]> {
@@ -70,4 +70,27 @@ test('a recording that is not there is a row with its reason', async () => {
   const session = await sessionOf(await shelvedStudy(folder));
   expect(session.refusals).toEqual([{ trial: 'gone.csv', reason: 'gone.csv: there is no such file' }]);
   expect(session.rows.at(-1)).toMatchObject({ status: 'to-decide', flags: ['refused'] });
+});
+
+test('a recording that is written in another way is read by the recipe that its row names, as surae study reads it', async () => {
+  const folder = studyFolder();
+  const recipes = ['recipe', 'own.recipe.json', 'none.recipe.json'];
+  const lines = folder.text('m.csv').trimEnd().split(/\r?\n/);
+  folder.files.set('m.csv', lines.map((line, at) => `${line},${recipes[at] ?? ''}\n`).join(''));
+  const samples = folder.text('cycling-8.csv').split(/\r?\n/).slice(1).join('\n');
+  folder.files.set('cycling-8.csv', `Zeit [s];Ferse [mm]\n${samples.replaceAll(',', ';')}`);
+  expect(await main(['look', 'cycling-8.csv', '--recipe-out', 'own.recipe.json'], folder.io)).toBe(0);
+  const session = await sessionOf(await shelvedStudy(folder));
+  expect(session.refusals).toEqual([
+    {
+      trial: 'cycling-10.csv',
+      reason: 'cycling-10.csv: the recipe none.recipe.json cannot be read: there is no such file',
+    },
+  ]);
+  expect(session.rows[0]).toMatchObject({ status: 'include', primary: 8 });
+  expect(session.trials[0]?.course?.of).toBe('height');
+  expect(await main(['study', 'study.json', '--manifest', 'm.csv', '--out', 'o'], folder.io)).toBe(1);
+  const { outputs } = session.results();
+  expect(session.content.inputs.map(({ file }) => file)).toEqual(['study.json', 'm.csv', 'own.recipe.json']);
+  for (const { name, text } of outputs) expect([name, text === folder.text(`o/${name}`)]).toEqual([name, true]);
 });

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { studyFolder } from '../../support/study-folder.ts';
-import { assessedFolder, SOFTWARE, sessionOf, shelvedStudy } from '../../support/study-session.ts';
+import { plainTrials, SOFTWARE, sessionOf, shelvedStudy } from '../../support/study-session.ts';
 
-const trials = assessedFolder(studyFolder());
+const trials = plainTrials();
 
 test('a study that is opened again has its files, what was found, what was decided and what was counted', async () => {
   const folder = studyFolder();

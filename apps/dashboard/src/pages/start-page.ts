@@ -155,6 +155,7 @@ export class StartPage extends LitElement {
         <a href=${hashOf({ page: 'own-errors' })}>${OWN_ERROR_PLACE.link.text}</a>
         <a href=${hashOf({ page: 'clinic' })}>${CLINIC_PLACE.link.text}</a>
         <a href=${hashOf({ page: 'design', asked: null })}>${START_WORDS['design-link'].text}</a>
+        <a href=${hashOf({ page: 'study', studyId: null, part: null })}>${START_WORDS['study-link'].text}</a>
         <a href=${hashOf({ page: 'export' })}>${START_WORDS['export-link'].text}</a>
       </p>
     `;

@@ -4,6 +4,11 @@ import type { ShownPart } from './study-parts.ts';
 /** The parts that there are: a new one is a line here. */
 export const shownParts: readonly ShownPart[] = [
   {
+    part: 'quality',
+    load: () => import('../parts/study-quality.ts'),
+    show: (session) => html`<study-quality .session=${session}></study-quality>`,
+  },
+  {
     part: 'recount',
     load: () => import('./study-recount.ts'),
     show: (session) => html`<study-recount .session=${session}></study-recount>`,

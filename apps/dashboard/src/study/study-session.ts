@@ -21,7 +21,7 @@ import {
   type VerdictBook,
   verdictBook,
 } from '@surae/study';
-import type { KeptTrial } from './kept-trial.ts';
+import type { KeptTrial, TrialCourse } from './kept-trial.ts';
 import { type RaterTexts, sessionResults } from './session-results.ts';
 import type { StudyContent } from './study-content.ts';
 
@@ -73,7 +73,9 @@ export class StudySession extends EventTarget {
   readonly content: StudyContent;
   readonly software: string;
   private readonly keeper: StudyKeeper;
-  private kept: (KeptTrial | undefined)[];
+  private readonly kept: (KeptTrial | undefined)[];
+  /** places of the recordings in the manifest */
+  private readonly places: ReadonlyMap<string, number>;
   private listed: readonly DecisionEntry[];
   private readonly texts: Map<string, RaterTexts>;
   /** as they were read or made last: a long list is not read anew for each step */
@@ -89,6 +91,7 @@ export class StudySession extends EventTarget {
     this.content = content;
     this.keeper = keeper;
     this.kept = [...trials];
+    this.places = new Map(content.items.map(({ file }, at) => [file, at]));
     this.listed = decisions;
     this.texts = new Map(raters);
     this.software = software;
@@ -160,6 +163,12 @@ export class StudySession extends EventTarget {
   /** The files of a rater; undefined while the counting was not begun. */
   textsOf(rater: string): RaterTexts | undefined {
     return this.texts.get(rater);
+  }
+
+  /** The course of a recording as it is drawn small; null where there is none. */
+  courseOf(trial: string): TrialCourse | null {
+    const at = this.places.get(trial);
+    return at === undefined ? null : (this.kept[at]?.course ?? null);
   }
 
   bytes(sha256: string): Promise<Uint8Array | undefined> {

@@ -63,10 +63,12 @@ export class StudyShelf {
     const manifest = await write(sources.manifest);
     const earlier: StudyKept['earlier'] = [];
     for (const one of sources.earlier) earlier.push(await write(one));
+    const recipes: StudyKept['recipes'] = [];
+    for (const one of sources.recipes) recipes.push(await write(one));
     const kept: StudyKept['recordings'] = [];
     for await (const one of recordings) kept.push('fault' in one ? one : await write(one));
     await files.close();
-    const body: StudyKept = { title, study, manifest, earlier, recordings: kept, demo: isDemo };
+    const body: StudyKept = { title, study, manifest, earlier, recipes, recordings: kept, demo: isDemo };
     return (await this.hand.add({ kind: 'study', schema, about: null, body: body })).id;
   }
 
@@ -83,6 +85,7 @@ export class StudyShelf {
       study: await this.file(kept.study),
       manifest: await this.file(kept.manifest),
       earlier: await Promise.all(kept.earlier.map((one) => this.file(one))),
+      recipes: await Promise.all(kept.recipes.map((one) => this.file(one))),
     });
     const lists = await this.hand.read({ kind: LISTS, about: id });
     const of = (kind: (typeof LISTS)[number]): readonly StoredDocument[] => lists.filter((one) => one.kind === kind);
@@ -95,7 +98,9 @@ export class StudyShelf {
       for (const { at, sha256, from, byteLength } of batch.trials) {
         const recording = recordings[at];
         const now = recording === undefined || 'fault' in recording ? null : recording.sha256;
-        if (now !== sha256) continue;
+        // one that its row refuses was not read
+        const isRefusedByRow = sha256 === null && content.items[at]?.refusal !== undefined;
+        if (now !== sha256 && !isRefusedByRow) continue;
         const bytes = await this.reader.read({ bytesId: batch.bytesId, from, byteLength });
         if (bytes !== undefined) trials[at] = JSON.parse(new TextDecoder().decode(bytes)) as KeptTrial;
       }

@@ -16,6 +16,7 @@ const studyKept = z
     study: file,
     manifest: file,
     earlier: z.array(file),
+    recipes: z.array(file),
     recordings: z.array(z.union([file, z.strictObject({ name, fault: z.string().min(1) })])),
     demo: z.boolean(),
   })

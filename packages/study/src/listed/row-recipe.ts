@@ -62,26 +62,48 @@ export class RecipeShelf {
 
   /** The recording with the bytes of its recipe, or with why it has none. */
   async filled(item: WorkItem): Promise<WorkItem> {
-    if (item.recipe === undefined || item.refusal !== undefined) return item;
+    if (!hasRecipe(item)) return item;
     const { path } = item.recipe;
     const known = this.#known.get(path) ?? this.#looked(path);
     this.#known.set(path, known);
-    const found = await known;
-    if ('fault' in found) return { ...item, refusal: `${item.file}: ${found.fault}` };
-    return { ...item, recipe: { ...item.recipe, bytes: found } };
+    return filledWith(item, await known);
   }
 
   async #looked(path: string): Promise<ReadRecipe> {
-    const found = await this.#read(path);
-    if ('fault' in found) return { fault: `the recipe ${path} cannot be read: ${found.fault}` };
-    try {
-      parseRecipe(new TextDecoder().decode(found), path);
-      return found;
-    } catch (error) {
-      if (error instanceof RecordError) return { fault: error.message };
-      throw error;
-    }
+    return followedRecipe(path, await this.#read(path));
   }
+}
+
+/** The bytes of a recipe that can be followed, or why they cannot, in words that follow the name of a recording. */
+function followedRecipe(path: string, found: ReadRecipe): ReadRecipe {
+  if ('fault' in found) return { fault: `the recipe ${path} cannot be read: ${found.fault}` };
+  try {
+    parseRecipe(new TextDecoder().decode(found), path);
+    return found;
+  } catch (error) {
+    if (error instanceof RecordError) return { fault: error.message };
+    throw error;
+  }
+}
+
+function filledWith(item: WorkItem & { readonly recipe: RowRecipe }, found: ReadRecipe): WorkItem {
+  if ('fault' in found) return { ...item, refusal: `${item.file}: ${found.fault}` };
+  return { ...item, recipe: { ...item.recipe, bytes: found } };
+}
+
+const hasRecipe = (item: WorkItem): item is WorkItem & { readonly recipe: RowRecipe } =>
+  item.recipe !== undefined && item.refusal === undefined;
+
+/** The recordings with the bytes of their recipes, where all of these are at hand. */
+export function withKnownRecipes(items: readonly WorkItem[], read: (path: string) => ReadRecipe): WorkItem[] {
+  const known = new Map<string, ReadRecipe>();
+  return items.map((item) => {
+    if (!hasRecipe(item)) return item;
+    const { path } = item.recipe;
+    const found = known.get(path) ?? followedRecipe(path, read(path));
+    known.set(path, found);
+    return filledWith(item, found);
+  });
 }
 
 /** The recordings with the bytes of their recipes. */

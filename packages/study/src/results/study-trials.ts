@@ -1,9 +1,11 @@
+import type { Recording } from '@surae/records';
 import type { AutomaticCount } from '../blind/told-counts.ts';
 import type { StudyFile } from '../declared/study-document.ts';
 import { assessListed, type Outcome } from '../listed/assess-listed.ts';
 import { listedFacts } from '../listed/listed-facts.ts';
 import { listedSource } from '../listed/listed-source.ts';
-import { refused } from '../listed/refused.ts';
+import { type Refused, refused } from '../listed/refused.ts';
+import { recordingOf } from '../listed/source-of.ts';
 import type { WorkItem } from '../listed/work-list.ts';
 import type { Assessment } from '../multiverse/analyses.ts';
 import type { TrialFacts } from '../quality/trial-facts.ts';
@@ -30,19 +32,42 @@ export interface StudyTrials {
   readonly automatic: readonly AutomaticCount[];
 }
 
+/** What one recording came to. */
+export interface TrialOutcomes {
+  /** under each assessment, in their order */
+  readonly outcomes: readonly Outcome[];
+  /** as it was read; null where it could not be */
+  readonly recording: Recording | null;
+}
+
+/** The recording of a file, read once for all assessments; null where its refusal is to be found by reading it again. */
+function readOnce({ file }: WorkItem, bytes: Uint8Array): Recording | null {
+  try {
+    return recordingOf(bytes, file);
+  } catch {
+    return null;
+  }
+}
+
 /** What one listed recording comes to under each assessment, in their order. Whatever goes wrong refuses it alone. */
 export function trialOutcomes(
   study: StudyFile,
   assessments: readonly Assessment[],
   item: WorkItem,
   read: ReadRecording,
-): Outcome[] {
+): TrialOutcomes {
   const { refusal, file } = item;
-  if (refusal !== undefined) return assessments.map(() => refused(item, refusal, null));
-  if ('fault' in read) return assessments.map(() => refused(item, `${file}: ${read.fault}`, null));
+  const none = (one: Refused): TrialOutcomes => ({ outcomes: assessments.map(() => one), recording: null });
+  if (refusal !== undefined) return none(refused(item, refusal, null));
+  if ('fault' in read) return none(refused(item, `${file}: ${read.fault}`, null));
   const found = listedSource(item, read.bytes, read.sha256);
-  if ('reason' in found) return assessments.map(() => found);
-  return assessments.map((one) => assessListed(found.item, found.source, studySettings(study, one)));
+  if ('reason' in found) return none(found);
+  const { item: told, source } = found;
+  const recording = source instanceof Uint8Array ? readOnce(told, source) : source;
+  return {
+    outcomes: assessments.map((one) => assessListed(told, recording ?? source, studySettings(study, one))),
+    recording,
+  };
 }
 
 function automaticOf(outcome: Outcome | undefined): AutomaticCount | null {

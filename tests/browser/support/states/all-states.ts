@@ -7,6 +7,7 @@ import { pushStates } from './push-states.ts';
 import { recountStudyStates } from './recount-study-states.ts';
 import { rulesStates } from './rules-states.ts';
 import type { State } from './state.ts';
+import { studyStates } from './study-states.ts';
 import { startStates, visitStates } from './visit-states.ts';
 
 /** Every screen and state of the dashboard, in the order in which one comes to them. A new one is a line in one of the lists. */
@@ -19,6 +20,7 @@ export const allStates: readonly State[] = [
   ...sensorStates,
   ...fileStates,
   ...designStates,
+  ...studyStates,
   ...homeStates,
   ...rulesStates,
   ...recountStudyStates,

@@ -1,0 +1,56 @@
+import { STUDY_WORDS } from '@surae/shared';
+import { css, html, LitElement, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { saveBlob } from '../result/save-file.ts';
+import { packed } from '../study/packing.ts';
+import { resultFiles, zipName } from '../study/result-zip.ts';
+import type { StudySession } from '../study/study-session.ts';
+import { base } from '../styles/base.ts';
+import './reproduce-this.ts';
+
+/** Saves everything that a study comes to, and says how it is made again. */
+@customElement('study-save')
+export class StudySave extends LitElement {
+  static override styles = [
+    base,
+    css`
+      section {
+        border-block-start: 1px solid var(--hairline);
+        margin-block-start: var(--gap-6);
+        padding-block-start: var(--gap-4);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) session!: StudySession;
+  @property({ attribute: false }) isWhole = false;
+  /** results are made when somebody asks for them: of thousands of recordings that takes a while */
+  @state() private isMaking = false;
+  @state() private isMade = false;
+
+  override render(): TemplateResult {
+    const words = STUDY_WORDS;
+    if (!this.isWhole) return html`<section><p class="quiet">${words['save-later'].text}</p></section>`;
+    return html`<section>
+      <p class="quiet">${words['save-explain'].text}</p>
+      <button type="button" ?disabled=${this.isMaking} @click=${() => void this.save()}>${words.save.text}</button>
+      <p role="status">${this.isMaking ? words.saving.text : ''}</p>
+      ${this.isMade ? html`<reproduce-this .origin=${this.session.results().origin}></reproduce-this>` : ''}
+    </section>`;
+  }
+
+  private async save(): Promise<void> {
+    this.isMaking = true;
+    await this.updateComplete;
+    // that it is being made is drawn first
+    await new Promise((resolve) => setTimeout(resolve));
+    try {
+      const zip = await packed(resultFiles(this.session, this.session.results()));
+      const { title } = this.session.content.declared.study;
+      saveBlob(new Blob([zip], { type: 'application/zip' }), zipName(title));
+      this.isMade = true;
+    } finally {
+      this.isMaking = false;
+    }
+  }
+}
