@@ -156,7 +156,7 @@ test('a result made before an amendment is told, and so is a file that was chang
   };
   expect(await check('study.json')).toBe(0);
   expect(memory.out).toMatch(
-    /^o\/reproduce\.json: made with the study as it stands\n16 files are as they were made\n$/,
+    /^o\/reproduce\.json: made with the study as it stands\n19 files are as they were made\n$/,
   );
   const amended = { ...FOLDER_STUDY, amends: { study: before, why: 'a second outcome' }, title: 'Heel raises' };
   memory.files.set('amended.json', JSON.stringify(amended));

@@ -20,7 +20,8 @@ Results
                         outcomes.csv (each trial as assessed under each
                         choice), people.csv, groups.csv (the comparison),
                         multiverse.csv (every analysis), choices.csv (each
-                        choice alone), estimates.svg, people.svg,
+                        choice alone), shifts.csv (where the outcome lies
+                        under each), estimates.svg, people.svg, shifts.svg,
                         dictionary.csv, and reproduce.json: the command,
                         hashes and settings that make the same bytes again
   --decisions FILE      what people decided about trials

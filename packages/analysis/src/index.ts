@@ -301,5 +301,6 @@ export {
   type ZeroTaken,
 } from './setup/zero.ts';
 export type { Interval } from './signal/intervals.ts';
+export { quantile } from './signal/order-statistics.ts';
 export { createRandom, type Random } from './signal/random.ts';
 export type { Axis, Channel, ChannelGroup, Placement, Quantity, SensedPlacement, Side, Trace } from './trace.ts';

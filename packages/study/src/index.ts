@@ -124,10 +124,12 @@ export {
 export { type AnalysisResult, type Multiverse, multiverse, type SingleChange } from './multiverse/multiverse.ts';
 export { choicesTable, multiverseTable, outcomesTable } from './multiverse/multiverse-tables.ts';
 export { agreementPicture } from './picture/agreement-picture.ts';
+export { type OutcomeShift, outcomeShifts } from './multiverse/outcome-shifts.ts';
 export { armWords, conclusionWords, contrastWords, estimateWords } from './picture/conclusion-words.ts';
 export { designPicture } from './picture/design-picture.ts';
 export { changedWords, estimatesPicture } from './picture/estimates-picture.ts';
 export { notComparedWords, peoplePicture } from './picture/people-picture.ts';
+export { movedWords, shiftWords } from './picture/shifts-picture.ts';
 export {
   DECISIONS,
   type Decision,

@@ -9,10 +9,8 @@ import {
   needWords,
 } from '../design/design-words.ts';
 import { at, decimalsFor, lozenge, plain, roundValues, stroke, svgPage, written } from './svg-page.ts';
-import { textBlock } from './text-block.ts';
+import { FIGURE_WIDTH, textBlock } from './text-block.ts';
 
-/** As wide as a phone shows without making it small. */
-const WIDTH = 400;
 const LEFT = 56;
 const RIGHT = 384;
 const FIELD_HEIGHT = 240;
@@ -74,7 +72,7 @@ export function designPicture(answer: DesignAnswer, from: string): string {
   const { request, cases, curve } = answer;
   const { question } = request;
   const wished = cases.expected.values[question.goal]!;
-  const block = { x: 16, width: WIDTH - 32 } as const;
+  const block = { x: 16, width: FIGURE_WIDTH - 32 } as const;
   const name = textBlock(question.title, { ...block, y: 30, look: 'word', size: 16 });
   const said = textBlock(answerWords(answer), { ...block, y: name.next + 4, look: 'word', size: 14 });
   const axis = textBlock(ATTAINED_WORDS[question.attains], { ...block, y: said.next + 8, look: 'quiet', size: 14 });
@@ -96,7 +94,7 @@ export function designPicture(answer: DesignAnswer, from: string): string {
   const keys = keyRows(answer, bottom + 84);
   return svgPage(
     {
-      width: WIDTH,
+      width: FIGURE_WIDTH,
       height: keys.next + 8,
       name: `${question.title}: ${answerWords(answer)}`,
       what: `${ATTAINED_WORDS[question.attains]} against ${COUNT_WORDS[question.counts]}, from ${first} to ${last}. Wished: ${attainedWords(wished, question)}.`,

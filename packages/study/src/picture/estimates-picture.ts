@@ -5,13 +5,16 @@ import type { AnalysisResult, Multiverse } from '../multiverse/multiverse.ts';
 import { outcomeHeading } from '../quality/quality-table.ts';
 import { contrastWords, estimateWords } from './conclusion-words.ts';
 import { decimalsFor, dot, lozenge, plain, roundValues, stroke, svgPage, written } from './svg-page.ts';
+import { FIGURE_WIDTH, headBlocks, textBlock } from './text-block.ts';
 
-const WIDTH = 980;
-const FIELD = { left: 40, right: 560, top: 132 } as const;
-/** up to so many analyses each line says what was chosen */
+const LEFT = 16;
+const RIGHT = 384;
+/** up to so many analyses each says what was chosen, above its interval */
 const MOST_NAMED = 40;
 /** of which as much as the page is wide; the table has all of it */
-const MOST_LETTERS = 52;
+const MOST_LETTERS = 50;
+const NAMED_STEP = 40;
+const BARE_STEP = 24;
 
 const SAID = { yes: 'they differ', cannot_tell: 'cannot tell', no: 'differ by less than the margin' } as const;
 
@@ -53,6 +56,35 @@ export function changedWords({ changed, compared, results }: Multiverse): string
   return `${changed} of ${compared} analyses say something else than the declared one${apart}`;
 }
 
+/** What the kinds of marks say, two in a row. */
+function keyRows(top: number): { parts: string[]; next: number } {
+  const [second, below] = [LEFT + 122, top + 24];
+  const parts = [
+    lozenge(LEFT + 6, top - 5, 'voice', 7),
+    written(LEFT + 20, top, 'declared', 'quiet', 14),
+    dot(second, top - 5, 'full', 5),
+    written(second + 14, top, SAID.yes, 'quiet', 14),
+    dot(LEFT + 6, below - 5, 'open', 5),
+    written(LEFT + 20, below, SAID.cannot_tell, 'quiet', 14),
+    stroke(second, below - 11, second, below + 1, 'ink', 2.5),
+    written(second + 14, below, SAID.no, 'quiet', 14),
+  ];
+  return { parts, next: below + 20 };
+}
+
+/** The mark of an analysis: the declared one by its own, the others by what they say. */
+function markOf({ result, compared }: Line, x: number, y: number, radius: number): string {
+  if (result.analysis.isDeclared) return lozenge(x, y, 'voice', Math.max(7, radius));
+  switch (compared.conclusion.differs) {
+    case 'yes':
+      return dot(x, y, 'full', radius);
+    case 'cannot_tell':
+      return dot(x, y, 'open', radius);
+    case 'no':
+      return stroke(x, y - radius, x, y + radius, 'ink', 2.5);
+  }
+}
+
 /**
  * The estimates of all analyses in order, each with its interval, the declared one marked, as a page in SVG. What an analysis says is
  * told by the shape of its mark: full, open, or a stroke.
@@ -62,82 +94,68 @@ export function changedWords({ changed, compared, results }: Multiverse): string
 export function estimatesPicture(study: StudyFile, found: Multiverse, from: string): string {
   const { scale } = study.comparison;
   const lines = linesOf(found);
-  const step = Math.min(24, Math.max(3, 640 / Math.max(1, lines.length)));
-  const bottom = FIELD.top + step * Math.max(1, lines.length) + 10;
+  const isNamed = lines.length <= MOST_NAMED;
+  const step = isNamed ? NAMED_STEP : Math.min(BARE_STEP, Math.max(3, 640 / lines.length));
+  const { description, unit } = outcomeHeading(study, study.outcomes.primary);
+  const contrast = contrastWords(study.comparison);
+  const tail = scale === 'ratio' || unit === '1' ? '' : `, ${unit}`;
+  const heading = changedWords(found);
+  const outcome = `${contrast}, ${study.outcomes.primary}: ${description}${tail}`;
+  const head = headBlocks(heading, [outcome]);
+  const keys = keyRows(head.next + 10);
+  const top = keys.next;
+  const bottom = top + step * Math.max(1, lines.length) + 10;
   const none = scale === 'ratio' ? 1 : 0;
   const bounds = [none, ...lines.flatMap(({ compared: { estimate } }) => [estimate.low, estimate.high])];
   const [low, high] = [Math.min(...bounds), Math.max(...bounds)];
   const room = (high - low || 1) * 0.04;
-  const x = (value: number): number =>
-    FIELD.left + ((value - low + room) / (high - low + 2 * room)) * (FIELD.right - FIELD.left);
-  const ticks = roundValues(low - room, high + room, 6);
+  const x = (value: number): number => LEFT + ((value - low + room) / (high - low + 2 * room)) * (RIGHT - LEFT);
+  const ticks = roundValues(low - room, high + room, 5);
   const decimals = decimalsFor((ticks[1] ?? 1) - (ticks[0] ?? 0)) - 1;
-  const radius = Math.min(5, step / 2.4);
-  const mark = ({ result, compared }: Line, y: number): string => {
-    const place = x(compared.estimate.value);
-    if (result.analysis.isDeclared) return lozenge(place, y, 'voice', Math.max(7, radius));
-    switch (compared.conclusion.differs) {
-      case 'yes':
-        return dot(place, y, 'full', radius);
-      case 'cannot_tell':
-        return dot(place, y, 'open', radius);
-      case 'no':
-        return stroke(place, y - radius, place, y + radius, 'ink', 2.5);
-    }
-  };
-  const drawn = lines.map((line, row) => ({ line, y: FIELD.top + step * (row + 0.5) }));
+  const radius = isNamed ? 5 : Math.min(5, step / 2.4);
+  const drawn = lines.map((line, row) => ({ line, y: top + step * (row + (isNamed ? 0.72 : 0.5)) }));
   // the declared one lies over the others
   drawn.sort((a, b) => Number(a.line.result.analysis.isDeclared) - Number(b.line.result.analysis.isDeclared));
-  const { description, unit } = outcomeHeading(study, study.outcomes.primary);
+  // words are not crossed by the line of no difference
+  const nothing = isNamed
+    ? drawn.map(({ y }) => stroke(x(none), y - 9, x(none), y + 8, 'hair', 1))
+    : [stroke(x(none), top - 4, x(none), bottom, 'hair', 1)];
   const declared = lines.find(({ result }) => result.analysis.isDeclared);
-  const contrast = contrastWords(study.comparison);
-  const tail = scale === 'ratio' || unit === '1' ? '' : `, ${unit}`;
-  const heading = changedWords(found);
   const apart = found.compared - lines.length;
   const what =
-    `${contrast}, ${study.outcomes.primary}: ${description}${tail}. ${heading}.` +
-    (declared === undefined ? '' : ` Declared: ${estimateWords(declared.compared)}.`);
-  return svgPage({ width: WIDTH, height: bottom + 84, name: heading, what, from }, [
-    written(FIELD.left, 40, heading, 'word', 20),
-    written(FIELD.left, 66, `${contrast}, ${study.outcomes.primary}: ${description}${tail}`, 'quiet'),
-    lozenge(FIELD.left + 6, 95, 'voice', 7),
-    written(FIELD.left + 20, 100, 'declared', 'quiet', 14),
-    dot(FIELD.left + 106, 95, 'full', 5),
-    written(FIELD.left + 118, 100, SAID.yes, 'quiet', 14),
-    dot(FIELD.left + 216, 95, 'open', 5),
-    written(FIELD.left + 228, 100, SAID.cannot_tell, 'quiet', 14),
-    stroke(FIELD.left + 326, 90, FIELD.left + 326, 100, 'ink', 2.5),
-    written(FIELD.left + 338, 100, SAID.no, 'quiet', 14),
-    stroke(x(none), FIELD.top - 8, x(none), bottom, 'hair', 1),
+    `${outcome}. ${heading}.` + (declared === undefined ? '' : ` Declared: ${estimateWords(declared.compared)}.`);
+  const notes = notesBelow(bottom + 52, [
+    'upright line: no difference; each other line: an analysis with its interval',
+    isNamed || declared === undefined ? '' : chosen(declared, found),
+    apart === 0 ? '' : `${apart} on the other scale stand in the table alone`,
+  ]);
+  return svgPage({ width: FIGURE_WIDTH, height: notes.next, name: heading, what, from }, [
+    ...head.parts,
+    ...keys.parts,
+    ...nothing,
     ...ticks.flatMap((value) => [
       stroke(x(value), bottom, x(value), bottom + 6, 'hair', 1),
       written(x(value), bottom + 24, plain(value, Math.max(0, decimals)), 'quiet', 14, 'middle'),
     ]),
-    stroke(FIELD.left, bottom, FIELD.right, bottom, 'hair', 1),
+    stroke(LEFT, bottom, RIGHT, bottom, 'hair', 1),
     ...drawn.flatMap(({ line, y }) => [
       stroke(x(line.compared.estimate.low), y, x(line.compared.estimate.high), y, 'ink', Math.min(1.2, step / 4)),
-      mark(line, y),
-      ...(lines.length <= MOST_NAMED || line.result.analysis.isDeclared
-        ? [
-            written(
-              FIELD.right + 20,
-              y + 5,
-              chosen(line, found),
-              line.result.analysis.isDeclared ? 'word' : 'quiet',
-              14,
-            ),
-          ]
+      markOf(line, x(line.compared.estimate.value), y, radius),
+      ...(isNamed
+        ? [written(LEFT, y - 12, chosen(line, found), line.result.analysis.isDeclared ? 'word' : 'quiet', 14)]
         : []),
     ]),
-    written(
-      FIELD.left,
-      bottom + 52,
-      'upright line: no difference; each other line: an analysis with its interval',
-      'quiet',
-      14,
-    ),
-    ...(apart === 0
-      ? []
-      : [written(FIELD.left, bottom + 72, `${apart} on the other scale stand in the table alone`, 'quiet', 14)]),
+    ...notes.parts,
   ]);
+}
+
+function notesBelow(top: number, texts: readonly string[]): { parts: string[]; next: number } {
+  const parts: string[] = [];
+  let next = top;
+  for (const text of texts.filter((one) => one !== '')) {
+    const block = textBlock(text, { x: LEFT, y: next, width: RIGHT - LEFT, look: 'quiet', size: 14 });
+    parts.push(...block.parts);
+    next = block.next + 4;
+  }
+  return { parts, next };
 }

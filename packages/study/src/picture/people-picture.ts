@@ -4,15 +4,49 @@ import type { StudyFile } from '../declared/study-document.ts';
 import { outcomeHeading } from '../quality/quality-table.ts';
 import { armWords, conclusionWords, contrastWords, estimateWords } from './conclusion-words.ts';
 import { decimalsFor, dot, plain, roundValues, stroke, svgPage, written } from './svg-page.ts';
+import { FIGURE_WIDTH, headBlocks, textBlock } from './text-block.ts';
 
-const WIDTH = 720;
-const HEIGHT = 560;
-const FIELD = { left: 84, right: 640, top: 110, bottom: 470 } as const;
-const PLACE: Readonly<Record<Arm, number>> = { first: 220, second: 500 };
+const LEFT = 56;
+const RIGHT = 384;
+const HEIGHT = 320;
+const PLACE: Readonly<Record<Arm, number>> = { first: 138, second: 302 };
+/** how far marks and strokes of one of the two reach to either side */
+const REACH = 68;
 
 /** Why nothing is compared, for the heading of a picture and of a text. */
 export function notComparedWords({ result }: ArmComparison): string {
   return result.kind === 'compared' ? '' : `Not compared: ${result.reason} (${result.found})`;
+}
+
+interface Mark {
+  readonly person: string;
+  readonly arm: Arm;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** A mark for each person: those of one value stand beside each other, closer where they are many. */
+function marksOf({ people }: ArmComparison, y: (value: number) => number): Mark[] {
+  const keyOf = ({ arm, value }: ArmComparison['people'][number]): string => `${arm} ${Math.round(y(value) / 6)}`;
+  const many = new Map<string, number>();
+  for (const one of people) many.set(keyOf(one), (many.get(keyOf(one)) ?? 0) + 1);
+  const beside = new Map<string, number>();
+  return people.map((one) => {
+    const key = keyOf(one);
+    const taken = beside.get(key) ?? 0;
+    beside.set(key, taken + 1);
+    const step = Math.min(13, (2 * REACH) / many.get(key)!);
+    const shift = Math.ceil(taken / 2) * (taken % 2 === 0 ? 1 : -1) * step;
+    return { person: one.person, arm: one.arm, x: PLACE[one.arm] + shift, y: y(one.value) };
+  });
+}
+
+/** Lines between the two values of the same person. */
+function pairsOf(marks: readonly Mark[]): string[] {
+  return marks.flatMap((one) => {
+    const other = marks.find(({ person, arm }) => person === one.person && arm === 'second');
+    return one.arm === 'first' && other !== undefined ? [stroke(one.x, one.y, other.x, other.y, 'hair', 0.6)] : [];
+  });
 }
 
 /**
@@ -23,68 +57,51 @@ export function notComparedWords({ result }: ArmComparison): string {
  */
 export function peoplePicture(study: StudyFile, comparison: ArmComparison, from: string): string {
   const { people, result } = comparison;
-  const { of } = study.comparison;
   const values = people.map(({ value }) => value);
   const [least, most] = [Math.min(0, ...values), Math.max(1, ...values)];
-  const y = (value: number): number =>
-    FIELD.bottom - ((value - least) / ((most - least) * 1.04)) * (FIELD.bottom - FIELD.top);
   const { description, unit } = outcomeHeading(study, study.outcomes.primary);
-  const tail = unit === '1' ? '' : `, ${unit}`;
+  const outcome = `${study.outcomes.primary}: ${description}${unit === '1' ? '' : `, ${unit}`}`;
   const heading = result.kind === 'compared' ? conclusionWords(result, study.comparison) : notComparedWords(comparison);
   const figure = result.kind === 'compared' ? `${contrastWords(study.comparison)}: ${estimateWords(result)}` : '';
+  const head = headBlocks(heading, [figure, outcome]);
+  const top = head.next + 8;
+  const bottom = top + HEIGHT;
+  const y = (value: number): number => bottom - ((value - least) / ((most - least) * 1.04)) * HEIGHT;
   const ticks = roundValues(least, most * 1.04, 6);
   const decimals = Math.max(0, decimalsFor((ticks[1] ?? 1) - (ticks[0] ?? 0)) - 1);
-  /** people of one value stand beside each other */
-  const beside = new Map<string, number>();
-  const points = people.map((one) => {
-    const key = `${one.arm} ${Math.round(y(one.value) / 6)}`;
-    const taken = beside.get(key) ?? 0;
-    beside.set(key, taken + 1);
-    const shift = Math.ceil(taken / 2) * (taken % 2 === 0 ? 1 : -1) * 13;
-    return { ...one, x: PLACE[one.arm] + shift, y: y(one.value) };
+  const marks = marksOf(comparison, y);
+  const names = (['first', 'second'] as const).map((arm) => {
+    const own = people.filter((one) => one.arm === arm).length;
+    const block = { x: PLACE[arm], width: 2 * REACH + 16, anchor: 'middle' } as const;
+    const name = textBlock(armWords(study.comparison, arm), { ...block, y: bottom + 26, look: 'word', size: 16 });
+    const count = textBlock(`${own} people`, { ...block, y: name.next, look: 'quiet', size: 14 });
+    return { parts: [...name.parts, ...count.parts], next: count.next };
   });
-  const pairs =
-    of === 'groups'
-      ? []
-      : points.flatMap((one) => {
-          const other = points.find(({ person, arm }) => person === one.person && arm === 'second');
-          return one.arm === 'first' && other !== undefined
-            ? [stroke(one.x, one.y, other.x, other.y, 'hair', 0.6)]
-            : [];
-        });
-  const arms = result.kind === 'compared' ? (['first', 'second'] as const) : [];
+  const end = Math.max(...names.map(({ next }) => next)) + 8;
   return svgPage(
     {
-      width: WIDTH,
-      height: HEIGHT,
+      width: FIGURE_WIDTH,
+      height: end + 16,
       name: heading,
-      what: `${study.outcomes.primary}: ${description}${tail}. ${heading}. ${figure}`.trim(),
+      what: `${outcome}. ${heading}. ${figure}`.trim(),
       from,
     },
     [
-      written(FIELD.left, 40, heading, 'word', 20),
-      written(FIELD.left, 66, `${study.outcomes.primary}: ${description}${tail}`, 'quiet'),
-      written(FIELD.left, 88, figure, 'quiet'),
+      ...head.parts,
       ...ticks.flatMap((value) => [
-        stroke(FIELD.left - 6, y(value), FIELD.left, y(value), 'hair', 1),
-        written(FIELD.left - 12, y(value) + 5, plain(value, decimals), 'quiet', 14, 'end'),
+        stroke(LEFT - 6, y(value), LEFT, y(value), 'hair', 1),
+        written(LEFT - 10, y(value) + 5, plain(value, decimals), 'quiet', 14, 'end'),
       ]),
-      stroke(FIELD.left, FIELD.top, FIELD.left, FIELD.bottom, 'hair', 1),
-      stroke(FIELD.left, FIELD.bottom, FIELD.right, FIELD.bottom, 'hair', 1),
-      ...pairs,
-      ...points.map((one) => dot(one.x, one.y, one.arm === 'first' ? 'open' : 'full', 5)),
-      ...arms.flatMap((arm) => {
+      stroke(LEFT, top, LEFT, bottom, 'hair', 1),
+      stroke(LEFT, bottom, RIGHT, bottom, 'hair', 1),
+      ...(study.comparison.of === 'groups' ? [] : pairsOf(marks)),
+      ...marks.map((one) => dot(one.x, one.y, one.arm === 'first' ? 'open' : 'full', 5)),
+      ...(result.kind === 'compared' ? (['first', 'second'] as const) : []).map((arm) => {
         const { mean } = result.kind === 'compared' ? result[arm] : { mean: 0 };
-        return [stroke(PLACE[arm] - 70, y(mean), PLACE[arm] + 70, y(mean), 'voice', 2.5)];
+        return stroke(PLACE[arm] - REACH, y(mean), PLACE[arm] + REACH, y(mean), 'voice', 2.5);
       }),
-      ...(['first', 'second'] as const).flatMap((arm) => {
-        const own = people.filter((one) => one.arm === arm).length;
-        return [
-          written(PLACE[arm], FIELD.bottom + 28, armWords(study.comparison, arm), 'word', 16, 'middle'),
-          written(PLACE[arm], FIELD.bottom + 50, `${own} people`, 'quiet', 14, 'middle'),
-        ];
-      }),
-      written(FIELD.left, FIELD.bottom + 78, 'each mark is a person; the long stroke is the mean', 'quiet', 14),
+      ...names.flatMap(({ parts }) => parts),
+      written(16, end, 'each mark is a person; the long stroke is the mean', 'quiet', 14),
     ],
   );
 }

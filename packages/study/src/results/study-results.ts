@@ -12,8 +12,10 @@ import { type Analysis, type Assessment, assessmentsOf } from '../multiverse/ana
 import { type Multiverse, multiverse } from '../multiverse/multiverse.ts';
 import { choicesTable, multiverseTable, outcomesTable } from '../multiverse/multiverse-tables.ts';
 import { agreementPicture } from '../picture/agreement-picture.ts';
+import { type OutcomeShift, outcomeShifts, shiftsTable } from '../multiverse/outcome-shifts.ts';
 import { estimatesPicture } from '../picture/estimates-picture.ts';
 import { peoplePicture } from '../picture/people-picture.ts';
+import { shiftsPicture } from '../picture/shifts-picture.ts';
 import type { Decision } from '../quality/decisions.ts';
 import { type QualityRow, qualityRows } from '../quality/quality-rows.ts';
 import { qualityTable } from '../quality/quality-table.ts';
@@ -52,6 +54,8 @@ export interface StudyResults {
   readonly rows: readonly QualityRow[];
   readonly comparison: ArmComparison;
   readonly multiverse: Multiverse;
+  /** how the primary outcome of all trials moves with what they are judged by, the declared way first */
+  readonly shifts: readonly OutcomeShift[];
   readonly agreement: readonly PairOfCounts[];
   readonly outputs: readonly StudyOutput[];
 }
@@ -83,6 +87,7 @@ export function studyResults(making: StudyMaking): StudyResults {
   const { comparison } = found.declared;
   const lists = pairedLists(raters, trials.automatic, blindDefaults);
   const agreement = agreementOfPairs(lists, blindDefaults);
+  const shifts = outcomeShifts(study, assessments, trials.of);
   const origin = originOf(making, assessments);
   const tables: StudyTable[] = [
     qualityTable(study, rows),
@@ -91,6 +96,7 @@ export function studyResults(making: StudyMaking): StudyResults {
     comparisonTable(study, comparison),
     multiverseTable(study, found),
     choicesTable(study, found),
+    shiftsTable(study, shifts),
     ...(raters.length === 0 ? [] : [agreementTable(agreement)]),
   ];
   const made = madeLine(origin);
@@ -98,7 +104,8 @@ export function studyResults(making: StudyMaking): StudyResults {
     { name: 'estimates.svg', text: estimatesPicture(study, found, made) },
     { name: 'people.svg', text: peoplePicture(study, comparison, made) },
     ...(raters.length === 0 ? [] : [{ name: 'agreement.svg', text: agreementPicture(study, lists, agreement, made) }]),
+    { name: 'shifts.svg', text: shiftsPicture(study, shifts, made) },
   ];
   const outputs = studyOutputs(tables, pictures, origin);
-  return { declared, origin, rows, comparison, multiverse: found, agreement, outputs };
+  return { declared, origin, rows, comparison, multiverse: found, shifts, agreement, outputs };
 }
