@@ -246,6 +246,7 @@ export { SET_UP_WORDS } from './sentences/screens/set-up-words.ts';
 export { SORENESS_WORDS } from './sentences/screens/soreness-words.ts';
 export { STORE_ERRORS } from './sentences/screens/store-words.ts';
 export { STUDY_QUALITY_WORDS } from './sentences/screens/study-quality-words.ts';
+export { STUDY_RESULT_WORDS } from './sentences/screens/study-result-words.ts';
 export { STUDY_WORDS } from './sentences/screens/study-words.ts';
 export { SUMMARY_WORDS } from './sentences/screens/summary-words.ts';
 export { CHART_WORDS, KEEP_WORDS, READY_WORDS, TEST_WORDS } from './sentences/screens/test-words.ts';

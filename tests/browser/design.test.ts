@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { DESIGN_WORDS, START_WORDS } from '@surae/shared';
+import { DESIGN_WORDS, START_WORDS, STUDY_RESULT_WORDS } from '@surae/shared';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { main } from '../../apps/cli/src/main.ts';
@@ -23,7 +23,7 @@ async function saved(page: Page, name: string): Promise<Buffer> {
 
 /** What the command that stands on the page writes, in Node. */
 async function madeByCommand(page: Page): Promise<ReadonlyMap<string, Buffer>> {
-  await page.getByText(words.again.text, { exact: true }).click();
+  await page.getByText(STUDY_RESULT_WORDS.again.text, { exact: true }).click();
   const command = await page.locator('made-again code').innerText();
   const memory = new MemoryIo();
   expect(await main(command.replace('OUT', 'o').split(' ').slice(1), memory.io)).toBe(0);

@@ -67,8 +67,9 @@ export function plainTrials(): ReadonlyMap<number, KeptTrial> {
 export async function shelvedStudy(
   folder: MemoryIo = studyFolder(),
   trials: ReadonlyMap<number, KeptTrial> = assessedFolder(folder),
+  store = new MemoryStore(),
 ): Promise<ShelvedStudy> {
-  const shelf = memoryShelf();
+  const shelf = memoryShelf(store);
   const { content, found } = contentOfFolder(folder);
   const id = await shelf.keep(content.declared.study.title, content.sources, found);
   await shelf.keepTrials(id, SOFTWARE, trials);

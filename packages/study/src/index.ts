@@ -130,6 +130,7 @@ export { designPicture } from './picture/design-picture.ts';
 export { changedWords, estimatesPicture } from './picture/estimates-picture.ts';
 export { notComparedWords, peoplePicture } from './picture/people-picture.ts';
 export { movedWords, shiftWords } from './picture/shifts-picture.ts';
+export { decimalsFor } from './picture/svg-page.ts';
 export {
   DECISIONS,
   type Decision,

@@ -1,5 +1,5 @@
 import { sha256Hex } from '@surae/records';
-import { DESIGN_WORDS } from '@surae/shared';
+import { DESIGN_WORDS, STUDY_RESULT_WORDS } from '@surae/shared';
 import { type DesignAnswer, designCommand, designOutputs, type NamedText } from '@surae/study';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -134,7 +134,8 @@ export class DesignResult extends LitElement {
         <made-again
           .command=${designCommand(answer)}
           .software=${softwareName()}
-          .files=${this.files.map(({ name, text }) => ({ file: name, sha256: sha256Hex(new TextEncoder().encode(text)) }))}
+          .explain=${words['again-explain'].text}
+          .lines=${this.files.map(({ name, text }) => fill(STUDY_RESULT_WORDS['made-hash'], { file: name, hash: sha256Hex(new TextEncoder().encode(text)) }))}
         ></made-again>
       </section>
     `;

@@ -1,15 +1,9 @@
-import { DESIGN_WORDS } from '@surae/shared';
+import { STUDY_RESULT_WORDS } from '@surae/shared';
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import { foldStyle } from './fold-style.ts';
-
-/** A file with the hash of its bytes. */
-export interface HashedFile {
-  readonly file: string;
-  readonly sha256: string;
-}
 
 /** How a figure or a table is made again: the command, what made it, and the hashes of what goes in and what comes out. */
 @customElement('made-again')
@@ -30,6 +24,7 @@ export class MadeAgain extends LitElement {
         white-space: pre-wrap;
       }
       li {
+        overflow-wrap: anywhere;
         font-size: var(--size-1);
       }
       ul {
@@ -40,17 +35,19 @@ export class MadeAgain extends LitElement {
 
   @property() command = '';
   @property() software = '';
-  @property({ attribute: false }) files: readonly HashedFile[] = [];
+  @property() explain = '';
+  /** hashes of what went in and what came out, and where the settings stand: a line each */
+  @property({ attribute: false }) lines: readonly string[] = [];
 
   override render(): TemplateResult {
-    const words = DESIGN_WORDS;
+    const words = STUDY_RESULT_WORDS;
     return html`<details>
       <summary>${words.again.text}</summary>
-      <p class="quiet">${words['again-explain'].text}</p>
+      <p class="quiet">${this.explain}</p>
       <code translate="no">${this.command}</code>
       <p class="quiet">${fill(words['made-by'], { software: this.software })}</p>
-      <ul class="quiet" translate="no">
-        ${this.files.map(({ file, sha256 }) => html`<li>${fill(words['hash-of'], { file, hash: sha256 })}</li>`)}
+      <ul class="quiet">
+        ${this.lines.map((line) => html`<li>${line}</li>`)}
       </ul>
     </details>`;
   }

@@ -14,4 +14,14 @@ export const shownParts: readonly ShownPart[] = [
     show: (session) => html`<study-recount .session=${session}></study-recount>`,
     isIn: ({ content }) => content.declared.study.blinding !== null,
   },
+  {
+    part: 'groups',
+    load: () => import('../parts/study-groups.ts'),
+    show: (session) => html`<study-groups .session=${session}></study-groups>`,
+  },
+  {
+    part: 'choices',
+    load: () => import('../parts/study-choices.ts'),
+    show: (session) => html`<study-choices .session=${session}></study-choices>`,
+  },
 ];

@@ -125,7 +125,7 @@ export function estimatesPicture(study: StudyFile, found: Multiverse, from: stri
   const what =
     `${outcome}. ${heading}.` + (declared === undefined ? '' : ` Declared: ${estimateWords(declared.compared)}.`);
   const notes = notesBelow(bottom + 52, [
-    'upright line: no difference; each other line: an analysis with its interval',
+    `upright ${isNamed ? 'strokes' : 'line'}: no difference; each other line: an analysis with its interval`,
     isNamed || declared === undefined ? '' : chosen(declared, found),
     apart === 0 ? '' : `${apart} on the other scale stand in the table alone`,
   ]);

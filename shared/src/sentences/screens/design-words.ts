@@ -90,10 +90,7 @@ export const DESIGN_WORDS = sentences('screen.design', {
   'save-curve': 'Save the numbers of the figure',
   'save-record': 'Save how it was made',
   saved: 'Saved: {file}.',
-  again: 'Make this again',
   'again-explain': 'This command makes the same bytes. No file goes into it: everything that was told stands in it.',
-  'made-by': 'Made by {software}.',
-  'hash-of': '{file}: SHA-256 {hash}',
   'note-no-group-beside':
     'Without a group beside them, a change holds what time, practice and chance of the day bring as well.',
   'note-all-change-alike':
