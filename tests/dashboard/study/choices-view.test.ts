@@ -64,11 +64,12 @@ test('a study without other choices has one analysis, and one that says nothing 
   });
 });
 
+// of 19, 20, 21, 22, 25, 27, 28, 29, 30, 33 the median is 26; the quartiles lie at 21.25 and 28.75
 test('the bench moves what trials are judged by alone, and the registered way stays beside it', () => {
   expect(benchChoices(study)).toEqual([{ parameter: 'protocol.heightFraction', values: [0.75, 0.6, 0.9] }]);
   const moved = chosenShift(found, shifts, new Map([['protocol.heightFraction', 0.9]]))!;
   expect(benchLines(shifts[0]!, moved)).toEqual([
-    'As registered: Median 26, middle half 21 to 28, 10 trials.',
+    'As registered: Median 26.0, middle half 21.3 to 28.8, 10 trials.',
     'As chosen here: Median 21, middle half 20 to 22, 10 trials.',
     '5 of 10 trials move: 0 up, 5 down.',
   ]);
