@@ -50,7 +50,7 @@ test('the declared analysis stands first, then each choice alone with what it sa
     ['protocol.heightFraction: 0.6 in place of 0.75', '12.0 (8.6 to 15.4)', '0 of 2 change'],
     ['protocol.heightFraction: 0.9 in place of 0.75', '0.0 (-3.4 to 3.4)', '2 of 2 change'],
   ]);
-  expect(rows[3]!.says).toBe('Cannot tell yet whether cycling or walking is higher');
+  expect(rows[3].says).toBe('Cannot tell yet whether cycling or walking is higher');
 });
 
 test('a study without other choices has one analysis, and one that says nothing is told', () => {
@@ -68,12 +68,12 @@ test('a study without other choices has one analysis, and one that says nothing 
 test('the bench moves what trials are judged by alone, and the registered way stays beside it', () => {
   expect(benchChoices(study)).toEqual([{ parameter: 'protocol.heightFraction', values: [0.75, 0.6, 0.9] }]);
   const moved = chosenShift(found, shifts, new Map([['protocol.heightFraction', 0.9]]))!;
-  expect(benchLines(shifts[0]!, moved)).toEqual([
+  expect(benchLines(shifts[0], moved)).toEqual([
     'As registered: Median 26.0, middle half 21.3 to 28.8, 10 trials.',
     'As chosen here: Median 21, middle half 20 to 22, 10 trials.',
     '5 of 10 trials move: 0 up, 5 down.',
   ]);
   const same = chosenShift(found, shifts, new Map())!;
-  expect(benchLines(shifts[0]!, same).at(-1)).toBe('This is the registered way.');
+  expect(benchLines(shifts[0], same).at(-1)).toBe('This is the registered way.');
   expect(found.declared.analysis.isDeclared).toBe(true);
 });

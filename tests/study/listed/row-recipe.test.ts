@@ -124,7 +124,7 @@ test('a study reads its rows by their recipes, and a page that has the same byte
   };
   const found = listedSource(item, bytes('m/a.csv'), 'hash');
   expect(
-    'source' in found && !(found.source instanceof Uint8Array) && found.source.groups[0]!.channels[0]!.quantity,
+    'source' in found && !(found.source instanceof Uint8Array) && found.source.groups[0].channels[0].quantity,
   ).toBe('heel-height');
   expect('item' in found && found.item.about.placement).toBe('heel');
   expect(listedSource(item, bytes('m/b.txt'), 'hash')).toMatchObject({ status: 'refused' });

@@ -29,12 +29,12 @@ test('every trial with a value counts, and each that moved is told with its dire
 });
 
 test('by hand: the quartiles of 10, 12, 14, 16, 20 are 12, 14 and 16', () => {
-  expect(shifts[0]!.spread).toEqual({ least: 10, lower: 12, median: 14, upper: 16, greatest: 20 });
+  expect(shifts[0].spread).toEqual({ least: 10, lower: 12, median: 14, upper: 16, greatest: 20 });
 });
 
 test('where no trial has a value there is no spread, and the table leaves its cells empty', () => {
   const none = outcomeShifts(study, assessments, new Map([['as declared', trials(null)]]));
-  expect(none[0]!.spread).toBeNull();
+  expect(none[0].spread).toBeNull();
   expect(shiftsTable(study, none).rows[0]).toEqual([
     'as declared',
     true,

@@ -9,7 +9,7 @@ const study = declaredStudy({ choices: [{ parameter: 'protocol.heightFraction', 
 const trials = (...values: (number | null)[]) => values.map((value, at) => studyTrial(`t${at}.csv`, {}, value));
 const of = (...lists: (number | null)[][]) => {
   const assessments = assessmentsOf(analysesOf(study));
-  return outcomeShifts(study, assessments, new Map(assessments.map(({ key }, at) => [key, trials(...lists[at]!)])));
+  return outcomeShifts(study, assessments, new Map(assessments.map(({ key }, at) => [key, trials(...lists[at])])));
 };
 
 const shifts = of([10, 12, 14, null], [12, 13, 14, 5], [4, 12, null, null]);
@@ -20,7 +20,7 @@ test('each way has a row with its median, the declared one by its own mark, and 
   expect(svg.match(/<path class="voice"/g)).toHaveLength(1);
   expect(svg).toContain('>3 trials have a value</text>');
   expect(svg).toContain('>2 of 3 trials move: 2 up, 0 down; 1 get one</text>');
-  expect(movedWords(shifts[2]!)).toBe('1 of 2 trials move: 0 up, 1 down; 1 lose their value');
+  expect(movedWords(shifts[2])).toBe('1 of 2 trials move: 0 up, 1 down; 1 lose their value');
   expect(shiftWords(shifts)).toBe('Up to 2 of 3 trials move with what they are judged by');
   expect(svg).toContain('<metadata>made &lt;so&gt;</metadata>');
 });
