@@ -8,9 +8,20 @@ export interface NestedValues {
   [key: string]: ColumnValue | NestedValues;
 }
 
-function fieldOf(source: unknown, path: string): unknown {
+/** The names that lead to the field of a column, which is asked for once a row. */
+const paths = new WeakMap<Column, readonly string[]>();
+
+function pathOf(column: Column): readonly string[] {
+  const known = paths.get(column);
+  if (known !== undefined) return known;
+  const path = column.field.split('.');
+  paths.set(column, path);
+  return path;
+}
+
+function fieldOf(source: unknown, path: readonly string[]): unknown {
   let value = source;
-  for (const name of path.split('.')) {
+  for (const name of path) {
     if (value === null || typeof value !== 'object') return null;
     value = (value as Readonly<Record<string, unknown>>)[name];
   }
@@ -27,7 +38,7 @@ function fieldOf(source: unknown, path: string): unknown {
  * Source: definition
  */
 export function columnValue(column: Column, source: object): ColumnValue {
-  const value = fieldOf(source, column.field);
+  const value = fieldOf(source, pathOf(column));
   if (typeof value === 'number') return Number.isFinite(value) ? value * column.factor : null;
   if (column.kind === 'list') return Array.isArray(value) ? (value as readonly string[]) : null;
   return typeof value === 'string' || typeof value === 'boolean' ? value : null;
