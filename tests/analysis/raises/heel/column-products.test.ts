@@ -3,7 +3,7 @@ import { columnProducts, normalEquations } from '../../../../packages/analysis/s
 
 test('normal equations from columns are the sums over samples', () => {
   const count = 9;
-  const firsts = [0, 3, 3, 5, 0, 6, 9, 9];
+  const firsts = [4, 3, 0, 5, 6, 0, 9, 9];
   const value = (a: number, i: number): number => (a < 6 && i >= firsts[a] ? Math.sin(1 + 3 * a + i) : 0);
   const weight = (i: number): number => 1 / (1 + i);
   const columns = Float64Array.from({ length: 8 * count }, (_, at) => value(Math.floor(at / count), at % count));
