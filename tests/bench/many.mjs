@@ -1,107 +1,46 @@
-// Recordings in their thousands, and one of 500 MB: the command line beside a script with SciPy, pandas and a pool of processes.
+// Recordings in their thousands, and one of 500 MB: the command line beside two scripts with SciPy, pandas and a pool of processes. One does
+// the same work: it fits and judges every repetition and draws the interval of the count; the other filters and takes peaks.
 // npm run bench -- many [FILES] [SMALL FILES] [MEGABYTES]; needs a build. Recordings are made once, in the temporary folder.
 import { spawn, spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import {
-  closeSync,
-  existsSync,
-  mkdirSync,
-  openSync,
-  readdirSync,
-  readFileSync,
-  renameSync,
-  rmSync,
-  statSync,
-  writeFileSync,
-  writeSync,
-} from 'node:fs';
-import { availableParallelism, tmpdir } from 'node:os';
+import { mkdirSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
-import { simulateSet } from '@surae/simulation';
+import { qualityOf } from './many-quality.mjs';
+import { folderOf, heelRecording, largeFile, place } from './many-recordings.mjs';
 
 const BIN = 'apps/cli/bin/surae.js';
-const SCRIPT = 'tests/reference/many_yardstick.py';
-const place = join(tmpdir(), 'surae-bench-many');
-
-/** A heel that is simulated, at an even rate for so long; after the set the person stands. */
-function recording(seed, count, lengthS, rateHz) {
-  const { groups } = simulateSet({ placement: 'heel', level: 'typical', seed, count, cycleS: 2 }).trace;
-  const [{ timesS, channels }] = groups;
-  const heights = channels[0].samples;
-  const last = timesS.length - 1;
-  const lines = ['time [s],heel_height [mm]'];
-  for (let row = 0, at = 0; row < lengthS * rateHz; row += 1) {
-    const timeS = row / rateHz;
-    while (at < last && timesS[at + 1] <= timeS) at += 1;
-    // beyond its end a standing heel that wavers by a tenth of a millimetre
-    const height =
-      at < last
-        ? heights[at] + ((timeS - timesS[at]) / (timesS[at + 1] - timesS[at])) * (heights[at + 1] - heights[at])
-        : heights[last] + 1e-4 * Math.sin(row);
-    lines.push(`${timeS.toFixed(3)},${(1000 * height).toFixed(4)}`);
-  }
-  return `${lines.join('\n')}\n`;
-}
-
-/** A folder of so many recordings, made once. */
-function folderOf(name, files, make) {
-  const folder = join(place, `${name}-${files}`);
-  if (existsSync(folder)) return folder;
-  const part = `${folder}.part`;
-  rmSync(part, { recursive: true, force: true });
-  mkdirSync(part, { recursive: true });
-  for (let at = 0; at < files; at += 1) writeFileSync(join(part, `${String(at).padStart(6, '0')}.csv`), make(at));
-  renameSync(part, folder);
-  return folder;
-}
-
-/** One recording of an hour at 2000 Hz, with a set of 25 raises in it: the six channels of a foot, and as many megabytes as asked. */
-function largeFile(megabytes) {
-  const folder = join(place, `large-${megabytes}`);
-  const path = join(folder, 'foot.csv');
-  if (existsSync(path)) return folder;
-  mkdirSync(folder, { recursive: true });
-  const { groups } = simulateSet({ placement: 'foot', level: 'typical', seed: 3, count: 25, cycleS: 2 }).trace;
-  const [{ timesS, channels }] = groups;
-  const last = timesS.length - 1;
-  const file = openSync(`${path}.part`, 'w');
-  writeSync(file, 'time [s],acc_x [m/s2],acc_y [m/s2],acc_z [m/s2],gyro_x [rad/s],gyro_y [rad/s],gyro_z [rad/s]\n');
-  let text = '';
-  for (let row = 0, at = 0, size = 0; size < megabytes * 1e6 && row < 7_200_000; row += 1) {
-    const timeS = row / 2000;
-    while (at < last && timesS[at + 1] <= timeS) at += 1;
-    const cells = channels.map(({ samples }, c) =>
-      (at < last
-        ? samples[at] + ((timeS - timesS[at]) / (timesS[at + 1] - timesS[at])) * (samples[at + 1] - samples[at])
-        : samples[last] + 1e-3 * Math.sin(row * (c + 1))
-      ).toFixed(7),
-    );
-    text += `${timeS.toFixed(4)},${cells.join(',')}\n`;
-    if (text.length > 1 << 20) {
-      size += writeSync(file, text);
-      text = '';
-    }
-  }
-  writeSync(file, text);
-  closeSync(file);
-  renameSync(`${path}.part`, path);
-  return folder;
-}
+const SAME_WORK = 'tests/reference/many_fits.py';
+const PLAIN = 'tests/reference/many_yardstick.py';
+/** Raises and length of the recordings, and how many of them are held against their truth. */
+const [RAISES, LENGTH_S, JUDGED] = [25, 60, 200];
+/** Ticks of processor time in a second, as Linux counts them. */
+const TICKS_PER_S = 100;
 
 function bytesIn(folder) {
   return readdirSync(folder).reduce((sum, name) => sum + statSync(join(folder, name)).size, 0);
 }
 
-/** Runs a command to its end: seconds, and the most memory that it held [MB]. */
+/** Processor time of a process and its threads so far [s]. */
+function processorS(pid) {
+  // after the name in brackets, which may hold anything: user and system time are fields 14 and 15 of proc(5)
+  const fields = readFileSync(`/proc/${pid}/stat`, 'latin1').split(') ').at(-1).split(' ');
+  return (Number(fields[11]) + Number(fields[12])) / TICKS_PER_S;
+}
+
+/** Runs a command to its end: seconds, processor time of itself [s], and the most memory that it held [MB]. */
 async function run(command, args) {
   const start = performance.now();
-  const child = spawn(command, args, { stdio: ['ignore', 'pipe', 'pipe'] });
-  let [out, error, peakMb] = ['', '', 0];
+  // one thread for each process of a script: there are as many processes as cores
+  const env = { ...process.env, OMP_NUM_THREADS: '1', OPENBLAS_NUM_THREADS: '1', MKL_NUM_THREADS: '1' };
+  const child = spawn(command, args, { stdio: ['ignore', 'pipe', 'pipe'], env });
+  let [out, error, peakMb, cpuS] = ['', '', 0, 0];
   child.stdout.on('data', (chunk) => (out += chunk));
   child.stderr.on('data', (chunk) => (error += chunk));
   const watch = setInterval(() => {
     try {
       const found = /VmHWM:\s+(\d+) kB/.exec(readFileSync(`/proc/${child.pid}/status`, 'latin1'));
+      cpuS = processorS(child.pid);
       peakMb = Math.max(peakMb, Number(found?.[1] ?? 0) / 1024);
     } catch {
       // it has ended, or this system has no such file
@@ -110,7 +49,7 @@ async function run(command, args) {
   const code = await new Promise((done) => child.on('exit', done));
   clearInterval(watch);
   if (code !== 0) throw new Error(`${command} ${args.join(' ')} ended with ${code}: ${error.slice(0, 500)}`);
-  return { seconds: (performance.now() - start) / 1000, peakMb, out };
+  return { seconds: (performance.now() - start) / 1000, cpuS, peakMb, out };
 }
 
 async function surae(folder, workers, placement = 'heel') {
@@ -143,9 +82,18 @@ function python() {
   return ['python3', '/usr/bin/python3'].find((one) => spawnSync(one, ['-c', 'import scipy, pandas']).status === 0);
 }
 
-async function script(command, folder, workers) {
-  const { out, seconds } = await run(command, [SCRIPT, folder, join(place, 'script.csv'), String(workers)]);
+async function script(command, path, folder, workers) {
+  const { out, seconds } = await run(command, [path, folder, join(place, 'script'), String(workers)]);
   return { ...JSON.parse(out), wholeSeconds: seconds };
+}
+
+/** One of the scripts beside the command line on the same recordings; stops where they do not find the same. */
+async function beside(command, path, folder, ours, workers, most) {
+  const theirs = await script(command, path, folder, workers);
+  if (Math.abs(theirs.repetitions - ours.rows) > most) {
+    throw new Error(`${path} finds ${theirs.repetitions} repetitions, surae ${ours.rows}`);
+  }
+  return { theirs, ratio: theirs.wholeSeconds / ours.seconds, ofProcessor: theirs.cpuSeconds / ours.cpuS };
 }
 
 /** All of it; rows for the table of figures. */
@@ -154,7 +102,7 @@ export async function benchMany({ files = 2000, small = 10_000, megabytes = 500 
   const rows = [];
   const add = (what, measured, yardstick, reached) => rows.push([what, measured, yardstick, reached]);
   const cores = availableParallelism();
-  const folder = folderOf('heel-60s', files, (at) => recording(at + 1, 25, 60, 100));
+  const folder = folderOf('heel-60s', files, (at) => heelRecording(at + 1, RAISES, LENGTH_S, 100));
   const size = bytesIn(folder) / 1e6;
   const rate = ({ seconds }) => `${(files / seconds).toFixed(1)} files/s, ${(size / seconds).toFixed(1)} MB/s`;
 
@@ -172,24 +120,43 @@ export async function benchMany({ files = 2000, small = 10_000, megabytes = 500 
     gain >= 1.7 ? 'yes' : 'NO',
   );
 
+  const quality = (path) => qualityOf(path, Math.min(files, JUDGED), RAISES, LENGTH_S);
+  const ofOurs = quality(join(place, 'out', 'repetitions.csv'));
   const command = python();
-  if (command === undefined) add(`${what}, script`, 'not measured', 'no Python with SciPy and pandas here', '-');
+  if (command === undefined) add(`${what}, scripts`, 'not measured', 'no Python with SciPy and pandas here', '-');
   else {
-    const theirs = await script(command, folder, cores);
-    const agree = Math.abs(theirs.repetitions - all.rows) / all.rows;
-    if (agree > 0.05) throw new Error(`the script finds ${theirs.repetitions} repetitions, surae ${all.rows}`);
-    const ratio = theirs.wholeSeconds / all.seconds;
-    const { scipy, pandas } = theirs.versions;
-    const yardstick = `SciPy ${scipy}, pandas ${pandas}, ${cores} processes: ${rate({ seconds: theirs.wholeSeconds })}, ${theirs.peakMb.toFixed(0)} MB; at least 1.5 times`;
-    add(`${what}, ${cores} workers`, `${ratio.toFixed(2)} times as fast`, yardstick, ratio >= 1.5 ? 'yes' : 'NO');
+    const same = await beside(command, SAME_WORK, folder, all, cores, 0.05 * all.rows);
+    const ofTheirs = quality(join(place, 'script-repetitions.csv'));
+    const plain = await beside(command, PLAIN, folder, all, cores, 0.05 * all.rows);
+    const ofPlain = quality(join(place, 'script.csv'));
+    const { scipy, pandas } = same.theirs.versions;
+    const told = ({ theirs }) =>
+      `${rate({ seconds: theirs.wholeSeconds })}, ${((1000 * theirs.cpuSeconds) / files).toFixed(1)} ms of a processor a file, ${theirs.peakMb.toFixed(0)} MB`;
+    const times = ({ ratio, ofProcessor }) =>
+      `${ratio.toFixed(2)} times as fast, ${ofProcessor.toFixed(2)} times by processor time (${((1000 * all.cpuS) / files).toFixed(1)} ms a file)`;
+    const with2 = `SciPy ${scipy}, pandas ${pandas}, ${cores} processes`;
+    add(
+      `${what}, ${cores} workers, beside the same work`,
+      times(same),
+      `${with2}: ${told(same)}; at least 1.5 times`,
+      same.ratio >= 1.5 ? 'yes' : 'NO',
+    );
+    add(`${what}, ${cores} workers, beside a filter and peaks`, times(plain), `${with2}: ${told(plain)}`, '-');
+    add(
+      `what that gives, ${Math.min(files, JUDGED)} of them`,
+      ofOurs,
+      `same work: ${ofTheirs}; peaks: ${ofPlain}`,
+      '-',
+    );
   }
 
+  const shorts = Array.from({ length: 100 }, (_, at) => heelRecording(at + 1, 3, 10, 100));
   const few = await surae(
-    folderOf('heel-10s', 100, (at) => recording(at + 1, 3, 10, 100)),
+    folderOf('heel-10s', 100, (at) => shorts[at]),
     cores,
   );
   const many = await surae(
-    folderOf('heel-10s', small, (at) => recording((at % 100) + 1, 3, 10, 100)),
+    folderOf('heel-10s', small, (at) => shorts[at % 100]),
     cores,
   );
   const growth = many.peakMb - few.peakMb;
@@ -208,11 +175,8 @@ export async function benchMany({ files = 2000, small = 10_000, megabytes = 500 
     const measured = `${alone.seconds.toFixed(1)} s, ${(mb / alone.seconds).toFixed(0)} MB/s, ${alone.peakMb.toFixed(0)} MB`;
     if (command === undefined) add(name, measured, 'no Python with SciPy and pandas here', '-');
     else {
-      const theirs = await script(command, large, 1);
-      if (Math.abs(theirs.repetitions - alone.rows) > 2)
-        throw new Error(`the script finds ${theirs.repetitions} repetitions, surae ${alone.rows}`);
-      const ratio = theirs.wholeSeconds / alone.seconds;
-      const yardstick = `the script: ${theirs.wholeSeconds.toFixed(1)} s, ${(mb / theirs.wholeSeconds).toFixed(0)} MB/s, ${theirs.peakMb.toFixed(0)} MB; at least 1.5 times`;
+      const { theirs, ratio } = await beside(command, SAME_WORK, large, alone, 1, 2);
+      const yardstick = `the same work in a script: ${theirs.wholeSeconds.toFixed(1)} s, ${(mb / theirs.wholeSeconds).toFixed(0)} MB/s, ${theirs.peakMb.toFixed(0)} MB; at least 1.5 times`;
       add(name, `${measured}; ${ratio.toFixed(2)} times as fast`, yardstick, ratio >= 1.5 ? 'yes' : 'NO');
     }
   }

@@ -1,10 +1,10 @@
 """What an evening with SciPy and pandas gives for a folder of recordings: repetitions of heels in a table, on all cores.
 
-Usage: python3 many_yardstick.py FOLDER OUT.csv WORKERS
+Usage: python3 many_yardstick.py FOLDER OUT WORKERS
 FOLDER holds files with a first row of names: `time [s]` and `heel_height [mm]`, or those of a foot (`acc_x [m/s2]` ...), whose
-lever is taken as 186 mm. Writes a row for each repetition: file, index,
-start, top, height. Prints one JSON object: versions, files, repetitions, seconds from start to end without the start of Python,
-and the peak memory of all processes [MB].
+lever is taken as 186 mm. Writes a row for each repetition into OUT.csv: file, index, start, top, height. Prints one JSON object:
+versions, files, repetitions, seconds from start to end without the start of Python, processor time of all processes [s], and their
+peak memory [MB].
 
 Method, that of yardstick.py (feet by its own code): to 100 Hz, zero-lag Butterworth low-pass (4th order in all, 6 Hz), find_peaks with a prominence of
 20 mm, height above the tenth percentile. Whole columns throughout; files go to a pool of processes in chunks.
@@ -61,19 +61,25 @@ def peak_mb():
     return own / 1024, children / 1024
 
 
+def processor_s():
+    return sum(sum(resource.getrusage(who)[:2]) for who in (resource.RUSAGE_SELF, resource.RUSAGE_CHILDREN))
+
+
 def main():
     folder, out, workers = sys.argv[1], sys.argv[2], int(sys.argv[3])
     start = time.perf_counter()
     paths = sorted(glob.glob(os.path.join(folder, "*.csv")))
     with multiprocessing.Pool(workers) as pool:
         tables = list(pool.imap(assess, paths, chunksize=8))
+        pool.close()
+        pool.join()
     table = pandas.concat(tables, ignore_index=True)
-    table.to_csv(out, index=False)
+    table.to_csv(f"{out}.csv", index=False)
     spent = time.perf_counter() - start
     own, child = peak_mb()
     versions = {"numpy": numpy.__version__, "scipy": scipy.__version__, "pandas": pandas.__version__}
     found = {"versions": versions, "files": len(paths), "repetitions": len(table), "seconds": spent}
-    print(json.dumps({**found, "peakMb": own + workers * child}))
+    print(json.dumps({**found, "cpuSeconds": processor_s(), "peakMb": own + workers * child}))
 
 
 if __name__ == "__main__":
