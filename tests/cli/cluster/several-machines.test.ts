@@ -1,5 +1,17 @@
 import { spawnSync } from 'node:child_process';
-import { appendFileSync, cpSync, mkdtempSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  appendFileSync,
+  closeSync,
+  constants,
+  cpSync,
+  mkdtempSync,
+  openSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+  writeSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -174,7 +186,7 @@ describe.skipIf(why !== undefined)(`runs in a database${why === undefined ? '' :
   );
 
   /** A recording whose reading does not end before somebody writes into it. */
-  const pipe = async (run: string): Promise<{ feed: () => void }> => {
+  const pipe = async (run: string): Promise<{ feed: () => Promise<void> }> => {
     const here = at(run);
     writeRecordings(here, 1);
     const path = join(here, '0.csv');
@@ -182,7 +194,21 @@ describe.skipIf(why !== undefined)(`runs in a database${why === undefined ? '' :
     await surae.run('scatter', '--manifest', at(`${run}/m.csv`), '--run', run);
     rmSync(path);
     expect(spawnSync('mkfifo', [path]).status).toBe(0);
-    return { feed: () => writeFileSync(path, bytes) };
+    const feed = async (): Promise<void> => {
+      // there is nobody to write for before somebody reads
+      const open = (): number | undefined => {
+        try {
+          return openSync(path, constants.O_WRONLY | constants.O_NONBLOCK);
+        } catch {
+          return undefined;
+        }
+      };
+      let end: number | undefined;
+      await expect.poll(() => (end = open()), NOW).toBeDefined();
+      writeSync(end!, bytes);
+      closeSync(end!);
+    };
+    return { feed };
   };
 
   test('a recording that three workers are lost with is refused, and tried no more', async () => {
@@ -208,7 +234,8 @@ describe.skipIf(why !== undefined)(`runs in a database${why === undefined ? '' :
     await expect.poll(() => active('stop'), NOW).toBe(1);
     expect((await surae.run('gather', '--run', 'stop', '--left')).stdout).toMatch(/in hand {3}1\n {2}to do {5}0\n/);
     worker.child.kill('SIGINT');
-    feed();
+    await expect.poll(() => worker.said.error, NOW).toContain('Asked to stop: what is in hand is finished first');
+    await feed();
     expect(await worker.ended).toBe(130);
     expect(worker.said.error).toContain('Run stop: 1 made by this worker, stopped, and the others go on.');
     expect(await surae.run('gather', '--run', 'stop', '--json')).toMatchObject({ status: 0, stderr: '' });

@@ -42,6 +42,7 @@ test('a path is seen under the folder that was moved, whole names only and the f
   expect(movedPath('/data/study/left/1.csv', moved)).toBe('/mnt/study/left/1.csv');
   expect(movedPath('/data/study.zip/1.csv', moved)).toBe('/mnt/all/study.zip/1.csv');
   expect(movedPath('D:\\study\\1.csv', moved)).toBe('/mnt/d\\1.csv');
+  expect(movedPath('/data', moved)).toBe('/mnt/all');
   expect(movedPath('/other/1.csv', moved)).toBe('/other/1.csv');
   expect(movedPath('/other/1.csv', [{ from: '/', to: '/mnt/root' }])).toBe('/mnt/root/other/1.csv');
 });

@@ -20,6 +20,7 @@ export async function workCommand(args: WorkArguments, io: Io): Promise<number> 
   let signal = 0;
   const unwatch = io.onStop((number) => {
     signal = number;
+    io.writeError('Asked to stop: what is in hand is finished first; asked once more, it ends at once.\n');
     stop.abort();
   });
   try {
