@@ -47,6 +47,7 @@ export const qualityStyle = css`
     block-size: 1px;
     border: 0;
     clip-path: inset(50%);
+    inline-size: 1px;
     overflow: hidden;
     padding: 0;
     position: absolute;
