@@ -6,7 +6,9 @@ import { STUDY_ROWS } from '../support/study-folder.ts';
 import { browserTest } from './support/browser-test.ts';
 import { putStudy } from './support/put-study.ts';
 import { fitsAt } from './support/result-page.ts';
+import { recountStudyStates } from './support/states/recount-study-states.ts';
 import { violations } from './support/violations.ts';
+import { walked } from './support/walked.ts';
 
 function filled(text: string, values: Readonly<Record<string, string | number>>): string {
   return text.replace(/\{(\w+)\}/g, (_, name: string) => String(values[name]));
@@ -174,4 +176,14 @@ browserTest(
     expect(entries.at(-2)).toMatchObject({ hash, says: { step: 'lock' } });
     expect(entries.at(-1)!.says.step).toBe('open');
   },
+);
+
+browserTest(
+  'no state of a blinded count breaks a rule of accessibility, on light and dark paper; text of twice the size fits 360 pixels',
+  async ({ page, origin }) => {
+    const { found, states } = await walked(page, origin, recountStudyStates);
+    expect(found).toEqual([]);
+    expect(states.length).toBe(recountStudyStates.length);
+  },
+  600_000,
 );
