@@ -112,6 +112,17 @@ browserTest(
     await slider.focus();
     await page.keyboard.press('u');
     await page.getByText(WORDS.undone.text).waitFor();
+    // the same by the pointer alone: a place on the line, a verdict, and away with it
+    await page
+      .locator('recount-trace svg')
+      .last()
+      .click({ position: { x: 500, y: 100 } });
+    await page.getByRole('button', { name: WORDS['say-cannot_tell'].text }).click();
+    await page.getByText(/Mark 1 at \d+\.\d\d s: cannot tell\./).waitFor();
+    await page.getByRole('button', { name: WORDS.take.text }).click();
+    await page.getByText(/^The mark at \d+\.\d\d s is taken away\./).waitFor();
+    await slider.focus();
+    await page.keyboard.press('Home');
     const counts: number[] = [];
     for (let at = 0; at < 10; at += 1) counts.push(await countItem(page));
     await page.getByText(WORDS['all-counted'].text).waitFor();

@@ -83,6 +83,11 @@ export class RecountTrace extends LitElement {
         fill: var(--ink-quiet);
         font: 0.875rem var(--font);
       }
+      text.lane {
+        paint-order: stroke;
+        stroke: var(--paper);
+        stroke-width: 5;
+      }
       text.number {
         fill: var(--ink);
       }
@@ -184,7 +189,7 @@ export class RecountTrace extends LitElement {
       ${lanes.map(({ name, marks }, at) => {
         const top = HEIGHT + at * LANE;
         return svg`<line class="hair" x1=${LEFT} x2=${width - RIGHT} y1=${top + 2} y2=${top + 2} />
-          ${name === '' ? nothing : svg`<text x=${LEFT} y=${top + 17}>${name}</text>`}
+          ${name === '' ? nothing : svg`<text class="lane" x=${LEFT} y=${top + 17}>${name}</text>`}
           ${marks
             .filter(({ atS }) => inside(atS))
             .map(
