@@ -1,4 +1,4 @@
-import type { AutomaticCount, BlindStep, BlindTrial } from '@surae/study';
+import { type AutomaticCount, type BlindStep, type BlindTrial, bookWith, emptyBook } from '@surae/study';
 import { type KeptRater, RecountDesk } from '../../apps/dashboard/src/study/recount-desk.ts';
 import { BLIND_STUDY } from './blind-raters.ts';
 import { raisedLine } from './recount-line.ts';
@@ -26,7 +26,7 @@ export function deskInMemory(trials = RECOUNT_TRIALS): { desk: RecountDesk; kept
     trials: () => trials,
     kept: (rater) => kept.get(rater) ?? null,
     keep: (key, entries) => {
-      kept.set(key.rater, { key, entries: [...(kept.get(key.rater)?.entries ?? []), ...entries] });
+      kept.set(key.rater, { key, book: bookWith(kept.get(key.rater)?.book ?? emptyBook(key), key, entries) });
       return Promise.resolve();
     },
     trace: (sha256) => Promise.resolve(raisedLine(4 + Number(/\d+/.exec(sha256)![0]))),

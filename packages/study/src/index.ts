@@ -20,7 +20,7 @@ export {
 export { type PairedTrial, type PairOfLists, pairedLists, requireOpened } from './blind/paired-lists.ts';
 export { keyText, parseBlindKey } from './blind/parse-key.ts';
 export { type AutomaticCount, type OpenedRater, type ToldRepetition } from './blind/told-counts.ts';
-export { itemsLeft, nextSteps, readVerdicts, type VerdictBook, verdictBook } from './blind/verdict-book.ts';
+export { bookWith, emptyBook, itemsLeft, nextSteps, readVerdicts, type VerdictBook } from './blind/verdict-book.ts';
 export {
   type ArmComparison,
   type ArmSummary,

@@ -1,4 +1,4 @@
-import { type BlindEntry, entryLine, readVerdicts } from '@surae/study';
+import { type BlindEntry, bookWith, emptyBook, entryLine, readVerdicts } from '@surae/study';
 import { expect, test } from 'vitest';
 import { RecountSession } from '../../../apps/dashboard/src/study/recount-session.ts';
 import { bookAfter, keyOf } from '../../support/blind-raters.ts';
@@ -20,7 +20,7 @@ class Kept {
   async begin(): Promise<RecountSession> {
     const session = new RecountSession({
       key,
-      entries: [...this.entries],
+      book: bookWith(emptyBook(key), key, this.entries),
       keep: async (entries) => {
         await Promise.resolve();
         if (this.fails) throw new Error('the disk is full');

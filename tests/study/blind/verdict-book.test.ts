@@ -1,5 +1,12 @@
 import { expect, test } from 'vitest';
-import { itemsLeft, readVerdicts } from '../../../packages/study/src/blind/verdict-book.ts';
+import {
+  bookWith,
+  emptyBook,
+  itemsLeft,
+  nextSteps,
+  readVerdicts,
+  type VerdictBook,
+} from '../../../packages/study/src/blind/verdict-book.ts';
 import { StudyError } from '../../../packages/study/src/errors.ts';
 import { bookAfter, keyOf, LOCK, OPEN, verdictText } from '../../support/blind-raters.ts';
 
@@ -117,6 +124,21 @@ test.each([
   [[COUNT, { ...MARK, atS: -1 }], 'atS: expected seconds from 0 on, got -1'],
 ])('a mark that cannot be is refused: %#', (steps, message) => {
   expect(refusal(() => bookAfter(key, steps as (typeof MARK)[]))).toContain(`bad-file: entry 2.${message}`);
+});
+
+test('a list that grows comes to the same as one that is read, and the one before stays as it was', () => {
+  const steps = [MARK, SECOND, COUNT, { step: 'undo', entry: 3 }, { ...VERDICT, repetition: 2 }, LOCK, OPEN] as const;
+  let grown = emptyBook(key);
+  const seen: VerdictBook[] = [];
+  for (const step of steps) {
+    seen.push(grown);
+    grown = bookWith(grown, key, nextSteps(grown, key, [step]));
+  }
+  expect(grown).toEqual(bookAfter(key, steps));
+  seen.forEach((book, at) => {
+    expect(book).toEqual(bookAfter(key, steps.slice(0, at)));
+  });
+  expect(refusal(() => nextSteps(grown, key, [COUNT]))).toMatch(/^out-of-turn: entry 8/);
 });
 
 test('an undo after an early opening marks the item too', () => {

@@ -27,7 +27,7 @@ export function recountBase(session: StudySession): RecountBase {
     trials: () => blindTrials(declared, session.rows),
     kept: (rater) => {
       const key = session.keyOf(rater);
-      return key === undefined ? null : { key, entries: session.book(key).entries };
+      return key === undefined ? null : { key, book: session.book(key) };
     },
     keep: async (key, entries) => {
       await session.takeKey(key);

@@ -8,6 +8,7 @@ import {
   blindDefaults,
   blindedOrder,
   type DeclaredStudy,
+  emptyBook,
   entryLine,
   itemsLeft,
   keyText,
@@ -20,7 +21,6 @@ import {
   readVerdicts,
   StudyError,
   type VerdictBook,
-  verdictBook,
 } from '@surae/study';
 import type { ItemTrace } from './item-trace.ts';
 import { RecountSession } from './recount-session.ts';
@@ -28,7 +28,7 @@ import { RecountSession } from './recount-session.ts';
 /** What is kept of one rater. */
 export interface KeptRater {
   readonly key: BlindKey;
-  readonly entries: readonly BlindEntry[];
+  readonly book: VerdictBook;
 }
 
 /** What the desk stands on: the study, its recordings, and where lists are kept. */
@@ -75,8 +75,7 @@ export class RecountDesk {
   /** @throws {@link StudyError} where nothing can be counted again */
   states(): RaterState[] {
     return this.names.map((rater) => {
-      const { key, entries } = this.#of(rater);
-      const book = verdictBook(key, entries);
+      const { key, book } = this.#of(rater);
       const left = itemsLeft(book, key).length;
       return { rater, state: stateOf(book, left), left, total: key.items.length, lock: book.lock };
     });
@@ -84,10 +83,10 @@ export class RecountDesk {
 
   /** One rater at work. What another one said is not in it. */
   begin(rater: string): RecountSession {
-    const { key, entries } = this.#of(rater);
+    const { key, book } = this.#of(rater);
     return new RecountSession({
       key,
-      entries,
+      book,
       keep: (added) => this.#base.keep(key, added),
       trace: this.#base.trace,
     });
@@ -100,8 +99,7 @@ export class RecountDesk {
    */
   async open(raters: readonly string[], by: string, at: string | null, why: string): Promise<void> {
     const added = raters.map((rater) => {
-      const { key, entries } = this.#of(rater);
-      const book = verdictBook(key, entries);
+      const { key, book } = this.#of(rater);
       if (book.lock === null) {
         throw new StudyError('out-of-turn', { path: rater, expected: 'locked verdicts', actual: 'an open list' });
       }
@@ -115,9 +113,7 @@ export class RecountDesk {
   agreement(): RecountAgreement | null {
     const raters = this.names.flatMap((rater): OpenedRater[] => {
       const kept = this.#base.kept(rater);
-      if (kept === null) return [];
-      const book = verdictBook(kept.key, kept.entries);
-      return book.lock !== null && book.isOpened ? [{ key: kept.key, book }] : [];
+      return kept !== null && kept.book.lock !== null && kept.book.isOpened ? [kept] : [];
     });
     if (raters.length === 0) return null;
     const automatic = this.#base.automatic();
@@ -127,7 +123,7 @@ export class RecountDesk {
 
   /** The verdicts of a rater as the file that the command line reads. */
   verdictsText(rater: string): string {
-    return this.#of(rater).entries.map(entryLine).join('');
+    return this.#of(rater).book.entries.map(entryLine).join('');
   }
 
   keyText(rater: string): string {
@@ -141,7 +137,8 @@ export class RecountDesk {
    * @throws {@link StudyError} `broken-chain` where it does not go on from here, and as reading it does
    */
   async takeInVerdicts(rater: string, text: string, file: string): Promise<number> {
-    const { key, entries } = this.#of(rater);
+    const { key, book } = this.#of(rater);
+    const { entries } = book;
     const read = readVerdicts(text, key, file);
     const apart = entries.findIndex((one, at) => one.hash !== read.entries[at]?.hash);
     if (apart !== -1) {
@@ -182,7 +179,8 @@ export class RecountDesk {
   #of(rater: string): KeptRater {
     const kept = this.#base.kept(rater);
     if (kept !== null) return kept;
-    return { key: blindedOrder(this.#base.declared, rater, this.#base.trials()), entries: [] };
+    const key = blindedOrder(this.#base.declared, rater, this.#base.trials());
+    return { key, book: emptyBook(key) };
   }
 }
 

@@ -3,10 +3,10 @@ import {
   type BlindKey,
   type BlindStep,
   type BlindVerdict,
+  bookWith,
   itemsLeft,
   nextSteps,
   type VerdictBook,
-  verdictBook,
 } from '@surae/study';
 import type { ItemTrace } from './item-trace.ts';
 import { nextTime, tracePeaks } from './trace-peaks.ts';
@@ -39,7 +39,8 @@ export type RecountNews =
 /** What a session of one rater stands on. */
 export interface RecountSource {
   readonly key: BlindKey;
-  readonly entries: readonly BlindEntry[];
+  /** what was said before */
+  readonly book: VerdictBook;
   /** resolves when the entries are kept for good */
   readonly keep: (entries: readonly BlindEntry[]) => Promise<void>;
   /** what is shown of a recording */
@@ -63,7 +64,7 @@ export class RecountSession extends EventTarget {
   constructor(source: RecountSource) {
     super();
     this.#source = source;
-    this.#book = verdictBook(source.key, source.entries);
+    this.#book = source.book;
     this.#place = this.#placeToGoOn();
   }
 
@@ -299,7 +300,7 @@ export class RecountSession extends EventTarget {
   async #write(step: BlindStep): Promise<void> {
     const entries = nextSteps(this.#book, this.key, [step]);
     await this.#source.keep(entries);
-    this.#book = verdictBook(this.key, [...this.#book.entries, ...entries]);
+    this.#book = bookWith(this.#book, this.key, entries);
   }
 
   #tell(news: RecountNews): void {

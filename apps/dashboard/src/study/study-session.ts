@@ -4,6 +4,7 @@ import {
   type BlindStep,
   blindedOrder,
   blindTrials,
+  bookWith,
   type Decision,
   type DecisionEntry,
   decide,
@@ -19,7 +20,6 @@ import {
   studyTrials,
   type TrialFacts,
   type VerdictBook,
-  verdictBook,
 } from '@surae/study';
 import type { KeptTrial, TrialCourse } from './kept-trial.ts';
 import { type RaterTexts, sessionResults } from './session-results.ts';
@@ -233,7 +233,7 @@ export class StudySession extends EventTarget {
     const lines = entries.map((entry) => entryLine(entry));
     await this.keeper.addVerdicts(key.rater, lines);
     this.texts.set(key.rater, { ...before, verdicts: before.verdicts + lines.join('') });
-    this.books.set(key.rater, verdictBook(key, [...book.entries, ...entries]));
+    this.books.set(key.rater, bookWith(book, key, entries));
     this.changed();
     return entries;
   }

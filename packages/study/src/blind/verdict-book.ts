@@ -27,61 +27,90 @@ function startOf(key: BlindKey): string {
   return canonicalHash({ list: 'surae-study-verdicts', study: key.study, rater: key.rater, key: keyHash(key) });
 }
 
-/** Where an item stood before an entry, so that an undo finds it again. */
+/** An entry that an undo can take back, where its item stood before it, and the one that stood before. */
 interface Standing {
   readonly entry: BlindEntry;
   readonly item: string;
   readonly before: ItemState;
+  readonly below: Standing | null;
 }
+
+/** What a list comes to so far: a further entry changes a copy, so that a long list is not gone through for each. */
+class Progress {
+  readonly items: Map<string, ItemState>;
+  readonly afterOpening: Set<string>;
+  standing: Standing | null;
+  lock: string | null;
+  isOpened: boolean;
+
+  constructor(from?: Progress) {
+    this.items = new Map(from?.items);
+    this.afterOpening = new Set(from?.afterOpening);
+    this.standing = from?.standing ?? null;
+    this.lock = from?.lock ?? null;
+    this.isOpened = from?.isOpened ?? false;
+  }
+
+  /** @throws {@link StudyError} where something was said after the lock, and for a step that cannot be */
+  add(one: BlindEntry): void {
+    const { entry, says, hash } = one;
+    if (this.lock !== null && says.step !== 'open') {
+      throw turn(entry, 'nothing but the opening of the names after the lock', `a ${says.step}`);
+    }
+    if (says.step === 'lock') this.lock = hash;
+    else if (says.step === 'open') this.isOpened = true;
+    else if (says.step === 'undo') this.#undo(entry, says.entry);
+    else {
+      const { item } = says;
+      const before = this.items.get(item) ?? NOTHING_SAID;
+      this.items.set(item, afterStep(before, says, `entry ${entry}`));
+      this.standing = { entry: one, item, before, below: this.standing };
+      if (this.isOpened) this.afterOpening.add(item);
+    }
+  }
+
+  #undo(entry: number, asked: number): void {
+    const last = this.standing;
+    if (last?.entry.entry !== asked) {
+      throw turn(entry, `an undo of ${last === null ? 'nothing' : `entry ${last.entry.entry}`}`, `of ${asked}`);
+    }
+    this.items.set(last.item, last.before);
+    this.standing = last.below;
+    if (this.isOpened) this.afterOpening.add(last.item);
+  }
+}
+
+/** What stands behind each book that was made here. */
+const progressOf = new WeakMap<Pick<VerdictBook, 'entries'>, Progress>();
 
 function turn(entry: number, expected: string, actual: string): StudyError {
   return new StudyError('out-of-turn', { path: `entry ${entry}`, expected, actual });
 }
 
-/** What entries come to; refused where something was said after the lock. */
-function bookOf(key: BlindKey, entries: readonly BlindEntry[]): VerdictBook {
-  const items = new Map<string, ItemState>();
-  const standing: Standing[] = [];
-  const afterOpening = new Set<string>();
-  let lock: string | null = null;
-  let isOpened = false;
-  for (const one of entries) {
-    const { entry, says, hash } = one;
-    if (lock !== null && says.step !== 'open') {
-      throw turn(entry, 'nothing but the opening of the names after the lock', `a ${says.step}`);
-    }
-    if (says.step === 'lock') lock = hash;
-    else if (says.step === 'open') isOpened = true;
-    else if (says.step === 'undo') {
-      const last = standing.pop();
-      if (last?.entry.entry !== says.entry) {
-        throw turn(
-          entry,
-          `an undo of ${last === undefined ? 'nothing' : `entry ${last.entry.entry}`}`,
-          `of ${says.entry}`,
-        );
-      }
-      items.set(last.item, last.before);
-      if (isOpened) afterOpening.add(last.item);
-    } else {
-      const before = items.get(says.item) ?? NOTHING_SAID;
-      items.set(says.item, afterStep(before, says, `entry ${entry}`));
-      standing.push({ entry: one, item: says.item, before });
-      if (isOpened) afterOpening.add(says.item);
-    }
-  }
+/** What a list comes to with further entries behind it. */
+function after(book: Pick<VerdictBook, 'entries'>, added: readonly BlindEntry[]): Progress {
+  const known = progressOf.get(book);
+  const progress = new Progress(known);
+  for (const one of known === undefined ? [...book.entries, ...added] : added) progress.add(one);
+  return progress;
+}
+
+function bookOf(key: BlindKey, entries: readonly BlindEntry[], progress: Progress): VerdictBook {
+  const { items, afterOpening, standing, lock, isOpened } = progress;
   const told = [...items];
-  return {
+  const book: VerdictBook = {
     rater: key.rater,
     entries,
     counts: new Map(told.flatMap(([item, { count }]) => (count === null ? [] : [[item, count]]))),
     verdicts: new Map(told.flatMap(([item, { verdicts }]) => (verdicts.size === 0 ? [] : [[item, verdicts]]))),
     marks: new Map(told.flatMap(([item, { marks }]) => (marks === null ? [] : [[item, marks]]))),
-    standing: standing.at(-1)?.entry ?? null,
+    standing: standing?.entry ?? null,
     lock,
     isOpened,
     afterOpening: [...afterOpening].sort(),
   };
+  progressOf.set(book, progress);
+  return book;
 }
 
 /**
@@ -91,15 +120,18 @@ function bookOf(key: BlindKey, entries: readonly BlindEntry[]): VerdictBook {
  *   undo of anything but the last step that stands; `bad-file`
  */
 export function readVerdicts(text: string, key: BlindKey, file?: string): VerdictBook {
-  return bookOf(
-    key,
-    readChain(text, startOf(key), (says, path) => checkedStep(key, says, path), file),
-  );
+  const entries = readChain(text, startOf(key), (says, path) => checkedStep(key, says, path), file);
+  return bookOf(key, entries, after({ entries }, []));
 }
 
-/** What a rater came to, from entries that were made here or read before. @throws {@link StudyError} as {@link nextSteps} */
-export function verdictBook(key: BlindKey, entries: readonly BlindEntry[]): VerdictBook {
-  return bookOf(key, entries);
+/** A list in which nobody said anything. */
+export function emptyBook(key: BlindKey): VerdictBook {
+  return bookOf(key, [], new Progress());
+}
+
+/** What a rater came to with further entries, as {@link nextSteps} made them. @throws {@link StudyError} as there */
+export function bookWith(book: VerdictBook, key: BlindKey, added: readonly BlindEntry[]): VerdictBook {
+  return bookOf(key, [...book.entries, ...added], after(book, added));
 }
 
 /**
@@ -118,8 +150,9 @@ export function nextSteps(
   for (const step of steps) {
     entries.push(nextEntry(entries, start, checkedStep(key, step, `entry ${entries.length + 1}`)));
   }
-  bookOf(key, entries);
-  return entries.slice(book.entries.length);
+  const added = entries.slice(book.entries.length);
+  after(book, added);
+  return added;
 }
 
 /** Items without a count, in their order: what is still to be looked at. */
