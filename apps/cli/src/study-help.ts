@@ -25,8 +25,8 @@ Results
                         dictionary.csv, and reproduce.json: the command,
                         hashes and settings that make the same bytes again
   --decisions FILE      what people decided about trials
-  --verdicts FILE       with the --key of the rater: agreement.csv as well;
-                        repeat both for each rater
+  --verdicts FILE       with the --key of the rater: agreement.csv and
+                        agreement.svg as well; repeat both for each rater
   --most N              do up to N analyses                    (1000)
   --json                what it comes to as one JSON object
   --replace             write over files of these names
