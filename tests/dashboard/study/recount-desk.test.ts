@@ -80,6 +80,21 @@ test('a rater who is not compared may still be counting', async () => {
   expect(desk.agreement()?.raters.map(({ key }) => key.rater)).toEqual(['ada']);
 });
 
+test('an early opening is told with the rater, who may still count', async () => {
+  const { desk } = deskInMemory();
+  const { key, book } = desk.begin('ada');
+  const early = nextSteps(book, key, [{ step: 'open', by: 'ada', at: null, why: 'curious' }]);
+  await desk.takeInVerdicts('ada', early.map(entryLine).join(''), 'ada.jsonl');
+  expect(desk.states().map(({ state, isEarly }) => [state, isEarly])).toEqual([
+    ['begun', true],
+    ['new', false],
+  ]);
+  await countAll(desk, 'ada', 0);
+  await desk.begin('ada').lock('ada', null);
+  expect(desk.states()[0]).toMatchObject({ state: 'opened', isEarly: false });
+  expect(desk.agreement()?.pairs.map(({ sets }) => sets)).toEqual([0, 0]);
+});
+
 test('a list goes on from its file, here and there; one that went apart is refused and nothing is taken in', async () => {
   const { desk } = deskInMemory();
   const ada = desk.begin('ada');

@@ -50,6 +50,8 @@ export interface RaterState {
   readonly left: number;
   readonly total: number;
   readonly lock: string | null;
+  /** the names were opened before the lock: what is said since is marked and left out */
+  readonly isEarly: boolean;
 }
 
 /** The pairs that are held against each other, and how far they agree. */
@@ -77,7 +79,14 @@ export class RecountDesk {
     return this.names.map((rater) => {
       const { key, book } = this.#of(rater);
       const left = itemsLeft(book, key).length;
-      return { rater, state: stateOf(book, left), left, total: key.items.length, lock: book.lock };
+      return {
+        rater,
+        state: stateOf(book, left),
+        left,
+        total: key.items.length,
+        lock: book.lock,
+        isEarly: book.isOpened && book.lock === null,
+      };
     });
   }
 

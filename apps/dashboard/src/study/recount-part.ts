@@ -124,10 +124,13 @@ export class RecountPart extends LitElement {
       </section>`;
   }
 
-  private rater({ rater, state: how, left, total, lock }: RaterState): TemplateResult {
+  private rater({ rater, state: how, left, total, lock, isEarly }: RaterState): TemplateResult {
     const words = RECOUNT_STUDY_WORDS;
     const text = fill(words[`rater-${how}`], { rater, left, total });
-    if (lock === null) return html`<button type="button" @click=${() => void this.begin(rater)}>${text}</button>`;
+    if (lock === null) {
+      return html`<button type="button" @click=${() => void this.begin(rater)}>${text}</button>
+        ${isEarly ? html`<p class="voice">${fill(words['opened-early'], { rater })}</p>` : nothing}`;
+    }
     return html`<p>${text}</p>
       <p class="quiet">${fill(words['hash-of'], { rater })}</p>
       <p class="hash">${lock}</p>

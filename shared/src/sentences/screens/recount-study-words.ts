@@ -14,6 +14,8 @@ export const RECOUNT_STUDY_WORDS = sentences('screen.recount-study', {
   'rater-whole': '{rater}: every recording has a count',
   'rater-locked': '{rater}: locked',
   'rater-opened': '{rater}: locked and opened',
+  'opened-early':
+    'The names of {rater} were opened before the lock. What is counted since is marked and left out of the agreement.',
   'own-alone': 'Choose yourself. Nobody sees here what another rater said before the lock.',
   leave: 'Leave the count',
   'leave-note': 'Every step is kept. You go on where you were.',

@@ -121,12 +121,13 @@ export const COMPARISONS = {
   },
   'rater-looks-early': {
     happens: 'somebody who counts blindly looks at the labels',
-    seen: 'no label is on the page before the lock of all; an early opening, on the command line, is kept, and what that person counts afterwards is marked and left out',
+    seen: 'no label is on the page before the lock; an early opening, on the command line, is kept and told before the count goes on, and what that person counts afterwards is marked and left out',
     metBy: [
       [
         'browser/recount-study',
         'verdicts are locked once, names open only after the lock of all, and agreement stands with intervals and every mark',
       ],
+      ['dashboard/study/recount-desk', 'an early opening is told with the rater, who may still count'],
       ['study/blind/verdict-book', 'what is said after an early opening is marked'],
       ['study/blind/blind-agreement', 'what was said after an early opening is left out'],
     ],
