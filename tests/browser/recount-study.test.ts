@@ -176,6 +176,16 @@ browserTest(
     await expect.poll(() => slider.getAttribute('aria-valuetext')).toMatch(/ada: counts; .*the machine: counts$/);
     expect(await violations(page)).toEqual([]);
 
+    // figure and table as they are written, with the command that makes them again
+    await page.getByRole('button', { name: WORDS['made-again'].text }).click();
+    const figure = page.waitForEvent('download');
+    await page.getByRole('button', { name: filled(WORDS['save-file'].text, { file: 'agreement.svg' }) }).click();
+    expect(await readFile(await (await figure).path(), 'utf8')).toMatch(/^<svg .*ada less automatic: 8 recordings/s);
+    await page.locator('recount-agreement reproduce-this summary').first().click();
+    await page.getByText('--verdicts ada.jsonl --key ada.key.json').first().waitFor();
+    await fitsAt(page, 'recount-files', 360, 768, 1280);
+    expect(await violations(page)).toEqual([]);
+
     // the list as the command line reads it holds the lock that was shown
     await page.getByText(WORDS.files.text).click();
     const saved = page.waitForEvent('download');

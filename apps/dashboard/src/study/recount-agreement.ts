@@ -1,7 +1,10 @@
 import { RECOUNT_STUDY_WORDS } from '@surae/shared';
-import { css, html, LitElement, type TemplateResult } from 'lit';
+import type { StudyResults } from '@surae/study';
+import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { ruledSectionStyle } from '../parts/ruled-section-style.ts';
+import '../parts/reproduce-this.ts';
+import { saveFile } from '../result/save-file.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import { type AgreementItem, agreementItems, countWords, lanesOf } from './agreement-items.ts';
@@ -85,9 +88,17 @@ export class RecountAgreementPart extends LitElement {
   ];
 
   @property({ attribute: false }) agreement!: RecountAgreement;
+  /** the study as it is written to files; undefined where nothing is written */
+  @property({ attribute: false }) made: (() => StudyResults) | undefined;
   @property({ attribute: false }) trace!: (sha256: string) => Promise<ItemTrace>;
+  /** a result is worked out when it is asked for: it takes its time */
+  @state() private results: StudyResults | undefined;
   @state() private looked: AgreementItem | undefined;
   @state() private shown: ItemTrace | 'not-read' | undefined;
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('agreement')) this.results = undefined;
+  }
 
   override render(): TemplateResult {
     const words = RECOUNT_STUDY_WORDS;
@@ -107,7 +118,30 @@ export class RecountAgreementPart extends LitElement {
       <section>
         <h3>${words['by-difference'].text}</h3>
         ${this.looked === undefined ? this.table() : this.look(this.looked)}
+      </section>
+      ${this.made === undefined ? nothing : this.files(this.made)}`;
+  }
+
+  /** How figure and table are made again; the figure as a file. */
+  private files(made: () => StudyResults): TemplateResult {
+    const words = RECOUNT_STUDY_WORDS;
+    const { results } = this;
+    if (results === undefined) {
+      return html`<section>
+        <button type="button" @click=${() => (this.results = made())}>${words['made-again'].text}</button>
       </section>`;
+    }
+    const files = results.outputs.filter(({ name }) => name === 'agreement.svg' || name === 'agreement.csv');
+    return html`<section>
+      ${files.map(
+        (file) => html`<div class="choices">
+            <button type="button" @click=${() => saveFile({ name: file.name, type: 'text/plain', content: file.text })}>
+              ${fill(words['save-file'], { file: file.name })}
+            </button>
+          </div>
+          <reproduce-this .origin=${results.origin} .file=${file}></reproduce-this>`,
+      )}
+    </section>`;
   }
 
   private table(): TemplateResult {

@@ -65,6 +65,7 @@ export interface RecountAgreement {
 /** All raters of a study on this machine: each has an order and a list of their own. */
 export class RecountDesk {
   readonly #base: RecountBase;
+  #agreement: RecountAgreement | undefined;
 
   constructor(base: RecountBase) {
     this.#base = base;
@@ -125,9 +126,13 @@ export class RecountDesk {
       return kept !== null && kept.book.lock !== null && kept.book.isOpened ? [kept] : [];
     });
     if (raters.length === 0) return null;
+    const last = this.#agreement;
+    const isSame = (one: OpenedRater, at: number): boolean => last?.raters[at]?.book === one.book;
+    if (last?.raters.length === raters.length && raters.every(isSame)) return last;
     const automatic = this.#base.automatic();
     const lists = pairedLists(raters, automatic, blindDefaults);
-    return { lists, pairs: agreementOfPairs(lists, blindDefaults), raters, automatic };
+    this.#agreement = { lists, pairs: agreementOfPairs(lists, blindDefaults), raters, automatic };
+    return this.#agreement;
   }
 
   /** The verdicts of a rater as the file that the command line reads. */

@@ -1,6 +1,6 @@
 import { consume } from '@lit/context';
 import { RECOUNT_STUDY_WORDS } from '@surae/shared';
-import { StudyError } from '@surae/study';
+import { StudyError, type StudyResults } from '@surae/study';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { clockContext, type HostClock } from '../contexts/capabilities.ts';
@@ -58,6 +58,8 @@ export class RecountPart extends LitElement {
   ];
 
   @property({ attribute: false }) desk!: RecountDesk;
+  /** the study as it is written to files; undefined where nothing is written */
+  @property({ attribute: false }) made: (() => StudyResults) | undefined;
   @consume({ context: clockContext }) private readonly clock!: HostClock;
   @state() private view: 'who' | 'count' | 'lock' = 'who';
   @state() private counted: RecountSession | undefined;
@@ -116,7 +118,7 @@ export class RecountPart extends LitElement {
         agreement === null
           ? nothing
           : html`<section>
-              <recount-agreement .agreement=${agreement} .trace=${(sha256: string) => this.desk.trace(sha256)}></recount-agreement>
+              <recount-agreement .agreement=${agreement} .made=${this.made} .trace=${(sha256: string) => this.desk.trace(sha256)}></recount-agreement>
             </section>`
       }
       <section>

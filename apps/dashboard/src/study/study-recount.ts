@@ -27,6 +27,6 @@ export class StudyRecount extends LitElement {
     const { isWhole, progress } = this.session;
     if (!isWhole)
       return html`<p>${fill(RECOUNT_STUDY_WORDS['not-whole'], { done: progress.done, of: progress.of })}</p>`;
-    return html`<recount-part .desk=${this.desk}></recount-part>`;
+    return html`<recount-part .desk=${this.desk} .made=${() => this.session.results()}></recount-part>`;
   }
 }

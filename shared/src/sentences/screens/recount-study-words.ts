@@ -134,6 +134,8 @@ export const RECOUNT_STUDY_WORDS = sentences('screen.recount-study', {
   'picture-bias': 'mean {value}',
   'picture-limit': 'limit {value}',
 
+  'made-again': 'Figure and table as files, and how they are made again',
+  'save-file': 'Save {file}',
   'by-difference': 'Recordings, the most apart first',
   'column-recording': 'Recording',
   'column-apart': 'Apart',
