@@ -123,8 +123,8 @@ export {
 } from './multiverse/analyses.ts';
 export { type AnalysisResult, type Multiverse, multiverse, type SingleChange } from './multiverse/multiverse.ts';
 export { choicesTable, multiverseTable, outcomesTable } from './multiverse/multiverse-tables.ts';
-export { agreementPicture } from './picture/agreement-picture.ts';
 export { type OutcomeShift, outcomeShifts } from './multiverse/outcome-shifts.ts';
+export { agreementPicture } from './picture/agreement-picture.ts';
 export { armWords, conclusionWords, contrastWords, estimateWords } from './picture/conclusion-words.ts';
 export { designPicture } from './picture/design-picture.ts';
 export { changedWords, estimatesPicture } from './picture/estimates-picture.ts';
