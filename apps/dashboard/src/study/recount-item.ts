@@ -47,7 +47,7 @@ export class RecountItem extends LitElement {
         flex-wrap: wrap;
         min-inline-size: 0;
       }
-      @media (min-width: 48rem) {
+      @media (min-width: 64rem) {
         .presses.four {
           grid-template-columns: repeat(4, minmax(0, 1fr));
         }
