@@ -108,6 +108,12 @@ browserTest(
     await board.getByText('K4: asked the laboratory').waitFor();
     await page.getByText(STUDY_QUALITY_WORDS['to-decide'].text.replace('{count}', '2')).waitFor();
 
+    // another list than the one that is here is refused
+    await page
+      .getByLabel(STUDY_QUALITY_WORDS['take-decisions'].text)
+      .setInputFiles({ name: 'd.jsonl', mimeType: 'text/plain', buffer: Buffer.from('') });
+    await page.getByText(words(STUDY_QUALITY_WORDS['decisions-refused'])).waitFor();
+
     // byte for byte what the command in the record makes of the same files
     const zip = await savedZip(page);
     const record = JSON.parse(zip.get('results/reproduce.json')!) as { command: string };

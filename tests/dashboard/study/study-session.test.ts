@@ -94,3 +94,27 @@ test('a recording that is written in another way is read by the recipe that its 
   expect(session.content.inputs.map(({ file }) => file)).toEqual(['study.json', 'm.csv', 'own.recipe.json']);
   for (const { name, text } of outputs) expect([name, text === folder.text(`o/${name}`)]).toEqual([name, true]);
 });
+
+test('a list of decisions that the command line added to is gone on with, and another one is refused', async () => {
+  const study = await shelvedStudy(studyFolder(), plainTrials());
+  const session = await sessionOf(study);
+  const says = { decision: 'open', reason: null, by: 'ada', at: null, why: 'look' } as const;
+  await session.decide({ ...says, trial: 'cycling-10.csv' });
+  const folder = studyFolder();
+  folder.files.set('d', session.decisionsText);
+  const decide = ['--decide', 'walking-3.csv=exclude:late', '--by', 'ben', '--why', 'began late'];
+  expect(await main(['study', 'study.json', '--manifest', 'm.csv', '--decisions', 'd', ...decide], folder.io)).toBe(0);
+  // the command puts its line at the end of the file
+  const list = folder.text('d') + folder.logText('d');
+  expect(await session.takeDecisions(list, 'd')).toBe(1);
+  expect(session.rows[4]).toMatchObject({ status: 'exclude', reasons: ['late'] });
+  expect((await sessionOf(study)).decisionsText).toBe(list);
+  expect(await session.takeDecisions(list, 'd')).toBe(0);
+  // one that is shorter, or that went another way, would lose what is here
+  const other = await sessionOf(await shelvedStudy(studyFolder(), plainTrials()));
+  await other.decide({ ...says, trial: 'walking-4.csv' });
+  for (const text of ['', other.decisionsText]) {
+    await expect(session.takeDecisions(text, 'd')).rejects.toThrow('d, entry 1: expected a list that goes on');
+  }
+  expect(session.decisions).toHaveLength(2);
+});

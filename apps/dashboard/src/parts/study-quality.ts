@@ -1,5 +1,6 @@
 import { consume } from '@lit/context';
 import { ISSUE_SENTENCES, STUDY_QUALITY_WORDS } from '@surae/shared';
+import { StudyError } from '@surae/study';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { clockContext, type HostClock } from '../contexts/capabilities.ts';
@@ -38,6 +39,8 @@ export class StudyQuality extends LitElement {
   @state() private opened: string | undefined;
   @state() private by = '';
   @state() private refused = '';
+  /** what came of a list of decisions */
+  @state() private said = '';
   private heard: StudySession | undefined;
 
   override disconnectedCallback(): void {
@@ -225,18 +228,47 @@ export class StudyQuality extends LitElement {
     </nav>`;
   }
 
-  private saved(): TemplateResult | typeof nothing {
+  /** The list of decisions as a file: to be saved, and gone on with where somebody added to it elsewhere. */
+  private saved(): TemplateResult {
     const last = this.session.decisions.at(-1);
-    if (last === undefined) return nothing;
     const words = STUDY_QUALITY_WORDS;
     return html`<section>
-      <button
-        type="button"
-        @click=${() => saveFile({ name: DECISIONS_FILE, type: 'text/plain', content: this.session.decisionsText })}
-      >
-        ${words['save-decisions'].text}
-      </button>
-      <p class="quiet">${fill(words['save-decisions-explain'], { hash: last.hash.slice(0, 16) })}</p>
+      ${
+        last === undefined
+          ? nothing
+          : html`<button
+                type="button"
+                @click=${() =>
+                  saveFile({ name: DECISIONS_FILE, type: 'text/plain', content: this.session.decisionsText })}
+              >
+                ${words['save-decisions'].text}
+              </button>
+              <p class="quiet">${fill(words['save-decisions-explain'], { hash: last.hash.slice(0, 16) })}</p>`
+      }
+      <label for="list">${words['take-decisions'].text}</label>
+      <input
+        id="list"
+        type="file"
+        @change=${(event: Event) => {
+          const input = event.target as HTMLInputElement;
+          const [file] = [...(input.files ?? [])];
+          input.value = '';
+          if (file !== undefined) void this.takeIn(file);
+        }}
+      />
+      <p class="voice" role="status">${this.said}</p>
     </section>`;
+  }
+
+  private async takeIn(file: File): Promise<void> {
+    const words = STUDY_QUALITY_WORDS;
+    try {
+      this.said = fill(words['taken-decisions'], {
+        count: await this.session.takeDecisions(await file.text(), file.name),
+      });
+    } catch (error) {
+      const reason = error instanceof StudyError ? error.message : storeWords(error);
+      this.said = fill(words['decisions-refused'], { reason });
+    }
   }
 }

@@ -14,7 +14,9 @@ import {
   parseBlindKey,
   type QualityRow,
   qualityRows,
+  readDecisions,
   readVerdicts,
+  StudyError,
   type StudyResults,
   standingDecisions,
   studyTrials,
@@ -194,6 +196,29 @@ export class StudySession extends EventTarget {
     await this.keeper.addDecision(entryLine(entry));
     this.listed = [...this.listed, entry];
     this.changed();
+  }
+
+  /**
+   * Goes on with a list of decisions that was added to elsewhere, such as by the command line: what is here begins it. Gives how many
+   * came; fulfilled once they are kept.
+   *
+   * @throws {@link StudyError} `broken-chain` where the list is another one; `undeclared-reason`, `bad-file`
+   */
+  async takeDecisions(text: string, file: string): Promise<number> {
+    const entries = readDecisions(text, this.content.declared, file);
+    const parted = this.listed.find(({ hash }, at) => entries[at]?.hash !== hash);
+    if (parted !== undefined) {
+      const expected = `a list that goes on from the ${this.listed.length} decisions that are here`;
+      const actual = 'another from there on';
+      throw new StudyError('broken-chain', { file, path: `entry ${parted.entry}`, expected, actual });
+    }
+    const fresh = entries.slice(this.listed.length);
+    for (const entry of fresh) {
+      await this.keeper.addDecision(entryLine(entry));
+      this.listed = [...this.listed, entry];
+    }
+    this.changed();
+    return fresh.length;
   }
 
   /**

@@ -73,6 +73,9 @@ export const STUDY_QUALITY_WORDS = sentences('screen.study-quality', {
   'who-first': 'Write who decides.',
   'why-first': 'Write why.',
   'not-kept': 'It could not be kept. {reason}',
+  'take-decisions': 'Go on with a list of decisions',
+  'taken-decisions': '{count} decisions came.',
+  'decisions-refused': 'Nothing was taken in. {reason}',
   'save-decisions': 'Save the decisions',
   'save-decisions-explain':
     'The file that surae study reads with --decisions. Each line holds the hash of those before it; the last is {hash}.',
