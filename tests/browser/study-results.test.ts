@@ -86,6 +86,12 @@ browserTest(
     const made = await madeByCommand(page, 0, folder());
     await sameBytes(page, 0, made, 'people.svg', ['groups.csv', 'people.csv']);
 
+    // the next study is planned with the spread of this one
+    await page.getByRole('link', { name: words.plan.text }).click();
+    await page.locator('#sd #people').waitFor();
+    expect(await page.locator('#sd #people').inputValue()).toBe('7');
+    await page.goBack();
+
     await page.getByRole('link', { name: STUDY_WORDS['part-choices'].text }).click();
     await page.getByRole('heading', { name: /^\d of 4 analyses say something else than the declared one$/ }).waitFor();
     await page.getByText(words['is-registered'].text).waitFor();

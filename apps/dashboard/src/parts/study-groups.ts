@@ -4,6 +4,7 @@ import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { hashOf } from '../route.ts';
 import { type ArmRow, type GroupsView, groupsView } from '../study/groups-view.ts';
+import { planAddress } from '../study/plan-address.ts';
 import { STUDY_CHANGED, type StudySession } from '../study/study-session.ts';
 import { base } from '../styles/base.ts';
 import './study-exhibit.ts';
@@ -56,7 +57,7 @@ export class StudyGroups extends LitElement {
       <section>
         <h3>${words.repeats.text}</h3>
         ${view.repeats.map((line) => html`<p>${line}</p>`)}
-        <p><a href=${hashOf({ page: 'design', asked: null })}>${words.plan.text}</a></p>
+        <p><a href=${hashOf({ page: 'design', asked: planAddress(results.declared.study, results.comparison) })}>${words.plan.text}</a></p>
       </section>
     `;
   }
