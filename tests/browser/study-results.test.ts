@@ -1,48 +1,28 @@
 import { readFileSync } from 'node:fs';
 import { STUDY_RESULT_WORDS, STUDY_WORDS } from '@surae/shared';
-import { MemoryStore } from '@surae/storage';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { main } from '../../apps/cli/src/main.ts';
 import type { MemoryIo } from '../support/memory-io.ts';
-import { FOLDER_STUDY, STUDY_ROWS, studyFolder } from '../support/study-folder.ts';
-import { shelvedStudy } from '../support/study-session.ts';
 import { browserTest } from './support/browser-test.ts';
 import { fitsAt } from './support/result-page.ts';
-import { putClinic } from './support/states/put-clinic.ts';
-import type { Stand, State } from './support/states/state.ts';
+import { Stand } from './support/states/state.ts';
+import {
+  comparedFolder,
+  openCompared,
+  studyResultStates,
+  undecidedFolder,
+} from './support/states/study-result-states.ts';
 import { violations } from './support/violations.ts';
 import { walked } from './support/walked.ts';
 
 const words = STUDY_RESULT_WORDS;
 
-/** Two groups, one person with a second trial, and two things that could have been chosen otherwise. */
-function folder(more: readonly (typeof STUDY_ROWS)[number][] = []): MemoryIo {
-  const again = { ...STUDY_ROWS[0], file: 'again-11.csv' };
-  return studyFolder([...STUDY_ROWS, again, ...more], {
-    ...FOLDER_STUDY,
-    choices: [
-      { parameter: 'perPerson', values: ['greatest'], why: 'the best of two is common' },
-      { parameter: 'protocol.heightFraction', values: [0.95], why: 'some ask for more' },
-    ],
-  });
-}
-
-/** One recording is not there, and nobody decided about it. */
-function undecided(): MemoryIo {
-  const from = folder([{ ...STUDY_ROWS[0], file: 'gone-99.csv', person: 'cycling 99' }]);
-  from.files.delete('gone-99.csv');
-  return from;
-}
-
-/** Puts an assessed study into the store of the page and opens a part of it. */
-async function opened(page: Page, origin: string, from: MemoryIo, part: string): Promise<void> {
-  await page.goto(origin);
-  await page.locator('start-page').waitFor();
-  const store = new MemoryStore();
-  const { id } = await shelvedStudy(from, undefined, store);
-  await putClinic(page, store, '');
-  await page.goto(`${origin}/?again#/study/${encodeURIComponent(id)}/${part}`);
+/** Puts an assessed study into the store of the page and opens its comparison. */
+async function opened(page: Page, origin: string, from: MemoryIo): Promise<void> {
+  const at = new Stand(page, origin);
+  await at.open();
+  await openCompared(at, from);
 }
 
 async function saved(page: Page, exhibit: number, name: string): Promise<Buffer> {
@@ -77,13 +57,13 @@ async function sameBytes(
 browserTest(
   'the comparison and the choices of a study say what they say, and every figure and table is that of the command, byte for byte',
   async ({ page, origin }) => {
-    await opened(page, origin, folder(), 'groups');
+    await opened(page, origin, comparedFolder());
     await page.getByRole('heading', { name: 'cycling is higher than walking' }).waitFor();
     await page.getByText(/^cycling less walking: \d.*95 %/).waitFor();
     await page.getByText(/^Standard error of one measurement: .*95 %/).waitFor();
     await fitsAt(page, 'study-groups', 360, 768, 1280);
     expect(await violations(page)).toEqual([]);
-    const made = await madeByCommand(page, 0, folder());
+    const made = await madeByCommand(page, 0, comparedFolder());
     await sameBytes(page, 0, made, 'people.svg', ['groups.csv', 'people.csv']);
 
     // the next study is planned with the spread of this one
@@ -110,10 +90,7 @@ browserTest(
 browserTest(
   'while trials are to be decided no result is shown before somebody asks for it',
   async ({ page, origin }) => {
-    const gone = { ...STUDY_ROWS[0], file: 'gone-99.csv', person: 'cycling 99' };
-    const from = folder([gone]);
-    from.files.delete('gone-99.csv');
-    await opened(page, origin, from, 'groups');
+    await opened(page, origin, undecidedFolder());
     await page.getByText('Flagged and not decided: 1 of 10 trials.').waitFor();
     expect(await page.getByRole('heading', { name: 'cycling is higher than walking' }).count()).toBe(0);
     await fitsAt(page, 'study-undecided', 360, 768, 1280);
@@ -124,28 +101,11 @@ browserTest(
   },
 );
 
-/** Each part, and the one that asks to decide first. */
-const states: readonly State[] = [
-  { name: 'study-undecided', area: 'studies', reach: (at) => show(at, undecided(), words.show.text), anew: true },
-  { name: 'study-groups', area: 'studies', reach: (at) => show(at, folder(), words.everybody.text), anew: true },
-  { name: 'study-choices', area: 'studies', reach: ({ page }) => choose(page) },
-];
-
-async function show({ page, origin }: Stand, from: MemoryIo, text: string): Promise<void> {
-  await opened(page, origin, from, 'groups');
-  await page.getByText(text, { exact: true }).waitFor();
-}
-
-async function choose(page: Page): Promise<void> {
-  await page.getByRole('link', { name: STUDY_WORDS['part-choices'].text }).click();
-  await page.getByText(words['every-way'].text, { exact: true }).waitFor();
-}
-
 browserTest(
   'no part of it breaks a rule of accessibility, on light and dark paper, nor with text of twice the size',
   async ({ page, origin }) => {
-    const { found, states: seen } = await walked(page, origin, states);
+    const { found, states: seen } = await walked(page, origin, studyResultStates);
     expect(found).toEqual([]);
-    expect(seen.length).toBe(states.length);
+    expect(seen.length).toBe(studyResultStates.length);
   },
 );

@@ -9,9 +9,13 @@ import { putClinic } from './states/put-clinic.ts';
  * Puts a study of eight assessed recordings, two raters and blinding into the store of the browser, beside what is there; gives its id.
  *
  * @param tell - what came of it before it is looked at
+ * @param folder - its files, where it is another one
  */
-export async function putStudy(page: Page, tell?: (session: StudySession) => Promise<unknown>): Promise<string> {
-  const folder = studyFolder();
+export async function putStudy(
+  page: Page,
+  tell?: (session: StudySession) => Promise<unknown>,
+  folder = studyFolder(),
+): Promise<string> {
   const store = new MemoryStore();
   const shelf = memoryShelf(store);
   const { content, found } = contentOfFolder(folder);

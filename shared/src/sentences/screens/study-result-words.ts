@@ -87,7 +87,7 @@ export const STUDY_RESULT_WORDS = sentences('screen.study-result', {
   'save-figure': 'Save the figure',
   'save-table': 'Save the table {file}',
   saved: 'Saved: {file}.',
-  again: 'Make this again',
+  again: 'Reproduce this',
   'again-explain': 'This command makes the same bytes from the same files. OUT is a folder that it writes.',
   'made-by': 'Made by {software}.',
   'study-hash': 'Study file: SHA-256 {hash}',

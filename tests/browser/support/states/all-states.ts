@@ -7,6 +7,7 @@ import { pushStates } from './push-states.ts';
 import { recountStudyStates } from './recount-study-states.ts';
 import { rulesStates } from './rules-states.ts';
 import type { State } from './state.ts';
+import { studyResultStates } from './study-result-states.ts';
 import { studyStates } from './study-states.ts';
 import { startStates, visitStates } from './visit-states.ts';
 
@@ -24,5 +25,6 @@ export const allStates: readonly State[] = [
   ...homeStates,
   ...rulesStates,
   ...recountStudyStates,
+  ...studyResultStates,
   ...clinicStates,
 ];

@@ -3,13 +3,13 @@ import type { Stand, State } from './state.ts';
 
 /** How many people a study needs: asked, refused, answered with and without a range. */
 export const designStates: readonly State[] = [
-  { name: 'design', area: 'studies', reach: (at) => at.go('#/design', 'design-page h1'), anew: true },
-  { name: 'design-refused', area: 'studies', reach: refuse },
-  { name: 'design-groups', area: 'studies', reach: (at) => answered(at, GROUPS), anew: true },
-  { name: 'design-paired', area: 'studies', reach: (at) => answered(at, PAIRED), anew: true },
+  { name: 'design', area: 'study', reach: (at) => at.go('#/design', 'design-page h1'), anew: true },
+  { name: 'design-refused', area: 'study', reach: refuse },
+  { name: 'design-groups', area: 'study', reach: (at) => answered(at, GROUPS), anew: true },
+  { name: 'design-paired', area: 'study', reach: (at) => answered(at, PAIRED), anew: true },
   {
     name: 'design-change',
-    area: 'studies',
+    area: 'study',
     reach: (at) => answered(at, 'change.;change.expected=4;sem.expected=2.25'),
     anew: true,
   },

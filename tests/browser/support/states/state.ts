@@ -12,7 +12,6 @@ export type Area =
   | 'comparisons'
   | 'sensors'
   | 'files'
-  | 'studies'
   | 'home'
   | 'study'
   | 'clinic';
