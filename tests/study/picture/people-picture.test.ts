@@ -48,3 +48,30 @@ test('where nothing is compared the reason is the heading', () => {
   expect(svg).toContain('>Not compared: too-few (1 and 1)</text>');
   expect(drawn(declaredStudy(), []).svg).not.toMatch(/NaN|Infinity|undefined/);
 });
+
+test('what is compared against stands on the left of a later visit, the left leg stays left, and who is alone is counted apart', () => {
+  const { comparison } = declaredStudy();
+  const visits = declaredStudy({
+    comparison: { ...comparison, of: 'visits', manifest: null, first: '2', second: '1' },
+  });
+  const trials = [1, 2, 3, 4].flatMap((person) => [
+    studyTrial(`a${person}.csv`, { person: `p${person}`, visit: '1' }, 10 + person),
+    ...(person === 4 ? [] : [studyTrial(`b${person}.csv`, { person: `p${person}`, visit: '2' }, 10 + 2 * person)]),
+  ]);
+  const placeOf = (svg: string, name: string): number =>
+    Number(new RegExp(`x="([\\d.]+)"[^>]*>${name}<`).exec(svg)![1]);
+  const { svg } = drawn(visits, trials);
+  expect(placeOf(svg, 'visit 1')).toBeLessThan(placeOf(svg, 'visit 2'));
+  expect(svg).toContain('>4 people, 3 compared</text>');
+  const sides = declaredStudy({
+    comparison: { ...comparison, of: 'sides', manifest: null, first: 'right', second: 'left' },
+  });
+  const legs = drawn(
+    sides,
+    [1, 2, 3].flatMap((person) => [
+      studyTrial(`l${person}.csv`, { person: `p${person}`, side: 'left' }, 20),
+      studyTrial(`r${person}.csv`, { person: `p${person}`, side: 'right' }, 15 + person),
+    ]),
+  ).svg;
+  expect(placeOf(legs, 'the left leg')).toBeLessThan(placeOf(legs, 'the right leg'));
+});

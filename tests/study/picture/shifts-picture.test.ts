@@ -37,3 +37,7 @@ test('a study with one way to assess says so', () => {
   expect(shiftWords(found)).toBe('The study declares no other way to assess');
   expect(shiftsPicture(one, found, '')).toContain('>2 trials have a value</text>');
 });
+
+test('where no trial moves, that is said', () => {
+  expect(shiftWords(of([3, 4], [3, 4], [3, 4]))).toBe('No trial moves with what it is judged by');
+});

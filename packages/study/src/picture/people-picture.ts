@@ -9,7 +9,7 @@ import { FIGURE_WIDTH, headBlocks, textBlock } from './text-block.ts';
 const LEFT = 56;
 const RIGHT = 384;
 const HEIGHT = 320;
-const PLACE: Readonly<Record<Arm, number>> = { first: 138, second: 302 };
+const [ONE, OTHER] = [138, 302];
 /** how far marks and strokes of one of the two reach to either side */
 const REACH = 68;
 
@@ -25,8 +25,23 @@ interface Mark {
   readonly y: number;
 }
 
+type Places = Readonly<Record<Arm, number>>;
+
+/** Time goes from left to right, so that what is compared against stands first; the left leg stays left. */
+function placesOf({ of, first }: StudyFile['comparison']): Places {
+  const isTurned = of === 'visits' || (of === 'sides' && first === 'right');
+  return isTurned ? { first: OTHER, second: ONE } : { first: ONE, second: OTHER };
+}
+
+/** How many stand there, and of how many both are there, where that is not all. */
+function countWords({ people, result }: ArmComparison, arm: Arm): string {
+  const own = people.filter((one) => one.arm === arm).length;
+  const compared = result.kind === 'compared' ? result[arm].n : own;
+  return compared === own ? `${own} people` : `${own} people, ${compared} compared`;
+}
+
 /** A mark for each person: those of one value stand beside each other, closer where they are many. */
-function marksOf({ people }: ArmComparison, y: (value: number) => number): Mark[] {
+function marksOf({ people }: ArmComparison, place: Places, y: (value: number) => number): Mark[] {
   const keyOf = ({ arm, value }: ArmComparison['people'][number]): string => `${arm} ${Math.round(y(value) / 6)}`;
   const many = new Map<string, number>();
   for (const one of people) many.set(keyOf(one), (many.get(keyOf(one)) ?? 0) + 1);
@@ -37,7 +52,7 @@ function marksOf({ people }: ArmComparison, y: (value: number) => number): Mark[
     beside.set(key, taken + 1);
     const step = Math.min(13, (2 * REACH) / many.get(key)!);
     const shift = Math.ceil(taken / 2) * (taken % 2 === 0 ? 1 : -1) * step;
-    return { person: one.person, arm: one.arm, x: PLACE[one.arm] + shift, y: y(one.value) };
+    return { person: one.person, arm: one.arm, x: place[one.arm] + shift, y: y(one.value) };
   });
 }
 
@@ -69,12 +84,12 @@ export function peoplePicture(study: StudyFile, comparison: ArmComparison, from:
   const y = (value: number): number => bottom - ((value - least) / ((most - least) * 1.04)) * HEIGHT;
   const ticks = roundValues(least, most * 1.04, 6);
   const decimals = Math.max(0, decimalsFor((ticks[1] ?? 1) - (ticks[0] ?? 0)) - 1);
-  const marks = marksOf(comparison, y);
+  const place = placesOf(study.comparison);
+  const marks = marksOf(comparison, place, y);
   const names = (['first', 'second'] as const).map((arm) => {
-    const own = people.filter((one) => one.arm === arm).length;
-    const block = { x: PLACE[arm], width: 2 * REACH + 16, anchor: 'middle' } as const;
+    const block = { x: place[arm], width: 2 * REACH + 16, anchor: 'middle' } as const;
     const name = textBlock(armWords(study.comparison, arm), { ...block, y: bottom + 26, look: 'word', size: 16 });
-    const count = textBlock(`${own} people`, { ...block, y: name.next, look: 'quiet', size: 14 });
+    const count = textBlock(countWords(comparison, arm), { ...block, y: name.next, look: 'quiet', size: 14 });
     return { parts: [...name.parts, ...count.parts], next: count.next };
   });
   const end = Math.max(...names.map(({ next }) => next)) + 8;
@@ -98,7 +113,7 @@ export function peoplePicture(study: StudyFile, comparison: ArmComparison, from:
       ...marks.map((one) => dot(one.x, one.y, one.arm === 'first' ? 'open' : 'full', 5)),
       ...(result.kind === 'compared' ? (['first', 'second'] as const) : []).map((arm) => {
         const { mean } = result.kind === 'compared' ? result[arm] : { mean: 0 };
-        return stroke(PLACE[arm] - REACH, y(mean), PLACE[arm] + REACH, y(mean), 'voice', 2.5);
+        return stroke(place[arm] - REACH, y(mean), place[arm] + REACH, y(mean), 'voice', 2.5);
       }),
       ...names.flatMap(({ parts }) => parts),
       written(16, end, 'each mark is a person; the long stroke is the mean', 'quiet', 14),

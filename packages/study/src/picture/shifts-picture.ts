@@ -23,6 +23,7 @@ export function shiftWords(shifts: readonly OutcomeShift[]): string {
   const others = shifts.filter(({ isDeclared }) => !isDeclared);
   if (others.length === 0) return 'The study declares no other way to assess';
   const most = others.reduce((one, other) => (other.higher + other.lower > one.higher + one.lower ? other : one));
+  if (most.higher + most.lower === 0) return 'No trial moves with what it is judged by';
   return `Up to ${most.higher + most.lower} of ${most.both} trials move with what they are judged by`;
 }
 
