@@ -150,6 +150,17 @@ browserTest(
     await expect.poll(() => rows.count()).toBe(16);
     await rows.getByText('Recording 16').waitFor();
     expect(await page.locator('study-quality').getByText(/D0\d/).count()).toBe(0);
+    // what cannot be packed is said, and can be asked for again
+    await page.evaluate(() => {
+      globalThis.Worker = class {
+        constructor() {
+          throw new Error('no room');
+        }
+      } as unknown as typeof Worker;
+    });
+    await page.getByRole('button', { name: STUDY_WORDS.save.text }).click();
+    await page.getByText(STUDY_WORDS['not-saved'].text.replace('{reason}', 'no room')).waitFor();
+    expect(await page.getByRole('button', { name: STUDY_WORDS.save.text }).isEnabled()).toBe(true);
     await page.getByRole('link', { name: STUDY_WORDS.back.text }).click();
     await page.getByRole('link', { name: /^Invented: / }).waitFor();
     await fitsAt(page, 'study-way-in', 360, 768, 1280);

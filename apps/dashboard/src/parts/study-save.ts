@@ -6,6 +6,7 @@ import { packed } from '../study/packing.ts';
 import { resultFiles, zipName } from '../study/result-zip.ts';
 import type { StudySession } from '../study/study-session.ts';
 import { base } from '../styles/base.ts';
+import { fill } from '../words/fill.ts';
 import './reproduce-this.ts';
 
 /** Saves everything that a study comes to, and says how it is made again. */
@@ -27,6 +28,8 @@ export class StudySave extends LitElement {
   /** results are made when somebody asks for them: of thousands of recordings that takes a while */
   @state() private isMaking = false;
   @state() private isMade = false;
+  /** why nothing was saved */
+  @state() private said = '';
 
   override render(): TemplateResult {
     const words = STUDY_WORDS;
@@ -34,13 +37,14 @@ export class StudySave extends LitElement {
     return html`<section>
       <p class="quiet">${words['save-explain'].text}</p>
       <button type="button" ?disabled=${this.isMaking} @click=${() => void this.save()}>${words.save.text}</button>
-      <p role="status">${this.isMaking ? words.saving.text : ''}</p>
+      <p role="status">${this.isMaking ? words.saving.text : this.said}</p>
       ${this.isMade ? html`<reproduce-this .origin=${this.session.results().origin}></reproduce-this>` : ''}
     </section>`;
   }
 
   private async save(): Promise<void> {
     this.isMaking = true;
+    this.said = '';
     await this.updateComplete;
     // that it is being made is drawn first
     await new Promise((resolve) => setTimeout(resolve));
@@ -49,6 +53,9 @@ export class StudySave extends LitElement {
       const { title } = this.session.content.declared.study;
       saveBlob(new Blob([zip], { type: 'application/zip' }), zipName(title));
       this.isMade = true;
+    } catch (error) {
+      const reason = error instanceof Error ? error.message : String(error);
+      this.said = fill(STUDY_WORDS['not-saved'], { reason });
     } finally {
       this.isMaking = false;
     }

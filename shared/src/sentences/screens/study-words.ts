@@ -48,6 +48,7 @@ export const STUDY_WORDS = sentences('screen.study', {
     'A zip of what the command surae study writes of the same files, byte for byte, with the record of how it was made. Unpack it beside the study file.',
   'save-later': 'Tables and figures can be saved once every recording is assessed.',
   saving: 'Making tables and figures.',
+  'not-saved': 'Nothing was saved. {reason}',
   reproduce: 'Reproduce this',
   'reproduce-explain': 'The command makes the same bytes again from the same files. OUT is a folder that it writes to.',
   'reproduce-command': 'Command',
