@@ -88,10 +88,11 @@ browserTest(
 );
 
 browserTest(
-  'while trials are to be decided no result is shown before somebody asks for it',
+  'while trials are to be decided, or names hidden from raters, no result is shown before somebody asks for it',
   async ({ page, origin }) => {
     await opened(page, origin, undecidedFolder());
     await page.getByText('Flagged and not decided: 1 of 10 trials.').waitFor();
+    await page.getByText(words.blinded.text).waitFor();
     expect(await page.getByRole('heading', { name: 'cycling is higher than walking' }).count()).toBe(0);
     await fitsAt(page, 'study-undecided', 360, 768, 1280);
     await page.getByRole('button', { name: words.show.text }).click();

@@ -1,13 +1,15 @@
 import { STUDY_RESULT_WORDS } from '@surae/shared';
 import type { StudyResults } from '@surae/study';
-import { html, type ReactiveController, type ReactiveControllerHost, type TemplateResult } from 'lit';
+import { html, nothing, type ReactiveController, type ReactiveControllerHost, type TemplateResult } from 'lit';
+import { hidesNames } from '../study/quality-view.ts';
 import type { StudySession } from '../study/study-session.ts';
 import { fill } from '../words/fill.ts';
 
-/** Studies whose result was looked at while trials were to be decided: until the page is loaded anew. */
+/** Studies whose result was looked at while trials were to be decided or names hidden: until the page is loaded anew. */
 const looked = new Set<string>();
 
-/** Whether the result of a study is shown: not before it is whole, and not before flagged trials are decided unless somebody asks. */
+/** Whether the result of a study is shown: not before it is whole, and neither before flagged trials are decided nor while names
+ * are hidden from raters, unless somebody asks. */
 export class StudyLooked implements ReactiveController {
   private readonly host: ReactiveControllerHost;
 
@@ -26,8 +28,10 @@ export class StudyLooked implements ReactiveController {
     const { done, of } = session.progress;
     if (!session.isWhole) return html`<p class="quiet" role="status">${fill(words.waiting, { done, of })}</p>`;
     const open = session.rows.filter(({ status }) => status === 'to-decide').length;
-    if (open === 0) return result(session.results());
-    const warned = html`<p class="voice">${fill(words.undecided, { count: open, of: session.rows.length })}</p>`;
+    const isHidden = hidesNames(session);
+    if (open === 0 && !isHidden) return result(session.results());
+    const warned = html`${isHidden ? html`<p class="voice">${words.blinded.text}</p>` : nothing}
+    ${open === 0 ? nothing : html`<p class="voice">${fill(words.undecided, { count: open, of: session.rows.length })}</p>`}`;
     if (looked.has(session.id)) return html`${warned}${result(session.results())}`;
     return html`${warned}
       <button type="button" @click=${() => this.look(session.id)}>${words.show.text}</button>`;

@@ -5,6 +5,8 @@ export const STUDY_RESULT_WORDS = sentences('screen.study-result', {
   waiting: 'The result stands here once every recording is assessed: {done} of {of} so far.',
   undecided:
     'Flagged and not decided: {count} of {of} trials. They are in no comparison. Whoever sees the result first may decide by it, so decide them before you look.',
+  blinded:
+    'The study hides names from its raters until each of them has locked the counts. The result names people and groups: whoever still counts and sees it counts no longer blinded.',
   show: 'Show the result all the same',
   'first-higher': '{first} is higher than {second}',
   'second-higher': '{second} is higher than {first}',

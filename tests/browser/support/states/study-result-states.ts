@@ -14,10 +14,14 @@ export const studyResultStates: readonly State[] = [
 ];
 
 /** Two groups, one person with a second trial, and two things that could have been chosen otherwise. */
-export function comparedFolder(more: readonly (typeof STUDY_ROWS)[number][] = []): MemoryIo {
+export function comparedFolder(
+  more: readonly (typeof STUDY_ROWS)[number][] = [],
+  blinding: typeof FOLDER_STUDY.blinding = null,
+): MemoryIo {
   const again = { ...STUDY_ROWS[0], file: 'again-11.csv' };
   return studyFolder([...STUDY_ROWS, again, ...more], {
     ...FOLDER_STUDY,
+    blinding,
     choices: [
       { parameter: 'perPerson', values: ['greatest'], why: 'the best of two is common' },
       { parameter: 'protocol.heightFraction', values: [0.95], why: 'some ask for more' },
@@ -25,9 +29,9 @@ export function comparedFolder(more: readonly (typeof STUDY_ROWS)[number][] = []
   });
 }
 
-/** One recording is not there, and nobody decided about it. */
+/** One recording is not there, and nobody decided about it; raters have not locked their counts. */
 export function undecidedFolder(): MemoryIo {
-  const from = comparedFolder([{ ...STUDY_ROWS[0], file: 'gone-99.csv', person: 'cycling 99' }]);
+  const from = comparedFolder([{ ...STUDY_ROWS[0], file: 'gone-99.csv', person: 'cycling 99' }], FOLDER_STUDY.blinding);
   from.files.delete('gone-99.csv');
   return from;
 }
