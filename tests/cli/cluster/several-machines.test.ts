@@ -186,9 +186,9 @@ describe.skipIf(why !== undefined)(`runs in a database${why === undefined ? '' :
   );
 
   /** A recording whose reading does not end before somebody writes into it. */
-  const pipe = async (run: string): Promise<{ feed: () => Promise<void> }> => {
+  const pipe = async (run: string, count = 1): Promise<{ feed: () => Promise<void> }> => {
     const here = at(run);
-    writeRecordings(here, 1);
+    writeRecordings(here, count);
     const path = join(here, '0.csv');
     const bytes = readFileSync(path);
     await surae.run('scatter', '--manifest', at(`${run}/m.csv`), '--run', run);
@@ -211,20 +211,20 @@ describe.skipIf(why !== undefined)(`runs in a database${why === undefined ? '' :
     return { feed };
   };
 
-  test('a recording that three workers are lost with is refused, and tried no more', async () => {
-    await pipe('poison');
+  test('a recording that three workers are lost with is refused and tried no more, and those in hand with it are assessed', async () => {
+    await pipe('poison', 4);
+    const held = `select stalled_count from bullmq.job where state = 'active'
+      and id = (select id from surae.recording where run = 'poison' and place = 0)`;
     for (let lost = 0; lost < 3; lost += 1) {
       const worker = surae.begin(...WORKER, '--run', 'poison');
-      await expect
-        .poll(() => rowsOf(server, "select stalled_count from bullmq.job where state = 'active'"), NOW)
-        .toEqual([{ stalled_count: lost }]);
+      await expect.poll(() => rowsOf(server, held), NOW).toEqual([{ stalled_count: lost }]);
       worker.child.kill('SIGKILL');
       await worker.ended;
     }
     expect((await surae.run(...WORKER, '--run', 'poison')).status).toBe(1);
     expect(await surae.run('gather', '--run', 'poison', '--json')).toMatchObject({
       status: 1,
-      stderr: 'Refused, 1 of 1:\n  0.csv: 3 workers were lost while they had it in hand\n',
+      stderr: 'Refused, 1 of 4:\n  0.csv: 3 workers were lost while they had it in hand\n',
     });
   });
 

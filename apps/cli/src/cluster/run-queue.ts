@@ -103,9 +103,17 @@ export class RunQueue {
    * for so long goes to another.
    */
   work(make: (id: string) => Promise<void>, atOnce: number, patienceMs: number): QueueWorker {
+    const suspects = new Set<string>();
     const worker = new Worker(
       this.#name,
-      (job) => make(job.id!),
+      async ({ id }) => {
+        try {
+          await make(id!);
+        } finally {
+          suspects.delete(id!);
+          if (suspects.size === 0) worker.concurrency = atOnce;
+        }
+      },
       {
         connection: connectionOf(this.#database),
         concurrency: atOnce,
@@ -118,6 +126,12 @@ export class RunQueue {
       createPostgresBackend,
     );
     worker.on('error', () => undefined);
+    // what a worker was lost with once is taken alone, so that no other recording is lost with it again
+    worker.on('active', ({ id, stalledCounter }) => {
+      if (stalledCounter === 0) return;
+      suspects.add(id!);
+      worker.concurrency = 1;
+    });
     return { close: () => worker.close() };
   }
 

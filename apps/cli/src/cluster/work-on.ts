@@ -7,6 +7,9 @@ import { type MovedFolder, movedPath } from './work-arguments.ts';
 /** Between two looks at whether anything is left [ms]. */
 const LOOK_MS = 500;
 
+/** Recordings in hand for each that is assessed: the others are asked for and written down meanwhile, which waits for a disk. */
+const IN_HAND = 4;
+
 /** How a worker works. */
 export interface Working {
   readonly cluster: Cluster;
@@ -51,8 +54,7 @@ export async function workOn(run: RunRecord, working: Working): Promise<WorkDone
     if (answer.kind === 'not-expected') throw new Error(answer.reason);
     if (answer.kind === 'new' && (await store.addResult(id, answer.entry))) made += 1;
   };
-  // one more than are assessed, so that none waits while another is written down
-  const worker = queue.work(make, pool.workers + 1, patienceMs);
+  const worker = queue.work(make, pool.workers * IN_HAND, patienceMs);
   let isWhole = false;
   try {
     const stopped = AbortSignal.any([stop, ended.signal]);
