@@ -181,7 +181,7 @@ browserTest(
     const figure = page.waitForEvent('download');
     await page.getByRole('button', { name: filled(WORDS['save-file'].text, { file: 'agreement.svg' }) }).click();
     expect(await readFile(await (await figure).path(), 'utf8')).toMatch(/^<svg .*ada less automatic: 8 recordings/s);
-    await page.locator('recount-agreement reproduce-this summary').first().click();
+    await page.locator('recount-agreement made-again summary').first().click();
     await page.getByText('--verdicts ada.jsonl --key ada.key.json').first().waitFor();
     await fitsAt(page, 'recount-files', 360, 768, 1280);
     expect(await violations(page)).toEqual([]);

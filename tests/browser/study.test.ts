@@ -128,7 +128,7 @@ browserTest(
     const check = ['study', 'study.json', '--check', 'results/reproduce.json'];
     expect(await main(check, folder.io)).toBe(0);
 
-    await page.locator('reproduce-this summary').click();
+    await page.locator('made-again summary').click();
     await page.getByText(record.command).waitFor();
     await fitsAt(page, 'study-saved', 360, 768, 1280);
     expect(await violations(page)).toEqual([]);

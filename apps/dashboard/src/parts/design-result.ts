@@ -1,11 +1,11 @@
-import { sha256Hex } from '@surae/records';
-import { DESIGN_WORDS, STUDY_RESULT_WORDS } from '@surae/shared';
+import { DESIGN_WORDS } from '@surae/shared';
 import { type DesignAnswer, designCommand, designOutputs, type NamedText } from '@surae/study';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { answerLines, caseRows, neededWords } from '../design/design-lines.ts';
 import { saveBlob } from '../result/save-file.ts';
 import { softwareName } from '../result/software.ts';
+import { madeLine } from '../study/origin-lines.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import './made-again.ts';
@@ -135,7 +135,7 @@ export class DesignResult extends LitElement {
           .command=${designCommand(answer)}
           .software=${softwareName()}
           .explain=${words['again-explain'].text}
-          .lines=${this.files.map(({ name, text }) => fill(STUDY_RESULT_WORDS['made-hash'], { file: name, hash: sha256Hex(new TextEncoder().encode(text)) }))}
+          .lines=${this.files.map(madeLine)}
         ></made-again>
       </section>
     `;

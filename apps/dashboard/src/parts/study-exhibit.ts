@@ -1,24 +1,13 @@
-import { sha256Hex } from '@surae/records';
 import { STUDY_RESULT_WORDS } from '@surae/shared';
-import type { StudyOrigin, StudyOutput, StudyResults } from '@surae/study';
+import type { StudyOutput, StudyResults } from '@surae/study';
 import { css, html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { saveBlob } from '../result/save-file.ts';
+import { madeLine, originLines } from '../study/origin-lines.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import './made-again.ts';
 import './svg-figure.ts';
-
-/** What a figure or a table was made from, beside the command: each in a line. */
-function originLines({ study, inputs, recordings, assessed }: StudyOrigin): string[] {
-  const words = STUDY_RESULT_WORDS;
-  return [
-    fill(words['study-hash'], { hash: study }),
-    ...inputs.map(({ file, sha256 }) => fill(words['input-hash'], { file, hash: sha256 })),
-    fill(words['recordings-line'], { count: recordings.length }),
-    ...(assessed[0]?.settings_hashes ?? []).map((hash) => fill(words['settings-hash'], { hash })),
-  ];
-}
 
 /** A figure of a study with its tables: each is saved as the command writes it, and it is said how they are made again. */
 @customElement('study-exhibit')
@@ -45,10 +34,7 @@ export class StudyExhibit extends LitElement {
   override render(): TemplateResult {
     const words = STUDY_RESULT_WORDS;
     const { origin } = this.results;
-    const encoder = new TextEncoder();
-    const made = [this.figure, ...this.tables].map((name) =>
-      fill(words['made-hash'], { file: name, hash: sha256Hex(encoder.encode(this.file(name).text)) }),
-    );
+    const made = [this.figure, ...this.tables].map((name) => madeLine(this.file(name)));
     return html`
       <svg-figure .svg=${this.file(this.figure).text}></svg-figure>
       <div class="choices">

@@ -157,7 +157,7 @@ export class StudyQuality extends LitElement {
         <div role="cell" class="name">
           <strong>${name}</strong>${isHidden ? nothing : html`<span class="quiet">${trialWhose(row.trial, study)}</span>`}
         </div>
-        <div role="cell"><trial-spark .course=${this.session.courseOf(row.trial.trial)}></trial-spark></div>
+        <div role="cell"><trial-spark .course=${this.session.courseOf(row.trial.trial)} ?isLineOnly=${isHidden}></trial-spark></div>
         <div role="cell" class="flags">
           ${
             flags.length === 0

@@ -1,13 +1,15 @@
-import { STUDY_WORDS } from '@surae/shared';
-import { css, html, LitElement, type TemplateResult } from 'lit';
+import { STUDY_RESULT_WORDS, STUDY_WORDS } from '@surae/shared';
+import type { StudyOrigin } from '@surae/study';
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { saveBlob } from '../result/save-file.ts';
+import { originLines } from '../study/origin-lines.ts';
 import { packed } from '../study/packing.ts';
 import { resultFiles, zipName } from '../study/result-zip.ts';
 import type { StudySession } from '../study/study-session.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
-import './reproduce-this.ts';
+import './made-again.ts';
 
 /** Saves everything that a study comes to, and says how it is made again. */
 @customElement('study-save')
@@ -38,8 +40,17 @@ export class StudySave extends LitElement {
       <p class="quiet">${words['save-explain'].text}</p>
       <button type="button" ?disabled=${this.isMaking} @click=${() => void this.save()}>${words.save.text}</button>
       <p role="status">${this.isMaking ? words.saving.text : this.said}</p>
-      ${this.isMade ? html`<reproduce-this .origin=${this.session.results().origin}></reproduce-this>` : ''}
+      ${this.isMade ? this.again(this.session.results().origin) : nothing}
     </section>`;
+  }
+
+  private again(origin: StudyOrigin): TemplateResult {
+    return html`<made-again
+      .explain=${STUDY_RESULT_WORDS['again-explain'].text}
+      .command=${origin.command}
+      .software=${origin.software}
+      .lines=${originLines(origin)}
+    ></made-again>`;
   }
 
   private async save(): Promise<void> {

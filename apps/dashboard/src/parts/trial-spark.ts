@@ -54,6 +54,8 @@ export class TrialSpark extends LitElement {
   ];
 
   @property({ attribute: false }) course: TrialCourse | null = null;
+  /** what the machine found is not shown while somebody counts who is not to know it */
+  @property({ type: Boolean }) isLineOnly = false;
 
   override render(): TemplateResult {
     const words = STUDY_QUALITY_WORDS;
@@ -61,9 +63,12 @@ export class TrialSpark extends LitElement {
     if (course === null) return html`<span class="quiet">${words['course-none'].text}</span>`;
     const durationS = course.stepS * course.values.length;
     const told = { seconds: durationS.toFixed(0), count: course.topsS.length };
-    const label = fill(course.of === 'height' ? words['course-height'] : words['course-signal'], told);
+    const [ofHeight, ofSignal] = this.isLineOnly
+      ? [words['course-height-only'], words['course-signal-only']]
+      : [words['course-height'], words['course-signal']];
+    const label = fill(course.of === 'height' ? ofHeight : ofSignal, told);
     return html`<svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label=${label}>
-      ${course.topsS.map((topS) => {
+      ${(this.isLineOnly ? [] : course.topsS).map((topS) => {
         const x = (topS / durationS) * WIDTH;
         return x >= 0 && x <= WIDTH ? svg`<line x1=${x} x2=${x} y1="0" y2="4" />` : nothing;
       })}

@@ -1,9 +1,9 @@
-import { RECOUNT_STUDY_WORDS } from '@surae/shared';
+import { RECOUNT_STUDY_WORDS, STUDY_RESULT_WORDS } from '@surae/shared';
 import type { StudyResults } from '@surae/study';
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { ruledSectionStyle } from '../parts/ruled-section-style.ts';
-import '../parts/reproduce-this.ts';
+import '../parts/made-again.ts';
 import { saveFile } from '../result/save-file.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
@@ -11,6 +11,7 @@ import { type AgreementItem, agreementItems, countWords, lanesOf } from './agree
 import { agreementLines, namesOf } from './agreement-lines.ts';
 import { agreementPlot } from './agreement-plot.ts';
 import type { ItemTrace } from './item-trace.ts';
+import { madeLine, originLines } from './origin-lines.ts';
 import type { RecountAgreement } from './recount-desk.ts';
 import './trace-look.ts';
 
@@ -139,7 +140,12 @@ export class RecountAgreementPart extends LitElement {
               ${fill(words['save-file'], { file: file.name })}
             </button>
           </div>
-          <reproduce-this .origin=${results.origin} .file=${file}></reproduce-this>`,
+          <made-again
+            .explain=${STUDY_RESULT_WORDS['again-explain'].text}
+            .command=${results.origin.command}
+            .software=${results.origin.software}
+            .lines=${[...originLines(results.origin), madeLine(file)]}
+          ></made-again>`,
       )}
     </section>`;
   }

@@ -91,6 +91,8 @@ export const STUDY_RESULT_WORDS = sentences('screen.study-result', {
   saved: 'Saved: {file}.',
   again: 'Reproduce this',
   'again-explain': 'This command makes the same bytes from the same files. OUT is a folder that it writes.',
+  copy: 'Copy the command',
+  copied: 'Copied.',
   'made-by': 'Made by {software}.',
   'study-hash': 'Study file: SHA-256 {hash}',
   'input-hash': 'Read: {file}, SHA-256 {hash}',
