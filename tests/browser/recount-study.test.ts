@@ -2,7 +2,8 @@ import { readFile } from 'node:fs/promises';
 import { FRAME_WORDS, RECOUNT_STUDY_WORDS as WORDS } from '@surae/shared';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { STUDY_ROWS } from '../support/study-folder.ts';
+import { main } from '../../apps/cli/src/main.ts';
+import { STUDY_ROWS, studyFolder } from '../support/study-folder.ts';
 import { browserTest } from './support/browser-test.ts';
 import { putStudy } from './support/put-study.ts';
 import { fitsAt } from './support/result-page.ts';
@@ -22,6 +23,13 @@ async function openStudy(page: Page, origin: string): Promise<string> {
   await page.reload();
   await page.locator('recount-part').waitFor();
   return id;
+}
+
+/** What a press of a button saves. */
+async function savedBy(page: Page, name: string): Promise<string> {
+  const saved = page.waitForEvent('download');
+  await page.getByRole('button', { name }).click();
+  return readFile(await (await saved).path(), 'utf8');
 }
 
 async function begin(page: Page, rater: string): Promise<void> {
@@ -178,9 +186,11 @@ browserTest(
 
     // figure and table as they are written, with the command that makes them again
     await page.getByRole('button', { name: WORDS['made-again'].text }).click();
-    const figure = page.waitForEvent('download');
-    await page.getByRole('button', { name: filled(WORDS['save-file'].text, { file: 'agreement.svg' }) }).click();
-    expect(await readFile(await (await figure).path(), 'utf8')).toMatch(/^<svg .*ada less automatic: 8 recordings/s);
+    const made = new Map<string, string>();
+    for (const file of ['agreement.svg', 'agreement.csv']) {
+      made.set(file, await savedBy(page, filled(WORDS['save-file'].text, { file })));
+    }
+    expect(made.get('agreement.svg')).toMatch(/^<svg .*ada less automatic: 8 recordings/s);
     await page.locator('recount-agreement made-again summary').first().click();
     await page.getByText('--verdicts ada.jsonl --key ada.key.json').first().waitFor();
     await fitsAt(page, 'recount-files', 360, 768, 1280);
@@ -188,14 +198,19 @@ browserTest(
 
     // the list as the command line reads it holds the lock that was shown
     await page.getByText(WORDS.files.text).click();
-    const saved = page.waitForEvent('download');
-    await page.getByRole('button', { name: filled(WORDS['save-verdicts'].text, { rater: 'ada' }) }).click();
-    const file = await saved;
-    expect(file.suggestedFilename()).toBe('ada.jsonl');
-    const lines = (await readFile(await file.path(), 'utf8')).trim().split('\n');
+    const verdicts = await savedBy(page, filled(WORDS['save-verdicts'].text, { rater: 'ada' }));
+    const lines = verdicts.trim().split('\n');
     const entries = lines.map((line) => JSON.parse(line) as { hash: string; says: { step: string } });
     expect(entries.at(-2)).toMatchObject({ hash, says: { step: 'lock' } });
     expect(entries.at(-1)!.says.step).toBe('open');
+
+    // and makes the same figure and the same table there, byte for byte
+    const folder = studyFolder();
+    folder.files.set('ada.jsonl', verdicts);
+    folder.files.set('ada.key.json', await savedBy(page, filled(WORDS['save-key'].text, { rater: 'ada' })));
+    const command = 'study study.json --manifest m.csv --verdicts ada.jsonl --key ada.key.json --out o';
+    expect([await main(command.split(' '), folder.io), folder.error]).toEqual([0, '']);
+    for (const [file, text] of made) expect([file, folder.text(`o/${file}`) === text]).toEqual([file, true]);
   },
 );
 

@@ -168,9 +168,8 @@ describe.skipIf(why !== undefined)(`runs in a database${why === undefined ? '' :
   });
 
   // such a worker clears memory away for most of a minute before it gives up
-  test.runIf(isLong)(
-    'a recording that its worker has no memory for is refused as on one machine, and the others are not touched',
-    async () => {
+  if (isLong)
+    test('a recording that its worker has no memory for is refused as on one machine, and the others are not touched', async () => {
       writeRecordings(at('large'), 2);
       // every remark above the header is kept as a text of its own
       writeFileSync(at('large/1.csv'), `${'# a remark\n'.repeat(3_000_000)}time [s],heel_height [mm]\n0,1\n`);
@@ -182,8 +181,7 @@ describe.skipIf(why !== undefined)(`runs in a database${why === undefined ? '' :
       expect([await one.ended, await worker.ended]).toEqual([1, 1]);
       const gathered = await surae.run('gather', '--run', 'large', '--json');
       expect([gathered.status, gathered.stdout, gathered.stderr]).toEqual([1, one.said.out, one.said.error]);
-    },
-  );
+    });
 
   /** A recording whose reading does not end before somebody writes into it. */
   const pipe = async (run: string, count = 1): Promise<{ feed: () => Promise<void> }> => {

@@ -41,6 +41,7 @@ export class QualityDecision extends LitElement {
         min-block-size: var(--target);
       }
       .radio input {
+        accent-color: var(--ink);
         block-size: 1.5rem;
         flex: none;
         inline-size: 1.5rem;
