@@ -150,6 +150,10 @@ browserTest(
     await expect.poll(() => rows.count()).toBe(16);
     await rows.getByText('Recording 16').waitFor();
     expect(await page.locator('study-quality').getByText(/D0\d/).count()).toBe(0);
+    // nor does a rater see what the machine found: the line of each recording stands alone
+    expect(await rows.locator('trial-spark path').count()).toBeGreaterThan(10);
+    expect(await rows.locator('trial-spark line').count()).toBe(0);
+    expect(await rows.locator('trial-spark [aria-label*="tops"]').count()).toBe(0);
     // what cannot be packed is said, and can be asked for again
     await page.evaluate(() => {
       globalThis.Worker = class {

@@ -10,7 +10,7 @@ import {
   chosenShift,
   singleRows,
 } from '../study/choices-view.ts';
-import { STUDY_CHANGED, type StudySession } from '../study/study-session.ts';
+import type { StudySession } from '../study/study-session.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import './chip-choice.ts';
@@ -37,22 +37,6 @@ export class StudyChoices extends LitElement {
   /** values that were chosen on the bench; what is not in it stays registered */
   @state() private chosen: ReadonlyMap<string, ChoiceValue> = new Map();
   private readonly looked = new StudyLooked(this);
-  private heard: StudySession | undefined;
-
-  protected override willUpdate(): void {
-    if (this.heard === this.session) return;
-    this.heard?.removeEventListener(STUDY_CHANGED, this.renew);
-    this.heard = this.session;
-    this.heard.addEventListener(STUDY_CHANGED, this.renew);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.heard?.removeEventListener(STUDY_CHANGED, this.renew);
-    this.heard = undefined;
-  }
-
-  private readonly renew = (): void => this.requestUpdate();
 
   override render(): TemplateResult {
     return this.looked.show(this.session, (results) => this.result(results));

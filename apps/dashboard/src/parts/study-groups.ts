@@ -5,7 +5,7 @@ import { customElement, property } from 'lit/decorators.js';
 import { hashOf } from '../route.ts';
 import { type ArmRow, type GroupsView, groupsView } from '../study/groups-view.ts';
 import { planAddress } from '../study/plan-address.ts';
-import { STUDY_CHANGED, type StudySession } from '../study/study-session.ts';
+import type { StudySession } from '../study/study-session.ts';
 import { base } from '../styles/base.ts';
 import './study-exhibit.ts';
 import { StudyLooked } from './study-looked.ts';
@@ -18,22 +18,6 @@ export class StudyGroups extends LitElement {
 
   @property({ attribute: false }) session!: StudySession;
   private readonly looked = new StudyLooked(this);
-  private heard: StudySession | undefined;
-
-  protected override willUpdate(): void {
-    if (this.heard === this.session) return;
-    this.heard?.removeEventListener(STUDY_CHANGED, this.renew);
-    this.heard = this.session;
-    this.heard.addEventListener(STUDY_CHANGED, this.renew);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.heard?.removeEventListener(STUDY_CHANGED, this.renew);
-    this.heard = undefined;
-  }
-
-  private readonly renew = (): void => this.requestUpdate();
 
   override render(): TemplateResult {
     return this.looked.show(this.session, (results) => this.result(results));
