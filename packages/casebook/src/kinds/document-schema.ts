@@ -39,7 +39,6 @@ export function documentJsonSchema(): Record<string, unknown> {
     ...z.toJSONSchema(envelope, { io: 'input' }),
     allOf: bodies.map(({ name, kind, schema }) => ({
       if: { properties: { kind: { const: kind }, schema: { const: schema } } },
-      // biome-ignore lint/suspicious/noThenProperty: a keyword of JSON Schema, and nobody awaits it
       then: { properties: { body: { $ref: `#/$defs/${name}` } } },
     })),
     $defs: Object.fromEntries(bodies.map(({ name, body }) => [name, definition(body)])),
