@@ -1,3 +1,3 @@
 import { heldToGoals } from './held-to-goals.ts';
 
-heldToGoals(['heel', 'foot', 'foot without gyroscope'], 12);
+heldToGoals(['heel', 'foot', 'foot without gyroscope'], 6);

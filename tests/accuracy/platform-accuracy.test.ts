@@ -1,3 +1,3 @@
 import { heldToGoals } from './held-to-goals.ts';
 
-heldToGoals(['platform'], 4);
+heldToGoals(['platform'], 2);

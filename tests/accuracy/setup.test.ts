@@ -1,7 +1,7 @@
 import * as analysis from '@surae/analysis';
 import * as simulation from '@surae/simulation';
 import { expect, test } from 'vitest';
-import { isLong } from '../support/runs.ts';
+import { inRun } from '../support/runs.ts';
 
 interface SetupSummary {
   readonly count: number;
@@ -23,7 +23,7 @@ const { setupQuestions, measureSetup, summary, firstSealedSetup } = (await impor
 const modules = { simulation, analysis };
 
 test('on sealed sensors of typical, hard and field level, an answer that is not asked about is right', () => {
-  const seeds = isLong ? 200 : 9;
+  const seeds = inRun(4, 200);
   const found = setupQuestions(modules).map((name) => measureSetup(modules, name, firstSealedSetup, seeds));
   const sure = found.reduce((sum, one) => sum + one.sure, 0);
   const wrong = found.reduce((sum, one) => sum + one.wrongThoughSure, 0);

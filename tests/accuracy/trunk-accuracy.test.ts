@@ -1,3 +1,3 @@
 import { heldToGoals } from './held-to-goals.ts';
 
-heldToGoals(['trunk'], 4);
+heldToGoals(['trunk'], 2);

@@ -15,7 +15,9 @@ const bytesOf = (memory: MemoryIo, name: string): Buffer => Buffer.from(memory.f
 test('the same seed makes the same folder, another seed another one', async () => {
   const [one, again, other] = [await messy(), await messy(), await messy('--seed', '2')];
   expect([...one.files.keys()].sort()).toEqual([...again.files.keys()].sort());
-  for (const name of one.files.keys()) expect(one.files.get(name)).toEqual(again.files.get(name));
+  const same = (name: string): boolean =>
+    Buffer.compare(Buffer.from(one.files.get(name)!), Buffer.from(again.files.get(name)!)) === 0;
+  expect([...one.files.keys()].filter((name) => !same(name))).toEqual([]);
   expect(one.text('m/truth.csv')).not.toBe(other.text('m/truth.csv'));
 });
 

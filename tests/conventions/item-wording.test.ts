@@ -14,15 +14,21 @@ function hashOf(words: string): string {
   return createHash('sha256').update(words).digest('hex').slice(0, 16);
 }
 
-/** Length and hash of every run of words in a text. */
-function runsOf(text: string): readonly string[] {
-  const words = wordsOf(text);
-  return Array.from({ length: Math.max(0, words.length - RUN + 1) }, (_, at) => words.slice(at, at + RUN).join(' '));
-}
-
-/** Runs of a text whose hash is among those that are looked for; a hash is made only where the length is one of theirs. */
+/** Runs of a text whose hash is among those that are looked for; a run is put together only where its length is one of theirs. */
 function found(text: string, sought: ReadonlyMap<number, ReadonlySet<string>>): readonly string[] {
-  return runsOf(text).filter((run) => sought.get(run.length)?.has(hashOf(run)) === true);
+  const words = wordsOf(text);
+  const runs: string[] = [];
+  // with a space after each word but the last
+  let length = -1;
+  words.forEach((word, at) => {
+    length += word.length + 1;
+    if (at >= RUN) length -= words[at - RUN].length + 1;
+    const hashes = at >= RUN - 1 ? sought.get(length) : undefined;
+    if (hashes === undefined) return;
+    const run = words.slice(at - RUN + 1, at + 1).join(' ');
+    if (hashes.has(hashOf(run))) runs.push(run);
+  });
+  return runs;
 }
 
 function soughtFrom(runs: readonly (readonly [length: number, hash: string])[]): Map<number, Set<string>> {

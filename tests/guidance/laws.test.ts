@@ -212,7 +212,7 @@ test(
         }
         held('one variable for both legs', guided.together.filter(({ about }) => about === 'change').length <= 1);
       }),
-      runs(2000, 1_000_000),
+      runs(800, 1_000_000),
     );
     // each of these was met: none of the above held for want of a case
     for (const [what, count] of Object.entries(seen)) expect(count, what).toBeGreaterThan(20);

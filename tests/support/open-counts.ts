@@ -78,7 +78,7 @@ interface MassOfStanding {
   readonly scale: number;
 }
 
-function readMasses(): readonly MassOfStanding[] {
+function readMasses(most: number): readonly MassOfStanding[] {
   const weight = (name: string): number => {
     const { bodyWeightN } = assessOpen(name, 'platform');
     if (bodyWeightN === null) throw new Error(`${name}: no body weight`);
@@ -89,24 +89,32 @@ function readMasses(): readonly MassOfStanding[] {
   const scaleOne = openNumbers('standing-one-plate/scale.csv', 'mass_kg');
   const scaleTwo = openNumbers('standing-two-plates/scale.csv', 'mass_kg');
   return [
-    ...one.get('file')!.map((file, index) => ({
-      name: file,
-      platform: weight(`standing-one-plate/${file}`) / GRAVITY,
-      scale: scaleOne[index],
-    })),
-    ...two.get('trial')!.map((trial, index) => ({
-      name: trial,
-      platform:
-        (weight(`standing-two-plates/${trial}-left.csv`) + weight(`standing-two-plates/${trial}-right.csv`)) / GRAVITY,
-      scale: scaleTwo[index],
-    })),
+    ...one
+      .get('file')!
+      .slice(0, most)
+      .map((file, index) => ({
+        name: file,
+        platform: weight(`standing-one-plate/${file}`) / GRAVITY,
+        scale: scaleOne[index],
+      })),
+    ...two
+      .get('trial')!
+      .slice(0, most)
+      .map((trial, index) => ({
+        name: trial,
+        platform:
+          (weight(`standing-two-plates/${trial}-left.csv`) + weight(`standing-two-plates/${trial}-right.csv`)) /
+          GRAVITY,
+        scale: scaleTwo[index],
+      })),
   ];
 }
 
-let masses: readonly MassOfStanding[] | undefined;
+const masses = new Map<number, readonly MassOfStanding[]>();
 
-/** Mass by the platform while standing, beside the scale; two plates are added. */
-export function massesKg(): readonly MassOfStanding[] {
-  masses ??= readMasses();
-  return masses;
+/** Mass by the platform while standing, beside the scale, in the first few recordings of each laboratory or all of them; two plates are added. */
+export function massesKg(most = Infinity): readonly MassOfStanding[] {
+  const read = masses.get(most) ?? readMasses(most);
+  masses.set(most, read);
+  return read;
 }

@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import '../../support/close.ts';
 import { strengthSettings } from '../../support/effort-settings.ts';
 import { exponentialEffort, madeNoise, madeSamples, madeTrace, rampEffort, traceOf } from '../../support/made-pull.ts';
+import { inRun } from '../../support/runs.ts';
 
 const find: EffortRequest = { polarity: 'find' };
 const found = (trace: Trace, request = find) => findEfforts(trace, request, strengthSettings);
@@ -43,7 +44,7 @@ describe('how many efforts a recording holds', () => {
 
   test.each(['clean', 'typical', 'hard', 'field'] satisfies Level[])('simulated recordings, %s', (level) => {
     for (const kind of ['ramp', 'fast'] as const) {
-      for (let seed = 1; seed <= 6; seed++) {
+      for (let seed = 1; seed <= inRun(2, 6); seed++) {
         const { trace, truth } = simulatePulls({ kind, level, seed, sampleRateHz: seed % 2 === 0 ? 80 : 500 });
         expect(found(trace).efforts.map(({ kind }) => kind)).toEqual(truth.efforts.map(() => kind));
       }

@@ -24,7 +24,7 @@ function diary({ sessions, threshold, spread, otherwise = 0 }: Truth, seed: numb
   });
 }
 
-const times = isLong ? 2000 : 80;
+const times = isLong ? 2000 : 40;
 
 function coverage(truth: Truth): { told: number; within: number; low: number } {
   let [told, within, low] = [0, 0, 0];

@@ -272,7 +272,7 @@ const mutations: Readonly<Record<string, Mutation>> = {
 const names = Object.keys(mutations);
 
 /** The greater part of the 200,000 mutations of the long run; the others are of backup files. */
-const count = isLong ? 120_000 : 600;
+const count = isLong ? 120_000 : 200;
 
 function mutate(seed: number): void {
   const dice = diceOf(seed);

@@ -2,6 +2,7 @@ import { defaultSettings, effortSettingsBy, findEfforts } from '@surae/analysis'
 import { SEATED_PULL } from '@surae/shared';
 import { type PullTrialRequest, simulatePullTrial } from '@surae/simulation';
 import { expect, test } from 'vitest';
+import { inRun } from '../../support/runs.ts';
 
 const settings = effortSettingsBy(defaultSettings().efforts, SEATED_PULL.parameters);
 const asked: PullTrialRequest = { seed: 4, side: 'left', placement: 'platform', trial: 0, bodyMassKg: 70 };
@@ -19,8 +20,8 @@ test('the same request gives the same bytes; another trial, side or seed gives o
 });
 
 test('a trial begins at zero with two seconds at rest and holds one effort of a size that fits the body', () => {
-  for (const seed of [1, 2, 3, 4]) {
-    for (const trial of [0, 1, 2, 3, 4]) {
+  for (const seed of inRun([1, 2], [1, 2, 3, 4])) {
+    for (const trial of inRun([0, 4], [0, 1, 2, 3, 4])) {
       const trace = simulatePullTrial({ ...asked, seed, trial });
       expect(trace.groups[0].timesS[0]).toBe(0);
       const efforts = effortsOf({ ...asked, seed, trial });
