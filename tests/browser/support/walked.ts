@@ -3,6 +3,7 @@ import { brokenWords } from './broken-words.ts';
 import { faintBorders } from './faint-borders.ts';
 import { cutOff, tooWide } from './fits-page.ts';
 import { resized } from './resized.ts';
+import { isLookedAt } from './states/stand-ins.ts';
 import { type State, walkList } from './states/state.ts';
 import { tabStops } from './tab-stops.ts';
 import { moving, smallTargets } from './targets.ts';
@@ -17,7 +18,7 @@ const narrowest = { width: 320, height: 640 };
 const zoomed = { width: 640, height: 450 };
 const wide = { width: 1280, height: 900 };
 
-/** Everything that breaks a rule in any of these states, on both papers, and the names of the states. */
+/** Everything that breaks a rule in any of these states that this run looks at, on both papers, and the names of those. */
 export async function walked(
   page: Page,
   origin: string,
@@ -27,7 +28,8 @@ export async function walked(
   const seen: string[] = [];
   const onDark = new Set<string>();
   await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
-  await walkList(page, origin, states, async ({ name }) => {
+  const isWanted = (place: number): boolean => isLookedAt(states[place]);
+  const look = async ({ name }: State): Promise<void> => {
     seen.push(name);
     const add = (where: string, what: string[]): number =>
       found.push(...what.map((one) => `${name} (${where}): ${one}`));
@@ -57,6 +59,7 @@ export async function walked(
     }
     await page.evaluate(() => (document.documentElement.style.fontSize = ''));
     await resized(page, wide);
-  });
+  };
+  await walkList(page, origin, states, look, isWanted);
   return { found, states: seen };
 }
