@@ -1,5 +1,6 @@
 // npm start: installs what is missing, builds, and serves the dashboard with a simulated sensor and a demo clinic.
-// PORT chooses the port; --no-open leaves the browser closed; SURAE_SITE names another folder for what is built.
+// PORT chooses the port; --no-open leaves the browser closed; SURAE_SITE names another folder for what is built,
+// SURAE_BUILT=1 says that all of it was built just now.
 import { spawn, spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
@@ -16,11 +17,13 @@ if (!existsSync('node_modules/.package-lock.json')) {
   console.log('Installing what is missing ...');
   run('npm', ['ci', '--no-audit', '--no-fund']);
 }
-console.log('Building ...');
-run('npx', ['tsc', '-b']);
 const outDir = process.env.SURAE_SITE;
-const elsewhere = outDir === undefined ? [] : ['--outDir', outDir, '--emptyOutDir'];
-run('npx', ['vite', 'build', 'apps/dashboard', '--logLevel', 'warn', ...elsewhere]);
+if (process.env.SURAE_BUILT !== '1') {
+  console.log('Building ...');
+  run('npx', ['tsc', '-b']);
+  const elsewhere = outDir === undefined ? [] : ['--outDir', outDir, '--emptyOutDir'];
+  run('npx', ['vite', 'build', 'apps/dashboard', '--logLevel', 'warn', ...elsewhere]);
+}
 
 const { preview } = await import('vite');
 const server = await preview({

@@ -14,6 +14,7 @@ import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import type { Comparisons } from '../../apps/dashboard/src/result/comparisons.ts';
 import { sideView } from '../../apps/dashboard/src/result/side-view.ts';
+import { inRun } from '../support/runs.ts';
 import { ALL_TOLD, legTold, MODERATE, type ToldVisit } from '../support/told-visit.ts';
 import { browserTest } from './support/browser-test.ts';
 import { answerHistory } from './support/journey.mjs';
@@ -105,7 +106,8 @@ browserTest(
     const circumstances = { oneSidedSport: false, legLengthRaise: false, ageYears: 38 };
     const direction = { over: 'right', under: 'left', why: 'sore-over-other' } as const;
     const rules = { ratioLine: 0.9, plainNoMost: 0.2, plainYesLeast: 0.8 };
-    const codes = [...RATIO_BLOCKS, ...VALUE_BLOCKS];
+    // one list shows them all by their words: every run takes every sixth
+    const codes = [...RATIO_BLOCKS, ...VALUE_BLOCKS].filter((_, at) => inRun(at % 6 === 0, true));
     for (const code of codes) {
       const question = {
         comparison: compareValues(values, [code], direction, circumstances, rules),
@@ -136,7 +138,7 @@ browserTest(
         0,
       ]);
     }
-    expect(codes.length).toBeGreaterThan(30);
+    expect(codes.length).toBeGreaterThan(inRun(5, 30));
   },
 );
 
@@ -150,7 +152,7 @@ browserTest(
       left: { count: left },
       right: { count },
     });
-    const cases: readonly (readonly [readonly ToldVisit[], readonly string[]])[] = [
+    const all: readonly (readonly [readonly ToldVisit[], readonly string[]])[] = [
       [
         [right(0, 18), right(4, 25)],
         ['Right: 7 more than on 5 Jan 2026. A real change is likely.', 'Cannot tell whether the right leg does less'],
@@ -179,6 +181,8 @@ browserTest(
       [[right(0, 27, 40)], ['The comparisons disagree: the right leg does less than the other one']],
       [[right(0, 16, 16), right(4, 18, 13)], ['Left: below the middle of every group.']],
     ];
+    // which words there are is decided without a page: every run takes one of each kind
+    const cases = all.filter((_, at) => inRun([0, 3, 4, 7].includes(at), true));
     await page.emulateMedia({ reducedMotion: 'reduce' });
     const opened = await openResults(
       page,

@@ -2,6 +2,7 @@ import { ACTIVITY_WORDS, ADVICE_WORDS, GUIDANCE_SENTENCES, LOAD_WORDS, PLAN_WORD
 import type { Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { COURSE_CAST, type CourseCast } from '../../apps/dashboard/src/demo/courses/course-cast.ts';
+import { inRun } from '../support/runs.ts';
 import { browserTest } from './support/browser-test.ts';
 import { openStart } from './support/journey.mjs';
 import { fitsAt } from './support/result-page.ts';
@@ -111,6 +112,9 @@ const seen: Readonly<Record<string, (page: Page) => Promise<void>>> = {
   },
 };
 
+/** The pages are the same for all eight: every run looks at the courses of three, with a flare, two sore heels and running. */
+const lookedAt = COURSE_CAST.filter(({ course }) => inRun(['flare', 'bothHeels', 'runner'].includes(course), true));
+
 browserTest(
   'eight invented people with twelve weeks behind them are added by a press, and each course and plan shows what is theirs',
   async ({ page, origin }) => {
@@ -121,7 +125,7 @@ browserTest(
     await page.getByRole('button', { name: START_WORDS['earlier-visits'].text }).waitFor();
     expect(await page.getByRole('button', { name: START_WORDS.courses.text }).count()).toBe(0);
 
-    for (const cast of COURSE_CAST) {
+    for (const cast of lookedAt) {
       await openCourse(page, cast);
       await seen[cast.course](page);
     }

@@ -4,12 +4,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { inProject } from '../support/project.ts';
+import { isLong } from '../support/runs.ts';
 
 test('npm start says where the dashboard is, and serves it with what it needs to work without a network', async () => {
-  // a folder of its own: other tests are served what lies in the usual one
+  // the long run builds into a folder of its own, since other tests are served what lies in the usual one; the ordinary one has just built that
   const site = mkdtempSync(join(tmpdir(), 'surae-site-'));
   const child = spawn(process.execPath, [inProject('tests/start.mjs'), '--no-open'], {
-    env: { ...process.env, PORT: '4310', SURAE_SITE: site },
+    env: { ...process.env, PORT: '4310', ...(isLong ? { SURAE_SITE: site, SURAE_BUILT: '' } : { SURAE_BUILT: '1' }) },
     stdio: ['ignore', 'pipe', 'inherit'],
   });
   try {
