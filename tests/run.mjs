@@ -1,5 +1,5 @@
-// Runs every check and ends with one line: N passed, N failed.
-// With --long: the full numbers of random cases, and the unit tests once more under Node 24.
+// Runs every check and ends with one line: N passed, N failed; the line before it says what the long run takes beside.
+// With --long: every state of every page, the full numbers of random cases, and the tests once more under Node 24.
 // The tests in a browser need Chromium, those of Bluetooth a message bus as well, and those of several machines PostgreSQL: each is
 // taken from its variable or PATH, else from Debian's packages where that is allowed.
 import { spawn } from 'node:child_process';
@@ -145,5 +145,9 @@ if (built) {
 await linted;
 
 const skipped = totals.skipped > 0 ? `, ${totals.skipped} skipped` : '';
+if (!long) {
+  const more = 'every state of every page, the full numbers of random cases, seeds, recordings and kills, and Node 24';
+  console.log(`\nNot all of it: npm run test:long takes ${more}.`);
+}
 console.log(`\n${totals.passed} passed, ${totals.failed} failed${skipped}`);
 process.exitCode = totals.failed === 0 && totals.passed > 0 ? 0 : 1;

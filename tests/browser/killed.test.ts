@@ -45,7 +45,7 @@ async function expectRoom(page: Page, moreRoom: () => Promise<void>): Promise<re
   return [...ids, await page.evaluate(() => killPage.addOne())];
 }
 
-const kills = isLong ? 100 : 10;
+const kills = isLong ? 100 : 7;
 
 test.skipIf(!findChromium())(
   'whatever a store acknowledged is whole after its browser was killed or the disk was full, and at most a second of a stream is missing',
