@@ -104,25 +104,30 @@ test('a repetition hidden by a gap may be either, and a cap cuts the score', () 
   expect(found).toMatchObject({ validLow: 3, scoredLow: 2, scoredHigh: 2 });
 });
 
+/** Whether something is so rare, or its opposite, that it is told and not drawn. */
+const isOpen = (probability: number): boolean => probability > 1e-9 && probability < 1 - 1e-9;
+
 /** The same draws written plainly: every height worked out, and the end found by the rule itself. */
 function plainInterval(set: readonly UncertainRepetition[], rules: CountRules, draws: number, seed: number) {
   const random = createRandom(seed);
   const counts = Array.from({ length: draws }, () => {
     const reference = 1 + (rules.referenceU > 0 ? rules.referenceU * gaussian(random) : 0);
     const present = set.flatMap((one) => {
-      if (one.exists < 1 && random() >= one.exists) return [];
+      if (isOpen(one.exists) && random() >= one.exists) return [];
       if (!one.judged) return [{ faults: new Set<FaultKind>(), judged: false, valid: random() < 0.5 }];
       const faults = new Set<FaultKind>();
       let valid = true;
       if (one.height !== undefined && rules.heightShare !== undefined) {
-        const share = one.height.share + (one.height.u > 0 ? one.height.u * gaussian(random) : 0);
+        const { share: mean, u } = one.height;
+        const isFar = Math.abs(mean - rules.heightShare) > 6 * Math.hypot(u, rules.heightShare * rules.referenceU);
+        const share = mean + (u > 0 && !isFar ? u * gaussian(random) : 0);
         if (share < rules.heightShare * reference * (1 - 1e-12)) {
           valid = false;
           faults.add('height');
         }
       }
       for (const { probability, kind } of one.others) {
-        if (random() < probability) continue;
+        if (isOpen(probability) ? random() < probability : probability > 0.5) continue;
         valid = false;
         if (kind !== undefined) faults.add(kind);
       }
@@ -155,7 +160,7 @@ test('the draws are those of heights that are all worked out and of the end rule
         exists: random() < 0.7 ? 1 : random(),
         height: random() < 0.2 ? undefined : { share: 0.6 + 0.3 * random(), u: random() < 0.2 ? 0 : 0.06 * random() },
         others: Array.from({ length: Math.floor(4 * random()) }, () => ({
-          probability: random() < 0.5 ? 1 : random(),
+          probability: random() < 0.5 ? 1 : random() < 0.1 ? 0 : random(),
           kind: kinds[Math.floor(5 * random())],
         })),
         judged: random() < 0.9,
@@ -173,6 +178,27 @@ test('the draws are those of heights that are all worked out and of the end rule
   }
   expect(widths).toBeGreaterThan(60);
   expect(() => countInterval([], { ...noRule, faultsInARow: 0 }, 200, 1)).toThrow('faultsInARow');
+});
+
+test('what is certain of a set is the same in every draw', () => {
+  const never = { probability: 0, kind: 'tempo' as const };
+  const certain: UncertainRepetition[] = [
+    byHeight(1, 0.02),
+    { ...byHeight(1, 0.02), others: [{ probability: 1, kind: undefined }] },
+    // a fault of the tempo, and twice one of the height: the end comes after the sixth
+    { ...byHeight(1, 0.02), others: [never] },
+    byHeight(1, 0.02),
+    byHeight(0.4, 0.02),
+    byHeight(0.4, 0.02),
+    byHeight(1, 0.02),
+  ];
+  const rules = { ...noRule, referenceU: 0.01, faultsInARow: 2 };
+  const same = { validLow: 4, validHigh: 4, scoredLow: 3, scoredHigh: 3 };
+  expect(countInterval(certain, rules, 2000, 1)).toEqual(same);
+  expect(countInterval(certain, rules, 100, 2)).toEqual(same);
+  // one that is open changes nothing of the others
+  const open = [...certain, byHeight(0.75, 0.02)];
+  expect(countInterval(open, rules, 2000, 1)).toEqual({ ...same, validHigh: 5 });
 });
 
 test('the same seed gives the same bounds', () => {

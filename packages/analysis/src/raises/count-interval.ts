@@ -34,12 +34,16 @@ export interface CountInterval {
   readonly scoredHigh: number;
 }
 
-/** The set as plain columns, so that a draw makes nothing anew. */
+/** The set as plain columns, so that a draw makes nothing anew; what is certain is told once and not drawn. */
 interface DrawnSet {
   readonly exists: Float64Array;
   /** 1 where an answer is known, 0 where a gap hides it */
   readonly judged: Uint8Array;
-  /** NaN where height is not judged */
+  /** 1 where something certainly speaks against it */
+  readonly isNever: Uint8Array;
+  /** the faults that it certainly has, a bit for each kind */
+  readonly faults: Int32Array;
+  /** NaN where height is not judged, or certainly reached or missed */
   readonly share: Float64Array;
   readonly shareU: Float64Array;
   /** where the other criteria of a repetition end; those of the next follow */
@@ -49,24 +53,49 @@ interface DrawnSet {
   readonly kind: Int32Array;
 }
 
+/** Rarer than this, something happens in no draw: once in ten thousand sets of fifty repetitions, four criteria and 2000 draws. */
+const never = 1e-9;
+
+/** Standard deviations that a normal deviate exceeds as rarely. */
+const farAway = 6;
+
 function bitOf(kind: FaultKind | undefined): number {
   return kind === undefined ? 0 : 1 << FAULT_KINDS.indexOf(kind);
 }
 
-function drawnSet(repetitions: readonly UncertainRepetition[], isHeightJudged: boolean): DrawnSet {
-  const others = repetitions.flatMap((one) => one.others);
+/** How far a height lies from its limit, in standard deviations of what is drawn of both; NaN where height is not judged. */
+function fromLimit({ height }: UncertainRepetition, { heightShare, referenceU }: CountRules): number {
+  if (height === undefined || heightShare === undefined) return Number.NaN;
+  return (height.share - heightShare) / Math.hypot(height.u, heightShare * referenceU);
+}
+
+function drawnSet(repetitions: readonly UncertainRepetition[], rules: CountRules): DrawnSet {
+  const apart = repetitions.map((one) => fromLimit(one, rules));
+  const isDrawn = apart.map((deviations) => Math.abs(deviations) <= farAway);
+  const certain = repetitions.map((one) => one.others.filter(({ probability }) => probability <= never));
+  const open = repetitions.map((one) =>
+    one.others.filter(({ probability }) => probability > never && probability < 1 - never),
+  );
+  const others = open.flat();
   let to = 0;
   return {
-    exists: Float64Array.from(repetitions, (one) => one.exists),
+    exists: Float64Array.from(repetitions, ({ exists }) => (exists > 1 - never ? 1 : exists)),
     judged: Uint8Array.from(repetitions, (one) => Number(one.judged)),
-    share: Float64Array.from(repetitions, ({ height }) =>
-      isHeightJudged ? (height?.share ?? Number.NaN) : Number.NaN,
+    isNever: Uint8Array.from(apart, (deviations, k) => Number(deviations < -farAway || certain[k].length > 0)),
+    faults: Int32Array.from(apart, (deviations, k) =>
+      certain[k].reduce((bits, { kind }) => bits | bitOf(kind), deviations < -farAway ? bitOf('height') : 0),
     ),
+    share: Float64Array.from(repetitions, ({ height }, k) => (isDrawn[k] ? height!.share : Number.NaN)),
     shareU: Float64Array.from(repetitions, ({ height }) => height?.u ?? 0),
-    othersTo: Int32Array.from(repetitions, (one) => (to += one.others.length)),
+    othersTo: Int32Array.from(open, (those) => (to += those.length)),
     probability: Float64Array.from(others, (one) => one.probability),
     kind: Int32Array.from(others, (one) => bitOf(one.kind)),
   };
+}
+
+/** Whether every draw comes to the same. */
+function isCertain({ exists, judged, share, probability }: DrawnSet): boolean {
+  return probability.length === 0 && share.every(Number.isNaN) && exists.every((p) => p === 1) && !judged.includes(0);
 }
 
 /**
@@ -150,13 +179,14 @@ export function countInterval(
   if (faultsInARow !== undefined) requireRange(faultsInARow, faultsInARow >= 1, 'faultsInARow', '>= 1');
   const random = new RandomNumbers(seed);
   const next = (): number => random.next();
-  const set = drawnSet(repetitions, heightShare !== undefined);
-  const { exists, judged, share, shareU, othersTo, probability, kind } = set;
+  const set = drawnSet(repetitions, rules);
+  const { exists, judged, isNever, share, shareU, othersTo, probability, kind } = set;
+  const drawn = isCertain(set) ? 1 : draws;
   const rows = new FaultRows(faultsInARow);
   const heightBit = bitOf('height');
   const validCounts = new Float64Array(repetitions.length + 1);
   const scoredCounts = new Float64Array(repetitions.length + 1);
-  for (let draw = 0; draw < draws; draw++) {
+  for (let draw = 0; draw < drawn; draw++) {
     const reference = 1 + (referenceU > 0 ? referenceU * gaussian(next) : 0);
     const limit = (heightShare ?? Number.NaN) * reference * (1 - 1e-12);
     rows.clear();
@@ -170,8 +200,12 @@ export function countInterval(
       let faults = 0;
       if (judged[k] === 0) isValid = random.next() < 0.5;
       else {
-        isValid = Number.isNaN(share[k]) || !fallsBelow(share[k], shareU[k], limit, random);
-        if (!isValid) faults = heightBit;
+        isValid = isNever[k] === 0;
+        faults = set.faults[k];
+        if (!Number.isNaN(share[k]) && fallsBelow(share[k], shareU[k], limit, random)) {
+          isValid = false;
+          faults |= heightBit;
+        }
         for (let other = k === 0 ? 0 : othersTo[k - 1]; other < othersTo[k]; other++) {
           if (random.next() < probability[other]) continue;
           isValid = false;
@@ -190,9 +224,9 @@ export function countInterval(
     scoredCounts[scored] += 1;
   }
   return {
-    validLow: countQuantile(validCounts, draws, 0.025),
-    validHigh: countQuantile(validCounts, draws, 0.975),
-    scoredLow: countQuantile(scoredCounts, draws, 0.025),
-    scoredHigh: countQuantile(scoredCounts, draws, 0.975),
+    validLow: countQuantile(validCounts, drawn, 0.025),
+    validHigh: countQuantile(validCounts, drawn, 0.975),
+    scoredLow: countQuantile(scoredCounts, drawn, 0.025),
+    scoredHigh: countQuantile(scoredCounts, drawn, 0.975),
   };
 }
