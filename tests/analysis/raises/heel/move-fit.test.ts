@@ -48,7 +48,7 @@ describe('fit of a repetition', () => {
     expect(Math.abs(stated.topU / rms(tops) - 1)).toBeLessThan(0.3);
   });
 
-  test('says the same of its misfit alone, and one fit leaves nothing behind for the next', () => {
+  test('says nearly the same of its misfit alone, and one fit leaves nothing behind for the next', () => {
     const spiked = Float64Array.from(clean);
     spiked[33] = 0.3;
     const of = (level: Float64Array): Parameters<typeof misfitOfMove> => [
@@ -59,7 +59,10 @@ describe('fit of a repetition', () => {
     ];
     const [first, other] = [fitMove(...of(clean))!, fitMove(...of(spiked))!];
     expect(fitMove(...of(clean))).toEqual(first);
-    expect(misfitOfMove(...of(spiked))).toEqual({ upMisfit: other.upMisfit, downMisfit: other.downMisfit });
+    const rough = misfitOfMove(...of(spiked))!;
+    const whole = other.upMisfit + other.downMisfit;
+    // a misfit alone may stop where a round gains less than 0.3 and a third of a percent
+    expect(Math.abs(rough.upMisfit + rough.downMisfit - whole)).toBeLessThan(0.3 + 0.003 * whole);
     expect(other.upMisfit + other.downMisfit).toBeGreaterThan(first.upMisfit + first.downMisfit + 10);
   });
 

@@ -6,7 +6,9 @@ import {
   moveSlopes,
   orderTimes,
   parametersOf,
+  tieHold,
 } from '../../../../packages/analysis/src/raises/heel/move-model.ts';
+import { solveSymmetric } from '../../../../packages/analysis/src/raises/heel/linear-solve.ts';
 import { minimumJerk, moveShape } from '../../../../packages/analysis/src/raises/heel/move-shape.ts';
 
 const shape = moveShape(minimumJerk);
@@ -65,4 +67,26 @@ test('a move and its parameters say the same, in the order in which the level is
   const move = moveOf(p);
   expect(move).toEqual({ startS: 1, highFromS: 2, highToS: 2.5, endS: 3.7, before: 0.01, top: 0.1, after: 0.03 });
   expect(parametersOf(move)).toEqual(p);
+});
+
+test('a tie closes the hold, and all else goes where the equations want it', () => {
+  const size = moveSize;
+  const matrix = new Float64Array(size * size);
+  for (let a = 0; a < size; a++) {
+    for (let b = 0; b <= a; b++) matrix[a * size + b] = a === b ? 4 + a : 0.3;
+  }
+  const gradient = Float64Array.from({ length: size }, (_, a) => 1 + a);
+  const tied = matrix.slice();
+  const step = gradient.slice();
+  tieHold(p, tied, size, step);
+  solveSymmetric(tied, [step], size);
+  expect(Math.abs(p[1] + step[1] - p[2] - step[2])).toBeLessThan(1e-6);
+  // what is left over is nothing but what the tie takes, the same either way
+  const left = gradient.map((value, a) => {
+    const row = step.map((one, b) => one * matrix[Math.max(a, b) * size + Math.min(a, b)]);
+    return value - row.reduce((sum, one) => sum + one, 0);
+  });
+  for (const a of [0, 3, 4, 5, 6]) expect(Math.abs(left[a])).toBeLessThan(1e-5);
+  expect(Math.abs(left[1] + left[2])).toBeLessThan(1e-5);
+  expect(Math.abs(left[1])).toBeGreaterThan(0.1);
 });

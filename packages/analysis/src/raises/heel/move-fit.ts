@@ -2,7 +2,7 @@ import { type ColumnProducts, columnProducts, normalEquations } from './column-p
 import { fitRoom } from './fit-room.ts';
 import { softMisfit, softRoot, whiten, whitenFour } from './innovations.ts';
 import { solveSideBySide, solveSymmetric } from './linear-solve.ts';
-import { type Move, moveLevels, moveOf, moveSize, moveSlopes, orderTimes, parametersOf } from './move-model.ts';
+import { type Move, moveLevels, moveOf, moveSize, moveSlopes, orderTimes, parametersOf, tieHold } from './move-model.ts';
 import type { MoveShape } from './move-shape.ts';
 import { addPartsPrior, type PartsPrior, partsMisfit } from './parts-prior.ts';
 import type { Whitening } from './sway-noise.ts';
@@ -132,7 +132,40 @@ interface Settled {
   readonly isCurrent: boolean;
 }
 
-function settle(data: FitData, guess: Move, up: MoveShape, down: MoveShape): Settled | undefined {
+/** What a round has to gain of the misfit for another one to be worth it: a constant, and a share of the misfit [-]. */
+interface Worthwhile {
+  readonly gain: number;
+  readonly share: number;
+}
+
+/** For times and their uncertainties. */
+const exactly: Worthwhile = { gain: 1e-3, share: 1e-4 };
+
+/** For the misfit alone, which differs by tens where it tells anything. */
+const roughly: Worthwhile = { gain: 0.3, share: 3e-3 };
+
+/** Step of a damped round; from parameters that are given, one that closes the hold. */
+function solveDamped(
+  normal: Normal,
+  damping: number,
+  damped: Float64Array,
+  step: Float64Array,
+  closing?: Float64Array,
+): boolean {
+  damped.set(normal.matrix);
+  step.set(normal.gradient);
+  for (let a = 0; a < moveSize; a++) damped[a * size + a] = damped[a * size + a] * (1 + damping) + 1e-6;
+  if (closing !== undefined) tieHold(closing, damped, size, step);
+  return solveSymmetric(damped, [step], moveSize, size);
+}
+
+function settle(
+  data: FitData,
+  guess: Move,
+  up: MoveShape,
+  down: MoveShape,
+  worthwhile: Worthwhile,
+): Settled | undefined {
   const { timesS } = data;
   if (timesS.length < moveSize + 2) return undefined;
   const leastS = Math.max(0.06, 3 * (timesS[1] - timesS[0]));
@@ -149,10 +182,8 @@ function settle(data: FitData, guess: Move, up: MoveShape, down: MoveShape): Set
   for (let round = 0; round < rounds; round++) {
     if (!isCurrent) assemble(p, data, up, down, best, normal);
     isCurrent = true;
-    damped.set(normal.matrix);
-    step.set(normal.gradient);
-    for (let a = 0; a < moveSize; a++) damped[a * size + a] = damped[a * size + a] * (1 + damping) + 1e-6;
-    if (!solveSymmetric(damped, [step], moveSize, size)) return undefined;
+    if (!solveDamped(normal, damping, damped, step)) return undefined;
+    if (p[1] + step[1] > p[2] + step[2] && !solveDamped(normal, damping, damped, step, p)) return undefined;
     const next = p.map((value, a) => value + step[a]);
     orderTimes(next, leastS);
     tryMove(next, data, up, down, tried);
@@ -162,7 +193,7 @@ function settle(data: FitData, guess: Move, up: MoveShape, down: MoveShape): Set
       [best, tried] = [tried, best];
       isCurrent = false;
       damping = Math.max(1e-6, damping / 8);
-      if (gained < 1e-3 + 1e-4 * best.cost) break;
+      if (gained < worthwhile.gain + worthwhile.share * best.cost) break;
     } else {
       damping *= 6;
       if (damping > 1e4) break;
@@ -188,7 +219,7 @@ export function misfitOfMove(
   up: MoveShape,
   down: MoveShape,
 ): Pick<MoveFit, 'upMisfit' | 'downMisfit'> | undefined {
-  const settled = settle(data, guess, up, down);
+  const settled = settle(data, guess, up, down, roughly);
   return settled && misfitsOf(settled.best);
 }
 
@@ -209,7 +240,7 @@ function misfitsOf({ cost, upCost }: Tried): Pick<MoveFit, 'upMisfit' | 'downMis
  * Source: Levenberg-Marquardt (Marquardt 1963, J Soc Ind Appl Math 11:431-441) on the soft-L1 loss (Triggs et al. 2000)
  */
 export function fitMove(data: FitData, guess: Move, up: MoveShape, down: MoveShape): MoveFit | undefined {
-  const settled = settle(data, guess, up, down);
+  const settled = settle(data, guess, up, down, exactly);
   if (settled === undefined) return undefined;
   const { p, best, normal, isCurrent } = settled;
   if (!isCurrent) assemble(p, data, up, down, best, normal);

@@ -173,3 +173,28 @@ export function orderTimes(p: Float64Array, leastS: number): void {
   p[0] = Math.min(p[0], p[1] - leastS);
   p[3] = Math.max(p[3], p[2] + leastS);
 }
+
+/** How much stiffer a tie is than what it ties. */
+const stiffness = 1e8;
+
+/**
+ * Ties the end of the way up to the start of the way down, so that a step closes a hold and does not turn it round: a hold cannot
+ * last less than no time.
+ *
+ * @param p - the seven parameters the step is added to [s, m]
+ * @param matrix - normal matrix of the repetition, row after row; the lower triangle is added to [-]
+ * @param size - length of a row of it [-]
+ * @param sides - right-hand sides, a row for each parameter, of which the first column is the gradient [-]
+ * @param sideSize - length of a row of those [-]
+ *
+ * Source: penalty method (Nocedal & Wright, Numerical Optimization, chapter 17)
+ */
+export function tieHold(p: Float64Array, matrix: Float64Array, size: number, sides: Float64Array, sideSize = 1): void {
+  const tie = stiffness * Math.max(matrix[size + 1], matrix[2 * size + 2]);
+  const open = p[2] - p[1];
+  matrix[size + 1] += tie;
+  matrix[2 * size + 2] += tie;
+  matrix[2 * size + 1] -= tie;
+  sides[sideSize] += tie * open;
+  sides[2 * sideSize] -= tie * open;
+}

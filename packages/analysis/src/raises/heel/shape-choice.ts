@@ -29,9 +29,6 @@ export interface ChosenShapes {
   readonly moves: readonly Move[];
 }
 
-/** A move in two strokes: the second place, beside minimum jerk, from which the search sets out. */
-const twoStrokes = [Math.log(2.7), Math.log(2.7), 6, 0] as const;
-
 const rounds = 20;
 
 /** Fewer repetitions show no habit. */
@@ -49,16 +46,7 @@ const leastForHabit = 4;
  * Source: ours (posterior mode over a family of shapes with repetitions pooled; Levenberg-Marquardt with the Schur complement)
  */
 export function chooseShapes(all: readonly FitData[], guesses: readonly Move[], rule: ShapeChoiceRule): ChosenShapes {
-  const usual = search(all, guesses, Float64Array.of(...origin, ...origin), rule);
-  const samples = all.reduce((sum, data) => sum + data.timesS.length, 0);
-  // What the usual shapes explain well needs no second search.
-  const best =
-    usual.cost < plainMisfit * samples
-      ? usual
-      : [search(all, guesses, Float64Array.of(...twoStrokes, ...twoStrokes), rule)].reduce(
-          (a, b) => (b.cost < a.cost ? b : a),
-          usual,
-        );
+  const best = search(all, guesses, rule);
   return {
     up: moveShape(exponentsOf(best.shared, 0)),
     down: moveShape(exponentsOf(best.shared, shapeSize)),
@@ -67,15 +55,10 @@ export function chooseShapes(all: readonly FitData[], guesses: readonly Move[], 
   };
 }
 
-/** Misfit of one sample below which the noise alone explains what is left; 1 is expected. */
-const plainMisfit = 1.2;
+/** What a round has to gain of the misfit of each sample, of which 1 is expected, for another one to tell more [-]. */
+const worthwhile = 2e-3;
 
-function search(
-  all: readonly FitData[],
-  guesses: readonly Move[],
-  from: Float64Array,
-  rule: ShapeChoiceRule,
-): TriedTogether {
+function search(all: readonly FitData[], guesses: readonly Move[], rule: ShapeChoiceRule): TriedTogether {
   const shortest = all.map(({ timesS }) => Math.max(0.06, 3 * (timesS[1] - timesS[0])));
   const moves = guesses.map((guess, k) => {
     const p = parametersOf(guess);
@@ -88,13 +71,17 @@ function search(
   const samples = all.reduce((sum, data) => sum + data.timesS.length, 0);
   let [best, tried] = [roomTogether(all), roomTogether(all)];
   const blocks = roomForBlocks(all.length);
-  tryTogether(fit, moves, Float64Array.of(...from, ...usual), best);
+  tryTogether(fit, moves, Float64Array.of(...origin, ...origin, ...usual), best);
   assembleTogether(fit, best, blocks);
-  let damping = 0.1;
+  let damping = 0.01;
+  let hasFailed = false;
   for (let round = 0; round < rounds; round++) {
-    const step = stepTogether(blocks, damping);
+    const step = stepTogether(blocks, damping, best.moves);
     if (step === undefined) break;
-    const shared = best.shared.map((value, a) => held(value + Math.max(-0.7, Math.min(0.7, step.shared[a])), a));
+    const shared = best.shared.map((value, a) => {
+      const limit = longest(a);
+      return held(value + Math.max(-limit, Math.min(limit, step.shared[a])), a);
+    });
     const moved = best.moves.map((p, k) => {
       const next = p.map((value, m) => value + step.moves[k][m]);
       orderTimes(next, shortest[k]);
@@ -102,18 +89,25 @@ function search(
     });
     tryTogether(fit, moved, shared, tried);
     if (tried.cost < best.cost) {
-      // each sample is expected to cost 1: what gains less than a thousandth of that tells nothing more
-      const small = best.cost - tried.cost < 1e-3 * Math.max(tried.cost, samples);
+      const small = best.cost - tried.cost < worthwhile * Math.max(tried.cost, samples);
       [best, tried] = [tried, best];
       if (small) break;
       assembleTogether(fit, best, blocks);
-      damping = Math.max(1e-5, damping / 5);
+      // what failed a round ago would fail again
+      if (!hasFailed) damping = Math.max(1e-5, damping / 5);
+      hasFailed = false;
     } else {
+      hasFailed = true;
       damping *= 5;
       if (damping > 1e4) break;
     }
   }
   return best;
+}
+
+/** Longest step of a shared parameter. */
+function longest(index: number): number {
+  return index < shapesSize && index % shapeSize === 2 ? 3 : 0.7;
 }
 
 /** Keeps the parameters of a shape where the family means something. */

@@ -3,7 +3,7 @@ import { fitRoom } from './fit-room.ts';
 import { softMisfit, softRoot, whiten, whitenFour } from './innovations.ts';
 import { solveSideBySide, solveSymmetric } from './linear-solve.ts';
 import type { FitData } from './move-fit.ts';
-import { moveLevels, moveSize, moveSlopes } from './move-model.ts';
+import { moveLevels, moveSize, moveSlopes, tieHold } from './move-model.ts';
 import { type MoveShape, moveShape, readShape, type ShapeExponents, softEnds, waySlope } from './move-shape.ts';
 import { addPartsPrior, type PartsPrior, partCount, partsMisfit } from './parts-prior.ts';
 import { addShapePrior, origin, type ShapeRule, shapeSize } from './shape-prior.ts';
@@ -274,6 +274,7 @@ function addParts(parts: PartsPrior, p: Float64Array, blocks: Blocks, k: number)
  *
  * @param blocks - the normal equations, see {@link Blocks} [-]
  * @param damping - share by which the diagonals are raised [-]
+ * @param moves - parameters of each repetition that the step is added to [s, m]
  * @returns what is added to the parameters; undefined where the equations have no solution [s, m, -]
  *
  * Source: Levenberg-Marquardt (Marquardt 1963, J Soc Ind Appl Math 11:431-441) with the Schur complement
@@ -281,6 +282,7 @@ function addParts(parts: PartsPrior, p: Float64Array, blocks: Blocks, k: number)
 export function stepTogether(
   blocks: Blocks,
   damping: number,
+  moves: readonly Float64Array[],
 ): { readonly moves: Float64Array[]; readonly shared: Float64Array } | undefined {
   const schur = Float64Array.from(blocks.shared);
   const sharedStep = Float64Array.from(blocks.sharedGradient);
@@ -288,15 +290,26 @@ export function stepTogether(
   const matrix = new Float64Array(moveSize * moveSize);
   const solved: Float64Array[] = [];
   for (let k = 0; k < blocks.own.length; k++) {
-    matrix.set(blocks.own[k]);
-    for (let a = 0; a < moveSize; a++) matrix[a * moveSize + a] = matrix[a * moveSize + a] * (1 + damping) + 1e-6;
-    const sides = Float64Array.from(blocks.sides[k]);
+    const p = moves[k];
+    let sides = Float64Array.from(blocks.sides[k]);
+    damp(blocks.own[k], damping, matrix);
     if (!solveSideBySide(matrix, sides, moveSize)) return undefined;
+    if (p[1] + sides[sideSize] > p[2] + sides[2 * sideSize]) {
+      sides = Float64Array.from(blocks.sides[k]);
+      damp(blocks.own[k], damping, matrix);
+      tieHold(p, matrix, moveSize, sides, sideSize);
+      if (!solveSideBySide(matrix, sides, moveSize)) return undefined;
+    }
     solved.push(sides);
     eliminate(blocks.sides[k], sides, schur, sharedStep);
   }
   if (!solveSymmetric(schur, [sharedStep], sharedSize)) return undefined;
   return { moves: solved.map((sides) => ownStep(sides, sharedStep)), shared: sharedStep };
+}
+
+function damp(own: Float64Array, damping: number, matrix: Float64Array): void {
+  matrix.set(own);
+  for (let a = 0; a < moveSize; a++) matrix[a * moveSize + a] = matrix[a * moveSize + a] * (1 + damping) + 1e-6;
 }
 
 /** Takes one repetition out of the shared equations. */
