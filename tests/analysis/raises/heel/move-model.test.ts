@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { solveSymmetric } from '../../../../packages/analysis/src/raises/heel/linear-solve.ts';
 import {
   moveLevels,
   moveOf,
@@ -8,7 +9,6 @@ import {
   parametersOf,
   tieHold,
 } from '../../../../packages/analysis/src/raises/heel/move-model.ts';
-import { solveSymmetric } from '../../../../packages/analysis/src/raises/heel/linear-solve.ts';
 import { minimumJerk, moveShape } from '../../../../packages/analysis/src/raises/heel/move-shape.ts';
 
 const shape = moveShape(minimumJerk);

@@ -2,7 +2,16 @@ import { type ColumnProducts, columnProducts, normalEquations } from './column-p
 import { fitRoom } from './fit-room.ts';
 import { softMisfit, softRoot, whiten, whitenFour } from './innovations.ts';
 import { solveSideBySide, solveSymmetric } from './linear-solve.ts';
-import { type Move, moveLevels, moveOf, moveSize, moveSlopes, orderTimes, parametersOf, tieHold } from './move-model.ts';
+import {
+  type Move,
+  moveLevels,
+  moveOf,
+  moveSize,
+  moveSlopes,
+  orderTimes,
+  parametersOf,
+  tieHold,
+} from './move-model.ts';
 import type { MoveShape } from './move-shape.ts';
 import { addPartsPrior, type PartsPrior, partsMisfit } from './parts-prior.ts';
 import type { Whitening } from './sway-noise.ts';
