@@ -17,6 +17,13 @@ export function requireCount(samples: ArrayLike<unknown>, leastCount: number, ar
   }
 }
 
+/** Whether all are: nothing times an infinity or NaN is NaN, and so is the sum. One kind of array alone is quickly read. */
+function areFinite(samples: Float64Array): boolean {
+  let sum = 0;
+  for (let i = 0; i < samples.length; i++) sum += 0 * samples[i];
+  return sum === 0;
+}
+
 /**
  * Nothing; refuses a signal that holds NaN or infinity, naming the first place.
  *
@@ -28,6 +35,7 @@ export function requireCount(samples: ArrayLike<unknown>, leastCount: number, ar
  * Source: ours
  */
 export function requireFinite(samples: ArrayLike<number>, argument: string): void {
+  if (samples instanceof Float64Array && areFinite(samples)) return;
   for (let i = 0; i < samples.length; i++) {
     if (!Number.isFinite(samples[i])) {
       throw new InputError('not-finite', {
