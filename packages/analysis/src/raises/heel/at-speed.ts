@@ -12,36 +12,56 @@ import type { MoveShape } from './move-shape.ts';
  * @param data - samples around the bump [s, m]
  * @param guess - where to begin [s, m]
  * @param smoothShapes - shapes a body may have [-]
- * @returns the ratio, held between -20 and 20; above 0 for a start or an end at speed [-]
+ * @returns the ratio, held between -20 and 20; above 0 for a start or an end at speed, and below it no smaller than it has to be [-]
  *
  * Source: ours
  */
 export function startsAtSpeed(data: FitData, guess: Move, smoothShapes: readonly MoveShape[]): number {
-  let up = Number.POSITIVE_INFINITY;
-  let down = Number.POSITIVE_INFINITY;
-  for (const shape of smoothShapes) {
-    const fit = misfitOfMove(data, guess, shape, shape);
-    if (fit === undefined) continue;
-    up = Math.min(up, fit.upMisfit);
-    down = Math.min(down, fit.downMisfit);
-  }
   // A sudden move begins later and ends sooner than a smooth one through the same crossings.
   const [upS, downS] = [guess.highFromS - guess.startS, guess.endS - guess.highToS];
   const later = { ...guess, startS: guess.startS + 0.2 * upS, endS: guess.endS - 0.2 * downS };
-  let [rivalUp, rivalDown] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
-  for (const [rising, falling] of suddenShapes) {
-    const fit = misfitOfMove(data, later, rising, falling);
-    if (fit === undefined) continue;
-    rivalUp = Math.min(rivalUp, fit.upMisfit);
-    rivalDown = Math.min(rivalDown, fit.downMisfit);
+  let rival = noFit;
+  for (const [rising, falling] of suddenShapes) rival = better(rival, misfitOfMove(data, later, rising, falling));
+  if (!isWhole(rival)) return 0;
+  let smooth = noFit;
+  let ratio = 0;
+  for (const shape of smoothShapes) {
+    smooth = better(smooth, misfitOfMove(data, guess, shape, shape));
+    if (!isWhole(smooth)) continue;
+    ratio = ratioOf(smooth, rival, data.timesS.length / 2);
+    // one more shape can only make it smaller
+    if (ratio < 0) break;
   }
-  if (!Number.isFinite(up + down + rivalUp + rivalDown)) return 0;
-  // The misfits are compared as a ratio, for neither model is right to the last millimetre, and neighbouring samples
-  // repeat each other: a fifth of them counts.
-  const half = data.timesS.length / 2;
-  const ratio =
-    ((half / 2) * (Math.log((up + half) / (rivalUp + half)) + Math.log((down + half) / (rivalDown + half)))) / 5;
-  return Math.max(-20, Math.min(20, 2 * ratio));
+  return Math.max(-20, Math.min(20, ratio));
+}
+
+interface Misfits {
+  readonly upMisfit: number;
+  readonly downMisfit: number;
+}
+
+const noFit: Misfits = { upMisfit: Number.POSITIVE_INFINITY, downMisfit: Number.POSITIVE_INFINITY };
+
+function isWhole({ upMisfit, downMisfit }: Misfits): boolean {
+  return Number.isFinite(upMisfit + downMisfit);
+}
+
+/** The better of either way. */
+function better(one: Misfits, other: Misfits = noFit): Misfits {
+  return {
+    upMisfit: Math.min(one.upMisfit, other.upMisfit),
+    downMisfit: Math.min(one.downMisfit, other.downMisfit),
+  };
+}
+
+/**
+ * The misfits are compared as a ratio, for neither model is right to the last millimetre, and neighbouring samples repeat each other:
+ * a fifth of them counts.
+ */
+function ratioOf(smooth: Misfits, rival: Misfits, half: number): number {
+  const up = Math.log((smooth.upMisfit + half) / (rival.upMisfit + half));
+  const down = Math.log((smooth.downMisfit + half) / (rival.downMisfit + half));
+  return (half * (up + down)) / 5;
 }
 
 function table(value: (u: number) => number): Float64Array {
