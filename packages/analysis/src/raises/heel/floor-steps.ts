@@ -80,13 +80,23 @@ function likeliestStep(
   const { sideLeast, leastGain } = rule;
   let best: (LevelStep & { gain: number }) | undefined;
   const timesS = [...rests, ...tops].map(({ timeS }) => timeS).sort((a, b) => a - b);
+  // several instants have the same rests on either side
+  const floorsApart = new Map<number, number>();
   for (let i = 1; i < timesS.length; i++) {
     const timeS = (timesS[i - 1] + timesS[i]) / 2;
     const [lowBefore, lowAfter] = sides(rests, timeS, rule);
     if (lowBefore.length < sideLeast || lowAfter.length < sideLeast) continue;
-    const sizes = likelySizes([lowBefore, lowAfter], sides(tops, timeS, rule), scatters[0], rule);
+    const [firstAfter] = lowAfter;
+    let apart = floorsApart.get(firstAfter.timeS);
+    if (apart === undefined) {
+      const [before, after] = [lowBefore, lowAfter].map((lows) => likeliestFloor(levels(lows), scatters[0], rule).level);
+      apart = after - before;
+      floorsApart.set(firstAfter.timeS, apart);
+    }
+    const [highBefore, highAfter] = sides(tops, timeS, rule);
+    const sizes = likelySizes(apart, highBefore, highAfter, rule);
     if (sizes.length === 0) continue;
-    const highs = sides(tops, timeS, rule).flat();
+    const highs = [...highBefore, ...highAfter];
     const still = likelihoods(lowBefore, lowAfter, 0, scatters, rule);
     const topsWithout = topsLikelihood(highs, undefined, rule.tops);
     for (const stepM of sizes) {
@@ -110,15 +120,13 @@ function sides(moments: readonly Moment[], timeS: number, { sideMost }: StepRule
   return [moments.slice(Math.max(0, at - sideMost), at), moments.slice(at, at + sideMost)];
 }
 
-/** Steps that the rests and the tops would have by themselves, and between [m]. */
+/** Steps that the rests and the tops would have by themselves [m]. */
 function likelySizes(
-  [lowBefore, lowAfter]: readonly (readonly Moment[])[],
-  [highBefore, highAfter]: readonly (readonly Moment[])[],
-  scatter: number,
+  ofRests: number,
+  highBefore: readonly Moment[],
+  highAfter: readonly Moment[],
   rule: StepRule,
 ): number[] {
-  const [before, after] = [lowBefore, lowAfter].map((lows) => likeliestFloor(levels(lows), scatter, rule).level);
-  const ofRests = after - before;
   const sizes = [ofRests];
   if (highBefore.length > 1 && highAfter.length > 1) {
     const near = Math.min(rule.topsNear, highBefore.length, highAfter.length);
@@ -127,8 +135,10 @@ function likelySizes(
   return sizes.filter((size) => Math.abs(size) > rule.leastStepM);
 }
 
-function levels(moments: readonly Moment[]): number[] {
-  return moments.map(({ level }) => level);
+function levels(moments: readonly Moment[]): Float64Array {
+  const all = new Float64Array(moments.length);
+  for (let i = 0; i < all.length; i++) all[i] = moments[i].level;
+  return all;
 }
 
 /** Log likelihood of rests with a step of the floor between them, greatest over the floor, for each scatter. */
@@ -139,33 +149,35 @@ function likelihoods(
   scatters: readonly number[],
   rule: StepRule,
 ): number[] {
-  const all = [...levels(before), ...after.map(({ level }) => level - stepM)];
+  const all = levels([...before, ...after]);
+  for (let i = before.length; i < all.length; i++) all[i] -= stepM;
   return scatters.map((scatter) => likeliestFloor(all, scatter, rule).logLikelihood);
 }
 
 /** The floor that makes levels likeliest, among the levels themselves, moved to the mean of those that gather there [m]. */
 function likeliestFloor(
-  all: readonly number[],
+  all: Float64Array,
   scatter: number,
   rule: StepRule,
 ): { readonly level: number; readonly logLikelihood: number } {
   let best = { level: all[0], logLikelihood: Number.NEGATIVE_INFINITY };
   // levels that gather lead to one and the same mean
-  const tried = new Set<number>();
-  for (const start of all) {
-    const level = meanNear(all, start, 2 * scatter);
-    if (tried.has(level)) continue;
-    tried.add(level);
+  const tried = new Float64Array(all.length).fill(Number.NaN);
+  for (let i = 0; i < all.length; i++) {
+    const level = meanNear(all, all[i], 2 * scatter);
+    if (tried.includes(level)) continue;
+    tried[i] = level;
     const found = logLikelihood(all, level, scatter, rule);
     if (found > best.logLikelihood) best = { level, logLikelihood: found };
   }
   return best;
 }
 
-function meanNear(all: readonly number[], centre: number, reach: number): number {
+function meanNear(all: Float64Array, centre: number, reach: number): number {
   let sum = 0;
   let count = 0;
-  for (const level of all) {
+  for (let i = 0; i < all.length; i++) {
+    const level = all[i];
     if (!(Math.abs(level - centre) < reach)) continue;
     sum += level;
     count += 1;
@@ -174,13 +186,13 @@ function meanNear(all: readonly number[], centre: number, reach: number): number
 }
 
 /** Log likelihood of rests about a floor; each has a density of being down, raised, or a stray [log 1/m]. */
-function logLikelihood(all: readonly number[], floor: number, scatter: number, rule: StepRule): number {
+function logLikelihood(all: Float64Array, floor: number, scatter: number, rule: StepRule): number {
   const { raisedShare, raisedMostM, strayShare, strayReachM } = rule;
   const downShare = 1 - raisedShare - strayShare;
   const greatest = Math.sqrt(2 * Math.PI) * scatter;
   let sum = 0;
-  for (const level of all) {
-    const aboveM = level - floor;
+  for (let i = 0; i < all.length; i++) {
+    const aboveM = all[i] - floor;
     const down = Math.exp(-0.5 * (aboveM / scatter) ** 2) / greatest;
     const raised = aboveM > 0 && aboveM < raisedMostM ? 1 / raisedMostM : 0;
     const stray = Math.abs(aboveM) < strayReachM ? 1 / (2 * strayReachM) : 1e-3;
