@@ -1,5 +1,6 @@
-// Recordings in their thousands, and one of 500 MB: the command line beside two scripts with SciPy, pandas and a pool of processes. One does
-// the same work: it fits and judges every repetition and draws the interval of the count; the other filters and takes peaks.
+// Recordings in their thousands, and one of 500 MB: the command line beside three scripts with SciPy, pandas and a pool of processes. One does
+// the same work as a script would: recording by recording it fits and judges every repetition and draws the interval of the count. One shows
+// how far NumPy goes: the same joint fit of shapes and repetitions, written for many recordings at once. One filters and takes peaks.
 // npm run bench -- many [FILES] [SMALL FILES] [MEGABYTES]; needs a build. Recordings are made once, in the temporary folder.
 import { spawn, spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
@@ -11,6 +12,7 @@ import { folderOf, heelRecording, largeFile, place } from './many-recordings.mjs
 
 const BIN = 'apps/cli/bin/surae.js';
 const SAME_WORK = 'tests/reference/many_fits.py';
+const BATCHED = 'tests/reference/batched/many_joint_fits.py';
 const PLAIN = 'tests/reference/many_yardstick.py';
 /** Raises and length of the recordings, and how many of them are held against their truth. */
 const [RAISES, LENGTH_S, JUDGED] = [25, 60, 200];
@@ -127,6 +129,8 @@ export async function benchMany({ files = 2000, small = 10_000, megabytes = 500 
   else {
     const same = await beside(command, SAME_WORK, folder, all, cores, 0.05 * all.rows);
     const ofTheirs = quality(join(place, 'script-repetitions.csv'));
+    const batched = await beside(command, BATCHED, folder, all, cores, 0.05 * all.rows);
+    const ofBatched = quality(join(place, 'script-repetitions.csv'));
     const plain = await beside(command, PLAIN, folder, all, cores, 0.05 * all.rows);
     const ofPlain = quality(join(place, 'script.csv'));
     const { scipy, pandas } = same.theirs.versions;
@@ -141,11 +145,12 @@ export async function benchMany({ files = 2000, small = 10_000, megabytes = 500 
       `${with2}: ${told(same)}; at least 1.5 times`,
       same.ratio >= 1.5 ? 'yes' : 'NO',
     );
+    add(`${what}, ${cores} workers, beside joint fits in batches`, times(batched), `${with2}: ${told(batched)}`, '-');
     add(`${what}, ${cores} workers, beside a filter and peaks`, times(plain), `${with2}: ${told(plain)}`, '-');
     add(
       `what that gives, ${Math.min(files, JUDGED)} of them`,
       ofOurs,
-      `same work: ${ofTheirs}; peaks: ${ofPlain}`,
+      `same work: ${ofTheirs}; in batches: ${ofBatched}; peaks: ${ofPlain}`,
       '-',
     );
   }
