@@ -89,7 +89,9 @@ function likeliestStep(
     const [firstAfter] = lowAfter;
     let apart = floorsApart.get(firstAfter.timeS);
     if (apart === undefined) {
-      const [before, after] = [lowBefore, lowAfter].map((lows) => likeliestFloor(levels(lows), scatters[0], rule).level);
+      const [before, after] = [lowBefore, lowAfter].map(
+        (lows) => likeliestFloor(levels(lows), scatters[0], rule).level,
+      );
       apart = after - before;
       floorsApart.set(firstAfter.timeS, apart);
     }
