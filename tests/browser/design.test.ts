@@ -4,6 +4,7 @@ import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { main } from '../../apps/cli/src/main.ts';
 import { MemoryIo } from '../support/memory-io.ts';
+import { inRun } from '../support/runs.ts';
 import { browserTest } from './support/browser-test.ts';
 import { fitsAt } from './support/result-page.ts';
 import { designStates } from './support/states/design-states.ts';
@@ -95,7 +96,8 @@ browserTest('every question makes the same bytes in the browser and by its comma
     'change.;change.expected=4;sem.low=2;sem.expected=2.25;sem.high=3',
   ];
   await page.goto(origin);
-  for (const one of asked) {
+  // each goes through the same page and the same command: every run takes every fourth
+  for (const one of asked.filter((_, at) => inRun(at % 4 === 0, true))) {
     await page.goto(`${origin}/#/nowhere`);
     await page.locator('design-page').waitFor({ state: 'detached' });
     await page.goto(`${origin}/#/design/${encodeURIComponent(one)}`);

@@ -1,6 +1,7 @@
 import { AXIS_WORDS, SORENESS_WORDS } from '@surae/shared';
 import type { Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
+import { inRun } from '../support/runs.ts';
 import { browserTest } from './support/browser-test.ts';
 import { cutOff, tooWide, widths } from './support/fits-page.ts';
 import { inLanguage } from './support/in-language.mjs';
@@ -61,17 +62,10 @@ async function misfits(page: Page): Promise<string[]> {
   return found;
 }
 
-browserTest('in a long language no sentence is missing in the catalogue, and every page holds it', async (given) => {
-  const { page, origin } = given;
-  const found: string[] = [];
-  await inLanguage(page, 'long', () =>
-    walk(page, origin, async (name) => {
-      expect(await page.locator('html').getAttribute('lang')).toBe('en-XA');
-      found.push(...[...(await plainWords(page)), ...(await misfits(page))].map((one) => `${name}: ${one}`));
-    }),
-  );
-  expect(found).toEqual([]);
-});
+/** Words of a page that is in a longer language: all from the catalogue, and all held. */
+async function longWords(page: Page, name: string): Promise<string[]> {
+  return [...(await plainWords(page)), ...(await misfits(page))].map((one) => `${name}: ${one}`);
+}
 
 /** Where the middle of something is across the page [px]. */
 async function middleOf(place: Locator): Promise<number> {
@@ -80,38 +74,54 @@ async function middleOf(place: Locator): Promise<number> {
   return box.x + box.width / 2;
 }
 
-browserTest(
-  'in a language read from the right the page is mirrored, and the legs are not',
-  async ({ page, origin }) => {
-    const found: string[] = [];
-    const leftOf = async (left: Locator, right: Locator): Promise<void> => {
-      expect(await middleOf(left)).toBeLessThan(await middleOf(right));
-    };
-    await inLanguage(page, 'mirrored', () =>
-      walk(page, origin, async (name) => {
-        expect(await page.evaluate(() => getComputedStyle(document.body).direction)).toBe('rtl');
-        found.push(...(await misfits(page)).map((one) => `${name}: ${one}`));
-        if (name === 'start') {
-          // the name of the program begins the line, at the right
-          await leftOf(page.locator('app-shell header button').last(), page.locator('app-shell header a.name'));
-        }
-        if (name === 'soreness') {
-          const leg = (side: 'left' | 'right'): Locator => page.getByRole('group', { name: SORENESS_WORDS[side].text });
-          await leftOf(leg('left'), leg('right'));
-        }
-        if (name === 'history') await leftOf(page.locator('.leg').nth(0), page.locator('.leg').nth(1));
-        if (name === 'result') {
-          const axis = page.locator('two-legs-axis').first();
-          const head = (side: 'left' | 'right'): Locator =>
-            axis.getByRole('columnheader', { name: AXIS_WORDS[side].text });
-          await leftOf(head('left'), head('right'));
-          // and the axis runs from zero at its left
-          const numbers = axis.locator('svg text');
-          expect((await numbers.first().textContent())?.trim()).toBe('0');
-          await leftOf(numbers.first(), numbers.last());
-        }
-      }),
-    );
-    expect(found).toEqual([]);
-  },
-);
+/** A page that is read from the right, whose legs stand as they did. */
+async function mirroredWords(page: Page, name: string): Promise<string[]> {
+  const leftOf = async (left: Locator, right: Locator): Promise<void> => {
+    expect(await middleOf(left)).toBeLessThan(await middleOf(right));
+  };
+  expect(await page.evaluate(() => getComputedStyle(document.body).direction)).toBe('rtl');
+  const found = (await misfits(page)).map((one) => `${name}: ${one}`);
+  if (name === 'start') {
+    // the name of the program begins the line, at the right
+    await leftOf(page.locator('app-shell header button').last(), page.locator('app-shell header a.name'));
+  }
+  if (name === 'soreness') {
+    const leg = (side: 'left' | 'right'): Locator => page.getByRole('group', { name: SORENESS_WORDS[side].text });
+    await leftOf(leg('left'), leg('right'));
+  }
+  if (name === 'history') await leftOf(page.locator('.leg').nth(0), page.locator('.leg').nth(1));
+  if (name === 'result') {
+    const axis = page.locator('two-legs-axis').first();
+    const head = (side: 'left' | 'right'): Locator => axis.getByRole('columnheader', { name: AXIS_WORDS[side].text });
+    await leftOf(head('left'), head('right'));
+    // and the axis runs from zero at its left
+    const numbers = axis.locator('svg text');
+    expect((await numbers.first().textContent())?.trim()).toBe('0');
+    await leftOf(numbers.first(), numbers.last());
+  }
+  return found;
+}
+
+/** What is asked of a page in each language, and the tag that it names; every run takes both at once, the long one each by itself besides. */
+const all = {
+  'long-mirrored': { tag: 'en-XC', looks: [longWords, mirroredWords] },
+  long: { tag: 'en-XA', looks: [longWords] },
+  mirrored: { tag: 'en-XB', looks: [mirroredWords] },
+} as const;
+
+for (const language of inRun(['long-mirrored'] as const, ['long-mirrored', 'long', 'mirrored'] as const)) {
+  browserTest(
+    `in the ${language} language every sentence is of the catalogue, every page holds it, and the legs stay where they are`,
+    async ({ page, origin }) => {
+      const { tag, looks } = all[language];
+      const found: string[] = [];
+      await inLanguage(page, language, () =>
+        walk(page, origin, async (name) => {
+          expect(await page.locator('html').getAttribute('lang')).toBe(tag);
+          for (const look of looks) found.push(...(await look(page, name)));
+        }),
+      );
+      expect(found).toEqual([]);
+    },
+  );
+}

@@ -15,6 +15,7 @@ import {
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { JUDGING_WORDS } from '../support/judging-words.ts';
+import { isLong } from '../support/runs.ts';
 import type { ToldVisit } from '../support/told-visit.ts';
 import { browserTest } from './support/browser-test.ts';
 import { openFirstSet, UNWATCHED_PACE } from './support/first-set.ts';
@@ -139,50 +140,52 @@ browserTest(
   },
 );
 
-browserTest(
-  'both sore, one stopped for pain: each against its own start, one sheet of paper',
-  async ({ page, origin }) => {
-    const both = { left: 'insertion', right: 'insertion' } as const;
-    const visit = (day: string, left: number, right: number): ToldVisit => ({
-      day,
-      sore: both,
-      left: { count: left, protocol: FLOOR, ...(left === 9 ? { reason: 'pain', pain: 6 } : {}) },
-      right: { count: right, pain: 3, protocol: FLOOR },
-    });
-    await openResult(page, origin, [visit('2026-03-02', 12, 14), visit('2026-03-30', 9, 16)]);
-    const own = page.locator('both-sore');
-    await own.getByText('Right: 2 more than at its start, 2 Mar 2026.').waitFor();
-    await own.getByText('Cannot tell which leg governs').waitFor();
-    expect(await violations(page)).toEqual([]);
-    await fitsAt(page, 'both-sore', 360, 768, 1280);
-    await showLegs(page);
-    await shows(
-      page,
-      'Your left leg stopped for pain at 9, your right leg did 16.',
-      LEGS_WORDS['stopped-for-pain'].text,
-      LEGS_WORDS['both-sore'].text,
-      'Your right leg: 2 more than on 2 Mar 2026.',
-    );
-    await isFit(page, 'legs-both');
-    const shown = await paragraphs(page, 'legs-page');
-    const { text } = await savedPage(page);
-    const shots = process.env['SHOTS'];
-    if (shots) {
-      await page.setViewportSize({ width: 710, height: 950 });
-      await page.emulateMedia({ media: 'print' });
-      await page.screenshot({ path: `${shots}/legs-paper.png`, fullPage: true });
-      await page.emulateMedia({ media: null });
-    }
-    expect(await sheets(page)).toBe(1);
-    await openSaved(page, text);
-    expect(await sheets(page)).toBe(1);
-    // the file says what the page says, and has the code for a phone too
-    const saved = await paragraphs(page, 'main');
-    expect(shown.filter((one) => !saved.includes(one))).toEqual([]);
-    await page.getByRole('img', { name: HOME_WORDS['code-label'].text }).waitFor();
-    await fitsAt(page, 'legs-file-both', 360, 768, 1280);
-  },
-);
+// another test goes through a whole visit of two sore legs
+if (isLong)
+  browserTest(
+    'both sore, one stopped for pain: each against its own start, one sheet of paper',
+    async ({ page, origin }) => {
+      const both = { left: 'insertion', right: 'insertion' } as const;
+      const visit = (day: string, left: number, right: number): ToldVisit => ({
+        day,
+        sore: both,
+        left: { count: left, protocol: FLOOR, ...(left === 9 ? { reason: 'pain', pain: 6 } : {}) },
+        right: { count: right, pain: 3, protocol: FLOOR },
+      });
+      await openResult(page, origin, [visit('2026-03-02', 12, 14), visit('2026-03-30', 9, 16)]);
+      const own = page.locator('both-sore');
+      await own.getByText('Right: 2 more than at its start, 2 Mar 2026.').waitFor();
+      await own.getByText('Cannot tell which leg governs').waitFor();
+      expect(await violations(page)).toEqual([]);
+      await fitsAt(page, 'both-sore', 360, 768, 1280);
+      await showLegs(page);
+      await shows(
+        page,
+        'Your left leg stopped for pain at 9, your right leg did 16.',
+        LEGS_WORDS['stopped-for-pain'].text,
+        LEGS_WORDS['both-sore'].text,
+        'Your right leg: 2 more than on 2 Mar 2026.',
+      );
+      await isFit(page, 'legs-both');
+      const shown = await paragraphs(page, 'legs-page');
+      const { text } = await savedPage(page);
+      const shots = process.env['SHOTS'];
+      if (shots) {
+        await page.setViewportSize({ width: 710, height: 950 });
+        await page.emulateMedia({ media: 'print' });
+        await page.screenshot({ path: `${shots}/legs-paper.png`, fullPage: true });
+        await page.emulateMedia({ media: null });
+      }
+      expect(await sheets(page)).toBe(1);
+      await openSaved(page, text);
+      expect(await sheets(page)).toBe(1);
+      // the file says what the page says, and has the code for a phone too
+      const saved = await paragraphs(page, 'main');
+      expect(shown.filter((one) => !saved.includes(one))).toEqual([]);
+      await page.getByRole('img', { name: HOME_WORDS['code-label'].text }).waitFor();
+      await fitsAt(page, 'legs-file-both', 360, 768, 1280);
+    },
+  );
 
 browserTest('the plan stands on the printed page and in the file, on one sheet', async ({ page, origin }) => {
   await openResult(page, origin, [BEGIN, { day: '2026-03-30', open: true, left: { count: 26 }, right: { count: 22 } }]);

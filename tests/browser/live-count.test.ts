@@ -1,5 +1,6 @@
 import { SUMMARY_WORDS } from '@surae/shared';
 import { expect } from 'vitest';
+import { inRun } from '../support/runs.ts';
 import { browserTest } from './support/browser-test.ts';
 import { openFirstSet, UNWATCHED_PACE } from './support/first-set.ts';
 import { endRest, sayEnd, startSet, waitForResult, words } from './support/journey.mjs';
@@ -17,10 +18,14 @@ interface ResultBody {
 
 browserTest('the count on the screen is that of the final pass, or the result says the difference', async (given) => {
   const { page, origin } = given;
-  for (const [left, right, seed] of [
-    ['foot', 'heel', 21],
-    ['trunk', 'platform', 22],
-  ] as const) {
+  // below the page the counts of every placement are held to the final pass
+  for (const [left, right, seed] of inRun(
+    [['foot', 'platform', 22]] as const,
+    [
+      ['foot', 'heel', 21],
+      ['trunk', 'platform', 22],
+    ] as const,
+  )) {
     await openFirstSet(page, origin, { seed, pace: UNWATCHED_PACE });
     for (const [side, placement] of [
       ['left', left],

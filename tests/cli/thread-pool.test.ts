@@ -5,6 +5,7 @@ import { join, resolve } from 'node:path';
 import { simulateSet } from '@surae/simulation';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { traceCsv } from '../../apps/cli/src/trace-csv.ts';
+import { inRun } from '../support/runs.ts';
 
 const BIN = resolve('apps/cli/bin/surae.js');
 const folder = mkdtempSync(join(tmpdir(), 'surae-threads-'));
@@ -42,8 +43,8 @@ function tables(out: string): Record<string, string> {
   return Object.fromEntries(names.map((name) => [name, readFileSync(join(folder, out, name), 'latin1')]));
 }
 
-test('one, two and three threads write the same bytes', () => {
-  const [one, two, three] = ['1', '2', '3'].map((workers) => {
+test('one thread and several write the same bytes', () => {
+  const [one, ...others] = inRun(['1', '3'], ['1', '2', '3']).map((workers) => {
     const out = `out-${workers}`;
     const { stderr, stdout, status } = surae(
       '--manifest',
@@ -60,8 +61,7 @@ test('one, two and three threads write the same bytes', () => {
     return { tables: tables(out), said: stdout.replaceAll(out, 'out') };
   });
   expect(Object.keys(one.tables)).toEqual(expect.arrayContaining(['sides.csv', 'sides.parquet', 'refused.csv']));
-  expect(two).toEqual(one);
-  expect(three).toEqual(one);
+  for (const other of others) expect(other).toEqual(one);
 });
 
 /** Waits until so many results are in a journal. */

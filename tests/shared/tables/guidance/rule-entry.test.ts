@@ -27,6 +27,8 @@ function boundary(rule: GuidanceRule, fact: string, limit: number): string {
     const at = [limit - little, limit, limit + little].map((value) =>
       value < least || value > most ? '-' : letters[heldWith(rule, { ...others, [fact]: known(value) })],
     );
+    // most sets of answers turn nothing at the number: they are not asked about once more
+    if (!at.includes('y') || !at.includes('n')) return at.join('');
     return `${at.join('')} ${letters[heldWith(rule, { ...others, [fact]: { missing: 'not-asked' } })]}`;
   };
   const ways = [...waysOf(rule.when, rule), ...waysOf(rule.when, rule, false)].filter((told) =>
