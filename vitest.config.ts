@@ -21,38 +21,26 @@ const moments = inBrowser([
   'two-sensors',
 ]);
 
-/** Pages that are only looked at share the workers, two more than two cores: a browser waits most of the time. */
-const workers = 4;
+/** Pages that are only looked at share the workers, three more than two cores: a browser waits most of the time. */
+const workers = 5;
 
 /**
  * Files that take long, the longest first, though many of them are short to read: they begin, so that no worker is left alone with one
  * at the end.
  */
 const longest: readonly string[] = [
-  ...[
-    'raises/detect-body',
-    'simulation/simulate-set',
-    'efforts/find-efforts',
-    'tests/open-recordings/',
-    'tests/accuracy/',
-  ],
-  ...['cli/bin', 'assess/recount'],
-  ...inBrowser(['accessibility', 'language-states', 'comparison-accessibility', 'live-sensors', 'push-accessibility']),
-  ...inBrowser([
-    'sensors-page',
-    'live-losses',
-    'legs',
-    'course',
-    'clinic',
-    'start',
-    'live-count',
-    'choice',
-    'kept-sets',
-  ]),
-  ...inBrowser(['endings', 'comparisons', 'people', 'languages', 'hand-over', 'lost-clinic', 'recount', 'own-errors']),
-  ...inBrowser(['lock', 'acceptance', 'visits', 'import', 'live-serial', 'bluetooth', 'export', 'hand-count']),
-  ...inBrowser(['sensor-faults', 'killed-taking-in', 'offline', 'torn-log']),
-  ...inBrowser(['page-faults', 'pushes', 'killed', 'interruptions', 'set-up']),
+  ...['cli/cluster/several-machines', 'cli/thread-pool', 'cli/research-page', 'raises/detect-body'],
+  ...['simulation/simulate-set', 'efforts/find-efforts', 'tests/open-recordings/', 'tests/accuracy/'],
+  ...['shared/tables/guidance/rule-entry', 'conventions/dependencies', 'cli/bin', 'assess/recount'],
+  ...inBrowser(['accessibility', 'language-states', 'live-losses', 'recount-study', 'endings', 'hand-over', 'plan']),
+  ...inBrowser(['choice', 'sensors-page', 'bluetooth', 'demo-courses', 'offline', 'study', 'study-results', 'lock']),
+  ...inBrowser(['people', 'off-plate', 'import', 'rules', 'course', 'advice', 'comparisons', 'live-serial']),
+  ...inBrowser(['kept-sets', 'killed-taking-in', 'acceptance', 'sensor-faults', 'design', 'visits', 'clinic']),
+  ...inBrowser(['same-leg', 'activity', 'course-load', 'legs', 'thumb-side', 'episodes', 'export', 'recount']),
+  ...inBrowser(['lost-clinic', 'live-sensors', 'comparison-accessibility', 'push-accessibility', 'own-errors']),
+  ...inBrowser(['push-comparisons', 'fact-asks', 'hand-count', 'torn-log', 'bluetooth-stream', 'secure-host']),
+  ...inBrowser(['live-count', 'run-file', 'languages', 'pushes', 'interruptions', 'page-faults', 'set-up', 'stop']),
+  ...inBrowser(['killed']),
 ];
 
 class LongFirst extends BaseSequencer {
