@@ -7,6 +7,7 @@ import { clinicStates, fileStates, sensorStates } from './support/states/other-s
 import { rulesStates } from './support/states/rules-states.ts';
 import { studyStates } from './support/states/study-states.ts';
 import { startStates, visitStates } from './support/states/visit-states.ts';
+import { violations } from './support/violations.ts';
 import { walked } from './support/walked.ts';
 
 browserTest(
@@ -27,4 +28,32 @@ browserTest(
     expect(states.length).toBeGreaterThan(inRun(40, 90));
   },
   600_000,
+);
+
+browserTest(
+  'what was met before on a page without a fault is not asked again, and whatever is written otherwise is',
+  async ({ page, origin }) => {
+    await page.goto(origin);
+    await page.locator('start-page').waitFor();
+    // beside what the page shows, in its last place
+    const asked = async (html: string): Promise<string[]> => {
+      await page.evaluate((text) => {
+        document.querySelector('#beside')?.remove();
+        const beside = document.createElement('section');
+        beside.id = 'beside';
+        beside.setAttribute('aria-label', 'Beside');
+        beside.innerHTML = text;
+        document.body.append(beside);
+      }, html);
+      return (await violations(page)).map((one) => one.split(':')[0]);
+    };
+    const clean = '<h2>Beside</h2><button>One</button><input type="checkbox" aria-label="Two">';
+    expect(await asked(clean)).toEqual([]);
+    expect(await asked(clean.replace('One', 'Another'))).toEqual([]);
+    expect(await asked(clean.replace('One', ''))).toEqual(['button-name']);
+    expect(await asked(clean.replace(' aria-label="Two"', ''))).toEqual(['label']);
+    expect(await asked(clean.replace('"Two"', '""'))).toEqual(['label']);
+    expect(await asked(`${clean}<div role="checkbox" tabindex="0">Three</div>`)).toEqual(['aria-required-attr']);
+    expect(await asked(clean)).toEqual([]);
+  },
 );
