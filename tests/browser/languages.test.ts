@@ -104,24 +104,34 @@ async function mirroredWords(page: Page, name: string): Promise<string[]> {
 
 /** What is asked of a page in each language, and the tag that it names; every run takes both at once, the long one each by itself besides. */
 const all = {
-  'long-mirrored': { tag: 'en-XC', looks: [longWords, mirroredWords] },
-  long: { tag: 'en-XA', looks: [longWords] },
-  mirrored: { tag: 'en-XB', looks: [mirroredWords] },
+  'long-mirrored': {
+    title:
+      'in longer words that are read from the right no sentence is missing in the catalogue, every page holds it, and the legs are not mirrored',
+    tag: 'en-XC',
+    looks: [longWords, mirroredWords],
+  },
+  long: {
+    title: 'in a long language no sentence is missing in the catalogue, and every page holds it',
+    tag: 'en-XA',
+    looks: [longWords],
+  },
+  mirrored: {
+    title: 'in a language read from the right the page is mirrored, and the legs are not',
+    tag: 'en-XB',
+    looks: [mirroredWords],
+  },
 } as const;
 
 for (const language of inRun(['long-mirrored'] as const, ['long-mirrored', 'long', 'mirrored'] as const)) {
-  browserTest(
-    `in the ${language} language every sentence is of the catalogue, every page holds it, and the legs stay where they are`,
-    async ({ page, origin }) => {
-      const { tag, looks } = all[language];
-      const found: string[] = [];
-      await inLanguage(page, language, () =>
-        walk(page, origin, async (name) => {
-          expect(await page.locator('html').getAttribute('lang')).toBe(tag);
-          for (const look of looks) found.push(...(await look(page, name)));
-        }),
-      );
-      expect(found).toEqual([]);
-    },
-  );
+  const { title, tag, looks } = all[language];
+  browserTest(title, async ({ page, origin }) => {
+    const found: string[] = [];
+    await inLanguage(page, language, () =>
+      walk(page, origin, async (name) => {
+        expect(await page.locator('html').getAttribute('lang')).toBe(tag);
+        for (const look of looks) found.push(...(await look(page, name)));
+      }),
+    );
+    expect(found).toEqual([]);
+  });
 }

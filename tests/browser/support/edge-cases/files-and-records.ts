@@ -141,8 +141,10 @@ export const FILES_AND_RECORDS = {
     happens: 'the language is long, or is read from the right',
     seen: 'every page holds it; the left leg stays on the left',
     metBy: [
-      ['browser/languages', 'in a long language no sentence is missing in the catalogue, and every page holds it'],
-      ['browser/languages', 'in a language read from the right the page is mirrored, and the legs are not'],
+      [
+        'browser/languages',
+        'in longer words that are read from the right no sentence is missing in the catalogue, every page holds it, and the legs are not mirrored',
+      ],
     ],
   },
 } as const satisfies Record<string, EdgeCase>;

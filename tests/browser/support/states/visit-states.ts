@@ -91,7 +91,7 @@ export const visitStates: readonly State[] = [
   {
     name: 'ending-again',
     area: 'test',
-    reach: ({ page }) => page.getByRole('button', { name: REDO_REASONS.interrupted.text }).click(),
+    reach: setAside,
   },
   { name: 'running-by-hand', area: 'test', reach: countByHand, anew: true },
   { name: 'rest', area: 'test', reach: (at) => at.visit('rest', 'rest-step'), anew: true },
@@ -285,6 +285,12 @@ async function judgeByHand(at: Stand): Promise<void> {
 async function showLeftOut(at: Stand): Promise<void> {
   await at.visit('ending-left-out', 'ending-step');
   await at.page.getByText(words(HAND_VERDICT_WORDS['another-movement'])).waitFor();
+}
+
+/** The set does not count, and is done again. */
+async function setAside({ page }: Stand): Promise<void> {
+  await page.getByRole('button', { name: REDO_REASONS.interrupted.text }).click();
+  await page.locator('set-ready').waitFor();
 }
 
 async function countByHand(at: Stand): Promise<void> {
