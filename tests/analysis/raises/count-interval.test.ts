@@ -110,10 +110,19 @@ const isOpen = (probability: number): boolean => probability > 1e-9 && probabili
 /** The same draws written plainly: every height worked out, and the end found by the rule itself. */
 function plainInterval(set: readonly UncertainRepetition[], rules: CountRules, draws: number, seed: number) {
   const random = createRandom(seed);
-  const counts = Array.from({ length: draws }, () => {
+  // what is hardly ever missing: how many draws pass before it is, by the inverse of the geometric distribution
+  const passed = (exists: number): number => Math.floor(Math.log(1 - random()) / Math.log(exists));
+  const isSeldom = ({ exists }: UncertainRepetition): boolean => isOpen(exists) && exists > 0.9;
+  const nextMissing = new Map(set.filter(isSeldom).map((one) => [one, passed(one.exists)]));
+  const counts = Array.from({ length: draws }, (_, draw) => {
     const reference = 1 + (rules.referenceU > 0 ? rules.referenceU * gaussian(random) : 0);
     const present = set.flatMap((one) => {
-      if (isOpen(one.exists) && random() >= one.exists) return [];
+      if (isSeldom(one)) {
+        if (nextMissing.get(one) === draw) {
+          nextMissing.set(one, draw + 1 + passed(one.exists));
+          return [];
+        }
+      } else if (isOpen(one.exists) && random() >= one.exists) return [];
       if (!one.judged) return [{ faults: new Set<FaultKind>(), judged: false, valid: random() < 0.5 }];
       const faults = new Set<FaultKind>();
       let valid = true;
@@ -157,7 +166,7 @@ test('the draws are those of heights that are all worked out and of the end rule
     const set = Array.from(
       { length: 3 + Math.floor(20 * random()) },
       (): UncertainRepetition => ({
-        exists: random() < 0.7 ? 1 : random(),
+        exists: random() < 0.7 ? 1 : random() < 0.5 ? random() : 0.9 + 0.1 * random(),
         height: random() < 0.2 ? undefined : { share: 0.6 + 0.3 * random(), u: random() < 0.2 ? 0 : 0.06 * random() },
         others: Array.from({ length: Math.floor(4 * random()) }, () => ({
           probability: random() < 0.5 ? 1 : random() < 0.1 ? 0 : random(),

@@ -116,6 +116,38 @@ function fallsBelow(share: number, u: number, limit: number, random: RandomNumbe
   }
 }
 
+/** A repetition that is missing more rarely is not asked for in every draw [-]. */
+const seldom = 0.1;
+
+/**
+ * In which draws repetitions are missing that hardly ever are: how many draws pass before the next one follows the geometric
+ * distribution, so that a number is drawn for what happens and not for what does not.
+ */
+class SeldomMissing {
+  readonly #next: Float64Array;
+  readonly #perDraw: Float64Array;
+  readonly #random: RandomNumbers;
+
+  constructor(exists: Float64Array, random: RandomNumbers) {
+    this.#random = random;
+    this.#perDraw = exists.map((probability) => Math.log(probability));
+    this.#next = exists.map((probability, k) =>
+      probability < 1 && probability > 1 - seldom ? this.#passed(k) : Number.POSITIVE_INFINITY,
+    );
+  }
+
+  #passed(k: number): number {
+    return Math.floor(Math.log(1 - this.#random.next()) / this.#perDraw[k]!);
+  }
+
+  /** Whether a repetition is missing in a draw; draws are asked for in their order. */
+  is(k: number, draw: number): boolean {
+    if (this.#next[k] !== draw) return false;
+    this.#next[k] = draw + 1 + this.#passed(k);
+    return true;
+  }
+}
+
 /** Rows of faults of one kind, one after the other. */
 class FaultRows {
   readonly #rows = new Int32Array(FAULT_KINDS.length);
@@ -182,6 +214,7 @@ export function countInterval(
   const set = drawnSet(repetitions, rules);
   const { exists, judged, isNever, share, shareU, othersTo, probability, kind } = set;
   const drawn = isCertain(set) ? 1 : draws;
+  const missing = new SeldomMissing(exists, random);
   const rows = new FaultRows(faultsInARow);
   const heightBit = bitOf('height');
   const validCounts = new Float64Array(repetitions.length + 1);
@@ -195,7 +228,7 @@ export function countInterval(
     let valid = 0;
     let scored = 0;
     for (let k = 0; k < exists.length; k++) {
-      if (exists[k] < 1 && random.next() >= exists[k]) continue;
+      if (exists[k] > 1 - seldom ? missing.is(k, draw) : random.next() >= exists[k]) continue;
       let isValid: boolean;
       let faults = 0;
       if (judged[k] === 0) isValid = random.next() < 0.5;

@@ -1,6 +1,12 @@
 import { expect, test } from 'vitest';
 import { heelDefaults } from '../../../../packages/analysis/src/assess/defaults/heel.ts';
-import { type LevelStep, type Moment, topsLikelihood } from '../../../../packages/analysis/src/raises/heel/top-line.ts';
+import {
+  greatestTopsLikelihood,
+  type LevelStep,
+  type Moment,
+  topsLikelihood,
+} from '../../../../packages/analysis/src/raises/heel/top-line.ts';
+import { createRandom } from '../../../../packages/analysis/src/signal/random.ts';
 
 const likelihood = (tops: readonly Moment[], step: LevelStep | undefined): number =>
   topsLikelihood(tops, step, heelDefaults.floor.steps.tops);
@@ -44,4 +50,17 @@ test('the rule is read: how many tops say something, and how often one strays', 
     topsLikelihood(falling, undefined, { ...rule, strayShare }) -
     topsLikelihood(one, undefined, { ...rule, strayShare });
   expect(lost(0.001)).toBeGreaterThan(lost(0.1) + 3);
+});
+
+test('no tops are likelier than those that lie on their line', () => {
+  const rule = heelDefaults.floor.steps.tops;
+  const straight = falling.map(({ timeS }) => ({ timeS, level: 0.1 - 0.001 * timeS }));
+  const most = greatestTopsLikelihood(falling.length, rule);
+  expect(Math.abs(topsLikelihood(straight, undefined, rule) - most)).toBeLessThan(1e-6);
+  const random = createRandom(4);
+  for (let round = 0; round < 50; round++) {
+    const tops = straight.map((top) => ({ ...top, level: top.level + 0.01 * (random() - 0.5) }));
+    expect(topsLikelihood(tops, undefined, rule)).toBeLessThan(most);
+  }
+  expect(greatestTopsLikelihood(rule.leastTops - 1, rule)).toBe(0);
 });

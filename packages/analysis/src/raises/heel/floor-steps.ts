@@ -1,6 +1,6 @@
 import { median } from '../../signal/order-statistics.ts';
 import type { FloorVote } from './floor.ts';
-import { type LevelStep, type Moment, type TopRule, topsLikelihood } from './top-line.ts';
+import { greatestTopsLikelihood, type LevelStep, type Moment, type TopRule, topsLikelihood } from './top-line.ts';
 
 /** When the level at rest has stepped. */
 export interface StepRule {
@@ -80,32 +80,34 @@ function likeliestStep(
   const { sideLeast, leastGain } = rule;
   let best: (LevelStep & { gain: number }) | undefined;
   const timesS = [...rests, ...tops].map(({ timeS }) => timeS).sort((a, b) => a - b);
-  // several instants have the same rests on either side
-  const floorsApart = new Map<number, number>();
+  // several instants have the same rests, or the same tops, on either side
+  const floorsApart = once<number>();
+  const stills = once<number[]>();
+  const straights = once<number>();
   for (let i = 1; i < timesS.length; i++) {
     const timeS = (timesS[i - 1] + timesS[i]) / 2;
     const [lowBefore, lowAfter] = sides(rests, timeS, rule);
     if (lowBefore.length < sideLeast || lowAfter.length < sideLeast) continue;
-    const [firstAfter] = lowAfter;
-    let apart = floorsApart.get(firstAfter.timeS);
-    if (apart === undefined) {
-      const [before, after] = [lowBefore, lowAfter].map(
-        (lows) => likeliestFloor(levels(lows), scatters[0], rule).level,
-      );
-      apart = after - before;
-      floorsApart.set(firstAfter.timeS, apart);
-    }
+    const [{ timeS: restS }] = lowAfter;
+    const apart = floorsApart(restS, () => {
+      const [before, after] = [lowBefore, lowAfter].map((lows) => likeliestFloor(levels(lows), scatters[0], rule));
+      return after.level - before.level;
+    });
     const [highBefore, highAfter] = sides(tops, timeS, rule);
     const sizes = likelySizes(apart, highBefore, highAfter, rule);
     if (sizes.length === 0) continue;
     const highs = [...highBefore, ...highAfter];
-    const still = likelihoods(lowBefore, lowAfter, 0, scatters, rule);
-    const topsWithout = topsLikelihood(highs, undefined, rule.tops);
+    const still = stills(restS, () => likelihoods(lowBefore, lowAfter, 0, scatters, rule));
+    const straight = straights(highAfter[0]?.timeS ?? Number.POSITIVE_INFINITY, () =>
+      topsLikelihood(highs, undefined, rule.tops),
+    );
+    const topsGainMost = greatestTopsLikelihood(highs.length, rule.tops) - straight;
     for (const stepM of sizes) {
       const step = { timeS, stepM };
-      const topsGain = topsLikelihood(highs, step, rule.tops) - topsWithout;
       // the usual scatter alone shows whether there is anything to weigh
       const [usual] = likelihoods(lowBefore, lowAfter, stepM, [scatters[1]], rule);
+      if (usual - still[1] + topsGainMost < 0) continue;
+      const topsGain = topsLikelihood(highs, step, rule.tops) - straight;
       if (usual - still[1] + topsGain < 0) continue;
       const stepped = likelihoods(lowBefore, lowAfter, stepM, scatters, rule);
       const gain = Math.max(...stepped) - Math.max(...still) + topsGain;
@@ -113,6 +115,15 @@ function likeliestStep(
     }
   }
   return best;
+}
+
+/** Keeps what was worked out for the last instant that was asked for. */
+function once<Value>(): (atS: number, make: () => Value) => Value {
+  let last: { readonly atS: number; readonly value: Value } | undefined;
+  return (atS, make) => {
+    if (last?.atS !== atS) last = { atS, value: make() };
+    return last.value;
+  };
 }
 
 /** The moments next before and next after an instant. */

@@ -44,6 +44,20 @@ export function topsLikelihood(tops: readonly Moment[], step: LevelStep | undefi
   return Math.max(...rule.spreadsM.map((spread) => logLikelihood(residualsOf(timesS, levels, spread), spread, rule)));
 }
 
+/**
+ * What {@link topsLikelihood} comes to at most: all tops lie on their line.
+ *
+ * @param count - number of tops [-]
+ * @param rule - see {@link TopRule} [m, -]
+ * @returns greatest over the spread; 0 where there are too few tops to say anything [log 1/m]
+ *
+ * Source: definition
+ */
+export function greatestTopsLikelihood(count: number, rule: TopRule): number {
+  if (count < rule.leastTops) return 0;
+  return Math.max(...rule.spreadsM.map((spread) => logLikelihood(new Float64Array(count), spread, rule)));
+}
+
 function residualsOf(timesS: Float64Array, levels: Float64Array, spread: number): Float64Array {
   const weights = new Float64Array(levels.length).fill(1);
   const residuals = new Float64Array(levels.length);
