@@ -10,6 +10,16 @@ test('numbers anywhere in a value are cut to nine digits; words and null stay', 
   });
 });
 
+test('small and large numbers keep nine digits, not nine decimals; what is left out stays so', () => {
+  expect(rounded([1.23456789123e-12, 9.87654321987e15, -0.1, { deep: [123456789.4] }, undefined])).toEqual([
+    1.23456789e-12,
+    9.87654322e15,
+    -0.1,
+    { deep: [123456789] },
+    undefined,
+  ]);
+});
+
 test('nine digits are those of the decimal text, to the last bit', () => {
   const same = (x: number): boolean => Object.is(rounded(x), Number(x.toPrecision(9)));
   fc.assert(fc.property(fc.double(), same), { numRuns: 2000 });

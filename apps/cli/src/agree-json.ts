@@ -8,9 +8,9 @@ import {
   type Trend,
   type WeightedKappa,
 } from '@surae/analysis';
+import { rounded } from '@surae/exchange';
 import type { Plan } from './agree-plan.ts';
 import type { AgreeResult, GroupResult, PairedWords } from './agree-result.ts';
-import { rounded } from './rounded.ts';
 import { softwareName } from './software.ts';
 
 /** The result as one line of JSON. Null means not computed, and never zero. */

@@ -1,9 +1,9 @@
 import { type LegFinding, nestedValues, type PullFinding, type Side } from '@surae/analysis';
+import { rounded } from '@surae/exchange';
 import { CHANGE_COLUMNS, LEG_COLUMNS, LEGS_COLUMNS, RATIO_COLUMNS } from '@surae/shared';
 import type { ComparedSet } from './compared-set.ts';
 import { changeRows, legRow, legsRow, type Remark, remarksOf } from './comparison-views.ts';
 import type { Comparison, LegsComparison, VariedLegs, VisitsComparison } from './comparisons.ts';
-import { rounded } from './rounded.ts';
 import { softwareName } from './software.ts';
 
 const AGAINST = ['against-ratio', 'against-change'];

@@ -1,7 +1,6 @@
-import type { Cell } from '@surae/exchange';
+import { type Cell, rounded } from '@surae/exchange';
 import type { IssueRow } from '@surae/study';
 import { plain } from './readable-number.ts';
-import { rounded } from './rounded.ts';
 
 /** An issue as it stands in its table, after the cells of the recording. */
 export function issueCells({ code, severity, from_s: fromS, to_s: toS, details, sentence }: IssueRow): Cell[] {

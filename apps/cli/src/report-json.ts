@@ -1,10 +1,10 @@
 import { nestedValues } from '@surae/analysis';
+import { rounded } from '@surae/exchange';
 import { REPETITION_COLUMNS, SET_COLUMNS } from '@surae/shared';
 import { type AnyAssessed, type Assessed, issueRows, type Outcome } from '@surae/study';
 import { FILE_COLUMN, type FrameColumn, ORIGIN_COLUMNS, REASON_COLUMN, TRIAL_COLUMNS } from './frame-columns.ts';
 import { hopResult } from './hop-json.ts';
 import { pullResult } from './pull-json.ts';
-import { rounded } from './rounded.ts';
 
 function framed(columns: readonly FrameColumn[], outcome: Outcome): Record<string, string | null> {
   return Object.fromEntries(columns.map(({ key, value }) => [key, value(outcome)]));
