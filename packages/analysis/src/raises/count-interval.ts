@@ -137,7 +137,7 @@ class SeldomMissing {
   }
 
   #passed(k: number): number {
-    return Math.floor(Math.log(1 - this.#random.next()) / this.#perDraw[k]!);
+    return Math.floor(Math.log(1 - this.#random.next()) / this.#perDraw[k]);
   }
 
   /** Whether a repetition is missing in a draw; draws are asked for in their order. */
