@@ -34,7 +34,7 @@ export const goals = {
 export const shortOfGoal = {
   heel: { hard: { topP95Ms: 16 }, field: { topP95Ms: 17 } },
   foot: { field: { topP95Ms: 16 } },
-  'foot without gyroscope': { hard: { topP95Ms: 17 }, field: { topP95Ms: 20 } },
+  'foot without gyroscope': { hard: { topP95Ms: 18 }, field: { topP95Ms: 20 } },
   trunk: {
     hard: { topP95Ms: 100, countWidthMean: 3.7 },
     field: { topP95Ms: 125, exact: 0.55, withinOne: 0.79, countWidthMean: 4.6 },

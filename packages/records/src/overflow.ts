@@ -16,7 +16,8 @@ export function refuseOverflow(
   column: string,
   file: string | undefined,
 ): void {
-  const index = samples.findIndex((sample) => !(Math.abs(sample) < GREATEST_MAGNITUDE));
+  let index = -1;
+  for (let i = 0; i < samples.length && index < 0; i += 1) if (!(Math.abs(samples[i]!) < GREATEST_MAGNITUDE)) index = i;
   if (index < 0) return;
   throw new RecordError('not-finite', {
     ...(file === undefined ? {} : { file }),

@@ -18,3 +18,10 @@ test('a coarse sensor that lingers below its greatest value as well turned by it
   const steps = Float64Array.of(0, 1, 1, 1, 2, 2, 2, 1, 1, 1, 0, 1, 1, 2, 2, 2, 1, 1, 0);
   expect(upperRail(steps)).toBeUndefined();
 });
+
+test('a greater value begins anew: stays before it are of no limit', () => {
+  const climbing = Float64Array.of(2, 2, 2, 0, 2, 2, 2, 0, ...new Array<number>(20).fill(5), 1, 0);
+  expect(upperRail(climbing)).toBeUndefined();
+  const after = Float64Array.of(2, 2, 2, 0, 5, 5, 5, 5, 5, 1, 5, 5, 5, 5, 5, Number.NaN, 5, 0);
+  expect(upperRail(after)).toEqual({ value: 5, count: 11, fromIndex: 4, toIndex: 17 });
+});

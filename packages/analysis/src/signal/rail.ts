@@ -29,33 +29,7 @@ const NEXT_VALUES = 3;
  * Source: ours
  */
 export function upperRail(samples: Float64Array): Rail | undefined {
-  let value = -Infinity;
-  for (const sample of samples) if (sample > value) value = sample;
-  let count = 0;
-  let stays = 0;
-  let run = 0;
-  let fromIndex = -1;
-  let toIndex = 0;
-  for (let i = 0; i < samples.length; i++) {
-    run = samples[i] === value ? run + 1 : 0;
-    if (run === 0) continue;
-    count++;
-    if (run === STAY_LENGTH) stays++;
-    if (fromIndex < 0) fromIndex = i;
-    toIndex = i + 1;
-  }
-  // what never moves has no limit but its only value
-  if (stays < STAYS || count === samples.length) return undefined;
-  let below = value;
-  for (let next = 0; next < NEXT_VALUES; next++) {
-    let nearest = -Infinity;
-    for (const sample of samples) if (sample < below && sample > nearest) nearest = sample;
-    below = nearest;
-    let held = 0;
-    for (const sample of samples) if (sample === below) held++;
-    if (PILE * held > count) return undefined;
-  }
-  return { value, count, fromIndex, toIndex };
+  return railOf(samples, 1);
 }
 
 /**
@@ -67,6 +41,50 @@ export function upperRail(samples: Float64Array): Rail | undefined {
  * Source: ours
  */
 export function lowerRail(samples: Float64Array): Rail | undefined {
-  const rail = upperRail(samples.map((sample) => -sample));
+  const rail = railOf(samples, -1);
   return rail && { ...rail, value: -rail.value };
+}
+
+/** The limit above the samples, or above their negatives where the sign is -1. */
+function railOf(samples: Float64Array, sign: 1 | -1): Rail | undefined {
+  let value = -Infinity;
+  let [count, stays, run, fromIndex, toIndex] = [0, 0, 0, -1, 0];
+  for (let i = 0; i < samples.length; i++) {
+    const sample = sign * samples[i];
+    if (!(sample >= value)) {
+      run = 0;
+      continue;
+    }
+    if (sample > value) {
+      value = sample;
+      [count, stays, run, fromIndex] = [0, 0, 0, i];
+    }
+    count++;
+    run++;
+    if (run === STAY_LENGTH) stays++;
+    toIndex = i + 1;
+  }
+  // what never moves has no limit but its only value
+  if (stays < STAYS || count === samples.length) return undefined;
+  let below = value;
+  for (let next = 0; next < NEXT_VALUES; next++) {
+    below = nextBelow(samples, sign, below);
+    if (PILE * countOf(samples, sign * below) > count) return undefined;
+  }
+  return { value, count, fromIndex, toIndex };
+}
+
+function nextBelow(samples: Float64Array, sign: 1 | -1, limit: number): number {
+  let nearest = -Infinity;
+  for (let i = 0; i < samples.length; i++) {
+    const sample = sign * samples[i];
+    if (sample < limit && sample > nearest) nearest = sample;
+  }
+  return nearest;
+}
+
+function countOf(samples: Float64Array, value: number): number {
+  let count = 0;
+  for (let i = 0; i < samples.length; i++) if (samples[i] === value) count++;
+  return count;
 }
