@@ -53,10 +53,10 @@ interface DrawnSet {
   readonly kind: Int32Array;
 }
 
-/** Rarer than this, something happens in no draw: once in ten thousand sets of fifty repetitions, four criteria and 2000 draws. */
+/** Rarer than this, something happens in no draw: with fifty repetitions, four criteria and 2000 draws once in 2500 sets [-]; ours. */
 const never = 1e-9;
 
-/** Standard deviations that a normal deviate exceeds as rarely. */
+/** Standard deviations that a normal deviate exceeds as rarely [-]. */
 const farAway = 6;
 
 function bitOf(kind: FaultKind | undefined): number {
@@ -116,7 +116,7 @@ function fallsBelow(share: number, u: number, limit: number, random: RandomNumbe
   }
 }
 
-/** A repetition that is missing more rarely is not asked for in every draw [-]. */
+/** A repetition that is missing more rarely is not asked for in every draw [-]; ours. */
 const seldom = 0.1;
 
 /**

@@ -32,6 +32,29 @@ describe('fit of a repetition', () => {
     expect(Math.abs(fit.top - 0.1)).toBeLessThan(0.001);
   });
 
+  test('closes a hold that would last less than no time, and settles where no other way fits better', () => {
+    // ways that near the top sharply, fitted with soft ones
+    const [sharp, sharpDown] = [
+      moveShape({ start: 2, end: 1, spread: 0, tilt: 0 }),
+      moveShape({ start: 1, end: 2, spread: 0, tilt: 0 }),
+    ];
+    const [soft, softDown] = [
+      moveShape({ start: 2, end: 4, spread: 0, tilt: 0 }),
+      moveShape({ start: 4, end: 2, spread: 0, tilt: 0 }),
+    ];
+    const peaked = new Float64Array(timesS.length);
+    moveLevels(Float64Array.of(0.6, 1.4, 1.4, 2.7, 0, 0.1, 0), timesS, sharp, sharpDown, peaked);
+    const data = { timesS, level: peaked, whitening: white };
+    const fit = fitMove(data, guess, soft, softDown)!;
+    const misfit = fit.upMisfit + fit.downMisfit;
+    expect(Math.abs(fit.highToS - fit.highFromS)).toBeLessThan(1e-6);
+    for (const by of [-0.1, -0.05, 0.05, 0.1]) {
+      const near = { ...fit, highFromS: fit.highFromS + by, highToS: fit.highToS + by };
+      const other = fitMove(data, near, soft, softDown)!;
+      expect(other.upMisfit + other.downMisfit).toBeGreaterThan(0.99 * misfit);
+    }
+  });
+
   test('states uncertainties that noise bears out', () => {
     const random = createRandom(9);
     const [starts, tops]: [number[], number[]] = [[], []];

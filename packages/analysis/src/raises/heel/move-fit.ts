@@ -141,7 +141,7 @@ interface Settled {
   readonly isCurrent: boolean;
 }
 
-/** What a round has to gain of the misfit for another one to be worth it: a constant, and a share of the misfit [-]. */
+/** What a round has to gain of the misfit for another one to be worth it: a constant, and a share of the misfit [-]; both ours. */
 interface Worthwhile {
   readonly gain: number;
   readonly share: number;

@@ -174,7 +174,7 @@ export function orderTimes(p: Float64Array, leastS: number): void {
   p[3] = Math.max(p[3], p[2] + leastS);
 }
 
-/** How much stiffer a tie is than what it ties. */
+/** How much stiffer a tie is than what it ties [-]; ours. */
 const stiffness = 1e8;
 
 /**

@@ -55,7 +55,7 @@ export function chooseShapes(all: readonly FitData[], guesses: readonly Move[], 
   };
 }
 
-/** What a round has to gain of the misfit of each sample, of which 1 is expected, for another one to tell more [-]. */
+/** What a round has to gain of the misfit of each sample, of which 1 is expected, for another one to tell more [-]; ours. */
 const worthwhile = 2e-3;
 
 function search(all: readonly FitData[], guesses: readonly Move[], rule: ShapeChoiceRule): TriedTogether {
@@ -105,7 +105,7 @@ function search(all: readonly FitData[], guesses: readonly Move[], rule: ShapeCh
   return best;
 }
 
-/** Longest step of a shared parameter. */
+/** Longest step of a shared parameter: the spread of a shape has a wider range than the others; ours. */
 function longest(index: number): number {
   return index < shapesSize && index % shapeSize === 2 ? 3 : 0.7;
 }
