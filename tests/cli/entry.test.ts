@@ -39,6 +39,8 @@ test('a refusal is in it with its reason, in the form that was asked for', () =>
   expect(entryOf(refusal, { want: { kind: 'rows' }, carried: ['person'] })).toMatchObject({
     sha256: null,
     refusal: refusal.reason,
-    rows: { 'refused.csv': [[refusal.item.file, 'P2', null, 'heel-raise', null, null, null, refusal.reason]] },
+    rows: {
+      'refused.csv': { count: 1, text: `${refusal.item.file},P2,,heel-raise,,,,${refusal.reason}\r\n` },
+    },
   });
 });

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { outcomeRows } from '../../apps/cli/src/outcome-rows.ts';
 import { resultTables } from '../../apps/cli/src/result-tables.ts';
 import { TableFiles } from '../../apps/cli/src/table-files.ts';
+import { asWritten } from '../../apps/cli/src/written-rows.ts';
 import { csvCells, csvRows } from '../support/csv-rows.ts';
 import { handMadeOutcome, handMadeRefusal } from '../support/hand-made-outcome.ts';
 import { MemoryIo } from '../support/memory-io.ts';
@@ -68,7 +69,7 @@ test('a table that is there already is never written over unasked', () => {
     'out/sets.csv is there already',
   );
   const files = new TableFiles({ ...asked, replace: true }, tables, memory.io);
-  files.add(outcomeRows(handMadeOutcome([100]), []));
+  files.add(asWritten(outcomeRows(handMadeOutcome([100]), [])));
   expect(memory.text('out/sets.csv')).toBe('mine');
   files.place();
   expect(csvRows(memory.text('out/sets.csv'))).toHaveLength(1);
@@ -78,7 +79,7 @@ test('until all tables are whole none has its name, and one that is given up lea
   const memory = new MemoryIo();
   const tables = resultTables({ carried: [], tests: new Set(), compares: false });
   const files = new TableFiles({ csv: 'out', parquet: 'out', replace: false }, tables, memory.io);
-  files.add(outcomeRows(handMadeOutcome([100]), []));
+  files.add(asWritten(outcomeRows(handMadeOutcome([100]), [])));
   expect([...memory.files.keys()].every((name) => name.endsWith('.part'))).toBe(true);
   files.abandon();
   expect([...memory.files.keys()]).toEqual([]);
@@ -89,7 +90,7 @@ test('as Parquet the tables hold the cells of the text, with units; one without 
   memory.files.set('out/refused.parquet', 'old');
   const tables = resultTables({ carried: ['person'], tests: new Set(), compares: false });
   const files = new TableFiles({ csv: 'out', parquet: 'out', replace: true }, tables, memory.io);
-  files.add(outcomeRows(handMadeOutcome([100, 98, 96, 60]), ['person']));
+  files.add(asWritten(outcomeRows(handMadeOutcome([100, 98, 96, 60]), ['person'])));
   expect(files.place()).toContain('out/refused.parquet: no rows, no file');
   expect(memory.files.has('out/refused.parquet')).toBe(false);
   const bytes = memory.files.get('out/repetitions.parquet') as Uint8Array;

@@ -2,6 +2,7 @@ import type { Outcome } from '@surae/study';
 import { outcomeRows } from '../../apps/cli/src/outcome-rows.ts';
 import { resultTables } from '../../apps/cli/src/result-tables.ts';
 import { TableFiles } from '../../apps/cli/src/table-files.ts';
+import { asWritten } from '../../apps/cli/src/written-rows.ts';
 import type { TestName } from '../../packages/study/src/listed/known-words.ts';
 import { csvRows } from './csv-rows.ts';
 import { MemoryIo } from './memory-io.ts';
@@ -15,7 +16,7 @@ export function writtenTables(
   const tests = new Set(outcomes.map((outcome): TestName => (outcome.status === 'ok' ? outcome.test : 'heel-raise')));
   const tables = resultTables({ carried, tests, compares: false });
   const files = new TableFiles({ csv: 'out', parquet: undefined, replace: false }, tables, memory.io);
-  for (const outcome of outcomes) files.add(outcomeRows(outcome, carried));
+  for (const outcome of outcomes) files.add(asWritten(outcomeRows(outcome, carried)));
   files.place();
   return { memory, table: (name) => csvRows(memory.text(`out/${name}`)) };
 }

@@ -10,6 +10,7 @@ import type { ReadyPlan } from './ready-plan.ts';
 import { jsonLine } from './report-json.ts';
 import { reportText, type SetSummary, setSummary } from './report-text.ts';
 import type { Want } from './run-plan.ts';
+import { asWritten, type WrittenTables } from './written-rows.ts';
 
 /** What one recording came to, as far as it was asked for: plain data that can be sent, kept and read again. */
 export interface Entry {
@@ -19,8 +20,7 @@ export interface Entry {
   readonly summary: SetSummary;
   /** its line of JSON */
   readonly json?: string;
-  /** its rows, by the name of the table */
-  readonly rows?: Readonly<Record<string, readonly (readonly Cell[])[]>>;
+  readonly rows?: WrittenTables;
   /** the cells that stand before the figures in every table */
   readonly trial?: readonly Cell[];
   /** its report in words, and before which line a further note belongs */
@@ -71,7 +71,7 @@ export function entryOf(outcome: Outcome, { want, carried }: Pick<ReadyPlan, 'wa
     summary: setSummary(outcome),
     ...(want.kind === 'json' || isBoth ? { json: jsonLine(outcome) } : {}),
     ...(want.kind === 'rows' || isBoth
-      ? { rows: outcomeRows(outcome, carried), trial: trialCells(outcome, carried) }
+      ? { rows: asWritten(outcomeRows(outcome, carried)), trial: trialCells(outcome, carried) }
       : {}),
     ...(want.kind === 'text' && !isRefused ? { text: toldText(outcome, want) } : {}),
     ...(set === undefined ? {} : { set }),

@@ -3,6 +3,7 @@ import { PROTOCOLS } from '@surae/shared';
 import type { GivenRecipe, GivenSettings, WorkItem } from '@surae/study';
 import { sha256 } from './fingerprints.ts';
 import { recipeIn } from './recipe-file.ts';
+import { REVISION } from './revision.ts';
 import type { RunPlan, Want } from './run-plan.ts';
 import { readSettings, usualSettings } from './settings-file.ts';
 import { softwareName } from './software.ts';
@@ -39,15 +40,16 @@ function plain(value: object): Plain {
 }
 
 /**
- * Tells a recording apart by all that its result hangs on but its bytes: the software, the settings, the recipe, what is made of
- * it, and what was said about it.
+ * Tells a recording apart by all that its result hangs on but its bytes: the software and its revision, the settings, the recipe,
+ * what is made of it, and what was said about it.
  */
-export function toldHashes(plan: RunPlan): (item: WorkItem) => string {
+export function toldHashes(plan: RunPlan, revision = REVISION): (item: WorkItem) => string {
   const { settings, recipe, vary, want, carried } = plan;
   const ofRun = sha256(
     canonicalJson(
       plain({
         software: softwareName(),
+        revision,
         settings: settings === undefined ? null : sha256(settings.bytes),
         recipe: recipe === undefined ? null : { ...recipe, path: null, bytes: sha256(recipe.bytes) },
         vary: vary ?? null,

@@ -9,6 +9,7 @@ import { closingLines, type SetSummary } from './report-text.ts';
 import { type AskedTables, resultTables } from './result-tables.ts';
 import { TableFiles } from './table-files.ts';
 import { wrapped } from './text-lines.ts';
+import { asWritten } from './written-rows.ts';
 
 /** Where the entries of a run go, one after the other, and at the end what they came to beside each other. */
 export interface RunOutput {
@@ -33,7 +34,7 @@ export function runOutput(output: Output, asked: AskedTables, io: Io): RunOutput
       const files = new TableFiles(output, resultTables(asked), io);
       return {
         add: ({ rows }) => files.add(rows ?? {}),
-        compare: (comparison) => files.add(comparisonRows(comparison)),
+        compare: (comparison) => files.add(asWritten(comparisonRows(comparison))),
         close: () => io.writeOut(`${files.place().join('\n')}\n`),
         abandon: () => files.abandon(),
       };

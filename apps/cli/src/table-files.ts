@@ -2,8 +2,9 @@ import type { TablesOutput } from './assess-arguments.ts';
 import type { Io } from './io.ts';
 import { PartFiles } from './part-files.ts';
 import { dictionaryRows } from './result-tables.ts';
-import type { ResultTable, Rows } from './table-shape.ts';
+import type { ResultTable } from './table-shape.ts';
 import { csvWriter, parquetWriter, type TableWriter } from './table-writer.ts';
+import { type WrittenTables, writtenRows } from './written-rows.ts';
 
 const FORMS = {
   csv: { writer: csvWriter, file: (name: string) => name },
@@ -41,7 +42,7 @@ class FormFiles {
     });
   }
 
-  add(rows: Rows): void {
+  add(rows: WrittenTables): void {
     for (const { table, writer } of this.#tables) {
       const own = rows[table.name];
       if (own !== undefined) writer.add(own);
@@ -78,13 +79,13 @@ export class TableFiles {
     ];
   }
 
-  add(rows: Rows): void {
+  add(rows: WrittenTables): void {
     for (const form of this.#forms) form.add(rows);
   }
 
   /** Puts the tables in place and says what was written. */
   place(): string[] {
-    this.add({ 'dictionary.csv': dictionaryRows(this.#tables) });
+    this.add({ 'dictionary.csv': writtenRows(dictionaryRows(this.#tables)) });
     return this.#forms.flatMap((form) => form.place());
   }
 

@@ -1,11 +1,12 @@
-import { type Cell, csvLines, ParquetRows } from '@surae/exchange';
+import { cellsOfLines, csvLines, ParquetRows } from '@surae/exchange';
 import type { FileOut } from './io.ts';
 import type { ResultTable } from './table-shape.ts';
+import type { WrittenRows } from './written-rows.ts';
 
 /** A table that is written while its rows come. */
 export interface TableWriter {
   readonly count: number;
-  add(rows: readonly (readonly Cell[])[]): void;
+  add(rows: WrittenRows): void;
   /** writes what is left */
   end(): void;
 }
@@ -25,8 +26,8 @@ export function csvWriter({ columns }: ResultTable, file: FileOut): TableWriter 
       return count;
     },
     add: (rows) => {
-      count += rows.length;
-      text += csvLines(rows);
+      count += rows.count;
+      text += rows.text;
       if (text.length > HELD) flush();
     },
     end: flush,
@@ -41,7 +42,7 @@ export function parquetWriter(table: ResultTable, file: FileOut): TableWriter {
     get count() {
       return rows.count;
     },
-    add: (more) => rows.add(more),
+    add: ({ text }) => rows.add(cellsOfLines(text, table, table.name)),
     end: () => {
       if (rows.count > 0) rows.end();
     },

@@ -2,6 +2,7 @@ import { twinIssue } from '@surae/study';
 import type { Entry } from './entry.ts';
 import { issueCells } from './issue-rows.ts';
 import { labelled } from './text-lines.ts';
+import { rowsAfter, writtenRows } from './written-rows.ts';
 
 /** Width of the names at the left of a report in words. */
 const LABEL_WIDTH = 16;
@@ -24,7 +25,7 @@ export function notedTwin(entry: Entry, sameAs: string, width: number): Entry {
       : {
           rows: {
             ...rows,
-            'issues.csv': [...(rows['issues.csv'] ?? []), [...trial, ...issueCells(twinIssue(sameAs))]],
+            'issues.csv': rowsAfter(rows['issues.csv'], writtenRows([[...trial, ...issueCells(twinIssue(sameAs))]])),
           },
         }),
     ...(text === undefined

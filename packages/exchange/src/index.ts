@@ -102,7 +102,7 @@ export { dictionaryTable } from './tables/dictionary.ts';
 export { readJsonLines, writeJsonLines } from './tables/json-lines.ts';
 export { writeParquet } from './tables/parquet.ts';
 export { ParquetRows } from './tables/parquet-rows.ts';
-export { readCsvTable } from './tables/read-csv-table.ts';
+export { cellsOfLines, readCsvTable } from './tables/read-csv-table.ts';
 export { SAMPLE_SHAPE, sampleTable } from './tables/sample-table.ts';
 export { studyTables } from './tables/study-tables.ts';
 export { type Cell, type Table, type TableColumn, type TableShape, tableOf } from './tables/table.ts';

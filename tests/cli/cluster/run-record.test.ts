@@ -1,7 +1,9 @@
 import { NOTHING_GIVEN, type WorkItem } from '@surae/study';
 import { expect, test } from 'vitest';
+import { rulesHash } from '../../../apps/cli/src/cluster/rules-hash.ts';
 import { packedItem, packedPlan, unpackedItem, unpackedPlan } from '../../../apps/cli/src/cluster/run-record.ts';
 import { toldHashes } from '../../../apps/cli/src/ready-plan.ts';
+import { REVISION } from '../../../apps/cli/src/revision.ts';
 import type { RunPlan } from '../../../apps/cli/src/run-plan.ts';
 
 const BARE: RunPlan = {
@@ -18,6 +20,12 @@ const FULL: RunPlan = {
   want: { kind: 'json-and-rows' },
   carried: ['person', 'Größe'],
 };
+
+test('results of another revision are not found, and machines of another one do not work on a run', () => {
+  const item = { file: 'a.csv', path: 'a.csv', about: NOTHING_GIVEN, carried: {}, refusal: undefined };
+  expect(toldHashes(BARE, REVISION - 1)(item)).not.toBe(toldHashes(BARE)(item));
+  expect(rulesHash(REVISION - 1)).not.toBe(rulesHash());
+});
 
 test.each([BARE, FULL, { ...FULL, recipe: { ...FULL.recipe!, window: undefined, rateHz: undefined } }])(
   'a plan is read back as it was',

@@ -1,4 +1,4 @@
-import { readCsvTable } from '@surae/exchange';
+import { cellsOfLines, csvLines, readCsvTable } from '@surae/exchange';
 import { expect, test } from 'vitest';
 
 const shape = {
@@ -28,4 +28,14 @@ test.each([
   ['who,n,f\r\na,1,yes\r\n', 'row 2, column "f": expected true, false, or nothing, got "yes"'],
 ])('%j is refused with its place', (text, words) => {
   expect(() => readCsvTable(text, shape, 'x.csv')).toThrow(words);
+});
+
+test('lines without a header give the cells that they were written from', () => {
+  const cells = [
+    ['=1, "x"', -0.5, true],
+    [null, null, null],
+    ['two\r\nlines', 1e-7, false],
+  ];
+  expect(cellsOfLines(csvLines(cells), shape, 'x.csv')).toEqual(cells);
+  expect(() => cellsOfLines('a,1,true\r\nb,2\r\n', shape, 'x.csv')).toThrow('row 2: expected 3 cells, got 2');
 });

@@ -1,11 +1,15 @@
 import { unguarded } from '@surae/records';
 import { ExchangeError } from '../errors.ts';
 import { csvRows } from './csv-rows.ts';
-import { type Cell, type Table, type TableColumn, tableOf } from './table.ts';
+import { type Cell, type Table, type TableShape, tableOf } from './table.ts';
 
 const NUMBER = /^-?\d+(?:\.\d+)?(?:e[+-]?\d+)?$/;
 
-function cellOf(text: string, { kind, key }: TableColumn, place: { file: string; row: number }): Cell {
+function cellOf(
+  text: string,
+  { kind, key }: TableShape['columns'][number],
+  place: { file: string; row: number },
+): Cell {
   if (text === '') return null;
   const wrong = (expected: string): ExchangeError =>
     new ExchangeError('bad-file', { ...place, column: key, expected, actual: JSON.stringify(text) });
@@ -22,6 +26,23 @@ function cellOf(text: string, { kind, key }: TableColumn, place: { file: string;
   }
 }
 
+function cellsOfRow(row: readonly string[], { columns }: TableShape, place: { file: string; row: number }): Cell[] {
+  if (row.length !== columns.length) {
+    const expected = `${columns.length} cells`;
+    throw new ExchangeError('bad-file', { ...place, expected, actual: `${row.length}` });
+  }
+  return row.map((text, column) => cellOf(text, columns[column]!, place));
+}
+
+/**
+ * The cells of lines without a header, as `csvLines` writes them; an empty one is null.
+ *
+ * @throws {@link ExchangeError} `bad-file` with row and column where the lines are not of that shape
+ */
+export function cellsOfLines(lines: string, shape: TableShape, file: string): Cell[][] {
+  return csvRows(lines, file).map((row, at) => cellsOfRow(row, shape, { file, row: at + 1 }));
+}
+
 /**
  * The table that comma-separated text was written from.
  *
@@ -33,16 +54,6 @@ export function readCsvTable(text: string, shape: Omit<Table, 'rows'>, file: str
   const expected = shape.columns.map(({ key }) => key).join();
   const actual = header?.map(unguarded).join() ?? 'nothing';
   if (actual !== expected) throw new ExchangeError('bad-file', { file, row: 1, expected, actual });
-  const cells = rows.map((row, at) => {
-    const place = { file, row: at + 2 };
-    if (row.length !== shape.columns.length) {
-      throw new ExchangeError('bad-file', {
-        ...place,
-        expected: `${shape.columns.length} cells`,
-        actual: `${row.length}`,
-      });
-    }
-    return row.map((text, column) => cellOf(text, shape.columns[column]!, place));
-  });
+  const cells = rows.map((row, at) => cellsOfRow(row, shape, { file, row: at + 2 }));
   return tableOf({ ...shape, rows: cells });
 }
