@@ -1,5 +1,5 @@
-import { createReadStream } from 'node:fs';
-import { readFile, stat } from 'node:fs/promises';
+import { createReadStream, readFileSync } from 'node:fs';
+import { stat } from 'node:fs/promises';
 import type { Io } from './io.ts';
 import { type ZipPlace, zipPlace } from './zip-path.ts';
 import type { ZipReader } from './zip-reader.ts';
@@ -24,7 +24,8 @@ export function nodeFiles(): Files & Pick<Io, 'zipNames'> {
     zipNames: async (path) => (await zips()).names(path),
     readFile: async (path) => {
       const place = await placeInZip(path);
-      return place === undefined ? readFile(path) : (await zips()).read(place.zip, place.entry);
+      // at once: step by step by way of other threads a worker stands still at every step
+      return place === undefined ? readFileSync(path) : (await zips()).read(place.zip, place.entry);
     },
     readChunks: async function* (path) {
       const place = await placeInZip(path);

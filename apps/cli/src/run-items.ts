@@ -49,7 +49,9 @@ export async function* runItems(items: readonly WorkItem[], run: Run): AsyncGene
     finished(one);
     return one;
   };
-  for await (const one of inOrder(items, work, { atOnce: pool.workers }, stop)) {
+  // the next recording lies ready when a worker has done one
+  const atOnce = 2 * pool.workers;
+  for await (const one of inOrder(items, work, { atOnce }, stop)) {
     // what was abandoned ends the row: those after it are in the journal
     if (one === undefined) return;
     yield one;
