@@ -14,7 +14,6 @@ the counts from 2000 draws through criteria and end rule.
 import glob
 import hashlib
 import io
-import json
 import multiprocessing
 import os
 import sys
@@ -22,10 +21,9 @@ import time
 
 import numpy
 import pandas
-import scipy
-from scipy import signal, special, stats
+from scipy import signal, stats
 
-import many_yardstick
+import judged_set
 import smooth_move
 import yardstick
 
@@ -37,10 +35,6 @@ SAMPLES = 60
 # repetitions that show the shapes of the ways
 LOOKED_AT = 8
 DRAWS = 2000
-# share of the reference, the heel down [m] and [share of the reference], a rest [s], a gap [s], faults in a row
-HEIGHT, RETURN_M, RETURN, REST_S, GAP_S, IN_A_ROW = 0.75, 0.01, 0.1, 0.6, 0.25, 2
-# errors that no repetition knows of: of the bottom and of the model [m], of either end [s]
-BOTTOM_U, MODEL_U, EDGE_U = 0.0015, 0.0008, 0.012
 
 
 def heights(data):
@@ -149,25 +143,25 @@ def floor_of(grid, smooth, fits):
     return intercept + slope * tops, max(0.0005, 1.4826 * float(numpy.median(numpy.abs(left))) / numpy.sqrt(len(at)))
 
 
-def counts_of(height, height_u, reference, reference_u, others, exists):
+def counts_of(share, share_u, reference_u, came_down, went_on, exists):
     """95 % bounds of valid and scored counts by draws: heights, reference and the other criteria anew, then the end rule."""
     random = numpy.random.default_rng(1)
-    shape = (DRAWS, len(height))
-    limit = HEIGHT * (1 + (reference_u / reference) * random.standard_normal((DRAWS, 1)))
-    low = height / reference + (height_u / reference) * random.standard_normal(shape) < limit
+    shape = (DRAWS, len(share))
+    limit = judged_set.HEIGHT * (1 + reference_u * random.standard_normal((DRAWS, 1)))
+    low = share + share_u * random.standard_normal(shape) < limit
     there = random.random(shape) < exists
-    returned, rested = (random.random(shape) >= probability for probability in others)
+    returned, rested = (random.random(shape) >= probability for probability in (came_down, went_on))
     valid = there & ~low & ~returned & ~rested
-    ended = numpy.full(DRAWS, len(height))
+    ended = numpy.full(DRAWS, len(share))
     for faults in (low & there, rested & there):
         row = faults[:, 1:] & faults[:, :-1]
-        ended = numpy.minimum(ended, numpy.where(row.any(axis=1), row.argmax(axis=1) + 1, len(height)))
-    scored = valid & (numpy.arange(len(height)) <= ended[:, None])
+        ended = numpy.minimum(ended, numpy.where(row.any(axis=1), row.argmax(axis=1) + 1, len(share)))
+    scored = valid & (numpy.arange(len(share)) <= ended[:, None])
     return [numpy.quantile(one.sum(axis=1), (0.025, 0.975), method="inverted_cdf") for one in (valid, scored)]
 
 
-def judged(probability):
-    return numpy.where(probability >= 0.95, "yes", numpy.where(probability <= 0.05, "no", "cannot_tell"))
+def slope_of(times, values):
+    return stats.theilslopes(values, times)[0]
 
 
 def assess(path):
@@ -175,88 +169,13 @@ def assess(path):
         data = file.read()
     name, digest = os.path.basename(path), hashlib.sha256(data).hexdigest()
     grid, level, smooth, gap_s = heights(data)
-    peaks, found = signal.find_peaks(smooth, prominence=0.02, distance=RATE_HZ // 2)
+    peaks, found = signal.find_peaks(smooth, prominence=judged_set.RISE, distance=RATE_HZ // 2)
     if len(peaks) == 0:
         return None, {"file": name, "sha256": digest, "attempted": 0}
     likeness, noise = sway_of(level, smooth, peaks)
     fits, spread = fits_of(stretches_of(grid, level, smooth, peaks), likeness, noise)
-    tops = (fits[:, 1] + fits[:, 2]) / 2
-    floor, floor_u = floor_of(grid, smooth, fits)
-    height = fits[:, 5] - floor
-    height_u = numpy.sqrt(spread[:, 3] ** 2 + floor_u**2 + MODEL_U**2)
-    best = numpy.argsort(-height[:5])[:2]
-    reference, reference_u = height[best].mean(), numpy.sqrt((height_u[best] ** 2).sum()) / len(best)
-    edge_u = numpy.hypot(spread[:, [0, 2]], EDGE_U)
-    low_after = fits[:, 6] - floor
-    rest_s = numpy.append(fits[1:, 0] - fits[:-1, 3], 0)
-    rest_u = numpy.append(numpy.hypot(edge_u[:-1, 1], edge_u[1:, 0]), EDGE_U)
-    share_u = numpy.hypot(height_u, HEIGHT * reference_u) / reference
-    high_enough = special.ndtr((height / reference - HEIGHT) / share_u)
-    down_limit = max(RETURN_M, RETURN * reference)
-    came_down = special.ndtr((down_limit - low_after) / numpy.hypot(BOTTOM_U, floor_u))
-    went_on = special.ndtr((REST_S - rest_s) / rest_u)
-    no_gap = gap_s <= GAP_S
-    valid = high_enough * came_down * went_on * no_gap
-    passes = (high_enough >= 0.5) & (came_down >= 0.5) & (went_on >= 0.5) & no_gap
-    prominence = found["prominences"] - 0.02
-    exists = special.ndtr(prominence / 0.004)
-    bounds = counts_of(height, height_u, reference, reference_u, (came_down, went_on), exists)
-    end = len(height)
-    for faults in (high_enough < 0.5, went_on < 0.5):
-        row = numpy.flatnonzero(faults[1:] & faults[:-1])
-        end = min(end, int(row[0]) + 2) if len(row) else end
-    repetitions = {
-        "index": numpy.arange(1, len(tops) + 1),
-        "start_s": fits[:, 0],
-        "start_u_s": edge_u[:, 0],
-        "top_s": tops,
-        "top_u_s": numpy.hypot(spread[:, 1], 0.003 * (fits[:, 3] - fits[:, 0])),
-        "end_s": fits[:, 3],
-        "end_u_s": edge_u[:, 1],
-        "height_mm": 1000 * height,
-        "height_u_mm": 1000 * height_u,
-        "percent_of_reference": 100 * height / reference,
-        "percent_of_reference_u": 100 * share_u,
-        "up_s": fits[:, 1] - fits[:, 0],
-        "top_hold_s": fits[:, 2] - fits[:, 1],
-        "down_s": fits[:, 3] - fits[:, 2],
-        "low_s": rest_s,
-        "period_s": numpy.append(numpy.nan, numpy.diff(tops)),
-        "passes": passes,
-        "valid": judged(valid),
-        "probability_valid": valid,
-        "probability": exists,
-        "gap_ms": numpy.full(len(tops), 1000 * gap_s),
-        "after_end": numpy.arange(len(tops)) >= end,
-        "height_probability": high_enough,
-        "height_verdict": judged(high_enough),
-        "return_mm": 1000 * low_after,
-        "return_probability": came_down,
-        "return_verdict": judged(came_down),
-        "rest_probability": went_on,
-        "rest_verdict": judged(went_on),
-    }
-    slope = stats.theilslopes(height, tops)[0] if len(tops) > 2 else numpy.nan
-    row = {
-        "file": name,
-        "sha256": digest,
-        "attempted": len(tops),
-        "valid": int(passes.sum()),
-        "scored": int(passes[:end].sum()),
-        "valid_low": bounds[0][0],
-        "valid_high": bounds[0][1],
-        "scored_low": bounds[1][0],
-        "scored_high": bounds[1][1],
-        "reference_mm": 1000 * reference,
-        "reference_u_mm": 1000 * reference_u,
-        "end_at": end,
-        "peak_height_mm": 1000 * height.max(),
-        "mean_height_mm": 1000 * height.mean(),
-        "displacement_m": height.sum(),
-        "mean_period_s": numpy.diff(tops).mean() if len(tops) > 1 else numpy.nan,
-        "height_slope_mm_per_s": 1000 * slope,
-    }
-    return {"file": numpy.full(len(tops), name), **repetitions}, row
+    file, floor = {"file": name, "sha256": digest}, floor_of(grid, smooth, fits)
+    return judged_set.judgement(file, fits, spread, floor, found["prominences"], gap_s, counts_of, slope_of)
 
 
 def main():
@@ -267,16 +186,7 @@ def main():
         results = list(pool.imap(assess, paths, chunksize=8))
         pool.close()
         pool.join()
-    columns = [one for one, _ in results if one is not None]
-    table = pandas.DataFrame({name: numpy.concatenate([one[name] for one in columns]) for name in columns[0]})
-    table.to_csv(f"{out}-repetitions.csv", index=False)
-    pandas.DataFrame([row for _, row in results]).to_csv(f"{out}-sets.csv", index=False)
-    spent = time.perf_counter() - start
-    own, child = many_yardstick.peak_mb()
-    versions = {"numpy": numpy.__version__, "scipy": scipy.__version__, "pandas": pandas.__version__}
-    found = {"versions": versions, "files": len(paths), "repetitions": len(table), "seconds": spent}
-    cpu = many_yardstick.processor_s()
-    print(json.dumps({**found, "cpuSeconds": cpu, "peakMb": own + workers * child}))
+    judged_set.write(results, out, len(paths), start, workers)
 
 
 if __name__ == "__main__":

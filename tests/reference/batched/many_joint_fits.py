@@ -19,7 +19,6 @@ the verdict, and tempo, bounce and the like are not judged.
 import glob
 import hashlib
 import io
-import json
 import multiprocessing
 import os
 import sys
@@ -27,16 +26,15 @@ import time
 
 import numpy
 import pandas
-import scipy
-from scipy import signal, special
+from scipy import signal
 
-# many_yardstick and yardstick lie a folder above
+# judged_set and yardstick lie a folder above
 sys.path.append(os.path.dirname(os.path.dirname(os.path.abspath(__file__))))
 
 import at_speed
 import floor_line
 import floor_steps
-import many_yardstick
+import judged_set
 import repetition_stretches
 import set_counts
 import shared_shapes
@@ -49,12 +47,6 @@ LOW_PASS = signal.butter(2, 6, fs=RATE_HZ, output="sos")
 BATCH = 32
 # larger files are read by pandas, which is slower to begin and quicker to go on [bytes]
 LARGE = 1 << 20
-# share of the reference, the heel down [m] and [share of the reference], a rest [s], a gap [s]
-HEIGHT, RETURN_M, RETURN, REST_S, GAP_S = set_counts.HEIGHT, 0.01, 0.1, 0.6, 0.25
-# errors that no repetition knows of: of the bottom and of the model [m], of either end [s]
-BOTTOM_U, MODEL_U, EDGE_U = 0.0015, 0.0008, 0.012
-# lowest rise of a repetition, and how exactly it is known [m]
-RISE, RISE_U = 0.02, 0.004
 
 
 def columns_of(data):
@@ -76,7 +68,7 @@ class Recording:
             data = file.read()
         self.name, self.digest = os.path.basename(path), hashlib.sha256(data).hexdigest()
         self.grid, self.level, self.smooth, self.gap_s = heights(data)
-        self.peaks, found = signal.find_peaks(self.smooth, prominence=RISE, distance=RATE_HZ // 2)
+        self.peaks, found = signal.find_peaks(self.smooth, prominence=judged_set.RISE, distance=RATE_HZ // 2)
         self.prominences = found["prominences"]
         self.keep(slice(None))
 
@@ -157,10 +149,6 @@ def slope_of(times, values):
     return float(numpy.median((values[j] - values[i]) / (times[j] - times[i])))
 
 
-def judged(probability):
-    return numpy.where(probability >= 0.95, "yes", numpy.where(probability <= 0.05, "no", "cannot_tell"))
-
-
 def assess(paths):
     """Columns of the repetitions and a row for the set of each file."""
     recordings = [Recording(path) for path in paths]
@@ -168,88 +156,13 @@ def assess(paths):
     some = [one for one in recordings if len(one.peaks)]
     fits = fits_of(some) if some else []
     floors = floors_of(some, [moves for moves, _ in fits]) if some else []
-    told = iter(judgement(one, *fit, *floor[:2]) for one, fit, floor in zip(some, fits, floors))
+    told = (judgement(one, *fit, floor[:2]) for one, fit, floor in zip(some, fits, floors))
     return [next(told) if len(one.peaks) else (None, {**one.row(), "attempted": 0}) for one in recordings]
 
 
-def judgement(recording, fits, spread, floor, floor_u):
-    """Columns of the repetitions of a set, and the row of the set."""
-    gap_s = recording.gap_s
-    tops = (fits[:, 1] + fits[:, 2]) / 2
-    height = fits[:, 5] - floor
-    height_u = numpy.sqrt(spread[:, 3] ** 2 + floor_u**2 + MODEL_U**2)
-    best = numpy.argsort(-height[:5])[:2]
-    reference, reference_u = height[best].mean(), numpy.sqrt((height_u[best] ** 2).sum()) / len(best)
-    edge_u = numpy.hypot(spread[:, [0, 2]], EDGE_U)
-    low_after = fits[:, 6] - floor
-    rest_s = numpy.append(fits[1:, 0] - fits[:-1, 3], 0)
-    rest_u = numpy.append(numpy.hypot(edge_u[:-1, 1], edge_u[1:, 0]), EDGE_U)
-    share_u = numpy.hypot(height_u, HEIGHT * reference_u) / reference
-    high_enough = special.ndtr((height / reference - HEIGHT) / share_u)
-    down_limit = max(RETURN_M, RETURN * reference)
-    came_down = special.ndtr((down_limit - low_after) / numpy.hypot(BOTTOM_U, floor_u))
-    went_on = special.ndtr((REST_S - rest_s) / rest_u)
-    no_gap = gap_s <= GAP_S
-    valid = high_enough * came_down * went_on * no_gap
-    passes = (high_enough >= 0.5) & (came_down >= 0.5) & (went_on >= 0.5) & no_gap
-    exists = special.ndtr((recording.prominences - RISE) / RISE_U)
-    relative_u = reference_u / reference
-    bounds = set_counts.bounds(height / reference, height_u / reference, relative_u, came_down, went_on, exists)
-    end = len(height)
-    for faults in (high_enough < 0.5, went_on < 0.5):
-        row = numpy.flatnonzero(faults[1:] & faults[:-1])
-        end = min(end, int(row[0]) + 2) if len(row) else end
-    repetitions = {
-        "index": numpy.arange(1, len(tops) + 1),
-        "start_s": fits[:, 0],
-        "start_u_s": edge_u[:, 0],
-        "top_s": tops,
-        "top_u_s": numpy.hypot(spread[:, 1], 0.003 * (fits[:, 3] - fits[:, 0])),
-        "end_s": fits[:, 3],
-        "end_u_s": edge_u[:, 1],
-        "height_mm": 1000 * height,
-        "height_u_mm": 1000 * height_u,
-        "percent_of_reference": 100 * height / reference,
-        "percent_of_reference_u": 100 * share_u,
-        "up_s": fits[:, 1] - fits[:, 0],
-        "top_hold_s": fits[:, 2] - fits[:, 1],
-        "down_s": fits[:, 3] - fits[:, 2],
-        "low_s": rest_s,
-        "period_s": numpy.append(numpy.nan, numpy.diff(tops)),
-        "passes": passes,
-        "valid": judged(valid),
-        "probability_valid": valid,
-        "probability": exists,
-        "gap_ms": numpy.full(len(tops), 1000 * gap_s),
-        "after_end": numpy.arange(len(tops)) >= end,
-        "height_probability": high_enough,
-        "height_verdict": judged(high_enough),
-        "return_mm": 1000 * low_after,
-        "return_probability": came_down,
-        "return_verdict": judged(came_down),
-        "rest_probability": went_on,
-        "rest_verdict": judged(went_on),
-    }
-    slope = slope_of(tops, height) if len(tops) > 2 else numpy.nan
-    row = {
-        **recording.row(),
-        "attempted": len(tops),
-        "valid": int(passes.sum()),
-        "scored": int(passes[:end].sum()),
-        "valid_low": bounds[0][0],
-        "valid_high": bounds[0][1],
-        "scored_low": bounds[1][0],
-        "scored_high": bounds[1][1],
-        "reference_mm": 1000 * reference,
-        "reference_u_mm": 1000 * reference_u,
-        "end_at": end,
-        "peak_height_mm": 1000 * height.max(),
-        "mean_height_mm": 1000 * height.mean(),
-        "displacement_m": height.sum(),
-        "mean_period_s": numpy.diff(tops).mean() if len(tops) > 1 else numpy.nan,
-        "height_slope_mm_per_s": 1000 * slope,
-    }
-    return {"file": numpy.full(len(tops), recording.name), **repetitions}, row
+def judgement(recording, fits, spread, floor):
+    bounds_of, (rise, gap_s) = set_counts.bounds, (recording.prominences, recording.gap_s)
+    return judged_set.judgement(recording.row(), fits, spread, floor, rise, gap_s, bounds_of, slope_of)
 
 
 def main():
@@ -262,16 +175,7 @@ def main():
         results = [one for batch in pool.imap(assess, batches) for one in batch]
         pool.close()
         pool.join()
-    columns = [one for one, _ in results if one is not None]
-    table = pandas.DataFrame({name: numpy.concatenate([one[name] for one in columns]) for name in columns[0]})
-    table.to_csv(f"{out}-repetitions.csv", index=False)
-    pandas.DataFrame([row for _, row in results]).to_csv(f"{out}-sets.csv", index=False)
-    spent = time.perf_counter() - start
-    own, child = many_yardstick.peak_mb()
-    versions = {"numpy": numpy.__version__, "scipy": scipy.__version__, "pandas": pandas.__version__}
-    found = {"versions": versions, "files": len(paths), "repetitions": len(table), "seconds": spent}
-    cpu = many_yardstick.processor_s()
-    print(json.dumps({**found, "cpuSeconds": cpu, "peakMb": own + workers * child}))
+    judged_set.write(results, out, len(paths), start, workers)
 
 
 if __name__ == "__main__":

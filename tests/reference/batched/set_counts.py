@@ -2,7 +2,8 @@
 
 import numpy
 
-HEIGHT = 0.75
+from judged_set import HEIGHT
+
 DRAWS = 2000
 # chances nearer to 0 or 1 than this need no draws, nor heights so many standard deviations from the limit
 SURE, SURE_SDS = 1e-7, 6.0
