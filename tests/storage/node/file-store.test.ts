@@ -1,5 +1,13 @@
 import { spawnSync } from 'node:child_process';
-import { appendFileSync, existsSync, readdirSync, readFileSync, truncateSync, writeFileSync } from 'node:fs';
+import {
+  appendFileSync,
+  existsSync,
+  readdirSync,
+  readFileSync,
+  readlinkSync,
+  truncateSync,
+  writeFileSync,
+} from 'node:fs';
 import { type FileHandle, open as openFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { RecordStore } from '@surae/storage';
@@ -18,6 +26,21 @@ afterEach(() => {
   vi.restoreAllMocks();
   for (const store of opened.splice(0)) store.close();
 });
+
+/** Where Linux lists the files that this process holds open. */
+const OWN_FILES = '/proc/self/fd';
+
+function openIn(folder: string): string[] {
+  const links = readdirSync(OWN_FILES).map((name) => {
+    try {
+      return readlinkSync(join(OWN_FILES, name));
+    } catch {
+      // the one by which they were listed
+      return '';
+    }
+  });
+  return links.filter((path) => path.startsWith(folder));
+}
 
 /** A store that is let go of after the test. */
 function held<Store extends RecordStore>(store: Store): Store {
@@ -297,6 +320,21 @@ describe('the disk', () => {
     expect(await again.documents({})).toEqual([kept, after]);
     expect(await again.problems()).toEqual([]);
   });
+
+  test.runIf(existsSync(OWN_FILES)).each(['sync', 'write'] as const)(
+    'that is full when a store is begun (%s) has no file left open, and takes it once there is room',
+    async (name) => {
+      const folder = freshFolder();
+      const full = vi.spyOn(await handlePrototype(), name).mockImplementation(() => {
+        throw Object.assign(new Error('no space left on device'), { code: 'ENOSPC' });
+      });
+      await expect(FileStore.open(folder)).rejects.toMatchObject({ name: 'StorageError', code: 'full' });
+      expect(openIn(folder)).toEqual([]);
+      full.mockRestore();
+      expect(await held(await FileStore.open(folder)).documents({})).toEqual([]);
+      expect(openIn(folder)).not.toEqual([]);
+    },
+  );
 });
 
 test('an erasing that was cut off before the files of recordings were taken away is brought to its end', async () => {

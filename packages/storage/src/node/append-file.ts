@@ -34,10 +34,14 @@ export class AppendFile {
   /** Opens a file for appending at a place, behind which nothing counts; makes it where it is not there. */
   static async at(path: string, size: number): Promise<AppendFile> {
     const handle = await open(path, size === 0 ? 'w+' : 'r+');
-    const file = new AppendFile(handle, size);
-    await handle.truncate(size);
-    await handle.sync();
-    return file;
+    try {
+      await handle.truncate(size);
+      await handle.sync();
+    } catch (error) {
+      await handle.close();
+      throw error;
+    }
+    return new AppendFile(handle, size);
   }
 
   /** Appends; gives the place at which the bytes begin. */

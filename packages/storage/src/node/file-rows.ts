@@ -49,6 +49,7 @@ export class FileRows implements Rows {
       try {
         await rows.begin();
       } catch (error) {
+        await rows.log.close();
         await taken?.();
         throw error;
       }
