@@ -151,7 +151,7 @@ radioTests('a link that breaks', {
     const both = [SAMPLES, SECOND].map((characteristic) => ({ service: SERVICE, characteristic }));
     chooser.choose(cell);
     await choose(page, { ...forcePlan, streams: both });
-    void device.listened(SAMPLES).then(() => device.dropLink());
+    device.dropAtListening(SAMPLES);
     expect(await open(page)).toBe('lost');
     expect(await told(page)).toEqual([]);
     expect(await open(page)).toBe('done');
@@ -185,7 +185,7 @@ radioTests('a link that is opened again at once', {
     await open(page);
     await close(page);
     await expect.poll(() => device.connected).toBe(false);
-    void device.listened(SAMPLES).then(() => device.dropLink());
+    device.dropAtListening(SAMPLES);
     expect(await open(page)).toBe('done');
     await sendAtRate(numbered(10), 500, (packet) => device.notify(SAMPLES, packet));
     await arrived(page, 10);

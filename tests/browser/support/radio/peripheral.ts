@@ -62,6 +62,7 @@ export class MockPeripheral {
   private answers: Connecting[] = [];
   private isConnected = false;
   private goes = false;
+  private dropsAt: string | undefined;
 
   constructor(tree: ObjectTree, adapter: string, options: PeripheralOptions) {
     this.tree = tree;
@@ -105,6 +106,11 @@ export class MockPeripheral {
   /** The next command that is written to it switches it off before it answers. */
   goAtNextWrite(): void {
     this.goes = true;
+  }
+
+  /** The link breaks at the moment in which somebody listens to a characteristic, once. */
+  dropAtListening(uuid: string): void {
+    this.dropsAt = uuid;
   }
 
   /** How it answers to a connection that is asked for now. */
@@ -167,6 +173,9 @@ export class MockPeripheral {
     if (!on) return;
     for (const resolve of this.waiting.get(uuid) ?? []) resolve();
     this.waiting.delete(uuid);
+    if (uuid !== this.dropsAt) return;
+    this.dropsAt = undefined;
+    this.dropLink();
   }
 
   /** Keeps what was written; a device takes its time, and a real one refuses a second command meanwhile. */
