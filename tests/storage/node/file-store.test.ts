@@ -1,14 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import {
-  appendFileSync,
-  existsSync,
-  readdirSync,
-  readFileSync,
-  readlinkSync,
-  truncateSync,
-  writeFileSync,
-} from 'node:fs';
-import { type FileHandle, open as openFile } from 'node:fs/promises';
+import { appendFileSync, existsSync, readdirSync, readFileSync, truncateSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { RecordStore } from '@surae/storage';
 import { FileStore, fileVault } from '@surae/storage/node';
@@ -26,21 +17,6 @@ afterEach(() => {
   vi.restoreAllMocks();
   for (const store of opened.splice(0)) store.close();
 });
-
-/** Where Linux lists the files that this process holds open. */
-const OWN_FILES = '/proc/self/fd';
-
-function openIn(folder: string): string[] {
-  const links = readdirSync(OWN_FILES).map((name) => {
-    try {
-      return readlinkSync(join(OWN_FILES, name));
-    } catch {
-      // the one by which they were listed
-      return '';
-    }
-  });
-  return links.filter((path) => path.startsWith(folder));
-}
 
 /** A store that is let go of after the test. */
 function held<Store extends RecordStore>(store: Store): Store {
@@ -259,82 +235,6 @@ describe('of two programs on one folder', () => {
       store.close();
     }
   });
-});
-
-describe('the disk', () => {
-  async function handlePrototype(): Promise<FileHandle> {
-    const handle = await openFile('/dev/null', 'r');
-    await handle.close();
-    return Object.getPrototypeOf(handle) as FileHandle;
-  }
-
-  const methodsOf = (prototype: FileHandle): Record<'write' | 'sync', (...given: unknown[]) => unknown> => {
-    const method = (name: string): ((...given: unknown[]) => unknown) =>
-      Object.getOwnPropertyDescriptor(prototype, name)!.value as (...given: unknown[]) => unknown;
-    return { write: method('write'), sync: method('sync') };
-  };
-
-  test('has everything before it counts as written', async () => {
-    const prototype = await handlePrototype();
-    const store = await open();
-    const done: string[] = [];
-    const { write, sync } = methodsOf(prototype);
-    vi.spyOn(prototype, 'write').mockImplementation(function (this: FileHandle, ...given: unknown[]) {
-      done.push('write');
-      return Reflect.apply(write, this, given) as ReturnType<FileHandle['write']>;
-    });
-    vi.spyOn(prototype, 'sync').mockImplementation(function (this: FileHandle) {
-      done.push('sync');
-      return Reflect.apply(sync, this, []) as ReturnType<FileHandle['sync']>;
-    });
-    const writer = await store.openBytes('set');
-    done.length = 0;
-    await writer.append(Uint8Array.of(1));
-    expect(done.at(-2)).toBe('write');
-    expect(done.at(-1)).toBe('sync');
-    done.length = 0;
-    await store.add(note(1));
-    expect(done).toEqual(['write', 'sync']);
-  });
-
-  test('that is full refuses, keeps what there is, and takes the next once there is room', async () => {
-    const folder = freshFolder();
-    const store = held(await FileStore.open(folder));
-    const kept = await store.add(note('before'));
-    const prototype = await handlePrototype();
-    const { write } = methodsOf(prototype);
-    const full = vi.spyOn(prototype, 'write').mockImplementation(async function (
-      this: FileHandle,
-      ...given: unknown[]
-    ) {
-      // half of it still fits
-      const [bytes, offset, length, at] = given as [Uint8Array, number, number, number];
-      await Reflect.apply(write, this, [bytes, offset, length >> 1, at]);
-      throw Object.assign(new Error('no space left on device'), { code: 'ENOSPC' });
-    });
-    await expect(store.add(note('no room'))).rejects.toMatchObject({ name: 'StorageError', code: 'full' });
-    full.mockRestore();
-    const after = await store.add(note('after'));
-    store.close();
-    const again = held(await FileStore.open(folder));
-    expect(await again.documents({})).toEqual([kept, after]);
-    expect(await again.problems()).toEqual([]);
-  });
-
-  test.runIf(existsSync(OWN_FILES)).each(['sync', 'write'] as const)(
-    'that is full when a store is begun (%s) has no file left open, and takes it once there is room',
-    async (name) => {
-      const folder = freshFolder();
-      const full = vi.spyOn(await handlePrototype(), name).mockImplementation(() => {
-        throw Object.assign(new Error('no space left on device'), { code: 'ENOSPC' });
-      });
-      await expect(FileStore.open(folder)).rejects.toMatchObject({ name: 'StorageError', code: 'full' });
-      expect(openIn(folder)).toEqual([]);
-      full.mockRestore();
-      expect(await held(await FileStore.open(folder)).documents({})).toEqual([]);
-      expect(openIn(folder)).not.toEqual([]);
-    },
-  );
 });
 
 test('an erasing that was cut off before the files of recordings were taken away is brought to its end', async () => {
