@@ -67,3 +67,13 @@ test('a trace without the channel that the placement needs is refused', () => {
   const request = { ...PLAIN_REQUEST, placement: 'platform' as const };
   expect(() => assess(heelTrace(3, 0.1), request, settings)).toThrow(InputError);
 });
+
+test('the length of a string that nobody gave puts heights in doubt, and not how they stand to each other', () => {
+  const trace = heelTrace(8, 0.1);
+  const [unknown, known] = [{}, { stringRestLengthM: 1e6 }].map((subject) => {
+    return assess(trace, { ...PLAIN_REQUEST, subject }, settings).repetitions[3];
+  });
+  // a string of 10 cm would read 100 mm at 97.9 (geometry of a lever of 180 mm): 2.2 % over the root of 3
+  expect(Math.sqrt(unknown.heightUM! ** 2 - known.heightUM! ** 2)).toBeCloseTo(0.00125, 4);
+  expect(unknown.percentOfReferenceU).toBeCloseTo(known.percentOfReferenceU!, 1);
+});

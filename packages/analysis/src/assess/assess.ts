@@ -2,6 +2,7 @@ import { detectBodyRaises } from '../raises/detect-body.ts';
 import { detectHeelRaises } from '../raises/detect-heel.ts';
 import type { Detection } from '../raises/detection.ts';
 import type { HeelSettings } from '../raises/heel/heel-settings.ts';
+import { slantRelativeU } from '../raises/heel/string-slant.ts';
 import type { Trace } from '../trace.ts';
 import { assessTaps } from './assess-taps.ts';
 import { blockDifferences, provisionalRaises } from './block-differences.ts';
@@ -42,7 +43,10 @@ export function assess(trace: Trace, request: AssessmentRequest, settings: Setti
   let commonRelativeU = 0;
   if (placement === 'heel' || placement === 'foot') {
     detection = detectHeelRaises(trace, placement, subject, heel);
-    if (placement === 'foot') commonRelativeU = sharedHeightError(subject, heel, settings.judging);
+    commonRelativeU =
+      placement === 'foot'
+        ? sharedHeightError(subject, heel, settings.judging)
+        : slantRelativeU(detection.raises, subject, heel);
   } else {
     detection = detectBodyRaises(trace, placement, subject, body);
   }

@@ -16,6 +16,7 @@ import type { Move } from './heel/move-model.ts';
 import { restsBetween } from './heel/rests.ts';
 import type { Judged } from './heel/set-isolation.ts';
 import { chooseShapes } from './heel/shape-choice.ts';
+import { slantRelativeU } from './heel/string-slant.ts';
 import { measureNoise } from './heel/sway-noise.ts';
 import {
   type FitSignal,
@@ -179,9 +180,12 @@ export function detectHeelRaises(
       topInGap: inGap,
     };
   });
+  const slantU = placement === 'heel' ? slantRelativeU(seen, foot, settings) : 0;
   const unseen = unseenStretches(height.longGaps);
   const raises = withUnseen(
-    seen.filter(({ startS, endS }) => !wentUnseen({ fromS: startS, toS: endS }, unseen)),
+    seen
+      .map((one) => ({ ...one, heightUM: Math.hypot(one.heightUM, slantU * one.heightM) }))
+      .filter(({ startS, endS }) => !wentUnseen({ fromS: startS, toS: endS }, unseen)),
     height.longGaps,
   );
   const doubtful = judged

@@ -12,6 +12,7 @@ export const heelDefaults: HeelSettings = {
   leastCycleS: 0.5, // common practice, no source
   leastFall: 0.5, // half of the last top; common practice, no source
   leastOwnRise: 0.3, // ours
+  shortestStringM: 0.1, // a base right below the heel; ours
   nominalHeelLeverM: 0.18, // 0.71 of a foot of 25.5 cm; ours
   longestHeelLeverM: 0.23, // 0.71 of a foot of 32 cm; ours
   steepestRad: 66 * degree, // ours

@@ -23,6 +23,8 @@ export interface HeelSettings {
   readonly leastFall: number;
   /** rise over its own lows, in shares of the usual height of the set, below which a bump is a bounce [-] */
   readonly leastOwnRise: number;
+  /** length at rest of the shortest string that is likely at a heel [m] */
+  readonly shortestStringM: number;
   /** heel lever used for counting when none was measured [m] */
   readonly nominalHeelLeverM: number;
   /** longest heel lever of a person [m] */
