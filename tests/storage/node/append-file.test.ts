@@ -1,24 +1,14 @@
 import { existsSync, readdirSync, readlinkSync } from 'node:fs';
 import { type FileHandle, open as openFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { RecordStore } from '@surae/storage';
 import { FileStore } from '@surae/storage/node';
-import { afterEach, expect, test, vi } from 'vitest';
+import { expect, test, vi } from 'vitest';
+import { heldStores } from '../../support/held-stores.ts';
 import { freshFolder, removeFolders } from '../../support/store-folder.ts';
 import { note } from '../../support/store-laws.ts';
 
 removeFolders();
-const opened: RecordStore[] = [];
-afterEach(() => {
-  vi.restoreAllMocks();
-  for (const store of opened.splice(0)) store.close();
-});
-
-/** A store that is let go of after the test. */
-function held<Store extends RecordStore>(store: Store): Store {
-  opened.push(store);
-  return store;
-}
+const held = heldStores();
 
 /** Where Linux lists the files that this process holds open. */
 const OWN_FILES = '/proc/self/fd';

@@ -3,26 +3,17 @@ import { appendFileSync, existsSync, readdirSync, readFileSync, truncateSync, wr
 import { join } from 'node:path';
 import type { RecordStore } from '@surae/storage';
 import { FileStore, fileVault } from '@surae/storage/node';
-import { afterEach, describe, expect, test, vi } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { frameOf } from '../../../packages/storage/src/node/frames.ts';
 import { backupLaws, contentOf, fillStore } from '../../support/backup-laws.ts';
 import { cheapCost, passphrase } from '../../support/cheap-vault.ts';
+import { heldStores } from '../../support/held-stores.ts';
 import { freshFolder, removeFolders } from '../../support/store-folder.ts';
 import { note, pieces, storeLaws } from '../../support/store-laws.ts';
 import { addPerson, asked, whoseLaws } from '../../support/whose-laws.ts';
 
 removeFolders();
-const opened: RecordStore[] = [];
-afterEach(() => {
-  vi.restoreAllMocks();
-  for (const store of opened.splice(0)) store.close();
-});
-
-/** A store that is let go of after the test. */
-function held<Store extends RecordStore>(store: Store): Store {
-  opened.push(store);
-  return store;
-}
+const held = heldStores();
 
 const open = async (): Promise<RecordStore> => held(await FileStore.open(freshFolder()));
 storeLaws(open);
