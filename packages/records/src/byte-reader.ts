@@ -27,6 +27,18 @@ export interface ReadRows {
   readonly lines: RowLines;
 }
 
+/** Whole lines of a table. */
+export interface LineSpan {
+  /** what they stand in */
+  readonly bytes: Uint8Array;
+  /** the first byte of the first line */
+  readonly from: number;
+  /** the byte after the last line end */
+  readonly to: number;
+  /** whether the last line end was put there because the file has none */
+  readonly endsOpen: boolean;
+}
+
 /**
  * The numbers below a header, read straight from the bytes. Numbers of up to 15 digits with small exponents are
  * computed from their digits, exactly rounded; the others, and every row that is not plain numbers, go through
@@ -44,17 +56,30 @@ export function readByteRows(
   const last = file[file.length - 1];
   const endsOpen = dataStart < file.length && last !== LF && last !== CR;
   const bytes = endsOpen ? withLineEnd(file) : file;
-  const end = bytes.length;
+  const span = { bytes, from: dataStart, to: bytes.length, endsOpen };
+  const store = new NumberColumns(wantedColumns(layout), estimatedRows(span));
+  const lines = new RowLines();
+  const rowCount = readLines(span, firstLine, layout, store, lines);
+  return rowCount === undefined ? undefined : { columns: store.take(rowCount), rowCount, lines };
+}
+
+/** Reads whole lines as {@link readByteRows} does, and gives how many rows they hold. */
+export function readLines(
+  span: LineSpan,
+  firstLine: number,
+  layout: RowLayout,
+  store: NumberColumns,
+  lines: RowLines,
+): number | undefined {
+  const { bytes, to: end, endsOpen } = span;
   const delimiter = layout.delimiter.charCodeAt(0);
   const columnCount = layout.names.length;
   const targets = Int32Array.from(layout.targets);
-  const wanted = layout.targets.filter((target) => target >= 0).length;
-  const store = new NumberColumns(wanted, estimateRows(bytes, dataStart));
+  const wanted = wantedColumns(layout);
   let columns = store.columns;
-  const lines = new RowLines();
   let row = 0;
   let line = firstLine;
-  let at = dataStart;
+  let at = span.from;
 
   while (at < end) {
     const lineStart = at;
@@ -154,7 +179,12 @@ export function readByteRows(
     at += bytes[at] === CR && bytes[at + 1] === LF ? 2 : 1;
     line += 1;
   }
-  return { columns: store.take(row), rowCount: row, lines };
+  return row;
+}
+
+/** How many columns of a table become numbers. */
+export function wantedColumns({ targets }: RowLayout): number {
+  return targets.filter((target) => target >= 0).length;
 }
 
 function withLineEnd(file: Uint8Array): Uint8Array {
@@ -164,12 +194,12 @@ function withLineEnd(file: Uint8Array): Uint8Array {
   return bytes;
 }
 
-/** A little more rows than the first data line suggests. */
-function estimateRows(bytes: Uint8Array, dataStart: number): number {
-  let end = dataStart;
-  while (end < bytes.length && bytes[end] !== LF && bytes[end] !== CR) end += 1;
-  const lineLength = Math.max(4, end + 1 - dataStart);
-  return Math.ceil((1.1 * (bytes.length - dataStart)) / lineLength);
+/** A little more rows than the first line suggests. */
+function estimatedRows({ bytes, from, to }: LineSpan): number {
+  let end = from;
+  while (end < to && bytes[end] !== LF && bytes[end] !== CR) end += 1;
+  const lineLength = Math.max(4, end + 1 - from);
+  return Math.ceil((1.1 * (to - from)) / lineLength);
 }
 
 function ascii(bytes: Uint8Array, from: number, to: number): string {

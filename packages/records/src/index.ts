@@ -16,6 +16,7 @@ export { answersTo, type Question, type QuestionTopic, questionTopics } from './
 export { TableSurvey } from './guess/survey.ts';
 export type { TimeProposal } from './guess/time-guess.ts';
 export type { Window } from './guess/windows.ts';
+export { type HalvedTable, halveTable, joinedRecording, readHalf, type TableHalf } from './halved-table.ts';
 export { sha256Hex } from './hash.ts';
 export { readRecordingJson, recordingToDocument, writeRecordingJson } from './json-codec.ts';
 export { type ManifestOptions, readManifest } from './manifest.ts';

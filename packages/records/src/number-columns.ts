@@ -18,8 +18,8 @@ export class NumberColumns {
     }
   }
 
-  /** The columns at their final length. */
+  /** The columns at their final length; room that was never written to takes no memory, and a copy would. */
   take(rowCount: number): Float64Array[] {
-    return this.columns.map((column) => column.slice(0, rowCount));
+    return this.columns.map((column) => column.subarray(0, rowCount));
   }
 }

@@ -3,11 +3,11 @@ import { type HeaderPlace, type Mapping, mapHeader } from './mapping.ts';
 import { refuseOverflow } from './overflow.ts';
 import { type Placement, type Side, siUnits } from './quantities.ts';
 import { freezeRecording, type RecordedChannel, type Recording } from './recording.ts';
-import { readTableRows } from './table.ts';
+import { readTableRows, type Table } from './table.ts';
 import { readTableHeader } from './table-header.ts';
 import { columnLabel } from './table-row.ts';
 import { gapsIn } from './timeline.ts';
-import { applyScale, scaleToSi } from './units.ts';
+import { applyScale, type Scale, scaleToSi } from './units.ts';
 
 /** What is known about a file beside its bytes. */
 export interface ReadOptions {
@@ -35,18 +35,47 @@ export function readRecording(bytes: Uint8Array, options: ReadOptions = {}): Rec
   const header = readTableHeader(bytes, file);
   const headerPlace = file === undefined ? { row: header.line } : { file, row: header.line };
   const mapping = (options.mapping ?? mapHeader)(header.names, headerPlace);
-  const wanted = [mapping.time.columnIndex, ...mapping.samples.map(({ columnIndex }) => columnIndex)];
-  const table = readTableRows(header, wanted, file);
-  const timesS = applyScale(table.columns[mapping.time.columnIndex]!, scaleToSi('time', mapping.time.unit));
+  const table = readTableRows(header, wantedOf(mapping), file);
+  const source = {
+    sha256: options.sha256 ?? sha256Hex(bytes),
+    byteLength: bytes.length,
+    ...(options.keepBytes === true ? { bytes: new Uint8Array(bytes) } : {}),
+  };
+  return tableRecording(table, mapping, source, options);
+}
+
+/** Indices of the columns that a mapping makes use of. */
+export function wantedOf(mapping: Mapping): number[] {
+  return [mapping.time.columnIndex, ...mapping.samples.map(({ columnIndex }) => columnIndex)];
+}
+
+/**
+ * The recording in a table that was read; its columns become those of the recording.
+ *
+ * @throws {@link RecordError} with file, row and column
+ */
+export function tableRecording(
+  table: Pick<Table, 'columns' | 'names' | 'notes' | 'lineOf'>,
+  mapping: Mapping,
+  source: Recording['source'],
+  { file, side: givenSide, placement: givenPlacement }: ReadOptions,
+): Recording {
+  const wanted = wantedOf(mapping);
+  const isReadOnce = new Set(wanted).size === wanted.length;
+  const inSi = (columnIndex: number, scale: Scale): Float64Array => {
+    const column = table.columns[columnIndex]!;
+    return applyScale(column, scale, isReadOnce ? column : undefined);
+  };
+  const timesS = inSi(mapping.time.columnIndex, scaleToSi('time', mapping.time.unit));
   const gaps = gapsIn(timesS, mapping.samples, {
     ...(file === undefined ? {} : { file }),
     column: columnLabel(table.names, mapping.time.columnIndex),
     rowOf: (index) => table.lineOf(index),
   });
   const channels = mapping.samples.map((mapped): RecordedChannel => {
-    const side = mapped.side ?? options.side;
-    const placement = mapped.placement ?? options.placement;
-    const samples = applyScale(table.columns[mapped.columnIndex]!, scaleToSi(mapped.quantity, mapped.unit));
+    const side = mapped.side ?? givenSide;
+    const placement = mapped.placement ?? givenPlacement;
+    const samples = inSi(mapped.columnIndex, scaleToSi(mapped.quantity, mapped.unit));
     refuseOverflow(
       samples,
       mapped.quantity,
@@ -65,11 +94,7 @@ export function readRecording(bytes: Uint8Array, options: ReadOptions = {}): Rec
     };
   });
   return freezeRecording({
-    source: {
-      sha256: options.sha256 ?? sha256Hex(bytes),
-      byteLength: bytes.length,
-      ...(options.keepBytes === true ? { bytes: new Uint8Array(bytes) } : {}),
-    },
+    source,
     groups: [
       {
         timesS,

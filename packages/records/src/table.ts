@@ -2,6 +2,7 @@ import { readByteRows } from './byte-reader.ts';
 import { RecordError } from './errors.ts';
 import { readQuotedRows } from './quoted-reader.ts';
 import { type Delimiter, readTableHeader, type TableHeader } from './table-header.ts';
+import type { RowLayout } from './table-row.ts';
 
 /** A table of numbers as a file holds it: no meaning and no units yet. */
 export interface Table {
@@ -38,14 +39,18 @@ export function readTable(bytes: Uint8Array, options: TableOptions = {}): Table 
   return readTableRows(header, options.columnIndices ?? header.names.map((_, index) => index), options.file);
 }
 
+/** How the rows below a header are read where only the named columns become numbers. */
+export function layoutOf(
+  { delimiter, names }: TableHeader,
+  columnIndices: readonly number[],
+  file?: string,
+): RowLayout {
+  return { file, delimiter, names, targets: names.map((_, index) => columnIndices.indexOf(index)) };
+}
+
 /** The rows below a header that was read before; only the named columns become numbers. */
 export function readTableRows(header: TableHeader, columnIndices: readonly number[], file?: string): Table {
-  const layout = {
-    file,
-    delimiter: header.delimiter,
-    names: header.names,
-    targets: header.names.map((_, index) => columnIndices.indexOf(index)),
-  };
+  const layout = layoutOf(header, columnIndices, file);
   const firstLine = header.line + 1;
   const plain = readByteRows(header.bytes, header.dataStart, firstLine, layout);
   const rows = plain ?? readQuotedRows(header.bytes, header.dataStart, firstLine, layout);

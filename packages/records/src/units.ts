@@ -120,10 +120,10 @@ export function scaleToSi(quantity: Quantity | 'time', from: Unit): Scale {
   return factor < 1 && 1 / inverse === factor ? { divide: inverse } : { multiply: factor };
 }
 
-/** Samples in SI: new ones, or these where they are in SI already. */
-export function applyScale(samples: Float64Array, scale: Scale): Float64Array {
+/** Samples in SI: these where they are in SI already, or written to an array of their length, by default a new one. */
+export function applyScale(samples: Float64Array, scale: Scale, into?: Float64Array): Float64Array {
   if ('multiply' in scale && scale.multiply === 1) return samples;
-  const out = new Float64Array(samples.length);
+  const out = into ?? new Float64Array(samples.length);
   if ('divide' in scale) for (let i = 0; i < out.length; i += 1) out[i] = samples[i]! / scale.divide;
   else for (let i = 0; i < out.length; i += 1) out[i] = samples[i]! * scale.multiply;
   return out;
