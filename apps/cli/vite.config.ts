@@ -16,7 +16,7 @@ export default defineConfig({
     emptyOutDir: true,
     minify: false,
     rollupOptions: {
-      input: { main: 'src/main.ts', 'assess-worker': 'src/assess-worker.ts' },
+      input: { main: 'src/main.ts', 'assess-worker': 'src/assess-worker.ts', 'second-worker': 'src/second-worker.ts' },
       preserveEntrySignatures: 'strict',
       output: { entryFileNames: '[name].js', chunkFileNames: '[name].js' },
     },

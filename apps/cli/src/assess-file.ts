@@ -9,21 +9,30 @@ import {
   reasonOf,
   recipeItem,
   refused,
+  type Source,
   type WorkItem,
 } from '@surae/study';
 import { sha256 } from './fingerprints.ts';
 import type { Io } from './io.ts';
+import type { LargeFile } from './large-file.ts';
 import { readFault } from './read-fault.ts';
 import { readByRecipe } from './recipe-file.ts';
 import { variedProtocols } from './varied-protocols.ts';
 import type { Vary } from './vary.ts';
 import { ZipFault } from './zip-fault.ts';
 
+/** How the bytes of a recording come in. */
+export type RecordingFiles = Pick<Io, 'readFile'> &
+  Partial<Pick<Io, 'readChunks'>> & {
+    /** a large file that two threads read; undefined where there is none to spare, or the file is not large */
+    readonly readLarge?: (path: string) => Promise<LargeFile | undefined>;
+  };
+
 /** One recording from its bytes to its report. Whatever goes wrong becomes a refusal of this file alone. */
 export async function assessFile(
   item: WorkItem,
   given: GivenSettings,
-  io: Pick<Io, 'readFile'> & Partial<Pick<Io, 'readChunks'>>,
+  io: RecordingFiles,
   vary?: Vary,
   recipe?: GivenRecipe,
 ): Promise<Outcome> {
@@ -31,13 +40,24 @@ export async function assessFile(
   const beside: BesideProtocols = (protocol) => variedProtocols(protocol, vary);
   const by = item.recipe === undefined ? recipe : givenRecipe(item.recipe);
   if (by !== undefined) return assessByRecipe(item, given, io as Io, by, beside);
-  let bytes: Uint8Array;
+  let large: LargeFile | undefined;
+  let source: Source;
   try {
-    bytes = await io.readFile(item.path);
+    large = await io.readLarge?.(item.path);
+    source = large?.source ?? (await hashedFile(item.path, io));
   } catch (error) {
     return refused(item, `${item.file}: ${readFault(error)}`, null);
   }
-  return assessListed(item, hashedAs(bytes, sha256(bytes)), given, beside);
+  try {
+    return assessListed(item, source, given, beside, large?.beside);
+  } finally {
+    await large?.close();
+  }
+}
+
+async function hashedFile(path: string, io: Pick<Io, 'readFile'>): Promise<Source> {
+  const bytes = await io.readFile(path);
+  return hashedAs(bytes, sha256(bytes));
 }
 
 /** The same of a file that is read by a recipe, a piece at a time. */

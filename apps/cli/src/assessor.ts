@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { assessFile } from './assess-file.ts';
+import { assessFile, type RecordingFiles } from './assess-file.ts';
 import { CheckedFiles } from './checked-files.ts';
 import { entryOf, packedEntry } from './entry.ts';
 import type { Files } from './node-files.ts';
@@ -22,7 +22,7 @@ async function knownHash({ item, known }: Job, files: Files): Promise<string | u
 }
 
 /** What assesses one recording after the other by a plan, and gives what came of it as plain data. */
-export function assessor(plan: RunPlan, files: Files): (job: Job) => Promise<Answer> {
+export function assessor(plan: RunPlan, files: Files & RecordingFiles): (job: Job) => Promise<Answer> {
   const ready = readyPlan(plan);
   const { settings, vary, recipe } = ready;
   return async (job) => {

@@ -39,16 +39,18 @@ function endOf(error: unknown): WorkerEnd {
   return new WorkerEnd(`its worker ended: ${error instanceof Error ? error.message : String(error)}`);
 }
 
-/** One recording after the other in this thread: what a single recording needs. */
+/** A single recording in this thread, which no other one needs: where it is large, a second core is free for it. */
 async function ownThread(plan: RunPlan, files: Files): Promise<Pool> {
   const { assessor } = await import('./assessor.ts');
-  return { workers: 1, run: assessor(plan, files), close: () => Promise.resolve() };
+  const { readLargeFile } = await import('./large-file.ts');
+  const readLarge = availableParallelism() > 1 ? { readLarge: readLargeFile } : {};
+  return { workers: 1, run: assessor(plan, { ...files, ...readLarge }), close: () => Promise.resolve() };
 }
 
 /** Threads that assess recordings, as many as the machine has cores where nobody says another number. */
 export async function startPool(plan: RunPlan, size: PoolSize, files: Files): Promise<Pool> {
   const { memoryMb, recordings } = size;
-  if (recordings === 1 && size.workers === undefined && memoryMb === undefined) return ownThread(plan, files);
+  if (recordings === 1 && memoryMb === undefined) return ownThread(plan, files);
   const workers = Math.min(size.workers ?? availableParallelism(), Math.max(recordings ?? Infinity, 1));
   // no limit of a thread says the same
   for (const flag of FLAGS) setFlagsFromString(flag);

@@ -35,6 +35,7 @@ export {
   hopFingerprint,
 } from './assess/assess-hops.ts';
 export { assessPulls } from './assess/assess-pulls.ts';
+export { type Beside, type BesideFindings, type BesideWork, findBeside } from './assess/beside-detection.ts';
 export { type ColumnValue, columnValue, type NestedValues, nestedValues } from './assess/column-values.ts';
 export { defaultSettings } from './assess/default-settings.ts';
 export { agreementDefaults } from './assess/defaults/agreement.ts';

@@ -1,4 +1,4 @@
-import { type AssessmentRequest, assess, type Report, type Subject } from '@surae/analysis';
+import { type AssessmentRequest, assess, type Beside, type Report, type Subject } from '@surae/analysis';
 import type { Recording } from '@surae/records';
 import { PROTOCOLS, type Protocol, PULL_PROTOCOLS } from '@surae/shared';
 import { type AssessedPulls, assessPullFile } from './assess-pull-file.ts';
@@ -51,12 +51,18 @@ export type BesideProtocols = (protocol: Protocol) => readonly Omit<VariedReport
 
 const none: BesideProtocols = () => [];
 
-/** One listed recording from its bytes to its report. Whatever goes wrong becomes a refusal of this recording alone. */
+/**
+ * One listed recording from its bytes to its report. Whatever goes wrong becomes a refusal of this recording alone.
+ *
+ * @param beside - protocols that a set of raises is judged by as well
+ * @param aside - where what an assessment does not need the detection for is worked out; by default where the rest is
+ */
 export function assessListed(
   item: WorkItem,
   source: Source,
   given: GivenSettings,
   beside: BesideProtocols = none,
+  aside?: Beside,
 ): Outcome {
   switch (testOf(item.about)) {
     case 'isometric':
@@ -64,7 +70,7 @@ export function assessListed(
     case 'hop-series':
       return assessHopFile(item, source, given);
     case 'heel-raise':
-      return assessRaises(item, source, given, beside);
+      return assessRaises(item, source, given, beside, aside);
   }
 }
 
@@ -74,6 +80,7 @@ function assessRaises(
   source: Source,
   given: GivenSettings,
   beside: BesideProtocols,
+  aside: Beside | undefined,
 ): Assessed | Refused {
   const no = (reason: string): Refused => refused(item, `${item.file}: ${reason}`, hashOf(source));
   const found = findProtocol(item.about.protocol);
@@ -94,7 +101,7 @@ function assessRaises(
       subject: subjectOf(item.about),
       context: trialContext(told),
     };
-    const report = assess(recording, request, given.settings);
+    const report = assess(recording, request, given.settings, aside);
     return {
       status: 'ok',
       test: 'heel-raise',
@@ -109,7 +116,7 @@ function assessRaises(
       varied: beside(protocol).map(({ value, protocol: other }) => ({
         value,
         protocol: other,
-        report: assess(recording, { ...request, protocol: other }, given.settings),
+        report: assess(recording, { ...request, protocol: other }, given.settings, aside),
       })),
     };
   } catch (error) {

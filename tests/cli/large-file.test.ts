@@ -1,0 +1,84 @@
+import { spawnSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { simulateSet } from '@surae/simulation';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { readLargeFile } from '../../apps/cli/src/large-file.ts';
+import { traceCsv } from '../../apps/cli/src/trace-csv.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'surae-large-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+beforeAll(() => {
+  // a thread runs what was built
+  if (!existsSync('apps/cli/dist/second-worker.js')) throw new Error('the command is not built: npm run build');
+});
+
+interface Compared {
+  readonly status: 'ok' | 'refused';
+  readonly sha256: string | null;
+  readonly reason?: string;
+  readonly inHalves: boolean;
+  /** whether one thread alone comes to the very same */
+  readonly isSame: boolean;
+}
+
+function compared(files: readonly (readonly [path: string, placement: string])[]): readonly Compared[] {
+  const { stdout, stderr } = spawnSync(process.execPath, ['tests/support/two-threads.mjs', JSON.stringify(files)], {
+    encoding: 'utf8',
+    maxBuffer: 1 << 26,
+  });
+  expect(stderr).toBe('');
+  return JSON.parse(stdout) as Compared[];
+}
+
+function written(name: string, content: string): string {
+  const path = join(folder, name);
+  writeFileSync(path, content);
+  return path;
+}
+
+test('two threads come to the report of one, to the last bit, whatever the placement', () => {
+  const files = (['heel', 'foot', 'trunk', 'platform'] as const).map((placement) => {
+    const { trace } = simulateSet({ placement, level: 'typical', seed: 5, count: 4 });
+    return [written(`${placement}.csv`, traceCsv(trace, [])), placement] as const;
+  });
+  for (const [i, found] of compared(files).entries()) {
+    const sha256 = createHash('sha256').update(readFileSync(files[i][0])).digest('hex');
+    expect(found, files[i][1]).toEqual({ status: 'ok', sha256, inHalves: true, isSame: true });
+  }
+});
+
+test('two threads refuse what one refuses, in the same words', () => {
+  const rows = Array.from({ length: 40 }, (_, i) => `${i / 50},${i},a\n`).join('');
+  // in a column that nobody reads
+  const nul = written('nul.csv', `time [s],heel_height [mm],note\n${rows.replace('30,a', '30,\0')}`);
+  const broken = readdirSync('fixtures/broken').map((name) => join('fixtures/broken', name));
+  expect(broken.length).toBeGreaterThan(0);
+  const found = compared([...broken, nul].map((path) => [path, 'heel']));
+  for (const one of found) expect(one).toMatchObject({ status: 'refused', inHalves: false, isSame: true });
+  expect(found.at(-1)!.reason).toContain('NUL');
+});
+
+test('a file of several pieces is hashed whole, and one with a long note in its middle is read', () => {
+  const rows = Array.from(
+    { length: 120_000 },
+    (_, i) => `${(i / 100).toFixed(2)},${(50 * (1 + Math.sin(i / 50))).toFixed(3)}\n`,
+  );
+  const noted = [...rows.slice(0, 900), `# ${'x'.repeat(1_500_000)}\n`, ...rows.slice(900, 1800)];
+  const files = [rows, noted].map((lines, i) =>
+    written(`long-${i}.csv`, `time [s],heel_height [mm]\n${lines.join('')}`),
+  );
+  for (const [i, found] of compared(files.map((path) => [path, 'heel'])).entries()) {
+    const sha256 = createHash('sha256').update(readFileSync(files[i])).digest('hex');
+    expect(found).toEqual({ status: 'ok', sha256, inHalves: true, isSame: true });
+  }
+});
+
+test('what is small, a folder or not there is left to one thread', async () => {
+  expect(await readLargeFile(written('small.csv', 'time [s],heel_height [mm]\n'))).toBeUndefined();
+  expect(await readLargeFile(folder, 1)).toBeUndefined();
+  expect(await readLargeFile(join(folder, 'gone.csv'), 1)).toBeUndefined();
+});
