@@ -176,7 +176,7 @@ export async function benchMany({ files = 2000, small = 10_000, megabytes = 500 
     const large = largeFile(megabytes);
     const mb = bytesIn(large) / 1e6;
     const alone = await surae(large, 1, 'foot');
-    const name = `one foot of ${mb.toFixed(0)} MB, one worker`;
+    const name = `one foot of ${mb.toFixed(0)} MB, alone in its run`;
     const measured = `${alone.seconds.toFixed(1)} s, ${(mb / alone.seconds).toFixed(0)} MB/s, ${alone.peakMb.toFixed(0)} MB`;
     if (command === undefined) add(name, measured, 'no Python with SciPy and pandas here', '-');
     else {
