@@ -35,6 +35,8 @@ export interface SetRequest {
   readonly cycleS?: number;
   /** lever from the metatarsal heads to the heel [m]; the whole foot grows with it, and its angles stay */
   readonly heelLeverM?: number;
+  /** length of the string at rest, where one measures; drawn when left out [m] */
+  readonly stringRestLengthM?: number;
   /** parts of the person to fix */
   readonly person?: Partial<Person>;
   /** amounts of faults to fix */
@@ -112,7 +114,9 @@ export function simulateSet(request: SetRequest): SimulatedSet {
   );
   const random = stream('sensor');
   const short = tester.chance(0.6); // a long string reads the height itself
-  const stringRestLengthM = short ? tester.between(0.1, 0.5) : tester.between(1.2, 2);
+  const drawnRestM = short ? tester.between(0.1, 0.5) : tester.between(1.2, 2);
+  const stringRestLengthM = request.stringRestLengthM ?? drawnRestM;
+  const isTold = short || request.stringRestLengthM !== undefined;
   const slipAtS = tester.chance(faults.slipChance) ? tester.between(0.2, 0.8) * plan.endS : undefined;
   const heelLeverM = person.foot.heelLeverM * (1 + faults.leverError * tester.boundedGaussian());
   const trace = sense(request, world, person, faults, slipAtS, stringRestLengthM, random);
@@ -123,7 +127,7 @@ export function simulateSet(request: SetRequest): SimulatedSet {
     subject: {
       bodyMassKg: person.bodyMassKg,
       heelLeverM,
-      ...(request.placement === 'heel' && short ? { stringRestLengthM } : {}),
+      ...(request.placement === 'heel' && isTold ? { stringRestLengthM } : {}),
     },
     truth: {
       repetitions,

@@ -5,7 +5,6 @@ import { gridOver, medianRateHz } from '../signal/grid.ts';
 import { type Interval, mergeIntervals } from '../signal/intervals.ts';
 import { lowPassZeroPhase } from '../signal/lowpass.ts';
 import type { Placement, Trace } from '../trace.ts';
-import { heightFromString } from './foot-lever.ts';
 import { findTrack, ontoGrid, type SignalTrack, trackGaps, withoutSpikes } from './heel-height-grid.ts';
 import type { VectorSignal } from './orientation.ts';
 import { type FootPitch, footPitch, type PitchSettings } from './pitch.ts';
@@ -31,7 +30,7 @@ export interface FootGeometry {
 /** Height of the heel as the sensor gives it, before any floor is taken off. */
 export interface HeelHeight {
   readonly grid: Grid;
-  /** heel sensor: its reading; foot sensor: lever times sine of the pitch [m] */
+  /** heel sensor: its reading, whose slant is taken off with the floor; foot sensor: lever times sine of the pitch [m] */
   readonly levelM: Float64Array;
   /** pitch and accelerations of the foot; undefined for a heel sensor */
   readonly foot: FootPitch | undefined;
@@ -103,10 +102,9 @@ function fromString(trace: Trace, foot: FootGeometry, settings: HeelHeightSettin
   const clean = withoutSpikes(track, { leastDistance: settings.spikeM, timesUsual: 10 });
   const [reading] = ontoGrid({ timesS: track.timesS, parts: clean.parts }, grid);
   const heelLeverM = foot.heelLeverM ?? settings.nominalHeelLeverM;
-  const rest = foot.stringRestLengthM;
   return {
     grid,
-    levelM: rest === undefined ? reading : reading.map((value) => heightFromString(value, heelLeverM, rest)),
+    levelM: reading,
     foot: undefined,
     known: knownOnGrid(grid, trackGaps(track, shortestGapS(track))),
     heelLeverM,

@@ -9,12 +9,15 @@ import { CellAverager } from './block-cells.ts';
 import { FootHeight } from './block-foot.ts';
 import { type ProvisionalRaise, RaiseMachine, type RaisePhase } from './block-machine.ts';
 import type { BlockCounterSettings } from './block-settings.ts';
+import { heightOfDrawn } from './heel/string-slant.ts';
 
 /** What the counter knows about the person besides the samples. */
 export interface BlockCounterOptions {
   readonly settings: BlockCounterSettings;
   /** lever from the metatarsal heads to the heel; the settings' nominal one when left out [m] */
   readonly heelLeverM?: number;
+  /** length of the string at rest, where a string measures: heights are told without its slant, and the count is the same [m] */
+  readonly stringRestLengthM?: number;
 }
 
 /** What the counter sees now, for a live display. */
@@ -47,6 +50,7 @@ export class BlockCounter {
   private readonly placement: SensedPlacement;
   private readonly settings: BlockCounterSettings;
   private readonly leverM: number;
+  private readonly stringRestLengthM: number | undefined;
   private readonly machine: RaiseMachine;
   private readonly heelFilter: SectionFilter;
   private wholeBody: BodyRise | undefined;
@@ -62,10 +66,11 @@ export class BlockCounter {
   private finished = false;
   private ready: ProvisionalRaise[] = [];
 
-  constructor(placement: SensedPlacement, { settings, heelLeverM }: BlockCounterOptions) {
+  constructor(placement: SensedPlacement, { settings, heelLeverM, stringRestLengthM }: BlockCounterOptions) {
     this.placement = placement;
     this.settings = settings;
     this.leverM = heelLeverM ?? settings.foot.nominalLeverM;
+    this.stringRestLengthM = placement === 'heel' ? stringRestLengthM : undefined;
     const isPosition = placement === 'heel' || placement === 'foot';
     this.machine = new RaiseMachine(settings.movement, isPosition ? 'position' : 'band-passed');
     this.heelFilter = new SectionFilter(butterworthLowPass(2, settings.heel.cutoffHz, settings.cellRateHz));
@@ -119,7 +124,7 @@ export class BlockCounter {
     return {
       phase: waits ? 'waiting' : this.machine.phase,
       timeS: this.cellTimeS,
-      heightM: this.machine.aboveFloorM,
+      heightM: this.told(this.machine.aboveFloorM),
       count: this.count,
     };
   }
@@ -227,6 +232,12 @@ export class BlockCounter {
     else if (this.placement === 'foot') delayS = this.hasGyroscope ? 0 : delayOf(foot.tiltCutoffHz);
     else delayS = this.body.delayS;
     const { startS, topS, endS, heightM } = raise;
-    return { startS: startS - delayS, topS: topS - delayS, endS: endS - delayS, heightM };
+    return { startS: startS - delayS, topS: topS - delayS, endS: endS - delayS, heightM: this.told(heightM) };
+  }
+
+  /** The height without what a slanting string reads too much. */
+  private told(heightM: number): number {
+    const { stringRestLengthM, leverM } = this;
+    return stringRestLengthM === undefined ? heightM : heightOfDrawn(heightM, leverM, { stringRestLengthM });
   }
 }

@@ -16,7 +16,7 @@ import type { Move } from './heel/move-model.ts';
 import { restsBetween } from './heel/rests.ts';
 import type { Judged } from './heel/set-isolation.ts';
 import { chooseShapes } from './heel/shape-choice.ts';
-import { slantRelativeU } from './heel/string-slant.ts';
+import { heightOfDrawn, slantRelativeU } from './heel/string-slant.ts';
 import { measureNoise } from './heel/sway-noise.ts';
 import {
   type FitSignal,
@@ -145,7 +145,7 @@ export function detectHeelRaises(
   const lever = height.heelLeverM;
   const above = (level: number, base: number): number =>
     placement === 'heel'
-      ? level - base
+      ? heightOfDrawn(level - base, lever, foot)
       : lever * Math.sin(tiltOfHeight(level, 0, lever) - tiltOfHeight(base, 0, lever));
   const seen = found.map(({ judged: one, timed }): Raise => {
     const base = floor.at(timed.topS);
@@ -197,7 +197,7 @@ export function detectHeelRaises(
         startS: timeOf(candidate.halfUpIndex) - candidate.upS,
         topS: timeOf(candidate.bump.topIndex),
         endS: timeOf(candidate.halfDownIndex) + candidate.downS,
-        heightM: candidate.heightM,
+        heightM: placement === 'heel' ? above(candidate.heightM, 0) : candidate.heightM,
         probability: Math.min(0.5, tooSmall ? 0.02 : probability),
         reason: tooSmall ? 'too-small' : reason,
       };

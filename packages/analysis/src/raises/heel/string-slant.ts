@@ -4,6 +4,25 @@ import type { Raise } from '../detection.ts';
 import type { HeelSettings } from './heel-settings.ts';
 
 /**
+ * Height of the heel above its rest from what a string was drawn out since. The zero of the sensor is no matter: many are
+ * drawn out by some length already when the heel is down.
+ *
+ * @param drawnM - reading less that at rest [m]
+ * @param heelLeverM - metatarsal heads to heel, > 0 [m]
+ * @param foot - length of the string at rest, as far as known [m]
+ * @returns height; what was read where the length is not known [m]
+ *
+ * Source: geometry of {@link heightFromString}
+ */
+export function heightOfDrawn(
+  drawnM: number,
+  heelLeverM: number,
+  { stringRestLengthM }: Pick<FootGeometry, 'stringRestLengthM'>,
+): number {
+  return stringRestLengthM === undefined ? drawnM : heightFromString(drawnM, heelLeverM, stringRestLengthM);
+}
+
+/**
  * Relative uncertainty that the heights of a set share where a string may have measured them whose length at rest nobody gave. It pulls
  * aslant and reads too much, by anything from nothing to what the shortest string does at the greatest height.
  *
