@@ -40,6 +40,12 @@ test('a set is held against the last practice of its leg that was stopped, with 
   expect(practiceFor({ practice: [done] }, { ...choice, placement: 'trunk' })).toBeUndefined();
   expect(practiceFor({ practice: [done] }, { ...choice, origin: 'live' })).toBeUndefined();
   expect(practiceFor({}, choice)).toBeUndefined();
+  // heights by a string of another length, or of none that was told, are other heights
+  const string = { ...choice, stringRestLengthM: 0.1 };
+  expect(practiceFor({ practice: [done] }, string)).toBeUndefined();
+  const known = { ...done, choice: string };
+  expect(practiceFor({ practice: [known] }, string)).toBe(known);
+  expect(practiceFor({ practice: [known] }, choice)).toBeUndefined();
 });
 
 test('what was practised after a set is not what it was held against', () => {

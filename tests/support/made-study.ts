@@ -73,6 +73,7 @@ export function studyTrial(changes: Partial<StudyTrial> = {}): StudyTrial {
     deviceNotes: null,
     forceLine: null,
     readAs: [],
+    stringRestLengthM: null,
     status: 'no-result',
     reason: null,
     setAside: false,

@@ -178,6 +178,7 @@ function trialOf(
     deviceNotes: isRefused ? null : outcome.recording.deviceNotes.join('; ') || null,
     forceLine: null,
     readAs: [],
+    stringRestLengthM: item.about.stringRestMm === undefined ? null : item.about.stringRestMm / 1000,
     status: isRefused ? 'refused' : 'assessed',
     reason: isRefused ? outcome.reason : null,
     renamed: null,

@@ -49,11 +49,17 @@ const raisesLeast = 2;
 
 /**
  * The practice whose heights a set of a leg is held against: the last one of the leg that was stopped, with the sensor at the
- * same place of the same source, before the set; undefined where there is none of which the heights are known.
+ * same place of the same source, before the set; undefined where there is none of which the heights are known. A string whose
+ * length was told, or told otherwise, gives other heights of the same raises: such practice is none.
  */
 export function practiceFor(
   { practice = [] }: { readonly practice?: readonly PracticeSet[] },
-  { side, placement, origin }: { readonly side: Side } & Pick<SetChoice, 'placement' | 'origin'>,
+  {
+    side,
+    placement,
+    origin,
+    stringRestLengthM,
+  }: { readonly side: Side } & Pick<SetChoice, 'placement' | 'origin' | 'stringRestLengthM'>,
   beforeIso?: string,
 ): PracticeSet | undefined {
   return practice.findLast(
@@ -61,6 +67,7 @@ export function practiceFor(
       choice.side === side &&
       choice.placement === placement &&
       choice.origin === origin &&
+      choice.stringRestLengthM === stringRestLengthM &&
       stoppedAt !== null &&
       raises.length >= raisesLeast &&
       (beforeIso === undefined || Date.parse(stoppedAt) <= Date.parse(beforeIso)),

@@ -14,4 +14,6 @@ export interface SetChoice {
   readonly sensor?: SensorTold;
   /** how things stood when it began; absent where nothing was looked at */
   readonly setUp?: SetUpKept;
+  /** length of the string between its base and the heel at rest, by which heights were counted; absent where it was not measured [m] */
+  readonly stringRestLengthM?: number;
 }

@@ -157,6 +157,8 @@ export interface StudyTrial {
   } | null;
   /** what samples were multiplied by before they were counted, such as `force -1` */
   readonly readAs: readonly string[];
+  /** length of the string at rest, by which heights were counted; null where none measured, or its length was not [m] */
+  readonly stringRestLengthM: number | null;
   readonly status: 'assessed' | 'refused' | 'no-result';
   readonly reason: string | null;
   /** named after the other leg since it was recorded; null is not told */

@@ -90,6 +90,13 @@ export const TRIAL_FRAME_COLUMNS: readonly Column[] = [
   ofTrial.figure('force_slope', 'forceLine.slope', '1', 1, 'of the calibration that forces were counted by'),
   ofTrial.figure('force_slope_u', 'forceLine.slopeU', '1', 1, 'standard uncertainty of force_slope'),
   ofTrial.list('read_as', 'readAs', 'by what samples of a quantity are multiplied, as was answered about the sensor'),
+  ofTrial.figure(
+    'string_rest_length_mm',
+    'stringRestLengthM',
+    'mm',
+    1000,
+    'length of the string at rest that its slant was taken off by; empty where none measured, or its length was not',
+  ),
   ofTrial.word('status', 'status', 'assessed, refused, or without a result'),
   ofTrial.word('reason', 'reason', 'why it was refused'),
   ofTrial.flag('leg_renamed', 'renamed', 'named after the other leg since it was recorded; empty is not told'),

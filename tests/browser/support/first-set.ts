@@ -18,14 +18,18 @@ export const UNWATCHED_PACE = 80;
 export async function openFirstSet(
   page: Page,
   origin: string,
-  { sore = { left: 'no', right: 'mid-portion' }, ...choices }: { seed?: number; pace?: number; sore?: SoreSides } = {},
+  {
+    sore = { left: 'no', right: 'mid-portion' },
+    heelLeverM = 0.05,
+    ...choices
+  }: { seed?: number; pace?: number; sore?: SoreSides; heelLeverM?: number } = {},
 ): Promise<void> {
   const store = new MemoryStore();
   const book = new VisitBook(store, browserClock, 'test');
   const person = {
     name: 'Case',
     bodyMassKg: 68,
-    heelLeverM: 0.05,
+    heelLeverM,
     sex: 'women',
     birthYear: 1988,
     demo: false,

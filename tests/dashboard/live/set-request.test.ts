@@ -21,6 +21,12 @@ test('what was measured and marked is asked about', () => {
   });
 });
 
+test('the length of the string that was told for a set goes into what is asked about it', () => {
+  const string = { ...choice, placement: 'heel', stringRestLengthM: 0.123 } as const;
+  const { subject } = setRequest({ choice: string, protocol: FLOOR }, { bodyMassKg: null, heelLeverM: 0.18 }, []);
+  expect(subject).toEqual({ heelLeverM: 0.18, stringRestLengthM: 0.123 });
+});
+
 test('what was not measured is left out', () => {
   const { subject } = setRequest({ choice, protocol: FLOOR }, { bodyMassKg: null, heelLeverM: null }, []);
   expect(subject).toEqual({});

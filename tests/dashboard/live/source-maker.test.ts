@@ -72,6 +72,16 @@ test('the heel of the simulated person rises by the lever that is known for the 
   expect(long - short).toBeGreaterThan(0.02);
 });
 
+test('the string of the simulated person is as long as it was told, and reads the more the shorter it is', async () => {
+  const highest = async (stringRestLengthM: number): Promise<number> => {
+    const clock = new HandClock();
+    const maker = new SourceMaker({ clock, nextSeed: () => 4, pace: 1 });
+    const sensor = maker.make({ ...choice, stringRestLengthM }, { bodyMassKg: null, heelLeverM: 0.18 });
+    return (await whole(sensor, clock)).reduce((a, b) => Math.max(a, b));
+  };
+  expect((await highest(0.1)) - (await highest(3))).toBeGreaterThan(0.001);
+});
+
 test('a simulated person on a platform weighs what is known of the person', async () => {
   const median = async (bodyMassKg: number): Promise<number> => {
     const clock = new HandClock();

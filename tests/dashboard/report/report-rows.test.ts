@@ -23,6 +23,18 @@ test('every row has a cell for each leg that the report tells of, left before ri
   for (const row of reportRows(one, 'heel-raise')) expect(row).toHaveLength(2);
 });
 
+test('the sensor at the heel stands with the length of its string, or with that it was not measured', () => {
+  const report = madeReport('left', sureCount(3));
+  const { choice } = madeSet('left', report);
+  const sensorOf = (change: Partial<typeof choice> & { readonly stringRestLengthM?: number }) =>
+    reportRows(madeVisit(madeSet('left', report, { choice: { ...choice, ...change } })), 'heel-raise').find(
+      ([name]) => name === REPORT_WORDS.sensor.text,
+    )?.[1];
+  expect(sensorOf({ stringRestLengthM: 0.123 })).toBe('heel, string 12.3 cm long at rest');
+  expect(sensorOf({})).toBe('heel, length of the string not measured');
+  expect(sensorOf({ placement: 'foot' })).toBe('foot');
+});
+
 test('work is that of the convention which the sensor allows, and left out where none was measured', () => {
   const none = { heelJ: null, heelUJ: null, ankleJ: null, ankleUJ: null, platformJ: null, platformUJ: null };
   const work = { ...none, riseJ: null, riseUJ: null, seatedJ: null, seatedUJ: null };

@@ -49,6 +49,28 @@ test('what is not known is left out, and pain of zero is known', () => {
   expect(assessmentRequest(painless, person).context).toEqual({ endReason: 'fatigue', painPeak: 0, exertion: 0 });
 });
 
+test('a set is counted by the length of its own string, and one of which none was told as it was before', async () => {
+  const bytes = simulatedStream('heel', 5, 6);
+  const told = madeSet('left', null, { choice: { ...set.choice, stringRestLengthM: 0.1 } });
+  expect(assessmentRequest(told, person).subject).toEqual({
+    bodyMassKg: 70,
+    heelLeverM: 0.18,
+    stringRestLengthM: 0.1,
+  });
+  expect(assessmentRequest(set, person).subject).toEqual({ bodyMassKg: 70, heelLeverM: 0.18 });
+  const [asRead, corrected] = [
+    await assessSet(set, person, bytes, final),
+    await assessSet(told, person, bytes, final),
+  ].map(({ repetitions }) => repetitions);
+  expect(corrected).toHaveLength(6);
+  for (const [at, { heightM, heightUM }] of corrected.entries()) {
+    // sqrt((l + h)^2 + (L - sqrt(L^2 - h^2))^2) - l is what a string of 10 cm reads on a lever of 18 cm (Pythagoras)
+    const forwardM = 0.18 - Math.sqrt(0.18 ** 2 - heightM! ** 2);
+    expect(asRead[at].heightM!).toBeCloseTo(Math.hypot(0.1 + heightM!, forwardM) - 0.1, 4);
+    expect(heightUM!).toBeLessThan(asRead[at].heightUM!);
+  }
+});
+
 test('a protocol that this version does not know is refused by name', () => {
   expect(protocolOf('of-tomorrow')).toBeUndefined();
   expect(PROTOCOLS.map(({ id }) => protocolOf(id)?.id)).toEqual(PROTOCOLS.map(({ id }) => id));

@@ -60,3 +60,20 @@ test('without the lever a foot gives a shape and no centimetres; without a repor
   });
   expect(marks).toEqual([]);
 });
+
+test('the line of a string of known length has the heights of the result', () => {
+  const bare = madeSet('right', null);
+  const set = { ...bare, choice: { ...bare.choice, placement: 'heel', stringRestLengthM: 0.1 } as const };
+  const recording = recordingOf(set, simulatedStream('heel', 3, 5));
+  const report = assess(recording, assessmentRequest(set, person), defaultSettings());
+  const drawn = (choice: typeof bare.choice): number[] => {
+    const [line] = heightTrace(recording, { ...choice, placement: 'heel' }, 0.18, report).series;
+    return report.repetitions.map(({ topS }) => valueAt(line, topS)!);
+  };
+  const [corrected, asRead] = [drawn(set.choice), drawn(bare.choice)];
+  for (const [at, { heightM }] of report.repetitions.entries()) {
+    // what the filter of the line takes off a top is alike in both
+    expect(Math.abs(corrected[at] - 100 * heightM!)).toBeLessThan(Math.abs(asRead[at] - 100 * heightM!) + 0.3);
+    expect(corrected[at]).toBeLessThan(asRead[at]);
+  }
+});

@@ -48,7 +48,11 @@ beforeAll(async () => {
     batteryPercent: null,
     names: {},
   } as const;
-  const setId = await book.record(recordedVisit, { kind: 'set-begun', choice: { ...choice, sensor }, bytesId });
+  const setId = await book.record(recordedVisit, {
+    kind: 'set-begun',
+    choice: { ...choice, sensor, stringRestLengthM: 0.123 },
+    bytesId,
+  });
   await book.record(recordedVisit, {
     kind: 'set-result',
     setId,
@@ -109,6 +113,7 @@ test('what was recorded is read when it is asked for; bytes that are gone are to
     origin: 'replayed',
     settingsHash: 'h'.repeat(64),
     software: 'surae 0.0.9',
+    stringRestLengthM: 0.123,
   });
   const trace = await whole.trace!();
   expect(trace.groups[0].timesS).toHaveLength(700);
@@ -119,6 +124,7 @@ test('what was recorded is read when it is asked for; bytes that are gone are to
     trace: null,
     raw: null,
     status: 'no-result',
+    stringRestLengthM: null,
     setAside: true,
     setAsideWhy: 'interrupted',
   });

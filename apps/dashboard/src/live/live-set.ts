@@ -18,6 +18,8 @@ export interface LiveSetOptions {
   readonly clock: SensorClock;
   /** lever from the metatarsal heads to the heel, where it was measured [m] */
   readonly heelLeverM: number | null;
+  /** length of the string at rest, where one measures and its length is known [m] */
+  readonly stringRestLengthM?: number | undefined;
   /** how the samples are read for the count, as was answered; they are stored as they came */
   readonly readAs?: ReadAs | undefined;
   /** longest time that samples wait before they are written [ms] */
@@ -57,7 +59,7 @@ export class LiveSet {
   private over = false;
 
   constructor(options: LiveSetOptions, news: LiveSetNews) {
-    const { sensor, heelLeverM } = options;
+    const { sensor, heelLeverM, stringRestLengthM } = options;
     const { placement } = sensor.description;
     if (placement === 'inline') throw new RangeError('A cell in line with a push sees no heel raises.');
     this.news = news;
@@ -74,6 +76,7 @@ export class LiveSet {
         : new BlockCounter(placement, {
             settings: blockCounterDefaults,
             ...(heelLeverM === null ? {} : { heelLeverM }),
+            ...(stringRestLengthM === undefined ? {} : { stringRestLengthM }),
           });
   }
 

@@ -30,7 +30,11 @@ export class PracticeSession {
     const { book, clock, sensor, visitId, choice, heelLeverM } = parts;
     const writer = await book.openBytes(visitId, `practice ${choice.side}`);
     const practiceId = await book.record(visitId, { kind: 'practice-begun', choice, bytesId: writer.id });
-    const live = new LiveSet({ sensor, writer, clock, heelLeverM, writeEveryMs, readAs: choice.setUp?.readAs }, news);
+    const { setUp, stringRestLengthM } = choice;
+    const live = new LiveSet(
+      { sensor, writer, clock, heelLeverM, stringRestLengthM, writeEveryMs, readAs: setUp?.readAs },
+      news,
+    );
     await live.start();
     return new PracticeSession(practiceId, live);
   }

@@ -8,11 +8,16 @@ export function setRequest(
   { bodyMassKg, heelLeverM }: Pick<Person, 'bodyMassKg' | 'heelLeverM'>,
   marks: readonly FaultMark[],
 ): AssessmentRequest {
+  const { stringRestLengthM } = choice;
   return {
     placement: choice.placement,
     side: choice.side,
     protocol,
-    subject: { ...(bodyMassKg === null ? {} : { bodyMassKg }), ...(heelLeverM === null ? {} : { heelLeverM }) },
+    subject: {
+      ...(bodyMassKg === null ? {} : { bodyMassKg }),
+      ...(heelLeverM === null ? {} : { heelLeverM }),
+      ...(stringRestLengthM === undefined ? {} : { stringRestLengthM }),
+    },
     context: { marks, ...(practice === undefined ? {} : { familiarisation: practice }) },
   };
 }

@@ -41,7 +41,11 @@ export class SetSession {
     const { book, visitId, choice, sensor, clock, heelLeverM } = parts;
     const writer = await book.openBytes(visitId, `set ${choice.side}`);
     const setId = await book.record(visitId, { kind: 'set-begun', choice, bytesId: writer.id });
-    const live = new LiveSet({ sensor, writer, clock, heelLeverM, writeEveryMs, readAs: choice.setUp?.readAs }, news);
+    const { setUp, stringRestLengthM } = choice;
+    const live = new LiveSet(
+      { sensor, writer, clock, heelLeverM, stringRestLengthM, writeEveryMs, readAs: setUp?.readAs },
+      news,
+    );
     try {
       await live.start();
     } catch (error) {

@@ -55,7 +55,7 @@ export class SourceMaker implements SensorMaker {
   }
 
   make(
-    { placement, origin }: SetChoice,
+    { placement, origin, stringRestLengthM }: SetChoice,
     { bodyMassKg, heelLeverM }: Pick<Person, 'bodyMassKg' | 'heelLeverM'>,
   ): Sensor {
     const { clock, pace, nextSeed } = this.options;
@@ -64,13 +64,14 @@ export class SourceMaker implements SensorMaker {
     if (origin === 'replayed' && this.chosen !== undefined) {
       return replay({ groups: [counterInput(this.chosen, placement)] }, { placement, clock, pace });
     }
-    // the body that the result is reckoned with is the body that moves; what was not measured is drawn
+    // body and string that the result is reckoned with are those that move; what was not measured is drawn
     const place = sensed(placement);
     const { trace } = simulateSet({
       placement: place,
       level: 'typical',
       seed: nextSeed(),
       ...(heelLeverM === null ? {} : { heelLeverM }),
+      ...(stringRestLengthM === undefined ? {} : { stringRestLengthM }),
       ...(bodyMassKg === null ? {} : { person: { bodyMassKg } }),
     });
     return simulatedPerson({ groups: [counterInput(trace, place)] }, { placement, clock, pace });

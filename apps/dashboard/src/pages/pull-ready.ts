@@ -16,16 +16,17 @@ import type { SensorShelf } from '../devices/sensor-shelf.ts';
 import { ShelfFollower } from '../devices/shelf-follower.ts';
 import { typedNumber } from '../journey/person-form.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
-import { fileWords } from '../live/file-words.ts';
 import { type HandedLeg, type HandedRecording, handedLeg } from '../live/handed-recording.ts';
 import { handedFor, useTaken } from '../live/handed-use.ts';
 import { holdsPulls, isAlike, pullPlacements, pullProtocolOf } from '../live/pull-choices.ts';
 import { playsRecordings } from '../live/recording-chooser.ts';
 import { otherLegSensor } from '../live/sensor-change.ts';
+import { chooseRecording } from '../parts/choose-recording.ts';
 import { base } from '../styles/base.ts';
 import { entryWords } from '../words/entry-words.ts';
 import { fill } from '../words/fill.ts';
 import '../parts/earlier-test.ts';
+import { radioOption } from '../parts/radio-option.ts';
 import '../parts/sensor-in-hand.ts';
 import '../parts/set-up-check.ts';
 import type { SensorLooked, SetUpLooked } from '../parts/set-up-check.ts';
@@ -163,13 +164,6 @@ export class PullReady extends LitElement {
     `;
   }
 
-  private option(name: string, title: string, isChosen: boolean, choose: () => void): TemplateResult {
-    return html`<label class="option">
-      <input type="radio" name=${name} .checked=${isChosen} @change=${choose} />
-      <span>${title}</span>
-    </label>`;
-  }
-
   private protocols(): TemplateResult {
     const last = this.lastChoice;
     const isUnlike = last !== undefined && !isAlike(last, { protocolId: this.protocol.id, placement: this.placement });
@@ -177,7 +171,7 @@ export class PullReady extends LitElement {
       <legend>${READY_WORDS.protocol.text}</legend>
       ${isUnlike ? html`<p class="voice">${READY_WORDS['unlike-other-side'].text}</p>` : nothing}
       ${choosablePulls.map((protocol) =>
-        this.option(
+        radioOption(
           'protocol',
           entryWords(protocol, 'title'),
           this.protocol === protocol,
@@ -192,7 +186,7 @@ export class PullReady extends LitElement {
       <legend>${PULL_READY_WORDS.rig.text}</legend>
       <div class="options">
         ${pullPlacements.map((placement) =>
-          this.option(
+          radioOption(
             'placement',
             PULL_READY_WORDS[placement].text,
             this.placement === placement,
@@ -209,7 +203,7 @@ export class PullReady extends LitElement {
       <legend>${READY_WORDS.source.text}</legend>
       <div class="options">
         ${origins.map((origin) =>
-          this.option('origin', originWords[origin].text, this.origin === origin, () => (this.origin = origin)),
+          radioOption('origin', originWords[origin].text, this.origin === origin, () => (this.origin = origin)),
         )}
       </div>
       ${this.origin === 'replayed' ? this.chooseFile() : nothing}
@@ -258,15 +252,8 @@ export class PullReady extends LitElement {
   }
 
   private chooseFile(): TemplateResult {
-    return html`<label class="file">
-        <span>${READY_WORDS['choose-file'].text}</span>
-        <input
-          type="file"
-          accept=".csv,.tsv,.txt,.json,text/csv,application/json"
-          @change=${(event: Event) => this.read(event.currentTarget as HTMLInputElement)}
-        />
-      </label>
-      <p role="status" class=${this.fileFits ? 'quiet' : 'voice'}>${fileWords({ file: this.file, refusal: this.refusal, fits: this.fileFits }, PULL_READY_WORDS['file-does-not-fit'])}</p>`;
+    const seen = { file: this.file, refusal: this.refusal, fits: this.fileFits };
+    return chooseRecording((input) => this.read(input), seen, PULL_READY_WORDS['file-does-not-fit']);
   }
 
   private leverField(): TemplateResult {

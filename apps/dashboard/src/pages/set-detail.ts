@@ -58,10 +58,10 @@ export class SetDetail extends LitElement {
       );
       this.bytes = await this.store.bytes(this.set.bytesId);
       const recording = recordingOf(this.set, this.bytes);
-      const { placement, side } = this.set.choice;
+      const { placement, side, stringRestLengthM } = this.set.choice;
       // taps have no height
       if (placement !== 'hand') {
-        this.trace = heightTrace(recording, { placement, side }, this.heelLeverM, this.set.report);
+        this.trace = heightTrace(recording, { placement, side, stringRestLengthM }, this.heelLeverM, this.set.report);
       }
       this.recording = recording;
     } catch (error) {

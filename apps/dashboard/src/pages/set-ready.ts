@@ -23,7 +23,6 @@ import {
 import type { SensorShelf } from '../devices/sensor-shelf.ts';
 import { ShelfFollower } from '../devices/shelf-follower.ts';
 import type { VisitBook } from '../journey/visit-book.ts';
-import { fileWords } from '../live/file-words.ts';
 import { type HandedLeg, type HandedRecording, handedLeg } from '../live/handed-recording.ts';
 import { handedFor, useTaken } from '../live/handed-use.ts';
 import { setOrigins, setOriginWords } from '../live/origin-words.ts';
@@ -31,16 +30,21 @@ import { protocolOf, protocolOfLeg } from '../live/protocol-choices.ts';
 import { playsRecordings } from '../live/recording-chooser.ts';
 import { fits } from '../live/recording-fit.ts';
 import { otherLegSensor, unmovedSensor } from '../live/sensor-change.ts';
+import { type StringAsked, stringAsked } from '../live/string-length.ts';
 import { base } from '../styles/base.ts';
 import { fill } from '../words/fill.ts';
 import '../parts/chosen-test.ts';
+import { chooseRecording } from '../parts/choose-recording.ts';
 import '../parts/earlier-test.ts';
 import '../parts/practice-raises.ts';
+import { radioOption } from '../parts/radio-option.ts';
 import '../parts/sensor-in-hand.ts';
 import '../parts/set-up-check.ts';
 import type { PlaceAnswered, SensorLooked, SetUpLooked } from '../parts/set-up-check.ts';
 import '../parts/source-check.ts';
+import '../parts/string-length.ts';
 import { stopFor } from '../parts/stop-for.ts';
+import type { StringTyped } from '../parts/string-length.ts';
 import '../parts/taken-list.ts';
 import { foldStyle } from '../parts/fold-style.ts';
 import type { TakenChosen } from '../parts/taken-list.ts';
@@ -56,6 +60,8 @@ export class SetReady extends LitElement {
   @property({ attribute: false }) visit!: Visit;
   @property({ attribute: false }) person!: Person;
   @property({ attribute: false }) side!: Side;
+  /** visits of the person before this one, the oldest first */
+  @property({ attribute: false }) earlier: readonly Visit[] = [];
   /** why the last attempt to start did nothing; empty when there was none */
   @property({ attribute: false }) problem = '';
   @consume({ context: sensorContext }) private readonly sensors!: SensorMaker;
@@ -68,6 +74,8 @@ export class SetReady extends LitElement {
   @state() private file: Omit<HandedLeg, 'placement'> | undefined;
   @state() private refusal = '';
   @state() private looked: SensorLooked | undefined;
+  /** length of the string as it was typed here; undefined where nothing was */
+  @state() private stringTyped: string | undefined;
   /** how things stand with the connected sensor; kept when the test begins */
   private atStart: SetUpKept | undefined;
   /** the sensor lies as it lay on the other leg, in words */
@@ -117,14 +125,24 @@ export class SetReady extends LitElement {
     return this.placement !== 'hand' && this.shelf.fits(this.placement, 'heel-raise');
   }
 
+  /** The length of the string, where one measures. */
+  private get string(): StringAsked {
+    const { seenAt: placement, origin } = this;
+    return stringAsked(this.stringTyped, this.visit, this.earlier, { placement, origin });
+  }
+
   private get isLocked(): boolean {
     return !mayTest(this.origin, this.visit.safety, this.clock.isoNow()).allowed;
   }
 
   private get canBegin(): boolean {
-    if (this.isLocked) return false;
+    if (this.isLocked || this.string.lengthM === undefined) return false;
     if (this.origin === 'live') return this.sensorFits;
-    return this.origin !== 'replayed' || (this.file !== undefined && fits(this.file.trace, this.placement));
+    return this.origin !== 'replayed' || this.fileFits;
+  }
+
+  private get fileFits(): boolean {
+    return this.file !== undefined && fits(this.file.trace, this.placement);
   }
 
   private async read(input: HTMLInputElement): Promise<void> {
@@ -157,7 +175,8 @@ export class SetReady extends LitElement {
   private choice(): SetChoice {
     const { side, protocol, seenAt: placement, origin } = this;
     const { told } = this.shelf;
-    const practised = practiceFor(this.visit, { side, placement, origin }) !== undefined;
+    const string = this.string.kept;
+    const practised = practiceFor(this.visit, { side, placement, origin, ...string }) !== undefined;
     const rule = practised ? 'best-two-of-familiarisation' : protocol.parameters.referenceRule.value;
     return {
       side,
@@ -165,6 +184,7 @@ export class SetReady extends LitElement {
       protocolFingerprint: protocolFingerprint(protocol, placement, rule),
       placement,
       origin,
+      ...string,
       ...(origin === 'live' && told !== undefined ? { sensor: told } : {}),
       ...(origin === 'live' && this.atStart !== undefined ? { setUp: this.atStart } : {}),
     };
@@ -230,30 +250,24 @@ export class SetReady extends LitElement {
     ></practice-raises>`;
   }
 
-  private option(
-    name: string,
-    title: string,
-    isChosen: boolean,
-    isBlocked: boolean,
-    choose: () => void,
-    remark?: string,
-  ): TemplateResult {
-    return html`<label class="option">
-      <input type="radio" name=${name} .checked=${isChosen} ?disabled=${isBlocked} @change=${choose} />
-      <span>${title}${remark === undefined ? nothing : html`<small class="quiet">${remark}</small>`}</span>
-    </label>`;
-  }
-
   private places(): TemplateResult {
     return html`<fieldset>
       <legend>${READY_WORDS.placement.text}</legend>
       <div class="options">
         ${placements.map((placement) =>
-          this.option('placement', READY_WORDS[placement].text, this.placement === placement, false, () => {
+          radioOption('placement', READY_WORDS[placement].text, this.placement === placement, () => {
             this.placement = placement;
           }),
         )}
       </div>
+      ${
+        this.placement === 'heel'
+          ? html`<string-length
+              .asked=${this.string}
+              @string-typed=${({ detail }: StringTyped) => (this.stringTyped = detail)}
+            ></string-length>`
+          : nothing
+      }
     </fieldset>`;
   }
 
@@ -262,9 +276,7 @@ export class SetReady extends LitElement {
       <legend>${READY_WORDS.source.text}</legend>
       <div class="options">
         ${setOrigins.map((origin) =>
-          this.option('origin', setOriginWords[origin].text, this.origin === origin, false, () => {
-            this.origin = origin;
-          }),
+          radioOption('origin', setOriginWords[origin].text, this.origin === origin, () => (this.origin = origin)),
         )}
       </div>
       ${this.origin === 'replayed' ? this.chooseFile() : nothing}
@@ -325,14 +337,7 @@ export class SetReady extends LitElement {
   }
 
   private chooseFile(): TemplateResult {
-    return html`<label class="file">
-        <span>${READY_WORDS['choose-file'].text}</span>
-        <input
-          type="file"
-          accept=".csv,.tsv,.txt,.json,text/csv,application/json"
-          @change=${(event: Event) => this.read(event.currentTarget as HTMLInputElement)}
-        />
-      </label>
-      <p role="status" class=${this.canBegin ? 'quiet' : 'voice'}>${fileWords({ file: this.file, refusal: this.refusal, fits: this.canBegin }, READY_WORDS['file-does-not-fit'])}</p>`;
+    const seen = { file: this.file, refusal: this.refusal, fits: this.fileFits };
+    return chooseRecording((input) => this.read(input), seen, READY_WORDS['file-does-not-fit']);
   }
 }

@@ -24,6 +24,8 @@ export class TestStep extends LitElement {
   @property({ attribute: false }) visit!: Visit;
   @property({ attribute: false }) person!: Person;
   @property({ attribute: false }) side!: Side;
+  /** visits of the person before this one, the oldest first */
+  @property({ attribute: false }) earlier: readonly Visit[] = [];
   @consume({ context: soundContext }) private readonly sound!: BeatSound;
   @consume({ context: clockContext }) private readonly clock!: HostClock;
   @state() private plan: SetPlan | undefined;
@@ -92,6 +94,7 @@ export class TestStep extends LitElement {
       .visit=${visit}
       .person=${person}
       .side=${side}
+      .earlier=${this.earlier}
       .problem=${this.problem}
       @begin-set=${(event: CustomEvent<SetChoice>) => this.begin(event.detail)}
     ></set-ready>`;

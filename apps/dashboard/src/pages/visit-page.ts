@@ -240,7 +240,12 @@ export class VisitPage extends LitElement {
       case 'rest':
         return html`<rest-step .visit=${visit} .person=${person} .side=${side}></rest-step>`;
       case 'test':
-        return html`<test-step .visit=${visit} .person=${person} .side=${side}></test-step>`;
+        return html`<test-step
+          .visit=${visit}
+          .person=${person}
+          .side=${side}
+          .earlier=${this.earlier}
+        ></test-step>`;
       case 'pull':
         return html`<pull-step .visit=${visit} .person=${person} .side=${side}></pull-step>`;
       case 'pull-ending':

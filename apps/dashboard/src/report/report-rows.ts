@@ -49,7 +49,19 @@ function protocolCell({ choice: { protocolId } }: Set): string {
 function sensorCell({ choice }: Set): string {
   if (choice.placement === 'hand') return REPORT_WORDS['by-hand'].text;
   const { sensor } = choice;
-  return [...(sensor === undefined ? [] : [`${sensor.kindName}, ${sensor.deviceName}`]), choice.placement].join(', ');
+  return [
+    ...(sensor === undefined ? [] : [`${sensor.kindName}, ${sensor.deviceName}`]),
+    choice.placement,
+    ...stringWords(choice),
+  ].join(', ');
+}
+
+/** What is known of the string of a sensor at the heel; nothing where none measured. */
+function stringWords(choice: Set['choice']): string[] {
+  if (choice.placement !== 'heel') return [];
+  const lengthM = choice.stringRestLengthM;
+  if (lengthM === undefined) return [REPORT_WORDS['string-unknown'].text];
+  return [fill(REPORT_WORDS['string-rest'], { length: decimal(lengthM * 100, 1) })];
 }
 
 function fingerprintCell({ report, choice }: Set): string {

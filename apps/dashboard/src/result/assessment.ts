@@ -47,6 +47,7 @@ export function assessmentRequest(
     subject: {
       ...(person.bodyMassKg === null ? {} : { bodyMassKg: person.bodyMassKg }),
       ...(person.heelLeverM === null ? {} : { heelLeverM: person.heelLeverM }),
+      ...(choice.stringRestLengthM === undefined ? {} : { stringRestLengthM: choice.stringRestLengthM }),
     },
     context: {
       ...(end === null ? {} : { endReason: end.reason }),

@@ -44,7 +44,11 @@ function seriesWords(
  */
 export function heightTrace(
   trace: Trace,
-  { placement, side }: { readonly placement: SensedPlacement; readonly side: Side },
+  {
+    placement,
+    side,
+    stringRestLengthM,
+  }: { readonly placement: SensedPlacement; readonly side: Side; readonly stringRestLengthM?: number | undefined },
   heelLeverM: number | null,
   report: Report | null,
 ): HeightTrace {
@@ -52,6 +56,7 @@ export function heightTrace(
   const counter = new BlockCounter(placement, {
     settings: blockCounterDefaults,
     ...(heelLeverM === null ? {} : { heelLeverM }),
+    ...(stringRestLengthM === undefined ? {} : { stringRestLengthM }),
   });
   const hasScale = placement !== 'foot' || heelLeverM !== null;
   const { label, unit, factor } = seriesWords(report?.kind, hasScale);

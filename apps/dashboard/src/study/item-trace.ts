@@ -42,6 +42,7 @@ export function itemTrace(
   recording: Recording,
   placement: SensedPlacement | 'hand' | null,
   heelLeverM: number | null,
+  stringRestLengthM?: number,
 ): ItemTrace {
   const origin = beginS(recording);
   const moved = (timesS: Float64Array): Float64Array => timesS.map((timeS) => timeS - origin);
@@ -49,7 +50,7 @@ export function itemTrace(
     const column = firstColumn(recording);
     return { ...column, timesS: moved(column.timesS) };
   }
-  const [line] = heightTrace(recording, { placement, side: 'left' }, heelLeverM, null).series;
+  const [line] = heightTrace(recording, { placement, side: 'left', stringRestLengthM }, heelLeverM, null).series;
   const isBody = placement === 'trunk' || placement === 'platform';
   return {
     label: isBody ? AXIS_WORDS['trace-rise'].text : (line?.label ?? ''),

@@ -16,7 +16,9 @@ async function traceOf(session: StudySession, sha256: string): Promise<ItemTrace
     listed.source instanceof Uint8Array ? readRecording(listed.source, { file: 'recording' }) : listed.source;
   const choice = choosePlacement(about.placement, recording);
   const placement = 'refusal' in choice ? null : choice.placement;
-  return itemTrace(recording, placement, about.heelLeverMm === undefined ? null : about.heelLeverMm / 1000);
+  const metres = (lengthMm: number | undefined): number | undefined =>
+    lengthMm === undefined ? undefined : lengthMm / 1000;
+  return itemTrace(recording, placement, metres(about.heelLeverMm) ?? null, metres(about.stringRestMm));
 }
 
 /** What counting again stands on, out of a study that is looked at. */

@@ -25,6 +25,8 @@ const setChoice = z.looseObject({
   origin: setOrigin,
   sensor: sensorTold.exactOptional(),
   setUp: setUp.exactOptional(),
+  /** of the string at rest; absent where none measured, or its length was not [m] */
+  stringRestLengthM: finite.positive().exactOptional(),
 });
 
 const pullChoice = z.looseObject({

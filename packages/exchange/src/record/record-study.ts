@@ -187,6 +187,7 @@ function frameOf(
     file: null,
     at: set.begunAt,
     ...sensorTold(choice),
+    stringRestLengthM: 'stringRestLengthM' in choice ? (choice.stringRestLengthM ?? null) : null,
     status: report === null ? 'no-result' : 'assessed',
     reason: null,
     renamed: set.swapped === true,

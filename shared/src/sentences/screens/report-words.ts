@@ -20,6 +20,8 @@ export const REPORT_WORDS = sentences('screen.report', {
   protocol: 'Way of testing',
   sensor: 'Sensor',
   'by-hand': 'counted by hand',
+  'string-rest': 'string {length} cm long at rest',
+  'string-unknown': 'length of the string not measured',
   fingerprint: 'Fingerprint of the rules',
   beside: 'Beside the other leg, earlier visits and groups',
   'no-ratio-why': '{why} {unblock}',

@@ -11,6 +11,13 @@ export const READY_WORDS = sentences('screen.ready', {
   foot: 'top of the foot',
   trunk: 'lower back',
   platform: 'force platform',
+  'string-length': 'Length of the string at rest, cm',
+  'string-how': 'By tape, with the heel down: from the base of the string to the heel.',
+  'string-as-before': 'As for the set before. Measure again where the base, the shoe or the block is another.',
+  'string-as-on': 'As on {day}. Measure again where the base, the shoe or the block is another.',
+  'string-why':
+    'The heel comes forward as it rises. The string then pulls aslant and reads too high: with its length that is taken off. Left empty it is not measured, and heights are less sure.',
+  'string-bad': 'A plain number from {least} to {most}, such as 12.5, or nothing.',
   source: 'Where the samples come from',
   simulated: 'simulated person',
   replayed: 'recording from a file',

@@ -68,6 +68,7 @@ export const visitStates: readonly State[] = [
     area: 'visit',
     reach: (at) => chooseFile(at, 'recordings/made/heel-three-raises.csv', 'file-chosen'),
   },
+  { name: 'ready-string-refused', area: 'visit', reach: refuseString },
   {
     name: 'ready-practice-cut-off',
     area: 'visit',
@@ -191,6 +192,12 @@ async function chooseFile({ page }: Stand, name: string, said: 'file-refused' | 
   if (said === 'file-chosen') await page.getByRole('radio', { name: READY_WORDS.heel.text }).check();
   await page.getByLabel(READY_WORDS['choose-file'].text).setInputFiles(fixturePath(name));
   await page.getByText(words(READY_WORDS[said])).waitFor();
+}
+
+/** Nothing is no length of a string, but not measured; nought is none either. */
+async function refuseString({ page }: Stand): Promise<void> {
+  await page.getByLabel(READY_WORDS['string-length'].text).fill('0');
+  await page.getByText(words(READY_WORDS['string-bad'])).waitFor();
 }
 
 async function beginSet(at: Stand): Promise<void> {
