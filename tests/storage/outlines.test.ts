@@ -3,12 +3,14 @@ import { describe, expect, test } from 'vitest';
 import type { KeyRow, Rows } from '../../packages/storage/src/rows.ts';
 import { backupOf, fileOf } from '../support/backup-laws.ts';
 import { cheapCost, passphrase } from '../support/cheap-vault.ts';
+import { heldStores } from '../support/held-stores.ts';
 import { removeFolders } from '../support/store-folder.ts';
 import { note } from '../support/store-laws.ts';
 import { places } from '../support/store-oracle/places.ts';
 import { asked } from '../support/whose-laws.ts';
 
 removeFolders();
+const held = heldStores();
 
 const maker = { made: 'names 1', kinds: ['person', 'visit'] };
 
@@ -233,7 +235,7 @@ describe('outlines that were altered', () => {
 
 test.each([
   ['that lies open', () => Promise.resolve<RecordStore>(new MemoryStore())],
-  ['of files', async () => (await filled('files')).store],
+  ['of files', async () => held((await filled('files')).store)],
 ])('a store %s keeps none', async (_what, open) => {
   const store = await open();
   await store.add(note({ name: 'Cy' }, { kind: 'person' }));

@@ -1,29 +1,13 @@
-import { existsSync, readdirSync, readlinkSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { type FileHandle, open as openFile } from 'node:fs/promises';
-import { join } from 'node:path';
 import { FileStore } from '@surae/storage/node';
 import { expect, test, vi } from 'vitest';
 import { heldStores } from '../../support/held-stores.ts';
-import { freshFolder, removeFolders } from '../../support/store-folder.ts';
+import { freshFolder, OWN_FILES, openIn, removeFolders } from '../../support/store-folder.ts';
 import { note } from '../../support/store-laws.ts';
 
 removeFolders();
 const held = heldStores();
-
-/** Where Linux lists the files that this process holds open. */
-const OWN_FILES = '/proc/self/fd';
-
-function openIn(folder: string): string[] {
-  const links = readdirSync(OWN_FILES).map((name) => {
-    try {
-      return readlinkSync(join(OWN_FILES, name));
-    } catch {
-      // the one by which they were listed
-      return '';
-    }
-  });
-  return links.filter((path) => path.startsWith(folder));
-}
 
 async function handlePrototype(): Promise<FileHandle> {
   const handle = await openFile('/dev/null', 'r');
