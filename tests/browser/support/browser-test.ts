@@ -1,7 +1,8 @@
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import type { Browser, BrowserContext, ConsoleMessage, Page, Request, WebError } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { newProfile, openBrowser, openContext, startBrowser } from './browser.mjs';
+import { newProfile, openBrowser, startBrowser } from './browser.mjs';
 import { findChromium } from './chromium.mjs';
+import { KeptPage } from './kept-page.ts';
 import { serveSite } from './site.mjs';
 
 export interface BrowserTest {
@@ -32,6 +33,12 @@ async function sharedBrowser(): Promise<Browser> {
   return shared;
 }
 
+/** The site of this worker, which the pages of its browser come from one after the other; it is ended with the worker. */
+let sharedSite: ReturnType<typeof serveSite> | undefined;
+
+/** The page that the last test left, with nothing of that test in it. */
+let left: KeptPage | undefined;
+
 /** Addresses that a page asked for and that are not the site itself. */
 function foreign(urls: readonly string[], origin: string): string[] {
   return urls.filter((url) => !url.startsWith(`${origin}/`) && !/^(?:data|blob|about|chrome):/.test(url));
@@ -41,18 +48,27 @@ function foreign(urls: readonly string[], origin: string): string[] {
 class Watch {
   private readonly problems: string[] = [];
   private readonly asked: string[] = [];
+  private readonly onRequest = (request: Request): number => this.asked.push(request.url());
+  private readonly onError = (error: WebError): number => this.problems.push(error.error().message);
+  // what the policy of the page refused, whichever page or worker asked for it
+  private readonly onConsole = (message: ConsoleMessage): void => {
+    if (message.type() === 'error' && message.text().includes('Content Security Policy')) {
+      this.problems.push(message.text());
+    }
+  };
 
-  /** The page of a context that is watched from now on. */
-  async page(context: BrowserContext): Promise<Page> {
-    context.on('request', (request) => this.asked.push(request.url()));
-    context.on('weberror', (error) => this.problems.push(error.error().message));
-    // what the policy of the page refused, whichever page or worker asked for it
-    context.on('console', (message) => {
-      if (message.type() === 'error' && message.text().includes('Content Security Policy')) {
-        this.problems.push(message.text());
-      }
-    });
-    return context.pages()[0] ?? (await context.newPage());
+  /** A context is watched from now on. */
+  begin(context: BrowserContext): void {
+    context.on('request', this.onRequest);
+    context.on('weberror', this.onError);
+    context.on('console', this.onConsole);
+  }
+
+  /** A context is not watched any more. */
+  end(context: BrowserContext): void {
+    context.off('request', this.onRequest);
+    context.off('weberror', this.onError);
+    context.off('console', this.onConsole);
   }
 
   expectClean(origin: string): void {
@@ -85,24 +101,29 @@ async function telling(page: () => Page | undefined, work: () => Promise<void>):
 }
 
 /**
- * A test in a browser with an empty store of its own and without a service worker; the tests of a worker share the browser. At its end no page may have thrown
- * an error or done what its policy refuses, and none may have asked for anything at another origin. Where there is no browser the test is counted as skipped.
+ * A test in a browser with an empty store of its own and without a service worker; the tests of a worker share the browser, and its page
+ * where the one before left nothing behind. At its end no page may have thrown an error or done what its policy refuses, and none may have
+ * asked for anything at another origin. Where there is no browser the test is counted as skipped.
  */
 export function browserTest(name: string, work: (given: BrowserTest) => Promise<void>, timeoutMs = 120_000): void {
   test.skipIf(!isThere)(name, { timeout: timeoutMs }, async () => {
-    const site = await serveSite();
-    const context = await openContext(await sharedBrowser());
+    const { origin } = await (sharedSite ??= serveSite({ keep: true }));
+    const browser = await sharedBrowser();
+    const kept = left?.page.context().browser() === browser ? left : await KeptPage.open(browser, origin);
+    left = undefined;
+    const { page } = kept;
     const watch = new Watch();
+    watch.begin(page.context());
     try {
-      const page = await watch.page(context);
       await telling(
         () => page,
-        () => work({ page, origin: site.origin }),
+        () => work({ page, origin }),
       );
-      watch.expectClean(site.origin);
+      watch.expectClean(origin);
+      watch.end(page.context());
+      if (await kept.clear().catch(() => false)) left = kept;
     } finally {
-      await context.close();
-      await site.close();
+      if (left === undefined) await kept.end();
     }
   });
 }
@@ -116,7 +137,8 @@ export function profileTest(name: string, work: (given: ProfileTest) => Promise<
     let context: BrowserContext | undefined;
     const open = async (): Promise<Page> => {
       context = await openBrowser(profile.folder);
-      return watch.page(context);
+      watch.begin(context);
+      return context.pages()[0] ?? (await context.newPage());
     };
     try {
       const page = await open();

@@ -18,7 +18,8 @@ const flags = [
   '--autoplay-policy=no-user-gesture-required',
 ];
 
-const viewport = { width: 1280, height: 900 };
+/** How large the window of a page is [px]. */
+export const viewport = { width: 1280, height: 900 };
 const patienceMs = 60_000;
 
 /** A new empty profile; `dispose` takes it away. */

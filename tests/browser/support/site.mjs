@@ -22,11 +22,12 @@ const types = {
 /**
  * Serves the site on a free port until `close` is called.
  *
- * @param {{ tls?: { key: string, cert: string }, beside?: Readonly<Record<string, string>> }} [options] - key and certificate as
- *   PEM make it a server over TLS; pages of a test by their paths, which share the store of the dashboard
+ * @param {{ tls?: { key: string, cert: string }, beside?: Readonly<Record<string, string>>, keep?: boolean }} [options] - key and certificate as
+ *   PEM make it a server over TLS; pages of a test by their paths, which share the store of the dashboard; whether a browser may keep
+ *   the files whose names hold their hash, as hosts let it
  * @returns {Promise<{ origin: string, close: () => Promise<void> }>}
  */
-export async function serveSite({ tls, beside = {} } = {}) {
+export async function serveSite({ tls, beside = {}, keep = false } = {}) {
   if (!existsSync(join(siteFolder, 'index.html'))) {
     throw new Error('The dashboard is not built. Run: npx vite build apps/dashboard');
   }
@@ -41,7 +42,10 @@ export async function serveSite({ tls, beside = {} } = {}) {
     const path = join(siteFolder, normalize(decodeURIComponent(pathname === '/' ? '/index.html' : pathname)));
     try {
       const bytes = await readFile(path);
-      response.writeHead(200, { 'content-type': types[extname(path)] ?? 'application/octet-stream' });
+      response.writeHead(200, {
+        'content-type': types[extname(path)] ?? 'application/octet-stream',
+        ...(keep && pathname.startsWith('/assets/') && { 'cache-control': 'max-age=86400, immutable' }),
+      });
       response.end(bytes);
     } catch {
       response.writeHead(404);
