@@ -44,7 +44,10 @@ interface Rig {
 }
 
 async function startRig({ hasAdapter = true, of = 'device-page', entry }: RadioTestOptions): Promise<Rig> {
-  const [bus, site] = await Promise.all([startMessageBus(), of === 'dashboard' ? serveSite() : servePage(entry)]);
+  const [bus, site] = await Promise.all([
+    startMessageBus(),
+    of === 'dashboard' ? serveSite({ keep: true }) : servePage(entry),
+  ]);
   const radio = await MockRadio.start(bus.address, { hasAdapter });
   const profile = newProfile();
   const context = await openBrowser(profile.folder, {

@@ -57,6 +57,7 @@ async function startWithPort(serve: () => Promise<DevicePage> = servePage): Prom
   const allowed = JSON.stringify({ SerialAllowAllPortsForUrls: [site.origin] });
   writeFileSync(join(policies, 'policies', 'managed', 'surae-test.json'), allowed);
   const context = await openBrowser(profile.folder, {
+    serviceWorkers: 'block',
     executablePath: fileURLToPath(new URL('chromium-with-port.sh', import.meta.url)),
     env: { ...process.env, SURAE_CHROMIUM: findChromium(), SURAE_PORT: terminal.path, SURAE_POLICIES: policies },
   });
@@ -148,7 +149,7 @@ export function serialDashboardTests(
   if (whySkipped !== undefined) process.stdout.write(`No tests of the dashboard over a serial port: ${whySkipped}.\n`);
   let rig: Rig | undefined;
   beforeAll(async () => {
-    if (whySkipped === undefined) rig = await startWithPort(serveSite);
+    if (whySkipped === undefined) rig = await startWithPort(() => serveSite({ keep: true }));
   });
   afterAll(() => rig?.end());
   for (const [name, work] of Object.entries(tests)) {
