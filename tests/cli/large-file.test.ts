@@ -53,8 +53,11 @@ test('two threads come to the report of one, to the last bit, whatever the place
 
 test('two threads refuse what one refuses, in the same words', () => {
   const rows = Array.from({ length: 40 }, (_, i) => `${i / 50},${i},a\n`).join('');
-  // in a column that nobody reads
-  const nul = written('nul.csv', `time [s],heel_height [mm],note\n${rows.replace('30,a', '30,\0')}`);
+  // in a column that nobody reads, further on than a header is looked for
+  const nul = written(
+    'nul.csv',
+    `time [s],heel_height [mm],note\n# ${'x'.repeat(1 << 20)}\n${rows.replace('30,a', '30,\0')}`,
+  );
   const broken = readdirSync('fixtures/broken').map((name) => join('fixtures/broken', name));
   expect(broken.length).toBeGreaterThan(0);
   const found = compared([...broken, nul].map((path) => [path, 'heel']));

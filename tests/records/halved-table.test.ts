@@ -128,6 +128,8 @@ test('more rows than the first lines let expect, and no line end to divide at, a
   const grown = encode(['time [ms],force [N]', `# ${'x'.repeat(1 << 16)}`, ...short].join('\n'));
   expect(inOnePiece(grown)).toHaveProperty('groups');
   expect(inHalves(grown)).toBeUndefined();
+  const [first] = halveTable(Uint8Array.from([...grown, 0]), (rows) => new Float64Array(rows))!.halves;
+  expect(readHalf(first)).toBeUndefined();
   const returns = encode(['time [ms],force [N]', ...short].join('\r'));
   expect(inOnePiece(returns)).toHaveProperty('groups');
   expect(inHalves(returns)).toBeUndefined();
