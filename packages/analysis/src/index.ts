@@ -256,6 +256,7 @@ export type { Detection, Doubtful, DoubtReason, Motion, Raise } from './raises/d
 export type { HeightFade } from './raises/fatigue.ts';
 export type { HeelSettings } from './raises/heel/heel-settings.ts';
 export { type Estimate, slopeEstimate } from './raises/slope-estimate.ts';
+export { steppedSlope } from './raises/stepped-slope.ts';
 export type { SetTempo } from './raises/tempo.ts';
 export { type CalibrationLine, calibrated, calibrationAge } from './setup/calibrated.ts';
 export { type CalibrationError, calibrationError } from './setup/calibration-error.ts';

@@ -12,7 +12,7 @@ const mornings = (...pains: readonly number[]): Morning[] =>
 
 test('a direction is told with its interval, a missing one as not to be told, and gaps are counted', () => {
   const [left, right, gaps, note] = morningSentences(mornings(1, 2, 3, 4, 5, 6));
-  expect(left).toBe('Left: pain in the morning rises by 3.5 of 10 a week (95 %: 3.5 to 3.5), over 6 mornings.');
+  expect(left).toBe('Left: pain in the morning rises by 3.5 of 10 a week (95 %: 0.0 to 7.0), over 6 mornings.');
   expect(right).toMatch(/^Right: cannot tell.*; 0 are written down, and 5 are needed\.$/);
   expect(gaps).toBe('6 of 11 mornings since 1 Mar 2026 are written down.');
   expect(note).toMatch(/^The interval takes one morning as independent/);
@@ -21,6 +21,12 @@ test('a direction is told with its interval, a missing one as not to be told, an
 test('bounds of a fall stand in order without a sign, those that hold zero with theirs', () => {
   expect(morningSentences(mornings(6, 5, 4, 3, 2, 1))[0]).toMatch(/^Left: pain in the morning falls by 3\.5 of 10/);
   expect(morningSentences(mornings(3, 5, 2, 5, 3, 4))[0]).toMatch(/^Left: cannot tell .*\(95 %: −\d.* to \+\d/);
+});
+
+test('mornings that are all alike are not told to a point', () => {
+  expect(morningSentences(mornings(2, 2, 2, 2, 2, 2))[0]).toMatch(
+    /^Left: cannot tell .*\(95 %: −\d\.[1-9] to \+\d\.[1-9]\)/,
+  );
 });
 
 test('nothing is told of no mornings, and few have no interval to speak of', () => {

@@ -54,3 +54,18 @@ test('a gap stretches time: the same pains over more days rise more slowly', () 
   const far = of(...[1, 2, 3, 4, 5, 6].map((pain, at) => check(60 + 2 * at, pain)));
   expect(morningTrend(far, 'left').slope!.value).toBeCloseTo(morningTrend(near, 'left').slope!.value / 2, 10);
 });
+
+test('mornings that are all alike are no proof that nothing moves: what gives the same scores lies in the interval', () => {
+  const slope = morningTrend(days(...Array.from({ length: 13 }, () => 2)), 'left').slope!;
+  expect(slope.value).toBe(0);
+  for (const perWeek of [-0.58, 0.58]) {
+    const scores = Array.from({ length: 13 }, (_, day) => Math.round(2 + (perWeek * (day - 6)) / 7));
+    expect(new Set(scores)).toEqual(new Set([2]));
+    expect(slope.low! < perWeek && perWeek < slope.high!).toBe(true);
+  }
+});
+
+test('where a direction is told, its interval ends at zero at the latest', () => {
+  expect(morningTrend(days(1, 2, 3, 4, 5, 6), 'left').slope).toMatchObject({ low: 0 });
+  expect(morningTrend(days(6, 5, 4, 3, 2, 1), 'left').slope).toMatchObject({ high: 0 });
+});

@@ -1,4 +1,4 @@
-import { type Estimate, type Side, slopeEstimate } from '@surae/analysis';
+import { type Estimate, type Side, slopeEstimate, steppedSlope } from '@surae/analysis';
 import { dayNumber, type Entry, type MorningCheck, type StiffnessTold, stiffnessTold } from '@surae/casebook';
 
 /** One morning that was written down. */
@@ -60,13 +60,26 @@ export function stretches(points: readonly MorningPoint[]): readonly (readonly M
   }, []);
 }
 
-/** How the mornings of a leg move: a direction where the interval of a robust slope leaves out zero, else not to be told. */
+/** Pain is told in whole numbers of 10: each stands for what lies up to half of it away. Common practice, no source. */
+const painStep = 1;
+
+/**
+ * How the mornings of a leg move: a direction where the ranks of the scores leave out that there is none, else not to be told. How
+ * fast is known no better than whole scores can tell it; where the direction is told, not beyond zero.
+ */
 export function morningTrend(mornings: readonly Morning[], side: Side): MorningTrend {
   const points = painPoints(mornings, side);
   const count = points.length;
   if (count < leastMornings) return { side, count, moves: 'few-mornings', slope: null };
-  const slope = slopeEstimate(points.map(({ day, pain }) => ({ x: day / 7, y: pain })));
-  const isRising = slope?.low != null && slope.low > 0;
-  const isFalling = slope?.high != null && slope.high < 0;
+  const places = points.map(({ day, pain }) => ({ x: day / 7, y: pain }));
+  const ranked = slopeEstimate(places);
+  const isRising = ranked?.low != null && ranked.low > 0;
+  const isFalling = ranked?.high != null && ranked.high < 0;
+  const stepped = ranked === null ? null : steppedSlope(ranked, places, painStep);
+  const slope = stepped && {
+    value: stepped.value,
+    low: isRising ? Math.max(0, stepped.low ?? 0) : stepped.low,
+    high: isFalling ? Math.min(0, stepped.high ?? 0) : stepped.high,
+  };
   return { side, count, moves: isRising ? 'rising' : isFalling ? 'falling' : 'cannot-tell', slope };
 }

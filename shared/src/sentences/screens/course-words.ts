@@ -182,7 +182,7 @@ export const TREND_WORDS = sentences('screen.trend', {
   rising: '{leg}: pain in the morning rises by {slope} of 10 a week (95 %: {low} to {high}), over {count} mornings.',
   falling: '{leg}: pain in the morning falls by {slope} of 10 a week (95 %: {low} to {high}), over {count} mornings.',
   'trend-note':
-    'The interval takes one morning as independent of the next. They are not quite, so that it is rather too narrow.',
+    'The interval takes one morning as independent of the next. They are not quite, so that it is rather too narrow. It allows for scores in whole numbers: mornings that are all alike may still move a little.',
   'mornings-told': 'Picture. Pain at the first steps from {from} to {to}. {left} {right}',
   'leg-mornings-told': '{name}: {count} mornings, from {least} to {most}, the last one {last}.',
   'leg-no-mornings-told': '{name}: no morning.',
