@@ -27,9 +27,9 @@ function print(rows) {
 }
 
 if (process.argv[2] === 'many') {
-  const [files, small, megabytes] = process.argv.slice(3).map(Number);
+  const [files, many, megabytes] = process.argv.slice(3).map(Number);
   const { benchMany } = await import('./many.mjs');
-  print(await benchMany({ files, small, megabytes }));
+  print(await benchMany({ files, many, megabytes }));
   process.exit();
 }
 
