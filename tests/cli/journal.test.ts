@@ -5,7 +5,9 @@ import { MemoryLog } from '../support/memory-io.ts';
 
 const hash = (of: number) => of.toString(16).padStart(64, '0');
 const opened = (log: MemoryLog) => new Journal(new MemoryLog(log.bytes), 'x.journal');
-const bodyOf = (journal: Journal, told: string, sha: string) => journal.read(journal.placeOf(told, sha));
+const bytes = (of: string) => new TextEncoder().encode(of);
+const text = (of: Uint8Array) => new TextDecoder().decode(of);
+const bodyOf = (journal: Journal, told: string, sha: string) => text(journal.read(journal.placeOf(told, sha)));
 
 /** A log with three results, and where each of its lines ends. */
 function three(): { log: MemoryLog; ends: number[] } {
@@ -13,8 +15,8 @@ function three(): { log: MemoryLog; ends: number[] } {
   const journal = new Journal(log, 'x.journal');
   const ends = [log.length];
   for (const [at, body] of ['first', 'second', 'third'].entries()) {
-    const place = journal.add(hash(at), { sha256: hash(100 + at), body });
-    expect(journal.read(place)).toBe(body);
+    const place = journal.add(hash(at), { sha256: hash(100 + at), body: bytes(body) });
+    expect(text(journal.read(place))).toBe(body);
     ends.push(log.length);
   }
   return { log, ends };
@@ -32,8 +34,8 @@ test('a result is found by what was told and the hash of the bytes together, now
 test('the same recording told the same with other bytes is another result', () => {
   const log = new MemoryLog();
   const journal = new Journal(log, 'x');
-  journal.add(hash(1), { sha256: hash(2), body: 'a' });
-  journal.add(hash(1), { sha256: hash(3), body: 'b' });
+  journal.add(hash(1), { sha256: hash(2), body: bytes('a') });
+  journal.add(hash(1), { sha256: hash(3), body: bytes('b') });
   expect(opened(log).known(hash(1))).toEqual([hash(2), hash(3)]);
   expect(bodyOf(opened(log), hash(1), hash(2))).toBe('a');
 });
@@ -41,8 +43,8 @@ test('the same recording told the same with other bytes is another result', () =
 test('one whose bytes could not be read is for this run alone', () => {
   const log = new MemoryLog();
   const journal = new Journal(log, 'x');
-  const place = journal.add(hash(1), { sha256: null, body: 'refused' });
-  expect(journal.read(place)).toBe('refused');
+  const place = journal.add(hash(1), { sha256: null, body: bytes('refused') });
+  expect(text(journal.read(place))).toBe('refused');
   expect(opened(log).known(hash(1))).toEqual([]);
 });
 
@@ -54,8 +56,8 @@ test('cut off at any byte it costs the one result that was being written, and go
       const journal = new Journal(torn, 'x.journal');
       // a line that lacks its end alone is whole
       expect(journal.size).toBe(ends.slice(1).filter((end) => end - 1 <= cut).length);
-      const place = journal.add(hash(9), { sha256: hash(109), body: 'later' });
-      expect(journal.read(place)).toBe('later');
+      const place = journal.add(hash(9), { sha256: hash(109), body: bytes('later') });
+      expect(text(journal.read(place))).toBe('later');
       const again = opened(torn);
       expect(again.size).toBe(journal.size);
       expect(bodyOf(again, hash(9), hash(109))).toBe('later');
@@ -86,8 +88,8 @@ test('lines that are longer than what is read at a time are whole', () => {
   const log = new MemoryLog();
   const body = 'x'.repeat(3_000_000);
   const journal = new Journal(log, 'x');
-  journal.add(hash(1), { sha256: hash(2), body });
-  journal.add(hash(3), { sha256: hash(4), body: 'y' });
+  journal.add(hash(1), { sha256: hash(2), body: bytes(body) });
+  journal.add(hash(3), { sha256: hash(4), body: bytes('y') });
   const again = opened(log);
   expect(bodyOf(again, hash(1), hash(2)) === body).toBe(true);
   expect(bodyOf(again, hash(3), hash(4))).toBe('y');
@@ -103,6 +105,6 @@ test('two runs that write into one are told of it', () => {
   const log = new MemoryLog();
   const journal = new Journal(log, 'x');
   log.add(Buffer.from('another run\n'));
-  const other = { ...journal.add(hash(1), { sha256: hash(2), body: 'a' }) };
+  const other = { ...journal.add(hash(1), { sha256: hash(2), body: bytes('a') }) };
   expect(() => journal.read({ ...other, from: other.from - 12 })).toThrow('written by another run');
 });

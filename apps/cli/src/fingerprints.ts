@@ -1,6 +1,6 @@
-import { createHash } from 'node:crypto';
+import { hash } from 'node:crypto';
 
 /** SHA-256 in lower-case hexadecimal. */
 export function sha256(text: string | Uint8Array): string {
-  return createHash('sha256').update(text).digest('hex');
+  return hash('sha256', text);
 }

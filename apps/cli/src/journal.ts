@@ -66,22 +66,23 @@ export class Journal {
 
   /** Adds a result. One whose bytes could not be read is kept for this run and not found by another. */
   add(told: string, { sha256, body }: PackedEntry): Place {
-    const head = `${this.#isTorn ? '\n' : ''}${told} ${sha256 ?? '-'} ${sumOf(body)} `;
+    const text = Buffer.from(body.buffer, body.byteOffset, body.byteLength).toString('base64');
+    const head = `${this.#isTorn ? '\n' : ''}${told} ${sha256 ?? '-'} ${sumOf(text)} `;
     this.#isTorn = false;
-    const place = { from: this.#log.length + head.length, length: body.length };
-    this.#log.add(Buffer.from(`${head}${body}\n`, 'latin1'));
+    const place = { from: this.#log.length + head.length, length: text.length };
+    this.#log.add(Buffer.from(`${head}${text}\n`, 'latin1'));
     if (sha256 !== null) this.#put(told, sha256, place);
     return place;
   }
 
   /** @throws {@link UsageError} where another run writes into the same journal */
-  read({ from, length }: Place): string {
+  read({ from, length }: Place): Uint8Array {
     const bytes = this.#log.read(from - 9, length + 9);
-    const [sum, body] = [bytes.toString('latin1', 0, 8), bytes.subarray(9)];
-    if (sumOf(body) !== sum) {
+    const [sum, text] = [bytes.toString('latin1', 0, 8), bytes.subarray(9)];
+    if (sumOf(text) !== sum) {
       throw new UsageError('the journal is being written by another run: name another one with --journal');
     }
-    return body.toString('latin1');
+    return Buffer.from(text.toString('latin1'), 'base64');
   }
 
   close(): void {

@@ -1,9 +1,9 @@
 import type { WorkItem } from '@surae/study';
 
-/** An entry as it is sent and kept: short, and in characters that stand in a line. */
+/** An entry as it is sent and kept: its bytes, made small. Text of that length would outlive its use in the thread that gathers. */
 export interface PackedEntry {
   readonly sha256: string | null;
-  readonly body: string;
+  readonly body: Uint8Array;
 }
 
 /** One recording to assess, and the hashes of bytes whose result is there already. */

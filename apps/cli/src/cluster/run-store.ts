@@ -39,8 +39,6 @@ function recordOf({ plan, tests, holds_bytes: holdsBytes, ...row }: RunRow): Run
   return { ...row, holdsBytes, plan: unpackedPlan(plan), tests: JSON.parse(tests) as RunRecord['tests'] };
 }
 
-const entryOf = (sha256: string | null, body: Buffer): PackedEntry => ({ sha256, body: body.toString('base64') });
-
 /** Runs with their recordings and results in a database. A result is written once, and what is written is never changed. */
 export class RunStore {
   readonly #database: Database;
@@ -135,7 +133,7 @@ export class RunStore {
   async addResult(id: string, { sha256, body }: PackedEntry): Promise<boolean> {
     const rows = await this.#database.rows<{ id: string }>(
       'insert into surae.result (id, sha256, body) values ($1, $2, $3) on conflict do nothing returning id',
-      [id, sha256, Buffer.from(body, 'base64')],
+      [id, sha256, Buffer.from(body)],
     );
     return rows.length > 0;
   }
@@ -160,7 +158,7 @@ export class RunStore {
       id,
       sha256,
       item: unpackedItem(item),
-      entry: body === null ? undefined : entryOf(found, body),
+      entry: body === null ? undefined : { sha256: found, body },
     }));
   }
 

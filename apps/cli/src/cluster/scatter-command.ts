@@ -110,7 +110,7 @@ async function foundItems(items: readonly WorkItem[], { args, plan, store }: Rea
     const placed = { ...item, path: io.fullPath(item.path) };
     if (hash !== undefined) return { item: placed, id: sha256(`${rules} ${told(item)} ${hash}`), sha256: hash };
     const entry = await refusalOf(item);
-    const id = sha256(`${rules} ${told(item)} - ${entry.body}`);
+    const id = sha256(`${rules} ${told(item)} - ${Buffer.from(entry.body).toString('base64')}`);
     refusals.set(id, entry);
     return { item: placed, id, sha256: null };
   };
