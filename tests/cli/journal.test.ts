@@ -36,7 +36,7 @@ test('the same recording told the same with other bytes is another result', () =
   const journal = new Journal(log, 'x');
   journal.add(hash(1), { sha256: hash(2), body: bytes('a') });
   journal.add(hash(1), { sha256: hash(3), body: bytes('b') });
-  expect(opened(log).known(hash(1))).toEqual([hash(2), hash(3)]);
+  expect(new Set(opened(log).known(hash(1)))).toEqual(new Set([hash(2), hash(3)]));
   expect(bodyOf(opened(log), hash(1), hash(2))).toBe('a');
 });
 

@@ -9,6 +9,12 @@ export interface Place {
   readonly length: number;
 }
 
+/** A result of what was told, and the one before it of the same: mostly there is none, and a run holds a hundred thousand of them. */
+interface Result extends Place {
+  readonly sha256: string;
+  readonly before: Result | undefined;
+}
+
 const HEAD = '# surae journal 1: results of recordings, one a line. Only ever added to; a run goes on from it.\n';
 const NEWLINE = 10;
 /** Bytes that are read at a time. */
@@ -27,7 +33,8 @@ function sumOf(bytes: Uint8Array | string): string {
  */
 export class Journal {
   readonly #log: Log;
-  readonly #places = new Map<string, Map<string, Place>>();
+  readonly #results = new Map<string, Result>();
+  #size = 0;
   /** whether the last line lacks its end */
   #isTorn = false;
   /** where the results of this run begin */
@@ -50,18 +57,16 @@ export class Journal {
 
   /** Results that were there when the journal was opened, or have come since and can be found again. */
   get size(): number {
-    let size = 0;
-    for (const places of this.#places.values()) size += places.size;
-    return size;
+    return this.#size;
   }
 
   /** Hashes of the bytes for which there is a result of what was told so. */
   known(told: string): readonly string[] {
-    return [...(this.#places.get(told)?.keys() ?? [])];
+    return [...this.#of(told)].map(({ sha256 }) => sha256);
   }
 
   placeOf(told: string, sha256: string): Place {
-    return this.#places.get(told)!.get(sha256)!;
+    return this.#find(told, sha256)!;
   }
 
   /** Adds a result. One whose bytes could not be read is kept for this run and not found by another. */
@@ -89,10 +94,22 @@ export class Journal {
     this.#log.close();
   }
 
+  /** Results of what was told so, the last that came first. */
+  *#of(told: string): Generator<Result> {
+    for (let one = this.#results.get(told); one !== undefined; one = one.before) yield one;
+  }
+
+  #find(told: string, sha256: string): Result | undefined {
+    for (const one of this.#of(told)) if (one.sha256 === sha256) return one;
+    return undefined;
+  }
+
   #put(told: string, sha256: string, place: Place): void {
-    const places = this.#places.get(told);
-    if (places === undefined) this.#places.set(told, new Map([[sha256, place]]));
-    else places.set(sha256, place);
+    const found = this.#find(told, sha256);
+    if (found === undefined) {
+      this.#results.set(told, { ...place, sha256, before: this.#results.get(told) });
+      this.#size += 1;
+    } else Object.assign(found, place);
   }
 
   #load(name: string): void {

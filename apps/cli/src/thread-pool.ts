@@ -1,5 +1,6 @@
 import { availableParallelism } from 'node:os';
 import { setFlagsFromString } from 'node:v8';
+import { runInNewContext } from 'node:vm';
 import { Piscina } from 'piscina';
 import type { PoolSize } from './io.ts';
 import type { Files } from './node-files.ts';
@@ -49,6 +50,16 @@ function takenFrom(answer: Answer): Answer {
   return taken;
 }
 
+/**
+ * Looks once through all that lasts. Until that has been done V8 lets it become many times what was loaded; from then on it goes by
+ * {@link GROWTH_PERCENT}. There is no other way to ask for it.
+ */
+function clearAway(): void {
+  setFlagsFromString('--expose-gc');
+  (runInNewContext('gc') as () => void)();
+  setFlagsFromString('--no-expose-gc');
+}
+
 /** Why a worker ended, in words. */
 function endOf(error: unknown): WorkerEnd {
   const code = error instanceof Error && 'code' in error ? String(error.code) : '';
@@ -74,6 +85,7 @@ export async function startPool(plan: RunPlan, size: PoolSize, files: Files): Pr
   const workers = Math.min(size.workers ?? availableParallelism(), Math.max(recordings ?? Infinity, 1));
   // no limit of a thread says the same
   for (const flag of FLAGS) setFlagsFromString(flag);
+  clearAway();
   const pool = new Piscina<unknown, Answer>({
     filename: new URL('./assess-worker.js', import.meta.url).href,
     name: 'assessJob',

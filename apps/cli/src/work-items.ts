@@ -17,5 +17,6 @@ export async function workItems(
   }
   const found = await foundFiles(args.files, io);
   io.writeError(passedOverLine(found));
-  return found.files.map(({ path, refusal }) => ({ file: path, path, about: args.given, carried: {}, refusal }));
+  const carried = {};
+  return found.files.map(({ path, refusal }) => ({ file: path, path, about: args.given, carried, refusal }));
 }
