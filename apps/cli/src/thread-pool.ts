@@ -28,6 +28,7 @@ const GROWTH_PERCENT = 50;
 const FLAGS = [
   `--heap-growing-percent=${GROWTH_PERCENT}`,
   '--no-parallel-scavenge',
+  '--no-concurrent-array-buffer-sweeping',
   '--no-concurrent-recompilation',
   // a worker has all of its room from the start: it would not grow
   `--min-semi-space-size=${Math.ceil(YOUNG_MB / 3)}`,
