@@ -7,6 +7,7 @@ import { simulateSet } from '@surae/simulation';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { readLargeFile } from '../../apps/cli/src/large-file.ts';
 import { traceCsv } from '../../apps/cli/src/trace-csv.ts';
+import { isLong } from '../support/runs.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'surae-large-'));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -58,7 +59,10 @@ test('two threads refuse what one refuses, in the same words', () => {
     'nul.csv',
     `time [s],heel_height [mm],note\n# ${'x'.repeat(1 << 20)}\n${rows.replace('30,a', '30,\0')}`,
   );
-  const broken = readdirSync('fixtures/broken').map((name) => join('fixtures/broken', name));
+  // a thread for each of them takes most of a second
+  const broken = readdirSync('fixtures/broken')
+    .filter((_, at) => isLong || at % 4 === 0)
+    .map((name) => join('fixtures/broken', name));
   expect(broken.length).toBeGreaterThan(0);
   const found = compared([...broken, nul].map((path) => [path, 'heel']));
   for (const one of found) expect(one).toMatchObject({ status: 'refused', inHalves: false, isSame: true });
