@@ -23,6 +23,11 @@ test('the built command assesses a file and leaves it as it was', () => {
   expect(readFileSync(GOOD).equals(before)).toBe(true);
 });
 
+test('every setting of V8 that workers run with is one that this Node knows', () => {
+  // what V8 does not know it says on standard error, and goes on
+  expect(surae('assess', GOOD, GOOD, '--workers', '2').stderr).not.toMatch(/flag|option/i);
+});
+
 test('its exit code and standard error tell what was refused', () => {
   const { status, stdout, stderr } = surae('assess', 'fixtures/broken/ragged-row.csv', GOOD, '--json');
   expect(status).toBe(1);

@@ -64,7 +64,7 @@ export const npmOfBrowser: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** What the command line has of npm: threads, zips that are read where they lie, a queue and its database; some have their types apart. */
-export const npmOfCli: readonly string[] = ['piscina', 'yauzl', '@types/yauzl', 'bullmq', 'pg', '@types/pg'];
+export const npmOfCli: readonly string[] = ['piscina', 'yauzl', '@types/yauzl', 'bullmq', 'fflate', 'pg', '@types/pg'];
 
 /** The builds of the apps run under Node and are no part of them. */
 const buildSettings = '^apps/(dashboard|cli)/vite\\.config\\.ts$';
