@@ -14,7 +14,8 @@ export const YOUNG_MB = 8;
 const GROWTH_PERCENT = 50;
 
 /**
- * V8 takes these while it runs, for all threads: a worker keeps one core busy, and nothing works beside it. What is short-lived is
+ * V8 takes these while it runs, for all threads: a worker keeps one core busy, and little works beside it: what lasts is
+ * still looked through by several threads at the end, which cannot be turned off then. What is short-lived is
  * cleared away by the thread that made it, and code is compiled by the thread that runs it: where workers fill the cores, threads
  * beside them take a twentieth of the processor each. Of V8 11, that of Node 20, code is wanted only after eight times its usual use,
  * since every worker has it compiled once more; later ones do not know that flag.

@@ -5,7 +5,7 @@ import { hashedAs, type Source } from '@surae/study';
 import { sha256 } from './fingerprints.ts';
 import { SecondThread } from './second-thread.ts';
 
-/** A second thread takes about as long to start as one alone takes for so many bytes. */
+/** From here on a second thread is taken to be worth its start: ours, reckoned and not measured. */
 const LARGE_BYTES = 32 * 2 ** 20;
 /** A file of more is refused, whoever reads it [bytes] */
 const MOST_BYTES = 2 ** 31 - 1;
