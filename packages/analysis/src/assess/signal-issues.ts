@@ -65,7 +65,7 @@ export function signalIssues(
 /** Every so many samples of a channel. */
 function thinned(group: ChannelGroup, quantity: Quantity, every: number): Float64Array {
   const { samples } = group.channels.find((channel) => channel.quantity === quantity)!;
-  return samples.filter((_, i) => i % every === 0);
+  return every === 1 ? samples : samples.filter((_, i) => i % every === 0);
 }
 
 function heelMisfits(group: ChannelGroup, every: number, limits: SignalLimits): Misfit[] {

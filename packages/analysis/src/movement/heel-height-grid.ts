@@ -198,10 +198,13 @@ function interpolated({ timesS, parts }: SignalTrack, grid: Grid, straightFromS:
 function slopeAt(timesS: Float64Array, part: Float64Array, i: number, straightFromS: number): number {
   const before = i > 0 ? timesS[i] - timesS[i - 1] : Number.POSITIVE_INFINITY;
   const after = i < timesS.length - 1 ? timesS[i + 1] - timesS[i] : Number.POSITIVE_INFINITY;
-  const slopeBefore = before < straightFromS ? (part[i] - part[i - 1]) / before : undefined;
-  const slopeAfter = after < straightFromS ? (part[i + 1] - part[i]) / after : undefined;
-  if (slopeBefore === undefined) return slopeAfter ?? 0;
-  if (slopeAfter === undefined) return slopeBefore;
+  const isApartBefore = !(before < straightFromS);
+  const isApartAfter = !(after < straightFromS);
+  if (isApartBefore && isApartAfter) return 0;
+  if (isApartBefore) return (part[i + 1] - part[i]) / after;
+  const slopeBefore = (part[i] - part[i - 1]) / before;
+  if (isApartAfter) return slopeBefore;
+  const slopeAfter = (part[i + 1] - part[i]) / after;
   return (slopeBefore * after + slopeAfter * before) / (before + after);
 }
 

@@ -275,9 +275,19 @@ function described(p: Float64Array, tried: Tried, normal: ColumnProducts): MoveF
     const variance = isPositive ? sum.reduce<number>((all, k) => all + covariances[k * wanted.length + w], 0) : 0;
     return Math.sqrt(Math.max(0, variance)) * Math.max(1, surprise);
   });
+  // field by field: spread, it would be a table of names seven times as large
+  const { startS, highFromS, highToS, endS, before, top, after } = moveOf(p);
+  const { upMisfit, downMisfit } = misfitsOf(tried);
   return {
-    ...moveOf(p),
-    ...misfitsOf(tried),
+    startS,
+    highFromS,
+    highToS,
+    endS,
+    before,
+    top,
+    after,
+    upMisfit,
+    downMisfit,
     residualSd: Math.sqrt(squares / departures.length),
     surprise,
     startU,

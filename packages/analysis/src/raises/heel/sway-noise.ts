@@ -25,6 +25,13 @@ export interface Whitening {
   readonly scale: Float64Array;
 }
 
+/** Variances of the inner state and the sway, and their covariance, one sample later, without what comes in anew [m2]. */
+const agedInner = (decay: number, inner: number): number => decay * decay * inner;
+const agedBoth = (decay: number, passed: number, inner: number, both: number): number =>
+  decay * (passed * inner + decay * both);
+const agedSway = (decay: number, passed: number, inner: number, both: number, sway: number): number =>
+  passed * passed * inner + 2 * passed * decay * both + decay * decay * sway;
+
 /**
  * Whitening of a signal made of sway and noise: what each sample holds that could not be foretold from those before.
  *
@@ -46,13 +53,12 @@ export function whitening(noise: SwayNoise, intervalS: number, seen: Float64Arra
   const white = noise.whiteSdM ** 2;
   // In the long run the inner stage has twice the variance of the sway, and their covariance equals the latter.
   let [inner, both, sway] = [2 * v, v, v];
-  const settled = [inner, both, sway] as const;
-  const aged = (a: number, b: number, c: number): [number, number, number] => [
-    decay * decay * a,
-    decay * (passed * a + decay * b),
-    passed * passed * a + 2 * passed * decay * b + decay * decay * c,
+  // what one sample leaves of that comes in anew with the next
+  const [innerLeft, bothLeft, swayLeft] = [
+    agedInner(decay, inner),
+    agedBoth(decay, passed, inner, both),
+    agedSway(decay, passed, inner, both, sway),
   ];
-  const left = aged(...settled);
   const innerGain = new Float64Array(count);
   const swayGain = new Float64Array(count);
   const scale = new Float64Array(count);
@@ -63,12 +69,12 @@ export function whitening(noise: SwayNoise, intervalS: number, seen: Float64Arra
       swayGain[i] = sway / surprise;
       scale[i] = 1 / Math.sqrt(surprise);
     }
-    const next = aged(inner - innerGain[i] * both, both - swayGain[i] * both, sway - swayGain[i] * sway);
-    [inner, both, sway] = [
-      next[0] + settled[0] - left[0],
-      next[1] + settled[1] - left[1],
-      next[2] + settled[2] - left[2],
-    ];
+    inner -= innerGain[i] * both;
+    both -= swayGain[i] * both;
+    sway -= swayGain[i] * sway;
+    sway = agedSway(decay, passed, inner, both, sway) + v - swayLeft;
+    both = agedBoth(decay, passed, inner, both) + v - bothLeft;
+    inner = agedInner(decay, inner) + 2 * v - innerLeft;
   }
   return { decay, passed, innerGain, swayGain, scale };
 }
