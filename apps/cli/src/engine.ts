@@ -14,6 +14,12 @@ export const YOUNG_MB = 8;
 const GROWTH_PERCENT = 50;
 
 /**
+ * When looking through what lasts begins, in the share of its allowed growth [%]; without a word when all of it is used up, and V8
+ * allows 8 MB at least.
+ */
+const BEGIN_PERCENT = 35;
+
+/**
  * V8 takes these while it runs, for all threads: a worker keeps one core busy, and little works beside it: what lasts is
  * still looked through by several threads at the end, which cannot be turned off then. What is short-lived is
  * cleared away by the thread that made it, and code is compiled by the thread that runs it: where workers fill the cores, threads
@@ -22,6 +28,7 @@ const GROWTH_PERCENT = 50;
  */
 const FLAGS = [
   `--heap-growing-percent=${GROWTH_PERCENT}`,
+  `--incremental-marking-hard-trigger=${BEGIN_PERCENT}`,
   '--no-parallel-scavenge',
   '--no-concurrent-array-buffer-sweeping',
   '--no-concurrent-recompilation',
@@ -30,20 +37,31 @@ const FLAGS = [
   ...(process.versions.v8.startsWith('11.') ? ['--interrupt-budget=500000'] : []),
 ];
 
-/**
- * Looks once through all that lasts. Until that has been done V8 lets it become many times what was loaded; from then on it goes by
- * {@link GROWTH_PERCENT}. There is no other way to ask for it.
- */
-function clearAway(): void {
+/** Clears away what nothing has a hold of any more: of all there is, or of what is short-lived. */
+type ClearAway = (of?: { readonly type: 'minor' }) => void;
+
+/** V8 has no other way to be asked for it. The flag stays: it holds for all threads, and one would take it from the others. */
+function clearAway(): ClearAway {
   setFlagsFromString('--expose-gc');
-  (runInNewContext('gc') as () => void)();
-  setFlagsFromString('--no-expose-gc');
+  return runInNewContext('gc') as ClearAway;
 }
 
-/** Before threads are started that fill the cores. No limit of a thread says the same. */
+/**
+ * Before threads are started that fill the cores. No limit of a thread says the same. All that lasts is looked through once: until
+ * that has been done V8 lets it become many times what was loaded; from then on it goes by {@link GROWTH_PERCENT}.
+ */
 export function makeReadyForWorkers(): void {
   for (const flag of FLAGS) setFlagsFromString(flag);
-  clearAway();
+  clearAway()();
+}
+
+/**
+ * For between two recordings of a worker: the first is done with, so that hardly anything that is short-lived has to be kept. In the
+ * middle of a recording it would be, and twice kept it lasts.
+ */
+export function clearingBetween(): () => void {
+  const clear = clearAway();
+  return () => clear({ type: 'minor' });
 }
 
 /** From now on room for what is short-lived grows with what was alive when it was last cleared, as V8 has it. */
