@@ -1,20 +1,13 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { projectText } from '../support/project.ts';
 import { isLong } from '../support/runs.ts';
 import { browserTest } from './support/browser-test.ts';
 import { cutOff, tooWide } from './support/fits-page.ts';
 import { inLanguage } from './support/in-language.mjs';
 import { resized } from './support/resized.ts';
-import { shownElements } from './support/shown-elements.ts';
 import { allStates } from './support/states/all-states.ts';
 import { isLookedAt } from './support/states/stand-ins.ts';
 import { neededFor, type State, walkList } from './support/states/state.ts';
-
-/** What each state shows, as it was looked up once; the convention on what every run looks at goes by it. */
-const listed = JSON.parse(projectText('tests/browser/support/states/shown-elements.json')) as Readonly<
-  Record<string, readonly string[]>
->;
 
 const phone = { width: 360, height: 740 };
 const desk = { width: 1280, height: 900 };
@@ -31,10 +24,6 @@ for (const language of languages) {
       const isWanted = (place: number): boolean => isLookedAt(allStates[place]);
       const look = async ({ name }: State): Promise<void> => {
         looked += 1;
-        const shown = await shownElements(page);
-        found.push(
-          ...(listed[name] ?? []).filter((one) => !shown.includes(one)).map((one) => `${name} is said to show ${one}`),
-        );
         await resized(page, phone);
         found.push(...[...(await tooWide(page)), ...(await cutOff(page))].map((one) => `${name}: ${one}`));
         found.push(...(await crossedLegs(page)).map((one) => `${name}: ${one}`));

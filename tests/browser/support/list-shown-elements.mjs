@@ -13,6 +13,7 @@ const place = (path) => fileURLToPath(new URL(path, import.meta.url));
 const read = async (path) => (await runnerImport(place(path), { configFile: false })).module;
 const { walkList } = await read('./states/state.ts');
 const { allStates } = await read('./states/all-states.ts');
+const { untilStill } = await read('./states/listed-elements.ts');
 const { shownElements } = await read('./shown-elements.ts');
 
 const site = await serveSite();
@@ -20,9 +21,18 @@ const browser = await startBrowser();
 const listed = {};
 try {
   const page = await (await openContext(browser)).newPage();
-  await walkList(page, site.origin, allStates, async ({ name }) => {
+  const look = async ({ name }) => {
     listed[name] = await shownElements(page);
-  });
+  };
+  // what was listed before is no measure of what is there now
+  await walkList(
+    page,
+    site.origin,
+    allStates,
+    look,
+    () => true,
+    (there) => untilStill(there),
+  );
 } finally {
   await browser.close();
   await site.close();

@@ -76,5 +76,5 @@ async function chooseRun({ page }: Stand, text: string): Promise<void> {
 /** Back to the clinic, for the states that follow. */
 async function leave(at: Stand): Promise<void> {
   await at.page.evaluate(() => (location.hash = '#/'));
-  await at.page.locator('start-page').waitFor();
+  await at.everybody();
 }

@@ -1,9 +1,12 @@
 import {
+  AUDIT_WORDS,
   BANNER_WORDS,
   CLINIC_WORDS,
   DESCRIBE_WORDS,
   DOOR_WORDS,
   ERASE_PLACE,
+  ERASE_WORDS,
+  EXPORT_WORDS,
   FRAME_WORDS,
   IMPORT_WORDS,
   SENSOR_WORDS,
@@ -22,17 +25,17 @@ export const sensorStates: readonly State[] = [
 
 /** Files that come and go, and errors of measurement of one's own. */
 export const fileStates: readonly State[] = [
-  { name: 'import', area: 'files', reach: (at) => at.go('#/import', 'import-page h1'), anew: true },
+  { name: 'import', area: 'files', reach: openImport, anew: true },
   { name: 'import-asked', area: 'files', reach: (at) => importFile(at, 'messy/two-plates.csv') },
   { name: 'import-looked', area: 'files', reach: (at) => importFile(at, 'recordings/made/heel-three-raises.csv') },
-  { name: 'export', area: 'files', reach: (at) => at.go('#/export', 'export-page h1'), anew: true },
+  { name: 'export', area: 'files', reach: openExport, anew: true },
   { name: 'own-errors', area: 'files', reach: (at) => at.go('#/own-errors', 'own-errors-page h1'), anew: true },
 ];
 
 /** The clinic: its keys, its door, its lock. They come last, because the page changes its clinic. */
 export const clinicStates: readonly State[] = [
-  { name: 'clinic-demo', area: 'clinic', reach: (at) => at.go('#/clinic', 'clinic-page h1') },
-  { name: 'audit', area: 'clinic', reach: (at) => at.go('#/audit', 'audit-page h1'), anew: true },
+  { name: 'clinic-demo', area: 'clinic', reach: showClinic },
+  { name: 'audit', area: 'clinic', reach: openAudit, anew: true },
   { name: 'erase', area: 'clinic', reach: eraseSomebody, anew: true },
   { name: 'door', area: 'clinic', reach: leave },
   { name: 'door-making', area: 'clinic', reach: ({ page }) => press(page, DOOR_WORDS.create) },
@@ -58,10 +61,27 @@ async function describe(at: Stand): Promise<void> {
   await at.page.getByText(DESCRIBE_WORDS.usable.text).waitFor();
 }
 
-async function importFile(at: Stand, name: string): Promise<void> {
+async function openImport(at: Stand): Promise<void> {
   await at.go('#/import', 'import-page h1');
+  await at.page.getByText(IMPORT_WORDS.whose.text).waitFor();
+}
+
+/** What would leave is counted once the page stands there. */
+async function openExport(at: Stand): Promise<void> {
+  await at.go('#/export', 'export-page h1');
+  await at.page.getByText(EXPORT_WORDS.content.text).waitFor();
+}
+
+async function importFile(at: Stand, name: string): Promise<void> {
+  await openImport(at);
   await at.page.getByLabel(IMPORT_WORDS.file.text).setInputFiles(fixturePath(name));
   await at.page.getByRole('button', { name: IMPORT_WORDS.read.text, exact: true }).waitFor();
+}
+
+/** Nothing was noted down yet, which is looked up. */
+async function openAudit(at: Stand): Promise<void> {
+  await at.go('#/audit', 'audit-page h1');
+  await at.page.getByText(AUDIT_WORDS.none.text).waitFor();
 }
 
 /** The page on which somebody is erased: nothing is erased here. */
@@ -72,7 +92,13 @@ async function eraseSomebody(at: Stand): Promise<void> {
     .getByRole('link', { name: words(ERASE_PLACE['link-of']) })
     .first()
     .click();
-  await at.page.locator('erase-page h1').waitFor();
+  await at.page.getByText(ERASE_WORDS['duty-read'].text).waitFor();
+}
+
+/** No backup was made of it yet, which is looked up. */
+async function showClinic(at: Stand): Promise<void> {
+  await at.go('#/clinic', 'clinic-page h1');
+  await at.page.getByText(CLINIC_WORDS['backup-never'].text).waitFor();
 }
 
 async function leave(at: Stand): Promise<void> {
@@ -89,14 +115,14 @@ async function makeClinic({ page }: Stand): Promise<void> {
   await page.getByRole('heading', { name: DOOR_WORDS['code-title'].text }).waitFor();
 }
 
-async function keepOwnCode({ page }: Stand): Promise<void> {
-  await keepCode(page);
-  await page.locator('start-page').waitFor();
+async function keepOwnCode(at: Stand): Promise<void> {
+  await keepCode(at.page);
+  await at.everybody();
 }
 
 async function showOwn(at: Stand): Promise<void> {
   await addPerson(at.page, 'Oda Brenn');
-  await at.go('#/clinic', 'clinic-page h1');
+  await showClinic(at);
 }
 
 async function lock({ page }: Stand): Promise<void> {
@@ -110,7 +136,8 @@ async function enterWrong({ page }: Stand): Promise<void> {
 }
 
 /** The page where another window came first and writes. */
-async function openBeside({ page, origin }: Stand): Promise<void> {
+async function openBeside(at: Stand): Promise<void> {
+  const { page, origin } = at;
   const first = await page.context().newPage();
   // in the language of the page
   const { search } = new URL(page.url());
@@ -122,6 +149,7 @@ async function openBeside({ page, origin }: Stand): Promise<void> {
   await page.goto(origin);
   await press(page, DOOR_WORDS['open-demo']);
   await page.getByText(BANNER_WORDS['reads-only'].text).waitFor();
+  await at.everybody();
 }
 
 /** The list of people that does not come: nothing that the store is asked for is answered any more. */

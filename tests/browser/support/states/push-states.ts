@@ -11,8 +11,6 @@ import { words } from '../journey.mjs';
 import { beginTrial, waitForVerdict } from '../pulls.mjs';
 import type { Stand, State } from './state.ts';
 
-const cueS = 6;
-
 /** The isometric test, from its first page to its result. */
 export const pushStates: readonly State[] = [
   { name: 'push-ready', area: 'pushes', reach: (at) => at.visit('push-ready', 'pull-ready'), anew: true },
@@ -55,7 +53,7 @@ async function waitForTrials(at: Stand, name: 'push-rest' | 'push-enough'): Prom
 async function runTrial({ page }: Stand): Promise<void> {
   await beginTrial(page, 3);
   // relaxed first, then the push
-  await page.waitForTimeout((1000 * cueS) / 3);
+  await page.getByText(PULL_WORDS['push-said'].text).first().waitFor();
 }
 
 async function showResult(at: Stand): Promise<void> {

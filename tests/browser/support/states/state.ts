@@ -1,4 +1,6 @@
+import { FRAME_WORDS } from '@surae/shared';
 import type { Page } from 'playwright-core';
+import { untilListed } from './listed-elements.ts';
 import { type SeededName, type SeededVisits, seedClinic, seededPerson } from './seeded-clinic.ts';
 
 /** A part of the dashboard that is looked at as a whole. */
@@ -29,6 +31,9 @@ export interface State {
 /** How fast the simulated person of the states is [times life]: slow enough to be looked at. */
 const pace = 3;
 
+/** The heading of the page of an address that leads nowhere; those of other pages stand in elements of their own. */
+export const nowhere = 'app-shell main > h1';
+
 /** The page that states are looked at in. */
 export class Stand {
   readonly page: Page;
@@ -43,20 +48,24 @@ export class Stand {
   /** Opens the dashboard as it is when it is new. */
   async open(): Promise<void> {
     await this.page.goto(`${this.origin}/?seed=4&pace=${pace}`);
-    await this.page.locator('start-page').waitFor();
+    await this.everybody();
   }
 
-  /** Goes to a place of the dashboard; what stood there before is made anew. */
+  /** Waits for the first page with all people of the clinic, whom it reads once it stands there. */
+  async everybody(): Promise<void> {
+    await this.page.locator('start-page').waitFor();
+    await this.page.getByText(FRAME_WORDS.loading.text).waitFor({ state: 'detached' });
+  }
+
+  /**
+   * Goes to a place of the dashboard by way of nowhere, so that its page is made anew: what stands there may be that of another visit,
+   * and what is waited for and pressed then would be found there.
+   */
   async go(hash: string, element: string): Promise<void> {
-    const first = this.page.locator(element).first();
-    const isThere = await first.isVisible();
-    // what stands there may be that of another visit, which waits as this one will: what is pressed then would be pressed there
-    if (isThere && !element.startsWith('app-shell')) {
-      await this.page.evaluate(() => (location.hash = '#/nowhere'));
-      await first.waitFor({ state: 'detached' });
-    }
+    await this.page.evaluate(() => (location.hash = '#/nowhere'));
+    await this.page.locator(nowhere).waitFor();
     await this.page.evaluate((place) => (location.hash = place), hash);
-    await first.waitFor();
+    await this.page.locator(element).first().waitFor();
   }
 
   /** Goes to a visit of the seeded clinic, which stands at the step that it is named after. */
@@ -92,8 +101,10 @@ export function neededFor(states: readonly State[], isWanted: (place: number) =>
 }
 
 /**
- * Goes through states and calls `look` at each; what `look` changes of the window it changes back. Of states that are not wanted only
- * those are come to that a wanted one rests on.
+ * Goes through states and calls `look` at each, once all that it shows is there; what `look` changes of the window it changes back. Of
+ * states that are not wanted only those are come to that a wanted one rests on.
+ *
+ * @param arrived - waits until a state is there as a whole
  */
 export async function walkList(
   page: Page,
@@ -101,11 +112,14 @@ export async function walkList(
   states: readonly State[],
   look: (state: State) => Promise<void>,
   isWanted: (place: number) => boolean = () => true,
+  arrived: (page: Page, name: string) => Promise<void> = untilListed,
 ): Promise<void> {
   const stand = new Stand(page, origin);
   await stand.open();
   for (const state of neededFor(states, isWanted)) {
     await state.reach(stand);
-    if (isWanted(states.indexOf(state))) await look(state);
+    if (!isWanted(states.indexOf(state))) continue;
+    await arrived(page, state.name);
+    await look(state);
   }
 }

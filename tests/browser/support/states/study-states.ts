@@ -4,11 +4,17 @@ import type { Stand, State } from './state.ts';
 
 /** Studies: the way in, and the quality board of the invented one. */
 export const studyStates: readonly State[] = [
-  { name: 'study-way-in', area: 'study', reach: (at) => at.go('#/study', 'study-way-in h2'), anew: true },
+  { name: 'study-way-in', area: 'study', reach: openWayIn, anew: true },
   { name: 'study-board', area: 'study', reach: openDemo },
   { name: 'study-deciding', area: 'study', reach: beginDeciding },
   { name: 'study-decided', area: 'study', reach: decide },
 ];
+
+/** The way in, once it was looked up that no study is kept yet. */
+async function openWayIn(at: Stand): Promise<void> {
+  await at.go('#/study', 'study-way-in h2');
+  await at.page.getByText(STUDY_WORDS['kept-none'].text).waitFor();
+}
 
 /** The invented study, with all its recordings assessed. */
 async function openDemo({ page }: Stand): Promise<void> {

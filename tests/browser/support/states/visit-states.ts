@@ -22,14 +22,14 @@ import {
 import { fixturePath } from '../../../support/fixture.ts';
 import { waitForCount, waitForResult, words } from '../journey.mjs';
 import { planStates } from './plan-states.ts';
-import type { Stand, State } from './state.ts';
+import { nowhere, type Stand, type State } from './state.ts';
 
 /** The first page, and what stands on it from one day to the next. */
 export const startStates: readonly State[] = [
   { name: 'start', area: 'start', reach: (at) => at.open(), anew: true },
   { name: 'start-memory-only', area: 'start', reach: keepNothing },
   { name: 'start-form-refused', area: 'start', reach: refusePerson },
-  { name: 'lost', area: 'start', reach: (at) => at.go('#/lost', 'app-shell h1'), anew: true },
+  { name: 'lost', area: 'start', reach: (at) => at.go('#/lost', nowhere), anew: true },
   { name: 'start-with-visits', area: 'start', reach: showVisits },
   { name: 'start-still-open', area: 'start', reach: beginAgain },
   { name: 'start-offline', area: 'start', reach: goOffline },
@@ -49,7 +49,12 @@ export const visitStates: readonly State[] = [
   { name: 'history-last-flare', area: 'visit', reach: askFlare },
   { name: 'choice-hops-met', area: 'visit', reach: hopsMet, anew: true },
   { name: 'ladder', area: 'visit', reach: tryLadder, anew: true },
-  { name: 'choice-locked', area: 'visit', reach: (at) => at.visit('choice-locked', 'choice-step'), anew: true },
+  {
+    name: 'choice-locked',
+    area: 'visit',
+    reach: (at) => at.visit('choice-locked', 'choice-step .try-out'),
+    anew: true,
+  },
   { name: 'choice-blocked', area: 'visit', reach: showBlocked },
   {
     name: 'choice-another-list',
@@ -132,7 +137,7 @@ async function saySameLeg({ page }: Stand): Promise<void> {
 async function keepNothing(at: Stand): Promise<void> {
   await at.page.evaluate(() => (document.documentElement.dataset['store'] = 'memory'));
   // made anew, by way of another page
-  await at.go('#/lost', 'app-shell h1');
+  await at.go('#/lost', nowhere);
   await at.go('#/', 'start-page');
   await at.page.getByText(START_WORDS['memory-only'].text).waitFor();
   await at.page.evaluate(() => delete document.documentElement.dataset['store']);
