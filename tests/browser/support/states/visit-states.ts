@@ -81,10 +81,10 @@ export const visitStates: readonly State[] = [
     anew: true,
   },
   { name: 'ready-locked', area: 'visit', reach: (at) => at.visit('locked', 'set-ready'), anew: true },
-  { name: 'running-waiting', area: 'test', reach: beginSet, anew: true },
+  { name: 'running-waiting', area: 'test', reach: (at) => beginSet(at, 'ready'), anew: true },
   { name: 'running', area: 'test', reach: ({ page }) => waitForCount(page, 3) },
-  { name: 'running-marked', area: 'test', reach: markFault },
-  { name: 'running-unsaved', area: 'test', reach: fillStore },
+  { name: 'running-marked', area: 'test', reach: markFault, anew: true },
+  { name: 'running-unsaved', area: 'test', reach: fillStore, anew: true },
   { name: 'unstored', area: 'test', reach: stopUnstored },
   { name: 'cut-off', area: 'test', reach: storeAndLeave },
   { name: 'ending-sensor-lost', area: 'test', reach: (at) => at.visit('ending-lost', 'ending-step') },
@@ -205,15 +205,19 @@ async function refuseString({ page }: Stand): Promise<void> {
   await page.getByText(words(READY_WORDS['string-bad'])).waitFor();
 }
 
-async function beginSet(at: Stand): Promise<void> {
-  await at.visit('ready', 'set-ready');
+/** A set of a visit of its own: it ends by itself, however long one looks at the state before. */
+async function beginSet(at: Stand, name: 'ready' | 'ready-to-mark' | 'ready-unstored'): Promise<void> {
+  await at.visit(name, 'set-ready');
   await at.page.getByRole('radio', { name: READY_WORDS.simulated.text }).check();
   await at.page.getByRole('radio', { name: READY_WORDS.foot.text }).check();
   await at.page.getByRole('button', { name: READY_WORDS.begin.text }).click();
   await at.page.locator('running-set').waitFor();
 }
 
-async function markFault({ page }: Stand): Promise<void> {
+async function markFault(at: Stand): Promise<void> {
+  const { page } = at;
+  await beginSet(at, 'ready-to-mark');
+  await waitForCount(page, 3);
   await page.getByRole('button', { name: TEST_WORDS.knee.text, exact: true }).click();
   await page.getByText(words(TEST_WORDS.marked)).waitFor();
   const prompts = page.getByRole('button', { name: words(TEST_WORDS['prompts-label']) });
@@ -222,7 +226,9 @@ async function markFault({ page }: Stand): Promise<void> {
   await page.getByText(TEST_WORDS['prompts-over'].text).waitFor();
 }
 
-async function fillStore({ page }: Stand): Promise<void> {
+async function fillStore(at: Stand): Promise<void> {
+  const { page } = at;
+  await beginSet(at, 'ready-unstored');
   await page.evaluate(() => {
     const { prototype } = IDBObjectStore;
     const add = Reflect.get(prototype, 'add') as (this: IDBObjectStore, ...given: readonly unknown[]) => IDBRequest;
