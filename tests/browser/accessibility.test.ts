@@ -31,20 +31,24 @@ browserTest(
 );
 
 browserTest(
-  'what was met before on a page without a fault is not asked again, and whatever is written otherwise is',
+  'what was met before on a page without a fault is not asked again, and whatever is written or coloured otherwise is',
   async ({ page, origin }) => {
     await page.goto(origin);
     await page.locator('start-page').waitFor();
     // beside what the page shows, in its last place
-    const asked = async (html: string): Promise<string[]> => {
-      await page.evaluate((text) => {
-        document.querySelector('#beside')?.remove();
-        const beside = document.createElement('section');
-        beside.id = 'beside';
-        beside.setAttribute('aria-label', 'Beside');
-        beside.innerHTML = text;
-        document.body.append(beside);
-      }, html);
+    const asked = async (html: string, colour = ''): Promise<string[]> => {
+      await page.evaluate(
+        ([text, ink]) => {
+          document.querySelector('#beside')?.remove();
+          const beside = document.createElement('section');
+          beside.id = 'beside';
+          beside.setAttribute('aria-label', 'Beside');
+          beside.innerHTML = text;
+          document.body.append(beside);
+          beside.querySelector<HTMLElement>('h2')!.style.color = ink;
+        },
+        [html, colour] as const,
+      );
       return (await violations(page)).map((one) => one.split(':')[0]);
     };
     const clean = '<h2>Beside</h2><button>One</button><input type="checkbox" aria-label="Two">';
@@ -53,6 +57,11 @@ browserTest(
     expect(await asked(clean.replace('One', ''))).toEqual(['button-name']);
     expect(await asked(clean.replace(' aria-label="Two"', ''))).toEqual(['label']);
     expect(await asked(clean.replace('"Two"', '""'))).toEqual(['label']);
+    // written as before and coloured otherwise
+    expect(await asked(clean, 'rgb(0, 0, 1)')).toEqual([]);
+    expect(await asked(clean, 'rgb(225, 225, 225)')).toEqual(['color-contrast']);
+    expect(await asked(clean, 'rgb(225, 225, 225)')).toEqual(['color-contrast']);
+    expect(await asked(clean, 'rgb(0, 0, 1)')).toEqual([]);
     expect(await asked(`${clean}<div role="checkbox" tabindex="0">Three</div>`)).toEqual(['aria-required-attr']);
     expect(await asked(clean)).toEqual([]);
   },

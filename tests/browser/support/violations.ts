@@ -1,6 +1,7 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { isLong } from '../../support/runs.ts';
+import { textColours } from './text-colours.ts';
 
 interface Violation {
   readonly id: string;
@@ -8,30 +9,38 @@ interface Violation {
 }
 
 /** What of the rules is called in a page that has read them. */
-interface Rules {
+interface Reader {
   readonly run: (context: Document, options: object) => Promise<{ readonly violations: Violation[] }>;
 }
 
 /** Only what breaks a rule is told: most of the time went to telling what is well. */
 const asked = { resultTypes: ['violations' as const] };
 
+/** Rules that go by the colours of a page; they take more than half of the time of all. */
+const colourRules = ['color-contrast', 'link-in-text-block'];
+
+const options = {
+  all: asked,
+  colours: { ...asked, runOnly: colourRules },
+  'all but colours': { ...asked, rules: Object.fromEntries(colourRules.map((rule) => [rule, { enabled: false }])) },
+};
+type Rules = keyof typeof options;
+
 /** Reads the rules into a page and asks them; there are no frames, and no second page is opened for the sum of it. */
-async function readRules(page: Page, rules?: string[]): Promise<readonly Violation[]> {
-  const axe = new AxeBuilder({ page }).setLegacyMode().options(asked);
-  return (await (rules === undefined ? axe : axe.withRules(rules)).analyze()).violations;
+async function readRules(page: Page, rules: Rules): Promise<readonly Violation[]> {
+  return (await new AxeBuilder({ page }).setLegacyMode().options(options[rules]).analyze()).violations;
 }
 
 /** Asks the rules that a page has read, and nothing beside: a quarter of the time went to making ready for frames. */
-function askRules(page: Page, rules?: string[]): Promise<readonly Violation[]> {
-  const options = rules === undefined ? asked : { ...asked, runOnly: rules };
+function askRules(page: Page, rules: Rules): Promise<readonly Violation[]> {
   return page.evaluate(
-    async (given) => (await (globalThis as unknown as { axe: Rules }).axe.run(document, given)).violations,
-    options,
+    async (given) => (await (globalThis as unknown as { axe: Reader }).axe.run(document, given)).violations,
+    options[rules],
   );
 }
 
-/** Ways to write an element that were asked about in this worker, on a page that broke no rule. */
-const clean = new Set<string>();
+/** Ways to write an element, and to colour a text, that were asked about in this worker on a page that broke no rule. */
+const clean = { ways: new Set<string>(), colours: new Set<string>() };
 
 /**
  * How the elements of a page are written, each way once: what it stands in, its classes, the names of its attributes and the values that
@@ -66,15 +75,22 @@ function waysOfWriting(page: Page): Promise<string[]> {
 }
 
 /**
- * What breaks a rule of WCAG 2.2 A and AA or a good practice, of all rules or of those named, as rule: place. The ordinary run asks all
- * rules only where something is written in a way that this worker has not met on a page that broke none; the long run asks each time.
+ * What breaks a rule of WCAG 2.2 A and AA or a good practice, of all rules or of those of colours, as rule: place. The ordinary run asks
+ * the rules of colours only where a text is coloured, and the others only where something is written, in a way that this worker has not
+ * met on a page that broke none; the long run asks each time.
  */
-export async function violations(page: Page, rules?: string[]): Promise<string[]> {
-  const asksAll = rules === undefined;
-  const ways = asksAll && !isLong ? await waysOfWriting(page) : [];
-  if (ways.length > 0 && ways.every((way) => clean.has(way))) return [];
+export async function violations(page: Page, wanted: 'all' | 'colours' = 'all'): Promise<string[]> {
+  const ways = wanted === 'all' ? await waysOfWriting(page) : [];
+  const colours = await textColours(page);
+  const isWrittenAnew = wanted === 'all' && (isLong || ways.some((way) => !clean.ways.has(way)));
+  const isColouredAnew = isLong || colours.some((one) => !clean.colours.has(one));
+  if (!isWrittenAnew && !isColouredAnew) return [];
+  const rules = !isWrittenAnew ? 'colours' : isColouredAnew ? 'all' : 'all but colours';
   const isRead = await page.evaluate(() => 'axe' in globalThis);
   const found = await (isRead ? askRules : readRules)(page, rules);
-  if (found.length === 0) for (const way of ways) clean.add(way);
+  if (found.length === 0) {
+    if (isWrittenAnew) for (const way of ways) clean.ways.add(way);
+    if (isColouredAnew) for (const one of colours) clean.colours.add(one);
+  }
   return found.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.flat().join(' ')}`));
 }
