@@ -118,7 +118,13 @@ export class VisitPage extends LitElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('visitId')) return;
-    // a step that was asked for, and a screen that one step filled, belong to the visit before
+    // what stands here, a step that was asked for and a screen that one step filled belong to the visit before: an answer to it would
+    // be kept with this one
+    this.visit = undefined;
+    this.person = undefined;
+    this.earlier = [];
+    this.shown = undefined;
+    this.notKept = false;
     this.anew = undefined;
     this.removeAttribute('bare');
     void this.load();
