@@ -143,9 +143,12 @@ export class VisitPage extends LitElement {
 
   /** A leg that is assessed writes its report beside what is pressed: two of these may overlap. */
   private load(): Promise<void> {
+    const id = this.visitId;
     return this.reads.read(
-      () => this.readVisit(this.visitId),
+      () => this.readVisit(id),
       ({ visit, person, earlier = this.earlier, own = this.own }) => {
+        // one that was read on may have ended after the page went on to another
+        if (id !== this.visitId) return;
         this.person = person;
         this.earlier = earlier;
         this.own = own;
