@@ -62,7 +62,7 @@ export function signalIssues(
   ];
 }
 
-/** Every so many samples of a channel. */
+/** Every so many samples of a channel; where all are meant the recorded ones themselves, which are only looked at. */
 function thinned(group: ChannelGroup, quantity: Quantity, every: number): Float64Array {
   const { samples } = group.channels.find((channel) => channel.quantity === quantity)!;
   return every === 1 ? samples : samples.filter((_, i) => i % every === 0);
