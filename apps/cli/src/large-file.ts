@@ -1,28 +1,25 @@
-import { closeSync, fstatSync, openSync, readSync, statSync } from 'node:fs';
+import { closeSync, fstatSync, openSync, statSync } from 'node:fs';
 import type { Beside } from '@surae/analysis';
-import { type HalvedTable, halveTable, joinedRecording, readHalf } from '@surae/records';
-import { hashedAs, type Source } from '@surae/study';
-import { sha256 } from './fingerprints.ts';
+import { joinedRecording, partTable, type Recording, readPart, type TablePart } from '@surae/records';
+import { FileBytes } from './file-bytes.ts';
 import { SecondThread } from './second-thread.ts';
 
 /** From here on a second thread is taken to be worth its start: ours, reckoned and not measured. */
 const LARGE_BYTES = 32 * 2 ** 20;
 /** A file of more is refused, whoever reads it [bytes] */
 const MOST_BYTES = 2 ** 31 - 1;
-/** So many bytes are still near the processor when they are looked at. */
-const PIECE_BYTES = 2 ** 20;
 
-/** What is known of a large recording, and a second thread for what follows. */
+/** A large recording, and a second thread for what follows. */
 export interface LargeFile {
-  readonly source: Source;
-  /** undefined where the second thread would need copies of the samples */
-  readonly beside: Beside | undefined;
+  readonly source: Recording;
+  readonly beside: Beside;
   readonly close: () => Promise<void>;
 }
 
 /**
- * A recording that is large enough to be worth a second thread; undefined for any other and for what is no file. The second thread
- * hashes what this one has read, then each takes half of the rows. What is not plain numbers is left to be read in one piece.
+ * A recording that is large enough to be worth a second thread; undefined for any other, for what is no file, and for what is not
+ * plain numbers: those are read in one piece. Each thread reads its part of the rows through a small room, so that nobody holds the
+ * file; the second one hashes all of it besides.
  *
  * @param leastBytes - from where on a file is large
  */
@@ -30,53 +27,41 @@ export async function readLargeFile(path: string, leastBytes = LARGE_BYTES): Pro
   const found = statSync(path, { throwIfNoEntry: false });
   if (found?.isFile() !== true || found.size < leastBytes || found.size > MOST_BYTES) return undefined;
   const file = openSync(path, 'r');
-  let thread: SecondThread | undefined;
+  const thread = new SecondThread();
+  let source: Recording | undefined;
   try {
-    const padded = new Uint8Array(new SharedArrayBuffer(fstatSync(file).size + 1));
-    thread = new SecondThread(padded);
-    const { size, holdsNul } = readPieces(file, padded, thread);
-    const halved = holdsNul ? undefined : halveTable(padded.subarray(0, size + 1), sharedColumn);
-    return { ...(await readHalves(padded.subarray(0, size), halved, thread)), close: thread.close };
-  } catch (error) {
-    await thread?.close();
-    throw error;
+    source = await readParts(file, thread);
   } finally {
+    if (source === undefined) await thread.close();
     closeSync(file);
   }
+  return source && { source, beside: thread.beside, close: thread.close };
 }
 
-/** Reads a file piece by piece, each of which the second thread hashes. */
-function readPieces(
-  file: number,
-  into: Uint8Array,
-  thread: SecondThread,
-): { readonly size: number; readonly holdsNul: boolean } {
-  let size = 0;
-  let holdsNul = false;
-  for (let got = -1; got !== 0; size += got) {
-    got = readSync(file, into, size, Math.min(PIECE_BYTES, into.length - 1 - size), null);
-    if (got > 0) thread.hash(size, size + got);
-    holdsNul ||= Buffer.from(into.buffer, into.byteOffset + size, got).includes(0);
-  }
-  return { size, holdsNul };
+/**
+ * The recording in an open file, of which another reader takes the last rows.
+ *
+ * @returns undefined where it is not plain numbers, where it changed meanwhile, and where the other reader has ended
+ */
+export async function readParts(file: number, other: Pick<SecondThread, 'readLast'>): Promise<Recording | undefined> {
+  const bytes = new FileBytes(file);
+  const byteLength = fstatSync(file).size;
+  const table = partTable(byteLength, bytes.look, sharedColumn);
+  if (table === undefined) return undefined;
+  const answer = other.readLast(file, table.parts[1]);
+  const first = firstPart(bytes, table.parts[0]);
+  const second = await answer;
+  // each has read the first part for itself: had it changed meanwhile, the hash would be of another one
+  if (first === undefined || second?.rowCount === undefined || first.checkSum !== second.checkSum) return undefined;
+  return joinedRecording(table, [first.rowCount, second.rowCount], { sha256: second.sha256, byteLength });
 }
 
-/** The rows of both halves as one recording, or the bytes where they are no plain table. */
-async function readHalves(
-  bytes: Uint8Array,
-  halved: HalvedTable | undefined,
-  thread: SecondThread,
-): Promise<Pick<LargeFile, 'source' | 'beside'>> {
-  const second = thread.finish(halved?.halves[1]);
-  const firstCount = halved && readHalf(halved.halves[0]);
-  const answer = await second;
-  const hash = answer?.sha256 ?? sha256(bytes);
-  if (halved !== undefined && firstCount !== undefined && answer?.rowCount !== undefined) {
-    const of = { sha256: hash, byteLength: bytes.length };
-    const recording = joinedRecording(halved, [firstCount, answer.rowCount], of);
-    if (recording !== undefined) return { source: recording, beside: thread.beside };
-  }
-  return { source: hashedAs(bytes, hash), beside: undefined };
+function firstPart(
+  bytes: FileBytes,
+  part: TablePart,
+): { readonly rowCount: number; readonly checkSum: number } | undefined {
+  const rowCount = bytes.pass(0, part.from) ? readPart(part, bytes.next) : undefined;
+  return rowCount === undefined ? undefined : { rowCount, checkSum: bytes.checkSum };
 }
 
 function sharedColumn(rows: number): Float64Array {

@@ -1,33 +1,29 @@
 import { once } from 'node:events';
 import { MessageChannel, type MessagePort, receiveMessageOnPort, Worker } from 'node:worker_threads';
 import { type Beside, type BesideFindings, findBeside } from '@surae/analysis';
-import type { TableHalf } from '@surae/records';
-import type { LastBytes, SecondAnswer, SecondJob } from './second-worker.ts';
+import type { TablePart } from '@surae/records';
+import type { LastPart } from './last-part.ts';
+import type { SecondAnswer, SecondJob } from './second-worker.ts';
 
 /** A thread that does not answer for so long has ended: the work is done here then, with the same result [ms]. */
 const PATIENCE_MS = 60_000;
 
-/** Works on a recording beside the thread that reads and assesses it; both see the same bytes and numbers. */
+/** Works on a recording beside the thread that reads and assesses it; both see the same numbers. */
 export class SecondThread {
   readonly #worker: Worker;
 
-  constructor(bytes: Uint8Array) {
-    this.#worker = new Worker(new URL('./second-worker.js', import.meta.url), { workerData: bytes });
+  constructor() {
+    this.#worker = new Worker(new URL('./second-worker.js', import.meta.url));
     // whoever waits for an answer is told
     this.#worker.on('error', () => undefined);
   }
 
-  /** Has the next bytes hashed; they are there. */
-  hash(from: number, to: number): void {
-    this.#send({ kind: 'bytes', from, to });
-  }
-
-  /** The hash of all bytes, and how many rows a half has, see `readHalf`; undefined where the thread has ended. */
-  async finish(half: TableHalf | undefined): Promise<LastBytes | undefined> {
-    const answer = once(this.#worker, 'message') as Promise<[LastBytes]>;
-    this.#send({ kind: 'last', half });
+  /** Has an open file hashed and its last rows read; undefined where the thread has ended. */
+  async readLast(file: number, part: TablePart): Promise<LastPart | undefined> {
+    const answer = once(this.#worker, 'message') as Promise<[LastPart]>;
+    this.#send({ kind: 'read', file, part });
     return answer.then(
-      ([last]) => last,
+      ([found]) => found,
       () => undefined,
     );
   }

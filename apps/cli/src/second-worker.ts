@@ -1,12 +1,17 @@
-import { createHash } from 'node:crypto';
-import { type MessagePort, parentPort, workerData } from 'node:worker_threads';
+import { type MessagePort, parentPort } from 'node:worker_threads';
 import type { BesideFindings, BesideWork } from '@surae/analysis';
-import { readHalf, type TableHalf } from '@surae/records';
+import type { TablePart } from '@surae/records';
+import { readLastPart } from './last-part.ts';
 
 /** What the other thread asks for; jobs are done in their order. */
 export type SecondJob =
-  | { readonly kind: 'bytes'; readonly from: number; readonly to: number }
-  | { readonly kind: 'last'; readonly half: TableHalf | undefined }
+  | {
+      readonly kind: 'read';
+      /** descriptor of the open file: of the process, and so of both threads */
+      readonly file: number;
+      /** the last rows of the file */
+      readonly part: TablePart;
+    }
   | {
       readonly kind: 'beside';
       readonly work: BesideWork;
@@ -15,31 +20,16 @@ export type SecondJob =
       readonly port: MessagePort;
     };
 
-/** What came of the bytes. */
-export interface LastBytes {
-  readonly sha256: string;
-  /** rows of the half; undefined where it is not plain numbers */
-  readonly rowCount: number | undefined;
-}
-
 /** What came of the work beside a detection; undefined where it went wrong. */
 export interface SecondAnswer {
   readonly findings: BesideFindings | undefined;
 }
 
-const bytes = workerData as Uint8Array;
-const hash = createHash('sha256');
-
 async function work(job: SecondJob): Promise<void> {
   switch (job.kind) {
-    case 'bytes':
-      hash.update(bytes.subarray(job.from, job.to));
+    case 'read':
+      parentPort!.postMessage(readLastPart(job.file, job.part));
       return;
-    case 'last': {
-      const rowCount = job.half && readHalf(job.half);
-      parentPort!.postMessage({ sha256: hash.digest('hex'), rowCount } satisfies LastBytes);
-      return;
-    }
     case 'beside': {
       const answer = await findings(job.work);
       job.port.postMessage({ findings: answer } satisfies SecondAnswer);

@@ -16,7 +16,6 @@ export { answersTo, type Question, type QuestionTopic, questionTopics } from './
 export { TableSurvey } from './guess/survey.ts';
 export type { TimeProposal } from './guess/time-guess.ts';
 export type { Window } from './guess/windows.ts';
-export { type HalvedTable, halveTable, joinedRecording, readHalf, type TableHalf } from './halved-table.ts';
 export { sha256Hex } from './hash.ts';
 export { readRecordingJson, recordingToDocument, writeRecordingJson } from './json-codec.ts';
 export { type ManifestOptions, readManifest } from './manifest.ts';
@@ -56,6 +55,14 @@ export {
 } from './names/name-pattern.ts';
 export type { PackedNumbers } from './packed-numbers.ts';
 export { parseRecordingDocument } from './parse-document.ts';
+export {
+  joinedRecording,
+  type PartedTable,
+  partTable,
+  type ReadBytes,
+  readPart,
+  type TablePart,
+} from './parted-table.ts';
 export {
   type Axis,
   type Placement,

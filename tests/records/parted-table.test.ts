@@ -1,20 +1,38 @@
-import { halveTable, joinedRecording, RecordError, type Recording, readHalf, readRecording } from '@surae/records';
+import {
+  joinedRecording,
+  partTable,
+  type ReadBytes,
+  RecordError,
+  type Recording,
+  readPart,
+  readRecording,
+} from '@surae/records';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { runs } from '../support/runs.ts';
 
 const encode = (text: string) => new TextEncoder().encode(text);
 
+/** Gives the bytes of a file, at most so many at a time. */
+const reading =
+  (file: Uint8Array, atMost = Infinity): ReadBytes =>
+  (into, at) => {
+    const bytes = file.subarray(at, at + Math.min(into.length, atMost));
+    into.set(bytes);
+    return bytes.length;
+  };
+
+const parted = (file: Uint8Array) => partTable(file.length, reading(file), (rows) => new Float64Array(rows));
+
 /** The recording that two readers make of a file; undefined where they leave it to one. */
-function inHalves(file: Uint8Array): Recording | undefined {
-  const padded = new Uint8Array(file.length + 1);
-  padded.set(file);
-  const halved = halveTable(padded, (rows) => new Float64Array(rows));
+function inParts(file: Uint8Array, atMost?: number): Recording | undefined {
+  const table = parted(file);
+  const read = reading(file, atMost);
   // what two threads read does not hang on which is first
-  const second = halved && readHalf(halved.halves[1]);
-  const first = halved && readHalf(halved.halves[0]);
-  if (halved === undefined || first === undefined || second === undefined) return undefined;
-  return joinedRecording(halved, [first, second], { sha256: 'x', byteLength: file.length });
+  const second = table && readPart(table.parts[1], read);
+  const first = table && readPart(table.parts[0], read);
+  if (table === undefined || first === undefined || second === undefined) return undefined;
+  return joinedRecording(table, [first, second], { sha256: 'x', byteLength: file.length });
 }
 
 /** The recording that one reader makes of it, or the words in which it refuses it. */
@@ -87,11 +105,11 @@ const table = (odd: number): fc.Arbitrary<Uint8Array> =>
       return fileOf({ lines: [header, ...lines], ends: header.startsWith('#') ? ['\n'] : ends, ...rest });
     });
 
-test('two halves are the recording that one reader makes, wherever the middle lies and whatever stands in the lines', () => {
+test('two parts are the recording that one reader makes, wherever they meet, whatever stands in the lines and however few bytes come at once', () => {
   let joined = 0;
   fc.assert(
-    fc.property(fc.oneof(table(0), table(1), table(4)), (file) => {
-      const found = inHalves(file);
+    fc.property(fc.oneof(table(0), table(1), table(4)), fc.constantFrom(1, 7, 50, 1000), (file, atMost) => {
+      const found = inParts(file, atMost);
       if (found === undefined) return;
       joined += 1;
       expect(found).toEqual(inOnePiece(file));
@@ -102,7 +120,7 @@ test('two halves are the recording that one reader makes, wherever the middle li
   expect(joined).toBeGreaterThan(100);
 });
 
-test('what one reader takes as plain numbers is read in halves', () => {
+test('what one reader takes as plain numbers is read in two parts', () => {
   const row = (i: number, end: string) => `${(i / 100).toFixed(2)},${100 - i},${i}${end}`;
   fc.assert(
     fc.property(fc.integer({ min: 20, max: 200 }), fc.constantFrom('\n', '\r\n'), fc.boolean(), (count, end, open) => {
@@ -110,7 +128,7 @@ test('what one reader takes as plain numbers is read in halves', () => {
       const file = encode(open ? text.trimEnd() : text);
       const one = inOnePiece(file);
       expect(one).toHaveProperty('groups');
-      expect(inHalves(file)).toEqual(one);
+      expect(inParts(file)).toEqual(one);
     }),
     runs(50, 500),
   );
@@ -119,18 +137,28 @@ test('what one reader takes as plain numbers is read in halves', () => {
 test('columns that are in another unit become SI where they stand', () => {
   const lines = Array.from({ length: 40 }, (_, i) => `${10 * i},${i}`).join('\n');
   const file = encode(`time [ms],heel_height [mm]\n${lines}\n`);
-  const { timesS, channels } = inHalves(file)!.groups[0];
+  const { timesS, channels } = inParts(file)!.groups[0];
   expect([timesS[39], channels[0].samples[39]]).toEqual([0.39, 0.039]);
 });
 
-test('more rows than the first lines let expect, and no line end to divide at, are left to one reader', () => {
-  const short = Array.from({ length: 20_000 }, (_, i) => `${i},1`);
-  const grown = encode(['time [ms],force [N]', `# ${'x'.repeat(1 << 16)}`, ...short].join('\n'));
-  expect(inOnePiece(grown)).toHaveProperty('groups');
-  expect(inHalves(grown)).toBeUndefined();
-  const [first] = halveTable(Uint8Array.from([...grown, 0]), (rows) => new Float64Array(rows))!.halves;
-  expect(readHalf(first)).toBeUndefined();
+test('a table of several pieces whose lines get longer is read in two parts, to the last row', () => {
+  const rows = Array.from({ length: 300_000 }, (_, i) => `${i},${i % 7}\n`);
+  const file = encode(`time [ms],force [N]\n${rows.join('')}`);
+  expect(inParts(file)).toEqual(inOnePiece(file));
+});
+
+test('more rows than there is room for, lines longer than a piece and no line end to divide at are left to one reader', () => {
+  const rows = Array.from({ length: 40_000 }, (_, i) => `${i},1`);
+  const short = rows.slice(0, 20_000);
+  const file = encode(['time [ms],force [N]', ...short].join('\n'));
+  const [first] = parted(file)!.parts;
+  expect(readPart(first, reading(file))).toBeGreaterThan(10_000);
+  const tight = { ...first, columns: first.columns.map((column) => column.subarray(0, 10_000)) };
+  expect(readPart(tight, reading(file))).toBeUndefined();
+  const noted = encode(['time [ms],force [N]', ...short, `# ${'x'.repeat(1 << 20)}`, ...rows.slice(20_000)].join('\n'));
   const returns = encode(['time [ms],force [N]', ...short].join('\r'));
-  expect(inOnePiece(returns)).toHaveProperty('groups');
-  expect(inHalves(returns)).toBeUndefined();
+  for (const other of [noted, returns]) {
+    expect(inParts(other)).toBeUndefined();
+    expect(inOnePiece(other)).toHaveProperty('groups');
+  }
 });
