@@ -126,6 +126,15 @@ test('a file that changes between the two readers is not taken, since its hash w
     expect(await readBeside(file, written(`${name}.csv`, other)), name).toBeUndefined();
 });
 
+test('what a second thread that ends meanwhile had in hand is left to one reader', async () => {
+  const file = openSync(written('left.csv', HEADER + rows.slice(0, 2000).join('')), 'r');
+  try {
+    expect(await readParts(file, { readLast: () => Promise.resolve(undefined) })).toBeUndefined();
+  } finally {
+    closeSync(file);
+  }
+});
+
 test('what is small, a folder or not there is left to one thread', async () => {
   expect(await readLargeFile(written('small.csv', 'time [s],heel_height [mm]\n'))).toBeUndefined();
   expect(await readLargeFile(folder, 1)).toBeUndefined();
