@@ -51,7 +51,7 @@ describe('the list catches', () => {
     'packages/analysis/src/other.ts': "import { inner } from './inner.ts';\nexport const two = () => inner;",
     'packages/records/src/index.ts': "import { one } from '../../analysis/src/index.ts';\nexport const three = one;",
     'packages/simulation/src/index.ts': "import { readFileSync } from 'node:fs';\nexport const read = readFileSync;",
-    'packages/simulation/src/npm.ts': "import { all } from 'mathjs';\nexport const math = all;",
+    'packages/simulation/src/npm.ts': "import { all } from 'papaparse';\nexport const math = all;",
     'packages/simulation/src/lost.ts': "import { gone } from './gone.ts';\nexport const lost = gone;",
     'packages/simulation/src/up.ts': "import { main } from '../../../apps/cli/src/index.ts';\nexport const up = main;",
     'apps/cli/src/index.ts':
@@ -60,8 +60,8 @@ describe('the list catches', () => {
     'shared/src/index.ts': 'export const table = [];',
     'node_modules/uplot/index.js': 'export const plot = 1;',
     'node_modules/uplot/package.json': '{"name": "uplot", "type": "module", "exports": "./index.js"}',
-    'node_modules/mathjs/index.js': 'export const all = 1;',
-    'node_modules/mathjs/package.json': '{"name": "mathjs", "type": "module", "exports": "./index.js"}',
+    'node_modules/papaparse/index.js': 'export const all = 1;',
+    'node_modules/papaparse/package.json': '{"name": "papaparse", "type": "module", "exports": "./index.js"}',
   };
 
   test('a sibling, a Node module, a foreign npm package, an app, a side door, a chart without its wrapper, a cycle and a lost file', async () => {

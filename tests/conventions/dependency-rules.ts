@@ -49,7 +49,7 @@ export const npmOfPure: Readonly<Record<string, readonly string[]>> = {
     '@stdlib/stats-base-dists-t-quantile',
   ],
   'packages/simulation': [],
-  'packages/records': ['mathjs', 'papaparse', 'zod', '@noble/hashes'],
+  'packages/records': ['papaparse', 'zod', '@noble/hashes'],
   'packages/sensors': ['zod'],
   'packages/guidance': [],
   'packages/casebook': ['zod'],

@@ -1,10 +1,20 @@
-import { applyScale, findUnit, listUnits, type Quantity, quantities, scaleToSi, units } from '@surae/records';
+import { createRequire } from 'node:module';
+import { applyScale, findUnit, listUnits, type Quantity, quantities, siUnits, units } from '@surae/records';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { runs } from '../support/runs.ts';
 import '../support/close.ts';
 
 type Measured = Quantity | 'time';
+
+/** What the standard's own tables make of units, which has no types. */
+const { UcumLhcUtils } = createRequire(import.meta.url)('@lhncbc/ucum-lhc') as {
+  UcumLhcUtils: {
+    getInstance: () => {
+      convertUnitTo: (from: string, value: number, to: string) => { status: string; toVal: number | null };
+    };
+  };
+};
 const measured: readonly Measured[] = ['time', ...quantities];
 
 /** One of the unit in SI. Sources beside the values; the prefixes are the definition of the SI. */
@@ -49,7 +59,7 @@ const oneInSi: readonly [Measured, string, number][] = [
 ];
 
 const factor = (quantity: Measured, spelling: string) =>
-  applyScale(Float64Array.of(1), scaleToSi(quantity, findUnit(quantity, spelling)!))[0];
+  applyScale(Float64Array.of(1), findUnit(quantity, spelling)!.toSi)[0];
 
 describe('a unit', () => {
   test.each(oneInSi)('of %s: one %s is %d in SI', (quantity, spelling, expected) => {
@@ -61,6 +71,17 @@ describe('a unit', () => {
     const known = oneInSi.map(([quantity, spelling]) => `${quantity} ${findUnit(quantity, spelling)?.ucum}`);
     const all = measured.flatMap((quantity) => units[quantity].map(({ ucum }) => `${quantity} ${ucum}`));
     expect(known.sort()).toEqual(all.sort());
+  });
+
+  test('is as large as the tables of UCUM have it', () => {
+    for (const quantity of measured) {
+      for (const { ucum } of units[quantity]) {
+        const { status, toVal } = UcumLhcUtils.getInstance().convertUnitTo(ucum, 1, siUnits[quantity]);
+        expect([ucum, status]).toEqual([ucum, 'succeeded']);
+        // in floating point, and a degree with a rounded value of pi
+        expect(Math.abs(factor(quantity, ucum) / toVal! - 1), ucum).toBeLessThan(1e-12);
+      }
+    }
   });
 
   test('is written as a code of UCUM, whatever its spelling', () => {
@@ -107,7 +128,7 @@ describe('conversion', () => {
   test('of whole millimetres gives the double nearest to the metres, which 0.001 times them does not', () => {
     const unit = findUnit('heel-height', 'mm')!;
     const millimetres = Float64Array.from({ length: 3000 }, (_, index) => index);
-    const metres = applyScale(millimetres, scaleToSi('heel-height', unit));
+    const metres = applyScale(millimetres, unit.toSi);
     for (const [index, value] of metres.entries()) expect(value).toBe(Number(`${index}e-3`));
     expect(millimetres.some((value) => value * 0.001 !== metres[value])).toBe(true);
   });
@@ -129,9 +150,9 @@ describe('conversion', () => {
     );
     fc.assert(
       fc.property(choice, ({ quantity, first, second, values }) => {
-        const si = applyScale(Float64Array.from(values), scaleToSi(quantity, first));
+        const si = applyScale(Float64Array.from(values), first.toSi);
         const inSecond = si.map((value) => value / factor(quantity, second.spellings[0]));
-        const again = applyScale(inSecond, scaleToSi(quantity, second));
+        const again = applyScale(inSecond, second.toSi);
         // Below 1e-300 doubles have fewer digits.
         expect(again).toBeCloseToEach(si, { rtol: 1e-14, atol: 1e-300 });
       }),

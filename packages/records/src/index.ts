@@ -99,5 +99,5 @@ export {
 } from './stream-recording.ts';
 export { readTable, type Table, type TableOptions } from './table.ts';
 export type { Delimiter } from './table-header.ts';
-export { applyScale, findUnit, listUnits, type Scale, scaleToSi, type Unit, units } from './units.ts';
+export { applyScale, findUnit, listUnits, type Scale, type Unit, units } from './units.ts';
 export { readWordTable, type WordRow } from './word-table.ts';

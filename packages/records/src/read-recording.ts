@@ -7,7 +7,7 @@ import { readTableRows, type Table } from './table.ts';
 import { readTableHeader } from './table-header.ts';
 import { columnLabel } from './table-row.ts';
 import { gapsIn } from './timeline.ts';
-import { applyScale, type Scale, scaleToSi } from './units.ts';
+import { applyScale, type Scale } from './units.ts';
 
 /** What is known about a file beside its bytes. */
 export interface ReadOptions {
@@ -66,7 +66,7 @@ export function tableRecording(
     const column = table.columns[columnIndex]!;
     return applyScale(column, scale, isReadOnce ? column : undefined);
   };
-  const timesS = inSi(mapping.time.columnIndex, scaleToSi('time', mapping.time.unit));
+  const timesS = inSi(mapping.time.columnIndex, mapping.time.unit.toSi);
   const gaps = gapsIn(timesS, mapping.samples, {
     ...(file === undefined ? {} : { file }),
     column: columnLabel(table.names, mapping.time.columnIndex),
@@ -75,7 +75,7 @@ export function tableRecording(
   const channels = mapping.samples.map((mapped): RecordedChannel => {
     const side = mapped.side ?? givenSide;
     const placement = mapped.placement ?? givenPlacement;
-    const samples = inSi(mapped.columnIndex, scaleToSi(mapped.quantity, mapped.unit));
+    const samples = inSi(mapped.columnIndex, mapped.unit.toSi);
     refuseOverflow(
       samples,
       mapped.quantity,

@@ -1,4 +1,4 @@
-import { findUnit, scaleToSi } from '@surae/records';
+import { findUnit } from '@surae/records';
 import { expect, test } from 'vitest';
 import {
   applyFactor,
@@ -18,7 +18,7 @@ test('every unit and spelling means the same as in a file, and converts alike', 
     for (const { ucum, factor, spellings } of sensorUnits[one]) {
       const inFiles = findUnit(one, ucum);
       expect([one, ucum, inFiles?.ucum]).toEqual([one, ucum, ucum]);
-      const scale = scaleToSi(one, inFiles!);
+      const scale = inFiles!.toSi;
       const expected = 'divide' in scale ? 1 / scale.divide : scale.multiply;
       expect(Math.abs(applyFactor(1, factor) / expected - 1)).toBeLessThan(1e-15);
       for (const spelling of spellings) expect([spelling, findUnit(one, spelling)?.ucum]).toEqual([spelling, ucum]);

@@ -1,5 +1,5 @@
 import type { Quantity } from '../quantities.ts';
-import { scaleToSi, units } from '../units.ts';
+import { units } from '../units.ts';
 import type { NamedUnit } from './column-name.ts';
 import { evidence, type Guessed, weighed } from './guessed.ts';
 
@@ -56,7 +56,7 @@ export function guessUnit(
   const weights = candidates.map(({ ucum, unit, prior }) => {
     const before =
       toldUcum === undefined ? prior : ucum === toldUcum ? (asMass ? 0.93 : TOLD) : (asMass ? 0.07 : 1 - TOLD) * prior;
-    const scale = scaleToSi(quantity, unit);
+    const scale = unit.toSi;
     const toSi = 'divide' in scale ? 1 / scale.divide : scale.multiply;
     const fit = sizes === undefined ? 0 : logDensity(Math.log((sizes.size * toSi) / sizes.usual), sizes.spread);
     return [ucum, Math.log(before) + fit] as const;

@@ -4,7 +4,7 @@ import { refuseOverflow } from '../overflow.ts';
 import { type Side, siUnits } from '../quantities.ts';
 import type { RecordedChannel, RecordedGroup } from '../recording.ts';
 import { gapsIn } from '../timeline.ts';
-import { applyScale, findUnit, scaleToSi, type Unit, units } from '../units.ts';
+import { applyScale, findUnit, type Unit, units } from '../units.ts';
 import type { RowRange } from './chosen-rows.ts';
 import type { Recipe } from './recipe.ts';
 
@@ -112,7 +112,7 @@ function groupOf(
   const channels = members.map((member): RecordedChannel => {
     const { quantity, column, axis, placement } = member;
     const unit = unitOf(member);
-    const samples = applyScale(picked(columns.get(column)!, kept), scaleToSi(quantity, unit));
+    const samples = applyScale(picked(columns.get(column)!, kept), unit.toSi);
     const label = fieldLabel(recipe.header, column);
     refuseOverflow(samples, quantity, rowOf, label, file);
     const known = member.side ?? side;
