@@ -1,7 +1,7 @@
-import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { isLong } from '../support/runs.ts';
 import { browserTest } from './support/browser-test.ts';
+import { crossedLegs } from './support/crossed-legs.ts';
 import { cutOff, tooWide } from './support/fits-page.ts';
 import { inLanguage } from './support/in-language.mjs';
 import { resized } from './support/resized.ts';
@@ -12,8 +12,11 @@ import { neededFor, type State, walkList } from './support/states/state.ts';
 const phone = { width: 360, height: 740 };
 const desk = { width: 1280, height: 900 };
 
-/** Longer words and the other direction at once: every state is come to one time. The long run looks at each by itself besides. */
-const languages = isLong ? (['long-mirrored', 'long', 'mirrored'] as const) : (['long-mirrored'] as const);
+/**
+ * The long run goes to every state in each language. The ordinary one makes the words of each state longer and turns its direction where
+ * it stands (`tests/browser/support/in-other-words.ts`), and opens pages in the languages in `tests/browser/languages.test.ts`.
+ */
+const languages = isLong ? (['long-mirrored', 'long', 'mirrored'] as const) : [];
 
 for (const language of languages) {
   browserTest(
@@ -52,23 +55,3 @@ test('of states that are not looked at those are come to that one which is looke
       .join('');
   expect(['c', 'bd', 'e', 'f', 'abcdef', ''].map(namesFor)).toEqual(['abc', 'abd', 'e', 'ef', 'abcdef', '']);
 });
-
-/** Pairs of legs that stand beside each other with the right one on the left: a left one and the right one that follows it. */
-function crossedLegs(page: Page): Promise<string[]> {
-  return page.evaluate(() => {
-    const crossed: string[] = [];
-    const walk = (root: ParentNode): void => {
-      for (const { shadowRoot } of root.querySelectorAll('*')) if (shadowRoot !== null) walk(shadowRoot);
-      const marks = [...root.querySelectorAll('.side[data-side]')].filter((one) => one.checkVisibility());
-      marks.forEach((right, at) => {
-        const left = marks[at - 1];
-        if (left?.getAttribute('data-side') !== 'left' || right.getAttribute('data-side') !== 'right') return;
-        const [a, b] = [left.getBoundingClientRect(), right.getBoundingClientRect()];
-        if (Math.abs(a.top - b.top) < b.height / 2 && a.left > b.left)
-          crossed.push(`the right leg stands left of the left one: ${(right.textContent ?? '').trim()}`);
-      });
-    };
-    walk(document);
-    return crossed;
-  });
-}

@@ -1,7 +1,9 @@
 import type { Page } from 'playwright-core';
 import { brokenWords } from './broken-words.ts';
+import { crossedLegs } from './crossed-legs.ts';
 import { faintBorders } from './faint-borders.ts';
 import { cutOff, tooWide } from './fits-page.ts';
+import { inOtherWords } from './in-other-words.ts';
 import { resized } from './resized.ts';
 import { isLookedAt } from './states/stand-ins.ts';
 import { type State, walkList } from './states/state.ts';
@@ -42,12 +44,21 @@ export async function walked(
     add('tab', await tabStops(page));
     add('motion', await moving(page));
     add('broken words', await brokenWords(page));
+    add('read from the right', await inOtherWords(page, () => crossedLegs(page)));
     await resized(page, zoomed);
     add('zoomed to 200 %', [...(await tooWide(page)), ...(await cutOff(page))]);
     await resized(page, narrowest);
     add('320 px', await tooWide(page));
     await resized(page, narrow);
     add('broken words, 360 px', await brokenWords(page));
+    add(
+      'longer words, 360 px',
+      await inOtherWords(page, async () => [
+        ...(await tooWide(page)),
+        ...(await cutOff(page)),
+        ...(await crossedLegs(page)),
+      ]),
+    );
     add('spaced', await withTextSpacing(page, async () => [...(await tooWide(page)), ...(await cutOff(page))]));
     for (const size of ['100%', '200%']) {
       await page.evaluate((wanted) => (document.documentElement.style.fontSize = wanted), size);
