@@ -16,6 +16,15 @@ function heldWith(rule: GuidanceRule, told: Readonly<Record<string, GivenFact>>)
 
 const letters: Readonly<Record<string, string>> = { yes: 'y', no: 'n', 'cannot-tell': '?' };
 
+const ways = new Map<GuidanceRule, readonly Told[]>();
+
+/** Sets of answers that make a rule hold, and those that do not: found once for all its numbers. */
+function everyWay(rule: GuidanceRule): readonly Told[] {
+  const found = ways.get(rule) ?? [...waysOf(rule.when, rule), ...waysOf(rule.when, rule, false)];
+  ways.set(rule, found);
+  return found;
+}
+
 /** Whether a rule holds just under a number, at it and just over it, and where the answer is missing; everything else as it is asked for. */
 function boundary(rule: GuidanceRule, fact: string, limit: number): string {
   const { holds } = factEntries.get(fact)!;
@@ -31,13 +40,11 @@ function boundary(rule: GuidanceRule, fact: string, limit: number): string {
     if (!at.includes('y') || !at.includes('n')) return at.join('');
     return `${at.join('')} ${letters[heldWith(rule, { ...others, [fact]: { missing: 'not-asked' } })]}`;
   };
-  const ways = [...waysOf(rule.when, rule), ...waysOf(rule.when, rule, false)].filter((told) =>
-    Object.hasOwn(told, fact),
-  );
+  const telling = everyWay(rule).filter((told) => Object.hasOwn(told, fact));
   const facts = factsOf(rule.when);
   for (const draw of Array.from({ length: 300 }, (_, i) => i)) {
     // as few answers as do it, else with others beside them
-    for (const told of spread(ways, 40)) {
+    for (const told of spread(telling, 40)) {
       const one = shown(draw === 0 ? told : filledUp(told, rule, facts, draw));
       if (/^\S*y\S* /.test(one) && /^\S*n\S* /.test(one)) return one;
     }
