@@ -1,6 +1,7 @@
 import { createRequire } from 'node:module';
 import { applyScale, findUnit, listUnits, type Quantity, quantities, siUnits, units } from '@surae/records';
 import fc from 'fast-check';
+import { create, createUnitDependencies, unitDependencies } from 'mathjs';
 import { describe, expect, test } from 'vitest';
 import { runs } from '../support/runs.ts';
 import '../support/close.ts';
@@ -15,6 +16,26 @@ const { UcumLhcUtils } = createRequire(import.meta.url)('@lhncbc/ucum-lhc') as {
     };
   };
 };
+
+const math = create({ unitDependencies: unitDependencies!, createUnitDependencies: createUnitDependencies! });
+// CGPM (1901), resolution 2
+math.createUnit('standardGravity', '9.80665 m/s^2');
+
+/** A unit as mathjs writes it. */
+const forMath = (ucum: string): string =>
+  ucum
+    .replace('m[g]', '1e-3 standardGravity')
+    .replace('[g]', 'standardGravity')
+    .replace('[lbf_av]', 'lbf')
+    .replace('[ft_i]', 'ft')
+    .replace('[in_i]', 'inch')
+    .replace(/^min$/, 'minute')
+    .replace(/^gf$/, '1e-3 kgf')
+    .replace(/^mdeg/, '1e-3 deg')
+    .replace('/s2', '/s^2')
+    .replace('.', ' ')
+    .replace(/^(?![0-9])/, '1 ');
+
 const measured: readonly Measured[] = ['time', ...quantities];
 
 /** One of the unit in SI. Sources beside the values; the prefixes are the definition of the SI. */
@@ -71,6 +92,15 @@ describe('a unit', () => {
     const known = oneInSi.map(([quantity, spelling]) => `${quantity} ${findUnit(quantity, spelling)?.ucum}`);
     const all = measured.flatMap((quantity) => units[quantity].map(({ ucum }) => `${quantity} ${ucum}`));
     expect(known.sort()).toEqual(all.sort());
+  });
+
+  test('is as large as mathjs works it out, to the last bit', () => {
+    for (const quantity of measured.filter((one) => one !== 'tap')) {
+      for (const { ucum } of units[quantity]) {
+        const size = math.unit(forMath(ucum)).toNumber(forMath(siUnits[quantity]).slice(2));
+        expect([ucum, factor(quantity, ucum)]).toEqual([ucum, size]);
+      }
+    }
   });
 
   test('is as large as the tables of UCUM have it', () => {
