@@ -90,8 +90,8 @@ browserTest(
           beside.innerHTML = html;
           document.body.append(beside);
           const [pair, text] = beside.querySelectorAll('p');
-          Object.assign(pair!.style, { display: 'flex', direction: way });
-          Object.assign(text!.style, { width: wide, overflow: 'hidden', whiteSpace: 'nowrap' });
+          Object.assign(pair.style, { display: 'flex', direction: way });
+          Object.assign(text.style, { width: wide, overflow: 'hidden', whiteSpace: 'nowrap' });
         },
         [`${legs}<p>Heel raises</p>`, width, direction] as const,
       );
