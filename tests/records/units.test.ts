@@ -17,7 +17,7 @@ const { UcumLhcUtils } = createRequire(import.meta.url)('@lhncbc/ucum-lhc') as {
   };
 };
 
-const math = create({ unitDependencies: unitDependencies!, createUnitDependencies: createUnitDependencies! });
+const math = create({ unitDependencies, createUnitDependencies });
 // CGPM (1901), resolution 2
 math.createUnit('standardGravity', '9.80665 m/s^2');
 
