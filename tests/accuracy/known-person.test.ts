@@ -6,15 +6,18 @@ import {
   chanceOfCount,
   countShares,
   filtered,
+  lackable,
   likeliestCount,
   narrowestRange,
   noiseCovariance,
+  ObserverFigures,
   observe,
   onGrid,
   quietSet,
   riseByPowers,
   safestCount,
   seriesOf,
+  takenInGeneral,
   uniformNumbers,
   wavesOf,
   whiteningFilter,
@@ -207,6 +210,19 @@ describe('answers', () => {
     tops.forEach((top, i) => expect(Math.abs(top - [1.01, 3.01, 5.01][i])).toBeLessThan(1e-9));
   });
 
+  test('of two observers of the same sets: what the one counts and the other does not', () => {
+    const counting = (counts: readonly number[]): InstanceType<typeof ObserverFigures> => {
+      const figures = new ObserverFigures();
+      for (const count of counts) {
+        const topsS = Array.from({ length: count }, (_, i) => 2 * i);
+        const answer = { count, safest: count, range: { low: 0, high: 9 }, chances: { count: 1, range: 1 }, topsS };
+        figures.add(answer, [{ topS: 0 }, { topS: 2 }, { topS: 4 }]);
+      }
+      return figures;
+    };
+    expect(counting([3, 3, 3, 4, 2]).against(counting([3, 2, 4, 3, 2]))).toEqual({ gained: 2, lost: 1 });
+  });
+
   test('the chances of all numbers of repetitions sum to one', () => {
     const sum = Array.from({ length: 100 }, (_, count) => chanceOfCount(count)).reduce((all, one) => all + one, 0);
     expect(Math.abs(sum - 1)).toBeLessThan(1e-12);
@@ -235,5 +251,58 @@ describe('the observer', () => {
     expect(answer.chances.range).toBeGreaterThan(0.95);
     expect(answer.range.low).toBeLessThanOrEqual(set.truth.repetitions.length);
     expect(answer.range.high).toBeGreaterThanOrEqual(set.truth.repetitions.length);
+  });
+});
+
+describe('an observer that lacks a part of it', () => {
+  const heard = quietSet(simulation, 'platform', 'hard', 7065);
+  const without = (...lacking: string[]) => takenInGeneral(heard, lacking, simulation.faultTable, 'hard');
+
+  test('hears the same recording, and keeps all that it does not lack', () => {
+    expect(without()).toEqual(heard);
+    for (const name of lackable) {
+      const { set, quiet } = without(name);
+      expect(set.trace).toBe(heard.set.trace);
+      expect(set.subject).toBe(heard.set.subject);
+      expect({ set, quiet }).not.toEqual(heard);
+      const { cycleS, topPitchRad, shares } = set.truth.person;
+      expect([cycleS, topPitchRad]).toEqual([heard.set.truth.person.cycleS, heard.set.truth.person.topPitchRad]);
+      expect(Math.abs(shares.reduce((sum, share) => sum + share, 0) - 1)).toBeLessThan(1e-12);
+    }
+  });
+
+  test('the usual rest leaves rise, hold and fall as they are to each other, and usual moves leave the rest', () => {
+    const own = heard.set.truth.person.shares;
+    const [up, hold, down, low] = without('rest').set.truth.person.shares;
+    expect(Math.abs(hold / up - own[1] / own[0])).toBeLessThan(1e-12);
+    expect(Math.abs(down / up - own[2] / own[0])).toBeLessThan(1e-12);
+    expect(Math.abs(low - own[3])).toBeGreaterThan(0.05);
+    const moved = without('moves').set.truth.person.shares;
+    expect(Math.abs(moved[3] - own[3])).toBeLessThan(1e-12);
+    expect(Math.abs(moved[1] / moved[0] - 0.2)).toBeLessThan(1e-12);
+  });
+
+  test('faults lie in the middle of their ranges, and wobble grows with the tempo as it does for everybody', () => {
+    expect(Math.abs(without('tempo').set.faults.tempoSpread - 0.085)).toBeLessThan(1e-12);
+    expect(without('tempo').set.faults.heightSpread).toBe(heard.set.faults.heightSpread);
+    const { platformWobble, wobbleCornerHz } = without('wobble').set.faults;
+    expect(wobbleCornerHz).toBe(3.5);
+    const growth = (2 / heard.set.truth.person.cycleS) ** 0.75;
+    expect(Math.abs(platformWobble / growth - 0.143)).toBeLessThan(1e-12);
+  });
+
+  test('stillness may be anything from none to twice the usual, and parts add up', () => {
+    const { quiet, set } = without('stillness', 'shapes');
+    expect(quiet).toEqual({ quietBeforeS: [0, 5.5], quietAfterS: [0, 4] });
+    expect(set.truth.person.upShape).toEqual(set.truth.person.downShape);
+    expect(() => without('luck')).toThrow('no such part');
+  });
+
+  test('miscounts a set without its rest that it counts with it', () => {
+    const grid = { stepS: 0.05, paceStep: 0.04 };
+    const count = (taken: typeof heard): number =>
+      observe({ placement: 'platform', ...taken, seed: 7065, wayGone: simulation.wayGone, grid }).count;
+    expect(count(heard)).toBe(heard.set.truth.repetitions.length);
+    expect(count(without('rest'))).not.toBe(heard.set.truth.repetitions.length);
   });
 });

@@ -84,7 +84,29 @@ interface ObserveModule {
     readonly quiet: object;
     readonly seed: number;
     readonly wayGone: typeof Simulation.wayGone;
+    readonly grid?: { readonly stepS: number; readonly paceStep: number };
   }) => Answer;
+}
+
+/** A set without what the observer has no model of, and the ranges of the stillness about it [s]. */
+export interface HeardSet {
+  readonly set: Simulation.SimulatedSet;
+  readonly quiet: Readonly<Record<'quietBeforeS' | 'quietAfterS', readonly [number, number]>>;
+}
+
+interface Figures {
+  add(answer: Answer, repetitions: readonly { readonly topS: number }[]): void;
+  against(other: Figures): { readonly gained: number; readonly lost: number };
+}
+
+interface InGeneralModule {
+  readonly lackable: readonly string[];
+  readonly takenInGeneral: (
+    heard: HeardSet,
+    lacking: readonly string[],
+    faultTable: typeof Simulation.faultTable,
+    level: Simulation.Level,
+  ) => HeardSet;
 }
 
 interface QuietSetModule {
@@ -93,7 +115,7 @@ interface QuietSetModule {
     kind: 'trunk' | 'platform',
     level: Simulation.Level,
     seed: number,
-  ) => { readonly set: Simulation.SimulatedSet; readonly quiet: object };
+  ) => HeardSet;
 }
 
 const beside = (name: string): string => new URL(name, import.meta.url).href;
@@ -108,6 +130,12 @@ export const { agreedTops, countShares, likeliestCount, narrowestRange, safestCo
 )) as AnswersModule;
 export const { observe } = (await import(/* @vite-ignore */ beside('observe.mjs'))) as ObserveModule;
 export const { quietSet } = (await import(/* @vite-ignore */ beside('quiet-set.mjs'))) as QuietSetModule;
+export const { lackable, takenInGeneral } = (await import(
+  /* @vite-ignore */ beside('in-general.mjs')
+)) as InGeneralModule;
+export const { ObserverFigures } = (await import(/* @vite-ignore */ beside('observer-figures.mjs'))) as {
+  readonly ObserverFigures: new () => Figures;
+};
 export const { uniformNumbers } = (await import(/* @vite-ignore */ beside('uniform-numbers.mjs'))) as {
   readonly uniformNumbers: (seed: number) => () => number;
 };

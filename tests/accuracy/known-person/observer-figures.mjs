@@ -32,6 +32,12 @@ export class ObserverFigures {
     this.true += truth;
   }
 
+  /** How many sets are counted here and not by another observer of the same sets, and the other way round. */
+  against(other) {
+    const only = (some, others) => some.exact.filter((right, i) => right > others.exact[i]).length;
+    return { gained: only(this, other), lost: only(other, this) };
+  }
+
   summary() {
     return {
       sets: this.exact.length,
