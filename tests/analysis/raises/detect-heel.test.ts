@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { heelDefaults } from '../../../packages/analysis/src/assess/defaults/heel.ts';
 import { detectHeelRaises } from '../../../packages/analysis/src/raises/detect-heel.ts';
 import type { Detection } from '../../../packages/analysis/src/raises/detection.ts';
+import { createRandom } from '../../../packages/analysis/src/signal/random.ts';
 
 const kinds = [
   ['heel displacement', 'heel', true],
@@ -16,6 +17,22 @@ function detect(trace: SimulatedTrace, placement: Placement, subject: SimulatedS
   const { heelLeverM, stringRestLengthM } = subject;
   const foot = { heelLeverM, ...(stringRestLengthM === undefined ? {} : { stringRestLengthM }) };
   return detectHeelRaises(trace, placement, foot, heelDefaults);
+}
+
+/** Raises of 80 mm by a string: pushed off at once and slowly to the top, from which the heel falls until the floor stops it. */
+function droppedHeels(count: number): SimulatedTrace {
+  const random = createRandom(count);
+  const eased = (way: number): number => way * way * (3 - 2 * way);
+  const risen = (since: number): number => eased(1 - Math.max(0, 1 - since / 0.7) ** 2.2);
+  const fallen = (since: number): number => eased(Math.min(1, Math.max(0, since - 0.9) / 0.7) ** 1.5);
+  const timesS = Float64Array.from({ length: 100 * (6 + 2 * count) }, (_, i) => i / 100);
+  let sway = 0;
+  const samples = timesS.map((t) => {
+    sway = 0.95 * sway + 0.0004 * (random() - 0.5);
+    const since = (t - 3) % 1.8;
+    return t < 3 || t >= 3 + 1.8 * count ? sway : sway + 0.08 * (risen(since) - fallen(since));
+  });
+  return { groups: [{ timesS, channels: [{ quantity: 'heel-height', axis: null, samples }] }] };
 }
 
 /** The trace with each sample, or each time, changed. */
@@ -59,6 +76,11 @@ describe.each(kinds)('%s', (_, placement, gyroscope) => {
   test.each([0.8, 6])('counts a cycle of %d s', (cycleS) => {
     const set = simulateSet({ placement, level: 'typical', seed: 312, gyroscope, count: 10, cycleS });
     expect(detect(set.trace, placement, set.subject).raises.length).toBe(10);
+  });
+
+  test.each([1, 3])('counts %d raises that the floor stops', (count) => {
+    const { raises, countHigh } = detectHeelRaises(droppedHeels(count), 'heel', {}, heelDefaults);
+    expect([raises.length, countHigh]).toEqual([count, count]);
   });
 
   test('finds nothing in quiet standing', () => {

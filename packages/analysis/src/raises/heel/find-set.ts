@@ -8,10 +8,14 @@ import { minimumJerk, moveShape } from './move-shape.ts';
 import { isolateSet, type Judged } from './set-isolation.ts';
 import { type FitSignal, moveEndS, moveStartS, reachOf, samplesOf, stretchOf } from './timing.ts';
 
-/** Smooth shapes that stand for a body: usual, abrupt, soft, and in two strokes. */
+/**
+ * Smooth shapes that stand for a body: usual, abrupt, abrupt at its beginning alone, soft, and in two strokes. Who pushes off at once
+ * nears the top slowly.
+ */
 const bodyShapes = [
   minimumJerk,
   { ...minimumJerk, start: 1, end: 1 },
+  { ...minimumJerk, start: 1, end: 3 },
   { ...minimumJerk, start: 3, end: 3 },
   { ...minimumJerk, start: 2.7, end: 2.7, spread: 6 },
 ].map((exponents) => moveShape(exponents));
