@@ -22,3 +22,36 @@ test('without any rest nothing is said of the side', () => {
   const endless = Float64Array.from({ length: 600 }, (_, i) => Math.sin(i / 20));
   expect(restEvidence(endless, 100, rule).upward).toBe(0);
 });
+
+/** A way from one angle to another and the stay after it, at 100 a second. */
+const stays = (...parts: readonly (readonly [angle: number, stayS: number])[]): Float64Array => {
+  const samples: number[] = [];
+  let before = parts[0][0];
+  for (const [angle, stayS] of parts) {
+    for (let i = 0; i < 100; i++) samples.push(before + ((angle - before) * (1 - Math.cos((Math.PI * i) / 100))) / 2);
+    for (let i = 0; i < 100 * stayS; i++) samples.push(angle);
+    before = angle;
+  }
+  return Float64Array.from(samples);
+};
+
+/** Eight raises of 0.5 rad, held for longer in all than anybody stands. */
+const held = Array.from({ length: 8 }, (): [number, number][] => [
+  [0.7, 2],
+  [0.2, 0.3],
+]).flat();
+
+test('tops that are held for seconds are no rest: a recording begins and ends at rest', () => {
+  const found = restEvidence(stays([0.2, 2], ...held, [0.2, 2]), 100, rule);
+  expect(found.level).toBeCloseTo(0.2, 2);
+  expect(found.upward).toBe(1);
+});
+
+test('a sensor that lies on a table before and after says nothing of the foot', () => {
+  const found = restEvidence(stays([1.5, 2], [0.2, 4], [0.7, 0.2], [0.2, 4], [1.5, 2]), 100, rule);
+  expect(found.level).toBeCloseTo(0.2, 2);
+});
+
+test('a recording that begins at one angle and ends at another rests where it is still longest', () => {
+  expect(restEvidence(stays([0.7, 1], [0.2, 3], [0.7, 1], [0.2, 3]), 100, rule).level).toBeCloseTo(0.2, 2);
+});
