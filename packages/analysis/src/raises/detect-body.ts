@@ -9,11 +9,12 @@ import { type Agreed, type AgreedSet, agreedRepetitions } from './body/consensus
 import { hiddenRepetitions } from './body/hidden.ts';
 import { impossibleBouts } from './body/impossible-bouts.ts';
 import { jointTiming } from './body/joint-timing.ts';
+import { fitAcrossKnocks } from './body/knocks.ts';
 import { bodyMotion } from './body/motion.ts';
 import { type RaiseList, raiseList } from './body/raise-list.ts';
 import { riseEstimates } from './body/rise-estimates.ts';
 import type { ModelSignal } from './body/round.ts';
-import { type FittedSet, fitSet } from './body/set-model.ts';
+import type { FittedSet } from './body/set-model.ts';
 import { searchSet } from './body/set-search.ts';
 import type { BodySettings } from './body/settings.ts';
 import type { Detection, Raise } from './detection.ts';
@@ -146,12 +147,12 @@ function possibleSet(signal: ModelSignal, body: BodyAcceleration, settings: Body
 
 /** The set that explains a recording best, and its repetitions. */
 function listedSet(
-  signal: ModelSignal,
+  given: ModelSignal,
   body: BodyAcceleration,
   settings: BodySettings,
 ): { fitted: FittedSet; list: RaiseList } {
+  const { signal, fitted } = fitAcrossKnocks(given, settings);
   const cells = signal.acceleration.length;
-  const fitted = fitSet(signal, settings);
   const all = agreedRepetitions(fitted, (cell) => signal.startS + cell / settings.modelRateHz);
   const agreed = convincing(fitted, all, cells, settings) ? all : standingOut(all, fitted, settings);
   const counts = fitted.rhythm.riseM < settings.mostRiseM ? agreed.counts : agreed.counts.map(() => 0);

@@ -107,6 +107,11 @@ export const bodyDefaults: BodySettings = {
   bumpSizesM: [0.012, 0.05, 0.3],
   /** how much an impact speaks for other movement [nat]; ours: steps have one each, repetitions seldom */
   impactEvidence: 1.5,
+  /** other movement that a knock may be in and how far from the set [s], size of a knock [standard deviations of the noise], evidence that leaving out a cell has to add [nat]; ours: landings on simulated sets add 3 and more, field noise 1 */
+  longestKnockS: 1.5,
+  knockReachS: 0.5,
+  knockThreshold: 3.5,
+  leastKnockGain: 2,
   /** acceleration of steps [m/s2]; ours */
   otherAcceleration: 1.5,
   /** order of the noise model [-]; ours */

@@ -102,6 +102,14 @@ export interface BodySettings {
   readonly bumpSizesM: readonly number[];
   /** how much an impact speaks for other movement [nat] */
   readonly impactEvidence: number;
+  /**
+   * other movement no longer than this, and no further from the set, may be a repetition with a knock in it [s, s], which is what
+   * noise does not reach [standard deviations]; evidence for the set that leaving out each cell of it has to add [nat]
+   */
+  readonly longestKnockS: number;
+  readonly knockReachS: number;
+  readonly knockThreshold: number;
+  readonly leastKnockGain: number;
   /** acceleration of steps and other large movement [m/s2] */
   readonly otherAcceleration: number;
   /** order of the noise model [-] */
