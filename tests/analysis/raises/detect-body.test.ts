@@ -2,6 +2,7 @@ import { simulateSet } from '@surae/simulation';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { bodyDefaults, detectBodyRaises, type Trace } from '../../../packages/analysis/src/index.ts';
+import { createRandom } from '../../../packages/analysis/src/signal/random.ts';
 import { inRun, runs } from '../../support/runs.ts';
 
 type Request = Parameters<typeof simulateSet>[0];
@@ -26,6 +27,21 @@ function cosineTrunk(count: number): Trace {
     samples: axis === 'z' ? samples : flat,
   });
   return { groups: [{ timesS, channels: [channel('x'), channel('y'), channel('z')] }] };
+}
+
+/** Eight knee bends, 0.3 s apart, of somebody of 70 kg on a platform, in sway that a seed draws. */
+function kneeBends(depthM: number, bendS: number): Trace {
+  const random = createRandom(1);
+  const timesS = Float64Array.from({ length: Math.round(100 * (5 + 8 * (bendS + 0.3))) }, (_, i) => i / 100);
+  let sway = 0;
+  const samples = timesS.map((t) => {
+    sway = 0.8 * sway + 0.1 * (random() - 0.5);
+    const since = (t - 2) % (bendS + 0.3);
+    const bends = t >= 2 && t < 2 + 8 * (bendS + 0.3) && since <= bendS;
+    const along = bends ? -2 * depthM * (Math.PI / bendS) ** 2 * Math.cos((2 * Math.PI * since) / bendS) : 0;
+    return 70 * (9.80665 + along + sway);
+  });
+  return { groups: [{ timesS, channels: [{ quantity: 'force', axis: null, samples }] }] };
 }
 
 describe('a set by hand', () => {
@@ -137,6 +153,21 @@ describe('simulated sets', () => {
       ['trunk', 7],
     ] as const) {
       expect(found({ placement, level: 'typical', seed, activity: 'squats' }).detection.raises).toEqual([]);
+    }
+  });
+
+  test('deep and slow knee bends in a beat hold none: they go further than toes reach', () => {
+    for (const [depthM, bendS] of inRun(
+      [[0.2, 4]] as const,
+      [
+        [0.2, 4],
+        [0.25, 2.4],
+        [0.25, 3],
+      ] as const,
+    )) {
+      const { raises, countHigh, issues } = detectBodyRaises(kneeBends(depthM, bendS), 'platform', {}, bodyDefaults);
+      expect([raises.length, countHigh]).toEqual([0, 0]);
+      expect(issues.map(({ code }) => code)).toEqual(['movement-outside-set']);
     }
   });
 

@@ -7,7 +7,7 @@ import { contains, durationS, type Interval, mergeIntervals } from '../signal/in
 import type { Trace } from '../trace.ts';
 import { type Agreed, type AgreedSet, agreedRepetitions } from './body/consensus.ts';
 import { hiddenRepetitions } from './body/hidden.ts';
-import { impossibleBouts } from './body/impossible-bouts.ts';
+import { boutSpans, impossibleBouts } from './body/impossible-bouts.ts';
 import { jointTiming } from './body/joint-timing.ts';
 import { fitAcrossKnocks } from './body/knocks.ts';
 import { bodyMotion } from './body/motion.ts';
@@ -137,7 +137,10 @@ function possibleSet(signal: ModelSignal, body: BodyAcceleration, settings: Body
   const cellOf = (timeS: number): number => Math.max(0, Math.round((timeS - signal.startS) * settings.modelRateHz));
   for (let fits = 1; ; fits++) {
     const { fitted, list } = listedSet({ ...signal, barred: marks }, body, settings);
-    const bouts = impossibleBouts(list.raises, body, settings);
+    const isWithinReach = fitted.rhythm.riseM < settings.mostRiseM;
+    const bouts = isWithinReach
+      ? impossibleBouts(list.raises, body, settings)
+      : boutSpans(list.raises, settings.boutRestS);
     if (bouts.length === 0) return { fitted, list, barred };
     barred.push(...bouts);
     if (fits === MOST_FITS) return { fitted, list: { raises: [], doubtful: [], countLow: 0, countHigh: 0 }, barred };
@@ -155,10 +158,9 @@ function listedSet(
   const cells = signal.acceleration.length;
   const all = agreedRepetitions(fitted, (cell) => signal.startS + cell / settings.modelRateHz);
   const agreed = convincing(fitted, all, cells, settings) ? all : standingOut(all, fitted, settings);
-  const counts = fitted.rhythm.riseM < settings.mostRiseM ? agreed.counts : agreed.counts.map(() => 0);
   const single = riseEstimates(agreed.repetitions, body, fitted.rhythm, settings);
   const { repetitions, rises } = jointTiming(agreed.repetitions, single, signal, fitted.rhythm, settings);
-  return { fitted, list: raiseList(repetitions, rises, counts, body.gaps, settings) };
+  return { fitted, list: raiseList(repetitions, rises, agreed.counts, body.gaps, settings) };
 }
 
 /** Whether the evidence is for a set: noise that fills the recording can be fitted by a rhythm made for it. */

@@ -2,8 +2,13 @@ import { expect, test } from 'vitest';
 import { bodyDefaults } from '../../../../packages/analysis/src/assess/defaults/body.ts';
 import { impossibleBouts } from '../../../../packages/analysis/src/raises/body/impossible-bouts.ts';
 
-/** Ten repetitions of 1.2 s every 2 s from 1 s on. */
-const raises = Array.from({ length: 10 }, (_, k) => ({ startS: 1 + 2 * k, endS: 2.2 + 2 * k }));
+/** Ten repetitions of 1.2 s every 2 s from 1 s on, their rises such as toes give. */
+const raises = Array.from({ length: 10 }, (_, k) => ({
+  startS: 1 + 2 * k,
+  endS: 2.2 + 2 * k,
+  heightM: 0.07,
+  heightUM: 0.01,
+}));
 
 /** Acceleration of a way that is given over 24 s, by differences at 100 a second. */
 function moving(way: (timeS: number) => number) {
@@ -45,13 +50,20 @@ test('a rise of 200 mm is more than toes can give', () => {
   expect(found(humps(0.2, 0, 1.2))).toEqual(all);
 });
 
+test('rises that are surely beyond toes need no acceleration, those that may be within their reach do', () => {
+  const still = moving(() => 0);
+  const by = (heightM: number, heightUM: number) => raises.map((one) => ({ ...one, heightM, heightUM }));
+  expect(impossibleBouts(by(0.18, 0.03), still, bodyDefaults)).toEqual(all);
+  expect(impossibleBouts(by(0.15, 0.03), still, bodyDefaults)).toEqual([]);
+});
+
 test('what is no larger than sway is not held against a bout', () => {
   expect(found(humps(0.005, 0, 1.2, 2))).toEqual([]);
 });
 
 test('two bouts are judged apart', () => {
   const steps = humps(0.05, 0, 1.2, 2);
-  const later = raises.slice(5).map(({ startS, endS }) => ({ startS: startS + 2, endS: endS + 2 }));
+  const later = raises.slice(5).map((one) => ({ ...one, startS: one.startS + 2, endS: one.endS + 2 }));
   const way = (timeS: number): number => (timeS < 12 ? steps(timeS) : humps(0.07, 0, 1.2)(timeS));
   expect(impossibleBouts([...raises.slice(0, 5), ...later], moving(way), bodyDefaults)).toEqual([
     { fromS: 1, toS: 10.2 },
@@ -60,7 +72,7 @@ test('two bouts are judged apart', () => {
 
 test('two beside a set are not judged by themselves, two alone are', () => {
   const steps = humps(0.05, 0, 1.2, 2);
-  const later = raises.slice(3).map(({ startS, endS }) => ({ startS: startS + 2, endS: endS + 2 }));
+  const later = raises.slice(3).map((one) => ({ ...one, startS: one.startS + 2, endS: one.endS + 2 }));
   const way = (timeS: number): number => (timeS < 6 ? steps(timeS) : humps(0.07, 0, 1.2)(timeS));
   expect(impossibleBouts([...raises.slice(0, 2), ...later], moving(way), bodyDefaults)).toEqual([]);
   expect(impossibleBouts(raises.slice(0, 2), moving(way), bodyDefaults)).toEqual([{ fromS: 1, toS: 4.2 }]);

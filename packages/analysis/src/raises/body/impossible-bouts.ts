@@ -21,6 +21,18 @@ export interface BoutOptions {
 /** Fewer repetitions than these beside a set say too little against themselves [-]; ours. */
 const FEW = 3;
 
+/** Standard uncertainties by which a rise has to be beyond what toes can give [-]; ours: one in forty by chance. */
+const SURELY = 2;
+
+/** A repetition as it was found. */
+interface Found {
+  readonly startS: number;
+  readonly endS: number;
+  /** rise of the body and its standard uncertainty [m] */
+  readonly heightM: number;
+  readonly heightUM: number;
+}
+
 /** What the acceleration alone says of one repetition, without any shape. */
 interface Way {
   /** greatest way above the rests on both sides, and below them [m] */
@@ -61,11 +73,8 @@ function wayOf(signal: RiseSignal, before: number, one: Interval, after: number)
 }
 
 /** Repetitions that follow each other without a long rest. */
-function boutsOf<T extends { readonly startS: number; readonly endS: number }>(
-  raises: readonly T[],
-  restS: number,
-): T[][] {
-  const bouts: T[][] = [];
+function boutsOf(raises: readonly Found[], restS: number): Found[][] {
+  const bouts: Found[][] = [];
   for (const one of raises) {
     const last = bouts.at(-1);
     if (last !== undefined && one.startS - last[last.length - 1].endS <= restS) last.push(one);
@@ -74,28 +83,44 @@ function boutsOf<T extends { readonly startS: number; readonly endS: number }>(
   return bouts;
 }
 
+function spanOf(bout: readonly Found[]): Interval {
+  return { fromS: bout[0].startS, toS: bout[bout.length - 1].endS };
+}
+
+/**
+ * Spans of repetitions that follow each other without a long rest.
+ *
+ * @param raises - repetitions as they were found, in time order [s]
+ * @param restS - longer rests part one bout from the next [s]
+ * @returns spans in time order [s]
+ *
+ * Source: definition
+ */
+export function boutSpans(raises: readonly Found[], restS: number): Interval[] {
+  return boutsOf(raises, restS).map(spanOf);
+}
+
 /**
  * Bouts of repetitions that cannot be heel raises: steps, knee bends, bobbing.
  *
  * The acceleration integrated twice from rest to rest knows no shape of a repetition. Who rises from the heel goes up and
  * comes down again, never below the floor and not higher than the foot is long. Who walks on the spot goes up and down
  * between two rests, who bends the knees below both, by more than toes could lift him. The median over a bout decides,
- * unless it is of one or two beside others, and only where the body accelerates more than by sway.
+ * unless it is of one or two beside others, and only where the body accelerates more than by sway: slow sway, integrated
+ * twice, goes far. Rises that are beyond toes by more than their own uncertainty need no acceleration: slow knee bends.
  *
- * @param raises - repetitions as they were found, in time order [s]
+ * @param raises - repetitions as they were found, in time order [s, m]
  * @param signal - upward acceleration on a regular grid [m/s2]
  * @param options - see {@link BoutOptions} [s, m/s2, -, m]
  * @returns the spans of such bouts, in time order [s]
  *
  * Source: ours; zero speed and way between two rests, e.g. Cavagna (1975), J Appl Physiol 39:174-179
  */
-export function impossibleBouts(
-  raises: readonly { readonly startS: number; readonly endS: number }[],
-  signal: RiseSignal,
-  options: BoutOptions,
-): Interval[] {
+export function impossibleBouts(raises: readonly Found[], signal: RiseSignal, options: BoutOptions): Interval[] {
   return boutsOf(raises, options.boutRestS).flatMap((bout) => {
     if (bout.length < Math.min(FEW, raises.length)) return [];
+    const span = spanOf(bout);
+    if (median(bout.map((one) => one.heightM - SURELY * one.heightUM)) > options.mostRiseM) return [span];
     const ways = bout.flatMap(({ startS, endS }, k) => {
       const before = bout[k - 1]?.endS ?? -Infinity;
       const after = bout[k + 1]?.startS ?? Infinity;
@@ -109,6 +134,6 @@ export function impossibleBouts(
       middle((way) => way.reversed) > options.mostReversedShare ||
       aboveM > options.mostRiseM;
     if (!impossible || middle((way) => way.size) < options.energetic) return [];
-    return [{ fromS: bout[0].startS, toS: bout[bout.length - 1].endS }];
+    return [span];
   });
 }
