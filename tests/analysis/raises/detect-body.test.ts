@@ -171,6 +171,12 @@ describe('simulated sets', () => {
     }
   });
 
+  test('three that may be sway alone are not counted, and the range holds them', () => {
+    const { detection } = found({ placement: 'platform', level: 'hard', seed: 4, count: 3, cycleS: 2 });
+    expect(detection.raises.length).toBeLessThan(3);
+    expect(detection.countHigh).toBeGreaterThanOrEqual(3);
+  });
+
   test('steps before a set are left out and the set is counted', () => {
     const person = {
       placement: 'platform',

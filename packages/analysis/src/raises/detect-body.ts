@@ -4,6 +4,7 @@ import { bodyChannels } from '../movement/body-channels.ts';
 import { slowDrift } from '../movement/body-drift.ts';
 import { type BodyWeight, bodyWeight } from '../movement/body-weight.ts';
 import { contains, durationS, type Interval, mergeIntervals } from '../signal/intervals.ts';
+import { median } from '../signal/order-statistics.ts';
 import type { Trace } from '../trace.ts';
 import { type Agreed, type AgreedSet, agreedRepetitions } from './body/consensus.ts';
 import { hiddenRepetitions } from './body/hidden.ts';
@@ -157,10 +158,14 @@ function listedSet(
   const { signal, fitted } = fitAcrossKnocks(given, settings);
   const cells = signal.acceleration.length;
   const all = agreedRepetitions(fitted, (cell) => signal.startS + cell / settings.modelRateHz);
-  const agreed = convincing(fitted, all, cells, settings) ? all : standingOut(all, fitted, settings);
+  const sure = convincing(fitted, all, cells, settings);
+  const agreed = sure ? all : standingOut(all, fitted, settings);
   const single = riseEstimates(agreed.repetitions, body, fitted.rhythm, settings);
   const { repetitions, rises } = jointTiming(agreed.repetitions, single, signal, fitted.rhythm, settings);
-  return { fitted, list: raiseList(repetitions, rises, agreed.counts, body.gaps, settings) };
+  const list = raiseList(repetitions, rises, agreed.counts, body.gaps, settings);
+  // what may be noise alone may as well be the set that it looks like
+  const possible = sure || fitted.evidence <= settings.leastEvidenceOfSet ? 0 : Math.round(median(all.counts));
+  return { fitted, list: { ...list, countHigh: Math.max(list.countHigh, possible) } };
 }
 
 /** Whether the evidence is for a set: noise that fills the recording can be fitted by a rhythm made for it. */
