@@ -158,4 +158,6 @@ browserTest(
     expect(await violations(page)).toEqual([]);
     await fitsAt(page, 'plan-step', 360, 768, 1280);
   },
+  // the courses of eight people over twelve weeks are made and assessed by the page itself
+  300_000,
 );
