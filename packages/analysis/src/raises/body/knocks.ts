@@ -10,7 +10,7 @@ export interface FittedSignal {
   readonly fitted: FittedSet;
 }
 
-/** Cells about each one that belong to a knock too: it is spread by the low-pass [-]. */
+/** Cells about each one that belong to a knock too: it is spread by the low-pass [-]; ours. */
 const REACH = 1;
 
 /** Other movement of a path within its set or right beside it: steps before and after a set are further away. */
