@@ -210,18 +210,29 @@ export function detectHeelRaises(
     ],
     0.95,
   );
+  const possible = judged.filter((one) => isPossibleSet(one, settings)).length;
   const stance = stanceBefore(rests, raises);
   return {
     raises,
     doubtful,
-    countLow: low,
-    countHigh: high + unseenRoom(raises, height.longGaps),
+    countLow: raises.length === 1 && judged.some(isStride) ? 0 : low,
+    countHigh: Math.max(high + unseenRoom(raises, height.longGaps), possible),
     motion: motionOf(height, floor, above, settings),
     stance,
     stillSdM,
     issues: issuesOf(height, stance, raises, floor),
     ...(height.leverAssumed ? { leverAssumed: true } : {}),
   };
+}
+
+/** Whether a bump was left out with a set that may be one after all, and is as high as a repetition has to be. */
+function isPossibleSet({ withItsSet, probability, candidate }: Judged, settings: HeelSettings): boolean {
+  return withItsSet === true && probability > 0.025 && candidate.heightM >= settings.leastHeightM;
+}
+
+/** Beside strides a bump alone may be the first step: the heel leaves the floor before the forefoot does. */
+function isStride({ accepted, reason }: Judged): boolean {
+  return !accepted && reason === 'stride';
 }
 
 function greatestHeight(height: HeelHeight, foot: FootGeometry, settings: HeelSettings): number {

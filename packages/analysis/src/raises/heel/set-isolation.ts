@@ -42,6 +42,8 @@ export interface Judged {
   readonly probability: number;
   /** what speaks against it most, when it was left out */
   readonly reason: DoubtReason;
+  /** whether it was left out with a set that does not convince: all of that set were repetitions or none */
+  readonly withItsSet?: boolean;
 }
 
 /** Logarithms of height and of the time a way takes: the two in which the repetitions of a set resemble each other. */
@@ -133,7 +135,8 @@ function convincing(
 
 function asStray(one: Judged): Judged {
   if (!one.accepted) return one;
-  return { ...one, accepted: false, probability: Math.min(0.2, one.probability), reason: 'unlike-the-set' };
+  const probability = Math.min(0.2, one.probability);
+  return { ...one, accepted: false, probability, reason: 'unlike-the-set', withItsSet: true };
 }
 
 /** The bumps that resemble the one with most likeness around it. */
