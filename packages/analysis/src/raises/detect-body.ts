@@ -28,11 +28,14 @@ function modelSignal(body: BodyAcceleration, span: Interval, settings: BodySetti
   const cells = Math.max(0, Math.ceil((last - first) / step));
   const coarse = Float64Array.from({ length: cells }, (_, i) => body.upward[first + i * step]);
   const timeOf = (cell: number): number => body.startS + (first + cell * step) / body.sampleRateHz;
-  const present = Uint8Array.from({ length: cells }, (_, i) =>
-    body.impacts[first + i * step] === 1 || body.gaps.some((gap) => contains(gap, timeOf(i))) ? 0 : 1,
+  const isHit = (i: number): boolean => body.impacts[first + i * step] === 1;
+  const recorded = Uint8Array.from({ length: cells }, (_, i) =>
+    body.gaps.some((gap) => contains(gap, timeOf(i))) ? 0 : 1,
   );
+  const present = recorded.map((is, i) => (isHit(i) ? 0 : is));
   const drift = slowDrift(coarse, settings.modelRateHz, settings.driftWindowS);
   const acceleration = coarse.map((value, i) => (value - drift[i]) * present[i]);
+  const disturbed = coarse.map((value, i) => (isHit(i) && recorded[i] === 1 ? value - drift[i] : Number.NaN));
   // a cell is centred on its sample, so its first boundary lies half a cell earlier
   const impacts = Float64Array.from({ length: cells }, (_, i) => {
     const at = first + i * step;
@@ -45,6 +48,7 @@ function modelSignal(body: BodyAcceleration, span: Interval, settings: BodySetti
     acceleration,
     present,
     impacts,
+    disturbed,
     barred,
     ...(logPower && { logPower }),
     startS: timeOf(0) - 0.5 / settings.modelRateHz,
@@ -175,8 +179,9 @@ function convincing(fitted: FittedSet, agreed: AgreedSet, cells: number, setting
   const number = agreed.repetitions.reduce((sum, one) => sum + one.share, 0);
   const held = heldS / (cells / settings.modelRateHz);
   const filled = Math.min(1, Math.max(0, (held - littleHeldShare) / (muchHeldShare - littleHeldShare)));
-  // a handful of them can be noise; more than that, one after the other, cannot
-  const asked = number < few ? filled * (leastEvidenceFilled + number * leastEvidenceEach) : 0;
+  // a handful of them can be noise; twice as many, one after the other, cannot
+  const seldom = Math.min(1, Math.max(0, 2 - number / few));
+  const asked = seldom * filled * (leastEvidenceFilled + number * leastEvidenceEach);
   return fitted.evidence > Math.max(leastEvidenceOfSet, asked);
 }
 

@@ -7,7 +7,7 @@ import { priorRhythm } from '../../../../packages/analysis/src/raises/body/rhyth
 const cells = 60 * bodyDefaults.modelRateHz;
 const noisy = (varianceM2S4: number) => priorRhythm(bodyDefaults, 30, varianceM2S4);
 
-test('in a quiet recording a slow repetition would have shown', () => {
+test('in a quiet recording even a repetition of 6 s would have shown', () => {
   expect(hiddenRepetitions(noisy(0.01 ** 2), cells, bodyDefaults)).toBe(0);
 });
 
@@ -15,10 +15,13 @@ test('under heavy sway as many slow repetitions can hide as fit in: twenty of 3 
   expect(hiddenRepetitions(noisy(0.3 ** 2), cells, bodyDefaults)).toBe(20);
 });
 
-test('the step lies where a rise of 40 mm in half of 2.7 s stands out by four deviations', () => {
-  // a cosine of 20 mm amplitude and 2.7 s has 0.108 m/s2, over 54 cells an energy of 27 * 0.108 ** 2: about 0.56 m/s2 in
-  // all, a quarter of it is 0.14 m/s2; minimum jerk and the short hold move that by less than a third
-  const hides = (sd: number): boolean => hiddenRepetitions(noisy(sd ** 2), cells, bodyDefaults) > 0;
-  expect(hides(0.14 * 0.7)).toBe(false);
-  expect(hides(0.14 * 1.4)).toBe(true);
+test('the quickest that would be buried are counted: a rise of 40 mm in half of its duration stands out by four deviations', () => {
+  // a cosine of 20 mm amplitude and duration T has 0.02 (2 pi / T)^2 m/s2, over 20 T cells an energy of 10 T times its square: one that
+  // stands out by four deviations is in a sd of 0.08 (pi / T)^2 sqrt(10 T) / 4; minimum jerk and the short hold add less than a fifth
+  const sd = (durationS: number): number => (1.2 * (0.08 * (Math.PI / durationS) ** 2 * Math.sqrt(10 * durationS))) / 4;
+  for (const durationS of [4, 5]) {
+    const hidden = hiddenRepetitions(noisy(sd(durationS) ** 2), cells, bodyDefaults);
+    expect(hidden).toBeGreaterThanOrEqual(Math.floor(60 / (1.2 * durationS)));
+    expect(hidden).toBeLessThanOrEqual(Math.ceil(60 / (0.8 * durationS)));
+  }
 });

@@ -57,8 +57,24 @@ test('rises that are surely beyond toes need no acceleration, those that may be 
   expect(impossibleBouts(by(0.15, 0.03), still, bodyDefaults)).toEqual([]);
 });
 
+/** The same in sway that gives some 0.06 m/s2 throughout. */
+const swaying = (way: (timeS: number) => number) => (timeS: number) => way(timeS) + 0.0006 * Math.sin(12 * timeS);
+
 test('what is no larger than sway is not held against a bout', () => {
-  expect(found(humps(0.005, 0, 1.2, 2))).toEqual([]);
+  expect(found(swaying(humps(0.005, 0, 1.2, 2)))).toEqual([]);
+});
+
+test('slow bends are held against a bout where they stand out of the quietest moments, else they may be sway', () => {
+  const bends = (timeS: number): number => (humps(0.05, 0.2, 0.8)(timeS) - humps(0.03, 1, 0.5)(timeS)) / 6;
+  expect(found(bends)).toEqual(all);
+  expect(found(swaying(bends))).toEqual([]);
+});
+
+test('one repetition alone may pass a third of its rise below the rests: its sway is not averaged out', () => {
+  const wave = (timeS: number): number => humps(0.05, 0.2, 0.8)(timeS) - humps(0.016, 1, 0.5)(timeS);
+  const rest = (way: (timeS: number) => number) => (timeS: number) => (timeS < 3 ? way(timeS) : 0);
+  expect(found(wave)).toEqual(all);
+  expect(impossibleBouts(raises.slice(0, 1), moving(rest(wave)), bodyDefaults)).toEqual([]);
 });
 
 test('two bouts are judged apart', () => {

@@ -56,3 +56,27 @@ test('a knock long before the set is other movement and stays', () => {
   const signal = modelSignal(20);
   expect(fitAcrossKnocks(signal, bodyDefaults).signal).toBe(signal);
 });
+
+/** The same signal with the first 0.15 s of every rise marked as an impact and left out, as an abrupt push-off is. */
+function struck() {
+  const signal = modelSignal();
+  const starts = Array.from({ length: 8 }, (_, k) => (3 + 2 * k) * bodyDefaults.modelRateHz);
+  const isHit = (i: number): boolean => starts.some((start) => i >= start && i < start + 3);
+  return {
+    ...signal,
+    present: signal.present.map((is, i) => (isHit(i) ? 0 : is)),
+    acceleration: signal.acceleration.map((value, i) => (isHit(i) ? 0 : value)),
+    impacts: signal.impacts.map((_, i) => (starts.includes(i) ? 1 : 0)),
+    disturbed: signal.acceleration.map((value, i) => (isHit(i) ? value : Number.NaN)),
+  };
+}
+
+test('what is taken for an impact in every repetition belongs to them where the set stands out more with it', () => {
+  expect(fitAcrossKnocks(struck(), bodyDefaults).signal.acceleration).toEqual(modelSignal().acceleration);
+});
+
+test('a single impact beside many repetitions stays left out', () => {
+  const signal = struck();
+  const one = { ...signal, impacts: signal.impacts.map((is, i) => (i < 80 ? is : 0)) };
+  expect(fitAcrossKnocks(one, bodyDefaults).signal).toBe(one);
+});

@@ -42,6 +42,8 @@ export const bodyDefaults: BodySettings = {
   boutRestS: 2,
   /** acceleration that sway does not reach [m/s2]; ours: the root of mostSideways */
   energetic: 0.6,
+  /** the same as a multiple of the quietest moments [-]; ours: way and below are then known to a fifth of the rise */
+  energeticRatio: 5,
   /** passing below both rests, going back and forth [share of the rise]; ours: raises under strong sway reach 0.08 and 0.05, steps 0.25 and 0.3 */
   mostBelowShare: 0.2,
   mostReversedShare: 0.3,
@@ -66,6 +68,10 @@ export const bodyDefaults: BodySettings = {
   /** typical repetition [s] and its spread between sets [log]; ours: about the beat of 60 a minute, half to thrice */
   typicalDurationS: 1.8,
   typicalDurationSpread: 0.5,
+  /** quick repetitions: shortest [share of the shortest], typical and longest [s]; ours: of a cycle a fifth may be rest */
+  quickShortestShare: 0.8,
+  quickTypicalS: 0.7,
+  quickLongestS: 1.6,
   /** share of pauses among gaps and of tops with a dip [-]; ours, flat between 0.03 and 0.1 */
   pauseShare: 0.08,
   dipShare: 0.06,
@@ -92,7 +98,7 @@ export const bodyDefaults: BodySettings = {
   /** shares of the recording held by repetitions between which that grows [-]; ours */
   littleHeldShare: 0.25,
   muchHeldShare: 0.5,
-  /** repetitions that noise does not line up one after the other [-]; ours */
+  /** repetitions up to which that is asked in full; from twice as many on it is not, noise does not line them up [-]; ours: quiet standing reached 7 */
   few: 6.5,
   /** repetitions that count without that: share of the paths, rise over its standard deviation, and the share that the others keep [-]; ours: quiet standing reached a ratio of 7.3 */
   clearShare: 0.9,
@@ -141,8 +147,9 @@ export const bodyDefaults: BodySettings = {
   trimShare: 0.97,
   /** shifting after stepping on and before stepping off [s]; ours */
   settleS: 0.35,
-  /** a slow repetition of a short foot that a recording may hide [s, m], its share held [-]; ours */
+  /** slow repetitions of a short foot that a recording may hide, from and up to [s], their rise [m] and share held [-]; ours */
   slowDurationS: 3,
+  slowestDurationS: 6,
   slowRiseM: 0.04,
   slowHoldShare: 0.1,
   /** ratio below which such a one is not found reliably among the hundreds of places it may have [-]; ours */

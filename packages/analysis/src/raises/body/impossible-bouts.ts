@@ -1,15 +1,19 @@
 import { riseBetweenRests } from '../../movement/body-rise.ts';
 import type { Interval } from '../../signal/intervals.ts';
 import { variance } from '../../signal/moments.ts';
-import { median } from '../../signal/order-statistics.ts';
+import { median, quantile } from '../../signal/order-statistics.ts';
 import type { RiseSignal } from './rise-estimates.ts';
 
 /** What the body cannot do on its toes; the defaults live in assess/defaults/body.ts. */
 export interface BoutOptions {
   /** longer rests part one bout from the next [s] */
   readonly boutRestS: number;
-  /** acceleration that sway alone does not reach: below it nothing is held against a bout [m/s2] */
+  /**
+   * acceleration that sway alone does not reach, and the same as a multiple of that of the quietest moments: below both nothing is held
+   * against a bout [m/s2, -]
+   */
   readonly energetic: number;
+  readonly energeticRatio: number;
   /** share of the rise by which the body may pass below the rests beside a repetition [-] */
   readonly mostBelowShare: number;
   /** share of the rise that may be gone back and forth on the way up and down [-] */
@@ -72,6 +76,19 @@ function wayOf(signal: RiseSignal, before: number, one: Interval, after: number)
   };
 }
 
+/** Windows and share of them that are the quietest moments of a recording [s, -]; ours. */
+const [WINDOW_S, QUIET_SHARE] = [0.5, 0.12];
+
+/** Root mean square of the acceleration in the quietest moments [m/s2]. */
+function quietSize({ upward, sampleRateHz }: RiseSignal): number {
+  const width = Math.round(WINDOW_S * sampleRateHz);
+  const variances: number[] = [];
+  for (let from = 0; from + width <= upward.length; from += width) {
+    variances.push(variance(upward.subarray(from, from + width)));
+  }
+  return variances.length === 0 ? Number.POSITIVE_INFINITY : Math.sqrt(quantile(variances, QUIET_SHARE));
+}
+
 /** Repetitions that follow each other without a long rest. */
 function boutsOf(raises: readonly Found[], restS: number): Found[][] {
   const bouts: Found[][] = [];
@@ -117,6 +134,7 @@ export function boutSpans(raises: readonly Found[], restS: number): Interval[] {
  * Source: ours; zero speed and way between two rests, e.g. Cavagna (1975), J Appl Physiol 39:174-179
  */
 export function impossibleBouts(raises: readonly Found[], signal: RiseSignal, options: BoutOptions): Interval[] {
+  const energetic = Math.min(options.energetic, options.energeticRatio * quietSize(signal));
   return boutsOf(raises, options.boutRestS).flatMap((bout) => {
     if (bout.length < Math.min(FEW, raises.length)) return [];
     const span = spanOf(bout);
@@ -129,11 +147,13 @@ export function impossibleBouts(raises: readonly Found[], signal: RiseSignal, op
     if (ways.length === 0) return [];
     const middle = (of: (way: Way) => number): number => median(ways.map(of));
     const aboveM = middle((way) => way.aboveM);
+    // sway that is integrated twice goes below as well: it is averaged out by many
+    const mostBelowM = options.mostBelowShare * (1 + 1 / ways.length) * aboveM;
     const impossible =
-      middle((way) => way.belowM) > options.mostBelowShare * aboveM ||
+      middle((way) => way.belowM) > mostBelowM ||
       middle((way) => way.reversed) > options.mostReversedShare ||
       aboveM > options.mostRiseM;
-    if (!impossible || middle((way) => way.size) < options.energetic) return [];
+    if (!impossible || middle((way) => way.size) <= energetic) return [];
     return [span];
   });
 }

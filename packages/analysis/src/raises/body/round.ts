@@ -19,6 +19,8 @@ export interface ModelSignal {
   readonly present: Uint8Array;
   /** 1 where an impact begins [-] */
   readonly impacts: Float64Array;
+  /** acceleration of the cells that are left out because an impact disturbs them, NaN elsewhere [m/s2] */
+  readonly disturbed?: Float64Array;
   /** 1 where no heel raise is possible [-] */
   readonly barred: Uint8Array;
   /** log mean square of the acceleration across gravity, trunk only [-] */
@@ -128,11 +130,12 @@ export function oddsOf(round: Round): number {
  *
  * @param signal - acceleration on the model grid [m/s2]
  * @param settings - rate of the grid and least share of the movement [Hz, -]
- * @returns one or two variances, the smaller first [m2/s4]
+ * @param isFull - whether repetitions may leave hardly any standing, and then be of a shape that fits well [-]
+ * @returns one to three variances, the smallest first [m2/s4]
  *
  * Source: ours
  */
-export function noiseGuesses(signal: ModelSignal, settings: BodySettings): number[] {
+export function noiseGuesses(signal: ModelSignal, settings: BodySettings, isFull = false): number[] {
   const width = Math.round(settings.modelRateHz / 2);
   const squares: number[] = [];
   for (let from = 0; from + width <= signal.acceleration.length; from += width) {
@@ -149,5 +152,6 @@ export function noiseGuesses(signal: ModelSignal, settings: BodySettings): numbe
   const at = (share: number): number => Math.max(1e-7, squares[Math.floor(share * (squares.length - 1))]);
   const floor = settings.firstMisfit ** 2 * at(0.75);
   const [low, middle] = [Math.max(floor, at(0.12)), Math.max(floor, at(0.5))];
-  return middle < 2 * low ? [low] : [low, middle];
+  const least = isFull ? Math.min(low, Math.max(at(0.02), low / 9)) : low;
+  return [least, low, middle].filter((guess, k, all) => k === 0 || guess >= 2 * all[k - 1]);
 }

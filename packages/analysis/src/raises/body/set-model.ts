@@ -27,7 +27,7 @@ function broadGrid(settings: BodySettings): ShapeGrid {
     fromS: settings.shortestS,
     toS: settings.longestS,
     durationStep: 0.14,
-    holdShares: [0, 0.2, 0.45],
+    holdShares: [0, 0.2, 0.45, 0.65],
     fallRatios: [0.7, 1, 1.45],
     twoPhases: true,
     swinging: true,
@@ -40,7 +40,7 @@ function narrowGrids(rhythm: Rhythm, settings: BodySettings): ShapeGrid[] {
   const fromS = Math.max(settings.shortestS, Math.exp(rhythm.logDuration - reach));
   const toS = Math.min(settings.longestS, Math.max(1.15 * fromS, Math.exp(rhythm.logDuration + reach)));
   const holdShares = [-1, 0, 1]
-    .map((step) => Math.max(0, Math.min(0.6, rhythm.holdShare + 1.2 * step * rhythm.holdSpread)))
+    .map((step) => Math.max(0, Math.min(0.75, rhythm.holdShare + 1.2 * step * rhythm.holdSpread)))
     .filter((share, index, all) => index === 0 || share - all[index - 1] > 0.03);
   const fallRatios = [-1, 0, 1].map((step) => Math.exp(rhythm.logFallRatio + 1.2 * step * rhythm.logFallSpread));
   const near = { fromS, toS, durationStep: 0.08, holdShares, fallRatios };
@@ -83,11 +83,55 @@ function sharedTemplates(profile: Profile | undefined, rhythm: Rhythm, settings:
   });
 }
 
+/** Times that a shape is blurred at most [-]; ours. */
+const MOST_BLURS = 3;
+
+/** The same settings for quick repetitions, which in a broad prior cost as much as each of them is seldom. */
+function quickSettings(settings: BodySettings): BodySettings {
+  const { shortestS, quickShortestShare, quickTypicalS, quickLongestS } = settings;
+  const quickestS = quickShortestShare * shortestS;
+  return { ...settings, shortestS: quickestS, typicalDurationS: quickTypicalS, longestS: quickLongestS };
+}
+
+/** A round before anything is known of a set, and the settings that it was weighed with. */
+interface Start {
+  readonly round: Round;
+  readonly settings: BodySettings;
+}
+
+/** A recording weighed before anything is known of its set, for each guess at the noise. */
+function startsOf(signal: ModelSignal, settings: BodySettings, isFull: boolean): Start[] {
+  const centreS = signal.startS + signal.acceleration.length / settings.modelRateHz / 2;
+  const broad = templateBank([broadGrid(settings)], settings.modelRateHz);
+  const early = { ...settings, bumpsPerS: settings.firstBumpsPerS };
+  const starts: Start[] = [];
+  for (const noise of noiseGuesses(signal, settings, isFull)) {
+    const rhythm = priorRhythm(settings, centreS, noise);
+    starts.push({ round: weigh(signal, broad, rhythm, undefined, early, starts[0]?.round), settings });
+  }
+  return starts;
+}
+
+/** In a quiet recording a shape that is not known yet looks like other movement: more noise blurs it until it does not. */
+function blurred(signal: ModelSignal, { round, settings }: Start): Start {
+  const early = { ...settings, bumpsPerS: settings.firstBumpsPerS };
+  let best = round;
+  for (let blur = 0; blur < MOST_BLURS && oddsOf(best) < settings.leastEvidence; blur++) {
+    const { rhythm } = best.input;
+    const louder = { ...rhythm, noiseVariance: 4 * rhythm.noiseVariance };
+    const next = weigh(signal, best.bank, louder, undefined, early, best);
+    if (oddsOf(next) < oddsOf(best)) break;
+    best = next;
+  }
+  return { round: best, settings };
+}
+
 /**
  * A set fitted to a recording: its rhythm by empirical Bayes and segmentations drawn from their posterior.
  *
- * The first round is run for a few guesses at the noise and the one with the most evidence goes on. Each later round
- * learns the rhythm from sampled paths and lays the templates finer about it.
+ * The first round is run for usual and for quick repetitions and for a few guesses at the noise, and the one with the most
+ * evidence goes on. Each later round learns the rhythm from sampled paths and lays the templates finer about it. In little noise
+ * a set of an unusual shape is other movement throughout: where none is found, the round that spoke most for one goes on as well.
  *
  * @param signal - acceleration on the model grid [m/s2]
  * @param settings - priors and sizes [-]
@@ -96,26 +140,37 @@ function sharedTemplates(profile: Profile | undefined, rhythm: Rhythm, settings:
  * Source: ours
  */
 export function fitSet(signal: ModelSignal, settings: BodySettings): FittedSet {
+  const usual = startsOf(signal, settings, false);
+  const quick = startsOf(signal, quickSettings(settings), true);
+  const starts = [...usual, ...quick];
+  const [likeliestUsual, likeliestQuick] = [usual, quick].map((some) => most(some, ({ round }) => round.evidence));
+  // less noise alone adds evidence that is none of a set
+  const likeliest = isLikelier(likeliestQuick.round, likeliestUsual.round) ? likeliestQuick : likeliestUsual;
+  const found = learnSet(signal, blurred(signal, likeliest));
+  if (found.evidence > settings.leastEvidenceOfSet) return found;
+  const boldest = most(starts, ({ round }) => oddsOf(round));
+  if (boldest === likeliest || oddsOf(boldest.round) <= settings.leastEvidenceOfSet) return found;
+  const other = learnSet(signal, boldest);
+  // who looks twice finds more by chance
+  return other.evidence > settings.leastEvidenceFilled ? other : found;
+}
+
+/** Whether a round has more evidence, and more of it for a set. */
+function isLikelier(one: Round, other: Round): boolean {
+  return one.evidence > other.evidence && oddsOf(one) > oddsOf(other);
+}
+
+function most<T>(all: readonly T[], of: (one: T) => number): T {
+  return all.reduce((best, one) => (of(one) > of(best) ? one : best));
+}
+
+/** The set that follows from a first round. */
+function learnSet(signal: ModelSignal, { round: begun, settings }: Start): FittedSet {
   const random = createRandom(settings.seed);
-  const cells = signal.acceleration.length;
-  const centreS = signal.startS + cells / settings.modelRateHz / 2;
   const timeOf = (cell: number): number => signal.startS + cell / settings.modelRateHz;
-  const broad = templateBank([broadGrid(settings)], settings.modelRateHz);
   const early = { ...settings, bumpsPerS: settings.firstBumpsPerS };
-  const first = (noise: number, alike?: Round): Round =>
-    weigh(signal, broad, priorRhythm(settings, centreS, noise), undefined, early, alike);
-  const guesses = noiseGuesses(signal, settings);
-  let round = first(guesses[0]);
-  for (const noise of guesses.slice(1)) {
-    const other = first(noise, round);
-    if (other.evidence > round.evidence) round = other;
-  }
-  // in a quiet recording a shape that is not known yet looks like other movement: blur it until it does not
-  for (let blur = 0; blur < 3 && oddsOf(round) < settings.leastEvidence; blur++) {
-    const blurred = first(4 * round.input.rhythm.noiseVariance, round);
-    if (oddsOf(blurred) < oddsOf(round)) break;
-    round = blurred;
-  }
+  const broad = begun.bank;
+  let round = begun;
   for (let n = 0; n < settings.learningRounds; n++) {
     const paths = samplePaths(round.input, round.forward, settings.learningPaths, random);
     // from coarse to fine: a shape that is not known yet must not be lost to other movement in a quiet recording

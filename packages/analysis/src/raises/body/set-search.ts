@@ -4,12 +4,13 @@ import { type ModelSignal, noiseGuesses, oddsOf, weigh } from './round.ts';
 import type { BodySettings } from './settings.ts';
 
 function partOf(signal: ModelSignal, from: number, to: number, rateHz: number): ModelSignal {
-  const { logPower } = signal;
+  const { logPower, disturbed } = signal;
   return {
     acceleration: signal.acceleration.subarray(from, to),
     present: signal.present.subarray(from, to),
     impacts: signal.impacts.subarray(from, to),
     barred: signal.barred.subarray(from, to),
+    ...(disturbed && { disturbed: disturbed.subarray(from, to) }),
     ...(logPower && { logPower: logPower.subarray(from, to) }),
     startS: signal.startS + from / rateHz,
   };

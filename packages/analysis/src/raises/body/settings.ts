@@ -34,9 +34,10 @@ export interface BodySettings {
   /** least rise of the body in a repetition, and the most that toes can give [m] */
   readonly leastRiseM: number;
   readonly mostRiseM: number;
-  /** what the body cannot do on its toes, see BoutOptions: rest between bouts [s], acceleration [m/s2], shares of the rise [-] */
+  /** what the body cannot do on its toes, see BoutOptions: rest between bouts [s], acceleration [m/s2], the same over quiet and shares of the rise [-] */
   readonly boutRestS: number;
   readonly energetic: number;
+  readonly energeticRatio: number;
   readonly mostBelowShare: number;
   readonly mostReversedShare: number;
   /** most that the trunk may turn within a repetition and still be upright on its toes [rad] */
@@ -60,6 +61,10 @@ export interface BodySettings {
   /** typical duration of a repetition and its spread between sets (log) [s, -] */
   readonly typicalDurationS: number;
   readonly typicalDurationSpread: number;
+  /** quick repetitions, looked for as well: the shortest as a share of the shortest otherwise, a typical and the longest [-, s, s] */
+  readonly quickShortestShare: number;
+  readonly quickTypicalS: number;
+  readonly quickLongestS: number;
   /** share of pauses among the gaps between repetitions and of repetitions that dip at the top, before the set is known [-] */
   readonly pauseShare: number;
   readonly dipShare: number;
@@ -86,7 +91,7 @@ export interface BodySettings {
   /** shares of the recording held by repetitions at which that begins and at which it is asked in full [-] */
   readonly littleHeldShare: number;
   readonly muchHeldShare: number;
-  /** number of repetitions from which on it is not asked [-] */
+  /** number of repetitions up to which it is asked in full; from twice that on it is not asked [-] */
   readonly few: number;
   /** repetitions that count without that: share of the paths and rise over its standard deviation [-]; the share that the others keep [-] */
   readonly clearShare: number;
@@ -138,8 +143,9 @@ export interface BodySettings {
   readonly trimShare: number;
   /** time after stepping on and before stepping off in which the body still shifts [s] */
   readonly settleS: number;
-  /** a slow low repetition that a recording may hide [s, m], its share held [-], and the signal-to-noise ratio at which it shows [-] */
+  /** slow low repetitions that a recording may hide: from and up to [s], rise [m], share held [-], and the signal-to-noise ratio at which one shows [-] */
   readonly slowDurationS: number;
+  readonly slowestDurationS: number;
   readonly slowRiseM: number;
   readonly slowHoldShare: number;
   readonly leastRatio: number;
