@@ -35,6 +35,21 @@ function droppedHeels(count: number): SimulatedTrace {
   return { groups: [{ timesS, channels: [{ quantity: 'heel-height', axis: null, samples }] }] };
 }
 
+/** Squared sines over standing, each from a time on, so long and so high: what a string at the heel reads of 12 s. */
+function humps(list: readonly (readonly [fromS: number, lastsS: number, heightM: number])[]): SimulatedTrace {
+  const random = createRandom(1);
+  let sway = 0;
+  const timesS = Float64Array.from({ length: 1200 }, (_, i) => i / 100);
+  const samples = timesS.map((t) => {
+    sway = 0.95 * sway + 0.0004 * (random() - 0.5);
+    return list.reduce((sum, [fromS, lastsS, heightM]) => {
+      const share = (t - fromS) / lastsS;
+      return share < 0 || share > 1 ? sum : sum + heightM * Math.sin(Math.PI * share) ** 2;
+    }, sway);
+  });
+  return { groups: [{ timesS, channels: [{ quantity: 'heel-height', axis: null, samples }] }] };
+}
+
 /** The trace with each sample, or each time, changed. */
 function changed(
   trace: SimulatedTrace,
@@ -255,3 +270,21 @@ function rotated(trace: SimulatedTrace, a: number, b: number, c: number): Simula
     }),
   };
 }
+
+test('three quick bumps that may be steps stand or fall together: the range holds all three', () => {
+  const bumps = [0, 0.5, 1].map((later) => [4 + later, 0.5, 0.06] as const);
+  const { raises, countLow, countHigh } = detectHeelRaises(humps(bumps), 'heel', {}, heelDefaults);
+  expect([raises.length, countLow, countHigh]).toEqual([0, 0, 3]);
+});
+
+test('a raise alone is one; beside strides it may be the first step', () => {
+  const bounds = (level: Level, seed: number): number[] => {
+    const set = simulateSet({ placement: 'foot', level, seed, count: 1, cycleS: 2 });
+    const { raises, countLow, countHigh } = detect(set.trace, 'foot', set.subject);
+    return [raises.length, countLow, countHigh];
+  };
+  expect(bounds('typical', 2)).toEqual([1, 1, 1]);
+  // five strides before it; the field without strides
+  expect(bounds('field', 3)).toEqual([1, 0, 1]);
+  expect(bounds('field', 5)).toEqual([1, 1, 1]);
+});
