@@ -41,6 +41,9 @@ interface Found {
 /** More repetitions tell little more about the manner of a person; ours. */
 const mostForShapes = 40;
 
+/** Probability that the bounds of the count hold it [-]. */
+const COVERAGE = 0.95;
+
 /** The stretch with a fit that is known already for its first guess. */
 function fitted(stretch: Stretch, move: Move | undefined): Stretch {
   return move === undefined ? stretch : { ...stretch, guess: move };
@@ -208,13 +211,14 @@ export function detectHeelRaises(
       ...doubtful.map((one) => one.probability),
       ...unseenChances(raises, height.longGaps),
     ],
-    0.95,
+    COVERAGE,
   );
   const possible = judged.filter((one) => isPossibleSet(one, settings)).length;
   const stance = stanceBefore(rests, raises);
   return {
     raises,
     doubtful,
+    // beside steps a bump alone may be the first of them: the heel leaves the floor before the forefoot does
     countLow: raises.length === 1 && judged.some(isStride) ? 0 : low,
     countHigh: Math.max(high + unseenRoom(raises, height.longGaps), possible),
     motion: motionOf(height, floor, above, settings),
@@ -227,10 +231,10 @@ export function detectHeelRaises(
 
 /** Whether a bump was left out with a set that may be one after all, and is as high as a repetition has to be. */
 function isPossibleSet({ withItsSet, probability, candidate }: Judged, settings: HeelSettings): boolean {
-  return withItsSet === true && probability > 0.025 && candidate.heightM >= settings.leastHeightM;
+  return withItsSet === true && probability > (1 - COVERAGE) / 2 && candidate.heightM >= settings.leastHeightM;
 }
 
-/** Beside strides a bump alone may be the first step: the heel leaves the floor before the forefoot does. */
+/** Whether a bump was left out as a step. */
 function isStride({ accepted, reason }: Judged): boolean {
   return !accepted && reason === 'stride';
 }
