@@ -147,19 +147,47 @@ function possibleSet(signal: ModelSignal, body: BodyAcceleration, settings: Body
       ? impossibleBouts(list.raises, body, settings)
       : boutSpans(list.raises, settings.boutRestS);
     if (bouts.length === 0) return { fitted, list, barred };
+    if (fits === 1 && list.raises.every((one) => bouts.some((bout) => contains(bout, one.topS)))) {
+      const quick = quickInstead(signal, list, body, settings);
+      if (quick !== undefined) return { ...quick, barred };
+    }
     barred.push(...bouts);
     if (fits === MOST_FITS) return { fitted, list: { raises: [], doubtful: [], countLow: 0, countHigh: 0 }, barred };
     for (const { fromS, toS } of bouts) marks.fill(1, cellOf(fromS), cellOf(toS));
   }
 }
 
-/** The set that explains a recording best, and its repetitions. */
-function listedSet(
-  given: ModelSignal,
+/**
+ * Quick repetitions in place of slower ones that cannot be heel raises: of two that were taken for one the rest between them is
+ * gone up and down once more. Undefined where they are not many more, or cannot be heel raises either.
+ */
+function quickInstead(
+  signal: ModelSignal,
+  slower: RaiseList,
   body: BodyAcceleration,
   settings: BodySettings,
-): { fitted: FittedSet; list: RaiseList } {
-  const { signal, fitted } = fitAcrossKnocks(given, settings);
+): Listed | undefined {
+  const { disturbed: _, ...withoutImpacts } = signal;
+  for (const form of signal.impacts.some((is) => is > 0) ? [signal, withoutImpacts] : [signal]) {
+    const quick = listedSet(form, body, settings, true);
+    const { fitted, list } = quick;
+    const isMore = list.raises.length >= settings.leastInstead * slower.raises.length;
+    const isWithinReach = fitted.rhythm.riseM < settings.mostRiseM;
+    if (fitted.evidence > settings.leastEvidenceFilled && isMore && isWithinReach) {
+      if (impossibleBouts(list.raises, body, settings).length === 0) return quick;
+    }
+  }
+  return undefined;
+}
+
+interface Listed {
+  readonly fitted: FittedSet;
+  readonly list: RaiseList;
+}
+
+/** The set that explains a recording best, and its repetitions. */
+function listedSet(given: ModelSignal, body: BodyAcceleration, settings: BodySettings, isQuick = false): Listed {
+  const { signal, fitted } = fitAcrossKnocks(given, settings, isQuick);
   const cells = signal.acceleration.length;
   const all = agreedRepetitions(fitted, (cell) => signal.startS + cell / settings.modelRateHz);
   const sure = convincing(fitted, all, cells, settings);

@@ -28,6 +28,7 @@ function agreedOf(paths: readonly (readonly number[])[], present = new Uint8Arra
         other: [],
       })),
       evidence: 100,
+      likelihood: 100,
     },
     timeOf,
   );

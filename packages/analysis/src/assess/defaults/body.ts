@@ -72,6 +72,9 @@ export const bodyDefaults: BodySettings = {
   quickShortestShare: 0.8,
   quickTypicalS: 0.7,
   quickLongestS: 1.6,
+  /** misfit of the shape from which on pairs of quick ones are thought of, and quick ones for each in whose place they are taken [-]; ours */
+  illFitting: 0.25,
+  leastInstead: 1.5,
   /** share of pauses among gaps and of tops with a dip [-]; ours, flat between 0.03 and 0.1 */
   pauseShare: 0.08,
   dipShare: 0.06,

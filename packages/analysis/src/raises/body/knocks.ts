@@ -43,7 +43,7 @@ function knockCells(fitted: FittedSet, cells: number, settings: BodySettings): S
   return knocks;
 }
 
-function withoutKnocks({ signal, fitted }: FittedSignal, settings: BodySettings): FittedSignal {
+function withoutKnocks({ signal, fitted }: FittedSignal, settings: BodySettings, isQuick: boolean): FittedSignal {
   const knocks = knockCells(fitted, signal.acceleration.length, settings);
   if (knocks.size === 0) return { signal, fitted };
   const present = Uint8Array.from(signal.present);
@@ -53,7 +53,7 @@ function withoutKnocks({ signal, fitted }: FittedSignal, settings: BodySettings)
     acceleration[cell] = 0;
   }
   const without = { ...signal, present, acceleration };
-  const again = fitSet(without, settings);
+  const again = fitSet(without, settings, isQuick);
   return again.evidence > fitted.evidence + settings.leastKnockGain * knocks.size
     ? { signal: without, fitted: again }
     : { signal, fitted };
@@ -86,14 +86,15 @@ function withImpacts({ signal, fitted }: FittedSignal): ModelSignal | undefined 
  *
  * @param signal - acceleration on the model grid [m/s2]
  * @param settings - priors and sizes [-]
+ * @param isQuick - whether only quick repetitions are looked for [-]
  * @returns the set, and the signal that it was fitted to [-]
  *
  * Source: ours; leaving out what fits no model, e.g. Rousseeuw & Leroy (1987), Robust regression and outlier detection
  */
-export function fitAcrossKnocks(signal: ModelSignal, settings: BodySettings): FittedSignal {
-  const left = { signal, fitted: fitSet(signal, settings) };
+export function fitAcrossKnocks(signal: ModelSignal, settings: BodySettings, isQuick = false): FittedSignal {
+  const left = { signal, fitted: fitSet(signal, settings, isQuick) };
   const whole = withImpacts(left);
-  if (whole === undefined) return withoutKnocks(left, settings);
-  const kept = { signal: whole, fitted: fitSet(whole, settings) };
-  return withoutKnocks(kept.fitted.evidence > left.fitted.evidence ? kept : left, settings);
+  if (whole === undefined) return withoutKnocks(left, settings, isQuick);
+  const kept = { signal: whole, fitted: fitSet(whole, settings, isQuick) };
+  return withoutKnocks(kept.fitted.evidence > left.fitted.evidence ? kept : left, settings, isQuick);
 }

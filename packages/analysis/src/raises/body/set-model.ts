@@ -20,6 +20,8 @@ export interface FittedSet {
   readonly paths: readonly Path[];
   /** log evidence for a set against none [nat] */
   readonly evidence: number;
+  /** log evidence of the whole recording, whatever it holds [nat] */
+  readonly likelihood: number;
 }
 
 function broadGrid(settings: BodySettings): ShapeGrid {
@@ -130,26 +132,35 @@ function blurred(signal: ModelSignal, { round, settings }: Start): Start {
  * A set fitted to a recording: its rhythm by empirical Bayes and segmentations drawn from their posterior.
  *
  * The first round is run for usual and for quick repetitions and for a few guesses at the noise, and the one with the most
- * evidence goes on. Each later round learns the rhythm from sampled paths and lays the templates finer about it. In little noise
- * a set of an unusual shape is other movement throughout: where none is found, the round that spoke most for one goes on as well.
+ * evidence goes on. Each later round learns the rhythm from sampled paths and lays the templates finer about it. A set of quick
+ * ones whose shape is not known looks like a slower one of pairs, and the other way round: where it may be either, both are
+ * learnt. In little noise a set of an unusual shape is other movement throughout: where none is found, the round that spoke most
+ * for one goes on as well.
  *
  * @param signal - acceleration on the model grid [m/s2]
  * @param settings - priors and sizes [-]
+ * @param isQuick - whether only quick repetitions are looked for [-]
  * @returns rhythm, templates and sampled paths [-]
  *
  * Source: ours
  */
-export function fitSet(signal: ModelSignal, settings: BodySettings): FittedSet {
-  const usual = startsOf(signal, settings, false);
+export function fitSet(signal: ModelSignal, settings: BodySettings, isQuick = false): FittedSet {
   const quick = startsOf(signal, quickSettings(settings), true);
-  const starts = [...usual, ...quick];
+  const usual = startsOf(signal, isQuick ? quickSettings(settings) : settings, false);
   const [likeliestUsual, likeliestQuick] = [usual, quick].map((some) => most(some, ({ round }) => round.evidence));
+  const tried = [likeliestUsual];
+  let found = learnSet(signal, blurred(signal, likeliestUsual));
   // less noise alone adds evidence that is none of a set
-  const likeliest = isLikelier(likeliestQuick.round, likeliestUsual.round) ? likeliestQuick : likeliestUsual;
-  const found = learnSet(signal, blurred(signal, likeliest));
+  const isEither =
+    isLikelier(likeliestQuick.round, likeliestUsual.round) || found.rhythm.shapeMisfit > settings.illFitting;
+  if (isEither) {
+    tried.push(likeliestQuick);
+    const other = learnSet(signal, blurred(signal, likeliestQuick));
+    if (other.likelihood > found.likelihood) found = other;
+  }
   if (found.evidence > settings.leastEvidenceOfSet) return found;
-  const boldest = most(starts, ({ round }) => oddsOf(round));
-  if (boldest === likeliest || oddsOf(boldest.round) <= settings.leastEvidenceOfSet) return found;
+  const boldest = most([...usual, ...quick], ({ round }) => oddsOf(round));
+  if (tried.includes(boldest) || oddsOf(boldest.round) <= settings.leastEvidenceOfSet) return found;
   const other = learnSet(signal, boldest);
   // who looks twice finds more by chance
   return other.evidence > settings.leastEvidenceFilled ? other : found;
@@ -209,5 +220,5 @@ function learnSet(signal: ModelSignal, { round: begun, settings }: Start): Fitte
   const paths = samplePaths(round.input, round.forward, settings.paths, random);
   const { bank, whitened, correlations, input } = round;
   const evidence = oddsOf(round);
-  return { rhythm: input.rhythm, bank, whitened, correlations, paths, evidence };
+  return { rhythm: input.rhythm, bank, whitened, correlations, paths, evidence, likelihood: round.evidence };
 }

@@ -65,6 +65,10 @@ export interface BodySettings {
   readonly quickShortestShare: number;
   readonly quickTypicalS: number;
   readonly quickLongestS: number;
+  /** misfit of the shape from which on slow repetitions may be pairs of quick ones [-] */
+  readonly illFitting: number;
+  /** quick ones for each one that cannot be a heel raise, at least, to be taken in its place [-] */
+  readonly leastInstead: number;
   /** share of pauses among the gaps between repetitions and of repetitions that dip at the top, before the set is known [-] */
   readonly pauseShare: number;
   readonly dipShare: number;
