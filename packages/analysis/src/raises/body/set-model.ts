@@ -182,6 +182,7 @@ function learnSet(signal: ModelSignal, { round: begun, settings }: Start): Fitte
   const early = { ...settings, bumpsPerS: settings.firstBumpsPerS };
   const broad = begun.bank;
   let round = begun;
+  let likeliest: Round | undefined;
   for (let n = 0; n < settings.learningRounds; n++) {
     const paths = samplePaths(round.input, round.forward, settings.learningPaths, random);
     // from coarse to fine: a shape that is not known yet must not be lost to other movement in a quiet recording
@@ -216,9 +217,12 @@ function learnSet(signal: ModelSignal, { round: begun, settings }: Start): Fitte
           ]);
     const sideways = signal.logPower && learnSideways(signal.logPower, bank, paths);
     round = weigh(signal, next, rhythm, sideways, n === 0 ? early : settings);
+    if (n > 0 && (likeliest === undefined || round.evidence > likeliest.evidence)) likeliest = round;
   }
-  const paths = samplePaths(round.input, round.forward, settings.paths, random);
-  const { bank, whitened, correlations, input } = round;
-  const evidence = oddsOf(round);
-  return { rhythm: input.rhythm, bank, whitened, correlations, paths, evidence, likelihood: round.evidence };
+  // a shape that is learnt too closely makes other movement of a whole set: the last round need not be the best
+  const best = likeliest ?? round;
+  const paths = samplePaths(best.input, best.forward, settings.paths, random);
+  const { bank, whitened, correlations, input } = best;
+  const evidence = oddsOf(best);
+  return { rhythm: input.rhythm, bank, whitened, correlations, paths, evidence, likelihood: best.evidence };
 }
