@@ -1,5 +1,5 @@
 /** The tests in a browser are dealt into so many shares [-]; an ordinary run takes one of them, the long run takes all. */
-export const SHARES = 8;
+export const SHARES = 16;
 
 /** Files that hold a test of a hazard (the list in DEVELOPERS.md): in every run, whatever its share. */
 export const inEveryRun = ['clinic', 'kept-sets', 'languages', 'page-policy', 'stop', 'torn-log'];

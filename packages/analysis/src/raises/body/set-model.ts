@@ -85,6 +85,9 @@ function sharedTemplates(profile: Profile | undefined, rhythm: Rhythm, settings:
   });
 }
 
+/** Differences of misfits that say nothing [-]; ours. */
+const MISFIT_BY_CHANCE = 0.02;
+
 /** Times that a shape is blurred at most [-]; ours. */
 const MOST_BLURS = 3;
 
@@ -145,6 +148,7 @@ function blurred(signal: ModelSignal, { round, settings }: Start): Start {
  * Source: ours
  */
 export function fitSet(signal: ModelSignal, settings: BodySettings, isQuick = false): FittedSet {
+  const { leastEvidenceOfSet, leastEvidenceFilled } = settings;
   const quick = startsOf(signal, quickSettings(settings), true);
   const usual = startsOf(signal, isQuick ? quickSettings(settings) : settings, false);
   const [likeliestUsual, likeliestQuick] = [usual, quick].map((some) => most(some, ({ round }) => round.evidence));
@@ -156,14 +160,24 @@ export function fitSet(signal: ModelSignal, settings: BodySettings, isQuick = fa
   if (isEither) {
     tried.push(likeliestQuick);
     const other = learnSet(signal, blurred(signal, likeliestQuick));
-    if (other.likelihood > found.likelihood) found = other;
+    if (isBetter(other, found, settings)) found = other;
   }
-  if (found.evidence > settings.leastEvidenceOfSet) return found;
+  if (found.evidence > leastEvidenceOfSet) return found;
   const boldest = most([...usual, ...quick], ({ round }) => oddsOf(round));
-  if (tried.includes(boldest) || oddsOf(boldest.round) <= settings.leastEvidenceOfSet) return found;
+  if (tried.includes(boldest) || oddsOf(boldest.round) <= leastEvidenceOfSet) return found;
   const other = learnSet(signal, boldest);
   // who looks twice finds more by chance
-  return other.evidence > settings.leastEvidenceFilled ? other : found;
+  return other.evidence > leastEvidenceFilled ? other : found;
+}
+
+/** Whether one of two sets that were learnt from the same recording explains it better. */
+function isBetter(one: FittedSet, other: FittedSet, settings: BodySettings): boolean {
+  // noise alone can be made to explain a short recording
+  if (other.evidence <= settings.leastEvidenceOfSet) return one.evidence > settings.leastEvidenceFilled;
+  if (one.evidence <= settings.leastEvidenceOfSet) return false;
+  // with less of a shape to keep to, halves explain what wholes do
+  const isShaped = one.rhythm.shapeMisfit <= other.rhythm.shapeMisfit + MISFIT_BY_CHANCE;
+  return isShaped && one.likelihood > other.likelihood;
 }
 
 /** Whether a round has more evidence, and more of it for a set. */
