@@ -8,16 +8,22 @@ export interface AbruptRaises {
   readonly cycleS: number;
   readonly holdShare?: number;
   readonly restShare?: number;
+  /** time in which a free fall is stopped by the floor, in place of a thrust that slows it down [s] */
+  readonly stopS?: number;
   /** rise of the body [m] */
   readonly riseM: number;
   readonly seed: number;
 }
 
 /** Acceleration of 100 samples a second after 3 s of standing, in sway of about 0.05 m/s2 below some 3 Hz [m/s2]. */
-function accelerations({ count, cycleS, holdShare = 0.1, restShare = 0.1, riseM, seed }: AbruptRaises): Float64Array {
+function accelerations(raises: AbruptRaises): Float64Array {
+  const { count, cycleS, holdShare = 0.1, restShare = 0.1, riseM, seed } = raises;
   const random = createRandom(seed);
   const moveS = (cycleS * (1 - holdShare - restShare)) / 2;
   const thrust = (4 * riseM) / moveS ** 2;
+  const { stopS = moveS / 2 } = raises;
+  const fallS = moveS - stopS;
+  const fall = (2 * riseM) / (fallS * moveS);
   let sway = 0;
   return Float64Array.from({ length: Math.round(100 * (6 + count * cycleS)) }, (_, i) => {
     sway = 0.8 * sway + 0.1 * (random() - 0.5);
@@ -28,7 +34,7 @@ function accelerations({ count, cycleS, holdShare = 0.1, restShare = 0.1, riseM,
     if (quarter < 2) return sway + (quarter === 0 ? thrust : -thrust);
     const falling = since - moveS - holdShare * cycleS;
     if (falling < 0 || falling >= moveS) return sway;
-    return sway + (falling < moveS / 2 ? -thrust : thrust);
+    return sway + (falling < fallS ? -fall : (fall * fallS) / stopS);
   });
 }
 

@@ -102,6 +102,19 @@ describe('raises that are thrust up and down at once', () => {
   });
 });
 
+test.each(
+  inRun(
+    [{ count: 12, cycleS: 0.6, riseM: 0.04 }],
+    [
+      { count: 12, cycleS: 0.6, riseM: 0.04 },
+      { count: 30, cycleS: 0.7, riseM: 0.07 },
+    ],
+  ),
+)('$count of $cycleS s whose fall is stopped by the floor are no slower ones that go down twice', (raises) => {
+  const trace = abruptAtTrunk({ ...raises, holdShare: 0, restShare: 0, stopS: 0.03, seed: 1 });
+  expect(detectBodyRaises(trace, 'trunk', {}, bodyDefaults).raises).toHaveLength(raises.count);
+});
+
 describe('simulated sets', () => {
   test.each(['trunk', 'platform'] as const)('%s: one repetition, many, and a 0.8 s beat are counted', (placement) => {
     for (const request of [

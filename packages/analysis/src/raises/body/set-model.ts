@@ -1,5 +1,6 @@
 import { createRandom } from '../../signal/random.ts';
 import { type Bank, type ShapeGrid, templateBank } from './bank.ts';
+import { isBetterSet } from './better-set.ts';
 import type { Correlations } from './correlations.ts';
 import { learnRhythm } from './learning.ts';
 import { type Path, samplePaths } from './path-sampling.ts';
@@ -85,9 +86,6 @@ function sharedTemplates(profile: Profile | undefined, rhythm: Rhythm, settings:
   });
 }
 
-/** Differences of misfits that say nothing [-]; ours. */
-const MISFIT_BY_CHANCE = 0.02;
-
 /** Times that a shape is blurred at most [-]; ours. */
 const MOST_BLURS = 3;
 
@@ -160,7 +158,7 @@ export function fitSet(signal: ModelSignal, settings: BodySettings, isQuick = fa
   if (isEither) {
     tried.push(likeliestQuick);
     const other = learnSet(signal, blurred(signal, likeliestQuick));
-    if (isBetter(other, found, settings)) found = other;
+    if (isBetterSet(other, found, settings)) found = other;
   }
   if (found.evidence > leastEvidenceOfSet) return found;
   const boldest = most([...usual, ...quick], ({ round }) => oddsOf(round));
@@ -168,16 +166,6 @@ export function fitSet(signal: ModelSignal, settings: BodySettings, isQuick = fa
   const other = learnSet(signal, boldest);
   // who looks twice finds more by chance
   return other.evidence > leastEvidenceFilled ? other : found;
-}
-
-/** Whether one of two sets that were learnt from the same recording explains it better. */
-function isBetter(one: FittedSet, other: FittedSet, settings: BodySettings): boolean {
-  // noise alone can be made to explain a short recording
-  if (other.evidence <= settings.leastEvidenceOfSet) return one.evidence > settings.leastEvidenceFilled;
-  if (one.evidence <= settings.leastEvidenceOfSet) return false;
-  // with less of a shape to keep to, halves explain what wholes do
-  const isShaped = one.rhythm.shapeMisfit <= other.rhythm.shapeMisfit + MISFIT_BY_CHANCE;
-  return isShaped && one.likelihood > other.likelihood;
 }
 
 /** Whether a round has more evidence, and more of it for a set. */
