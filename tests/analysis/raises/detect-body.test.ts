@@ -139,6 +139,10 @@ describe('simulated sets', () => {
     },
   );
 
+  test('a set whose shape is learnt too closely in the last round is counted as in the round before', () => {
+    expect(found({ placement: 'platform', level: 'clean', seed: 227, count: 16 }).detection.raises).toHaveLength(16);
+  });
+
   test('quiet standing under strong sway is no set', () => {
     for (const seed of inRun([108], [103, 108, 115])) {
       for (const placement of ['trunk', 'platform'] as const) {
