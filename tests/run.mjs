@@ -175,9 +175,7 @@ const skipped = totals.skipped > 0 ? `, ${totals.skipped} skipped` : '';
 if (!long) {
   if (share !== undefined) {
     const others = `npm test -- --pages all takes the others too, --pages ${(share % SHARES) + 1} the next one`;
-    console.log(
-      `\nOf the tests in a browser: those of hazards and share ${share} of ${SHARES}, by the commit; ${others}.`,
-    );
+    console.log(`\nOf the tests in a browser: those of hazards and share ${share} of ${SHARES}; ${others}.`);
   }
   const more = 'every state of every page, the full numbers of random cases, seeds, recordings and kills, and Node 24';
   console.log(`Not all of it: npm run test:long takes every test in a browser, ${more}.`);

@@ -15,9 +15,9 @@ const MISFIT_BY_CHANCE = 0.02;
 /**
  * Whether one of two sets that were learnt from the same recording explains it better.
  *
- * The likelier one of the whole recording does, but for two things. Noise that is learnt alone can be made to explain a short
- * recording, so what finds no set takes the place of none that is found. And with less of a shape to keep to, halves of
- * repetitions explain what wholes do.
+ * The likelier one of the whole recording does, but for two things. Noise alone can be made to explain a short recording, so a
+ * fit without a set never replaces one with a set. And with less of a shape to keep to, halves of repetitions explain what
+ * wholes do, so a vaguer shape never replaces a clearer one.
  *
  * @param one - a set [nat, -]
  * @param other - the set in whose place it would be [nat, -]

@@ -148,6 +148,7 @@ function blurred(signal: ModelSignal, { round, settings }: Start): Start {
 export function fitSet(signal: ModelSignal, settings: BodySettings, isQuick = false): FittedSet {
   const { leastEvidenceOfSet, leastEvidenceFilled } = settings;
   const quick = startsOf(signal, quickSettings(settings), true);
+  // quick ones alone are weighed with the usual guesses at the noise as well
   const usual = startsOf(signal, isQuick ? quickSettings(settings) : settings, false);
   const [likeliestUsual, likeliestQuick] = [usual, quick].map((some) => most(some, ({ round }) => round.evidence));
   const tried = [likeliestUsual];
